@@ -1,0 +1,173 @@
+/** The table of folders under src: what each is for, what it may import, and why; the linter and the rule tests follow it. */
+
+/**
+ * `values` may be imported freely, `types` only with `import type`; `packages` are the packages it may use
+ * (its tests may use more, see testPackages). `browser` says whether the browser's globals may appear;
+ * `node` whether node's modules may. `why` ends the message of a refused import.
+ * @typedef {{ folder: string, purpose: string, values: string[], types: string[], packages: string[],
+ *   browser: boolean, node: boolean, why: string }} Folder
+ */
+
+const chassis = ['core/units', 'core/plane', 'core/numeric'];
+const linkageOrDrive = ['core/chassis', ...chassis];
+const springs = ['core/linkage', 'core/drive', ...linkageOrDrive];
+const readings = ['core/springs', ...springs];
+const effects = ['core/readings', ...readings];
+const core = ['core/effects', ...effects];
+const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', ...core];
+const belowUi = ['session', ...belowSession];
+
+/**
+ * @param {string} folder
+ * @param {string} purpose
+ * @param {string} why
+ * @param {Partial<Omit<Folder, 'folder' | 'purpose' | 'why'>>} allowed
+ * @returns {Folder}
+ */
+const row = (folder, purpose, why, allowed = {}) => ({
+  folder,
+  purpose,
+  why,
+  values: [],
+  types: [],
+  packages: [],
+  browser: false,
+  node: false,
+  ...allowed,
+});
+
+/** @type {Folder[]} */
+export const folders = [
+  row(
+    'core/units',
+    'exact conversions, the table of quantities',
+    'units are the ground floor and know no geometry; core/numeric only because an unreadable number is a Result',
+    { values: ['core/numeric'] },
+  ),
+  row(
+    'core/numeric',
+    'roots, least squares, interpolation, results that carry a reason',
+    'numeric methods know numbers, not motorcycles',
+    { packages: ['ml-levenberg-marquardt'] },
+  ),
+  row(
+    'core/plane',
+    'points, lines, circles, tangents',
+    'plane geometry knows shapes, not motorcycles; core/numeric only because a missing answer is a Result',
+    { values: ['core/units', 'core/numeric'] },
+  ),
+  row(
+    'core/chassis',
+    'bike and setup to a pose on the ground',
+    'the pose comes before linkage, drive, springs and readings, which all stand on it',
+    { values: chassis },
+  ),
+  row(
+    'core/linkage',
+    'rear-suspension loops',
+    'a linkage is solved on the pose alone; the drive is its sibling, not its input',
+    { values: linkageOrDrive },
+  ),
+  row(
+    'core/drive',
+    'sprockets, chain runs, the squat construction, chain length',
+    'the drive is solved on the pose alone; the linkage is its sibling, not its input',
+    { values: linkageOrDrive },
+  ),
+  row(
+    'core/springs',
+    'springs, masses, ride states, balance',
+    'springs stand on pose, linkage and drive; readings are taken from them, never the reverse',
+    { values: springs },
+  ),
+  row(
+    'core/readings',
+    'one reading a file',
+    'a reading may look at all of the model, and the model at no reading',
+    { values: readings },
+  ),
+  row(
+    'core/effects',
+    'derivatives of readings and their uncertainty',
+    'effects are differences of readings and know nothing of how a bike is saved or drawn',
+    { values: effects },
+  ),
+  row(
+    'document',
+    'what is saved: schema, migrations, edits, history',
+    'a document holds inputs only; were it to compute, results would end up saved. Units and Result are the exceptions',
+    { values: ['core/units', 'core/numeric'], types: core, packages: ['valibot'] },
+  ),
+  row(
+    'scene',
+    'pose and readings to plain drawing data',
+    'the drawing is data made from the core; a scene that knew the document or a renderer could not be printed and tested alone',
+    { values: core },
+  ),
+  row('curves', 'sweeps to scene data', 'a curve is drawing data made from core sweeps', {
+    values: core,
+    types: ['scene'],
+    packages: ['d3-scale'],
+  }),
+  row(
+    'render/konva',
+    'draws scene data on a canvas',
+    'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
+    { types: ['scene'], packages: ['konva', 'd3-scale'], browser: true },
+  ),
+  row(
+    'render/svg',
+    'draws scene data as SVG text, for print and file',
+    'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
+    { types: ['scene'], packages: ['d3-scale'], browser: true },
+  ),
+  row(
+    'gestures',
+    'pointer and keyboard gestures as small states',
+    'a gesture turns movements into edits and must run in a test without a page',
+    { values: ['document', 'scene', 'core/plane', 'core/numeric'] },
+  ),
+  row(
+    'storage',
+    'IndexedDB, files, links',
+    'storage carries documents in and out and understands nothing else; core/numeric only because a failure is a Result',
+    { values: ['document', 'core/numeric'], packages: ['idb', 'valibot'], browser: true },
+  ),
+  row(
+    'session',
+    'Svelte state classes: immutable document in, derived pose and readings out',
+    'state must be testable without a canvas, so it knows no renderer and no component',
+    { values: belowSession, packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui',
+    'components',
+    'components show the session; they may mount a renderer because one of them has to put the canvas on the page',
+    { values: ['render/konva', 'render/svg', ...belowUi], packages: ['svelte'], browser: true },
+  ),
+  row(
+    'app',
+    'entry, wiring, index.html',
+    'the app wires the page together; the node commands are not part of it',
+    { values: ['ui', 'render/konva', 'render/svg', ...belowUi], packages: ['svelte'], browser: true },
+  ),
+  row(
+    'commands',
+    'node-side commands: start, test, readings, bench',
+    'a command works on files with the core and needs no page',
+    { values: ['document', ...core], packages: ['vite', '@playwright/test'], node: true },
+  ),
+];
+
+/** Packages a test beside its source may use on top of its folder's own. */
+export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs'];
+
+/**
+ * The row of the folder a file sits in, by its path from the project's root, e.g. `src/core/plane/point.ts`.
+ * @param {string} file
+ * @returns {Folder | undefined}
+ */
+export function folderOf(file) {
+  const parent = file.slice(0, file.lastIndexOf('/'));
+  return folders.find((each) => `src/${each.folder}` === parent);
+}
