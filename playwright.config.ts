@@ -1,0 +1,72 @@
+/** How the tests in the browser run: the page is built once and served as `npm start` serves it, on a port of this run's own. */
+import { createServer } from 'node:net';
+import { defineConfig, devices } from '@playwright/test';
+import { findBrowser } from './src/commands/find-browser.js';
+
+/** A port nothing listens on. */
+function freePort(): Promise<number> {
+  return new Promise((fulfil, reject) => {
+    const probe = createServer();
+    probe.on('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => {
+        if (address && typeof address === 'object') fulfil(address.port);
+        else reject(new Error('the probe has no port'));
+      });
+    });
+  });
+}
+
+// Each worker reads this file anew; the environment hands it what the first reading chose.
+process.env.SIDESTANCE_TEST_PORT ??= String(await freePort());
+const browser = await findBrowser();
+if (browser) process.env.BROWSER_PATH = browser;
+const address = `http://127.0.0.1:${process.env.SIDESTANCE_TEST_PORT}`;
+
+const viaTouch = /\.touch\.spec\.ts$/;
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  outputDir: 'test-results',
+  fullyParallel: true,
+  forbidOnly: true,
+  retries: 0,
+  workers: 2,
+  timeout: 30_000,
+  globalTimeout: 10 * 60_000,
+  reporter: 'list',
+  use: {
+    baseURL: address,
+    // Some tests emulate a tablet offline, so the page's own worker must be able to answer.
+    serviceWorkers: 'allow',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath: browser,
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  projects: [
+    { name: 'desktop', testIgnore: viaTouch, use: { viewport: { width: 1280, height: 720 } } },
+    {
+      name: 'touch',
+      testMatch: viaTouch,
+      use: { ...devices['Pixel 7'], viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+    },
+  ],
+  webServer: {
+    // Run by node itself: a killed npx would leave its child serving an old page to the next run.
+    command: `"${process.execPath}" src/commands/start.js --strict-port --port ${process.env.SIDESTANCE_TEST_PORT}`,
+    url: address,
+    reuseExistingServer: false,
+    timeout: 120_000,
+  },
+});

@@ -1,0 +1,8 @@
+/** `npm run readings -- FILE`: installs what is missing, then runs readings.ts, whose output is all there is. */
+import { installPackages, root } from './install.js';
+
+installPackages();
+const { runnerImport } = await import('vite');
+/** @type {{ module: { run(args: string[]): number | Promise<number> } }} */
+const { module } = await runnerImport(`${root}src/commands/readings.ts`, { root, logLevel: 'silent' });
+process.exitCode = await module.run(process.argv.slice(2));
