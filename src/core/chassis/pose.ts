@@ -1,0 +1,58 @@
+/** Standing the bike on the ground: the pitch and height of the frame at which both tyres touch. */
+import { noPose, type NoPose } from './no-pose.ts';
+
+/**
+ * Where the frame stands. Ground frame: seen from the right side, x forward, y up, origin at the rear contact
+ * patch. A frame point (x, y) is on the ground frame at
+ * (originX + cos·x − sin·y, originY + sin·x + cos·y).
+ */
+export interface Pose {
+  readonly ok: true;
+  /** Nose-up turn of the frame's axes against the ground, radians. */
+  readonly pitch: number;
+  readonly cos: number;
+  readonly sin: number;
+  /** The swingarm pivot above the ground frame's origin, mm. */
+  readonly originX: number;
+  readonly originY: number;
+  /** Rear to front contact patch along the ground, mm. */
+  readonly wheelbase: number;
+}
+
+/** A frame turned further than this from the axes it was described in stands on its head, radians. */
+const STEEPEST_PITCH = 1.2;
+
+/**
+ * Pose of a bike whose axles lie at given frame coordinates (mm) on wheels of given outside radii (mm).
+ * The ground is the common lower tangent of the two tyres: with D the axle distance,
+ * wheelbase = √(D² − (front − rear radius)²), exact, without iteration.
+ * Refused when the axles are closer than the radii differ, or the frame would stand on its head.
+ */
+export function poseOnGround(
+  rearX: number,
+  rearY: number,
+  frontX: number,
+  frontY: number,
+  rearRadius: number,
+  frontRadius: number,
+): Pose | NoPose {
+  const dx = frontX - rearX;
+  const dy = frontY - rearY;
+  const rise = frontRadius - rearRadius;
+  const square = dx * dx + dy * dy - rise * rise;
+  if (!(square > 0)) return noPose('axlesTooClose', { found: Math.hypot(dx, dy), limit: Math.abs(rise) });
+  const wheelbase = Math.sqrt(square);
+  const pitch = Math.atan2(rise, wheelbase) - Math.atan2(dy, dx);
+  if (!(Math.abs(pitch) < STEEPEST_PITCH)) return noPose('upsideDown');
+  const cos = Math.cos(pitch);
+  const sin = Math.sin(pitch);
+  return {
+    ok: true,
+    pitch,
+    cos,
+    sin,
+    originX: -(cos * rearX - sin * rearY),
+    originY: rearRadius - (sin * rearX + cos * rearY),
+    wheelbase,
+  };
+}

@@ -1,0 +1,18 @@
+/** Sprockets: the circle on which the chain's pins lie. */
+
+/** Fewest and most teeth accepted; fewer cannot wrap a roller chain, more do not exist on motorcycles. */
+export const LEAST_TEETH = 6;
+export const MOST_TEETH = 120;
+
+/** Whether a tooth count is a whole number that a roller chain can run on. */
+export function teethPossible(teeth: number): boolean {
+  return Number.isInteger(teeth) && teeth >= LEAST_TEETH && teeth <= MOST_TEETH;
+}
+
+/**
+ * Pitch radius of a roller-chain sprocket: half the diameter through the centres of the chain's pins, in the
+ * unit of the pitch. r = p / (2·sin(π/N)), from the polygon of N chords of one pitch (ISO 606).
+ */
+export function pitchRadius(teeth: number, pitch: number): number {
+  return pitch / (2 * Math.sin(Math.PI / teeth));
+}

@@ -1,0 +1,89 @@
+/** The rear suspension as one relation: shock length and wheel travel to the swingarm's angle in the frame. */
+import type { Swingarm } from '../chassis/bike.ts';
+import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import {
+  curveInverse,
+  curveSlope,
+  curveValue,
+  monotoneCurve,
+  type MonotoneCurve,
+} from '../numeric/monotone-curve.ts';
+import { radians } from '../units/convert.ts';
+
+/** The rear suspension with shock length and axle slot as dialled, ready for any travel. */
+export interface RearSuspension {
+  readonly ok: true;
+  readonly curve: MonotoneCurve;
+  /** Pivot to axle as the table was measured, and as the axle stands in its slot now, mm. */
+  readonly tableArm: number;
+  readonly arm: number;
+  /** Pitch of the frame's axes while the table was measured, radians. */
+  readonly tablePitch: number;
+  /** Sine of the arm's angle below level, hanging: as delivered, and with the shock length dialled. */
+  readonly deliveredSine: number;
+  readonly toppedOutSine: number;
+  readonly wheelTravel: number;
+}
+
+/** Where the rear suspension is at some travel. */
+export interface ArmPosition {
+  readonly ok: true;
+  /** Line pivot → axle below the frame's x axis, radians. */
+  readonly angle: number;
+  /** Shock pushed in from its own full length, mm. */
+  readonly shockStroke: number;
+  /** Shock stroke per axle rise, square to the ground with the frame held (about 0.3 to 0.9). */
+  readonly motionRatio: number;
+}
+
+/** Beyond this sine the arm stands upright and the axle cannot be told from its mirror image. */
+const STEEPEST_SINE = 0.999;
+
+/**
+ * Rear suspension from the bike's travel table. A shock longer by d mm lets the arm hang where the table, carried
+ * on straight below its first row, has a stroke of −d. Refused when the table does not rise from row to row or
+ * the longer or shorter shock asks for more than the arm can reach.
+ */
+export function rearSuspension(
+  swingarm: Swingarm,
+  shockLength: number,
+  axlePosition: number,
+): RearSuspension | NoPose {
+  const curve = monotoneCurve(swingarm.travelTable.map((r) => ({ x: r.wheelTravel, y: r.shockStroke })));
+  if (!curve.ok) return noPose('travelTableUnusable');
+  const tablePitch = radians(swingarm.tablePitchDeg);
+  const deliveredSine = Math.sin(radians(swingarm.toppedOutAngleDeg) + tablePitch);
+  const hangingTravel = shockLength === 0 ? 0 : curveInverse(curve.value, -shockLength);
+  const toppedOutSine = deliveredSine - hangingTravel / swingarm.length;
+  const arm = swingarm.length + axlePosition;
+  if (!(Math.abs(toppedOutSine) < STEEPEST_SINE) || !(arm > 0))
+    return noPose('swingarmCannotReach', { end: 'rear', found: shockLength });
+  return {
+    ok: true,
+    curve: curve.value,
+    tableArm: swingarm.length,
+    arm,
+    tablePitch,
+    deliveredSine,
+    toppedOutSine,
+    wheelTravel: swingarm.wheelTravel,
+  };
+}
+
+/**
+ * Where the arm is after the axle has risen `travelUsed` mm from hanging, square to the ground with the frame
+ * held. Refused beyond the travel the wheel has.
+ */
+export function armPosition(rear: RearSuspension, travelUsed: number): ArmPosition | NoPose {
+  const sine = rear.toppedOutSine - travelUsed / rear.arm;
+  if (!(Math.abs(sine) < STEEPEST_SINE))
+    return noPose('swingarmCannotReach', { end: 'rear', found: travelUsed });
+  const tableTravel = rear.tableArm * (rear.deliveredSine - sine);
+  const toppedOutTravel = rear.tableArm * (rear.deliveredSine - rear.toppedOutSine);
+  return {
+    ok: true,
+    angle: Math.asin(sine) - rear.tablePitch,
+    shockStroke: curveValue(rear.curve, tableTravel) - curveValue(rear.curve, toppedOutTravel),
+    motionRatio: (curveSlope(rear.curve, tableTravel) * rear.tableArm) / rear.arm,
+  };
+}

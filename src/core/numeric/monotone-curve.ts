@@ -1,0 +1,124 @@
+/** Monotone cubic interpolation through measured points, with slopes and an inverse. */
+import { refused, solved, type Result } from './result.ts';
+
+/** Why points cannot carry a monotone curve. */
+export type CurveReason = 'tooFewPoints' | 'notANumber' | 'notIncreasing';
+
+/**
+ * A rising curve through points (x, y): piecewise cubic, one continuous slope, never overshooting
+ * between points. Outside the points it goes on straight with the end slope.
+ * Units are the caller's. Source: Fritsch and Carlson 1980, with the three-point weighted harmonic
+ * slopes of Fritsch and Butland 1984 (PCHIP).
+ */
+export interface MonotoneCurve {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly slope: readonly number[];
+}
+
+/** Builds the curve; both x and y must rise strictly from point to point. Needs two points or more. */
+export function monotoneCurve(
+  points: readonly { readonly x: number; readonly y: number }[],
+): Result<MonotoneCurve, CurveReason> {
+  const n = points.length;
+  if (n < 2) return refused('tooFewPoints');
+  const x = points.map((p) => p.x);
+  const y = points.map((p) => p.y);
+  if (!x.every(Number.isFinite) || !y.every(Number.isFinite)) return refused('notANumber');
+  const step: number[] = [];
+  const secant: number[] = [];
+  for (let i = 0; i < n - 1; i++) {
+    step.push(x[i + 1] - x[i]);
+    secant.push((y[i + 1] - y[i]) / step[i]);
+    if (!(step[i] > 0) || !(secant[i] > 0) || !Number.isFinite(secant[i])) return refused('notIncreasing');
+  }
+  if (n === 2) return solved({ x, y, slope: [secant[0], secant[0]] });
+  const slope: number[] = [endSlope(step[0], step[1], secant[0], secant[1])];
+  for (let i = 1; i < n - 1; i++) {
+    const before = 2 * step[i] + step[i - 1];
+    const after = step[i] + 2 * step[i - 1];
+    slope.push((before + after) / (before / secant[i - 1] + after / secant[i]));
+  }
+  slope.push(endSlope(step[n - 2], step[n - 3], secant[n - 2], secant[n - 3]));
+  // A slope of exactly zero at an end would leave the straight continuation flat, with no inverse.
+  const least = SLOPE_FLOOR * Math.min(...secant);
+  return solved({ x, y, slope: slope.map((s) => Math.max(s, least)) });
+}
+
+/** Smallest end slope kept, as a part of the flattest chord: keeps the inverse outside the points defined. */
+const SLOPE_FLOOR = 0.05;
+
+function endSlope(h0: number, h1: number, d0: number, d1: number): number {
+  const s = ((2 * h0 + h1) * d0 - h0 * d1) / (h0 + h1);
+  if (s <= 0) return 0;
+  return s > 3 * d0 ? 3 * d0 : s;
+}
+
+function segmentAt(x: readonly number[], at: number): number {
+  let low = 0;
+  let high = x.length - 1;
+  while (high - low > 1) {
+    const mid = (low + high) >> 1;
+    if (x[mid] <= at) low = mid;
+    else high = mid;
+  }
+  return low;
+}
+
+/** Height of the curve at x. */
+export function curveValue(curve: MonotoneCurve, at: number): number {
+  const { x, y, slope } = curve;
+  const last = x.length - 1;
+  if (at <= x[0]) return y[0] + slope[0] * (at - x[0]);
+  if (at >= x[last]) return y[last] + slope[last] * (at - x[last]);
+  const i = segmentAt(x, at);
+  const h = x[i + 1] - x[i];
+  const t = (at - x[i]) / h;
+  const u = 1 - t;
+  return (
+    y[i] * u * u * (1 + 2 * t) +
+    slope[i] * h * t * u * u +
+    y[i + 1] * t * t * (3 - 2 * t) -
+    slope[i + 1] * h * t * t * u
+  );
+}
+
+/** Slope dy/dx of the curve at x; always above zero. */
+export function curveSlope(curve: MonotoneCurve, at: number): number {
+  const { x, y, slope } = curve;
+  const last = x.length - 1;
+  if (at <= x[0]) return slope[0];
+  if (at >= x[last]) return slope[last];
+  const i = segmentAt(x, at);
+  const h = x[i + 1] - x[i];
+  const t = (at - x[i]) / h;
+  const chord = (y[i + 1] - y[i]) / h;
+  return 6 * chord * t * (1 - t) + slope[i] * (1 - t) * (1 - 3 * t) + slope[i + 1] * t * (3 * t - 2);
+}
+
+/** Relative step at which the search for x has reached the rounding of the numbers themselves. */
+const INVERSE_STEP = 1e-15;
+const INVERSE_ROUNDS = 100;
+
+/** The one x at which the curve has height y. Straight outside the points; inside, Newton kept within the segment. */
+export function curveInverse(curve: MonotoneCurve, height: number): number {
+  const { x, y, slope } = curve;
+  const last = x.length - 1;
+  if (height <= y[0]) return x[0] + (height - y[0]) / slope[0];
+  if (height >= y[last]) return x[last] + (height - y[last]) / slope[last];
+  const i = segmentAt(y, height);
+  let low = x[i];
+  let high = x[i + 1];
+  let at = low + ((high - low) * (height - y[i])) / (y[i + 1] - y[i]);
+  for (let round = 0; round < INVERSE_ROUNDS; round++) {
+    const error = curveValue(curve, at) - height;
+    if (error === 0) return at;
+    if (error > 0) high = at;
+    else low = at;
+    const newton = at - error / curveSlope(curve, at);
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    if (Math.abs(next - at) <= INVERSE_STEP * Math.max(1, Math.abs(at))) return next;
+    at = next;
+  }
+  return at;
+}

@@ -1,0 +1,12 @@
+/** A computation's outcome: a value, or a failure that carries its reason. */
+
+export type Result<T, R> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: R };
+
+export function solved<T>(value: T): { readonly ok: true; readonly value: T } {
+  return { ok: true, value };
+}
+
+export function refused<R>(reason: R): { readonly ok: false; readonly reason: R } {
+  return { ok: false, reason };
+}

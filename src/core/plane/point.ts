@@ -1,0 +1,18 @@
+/** Points and directions in the plane. */
+
+/** A place or a direction in a plane, in mm; the frame of reference is the holder's to state. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export function distance(a: Point, b: Point): number {
+  return Math.hypot(b.x - a.x, b.y - a.y);
+}
+
+/** The point turned counter-clockwise about the origin by an angle in radians. */
+export function turned(p: Point, angle: number): Point {
+  const c = Math.cos(angle);
+  const s = Math.sin(angle);
+  return { x: c * p.x - s * p.y, y: s * p.x + c * p.y };
+}

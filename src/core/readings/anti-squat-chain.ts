@@ -1,0 +1,25 @@
+/** The chain's part of the anti-squat. */
+import { percentOfLoadTransfer } from './anti-squat.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * The chain's part of the anti-squat, per cent: the chain's pull times its distance from the pivot. Negative, pulling
+ * the rear down, while the top run passes above the pivot. No answer without a centre of gravity.
+ * Worked: wheel 315, sprocket 113.8, run 40 above a pivot 570 ahead, load-transfer slope 0.4 give −48.56.
+ */
+export const antiSquatChain: Reading = {
+  key: 'antiSquatChain',
+  label: 'of which chain',
+  group: 'drive',
+  quantity: 'percent',
+  construction: 'chainRuns',
+  read: (stance) => percentOfLoadTransfer(stance, stance.chainSlope),
+  more: 'chain pulls down less',
+  less: 'chain pulls down more',
+  help: {
+    what: 'The part of the anti-squat that the chain’s pull makes about the swingarm pivot.',
+    sign: 'Negative pulls the rear down: the usual case, with the top run above the pivot.',
+    measured: 'Computed from the top run, the pivot, the rear sprocket and the tyre.',
+    feels: 'Changes with every sprocket, even at the same ratio.',
+  },
+};

@@ -1,0 +1,25 @@
+/** The swingarm's part of the anti-squat. */
+import { percentOfLoadTransfer } from './anti-squat.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * The swingarm's part of the anti-squat, per cent: the thrust at the contact patch about the pivot. Positive holds
+ * the rear up. With the chain's part it sums to the anti-squat. No answer without a centre of gravity.
+ * Worked: pivot 420 up and 570 ahead with a load-transfer slope of 0.4 give 184.21.
+ */
+export const antiSquatSwingarm: Reading = {
+  key: 'antiSquatSwingarm',
+  label: 'of which swingarm',
+  group: 'drive',
+  quantity: 'percent',
+  construction: 'swingarmLine',
+  read: (stance) => percentOfLoadTransfer(stance, stance.swingarmSlope),
+  more: 'swingarm holds up more',
+  less: 'swingarm holds up less',
+  help: {
+    what: 'The part of the anti-squat that the thrust makes about the swingarm pivot.',
+    sign: 'Positive holds the rear up.',
+    measured: 'Computed from pivot height and its distance ahead of the rear contact patch.',
+    feels: 'Grows with a higher pivot, a steeper and a shorter arm.',
+  },
+};

@@ -1,0 +1,35 @@
+/** Anti-squat: how much of the load transfer chain and swingarm hold up by themselves. */
+import type { Stance } from '../springs/stance.ts';
+import { withoutCentre } from './centre-of-gravity.ts';
+import type { AbsentReason, Reading } from './reading.ts';
+
+/**
+ * A squat slope as a percentage of the load-transfer slope at this stance. No answer without a centre of gravity
+ * above the ground.
+ */
+export function percentOfLoadTransfer(stance: Stance, slope: number): number | AbsentReason {
+  return withoutCentre(stance) ?? (100 * slope * stance.pose.wheelbase) / stance.centreY;
+}
+
+/**
+ * Anti-squat, per cent: 100·tan(squat angle) / tan(load-transfer angle). 100 is neutral for a massless arm and
+ * wheel; below it the rear squats on the gas, above it lifts, below zero is pro-squat. The inverse of the squat
+ * ratio (Cossalter 2006, from memory). No answer without a centre of gravity above the ground.
+ * Worked: squat slope 0.5 and load-transfer slope 0.4 give 125.
+ */
+export const antiSquat: Reading = {
+  key: 'antiSquat',
+  label: 'Anti-squat',
+  group: 'drive',
+  quantity: 'percent',
+  construction: 'squatLine',
+  read: (stance) => percentOfLoadTransfer(stance, stance.swingarmSlope + stance.chainSlope),
+  more: 'less squat on the gas',
+  less: 'more squat on the gas',
+  help: {
+    what: 'How much of the load transfer the chain pull and swingarm hold up without the spring.',
+    sign: '100 % neither squats nor lifts; less squats, more lifts, below zero the drive pulls the rear down.',
+    measured: 'Computed. Real wheel and swingarm mass shifts the neutral point by a few per cent.',
+    feels: 'More holds the line on the exit; too much takes away grip as the throttle opens.',
+  },
+};

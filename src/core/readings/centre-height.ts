@@ -1,0 +1,23 @@
+/** Height of the centre of gravity of bike, rider and load. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Height of the whole centre of gravity above the ground, mm, positive upward, with rider and load.
+ * No answer without any mass. Worked: 100 kg at 400 and 100 kg at 800 give 600.
+ */
+export const centreHeight: Reading = {
+  key: 'centreHeight',
+  label: 'Centre of gravity height',
+  group: 'balance',
+  quantity: 'length',
+  construction: 'centreOfGravity',
+  read: (stance) => (stance.mass > 0 ? stance.centreY : 'noMass'),
+  more: 'more load transfer',
+  less: 'less load transfer',
+  help: {
+    what: 'Height of the common centre of gravity of bike, rider and load.',
+    sign: 'Positive above the ground.',
+    measured: 'From a weigh-in, level and with one axle raised.',
+    feels: 'Higher throws more weight between the wheels on gas and brakes; lower less.',
+  },
+};

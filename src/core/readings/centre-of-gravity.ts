@@ -1,0 +1,9 @@
+/** The centre of gravity of bike, rider and load, when there is any mass to have one. */
+import type { Stance } from '../springs/stance.ts';
+import type { AbsentReason } from './reading.ts';
+
+/** Why a stance has no usable centre of gravity; null when it has one above the ground. */
+export function withoutCentre(stance: Stance): AbsentReason | null {
+  if (!(stance.mass > 0)) return 'noMass';
+  return stance.centreY > 0 ? null : 'centreOnGround';
+}

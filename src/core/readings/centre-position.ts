@@ -1,0 +1,23 @@
+/** How far the centre of gravity is ahead of the rear contact patch. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Whole centre of gravity ahead of the rear contact patch along the ground, mm, positive forward.
+ * No answer without any mass. Worked: 100 kg at 600 and 100 kg at 800 give 700.
+ */
+export const centrePosition: Reading = {
+  key: 'centrePosition',
+  label: 'Centre of gravity ahead of rear',
+  group: 'balance',
+  quantity: 'length',
+  construction: 'centreOfGravity',
+  read: (stance) => (stance.mass > 0 ? stance.centreX : 'noMass'),
+  more: 'weight further forward',
+  less: 'weight further back',
+  help: {
+    what: 'How far the common centre of gravity lies ahead of the rear contact patch.',
+    sign: 'Positive forward.',
+    measured: 'Scales under both wheels: wheelbase times front weight over whole weight.',
+    feels: 'Further forward keeps the front down; further back gives the rear tyre grip.',
+  },
+};

@@ -1,0 +1,23 @@
+/** Weight split: the part of the weight that the front wheel carries. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Part of the weight on the front wheel at rest, per cent of the whole; the rear carries the rest.
+ * No answer without any mass. Worked: centre 700 ahead of the rear patch on a wheelbase of 1400 gives 50.
+ */
+export const frontWeightShare: Reading = {
+  key: 'frontWeightShare',
+  label: 'Weight on the front',
+  group: 'balance',
+  quantity: 'percent',
+  construction: 'centreOfGravity',
+  read: ({ mass, centreX, pose }) => (mass > 0 ? (100 * centreX) / pose.wheelbase : 'noMass'),
+  more: 'more weight on the front',
+  less: 'more weight on the rear',
+  help: {
+    what: 'Weight split: the share of the whole weight that stands on the front wheel.',
+    sign: 'Per cent on the front; the rear has the rest.',
+    measured: 'Scales under both wheels, bike level and upright, rider on board.',
+    feels: 'More plants the front tyre; less helps the rear find grip.',
+  },
+};

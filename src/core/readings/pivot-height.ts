@@ -1,0 +1,23 @@
+/** Pivot height: the swingarm pivot above the ground. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Height of the swingarm pivot above the ground, mm, positive upward. Always has an answer.
+ * Worked: axle height 320 and an arm of 580 at 10° below horizontal give 420.716.
+ */
+export const pivotHeight: Reading = {
+  key: 'pivotHeight',
+  label: 'Pivot height',
+  group: 'rearEnd',
+  quantity: 'length',
+  construction: 'heights',
+  read: (stance) => stance.pose.originY,
+  more: 'higher pivot',
+  less: 'lower pivot',
+  help: {
+    what: 'Height of the swingarm pivot above the ground.',
+    sign: 'Positive above the ground.',
+    measured: 'Tape from the floor to the centre of the pivot bolt.',
+    feels: 'A higher pivot steepens the swingarm and carries the weight higher.',
+  },
+};

@@ -1,0 +1,53 @@
+/** What a reading is: one number about a standing bike, with everything a person needs to trust and use it. */
+import type { Stance } from '../springs/stance.ts';
+import type { QuantityKey } from '../units/quantity.ts';
+
+export type ReadingGroup = 'steering' | 'rearEnd' | 'drive' | 'balance';
+
+/** The part of the drawing that shows how a reading comes about. */
+export type Construction =
+  | 'trailTriangle'
+  | 'steeringAxis'
+  | 'wheelbase'
+  | 'swingarmLine'
+  | 'chainRuns'
+  | 'squatLine'
+  | 'loadTransferLine'
+  | 'centreOfGravity'
+  | 'heights';
+
+/** Why a reading has no number; a normal outcome, told in words. */
+export type AbsentReason = 'noMass' | 'centreOnGround' | 'neverSquats';
+
+export interface ReadingHelp {
+  /** What it is, in a rider's words. */
+  readonly what: string;
+  /** Which way is positive. */
+  readonly sign: string;
+  /** How it is measured on a real bike. */
+  readonly measured: string;
+  /** What more or less of it feels like. */
+  readonly feels: string;
+}
+
+export interface Reading {
+  /** The same word as the file, the code, the JSON output and the saved choice of readings. */
+  readonly key: string;
+  readonly label: string;
+  readonly group: ReadingGroup;
+  readonly quantity: QuantityKey;
+  readonly construction: Construction;
+  /** The reading in the core's unit (mm, radians, per cent, g), or why there is none. */
+  readonly read: (stance: Stance) => number | AbsentReason;
+  /** A rider's word for a change upward and downward, without the number. */
+  readonly more: string;
+  readonly less: string;
+  readonly help: ReadingHelp;
+}
+
+/** The absent reasons as sentences. */
+export const ABSENT_WORDS: Readonly<Record<AbsentReason, string>> = {
+  noMass: 'needs a mass: give the bike, the rider or the load one',
+  centreOnGround: 'the centre of gravity is not above the ground',
+  neverSquats: 'no ratio: the squat line lies level, so only the spring carries the load transfer',
+};

@@ -1,0 +1,23 @@
+/** Rear axle height: the rear tyre standing on the ground. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Height of the rear axle above the ground, mm: half the outside diameter of the rear tyre. Always there.
+ * Worked: a 180/55-17 stands 314.9 high.
+ */
+export const rearAxleHeight: Reading = {
+  key: 'rearAxleHeight',
+  label: 'Rear axle height',
+  group: 'rearEnd',
+  quantity: 'length',
+  construction: 'heights',
+  read: (stance) => stance.rearAxleY,
+  more: 'higher rear axle',
+  less: 'lower rear axle',
+  help: {
+    what: 'Height of the rear axle above the ground: the rear tyre’s outside radius.',
+    sign: 'Positive above the ground.',
+    measured: 'Tape from the floor to the axle centre, tyre at riding pressure.',
+    feels: 'A taller rear tyre raises the tail, gears longer and takes rake and trail away.',
+  },
+};

@@ -1,0 +1,25 @@
+/** Squat angle: the slope of the squat line. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Slope of the squat line as an angle, radians: the line from the rear contact patch along which the drive force
+ * leaves the rear spring alone. Positive when it rises toward the front; negative is pro-squat.
+ * From the balance of forces (see squat-slope.ts), so it never turns round. Always has an answer.
+ * Worked: a slope of 0.5 is 26.565°.
+ */
+export const squatAngle: Reading = {
+  key: 'squatAngle',
+  label: 'Squat angle',
+  group: 'drive',
+  quantity: 'angle',
+  construction: 'squatLine',
+  read: (stance) => Math.atan(stance.swingarmSlope + stance.chainSlope),
+  more: 'less squat',
+  less: 'more squat',
+  help: {
+    what: 'Slope of the squat line, from the rear contact patch to where chain and swingarm lines cross.',
+    sign: 'Positive when it rises toward the front; below zero the chain itself pulls the rear down.',
+    measured: 'Computed from pivot, axle, sprockets and tyre.',
+    feels: 'The nearer to the load-transfer line, the less the rear moves when the gas opens.',
+  },
+};

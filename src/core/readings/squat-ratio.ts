@@ -1,0 +1,35 @@
+/** Squat ratio: load transfer against the squat line, as the textbooks write it. */
+import { withoutCentre } from './centre-of-gravity.ts';
+import type { Reading } from './reading.ts';
+
+/** Squat slopes nearer to level than this are rounding, and their ratio would be noise. */
+const LEVEL_SLOPE = 1e-9;
+
+/**
+ * Squat ratio, a plain number: tan(load-transfer angle) / tan(squat angle). Above 1 the rear squats on the gas,
+ * at 1 it stays, below 1 it lifts; negative with a pro-squat line. Source: V. Cossalter, Motorcycle Dynamics,
+ * 2nd ed. 2006, chapter on the rear suspension (from memory). No answer when the squat line lies level, or
+ * without a centre of gravity. Worked: load-transfer slope 0.4 and squat slope 0.5 give 0.8.
+ */
+export const squatRatio: Reading = {
+  key: 'squatRatio',
+  label: 'Squat ratio',
+  group: 'drive',
+  quantity: 'ratio',
+  construction: 'squatLine',
+  read: (stance) => {
+    const absent = withoutCentre(stance);
+    if (absent !== null) return absent;
+    const slope = stance.swingarmSlope + stance.chainSlope;
+    if (Math.abs(slope) < LEVEL_SLOPE) return 'neverSquats';
+    return stance.centreY / stance.pose.wheelbase / slope;
+  },
+  more: 'more squat',
+  less: 'less squat',
+  help: {
+    what: 'Load transfer compared with what chain and swingarm hold up.',
+    sign: 'Above 1 the rear squats on the gas, 1 is neutral, below 1 it lifts; negative is pro-squat.',
+    measured: 'Computed; it is the inverse of anti-squat.',
+    feels: 'Above 1 the rear sits down and the front runs wide; below 1 it rises and the tyre may spin.',
+  },
+};

@@ -1,0 +1,24 @@
+/** Swingarm angle: how steeply the swingarm falls from pivot to axle. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Swingarm angle, radians: the line pivot → rear axle below horizontal, positive when the axle is lower than the
+ * pivot. The trade quotes it topped out. Always has an answer.
+ * Worked: pivot 100 above the axle on an arm of 580 give 9.929°.
+ */
+export const swingarmAngle: Reading = {
+  key: 'swingarmAngle',
+  label: 'Swingarm angle',
+  group: 'rearEnd',
+  quantity: 'angle',
+  construction: 'swingarmLine',
+  read: (stance) => stance.swingarmAngle,
+  more: 'more drive lift',
+  less: 'more squat',
+  help: {
+    what: 'Slope of the line from swingarm pivot down to the rear axle.',
+    sign: 'Positive when the axle is lower than the pivot. Usually quoted with the suspension topped out.',
+    measured: 'Angle gauge along pivot and axle centres, rear wheel hanging; tenths of a degree matter.',
+    feels: 'Steeper holds the rear up on the exit; too steep and the tyre loses grip when the gas opens.',
+  },
+};

@@ -1,0 +1,24 @@
+/** Top-run angle: slope of the run that pulls under power. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Slope of the top run, radians, positive when it rises toward the front; the free run, without a guide.
+ * The common tangent over both pitch circles. Always has an answer. Worked: sprockets of equal radius with
+ * centres 100 up over 600 along give 9.4623°.
+ */
+export const topRunAngle: Reading = {
+  key: 'topRunAngle',
+  label: 'Top-run angle',
+  group: 'drive',
+  quantity: 'angle',
+  construction: 'chainRuns',
+  read: (stance) => stance.topRunAngle,
+  more: 'steeper top run',
+  less: 'flatter top run',
+  help: {
+    what: 'Slope of the chain’s top run, the one that is tight under power.',
+    sign: 'Positive when it rises toward the front sprocket.',
+    measured: 'Angle gauge laid on the top run.',
+    feels: 'What counts is where it points against the swingarm: their crossing makes the squat line.',
+  },
+};

@@ -1,0 +1,24 @@
+/** Gap between the top run and the pivot: whether the chain clears its guide. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Free top run above the pivot guide, mm, square to the run, between pin line and the pin line of a chain lying
+ * on the guide; from the pivot centre when the bike has no guide. Zero or less: the chain bends over the guide.
+ * Always has an answer. Worked: a run 40 above the pivot with a guide of 32 has 8.
+ */
+export const topRunPivotGap: Reading = {
+  key: 'topRunPivotGap',
+  label: 'Top run to pivot',
+  group: 'drive',
+  quantity: 'length',
+  construction: 'chainRuns',
+  read: ({ topRunLever, machine }) => topRunLever - (machine.guideRadius ?? 0),
+  more: 'chain further from the pivot guide',
+  less: 'chain nearer the pivot guide',
+  help: {
+    what: 'Gap between the chain’s top run and the guide over the swingarm pivot (its centre where there is no guide).',
+    sign: 'Positive while the chain runs clear above; at or below zero it lies on the guide.',
+    measured: 'Ruler from the pivot’s guide up to the pin line of the top run, suspension hanging.',
+    feels: 'Small or negative: the chain saws at the guide and pulls the rear down.',
+  },
+};

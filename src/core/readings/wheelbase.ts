@@ -1,0 +1,23 @@
+/** Wheelbase: from contact patch to contact patch. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Wheelbase, mm: rear to front contact patch along the ground; always positive and always there.
+ * √(D² − (front − rear radius)²) with D the axle distance. Worked: D 1400, radii 300 and 320 give 1399.8571.
+ */
+export const wheelbase: Reading = {
+  key: 'wheelbase',
+  label: 'Wheelbase',
+  group: 'steering',
+  quantity: 'length',
+  construction: 'wheelbase',
+  read: (stance) => stance.pose.wheelbase,
+  more: 'calmer, wider line',
+  less: 'livelier, tighter line',
+  help: {
+    what: 'Distance between the two contact patches.',
+    sign: 'Always positive.',
+    measured: 'Tape from axle to axle along the floor, steering straight, both sides the same.',
+    feels: 'Longer is steadier and lifts a wheel later; shorter turns tighter.',
+  },
+};

@@ -1,0 +1,138 @@
+/** Moving one point of the sketch: the bike that has it there, with every other point left in its place. */
+import type { Bike, Frame } from '../chassis/bike.ts';
+import type { Setup } from '../chassis/setup.ts';
+import { refused, solved, type Result } from '../numeric/result.ts';
+import { distance, type Point } from '../plane/point.ts';
+import type { Stance } from '../springs/stance.ts';
+import { degrees, radians } from '../units/convert.ts';
+import { axisFootInFrame, inFrame, type PointKey } from './points.ts';
+
+export interface Sketched {
+  readonly bike: Bike;
+  readonly setup: Setup;
+}
+
+export type MoveReason = 'notANumber' | 'onOtherPoint';
+
+/** Points that define a direction must stay at least this far apart, mm. */
+const LEAST_APART = 5;
+
+/**
+ * The bike with point `key` at `target` (ground frame of `stance`, mm), everything else where it stood in the
+ * frame: moving the pivot re-measures the arm; moving an axle changes arm or fork; moving either end of the steering
+ * axis turns it and re-measures fork length and axle lead so that the front axle stays. Moving a contact patch sets that tyre's
+ * measured diameter. `stance` must be that of `bike` with `setup`. Refused when the numbers are not finite or two
+ * points that make a line would fall together.
+ */
+export function movePoint(
+  bike: Bike,
+  setup: Setup,
+  stance: Stance,
+  key: PointKey,
+  target: Point,
+): Result<Sketched, MoveReason> {
+  if (!Number.isFinite(target.x) || !Number.isFinite(target.y)) return refused('notANumber');
+  const at = inFrame(stance, target);
+  const rearAxle = inFrame(stance, { x: stance.rearAxleX, y: stance.rearAxleY });
+  const frontAxle = inFrame(stance, { x: stance.frontAxleX, y: stance.frontAxleY });
+  const { headX, headY } = stance.machine.front;
+  switch (key) {
+    case 'countershaft':
+    case 'sprungCentre':
+    case 'seat':
+    case 'loadMark':
+      return solved({ bike: { ...bike, frame: { ...bike.frame, [key]: at } }, setup });
+    case 'rearPatch': {
+      const radius = distance(target, { x: stance.rearAxleX, y: stance.rearAxleY });
+      return solved({ bike, setup: { ...setup, rearTyre: { diameter: 2 * radius } } });
+    }
+    case 'frontPatch': {
+      const radius = distance(target, { x: stance.frontAxleX, y: stance.frontAxleY });
+      return solved({ bike, setup: { ...setup, frontTyre: { diameter: 2 * radius } } });
+    }
+    case 'rearAxle':
+      return withArm(bike, setup, stance, at);
+    case 'pivot': {
+      const fromPivot = { x: rearAxle.x - at.x, y: rearAxle.y - at.y };
+      return withArm({ ...bike, frame: originMoved(bike.frame, at) }, setup, stance, fromPivot);
+    }
+    case 'frontAxle':
+      return withSteering(bike, setup, stance, { x: headX, y: headY }, footOf(bike, stance), at);
+    case 'steeringHead':
+      return withSteering(bike, setup, stance, at, footOf(bike, stance), frontAxle);
+    case 'axisFoot':
+      return withSteering(bike, setup, stance, { x: headX, y: headY }, at, frontAxle);
+  }
+}
+
+function footOf(bike: Bike, stance: Stance): Point {
+  return axisFootInFrame(stance, bike.frame.headTubeLength);
+}
+
+function originMoved(frame: Frame, by: Point): Frame {
+  const moved = (p: Point): Point => ({ x: p.x - by.x, y: p.y - by.y });
+  return {
+    ...frame,
+    steeringHead: moved(frame.steeringHead),
+    countershaft: moved(frame.countershaft),
+    sprungCentre: moved(frame.sprungCentre),
+    seat: moved(frame.seat),
+    loadMark: moved(frame.loadMark),
+  };
+}
+
+/** The arm re-measured with the axle at `axle` (from the pivot), at the travel and shock length of the stance. */
+function withArm(bike: Bike, setup: Setup, stance: Stance, axle: Point): Result<Sketched, MoveReason> {
+  const arm = Math.hypot(axle.x, axle.y);
+  const length = arm - setup.axlePosition;
+  if (!(length >= LEAST_APART)) return refused('onOtherPoint');
+  const { rear } = stance.machine;
+  const sine = Math.sin(Math.atan2(-axle.y, -axle.x) + rear.tablePitch);
+  const hangingTravel = rear.tableArm * (rear.deliveredSine - rear.toppedOutSine);
+  const deliveredSine = sine + stance.travel.rear / arm + hangingTravel / length;
+  if (!(Math.abs(deliveredSine) < 1)) return refused('onOtherPoint');
+  const toppedOutAngleDeg = degrees(Math.asin(deliveredSine) - rear.tablePitch);
+  return solved({ bike: { ...bike, swingarm: { ...bike.swingarm, length, toppedOutAngleDeg } }, setup });
+}
+
+/** The steering re-measured from both ends of the axis and the front axle, all in frame coordinates. */
+function withSteering(
+  bike: Bike,
+  setup: Setup,
+  stance: Stance,
+  head: Point,
+  foot: Point,
+  axle: Point,
+): Result<Sketched, MoveReason> {
+  const headTubeLength = distance(head, foot);
+  if (!(headTubeLength >= LEAST_APART)) return refused('onOtherPoint');
+  const axisAngle = Math.atan2(foot.x - head.x, head.y - foot.y);
+  const drawnAngle = axisAngle - radians(setup.headInsertDeg);
+  const legLean = axisAngle - radians(bike.fork.legAngleDeg);
+  const half = headTubeLength / 2;
+  const fromClampX = axle.x - head.x - setup.clampOffset * Math.cos(axisAngle);
+  const fromClampY = axle.y - head.y - setup.clampOffset * Math.sin(axisAngle);
+  const leg = fromClampX * Math.sin(legLean) - fromClampY * Math.cos(legLean);
+  const axleLead = fromClampX * Math.cos(legLean) + fromClampY * Math.sin(legLean);
+  if (!(leg >= LEAST_APART)) return refused('onOtherPoint');
+  return solved({
+    bike: {
+      ...bike,
+      frame: {
+        ...bike.frame,
+        axisAngleDeg: degrees(drawnAngle),
+        headTubeLength,
+        steeringHead: {
+          x: head.x - half * (Math.sin(drawnAngle) - Math.sin(axisAngle)),
+          y: head.y + half * (Math.cos(drawnAngle) - Math.cos(axisAngle)),
+        },
+      },
+      fork: {
+        ...bike.fork,
+        length: leg + stance.travel.front - setup.forkExtender + setup.forkHeight,
+        axleLead,
+      },
+    },
+    setup,
+  });
+}

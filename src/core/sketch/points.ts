@@ -1,0 +1,104 @@
+/** The points of a bike that a person puts where they are, and where each stands on the ground frame. */
+import type { Point } from '../plane/point.ts';
+import type { Stance } from '../springs/stance.ts';
+
+export type PointKey =
+  | 'pivot'
+  | 'rearAxle'
+  | 'frontAxle'
+  | 'countershaft'
+  | 'steeringHead'
+  | 'axisFoot'
+  | 'sprungCentre'
+  | 'seat'
+  | 'loadMark'
+  | 'rearPatch'
+  | 'frontPatch';
+
+export interface SketchPoint {
+  readonly key: PointKey;
+  readonly label: string;
+  readonly help: string;
+}
+
+export const SKETCH_POINTS: readonly SketchPoint[] = [
+  { key: 'pivot', label: 'Swingarm pivot', help: 'Centre of the swingarm pivot bolt.' },
+  { key: 'rearAxle', label: 'Rear axle', help: 'Centre of the rear axle.' },
+  {
+    key: 'rearPatch',
+    label: 'Rear contact patch',
+    help: 'Where the rear tyre meets the ground; sets its diameter.',
+  },
+  { key: 'countershaft', label: 'Countershaft sprocket', help: 'Centre of the front sprocket.' },
+  { key: 'steeringHead', label: 'Steering head', help: 'Steering axis at the top of the upper clamp.' },
+  {
+    key: 'axisFoot',
+    label: 'Steering axis, lower end',
+    help: 'Any second place on the steering axis: the bottom of the head tube.',
+  },
+  { key: 'frontAxle', label: 'Front axle', help: 'Centre of the front axle.' },
+  {
+    key: 'frontPatch',
+    label: 'Front contact patch',
+    help: 'Where the front tyre meets the ground; sets its diameter.',
+  },
+  {
+    key: 'sprungCentre',
+    label: 'Sprung centre of gravity',
+    help: 'Centre of gravity of all that the springs carry, without rider and load.',
+  },
+  { key: 'seat', label: 'Seat mark', help: 'Where the rider’s weight meets the seat.' },
+  { key: 'loadMark', label: 'Load mark', help: 'Where passenger or luggage rests.' },
+];
+
+/** A frame point (mm from the pivot) on the ground frame of a stance. */
+export function onGround({ pose }: Stance, x: number, y: number): Point {
+  return { x: pose.originX + pose.cos * x - pose.sin * y, y: pose.originY + pose.sin * x + pose.cos * y };
+}
+
+/** A point of the ground frame in frame coordinates, mm from the pivot. */
+export function inFrame({ pose }: Stance, p: Point): Point {
+  const dx = p.x - pose.originX;
+  const dy = p.y - pose.originY;
+  return { x: pose.cos * dx + pose.sin * dy, y: -pose.sin * dx + pose.cos * dy };
+}
+
+/** Where the steering axis passes the bottom of the head tube, frame coordinates. */
+export function axisFootInFrame({ machine }: Stance, headTubeLength: number): Point {
+  const { headX, headY, axisAngle } = machine.front;
+  return {
+    x: headX + headTubeLength * Math.sin(axisAngle),
+    y: headY - headTubeLength * Math.cos(axisAngle),
+  };
+}
+
+/** Where a point stands, ground frame, mm. `headTubeLength` is the bike's. */
+export function pointPlace(stance: Stance, key: PointKey, headTubeLength: number): Point {
+  const { machine } = stance;
+  switch (key) {
+    case 'pivot':
+      return onGround(stance, 0, 0);
+    case 'rearAxle':
+      return { x: stance.rearAxleX, y: stance.rearAxleY };
+    case 'frontAxle':
+      return { x: stance.frontAxleX, y: stance.frontAxleY };
+    case 'rearPatch':
+      return { x: 0, y: 0 };
+    case 'frontPatch':
+      return { x: stance.pose.wheelbase, y: 0 };
+    case 'countershaft':
+      return { x: stance.countershaftX, y: stance.countershaftY };
+    case 'steeringHead':
+      return onGround(stance, machine.front.headX, machine.front.headY);
+    case 'axisFoot': {
+      const foot = axisFootInFrame(stance, headTubeLength);
+      return onGround(stance, foot.x, foot.y);
+    }
+    case 'sprungCentre':
+      return onGround(stance, machine.sprungX, machine.sprungY);
+    case 'seat':
+      return onGround(stance, machine.seatX, machine.seatY);
+    case 'loadMark':
+      return onGround(stance, machine.loadX, machine.loadY);
+  }
+}

@@ -1,0 +1,144 @@
+/** The whole bike standing on the ground at given travel: every point and force line that readings are made of. */
+import { effectiveOffset, frontAxleX, frontAxleY } from '../chassis/front-end.ts';
+import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import { poseOnGround, type Pose } from '../chassis/pose.ts';
+import { chainSlope, swingarmSlope } from '../drive/squat-slope.ts';
+import { armPosition, type ArmPosition } from '../linkage/rear-suspension.ts';
+import type { Machine } from './machine.ts';
+
+/** Travel used from topped out, mm: fork along the legs, rear axle square to the ground with the frame held. */
+export interface Travel {
+  readonly front: number;
+  readonly rear: number;
+}
+
+/**
+ * A bike on its wheels. Ground frame: seen from its right side, mm, x forward, y up, from the rear contact
+ * patch; angles in radians, counter-clockwise.
+ */
+export interface Stance {
+  readonly ok: true;
+  readonly machine: Machine;
+  readonly travel: Travel;
+  readonly pose: Pose;
+  readonly arm: ArmPosition;
+  /** Steering axis from vertical, leaning back positive. */
+  readonly rake: number;
+  /** Front axle ahead of the steering axis, square to it. */
+  readonly offset: number;
+  readonly rearAxleX: number;
+  readonly rearAxleY: number;
+  readonly frontAxleX: number;
+  readonly frontAxleY: number;
+  readonly countershaftX: number;
+  readonly countershaftY: number;
+  /** Line pivot → rear axle below horizontal. */
+  readonly swingarmAngle: number;
+  /** Top and bottom run above horizontal toward the front; the free runs, as if no guide were there. */
+  readonly topRunAngle: number;
+  readonly bottomRunAngle: number;
+  /** Free top run above the pivot, square to the run; negative when it would pass below. */
+  readonly topRunLever: number;
+  /** What the chain's pull acts with about the pivot: the free run's lever, or the guide's radius when it bends. */
+  readonly pullLever: number;
+  /** The two parts of the squat line's slope; see squat-slope.ts. */
+  readonly swingarmSlope: number;
+  readonly chainSlope: number;
+  /** Whole mass with rider and load, kg, and its centre. With no mass at all the centre is the rear patch. */
+  readonly mass: number;
+  readonly centreX: number;
+  readonly centreY: number;
+}
+
+/** Least distance of the pivot ahead of the rear contact patch for the arm to be a swingarm, mm. */
+const LEAST_PIVOT_AHEAD = 10;
+/** Least length of fork that must remain between top clamp and axle, mm. */
+const LEAST_LEG = 50;
+/** Most rake at which the axis still meets the ground ahead of the bike, radians. */
+const MOST_RAKE = 1.3;
+
+/** Stands the machine on the ground at the travel given, or says what cannot meet what. */
+export function stance(machine: Machine, travel: Travel): Stance | NoPose {
+  const { front } = machine;
+  if (!Number.isFinite(travel.front) || !Number.isFinite(travel.rear)) return noPose('inputNotANumber');
+  if (travel.front > front.travel || travel.front < 0)
+    return noPose('forkTravelBeyond', { end: 'front', found: travel.front, limit: front.travel });
+  if (travel.rear > machine.rear.wheelTravel || travel.rear < 0)
+    return noPose('rearTravelBeyond', { end: 'rear', found: travel.rear, limit: machine.rear.wheelTravel });
+  const leg = front.legLength - travel.front;
+  if (!(leg >= LEAST_LEG)) return noPose('forkTooShort', { end: 'front', found: leg, limit: LEAST_LEG });
+  const arm = armPosition(machine.rear, travel.rear);
+  if (!arm.ok) return arm;
+
+  const rearFrameX = -machine.rear.arm * Math.cos(arm.angle);
+  const rearFrameY = -machine.rear.arm * Math.sin(arm.angle);
+  const frontFrameX = frontAxleX(front, travel.front);
+  const frontFrameY = frontAxleY(front, travel.front);
+  const { rearRadius, frontRadius } = machine;
+  const pose = poseOnGround(rearFrameX, rearFrameY, frontFrameX, frontFrameY, rearRadius, frontRadius);
+  if (!pose.ok) return pose;
+  const rake = front.axisAngle + pose.pitch;
+  if (!(Math.abs(rake) < MOST_RAKE)) return noPose('axisFlat', { found: rake, limit: MOST_RAKE });
+  const { cos, sin, originX, originY } = pose;
+  if (!(originX >= LEAST_PIVOT_AHEAD))
+    return noPose('pivotBehindPatch', { found: originX, limit: LEAST_PIVOT_AHEAD });
+
+  const countershaftX = originX + cos * machine.countershaftX - sin * machine.countershaftY;
+  const countershaftY = originY + sin * machine.countershaftX + cos * machine.countershaftY;
+  const centresX = countershaftX;
+  const centresY = countershaftY - rearRadius;
+  const centres = Math.hypot(centresX, centresY);
+  const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
+  const between = machine.rearSprocketRadius + machine.frontSprocketRadius;
+  if (!(centres > between)) return noPose('sprocketsOverlap', { found: centres, limit: between });
+  const centreLine = Math.atan2(centresY, centresX);
+  const wedge = Math.asin(difference / centres);
+  const topRunAngle = centreLine - wedge;
+  const bottomRunAngle = centreLine + wedge;
+  // The top run passes the rear axle at the rear pitch radius, on its upper side.
+  const topRunLever =
+    machine.rearSprocketRadius -
+    ((originY - rearRadius) * Math.cos(topRunAngle) - originX * Math.sin(topRunAngle));
+  const pullLever =
+    machine.guideRadius !== null && topRunLever < machine.guideRadius ? machine.guideRadius : topRunLever;
+
+  const { sprungMass, riderMass, loadMass, rearUnsprung, frontUnsprung } = machine;
+  const mass = sprungMass + riderMass + loadMass + rearUnsprung + frontUnsprung;
+  const momentX =
+    sprungMass * (originX + cos * machine.sprungX - sin * machine.sprungY) +
+    riderMass * (originX + cos * machine.seatX - sin * machine.seatY) +
+    loadMass * (originX + cos * machine.loadX - sin * machine.loadY) +
+    frontUnsprung * pose.wheelbase;
+  const momentY =
+    sprungMass * (originY + sin * machine.sprungX + cos * machine.sprungY) +
+    riderMass * (originY + sin * machine.seatX + cos * machine.seatY + machine.riderHeight) +
+    loadMass * (originY + sin * machine.loadX + cos * machine.loadY + machine.loadHeight) +
+    rearUnsprung * rearRadius +
+    frontUnsprung * frontRadius;
+
+  return {
+    ok: true,
+    machine,
+    travel,
+    pose,
+    arm,
+    rake,
+    offset: effectiveOffset(front, travel.front),
+    rearAxleX: 0,
+    rearAxleY: rearRadius,
+    frontAxleX: pose.wheelbase,
+    frontAxleY: frontRadius,
+    countershaftX,
+    countershaftY,
+    swingarmAngle: arm.angle + pose.pitch,
+    topRunAngle,
+    bottomRunAngle,
+    topRunLever,
+    pullLever,
+    swingarmSlope: swingarmSlope(originX, originY),
+    chainSlope: chainSlope(originX, pullLever, rearRadius, machine.rearSprocketRadius),
+    mass,
+    centreX: mass > 0 ? momentX / mass : 0,
+    centreY: mass > 0 ? momentY / mass : 0,
+  };
+}

@@ -1,0 +1,16 @@
+/** Exact conversions between the core's units and the units of the workshop. */
+
+/** Millimetres in an inch, exact (international inch, 1959). */
+export const MM_PER_INCH = 25.4;
+/** Kilograms in a pound, exact (international pound, 1959). */
+export const KG_PER_POUND = 0.45359237;
+/** Standard gravity in m/s², exact (3rd CGPM, 1901). */
+export const STANDARD_GRAVITY = 9.80665;
+
+export function radians(degrees: number): number {
+  return (degrees * Math.PI) / 180;
+}
+
+export function degrees(radians: number): number {
+  return (radians * 180) / Math.PI;
+}

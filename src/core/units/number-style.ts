@@ -1,0 +1,42 @@
+/** Writing numbers for people: decimal sign, true minus, signs on differences, digits of the quantity. */
+import { shownUnit, type QuantityKey, type UnitSystem } from './quantity.ts';
+
+/** How this user reads numbers. */
+export interface NumberStyle {
+  readonly system: UnitSystem;
+  readonly decimal: '.' | ',';
+}
+
+/** A number ready to be read: digits, its unit, and both together. */
+export interface WrittenNumber {
+  readonly digits: string;
+  readonly unit: string;
+  readonly text: string;
+}
+
+const MINUS = '\u2212';
+
+/**
+ * Writes a metric number (mm, degrees, kg, g, %) in the user's unit. `signed` puts a plus before what is above
+ * zero, for differences; a difference that rounds to nothing is written without a sign.
+ */
+export function writeNumber(
+  metric: number,
+  quantity: QuantityKey,
+  style: NumberStyle,
+  options: { readonly signed?: boolean; readonly extraDigits?: number } = {},
+): WrittenNumber {
+  const unit = shownUnit(quantity, style.system);
+  const fixed = (metric * unit.perMetric).toFixed(unit.digits + (options.extraDigits ?? 0));
+  const isZero = Number(fixed) === 0;
+  const sign = isZero ? '' : fixed.startsWith('-') ? MINUS : options.signed ? '+' : '';
+  const digits = sign + fixed.replace('-', '').replace('.', style.decimal);
+  const gap = unit.symbol === '' || unit.symbol === '°' ? '' : '\u00a0';
+  return { digits, unit: unit.symbol, text: digits + gap + unit.symbol };
+}
+
+/** Whether a difference would be written as zero, that is, is below what the quantity's digits can show. */
+export function roundsToNothing(metric: number, quantity: QuantityKey, style: NumberStyle): boolean {
+  const unit = shownUnit(quantity, style.system);
+  return Number((metric * unit.perMetric).toFixed(unit.digits)) === 0;
+}
