@@ -2,15 +2,31 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 
+// Svelte's server build has inert state, so what holds state is tested with the build the browser gets.
+const withState = 'src/{session,ui,app}/**/*.test.ts';
+const suites = 'tests/{reference,properties,rules,migrations,render}/**/*.test.ts';
+
 export default defineConfig({
   plugins: [svelte({ configFile: 'svelte.config.js' })],
-  // Svelte's server build has inert state; the state classes are tested with the build the browser gets.
-  resolve: { conditions: ['browser'] },
   test: {
-    environment: 'node',
-    include: ['src/**/*.test.ts', 'tests/{reference,properties,rules,migrations,render}/**/*.test.ts'],
     allowOnly: false,
     pool: 'threads',
     testTimeout: 20_000,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'plain',
+          environment: 'node',
+          include: ['src/**/*.test.ts', suites],
+          exclude: [withState],
+        },
+      },
+      {
+        extends: true,
+        resolve: { conditions: ['browser'] },
+        test: { name: 'state', environment: './tests/browser-build.ts', include: [withState] },
+      },
+    ],
   },
 });
