@@ -1,0 +1,210 @@
+/** The three themes: which colour, weight and dash each role has on paper, in the garage and in the sun. */
+import type { Role } from './shape.ts';
+
+export type ThemeName = 'paper' | 'garage' | 'sun';
+
+export const THEMES: readonly { readonly key: ThemeName; readonly label: string }[] = [
+  { key: 'paper', label: 'Paper' },
+  { key: 'garage', label: 'Garage' },
+  { key: 'sun', label: 'Sun' },
+];
+
+/** How a role is drawn. Widths and dashes are px of the screen. */
+export interface RoleStyle {
+  readonly stroke: string | null;
+  readonly fill: string | null;
+  readonly widthPx: number;
+  readonly dashPx: readonly number[];
+}
+
+export interface Theme {
+  readonly name: ThemeName;
+  readonly background: string;
+  /** Behind words, so that lines do not run through them. */
+  readonly labelBacking: string;
+  readonly roles: Readonly<Record<Role, RoleStyle>>;
+}
+
+/** The colour-blind-safe set of Okabe and Ito (2002), by its authors' names. */
+const OKABE_ITO = {
+  orange: '#e69f00',
+  skyBlue: '#56b4e9',
+  bluishGreen: '#009e73',
+  yellow: '#f0e442',
+  blue: '#0072b2',
+  vermillion: '#d55e00',
+  reddishPurple: '#cc79a7',
+} as const;
+
+/** What differs between themes: the paper, the inks, and a colour for each line that matters. */
+interface Palette {
+  readonly background: string;
+  readonly ink: string;
+  readonly inkSoft: string;
+  readonly inkFaint: string;
+  readonly rubber: string;
+  readonly metal: string;
+  readonly metalDark: string;
+  readonly body: string;
+  readonly bodyLine: string;
+  readonly seat: string;
+  readonly engine: string;
+  readonly shadow: string;
+  readonly squat: string;
+  readonly transfer: string;
+  readonly trail: string;
+  readonly chain: string;
+  readonly squatZone: string;
+  readonly neutralZone: string;
+  readonly liftZone: string;
+  readonly proSquatZone: string;
+  readonly trailFill: string;
+  readonly heavier: number;
+}
+
+const PALETTES: Readonly<Record<ThemeName, Palette>> = {
+  paper: {
+    background: '#faf8f2',
+    ink: '#23272c',
+    inkSoft: '#5d636a',
+    inkFaint: '#b9b4a8',
+    rubber: '#3a3e44',
+    metal: '#e9e6de',
+    metalDark: '#c9c5bb',
+    body: '#e3ddd0',
+    bodyLine: '#a39c8c',
+    seat: '#55585c',
+    engine: '#d8d3c7',
+    shadow: '#7e8790',
+    squat: OKABE_ITO.vermillion,
+    transfer: OKABE_ITO.blue,
+    trail: '#00875f',
+    chain: '#23272c',
+    squatZone: '#0072b21c',
+    neutralZone: '#009e7338',
+    liftZone: '#d55e001f',
+    proSquatZone: '#cc79a72e',
+    trailFill: '#009e7355',
+    heavier: 1,
+  },
+  garage: {
+    background: '#15181c',
+    ink: '#e9e7e2',
+    inkSoft: '#a3a9b0',
+    inkFaint: '#4a5058',
+    rubber: '#0b0d0f',
+    metal: '#3a4048',
+    metalDark: '#2a2f36',
+    body: '#2a2f37',
+    bodyLine: '#5a626c',
+    seat: '#0f1114',
+    engine: '#23282e',
+    shadow: '#7f8a96',
+    squat: OKABE_ITO.orange,
+    transfer: OKABE_ITO.skyBlue,
+    trail: '#1fbf90',
+    chain: '#e9e7e2',
+    squatZone: '#56b4e924',
+    neutralZone: '#009e7350',
+    liftZone: '#e69f0026',
+    proSquatZone: '#cc79a733',
+    trailFill: '#009e7366',
+    heavier: 1,
+  },
+  sun: {
+    background: '#ffffff',
+    ink: '#000000',
+    inkSoft: '#2b2b2b',
+    inkFaint: '#767676',
+    rubber: '#000000',
+    metal: '#ffffff',
+    metalDark: '#d0d0d0',
+    body: '#f0f0f0',
+    bodyLine: '#555555',
+    seat: '#000000',
+    engine: '#e4e4e4',
+    shadow: '#6b6b6b',
+    squat: '#b34700',
+    transfer: '#005a8d',
+    trail: '#00664a',
+    chain: '#000000',
+    squatZone: '#0072b22e',
+    neutralZone: '#009e7355',
+    liftZone: '#d55e0033',
+    proSquatZone: '#cc79a744',
+    trailFill: '#009e7377',
+    heavier: 1.4,
+  },
+};
+
+function themeOf(name: ThemeName): Theme {
+  const p = PALETTES[name];
+  const line = (stroke: string, widthPx: number, dashPx: readonly number[] = []): RoleStyle => ({
+    stroke,
+    fill: null,
+    widthPx: widthPx * p.heavier,
+    dashPx,
+  });
+  const solid = (fill: string, stroke: string | null, widthPx = 1.25): RoleStyle => ({
+    stroke,
+    fill,
+    widthPx: widthPx * p.heavier,
+    dashPx: [],
+  });
+  return {
+    name,
+    background: p.background,
+    labelBacking: `${p.background}e0`,
+    roles: {
+      ground: line(p.ink, 1.75),
+      tyre: solid(p.rubber, p.ink, 1),
+      rim: solid(p.metalDark, p.ink, 1),
+      spoke: line(p.inkSoft, 1.25),
+      disc: solid('#00000000', p.inkSoft, 1.25),
+      frame: solid(p.metalDark, p.ink, 1.25),
+      bodywork: solid(p.body, p.bodyLine, 1.25),
+      seat: solid(p.seat, p.ink, 1),
+      engine: solid(p.engine, p.bodyLine, 1),
+      fork: solid(p.metal, p.ink, 1.25),
+      forkTube: solid(p.metalDark, p.ink, 1.25),
+      clamp: solid(p.metal, p.ink, 1.5),
+      swingarm: solid(p.metal, p.ink, 1.5),
+      shock: solid(p.metal, p.ink, 1.25),
+      spring: line(p.squat, 2),
+      sprocket: solid(p.metalDark, p.ink, 1),
+      chain: line(p.chain, 1.25),
+      guide: solid(p.inkFaint, p.inkSoft, 1),
+      axle: solid(p.background, p.ink, 1.5),
+      shadow: line(p.shadow, 1.25, [5, 4]),
+      squatZone: solid(p.squatZone, null),
+      neutralZone: solid(p.neutralZone, null),
+      liftZone: solid(p.liftZone, null),
+      proSquatZone: solid(p.proSquatZone, null),
+      zoneName: line(p.inkSoft, 1),
+      chainLine: line(p.ink, 1, [2, 3]),
+      swingarmLine: line(p.ink, 1, [10, 4, 2, 4]),
+      squatLine: line(p.squat, 3),
+      loadTransferLine: line(p.transfer, 2.25, [9, 5]),
+      steeringAxis: line(p.ink, 1, [12, 4, 2, 4]),
+      trailTriangle: solid(p.trailFill, p.trail, 1.5),
+      trailLine: line(p.trail, 3),
+      wheelbaseLine: line(p.inkSoft, 1),
+      heightLine: line(p.inkSoft, 1, [3, 3]),
+      instantCentre: solid(p.background, p.squat, 2),
+      centreOfGravity: solid(p.background, p.ink, 1.5),
+      dimension: line(p.transfer, 1.5),
+      snapGuide: line(p.transfer, 1, [2, 2]),
+      highlight: line(p.squat, 5),
+    },
+  };
+}
+
+const ALL: Readonly<Record<ThemeName, Theme>> = {
+  paper: themeOf('paper'),
+  garage: themeOf('garage'),
+  sun: themeOf('sun'),
+};
+
+export function themeNamed(name: ThemeName): Theme {
+  return ALL[name];
+}
