@@ -83,6 +83,11 @@ describe('the judge of imports', () => {
     expect(judge('src/curves/axis.ts', 'd3-scale')).toBeUndefined();
   });
 
+  it('lets tests alone read the bikes that tests share', () => {
+    expect(judge('src/core/plane/point.test.ts', '../../../tests/support/plain-bike.ts')).toBeUndefined();
+    expect(judge('src/core/plane/point.ts', '../../../tests/support/plain-bike.ts')).toMatch(/no folder/);
+  });
+
   it('refuses an upward, a sideways and an unlisted import with the reason of the folder', () => {
     expect(judge('src/core/plane/point.ts', '../chassis/pose.ts', true)).toMatch(
       /core\/plane may not import core\/chassis: plane geometry knows shapes/,

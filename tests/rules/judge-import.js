@@ -24,7 +24,7 @@ export function judgeImport(file, specifier, typeOnly) {
     return `"${specifier}" needs the file's extension: imports name the file itself, not a folder or a barrel`;
   }
   const target = posix.join(posix.dirname(file), specifier);
-  if (isTest && target.startsWith('fixtures/')) return undefined;
+  if (isTest && /^(fixtures|tests\/support)\//.test(target)) return undefined;
   if (target.startsWith('static/')) return refuse('files of static, which are addressed, not imported');
   const to = folderOf(target);
   if (!to) return refuse(`${target}, which lies in no folder of the table`);

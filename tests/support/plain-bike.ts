@@ -1,0 +1,77 @@
+/** An invented road sport bike in round numbers, with the setup and the ways in which tests change it. */
+import type { Bike, Fork, Frame, Swingarm } from '../../src/core/chassis/bike.ts';
+import type { Setup } from '../../src/core/chassis/setup.ts';
+
+/**
+ * Hanging, its frame's axes stand almost level; the swingarm falls by 9.5°, the gearing is 15/45 on a 5xx chain.
+ * Every figure is made up.
+ */
+export const plainBike: Bike = {
+  name: 'Plain test bike',
+  about: 'Made up for the tests.',
+  invented: true,
+  bodywork: 'faired',
+  frame: {
+    steeringHead: { x: 520, y: 530 },
+    axisAngleDeg: 24,
+    headTubeLength: 180,
+    countershaft: { x: 75, y: 20 },
+    sprungCentre: { x: 190, y: 120 },
+    sprungMass: 160,
+    seat: { x: 0, y: 400 },
+    loadMark: { x: -250, y: 460 },
+    guideRadius: 25,
+  },
+  fork: { length: 725, travel: 120, axleLead: 0, legAngleDeg: 0 },
+  swingarm: {
+    length: 580,
+    slot: 30,
+    toppedOutAngleDeg: 9.5,
+    wheelTravel: 130,
+    travelTable: [
+      { wheelTravel: 0, shockStroke: 0 },
+      { wheelTravel: 40, shockStroke: 19 },
+      { wheelTravel: 80, shockStroke: 39 },
+      { wheelTravel: 130, shockStroke: 66 },
+    ],
+    tablePitchDeg: 0,
+    shockThread: 1.5,
+  },
+  frontWheel: { rimDiameter: 431.8, unsprungMass: 16 },
+  rearWheel: { rimDiameter: 431.8, unsprungMass: 22 },
+  drive: { kind: 'chain', chainPitch: 15.875 },
+};
+
+export const plainSetup: Setup = {
+  forkHeight: 5,
+  forkExtender: 0,
+  shockLength: 0,
+  frontTeeth: 15,
+  rearTeeth: 45,
+  axlePosition: 0,
+  clampOffset: 30,
+  headInsertDeg: 0,
+  frontTyre: { code: '120/70-17' },
+  rearTyre: { code: '190/55-17' },
+  frontTravelUsed: 40,
+  rearTravelUsed: 40,
+  riderMass: 80,
+  riderHeight: 200,
+  loadMass: 0,
+  loadHeight: 200,
+};
+
+/** The bike with some of its frame changed. */
+export function withFrame(bike: Bike, frame: Partial<Frame>): Bike {
+  return { ...bike, frame: { ...bike.frame, ...frame } };
+}
+
+/** The bike with some of its fork changed. */
+export function withFork(bike: Bike, fork: Partial<Fork>): Bike {
+  return { ...bike, fork: { ...bike.fork, ...fork } };
+}
+
+/** The bike with some of its swingarm changed. */
+export function withSwingarm(bike: Bike, swingarm: Partial<Swingarm>): Bike {
+  return { ...bike, swingarm: { ...bike.swingarm, ...swingarm } };
+}

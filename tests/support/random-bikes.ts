@@ -1,0 +1,177 @@
+/** Random bikes for properties: likely ones that stand, and absurd ones that only have to be refused in good order. */
+import fc from 'fast-check';
+import type { Bike, TravelRow } from '../../src/core/chassis/bike.ts';
+import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Travel } from '../../src/core/springs/stance.ts';
+import { plainBike } from './plain-bike.ts';
+
+export interface RandomBike {
+  readonly bike: Bike;
+  readonly setup: Setup;
+  readonly travel: Travel;
+}
+
+const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+
+const point = (x: readonly [number, number], y: readonly [number, number]) =>
+  fc.record({ x: between(...x), y: between(...y) });
+
+const travelTable = fc
+  .array(fc.record({ rise: between(15, 60), ratio: between(0.3, 0.9) }), { minLength: 1, maxLength: 6 })
+  .map((rows) => {
+    const table: TravelRow[] = [{ wheelTravel: 0, shockStroke: 0 }];
+    for (const { rise, ratio } of rows) {
+      const last = table[table.length - 1];
+      table.push({ wheelTravel: last.wheelTravel + rise, shockStroke: last.shockStroke + rise * ratio });
+    }
+    return table;
+  });
+
+const frame = fc.record({
+  steeringHead: point([380, 650], [430, 650]),
+  axisAngleDeg: between(15, 35),
+  headTubeLength: between(120, 260),
+  countershaft: point([60, 140], [-40, 60]),
+  sprungCentre: point([50, 350], [20, 300]),
+  sprungMass: between(60, 250),
+  seat: point([-150, 150], [250, 480]),
+  loadMark: point([-450, -100], [200, 550]),
+  guideRadius: fc.option(between(15, 38)),
+});
+
+const fork = fc.record({
+  length: between(640, 800),
+  travel: between(90, 250),
+  axleLead: between(-10, 40),
+  legAngleDeg: between(-2, 4),
+});
+
+const swingarm = fc.record({
+  length: between(480, 660),
+  slot: between(20, 60),
+  toppedOutAngleDeg: between(2, 20),
+  wheelTravel: between(80, 250),
+  travelTable,
+  tablePitchDeg: between(-4, 4),
+  shockThread: fc.option(between(0.75, 2)),
+});
+
+const tyre = fc.oneof(
+  fc.constantFrom('120/70-17', '190/55ZR17', '110/90-19', '90/90-21', '140/80-18').map((code) => ({ code })),
+  between(560, 700).map((diameter) => ({ diameter })),
+  between(1800, 2200).map((circumference) => ({ circumference })),
+);
+
+const setup = fc.record({
+  forkHeight: between(0, 15),
+  forkExtender: between(0, 15),
+  shockLength: between(-8, 10),
+  frontTeeth: fc.integer({ min: 12, max: 18 }),
+  rearTeeth: fc.integer({ min: 34, max: 56 }),
+  axlePosition: between(0, 20),
+  clampOffset: between(20, 45),
+  headInsertDeg: between(-2, 2),
+  frontTyre: tyre,
+  rearTyre: tyre,
+  frontTravelUsed: between(0, 90),
+  rearTravelUsed: between(0, 80),
+  riderMass: between(0, 120),
+  riderHeight: between(0, 300),
+  loadMass: between(0, 80),
+  loadHeight: between(0, 300),
+});
+
+/** Bikes whose parts lie where those of motorcycles lie; nearly all of them stand. */
+export const likelyBike: fc.Arbitrary<RandomBike> = fc
+  .record({ frame, fork, swingarm, setup, chainPitch: fc.constantFrom(12.7, 15.875) })
+  .map(({ chainPitch, setup, ...parts }) => ({
+    bike: { ...plainBike, ...parts, drive: { kind: 'chain', chainPitch } },
+    setup,
+    travel: { front: setup.frontTravelUsed, rear: setup.rearTravelUsed },
+  }));
+
+const ABSURD = [
+  NaN,
+  Infinity,
+  -Infinity,
+  1e300,
+  -1e300,
+  1e160,
+  1e17,
+  -1e9,
+  1e-300,
+  Number.MIN_VALUE,
+  Number.MAX_VALUE,
+  -0,
+  0,
+  -1,
+  -90,
+  90,
+  180,
+  720,
+  1e6,
+];
+
+type Place = readonly (string | number)[];
+
+/** The places of all numbers in a value, as paths. */
+function numbersIn(value: unknown, path: Place = []): Place[] {
+  if (typeof value === 'number') return [path];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, [...path, key]));
+}
+
+/** A copy with the number at a path replaced. */
+export function replaced<T>(value: T, [key, ...rest]: Place, number: unknown): T {
+  if (key === undefined) return number as T;
+  const copy: unknown = Array.isArray(value) ? [...(value as unknown[])] : { ...value };
+  const record = copy as Record<string | number, unknown>;
+  record[key] = replaced(record[key], rest, number);
+  return copy as T;
+}
+
+const absurdTable = fc.constantFrom<readonly TravelRow[]>(
+  [],
+  [{ wheelTravel: 0, shockStroke: 0 }],
+  [
+    { wheelTravel: 0, shockStroke: 0 },
+    { wheelTravel: 0, shockStroke: 5 },
+  ],
+  [
+    { wheelTravel: 0, shockStroke: 0 },
+    { wheelTravel: 1e-300, shockStroke: 1e300 },
+  ],
+  [
+    { wheelTravel: 10, shockStroke: 9 },
+    { wheelTravel: 5, shockStroke: 3 },
+  ],
+);
+
+const absurdTyre = fc.constantFrom(
+  { code: '' },
+  { code: 'a rubber ring' },
+  { code: '999/999-99' },
+  { diameter: NaN },
+  { diameter: -600 },
+  { circumference: Infinity },
+);
+
+/** Bikes with up to four numbers, a table or a tyre made absurd, in places drawn at random. */
+export const absurdBike: fc.Arbitrary<RandomBike> = fc
+  .record({
+    likely: likelyBike,
+    wrongs: fc.array(fc.tuple(fc.nat(), fc.oneof(fc.constantFrom(...ABSURD), fc.double())), {
+      minLength: 1,
+      maxLength: 4,
+    }),
+    table: fc.option(absurdTable, { freq: 9 }),
+    tyre: fc.option(absurdTyre, { freq: 9 }),
+  })
+  .map(({ likely, wrongs, table, tyre }) => {
+    let drawn = likely;
+    if (table !== null) drawn = replaced(drawn, ['bike', 'swingarm', 'travelTable'], table);
+    if (tyre !== null) drawn = replaced(drawn, ['setup', 'rearTyre'], tyre);
+    const places = numbersIn(drawn);
+    for (const [place, number] of wrongs) drawn = replaced(drawn, places[place % places.length], number);
+    return drawn;
+  });

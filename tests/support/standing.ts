@@ -1,0 +1,42 @@
+/** Bikes stood on the ground for tests, which stop with the reason when a bike has no pose. */
+import type { Bike } from '../../src/core/chassis/bike.ts';
+import type { Setup } from '../../src/core/chassis/setup.ts';
+import { machine, type Machine } from '../../src/core/springs/machine.ts';
+import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
+import { plainBike, plainSetup } from './plain-bike.ts';
+
+export const TOPPED_OUT: Travel = { front: 0, rear: 0 };
+
+export function made(bike: Bike = plainBike, setup: Setup = plainSetup): Machine {
+  const result = machine(bike, setup);
+  if (!result.ok) throw new Error(`These parts make no machine: ${JSON.stringify(result)}`);
+  return result;
+}
+
+/** The bike on its wheels, topped out unless told otherwise. */
+export function standing(
+  bike: Bike = plainBike,
+  setup: Setup = plainSetup,
+  travel: Travel = TOPPED_OUT,
+): Stance {
+  const result = stance(made(bike, setup), travel);
+  if (!result.ok) throw new Error(`This machine has no pose: ${JSON.stringify(result)}`);
+  return result;
+}
+
+/** What of a stance may be put in place of the plain bike's own, for worked numbers of readings. */
+export interface Instead extends Partial<Omit<Stance, 'ok' | 'machine' | 'pose'>> {
+  readonly machine?: Partial<Machine>;
+  readonly pose?: Partial<Stance['pose']>;
+}
+
+/** The plain bike's stance with some numbers put in place, as a reading sees it. */
+export function stanceWith({ machine: parts, pose, ...rest }: Instead): Stance {
+  const plain = standing();
+  return {
+    ...plain,
+    ...rest,
+    machine: { ...plain.machine, ...parts },
+    pose: { ...plain.pose, ...pose },
+  };
+}
