@@ -1,0 +1,28 @@
+/** Tangents and crossings of circles against published ones. */
+import { describe, expect, it } from 'vitest';
+import plane from '../../fixtures/reference/plane.json';
+import { circleCrossings, outerTangent } from '../../src/core/plane/circle.ts';
+import type { Point } from '../../src/core/plane/point.ts';
+
+function expectPoint(ours: Point, theirs: Point, digits: number): void {
+  expect(ours.x).toBeCloseTo(theirs.x, digits);
+  expect(ours.y).toBeCloseTo(theirs.y, digits);
+}
+
+describe('circles (SciToolkit, its tests)', () => {
+  it.each(['left', 'right'] as const)('have their %s outer tangent', (side) => {
+    const [first, second] = plane.outerTangents.circles;
+    const tangent = outerTangent(first, second, side);
+    if (tangent === 'oneInsideOther') throw new Error(tangent);
+    // Printed to 8 digits, one of the eight numbers to 7.
+    expectPoint(tangent.from, plane.outerTangents[side][0], 6);
+    expectPoint(tangent.to, plane.outerTangents[side][1], 6);
+  });
+
+  it('have their two crossing points', () => {
+    const [a, b] = plane.circleCrossings.circles;
+    const crossings = [...circleCrossings(a, b)].sort((p, q) => p.x - q.x);
+    expect(crossings).toHaveLength(2);
+    crossings.forEach((crossing, i) => expectPoint(crossing, plane.circleCrossings.crossings[i], 12));
+  });
+});
