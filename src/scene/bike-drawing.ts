@@ -1,0 +1,45 @@
+/** The whole motorcycle as shapes, from back to front. */
+import type { Bike } from '../core/chassis/bike.ts';
+import type { Setup } from '../core/chassis/setup.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import { bodyShapes, frameShapes } from './bodywork-drawing.ts';
+import { driveShapes } from './chain-drawing.ts';
+import { mudguardShapes } from './mudguard-drawing.ts';
+import type { Shape } from './shape.ts';
+import { forkShapes, shockShapes, swingarmShapes } from './suspension-drawing.ts';
+import { wheelShapes } from './wheel-drawing.ts';
+
+/** Brake disc radii drawn, mm; they carry no measurement. */
+const FRONT_DISC = 155;
+const REAR_DISC = 110;
+
+export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] {
+  const { machine } = standing;
+  const { bodywork } = bike;
+  return [
+    ...wheelShapes({
+      x: standing.rearAxleX,
+      y: standing.rearAxleY,
+      radius: machine.rearRadius,
+      rimRadius: bike.rearWheel.rimDiameter / 2,
+      discRadius: REAR_DISC,
+      bodywork,
+    }),
+    ...wheelShapes({
+      x: standing.frontAxleX,
+      y: standing.frontAxleY,
+      radius: machine.frontRadius,
+      rimRadius: bike.frontWheel.rimDiameter / 2,
+      discRadius: FRONT_DISC,
+      bodywork,
+    }),
+    ...(bodywork === 'naked' ? [] : shockShapes(standing, bike)),
+    ...mudguardShapes(standing, bike),
+    ...forkShapes(standing, bike, setup),
+    ...frameShapes(standing, bike),
+    ...bodyShapes(standing, bike),
+    ...swingarmShapes(standing, bike, setup),
+    ...(bodywork === 'naked' ? shockShapes(standing, bike) : []),
+    ...driveShapes(standing, bike.drive.chainPitch),
+  ];
+}

@@ -1,0 +1,166 @@
+/** The geometry laid over the bike: chain and swingarm lines, squat and load-transfer lines, axis and trail. */
+import type { Construction } from '../core/readings/reading.ts';
+import { onGround } from '../core/sketch/points.ts';
+import { groundTrail } from '../core/readings/trail.ts';
+import type { Point } from '../core/plane/point.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import { pen, segment } from './outline.ts';
+import type { Role, Shape } from './shape.ts';
+import { squatConstruction } from './squat-construction.ts';
+import { zonesEnd } from './zones.ts';
+
+/** How far the wheelbase line lies under the ground and the axis runs on above the head, mm. */
+const WHEELBASE_DROP = 95;
+const AXIS_ABOVE = 190;
+/** An instant centre further away than this many wheelbases is shown as a direction only. */
+const FARTHEST_CENTRE = 3;
+
+/** Places of the trail triangle, ground frame. */
+export interface TrailPlaces {
+  /** Where the steering axis meets the ground. */
+  readonly axisGround: Point;
+  readonly patch: Point;
+  /** The foot of the normal trail on the axis. */
+  readonly normalFoot: Point;
+  readonly head: Point;
+}
+
+export function trailPlaces(standing: Stance): TrailPlaces {
+  const { rake, offset, machine, pose } = standing;
+  const trail = groundTrail(machine.frontRadius, rake, offset);
+  const axisGround = { x: pose.wheelbase + trail, y: 0 };
+  const normal = trail * Math.cos(rake);
+  return {
+    axisGround,
+    patch: { x: pose.wheelbase, y: 0 },
+    normalFoot: { x: pose.wheelbase + normal * Math.cos(rake), y: normal * Math.sin(rake) },
+    head: onGround(standing, machine.front.headX, machine.front.headY),
+  };
+}
+
+export function wheelbaseHeight(): number {
+  return -WHEELBASE_DROP;
+}
+
+/** Whether an instant centre is near enough to be drawn. */
+export function instantCentreShown(standing: Stance): Point | null {
+  const { instantCentre } = squatConstruction(standing);
+  if (instantCentre === 'parallel') return null;
+  const reach = FARTHEST_CENTRE * standing.pose.wheelbase;
+  return Math.hypot(instantCentre.x, instantCentre.y) < reach ? instantCentre : null;
+}
+
+/** A line carried on from `from` through `to` until the given x, or a little past `to`. */
+function carriedOn(role: Role, from: Point, to: Point, untilX: number): Shape {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const part = Math.abs(dx) > 1e-6 ? Math.max(1.1, (untilX - from.x) / dx) : 1.1;
+  return segment(role, from, { x: from.x + part * dx, y: from.y + part * dy });
+}
+
+/** The shapes of one construction. */
+export function constructionShapes(standing: Stance, which: Construction): Shape[] {
+  const { pose } = standing;
+  switch (which) {
+    case 'chainRuns': {
+      const { chain } = squatConstruction(standing);
+      const centre = instantCentreShown(standing);
+      return [carriedOn('chainLine', chain.from, chain.to, (centre?.x ?? pose.wheelbase) + 40)];
+    }
+    case 'swingarmLine': {
+      const { swingarm } = squatConstruction(standing);
+      const centre = instantCentreShown(standing);
+      return [carriedOn('swingarmLine', swingarm.from, swingarm.to, (centre?.x ?? pose.wheelbase) + 40)];
+    }
+    case 'squatLine': {
+      const { squatSlope } = squatConstruction(standing);
+      const end = zonesEnd(standing);
+      const centre = instantCentreShown(standing);
+      const line = segment('squatLine', { x: 0, y: 0 }, { x: end, y: squatSlope * end });
+      if (centre === null) return [line];
+      return [line, { kind: 'mark', role: 'instantCentre', at: centre, sign: 'ring', radiusPx: 6 }];
+    }
+    case 'loadTransferLine': {
+      const { loadPoint } = squatConstruction(standing);
+      if (loadPoint === null) return [];
+      const end = zonesEnd(standing);
+      return [
+        segment('loadTransferLine', { x: 0, y: 0 }, { x: end, y: (loadPoint.y / loadPoint.x) * end }),
+        segment('heightLine', { x: pose.wheelbase, y: 0 }, loadPoint),
+        { kind: 'mark', role: 'loadTransferLine', at: loadPoint, sign: 'diamond', radiusPx: 6 },
+      ];
+    }
+    case 'steeringAxis': {
+      const { axisGround, head } = trailPlaces(standing);
+      const lean = standing.rake;
+      const above = { x: head.x - AXIS_ABOVE * Math.sin(lean), y: head.y + AXIS_ABOVE * Math.cos(lean) };
+      return [segment('steeringAxis', above, axisGround)];
+    }
+    case 'trailTriangle': {
+      const { axisGround, patch, normalFoot } = trailPlaces(standing);
+      return [
+        pen()
+          .move(axisGround.x, axisGround.y)
+          .line(patch.x, patch.y, normalFoot.x, normalFoot.y)
+          .close()
+          .shape('trailTriangle'),
+        segment('heightLine', patch, { x: standing.frontAxleX, y: standing.frontAxleY }),
+        segment('trailLine', patch, axisGround),
+      ];
+    }
+    case 'wheelbase': {
+      const y = -WHEELBASE_DROP;
+      return [
+        segment('wheelbaseLine', { x: 0, y }, { x: pose.wheelbase, y }, { arrows: 'both' }),
+        segment('heightLine', { x: 0, y: 0 }, { x: 0, y: y - 20 }),
+        segment('heightLine', { x: pose.wheelbase, y: 0 }, { x: pose.wheelbase, y: y - 20 }),
+      ];
+    }
+    case 'centreOfGravity':
+      if (!(standing.mass > 0)) return [];
+      return [
+        {
+          kind: 'mark',
+          role: 'centreOfGravity',
+          at: { x: standing.centreX, y: standing.centreY },
+          sign: 'quartered',
+          radiusPx: 9,
+        },
+        segment(
+          'heightLine',
+          { x: standing.centreX, y: standing.centreY },
+          { x: pose.wheelbase, y: standing.centreY },
+        ),
+      ];
+    case 'heights': {
+      const { machine } = standing;
+      const places = [
+        onGround(standing, 0, 0),
+        onGround(standing, machine.seatX, machine.seatY),
+        { x: standing.countershaftX, y: standing.countershaftY },
+        { x: standing.rearAxleX, y: standing.rearAxleY },
+        { x: standing.frontAxleX, y: standing.frontAxleY },
+      ];
+      return places.map((p) => segment('heightLine', { x: p.x, y: 0 }, p, { arrows: 'end' }));
+    }
+  }
+}
+
+/** The constructions that are always drawn, from back to front. */
+export const STANDING_CONSTRUCTIONS: readonly Construction[] = [
+  'wheelbase',
+  'steeringAxis',
+  'trailTriangle',
+  'swingarmLine',
+  'chainRuns',
+  'loadTransferLine',
+  'squatLine',
+  'centreOfGravity',
+];
+
+/** A construction drawn once more, broad, to be seen under its own lines. */
+export function highlightShapes(standing: Stance, which: Construction): Shape[] {
+  return constructionShapes(standing, which)
+    .filter((shape) => shape.kind === 'path')
+    .map((shape) => ({ ...shape, role: 'highlight' as const }));
+}

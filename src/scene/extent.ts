@@ -1,0 +1,22 @@
+/** What must be seen of a standing bike when it is fitted into the window. */
+import { onGround } from '../core/sketch/points.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import type { Extent } from './view.ts';
+import { zonesEnd } from './zones.ts';
+
+/** Room for the tail behind the load mark, the bars above the head and the wheelbase line below, mm. */
+const BEHIND = 170;
+const ABOVE = 250;
+const BELOW = 190;
+
+export function bikeExtent(standing: Stance): Extent {
+  const { machine } = standing;
+  const head = onGround(standing, machine.front.headX, machine.front.headY);
+  const tail = onGround(standing, machine.loadX, machine.loadY);
+  return {
+    left: Math.min(-machine.rearRadius, tail.x - BEHIND) - 20,
+    right: zonesEnd(standing),
+    bottom: -BELOW,
+    top: Math.max(head.y, tail.y) + ABOVE,
+  };
+}

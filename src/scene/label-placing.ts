@@ -1,0 +1,108 @@
+/** Keeping labels apart: each moves to the nearest free spot about its place, the most important first. */
+import type { Point } from '../core/plane/point.ts';
+import type { LabelShape, LabelSpot, Role } from './shape.ts';
+import { toScreen, type View } from './view.ts';
+
+/** A label before it has found its spot. Earlier ones in a list have the first choice. */
+export interface WantedLabel {
+  readonly role: Role;
+  readonly text: string;
+  readonly at: Point;
+  readonly spot: LabelSpot;
+  readonly sizePx: number;
+}
+
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Width of a letter and height of a line as parts of the text size; on the wide side for common sans-serif fonts. */
+const LETTER_WIDTH = 0.58;
+const LINE_HEIGHT = 1.35;
+/** Free space kept between labels and to the window's edge, px. */
+const CLEARANCE = 3;
+/** How far a label may wander from its place, px, and in what steps. */
+const FARTHEST = 130;
+const STEP = 13;
+/** A label further from its place than this gets a line back to it, px. */
+const LEADER_FROM = 20;
+
+/** The box of words of a size at a screen place, px; `shift` moves it. */
+export function labelBox(text: string, sizePx: number, spot: LabelSpot, screen: Point, shift: Point): Box {
+  const width = text.length * sizePx * LETTER_WIDTH + 8;
+  const height = sizePx * LINE_HEIGHT;
+  const gap = 8;
+  const x = screen.x + shift.x;
+  const y = screen.y + shift.y;
+  const left = spot === 'right' ? x + gap : spot === 'left' ? x - gap - width : x - width / 2;
+  const top = spot === 'above' ? y - gap - height : spot === 'below' ? y + gap : y - height / 2;
+  return { left, top, right: left + width, bottom: top + height };
+}
+
+function apart(a: Box, b: Box): boolean {
+  return (
+    a.right + CLEARANCE <= b.left ||
+    b.right + CLEARANCE <= a.left ||
+    a.bottom + CLEARANCE <= b.top ||
+    b.bottom + CLEARANCE <= a.top
+  );
+}
+
+/** Shifts tried, nearest first: straight and slanting, out to the farthest. */
+const SHIFTS: readonly Point[] = (() => {
+  const all: Point[] = [{ x: 0, y: 0 }];
+  for (let r = STEP; r <= FARTHEST; r += STEP)
+    for (const [x, y] of [
+      [0, -1],
+      [0, 1],
+      [1, 0],
+      [-1, 0],
+      [0.8, -0.6],
+      [-0.8, -0.6],
+      [0.8, 0.6],
+      [-0.8, 0.6],
+    ])
+      all.push({ x: x * r, y: y * r });
+  return all;
+})();
+
+/**
+ * The labels with their spots found, none over another, over `taken` or past the window's edge. A label whose
+ * place is outside the window, or that finds no free spot, is left out rather than laid over another.
+ */
+export function placeLabels(
+  wanted: readonly WantedLabel[],
+  view: View,
+  widthPx: number,
+  heightPx: number,
+  taken: readonly Box[] = [],
+): LabelShape[] {
+  const boxes: Box[] = [...taken];
+  const placed: LabelShape[] = [];
+  for (const label of wanted) {
+    const screen = toScreen(view, label.at);
+    if (screen.x < 0 || screen.y < 0 || screen.x > widthPx || screen.y > heightPx) continue;
+    for (const shiftPx of SHIFTS) {
+      const box = labelBox(label.text, label.sizePx, label.spot, screen, shiftPx);
+      if (box.left < CLEARANCE || box.top < CLEARANCE) continue;
+      if (box.right > widthPx - CLEARANCE || box.bottom > heightPx - CLEARANCE) continue;
+      if (!boxes.every((other) => apart(box, other))) continue;
+      boxes.push(box);
+      placed.push({
+        kind: 'label',
+        role: label.role,
+        text: label.text,
+        at: label.at,
+        spot: label.spot,
+        shiftPx,
+        sizePx: label.sizePx,
+        leader: Math.hypot(shiftPx.x, shiftPx.y) > LEADER_FROM,
+      });
+      break;
+    }
+  }
+  return placed;
+}

@@ -1,0 +1,47 @@
+/** Mudguards: those that ride close to a wheel. */
+import type { Bike } from '../core/chassis/bike.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import { pen } from './outline.ts';
+import type { Shape } from './shape.ts';
+
+/** Clearance and thickness of a guard about the tyre, mm, and where it begins and ends, radians from forward. */
+const GAP = 12;
+const THICK = 12;
+
+function band(x: number, y: number, radius: number, from: number, to: number): Shape {
+  return pen()
+    .move(x + radius * Math.cos(from), y + radius * Math.sin(from))
+    .arc(x, y, radius, from, to)
+    .line(x + (radius + THICK) * Math.cos(to), y + (radius + THICK) * Math.sin(to))
+    .arc(x, y, radius + THICK, to, from)
+    .close()
+    .shape('bodywork');
+}
+
+export function mudguardShapes(standing: Stance, bike: Bike): Shape[] {
+  if (bike.bodywork === 'offRoad') {
+    // High front guard under the lower clamp, fixed to the steering.
+    const { pose, machine } = standing;
+    const { headX, headY, axisAngle } = machine.front;
+    const turn = axisAngle + pose.pitch;
+    const tube = bike.frame.headTubeLength + 60;
+    const x = pose.originX + pose.cos * headX - pose.sin * headY + tube * Math.sin(turn);
+    const y = pose.originY + pose.sin * headX + pose.cos * headY - tube * Math.cos(turn);
+    return [
+      pen({ x, y, turn: turn * 0.2 })
+        .move(-110, -8)
+        .curve(0, 44, 120, 60, 330, -30)
+        .curve(160, 20, 20, 6, -110, -34)
+        .close()
+        .shape('bodywork'),
+    ];
+  }
+  const front = standing.machine.frontRadius + GAP;
+  const rear = standing.machine.rearRadius + GAP;
+  const faired = bike.bodywork === 'faired';
+  const guards = [
+    band(standing.frontAxleX, standing.frontAxleY, front, faired ? 0.75 : 0.6, faired ? 2.5 : 2.7),
+  ];
+  if (!faired) guards.push(band(standing.rearAxleX, standing.rearAxleY, rear + 46, 1.1, 2.6));
+  return guards;
+}

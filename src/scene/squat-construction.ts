@@ -1,0 +1,36 @@
+/** Where the lines of the squat construction run: tight chain run, swingarm line, their crossing, squat and load lines. */
+import { crossing, type Line } from '../core/plane/line.ts';
+import type { Point } from '../core/plane/point.ts';
+import { onGround } from '../core/sketch/points.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import { drivePlaces, topRun } from './chain-drawing.ts';
+
+export interface SquatConstruction {
+  /** From rear axle through the pivot. */
+  readonly swingarm: Line;
+  /** The pulling stretch of the top run at the rear sprocket. */
+  readonly chain: Line;
+  /** Where both cross, the instant centre; 'parallel' when they do not. */
+  readonly instantCentre: Point | 'parallel';
+  /** Slope of the squat line, rise per run toward the front. */
+  readonly squatSlope: number;
+  /** The point above the front patch at the height of the centre of gravity; null without one. */
+  readonly loadPoint: Point | null;
+}
+
+export function squatConstruction(standing: Stance): SquatConstruction {
+  const swingarm = {
+    from: { x: standing.rearAxleX, y: standing.rearAxleY },
+    to: onGround(standing, 0, 0),
+  };
+  const pieces = topRun(drivePlaces(standing));
+  const chain = pieces.length > 0 ? pieces[0] : swingarm;
+  return {
+    swingarm,
+    chain,
+    instantCentre: crossing(swingarm, chain),
+    squatSlope: standing.swingarmSlope + standing.chainSlope,
+    loadPoint:
+      standing.mass > 0 && standing.centreY > 0 ? { x: standing.pose.wheelbase, y: standing.centreY } : null,
+  };
+}

@@ -1,0 +1,60 @@
+/** Squat, neutral and lift as areas that can be told from the back of a room. */
+import type { Stance } from '../core/springs/stance.ts';
+import { pen } from './outline.ts';
+import { squatConstruction } from './squat-construction.ts';
+import type { Role, Shape } from './shape.ts';
+
+/** How far the areas reach ahead of the front tyre, mm, and how far up and down as parts of the load-transfer slope. */
+const AHEAD = 170;
+const LIFT_REACH = 1.75;
+const PRO_SQUAT_REACH = 0.22;
+
+export type Zone = 'squat' | 'neutral' | 'lift' | 'proSquat';
+
+/** Where the areas end to the right, ground frame, mm. */
+export function zonesEnd(standing: Stance): number {
+  return standing.pose.wheelbase + standing.machine.frontRadius + AHEAD;
+}
+
+/** The zone a bike's squat line runs in; null without a load-transfer line. `band` is ± per cent of anti-squat. */
+export function zoneOf(standing: Stance, band: number): Zone | null {
+  const { squatSlope, loadPoint } = squatConstruction(standing);
+  if (loadPoint === null) return null;
+  if (squatSlope < 0) return 'proSquat';
+  const percent = (100 * squatSlope * loadPoint.x) / loadPoint.y;
+  if (Math.abs(percent - 100) <= band) return 'neutral';
+  return percent < 100 ? 'squat' : 'lift';
+}
+
+/** The areas from back to front, each a wedge from the rear patch. */
+export function zoneShapes(standing: Stance, band: number): Shape[] {
+  const { loadPoint } = squatConstruction(standing);
+  if (loadPoint === null) return [];
+  const x = zonesEnd(standing);
+  const rise = (loadPoint.y / loadPoint.x) * x;
+  const low = rise * (1 - band / 100);
+  const high = rise * (1 + band / 100);
+  const wedge = (role: Role, from: number, to: number): Shape =>
+    pen().move(0, 0).line(x, from, x, to).close().shape(role);
+  return [
+    wedge('proSquatZone', -PRO_SQUAT_REACH * rise, 0),
+    wedge('squatZone', 0, low),
+    wedge('neutralZone', low, high),
+    wedge('liftZone', high, LIFT_REACH * rise),
+  ];
+}
+
+/** The middle of each area's right edge, for its name. */
+export function zoneNamePlaces(standing: Stance, band: number): { zone: Zone; x: number; y: number }[] {
+  const { loadPoint } = squatConstruction(standing);
+  if (loadPoint === null) return [];
+  const x = zonesEnd(standing);
+  const rise = (loadPoint.y / loadPoint.x) * x;
+  const liftFrom = rise * (1 + band / 100);
+  return [
+    { zone: 'lift', x, y: (liftFrom + LIFT_REACH * rise) / 2 },
+    { zone: 'neutral', x, y: rise },
+    { zone: 'squat', x, y: (rise * (1 - band / 100)) / 2 },
+    { zone: 'proSquat', x, y: (-PRO_SQUAT_REACH * rise) / 2 },
+  ];
+}
