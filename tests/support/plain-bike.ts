@@ -15,7 +15,7 @@ export const plainBike: Bike = {
     steeringHead: { x: 520, y: 530 },
     axisAngleDeg: 24,
     headTubeLength: 180,
-    countershaft: { x: 75, y: 20 },
+    countershaft: { x: 75, y: 0 },
     sprungCentre: { x: 190, y: 120 },
     sprungMass: 160,
     seat: { x: 0, y: 400 },

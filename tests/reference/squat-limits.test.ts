@@ -1,0 +1,102 @@
+/** The cases in which the textbooks know the squat line without computing it. */
+import { describe, expect, it } from 'vitest';
+import { antiSquatChain } from '../../src/core/readings/anti-squat-chain.ts';
+import { antiSquatSwingarm } from '../../src/core/readings/anti-squat-swingarm.ts';
+import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { squatAngle } from '../../src/core/readings/squat-angle.ts';
+import { squatRatio } from '../../src/core/readings/squat-ratio.ts';
+import { swingarmAngle } from '../../src/core/readings/swingarm-angle.ts';
+import { inFrame, onGround } from '../../src/core/sketch/points.ts';
+import type { Stance } from '../../src/core/springs/stance.ts';
+import { withCountershaftAt } from '../support/placed-bike.ts';
+import { plainBike, plainSetup, withFrame, withSwingarm } from '../support/plain-bike.ts';
+import { driveCircles, instantCentre } from '../support/squat-by-lines.ts';
+import { standing } from '../support/standing.ts';
+
+const RIDDEN = { front: 40, rear: 40 };
+const bare = { bike: withFrame(plainBike, { guideRadius: null }), setup: plainSetup };
+
+/** The plain bike, ridden, with its countershaft where the free top run passes `lever` above the pivot at `angle`. */
+function withTopRun(angle: number, lever: number): Stance {
+  const on = standing(bare.bike, bare.setup, RIDDEN);
+  const { machine, pose } = on;
+  // The countershaft's centre lies one front pitch radius below the run, 80 ahead of the pivot along it.
+  const below = lever - machine.frontSprocketRadius;
+  const at = {
+    x: pose.originX + 80 * Math.cos(angle) - below * Math.sin(angle),
+    y: pose.originY + 80 * Math.sin(angle) + below * Math.cos(angle),
+  };
+  const { bike, setup } = withCountershaftAt(bare, on, at);
+  return standing(bike, setup, RIDDEN);
+}
+
+/** The angle at which a run over the rear sprocket passes `lever` above the pivot. */
+function angleOverPivot(on: Stance, lever: number): number {
+  const above = on.pose.originY - on.rearAxleY;
+  const line = Math.atan2(above, on.pose.originX);
+  return line - Math.asin((on.machine.rearSprocketRadius - lever) / Math.hypot(on.pose.originX, above));
+}
+
+describe('limits of the squat line (Cossalter, Motorcycle Dynamics, 2nd ed. 2006, rear suspension, from memory)', () => {
+  const plain = standing(bare.bike, bare.setup, RIDDEN);
+
+  it('lies at the swingarm’s angle when the top run is parallel to the swingarm', () => {
+    const on = withTopRun(plain.swingarmAngle, plain.machine.rearSprocketRadius);
+    expect(on.topRunAngle).toBeCloseTo(on.swingarmAngle, 12);
+    expect(instantCentre(driveCircles(on))).toBe('parallel');
+    expect(squatAngle.read(on)).toBeCloseTo(swingarmAngle.read(on) as number, 12);
+  });
+
+  it('passes through the pivot when the pull has no arm about it, as with a shaft housing fixed to the swingarm', () => {
+    const on = withTopRun(angleOverPivot(plain, 0), 0);
+    expect(antiSquatChain.read(on)).toBeCloseTo(0, 9);
+    expect(antiSquat.read(on)).toBeCloseTo(antiSquatSwingarm.read(on) as number, 9);
+    expect(Math.tan(squatAngle.read(on) as number)).toBeCloseTo(on.pose.originY / on.pose.originX, 12);
+  });
+
+  it('is level, 0 % and without a ratio, when the instant centre is on the ground', () => {
+    // The run from the rear sprocket's top to where the swingarm line meets the ground.
+    const foot = { x: -plain.rearAxleY / Math.tan(plain.swingarmAngle), y: 0 };
+    const distance = Math.hypot(foot.x, plain.rearAxleY);
+    const arm = Math.atan2(plain.rearAxleY, -foot.x);
+    const angle = arm + Math.asin(plain.machine.rearSprocketRadius / distance);
+    const lever =
+      plain.machine.rearSprocketRadius -
+      (plain.pose.originY - plain.rearAxleY) * Math.cos(angle) +
+      plain.pose.originX * Math.sin(angle);
+    const on = withTopRun(angle, lever);
+    const centre = instantCentre(driveCircles(on));
+    if (centre === 'parallel') throw new Error(centre);
+    expect(centre.y).toBeCloseTo(0, 8);
+    expect(antiSquat.read(on)).toBeCloseTo(0, 9);
+    expect(squatRatio.read(on)).toBe('neverSquats');
+  });
+
+  it('is 100 % and ratio 1 when the instant centre is on the load-transfer line', () => {
+    const centre = instantCentre(driveCircles(plain));
+    if (centre === 'parallel') throw new Error(centre);
+    // The sprung centre goes where the whole centre lies on the line from patch to instant centre.
+    const high = (centre.y / centre.x) * plain.pose.wheelbase;
+    const rise = ((high - plain.centreY) * plain.mass) / plain.machine.sprungMass;
+    const { x, y } = onGround(plain, plain.machine.sprungX, plain.machine.sprungY);
+    const on = standing(
+      withFrame(bare.bike, { sprungCentre: inFrame(plain, { x, y: y + rise }) }),
+      bare.setup,
+      RIDDEN,
+    );
+    expect(on.centreY).toBeCloseTo(high, 9);
+    expect(antiSquat.read(on)).toBeCloseTo(100, 9);
+    expect(squatRatio.read(on)).toBeCloseTo(1, 11);
+  });
+
+  it('points down, pro-squat, when the instant centre is below the ground ahead', () => {
+    const flat = withSwingarm(bare.bike, { toppedOutAngleDeg: -6 });
+    const on = standing(withFrame(flat, { countershaft: { x: 75, y: 110 } }), bare.setup);
+    expect(antiSquat.read(on)).toBeLessThan(0);
+    expect(squatRatio.read(on)).toBeLessThan(0);
+  });
+
+  it('has ratio and anti-squat as inverses of one another', () => {
+    expect((squatRatio.read(plain) as number) * (antiSquat.read(plain) as number)).toBeCloseTo(100, 10);
+  });
+});
