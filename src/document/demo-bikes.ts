@@ -14,7 +14,7 @@ const roadSport: Bike = {
     steeringHead: { x: 572.3, y: 457.5 },
     axisAngleDeg: 24,
     headTubeLength: 190,
-    countershaft: { x: 78, y: 22 },
+    countershaft: { x: 78, y: 7 },
     sprungCentre: { x: 190, y: 175 },
     sprungMass: 163,
     seat: { x: -60.1, y: 418.5 },
