@@ -156,16 +156,22 @@ const absurdTyre = fc.constantFrom(
   { circumference: Infinity },
 );
 
+const seldom = <T>(absurd: fc.Arbitrary<T>): fc.Arbitrary<T | null> =>
+  fc.oneof({ weight: 9, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: absurd });
+
 /** Bikes with up to four numbers, a table or a tyre made absurd, in places drawn at random. */
 export const absurdBike: fc.Arbitrary<RandomBike> = fc
   .record({
     likely: likelyBike,
-    wrongs: fc.array(fc.tuple(fc.nat(), fc.oneof(fc.constantFrom(...ABSURD), fc.double())), {
-      minLength: 1,
-      maxLength: 4,
-    }),
-    table: fc.option(absurdTable, { freq: 9 }),
-    tyre: fc.option(absurdTyre, { freq: 9 }),
+    wrongs: fc.array(
+      fc.tuple(fc.nat(), fc.oneof(fc.constantFrom(...ABSURD), fc.double(), between(-2000, 2000))),
+      {
+        minLength: 1,
+        maxLength: 4,
+      },
+    ),
+    table: seldom(absurdTable),
+    tyre: seldom(absurdTyre),
   })
   .map(({ likely, wrongs, table, tyre }) => {
     let drawn = likely;

@@ -4,6 +4,7 @@ import type { TyreReason } from './tyre.ts';
 export type NoPoseReason =
   | TyreReason
   | 'inputNotANumber'
+  | 'inputTooLarge'
   | 'axlesTooClose'
   | 'upsideDown'
   | 'axisFlat'
@@ -15,6 +16,7 @@ export type NoPoseReason =
   | 'pivotBehindPatch'
   | 'sprocketsOverlap'
   | 'teethImpossible'
+  | 'chainPitchImpossible'
   | 'massNegative';
 
 /** Why there is no pose, with the numbers a person needs to see in the advice (mm, teeth, kg). */
@@ -28,6 +30,9 @@ export interface NoPose {
   readonly end?: 'front' | 'rear';
 }
 
+/** A refusal; when the number in the way is none at all, that is the reason, and no NaN reaches the advice. */
 export function noPose(reason: NoPoseReason, details: Omit<NoPose, 'ok' | 'reason'> = {}): NoPose {
+  if (details.found !== undefined && !Number.isFinite(details.found))
+    return { ok: false, reason: 'inputNotANumber', ...(details.end && { end: details.end }) };
   return { ok: false, reason, ...details };
 }

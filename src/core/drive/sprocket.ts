@@ -9,6 +9,15 @@ export function teethPossible(teeth: number): boolean {
   return Number.isInteger(teeth) && teeth >= LEAST_TEETH && teeth <= MOST_TEETH;
 }
 
+/** Chain pitches accepted, mm: smaller than any roller chain's, larger than any motorcycle's. */
+export const LEAST_PITCH = 4;
+export const MOST_PITCH = 40;
+
+/** Whether a chain can have this pitch, mm. */
+export function pitchPossible(pitch: number): boolean {
+  return pitch >= LEAST_PITCH && pitch <= MOST_PITCH;
+}
+
 /**
  * Pitch radius of a roller-chain sprocket: half the diameter through the centres of the chain's pins, in the
  * unit of the pitch. r = p / (2·sin(π/N)), from the polygon of N chords of one pitch (ISO 606).

@@ -2,8 +2,11 @@
 import type { Stance } from '../springs/stance.ts';
 import type { AbsentReason } from './reading.ts';
 
+/** A centre of gravity lower than this, mm, is rounding: no bike lies so flat, and ratios over it would be noise. */
+const LEAST_HEIGHT = 1e-3;
+
 /** Why a stance has no usable centre of gravity; null when it has one above the ground. */
 export function withoutCentre(stance: Stance): AbsentReason | null {
   if (!(stance.mass > 0)) return 'noMass';
-  return stance.centreY > 0 ? null : 'centreOnGround';
+  return stance.centreY > LEAST_HEIGHT ? null : 'centreOnGround';
 }

@@ -4,7 +4,7 @@ import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
 import { noPose, type NoPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { tyreDiameter } from '../chassis/tyre.ts';
-import { pitchRadius, teethPossible } from '../drive/sprocket.ts';
+import { LEAST_PITCH, MOST_PITCH, pitchPossible, pitchRadius, teethPossible } from '../drive/sprocket.ts';
 import { rearSuspension, type RearSuspension } from '../linkage/rear-suspension.ts';
 
 /** Everything that does not depend on the travel used. mm, radians, kg; points in frame coordinates. */
@@ -59,6 +59,11 @@ export function machine(bike: Bike, setup: Setup): Machine | NoPose {
   const least = Math.min(...masses);
   if (least < 0) return noPose('massNegative', { found: least, limit: 0 });
   const pitch = bike.drive.chainPitch;
+  if (!pitchPossible(pitch))
+    return noPose('chainPitchImpossible', {
+      found: pitch,
+      limit: pitch > MOST_PITCH ? MOST_PITCH : LEAST_PITCH,
+    });
   const made: Machine = {
     ok: true,
     front: frontEnd(bike, setup),
@@ -86,13 +91,23 @@ export function machine(bike: Bike, setup: Setup): Machine | NoPose {
     loadMass: setup.loadMass,
     loadHeight: setup.loadHeight,
   };
-  return allNumbersFinite(made) ? made : noPose('inputNotANumber');
+  const wrong = wrongNumber(made);
+  return wrong === null ? made : noPose(wrong);
 }
 
-function allNumbersFinite(part: object): boolean {
-  return Object.values(part).every((value: unknown) =>
-    typeof value === 'number'
-      ? Number.isFinite(value)
-      : typeof value !== 'object' || value === null || allNumbersFinite(value),
-  );
+/** Beyond this no number belongs to a motorcycle, in mm, kg or radians, and far beyond it sums overflow. */
+const LARGEST = 1e6;
+
+/** Why some number in the part cannot be reckoned with; null when all can. */
+function wrongNumber(part: object): 'inputNotANumber' | 'inputTooLarge' | null {
+  for (const value of Object.values(part) as unknown[]) {
+    if (typeof value === 'number') {
+      if (!Number.isFinite(value)) return 'inputNotANumber';
+      if (Math.abs(value) > LARGEST) return 'inputTooLarge';
+    } else if (typeof value === 'object' && value !== null) {
+      const wrong = wrongNumber(value);
+      if (wrong !== null) return wrong;
+    }
+  }
+  return null;
 }

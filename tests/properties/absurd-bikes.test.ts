@@ -1,0 +1,58 @@
+/** Whatever numbers a file, a field or a hand gives, the core answers in good order. */
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { READINGS } from '../../src/core/readings/all-readings.ts';
+import { ABSENT_WORDS } from '../../src/core/readings/reading.ts';
+import { machine } from '../../src/core/springs/machine.ts';
+import { stance } from '../../src/core/springs/stance.ts';
+import { absurdBike, likelyBike, type RandomBike } from '../support/random-bikes.ts';
+
+const RUNS = 100_000;
+/** How long the two counts may take on a slow machine, ms. */
+const PATIENCE_MS = 120_000;
+
+/** Whether the bike stood; throws when any answer is neither a finite number nor a reason. */
+function answers({ bike, setup, travel }: RandomBike): boolean {
+  const made = machine(bike, setup);
+  const on = made.ok ? stance(made, travel) : made;
+  if (!on.ok) {
+    if (typeof on.reason !== 'string' || on.reason.length === 0) throw new Error('refused without a reason');
+    for (const number of [on.found, on.limit])
+      if (number !== undefined && !Number.isFinite(number)) throw new Error(`refused for ${number}`);
+    return false;
+  }
+  for (const reading of READINGS) {
+    const value = reading.read(on);
+    if (typeof value === 'number' ? !Number.isFinite(value) : !Object.hasOwn(ABSENT_WORDS, value))
+      throw new Error(`${reading.key} is ${value}`);
+  }
+  return true;
+}
+
+it(
+  'a hundred thousand absurd bikes each give finite readings or a reason, and nothing is thrown',
+  () => {
+    let stood = 0;
+    fc.assert(
+      fc.property(absurdBike, (bike) => {
+        if (answers(bike)) stood++;
+      }),
+      { numRuns: RUNS },
+    );
+    // Both outcomes have to be common for the count to mean anything.
+    expect(stood).toBeGreaterThan(RUNS / 20);
+    expect(stood).toBeLessThan((RUNS * 19) / 20);
+  },
+  PATIENCE_MS,
+);
+
+it('nine in ten likely bikes stand, so the properties over them say something', () => {
+  let stood = 0;
+  fc.assert(
+    fc.property(likelyBike, (bike) => {
+      if (answers(bike)) stood++;
+    }),
+    { numRuns: 5000 },
+  );
+  expect(stood).toBeGreaterThan(4500);
+});
