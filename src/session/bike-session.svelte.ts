@@ -1,0 +1,94 @@
+/** The bike on the page: its history, and the draft that a drag or a turning dial shows before it is committed. */
+import type { Result } from '../core/numeric/result.ts';
+import type { BikeDocument } from '../document/document.ts';
+import type { EditReason } from '../document/edits.ts';
+import { beginHistory, commit, redo, redoLabel, undo, undoLabel, type History } from '../document/history.ts';
+
+export class BikeSession {
+  history = $state.raw<History>() as History;
+  /** What is being tried out; null when nothing is. */
+  draft = $state.raw<BikeDocument | null>(null);
+  /** Why the last edit was not taken, in words; null once one was. */
+  refusal = $state<string | null>(null);
+
+  readonly document: BikeDocument = $derived(this.draft ?? this.history.present);
+  /** What the present is explained against: the bike before the draft, or before the last committed change. */
+  readonly before: BikeDocument | null = $derived(
+    this.draft !== null ? this.history.present : (this.history.past.at(-1)?.document ?? null),
+  );
+  readonly canUndo = $derived(this.history.past.length > 0);
+  readonly canRedo = $derived(this.history.future.length > 0);
+  readonly undoLabel = $derived(undoLabel(this.history));
+  readonly redoLabel = $derived(redoLabel(this.history));
+  /** What the last change is called. */
+  readonly lastLabel = $derived(this.history.past.at(-1)?.label ?? null);
+
+  /** The last document that stood on its wheels: what is shown, dimmed, while the present one cannot. */
+  lastStanding = $state.raw<BikeDocument | null>(null);
+  #stands: (document: BikeDocument) => boolean = () => false;
+
+  constructor(document: BikeDocument) {
+    this.history = beginHistory(document);
+  }
+
+  /** Gives the session the means to tell whether a document stands, and tries the present one. */
+  rememberStanding(stands: (document: BikeDocument) => boolean): void {
+    this.#stands = stands;
+    this.#settle();
+  }
+
+  #settle(): void {
+    if (this.#stands(this.document)) this.lastStanding = this.document;
+  }
+
+  /** Shows an edit made on the committed bike, without an undo entry. */
+  preview(edit: (from: BikeDocument) => Result<BikeDocument, EditReason>): void {
+    const edited = edit(this.history.present);
+    this.refusal = edited.ok ? null : edited.reason.sentence;
+    if (edited.ok) this.draft = edited.value;
+    this.#settle();
+  }
+
+  /** Commits an edit made on the committed bike as one undo entry; one that changes nothing leaves none. */
+  commit(edit: (from: BikeDocument) => Result<BikeDocument, EditReason>, label: string): void {
+    const edited = edit(this.history.present);
+    this.draft = null;
+    this.refusal = edited.ok ? null : edited.reason.sentence;
+    if (edited.ok) this.history = commit(this.history, edited.value, label);
+    this.#settle();
+  }
+
+  /** Commits what is being shown. */
+  commitDraft(label: string): void {
+    const { draft } = this;
+    this.draft = null;
+    if (draft !== null) this.history = commit(this.history, draft, label);
+    this.#settle();
+  }
+
+  /** Forgets what is being shown; the committed bike stands as before. */
+  cancel(): void {
+    this.draft = null;
+    this.refusal = null;
+    this.#settle();
+  }
+
+  undo(): void {
+    this.cancel();
+    this.history = undo(this.history);
+    this.#settle();
+  }
+
+  redo(): void {
+    this.cancel();
+    this.history = redo(this.history);
+    this.#settle();
+  }
+
+  /** Another bike takes the page, with a history of its own. */
+  open(document: BikeDocument): void {
+    this.cancel();
+    this.history = beginHistory(document);
+    this.#settle();
+  }
+}

@@ -1,0 +1,135 @@
+/** The scene on the Stand, layer by layer, made anew only where what it shows has changed. */
+import type { Construction } from '../core/readings/reading.ts';
+import type { Point } from '../core/plane/point.ts';
+import { bikeShapes } from '../scene/bike-drawing.ts';
+import {
+  constructionShapes,
+  highlightShapes,
+  STANDING_CONSTRUCTIONS,
+} from '../scene/construction-drawing.ts';
+import { dimensionLabel, dimensionShapes } from '../scene/dimension-drawing.ts';
+import { groundShapes } from '../scene/ground-drawing.ts';
+import { placeLabels } from '../scene/label-placing.ts';
+import { shadowShapes } from '../scene/shadow-drawing.ts';
+import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
+import { standLabels, zoneLabels } from '../scene/stand-labels.ts';
+import { zoneShapes } from '../scene/zones.ts';
+import type { BikeSession } from './bike-session.svelte.ts';
+import type { Preferences } from './preferences.svelte.ts';
+import type { Standing } from './standing.svelte.ts';
+import type { StandView } from './stand-view.svelte.ts';
+
+/** How much ink is left of a bike that is not the present one because the present one has no pose. */
+const DIMMED = 0.3;
+const SHADOW_INK = 0.9;
+/** Text sizes on the Stand, px: by the width of the window, so that a phone still holds the words. */
+const SMALL_WINDOW = 520;
+const TEXT = { small: 11, normal: 13 };
+
+/** A snap guide through a point, or a dimension between two, in ground coordinates. */
+export interface Measured {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+export class Drawing {
+  readonly #session: BikeSession;
+  readonly #standing: Standing;
+  readonly #preferences: Preferences;
+  readonly #view: StandView;
+  /** The construction lit up because its reading, or a line of it, was chosen. */
+  highlighted = $state<Construction | null>(null);
+  dimension = $state.raw<Measured | null>(null);
+  guides = $state.raw<readonly Measured[]>([]);
+
+  readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
+  readonly textPx = $derived.by(() => (this.#view.widthPx < SMALL_WINDOW ? TEXT.small : TEXT.normal));
+
+  readonly #zones: SceneLayer = $derived.by(() => {
+    const { live } = this.#standing;
+    const { zones, band } = this.#preferences.data;
+    const shapes: Shape[] = live !== null && zones ? zoneShapes(live.stance, band) : [];
+    return { name: 'zones', ink: this.#ink, shapes: [...shapes, ...groundShapes()] };
+  });
+
+  /** Whether the live bike differs from the baseline in anything that is saved. */
+  readonly #differs = $derived.by(() => {
+    const { bike, setup, baseline } = this.#session.document;
+    return bike !== baseline.bike || setup !== baseline.setup;
+  });
+
+  readonly #shadow: SceneLayer = $derived.by(() => {
+    const { live, baseline } = this.#standing;
+    const { shadow, align } = this.#preferences.data;
+    const shown = shadow && this.#differs && live !== null && baseline !== null;
+    return {
+      name: 'shadow',
+      ink: SHADOW_INK * this.#ink,
+      shapes: shown ? shadowShapes(baseline.stance, baseline.bike, live.stance, align) : [],
+    };
+  });
+
+  readonly #bike: SceneLayer = $derived.by(() => {
+    const { live } = this.#standing;
+    return {
+      name: 'bike',
+      ink: this.#ink,
+      shapes: live === null ? [] : bikeShapes(live.stance, live.bike, live.setup),
+    };
+  });
+
+  readonly #construction: SceneLayer = $derived.by(() => {
+    const { live } = this.#standing;
+    const shapes: Shape[] = [];
+    if (live !== null) {
+      const { highlighted } = this;
+      if (highlighted !== null) shapes.push(...highlightShapes(live.stance, highlighted));
+      const drawn = this.#preferences.data.lines ? STANDING_CONSTRUCTIONS : [];
+      for (const which of drawn) shapes.push(...constructionShapes(live.stance, which));
+      if (highlighted !== null && !drawn.includes(highlighted))
+        shapes.push(...constructionShapes(live.stance, highlighted));
+    }
+    for (const { from, to } of this.guides)
+      shapes.push({
+        kind: 'path',
+        role: 'snapGuide',
+        steps: [
+          { op: 'move', ...from },
+          { op: 'line', ...to },
+        ],
+      });
+    if (this.dimension !== null) shapes.push(...dimensionShapes(this.dimension.from, this.dimension.to));
+    return { name: 'construction', ink: this.#ink, shapes };
+  });
+
+  readonly #labels: SceneLayer = $derived.by(() => {
+    const { live } = this.#standing;
+    const { labels, zones, band } = this.#preferences.data;
+    const options = { style: this.#preferences.style, sizePx: this.textPx, band, zones };
+    const wanted =
+      live === null
+        ? []
+        : [
+            ...(this.dimension === null
+              ? []
+              : [dimensionLabel(this.dimension.from, this.dimension.to, options)]),
+            ...(labels ? standLabels(live.stance, options) : []),
+            ...zoneLabels(live.stance, options),
+          ];
+    const { view, widthPx, heightPx, coveredBelowPx } = this.#view;
+    return {
+      name: 'labels',
+      ink: this.#ink,
+      shapes: placeLabels(wanted, view, widthPx, heightPx - coveredBelowPx),
+    };
+  });
+
+  readonly scene: Scene = $derived([this.#zones, this.#shadow, this.#bike, this.#construction, this.#labels]);
+
+  constructor(session: BikeSession, standing: Standing, preferences: Preferences, view: StandView) {
+    this.#session = session;
+    this.#standing = standing;
+    this.#preferences = preferences;
+    this.#view = view;
+  }
+}

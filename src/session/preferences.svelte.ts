@@ -1,0 +1,64 @@
+/** How this person likes to see things; kept apart from the bike and never part of its file. */
+import type { ThemeName } from '../scene/theme.ts';
+import type { ShadowAlign } from '../scene/shadow-drawing.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import type { UnitSystem } from '../core/units/quantity.ts';
+
+/** Readings shown until the user chooses others: what a shop owner explains with. */
+export const FIRST_READINGS: readonly string[] = [
+  'rake',
+  'trail',
+  'wheelbase',
+  'swingarmAngle',
+  'pivotHeight',
+  'antiSquat',
+  'antiSquatSwingarm',
+  'antiSquatChain',
+  'topRunPivotGap',
+  'finalRatio',
+  'frontWeightShare',
+  'centreHeight',
+  'frontLiftAcceleration',
+  'rearLiftDeceleration',
+];
+
+/** The half-width of the neutral zone offered, in per cent of anti-squat. */
+export const NEUTRAL_BANDS: readonly number[] = [2, 5, 10];
+
+/** What is kept, as plain data. */
+export interface PreferenceData {
+  readonly theme: ThemeName;
+  readonly system: UnitSystem;
+  readonly decimal: '.' | ',';
+  readonly shown: readonly string[];
+  readonly align: ShadowAlign;
+  readonly band: number;
+  readonly zones: boolean;
+  readonly lines: boolean;
+  readonly labels: boolean;
+  readonly shadow: boolean;
+  readonly snapping: boolean;
+}
+
+export const FIRST_PREFERENCES: PreferenceData = {
+  theme: 'paper',
+  system: 'metric',
+  decimal: '.',
+  shown: FIRST_READINGS,
+  align: 'rearPatch',
+  band: 5,
+  zones: true,
+  lines: true,
+  labels: true,
+  shadow: true,
+  snapping: true,
+};
+
+export class Preferences {
+  data = $state.raw<PreferenceData>(FIRST_PREFERENCES);
+  readonly style: NumberStyle = $derived({ system: this.data.system, decimal: this.data.decimal });
+
+  change(changes: Partial<PreferenceData>): void {
+    this.data = { ...this.data, ...changes };
+  }
+}
