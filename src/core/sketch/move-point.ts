@@ -12,7 +12,8 @@ export interface Sketched {
   readonly setup: Setup;
 }
 
-export type MoveReason = 'notANumber' | 'onOtherPoint';
+/** `axleNotBehindPivot`: the arm would not trail, or would have to hang steeper than upright. */
+export type MoveReason = 'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot';
 
 /** Points that define a direction must stay at least this far apart, mm. */
 const LEAST_APART = 5;
@@ -22,7 +23,7 @@ const LEAST_APART = 5;
  * frame: moving the pivot re-measures the arm; moving an axle changes arm or fork; moving either end of the steering
  * axis turns it and re-measures fork length and axle lead so that the front axle stays. Moving a contact patch sets that tyre's
  * measured diameter. `stance` must be that of `bike` with `setup`. Refused when the numbers are not finite or two
- * points that make a line would fall together.
+ * points that make a line would fall together, or the rear axle would not trail behind the pivot.
  */
 export function movePoint(
   bike: Bike,
@@ -87,10 +88,12 @@ function withArm(bike: Bike, setup: Setup, stance: Stance, axle: Point): Result<
   const length = arm - setup.axlePosition;
   if (!(length >= LEAST_APART)) return refused('onOtherPoint');
   const { rear } = stance.machine;
-  const sine = Math.sin(Math.atan2(-axle.y, -axle.x) + rear.tablePitch);
+  const angle = Math.atan2(-axle.y, -axle.x) + rear.tablePitch;
+  if (!(Math.cos(angle) > 0)) return refused('axleNotBehindPivot');
+  const sine = Math.sin(angle);
   const hangingTravel = rear.tableArm * (rear.deliveredSine - rear.toppedOutSine);
   const deliveredSine = sine + stance.travel.rear / arm + hangingTravel / length;
-  if (!(Math.abs(deliveredSine) < 1)) return refused('onOtherPoint');
+  if (!(Math.abs(deliveredSine) < 1)) return refused('axleNotBehindPivot');
   const toppedOutAngleDeg = degrees(Math.asin(deliveredSine) - rear.tablePitch);
   return solved({ bike: { ...bike, swingarm: { ...bike.swingarm, length, toppedOutAngleDeg } }, setup });
 }
