@@ -90,27 +90,45 @@ function sparFrame({ place, hx, hy, fx, fy }: Anchors): Shape {
 /** Backbone, down tube, cradle and seat rails as tubes. */
 function tubeFrame({ place, hx, hy, fx, fy, sx, sy, cx, cy, lx, ly }: Anchors): Shape[] {
   const bottom = cy - 158;
-  const wide = { widthMm: 30 };
   return [
-    pen(place)
-      .move(hx - 10, hy - 30)
-      .curve(hx - 160, hy - 60, 120, sy - 30, 20, sy - 120)
-      .curve(-10, sy - 200, 0, 120, 0, -60)
-      .shape('frame', wide),
-    pen(place)
-      .move(fx - 4, fy + 10)
-      .curve(fx - 60, fy - 160, cx + 290, bottom + 60, cx + 210, bottom)
-      .line(40, bottom)
-      .curve(0, bottom, -6, -120, 0, -60)
-      .shape('frame', wide),
-    pen(place)
-      .move(60, sy - 66)
-      .line(sx - 60, sy - 46, lx - 40, ly - 60)
-      .shape('frame', { widthMm: 22 }),
-    pen(place)
-      .move(-4, 60)
-      .line(sx - 130, sy - 70)
-      .shape('frame', { widthMm: 18 }),
+    ...tube(
+      18,
+      pen(place)
+        .move(-4, 60)
+        .line(sx - 130, sy - 70),
+    ),
+    ...tube(
+      22,
+      pen(place)
+        .move(60, sy - 66)
+        .line(sx - 60, sy - 46, lx - 40, ly - 60),
+    ),
+    ...tube(
+      30,
+      pen(place)
+        .move(hx - 10, hy - 30)
+        .curve(hx - 160, hy - 60, 120, sy - 30, 20, sy - 120)
+        .curve(-10, sy - 200, 0, 120, 0, -60),
+    ),
+    ...tube(
+      30,
+      pen(place)
+        .move(fx - 4, fy + 10)
+        .curve(fx - 60, fy - 160, cx + 290, bottom + 60, cx + 210, bottom)
+        .line(40, bottom)
+        .curve(0, bottom, -6, -120, 0, -60),
+    ),
+  ];
+}
+
+/** Thickness of a tube's drawn edge, mm. */
+const TUBE_EDGE = 5;
+
+/** A round tube along a drawn line: its edge, and its metal within. */
+function tube(diameter: number, line: Pen): Shape[] {
+  return [
+    line.shape('tubeEdge', { widthMm: diameter }),
+    line.shape('tube', { widthMm: diameter - TUBE_EDGE }),
   ];
 }
 
@@ -147,20 +165,28 @@ function fairedBody({ place, hx, hy, sx, sy, cx, cy, lx, ly, fx, fy }: Anchors):
       .move(hx - 62, hy - 26)
       .curve(hx - 40, hy + 60, hx - 10, hy + 130, hx + 26, hy + 190)
       .curve(hx + 110, hy + 150, hx + 190, hy + 60, hx + 232, hy - 44)
-      .curve(hx + 190, hy - 96, hx + 120, hy - 122, fx + 20, fy + 4)
-      .curve(fx - 40, fy - 140, cx + 360, cy - 40, cx + 352, cy - 150)
-      .curve(cx + 330, cy - 226, cx + 180, cy - 250, cx - 40, cy - 226)
-      .line(cx + 10, cy - 150)
-      .curve(cx + 130, cy - 140, cx + 190, cy - 70, cx + 200, cy + 40)
-      .curve(cx + 214, cy + 150, hx - 190, hy - 150, hx - 62, hy - 26)
+      .curve(hx + 180, hy - 104, hx + 110, hy - 140, fx - 10, fy - 10)
+      .curve(fx - 60, fy - 130, fx - 120, fy - 220, fx - 140, fy - 330)
+      .curve(fx - 170, fy - 440, cx + 330, cy - 232, cx + 190, cy - 236)
+      .curve(cx + 90, cy - 240, cx, cy - 236, cx - 70, cy - 214)
+      .curve(cx - 40, cy - 170, cx + 30, cy - 150, cx + 100, cy - 132)
+      .curve(cx + 190, cy - 104, cx + 200, cy - 20, cx + 186, cy + 60)
+      .curve(cx + 180, cy + 190, hx - 200, hy - 150, hx - 62, hy - 26)
       .close()
       .shape('bodywork'),
+    // Two vents in its side.
+    pen(place)
+      .move(cx + 226, cy + 130)
+      .curve(cx + 270, cy + 90, cx + 300, cy + 40, cx + 306, cy - 20)
+      .move(cx + 262, cy + 160)
+      .curve(cx + 310, cy + 120, cx + 344, cy + 60, cx + 352, cy - 6)
+      .shape('crease'),
     // Screen, lamp and bar end.
     pen(place)
       .move(hx - 6, hy + 150)
       .curve(hx + 10, hy + 196, hx + 30, hy + 214, hx + 42, hy + 222)
       .curve(hx + 90, hy + 170, hx + 120, hy + 130, hx + 140, hy + 96)
-      .shape('disc'),
+      .shape('crease'),
     pen(place)
       .move(hx + 150, hy + 18)
       .curve(hx + 176, hy + 6, hx + 204, hy - 10, hx + 222, hy - 36)
@@ -170,7 +196,7 @@ function fairedBody({ place, hx, hy, sx, sy, cx, cy, lx, ly, fx, fy }: Anchors):
     pen(place)
       .move(hx - 4, hy + 14)
       .line(hx - 92, hy + 2)
-      .shape('seat', { widthMm: 24 }),
+      .shape('bar', { widthMm: 24 }),
   ];
 }
 
@@ -205,7 +231,7 @@ function nakedBody({ place, hx, hy, sx, sy, lx, ly }: Anchors): Shape[] {
     pen(place)
       .move(hx + 6, hy + 16)
       .curve(hx + 0, hy + 90, hx - 40, hy + 104, hx - 130, hy + 92)
-      .shape('seat', { widthMm: 20 }),
+      .shape('bar', { widthMm: 20 }),
     pen(place)
       .move(lx - 84, ly - 30)
       .line(lx - 128, ly - 44, lx - 124, ly - 74, lx - 76, ly - 64)
@@ -259,11 +285,11 @@ function offRoadBody({ place, hx, hy, sx, sy, cx, cy, lx, ly, fx, fy }: Anchors)
     pen(place)
       .move(hx + 4, hy + 18)
       .curve(hx + 10, hy + 90, hx - 20, hy + 120, hx - 120, hy + 118)
-      .shape('seat', { widthMm: 20 }),
+      .shape('bar', { widthMm: 20 }),
     // Skid plate.
     pen(place)
       .move(cx - 40, cy - 150)
       .curve(cx + 140, cy - 190, cx + 240, cy - 150, cx + 290, cy - 60)
-      .shape('frame', { widthMm: 14 }),
+      .shape('tubeEdge', { widthMm: 14 }),
   ];
 }

@@ -10,6 +10,8 @@ export interface WantedLabel {
   readonly at: Point;
   readonly spot: LabelSpot;
   readonly sizePx: number;
+  /** Where the first try lies, px right and down of the place; for words beside a slanting line. */
+  readonly startPx?: Point;
 }
 
 export interface Box {
@@ -51,6 +53,8 @@ function apart(a: Box, b: Box): boolean {
   );
 }
 
+const NO_SHIFT: Point = { x: 0, y: 0 };
+
 /** Shifts tried, nearest first: straight and slanting, out to the farthest. */
 const SHIFTS: readonly Point[] = (() => {
   const all: Point[] = [{ x: 0, y: 0 }];
@@ -85,7 +89,9 @@ export function placeLabels(
   for (const label of wanted) {
     const screen = toScreen(view, label.at);
     if (screen.x < 0 || screen.y < 0 || screen.x > widthPx || screen.y > heightPx) continue;
-    for (const shiftPx of SHIFTS) {
+    const start = label.startPx ?? NO_SHIFT;
+    for (const step of SHIFTS) {
+      const shiftPx = { x: start.x + step.x, y: start.y + step.y };
       const box = labelBox(label.text, label.sizePx, label.spot, screen, shiftPx);
       if (box.left < CLEARANCE || box.top < CLEARANCE) continue;
       if (box.right > widthPx - CLEARANCE || box.bottom > heightPx - CLEARANCE) continue;
@@ -99,7 +105,7 @@ export function placeLabels(
         spot: label.spot,
         shiftPx,
         sizePx: label.sizePx,
-        leader: Math.hypot(shiftPx.x, shiftPx.y) > LEADER_FROM,
+        leader: Math.hypot(step.x, step.y) > LEADER_FROM,
       });
       break;
     }

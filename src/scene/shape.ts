@@ -35,6 +35,10 @@ export type Role =
   | 'spoke'
   | 'disc'
   | 'frame'
+  | 'tube'
+  | 'tubeEdge'
+  | 'bar'
+  | 'crease'
   | 'bodywork'
   | 'seat'
   | 'engine'
@@ -69,7 +73,7 @@ export type Role =
   | 'snapGuide'
   | 'highlight';
 
-/** An outline. Filled and stroked as its role says; `open` outlines are never filled. */
+/** An outline, filled and stroked as its role says. */
 export interface PathShape {
   readonly kind: 'path';
   readonly role: Role;

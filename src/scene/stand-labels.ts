@@ -56,7 +56,8 @@ export function standLabels(standing: Stance, options: LabelOptions): WantedLabe
         ? `Squat line, anti-squat ${writeNumber(percent, 'percent', style).text}`
         : 'Squat line',
     at: { x: squatAt, y: squatSlope * squatAt },
-    spot: 'below',
+    spot: 'right',
+    startPx: { x: 0, y: sizePx },
     sizePx,
   });
   labels.push({
@@ -77,8 +78,9 @@ export function standLabels(standing: Stance, options: LabelOptions): WantedLabe
     labels.push({
       role: 'loadTransferLine',
       text: 'Load-transfer line',
-      at: { x: end * 0.74, y: (loadPoint.y / loadPoint.x) * end * 0.74 },
-      spot: 'above',
+      at: { x: end * 0.8, y: (loadPoint.y / loadPoint.x) * end * 0.8 },
+      spot: squatSlope * loadPoint.x > loadPoint.y ? 'right' : 'left',
+      startPx: { x: 0, y: squatSlope * loadPoint.x > loadPoint.y ? sizePx : -sizePx },
       sizePx,
     });
   const centre = instantCentreShown(standing);

@@ -8,6 +8,8 @@ import type { Role, Shape } from './shape.ts';
 const AHEAD = 170;
 const LIFT_REACH = 1.75;
 const PRO_SQUAT_REACH = 0.22;
+/** How far above its lower edge the lift area's name stands, as a part of the same slope. */
+const LIFT_NAME_ABOVE = 0.16;
 
 export type Zone = 'squat' | 'neutral' | 'lift' | 'proSquat';
 
@@ -52,7 +54,7 @@ export function zoneNamePlaces(standing: Stance, band: number): { zone: Zone; x:
   const rise = (loadPoint.y / loadPoint.x) * x;
   const liftFrom = rise * (1 + band / 100);
   return [
-    { zone: 'lift', x, y: (liftFrom + LIFT_REACH * rise) / 2 },
+    { zone: 'lift', x, y: liftFrom + LIFT_NAME_ABOVE * rise },
     { zone: 'neutral', x, y: rise },
     { zone: 'squat', x, y: (rise * (1 - band / 100)) / 2 },
     { zone: 'proSquat', x, y: (-PRO_SQUAT_REACH * rise) / 2 },
