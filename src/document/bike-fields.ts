@@ -1,0 +1,268 @@
+/** The saved fields of a bike: each with its validator, its default, its words and its help. */
+import * as v from 'valibot';
+import type {
+  Bike,
+  Bodywork,
+  ChainDrive,
+  Fork,
+  Frame,
+  FramePoint,
+  Swingarm,
+  TravelRow,
+  Wheel,
+} from '../core/chassis/bike.ts';
+import {
+  assumed,
+  choiceField,
+  documented,
+  essential,
+  flagField,
+  numberField,
+  numberOrNone,
+  part,
+  textField,
+  type Absent,
+  type Leaf,
+  type Part,
+} from './field.ts';
+
+/** A length beyond this belongs to no machine on two wheels, mm; what geometry allows the core decides. */
+export const LARGEST_LENGTH = 100_000;
+/** A mass beyond this belongs to no machine on two wheels, kg. */
+export const LARGEST_MASS = 100_000;
+export const LONGEST_NAME = 200;
+export const LONGEST_ABOUT = 20_000;
+/** More rows than anyone measures; keeps a damaged file from filling the form. */
+export const MOST_TRAVEL_ROWS = 200;
+
+export const placed = { least: -LARGEST_LENGTH, most: LARGEST_LENGTH, quantity: 'length' } as const;
+export const length = { least: 0, most: LARGEST_LENGTH, quantity: 'length' } as const;
+export const angle = { least: -180, most: 180, quantity: 'angle' } as const;
+export const mass = { least: 0, most: LARGEST_MASS, quantity: 'mass' } as const;
+
+function framePoint(
+  words: string,
+  help: string,
+  absent: (axis: 'x' | 'y') => Absent<number>,
+): Part<FramePoint> {
+  return part(words, help, {
+    x: numberField(
+      { words: `${words}, forward of the pivot`, help: `${help} Forward of the swingarm pivot.` },
+      absent('x'),
+      placed,
+    ),
+    y: numberField(
+      { words: `${words}, above the pivot`, help: `${help} Above the swingarm pivot.` },
+      absent('y'),
+      placed,
+    ),
+  });
+}
+
+const pointAt = (x: number, y: number) => (axis: 'x' | 'y') => assumed(axis === 'x' ? x : y);
+
+const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x forward, y up.', {
+  steeringHead: framePoint(
+    'steering head',
+    'Where the steering axis passes through the top of the upper fork clamp.',
+    () => essential,
+  ),
+  axisAngleDeg: numberField(
+    { words: 'steering axis angle', help: 'Lean of the steering axis back from the frame’s upright.' },
+    essential,
+    angle,
+  ),
+  headTubeLength: numberField(
+    { words: 'head tube length', help: 'Along the axis; a head insert tilts the axis about its middle.' },
+    assumed(180),
+    length,
+  ),
+  countershaft: framePoint('countershaft', 'Centre of the front sprocket.', () => essential),
+  sprungCentre: framePoint(
+    'sprung centre of gravity',
+    'Centre of gravity of all that the springs carry, without rider and load.',
+    pointAt(300, 200),
+  ),
+  sprungMass: numberField(
+    { words: 'sprung mass', help: 'Mass of all that the springs carry, without rider and load.' },
+    assumed(0),
+    mass,
+  ),
+  seat: framePoint('seat mark', 'Where the rider’s weight meets the seat.', pointAt(0, 400)),
+  loadMark: framePoint('load mark', 'Where passenger or luggage rests.', pointAt(-300, 450)),
+  guideRadius: numberOrNone(
+    {
+      words: 'chain guide radius',
+      help: 'Radius about the pivot of the pitch line of a chain lying on the guide; none without a guide.',
+    },
+    length,
+  ),
+});
+
+const fork = part<Fork>('fork', 'Measured with the fork topped out.', {
+  length: numberField(
+    { words: 'fork length', help: 'Axle to the top of the tube along the legs, topped out.' },
+    essential,
+    length,
+  ),
+  travel: numberField({ words: 'fork travel', help: 'Along the legs.' }, assumed(120), length),
+  axleLead: numberField(
+    { words: 'axle lead', help: 'Axle ahead of the legs’ centre line, square to the legs.' },
+    assumed(0),
+    placed,
+  ),
+  legAngleDeg: numberField(
+    {
+      words: 'leg angle',
+      help: 'Legs steeper (+) or flatter (−) than the steering axis; 0 on almost every motorcycle.',
+    },
+    documented(0),
+    angle,
+  ),
+});
+
+/** What a table left out is taken as: one mm of shock for two of wheel, whatever the travel. */
+const HALF_AND_HALF: readonly TravelRow[] = [
+  { wheelTravel: 0, shockStroke: 0 },
+  { wheelTravel: 100, shockStroke: 50 },
+];
+
+const cell = v.pipe(v.number(), v.finite(), v.minValue(-LARGEST_LENGTH), v.maxValue(LARGEST_LENGTH));
+
+const cellJson = (description: string) => ({
+  description: `${description} Unit: mm.`,
+  type: 'number',
+  minimum: -LARGEST_LENGTH,
+  maximum: LARGEST_LENGTH,
+});
+
+const travelTable: Leaf<readonly TravelRow[]> = {
+  kind: 'leaf',
+  words: 'travel table',
+  help: 'Rows of wheel travel and shock stroke, from (0, 0) upward, both rising from row to row.',
+  quantity: null,
+  validator: v.pipe(
+    v.array(v.object({ wheelTravel: cell, shockStroke: cell })),
+    v.minLength(2),
+    v.maxLength(MOST_TRAVEL_ROWS),
+  ),
+  expected: `2 to ${MOST_TRAVEL_ROWS} rows, each with wheelTravel and shockStroke as numbers`,
+  absent: assumed(HALF_AND_HALF),
+  refuseWrong: false,
+  json: {
+    type: 'array',
+    minItems: 2,
+    maxItems: MOST_TRAVEL_ROWS,
+    items: {
+      type: 'object',
+      required: ['wheelTravel', 'shockStroke'],
+      properties: {
+        wheelTravel: cellJson('Rise of the axle, square to the ground with the frame held.'),
+        shockStroke: cellJson('How far the shock is pushed in.'),
+      },
+    },
+  },
+  bounds: null,
+};
+
+const swingarm = part<Swingarm>('swingarm', 'Measured with the axle at the front end of its slot.', {
+  length: numberField(
+    { words: 'swingarm length', help: 'Pivot to axle with the axle at the front end of its slot.' },
+    essential,
+    length,
+  ),
+  slot: numberField(
+    { words: 'axle slot', help: 'How far the axle can move back in its slot.' },
+    assumed(30),
+    length,
+  ),
+  toppedOutAngleDeg: numberField(
+    {
+      words: 'swingarm angle, topped out',
+      help: 'Line from pivot to axle below the frame’s level line, hanging, with the shock as delivered.',
+    },
+    essential,
+    angle,
+  ),
+  wheelTravel: numberField(
+    {
+      words: 'rear wheel travel',
+      help: 'Rise of the axle from hanging to bottomed, square to the ground with the frame held.',
+    },
+    assumed(120),
+    length,
+  ),
+  travelTable,
+  tablePitchDeg: numberField(
+    {
+      words: 'table pitch',
+      help: 'Nose-up pitch of the frame’s axes against the ground while the table was measured; mostly 0.',
+    },
+    documented(0),
+    angle,
+  ),
+  shockThread: numberOrNone(
+    {
+      words: 'shock thread',
+      help: 'How far one turn of the shock’s length adjuster moves it; none when it has no thread.',
+    },
+    length,
+  ),
+});
+
+const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
+  part<Wheel>(`${end} wheel`, `The ${end} wheel and what moves with it.`, {
+    rimDiameter: numberField(
+      { words: `${end} rim diameter`, help: 'Bead diameter of the rim; 17 in is 431.8 mm.' },
+      assumed(431.8),
+      length,
+    ),
+    unsprungMass: numberField(
+      { words: `${end} unsprung mass`, help: `Mass that moves with the ${end} axle.` },
+      assumed(0),
+      mass,
+    ),
+  });
+
+const drive = part<ChainDrive>('drive', 'How the engine turns the rear wheel.', {
+  // Another kind of drive is not a chain badly written, so it is refused rather than replaced.
+  kind: choiceField(
+    { words: 'kind of drive', help: 'Only a chain so far.' },
+    documented('chain'),
+    ['chain'],
+    true,
+  ),
+  chainPitch: numberField(
+    { words: 'chain pitch', help: '15.875 mm for chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606).' },
+    assumed(15.875),
+    length,
+  ),
+});
+
+export const BIKE_PART: Part<Bike> = part<Bike>(
+  'bike',
+  'What stays as it is when the adjusters are turned.',
+  {
+    name: textField(
+      { words: 'name', help: 'What the bike is called.' },
+      assumed('Unnamed bike'),
+      LONGEST_NAME,
+    ),
+    about: textField({ words: 'notes', help: 'Free words of the owner.' }, documented(''), LONGEST_ABOUT),
+    invented: flagField(
+      { words: 'mark of made-up figures', help: 'True when the figures belong to no real motorcycle.' },
+      documented(false),
+    ),
+    bodywork: choiceField<Bodywork>(
+      { words: 'bodywork', help: 'How the bodywork is drawn; changes no number.' },
+      documented('naked'),
+      ['faired', 'naked', 'offRoad'],
+    ),
+    frame,
+    fork,
+    swingarm,
+    frontWheel: wheel('front'),
+    rearWheel: wheel('rear'),
+    drive,
+  },
+);

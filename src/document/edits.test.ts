@@ -1,0 +1,162 @@
+/** Tests of the edits. */
+import { describe, expect, it } from 'vitest';
+import plain from '../../fixtures/bikes/plain.json';
+import { dialOf, DIALS } from '../core/chassis/dials.ts';
+import type { BikeDocument } from './document.ts';
+import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS } from './editable-fields.ts';
+import {
+  describeBike,
+  renameBike,
+  replaceSketched,
+  resetDial,
+  resetDials,
+  setBaseline,
+  setBikeField,
+  setDial,
+  setTravelTable,
+  type Edited,
+} from './edits.ts';
+import { openDocument, openJson } from './open-document.ts';
+import { saveDocument } from './save-document.ts';
+
+function start(): BikeDocument {
+  const opened = openJson(plain);
+  if (!opened.ok) throw new Error(opened.reason.sentence);
+  return opened.value.document;
+}
+
+function done(edited: Edited): BikeDocument {
+  if (!edited.ok) throw new Error(edited.reason.sentence);
+  return edited.value;
+}
+
+const refusal = (edited: Edited): string | null => (edited.ok ? null : edited.reason.sentence);
+
+describe('dials', () => {
+  it('sets one dial and leaves everything else the very same', () => {
+    const before = start();
+    const after = done(setDial(before, 'forkHeight', 5));
+    expect(after.setup).toEqual({ ...before.setup, forkHeight: 5 });
+    expect(after.bike).toBe(before.bike);
+    expect(after.baseline).toBe(before.baseline);
+    expect(before.setup.forkHeight).toBe(0);
+  });
+
+  it('sets a tyre', () => {
+    expect(done(setDial(start(), 'rearTyre', { diameter: 640 })).setup.rearTyre).toEqual({ diameter: 640 });
+  });
+
+  it('refuses what no file may hold, naming the dial', () => {
+    const document = start();
+    expect(refusal(setDial(document, 'forkHeight', Number.NaN))).toContain('fork height is NaN but must be');
+    expect(refusal(setDial(document, 'riderMass', -1))).toBe(
+      'The rider mass is -1 but must be a number from 0 to 100000.',
+    );
+    expect(refusal(setDial(document, 'frontTeeth', 15.5))).toContain('a whole number');
+    expect(refusal(setDial(document, 'frontTyre', { diameter: Infinity }))).toContain('front tyre');
+  });
+
+  it('accepts the whole range of every dial', () => {
+    const document = start();
+    for (const dial of DIALS) {
+      if (dial.kind === 'tyre') continue;
+      const { least, most } = dial.range(document.bike);
+      for (const value of [least, most]) expect(refusal(setDial(document, dial.key, value))).toBeNull();
+    }
+  });
+
+  it('saves a dial for every dial there is', () => {
+    for (const key of Object.keys(start().setup)) expect(dialOf(key as 'forkHeight').key).toBe(key);
+    expect(Object.keys(start().setup)).toHaveLength(DIALS.length);
+  });
+
+  it('resets one dial, or all, to the baseline', () => {
+    const document = done(setDial(done(setDial(start(), 'forkHeight', 5)), 'shockLength', 3));
+    expect(resetDial(document, 'forkHeight').setup).toEqual({ ...start().setup, shockLength: 3 });
+    expect(resetDials(document).setup).toBe(document.baseline.setup);
+  });
+});
+
+describe('the bike', () => {
+  it('takes over what sketching made of bike and setup, and refuses what is not finite', () => {
+    const document = start();
+    const bike = { ...document.bike, fork: { ...document.bike.fork, length: 700 } };
+    const setup = { ...document.setup, rearTyre: { diameter: 640 } };
+    const after = done(replaceSketched(document, bike, setup));
+    expect([after.bike, after.setup]).toEqual([bike, setup]);
+    const broken = { ...bike, fork: { ...bike.fork, length: Number.POSITIVE_INFINITY } };
+    expect(refusal(replaceSketched(document, broken, setup))).toContain('fork length is Infinity');
+    expect(refusal(replaceSketched(document, bike, { ...setup, clampOffset: Number.NaN }))).toContain('NaN');
+  });
+
+  it('becomes the baseline', () => {
+    const document = setBaseline(done(setDial(start(), 'forkHeight', 5)));
+    expect(document.baseline).toEqual({ bike: document.bike, setup: document.setup });
+  });
+
+  it('is renamed and described', () => {
+    const document = done(describeBike(done(renameBike(start(), 'Mine')), 'Second owner.'));
+    expect([document.bike.name, document.bike.about]).toEqual(['Mine', 'Second owner.']);
+    expect(refusal(renameBike(start(), 'x'.repeat(201)))).toContain('at most 200 characters');
+  });
+
+  it('takes a travel table of two rows or more', () => {
+    const rows = [
+      { wheelTravel: 0, shockStroke: 0 },
+      { wheelTravel: 100, shockStroke: 45 },
+    ];
+    expect(done(setTravelTable(start(), rows)).bike.swingarm.travelTable).toEqual(rows);
+    expect(refusal(setTravelTable(start(), rows.slice(1)))).toContain('2 to 200 rows');
+  });
+});
+
+describe('the list of editable fields', () => {
+  it('has a label, a group and help for each, and no two with one label in one group', () => {
+    const labels = BIKE_FIELDS.map((field) => `${field.group}: ${field.label}`);
+    expect(new Set(labels).size).toBe(labels.length);
+    for (const { help, group } of BIKE_FIELDS) {
+      expect(help.length).toBeGreaterThan(3);
+      expect(FIELD_GROUPS.some(({ key }) => key === group)).toBe(true);
+    }
+  });
+
+  it('has every number of a bike', () => {
+    const numbers: string[] = [];
+    const walk = (value: unknown, path: string): void => {
+      if (typeof value === 'number' || value === null) numbers.push(path);
+      else if (typeof value === 'object' && !Array.isArray(value))
+        Object.entries(value).forEach(([key, each]) => walk(each, path === '' ? key : `${path}.${key}`));
+    };
+    walk(start().bike, '');
+    expect(BIKE_FIELDS.map((field) => field.path).sort()).toEqual(numbers.sort());
+  });
+
+  it('sets each of them by its path, changing that number alone, and it can be saved', () => {
+    const before = start();
+    for (const field of BIKE_FIELDS) {
+      const value = (bikeFieldValue(before.bike, field) ?? 10) + 1;
+      const after = done(setBikeField(before, field.path, value));
+      expect(bikeFieldValue(after.bike, field), field.path).toBe(value);
+      const others = BIKE_FIELDS.filter((each) => each !== field);
+      expect(others.map((each) => bikeFieldValue(after.bike, each))).toEqual(
+        others.map((each) => bikeFieldValue(before.bike, each)),
+      );
+      expect(openDocument(saveDocument(after))).toEqual({
+        ok: true,
+        value: { document: after, repairs: [] },
+      });
+    }
+  });
+
+  it('empties a field that may be empty, and no other', () => {
+    const threadless = done(setBikeField(start(), 'swingarm.shockThread', null));
+    expect(threadless.bike.swingarm.shockThread).toBeNull();
+    expect(refusal(setBikeField(start(), 'fork.length', null))).toContain('fork length is null');
+  });
+
+  it('refuses a path that leads nowhere, also one through a prototype', () => {
+    for (const path of ['', 'fork', 'fork.colour', 'fork.length.x', '__proto__.x', 'fork.constructor'])
+      expect(refusal(setBikeField(start(), path, 1)), path).not.toBeNull();
+    expect(refusal(setBikeField(start(), 'fork.colour', 1))).toBe('A bike has no field fork.colour.');
+  });
+});

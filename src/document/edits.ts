@@ -1,0 +1,95 @@
+/** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
+import type { Bike, TravelRow } from '../core/chassis/bike.ts';
+import type { DialKey, Setup } from '../core/chassis/setup.ts';
+import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { BIKE_PART } from './bike-fields.ts';
+import type { BikeDocument } from './document.ts';
+import type { Part } from './field.ts';
+import { isJsonObject, type JsonObject } from './json.ts';
+import { readPart } from './read-part.ts';
+import { SETUP_PART } from './setup-fields.ts';
+
+/** A value that no file may hold: not finite, of the wrong kind, or beyond all machines. */
+export interface EditReason {
+  readonly path: string;
+  readonly sentence: string;
+}
+
+export type Edited = Result<BikeDocument, EditReason>;
+
+/** The part as a file would give it back, so that whatever can be edited can be saved and opened again. */
+function storable<T>(part: Part<T>, value: unknown, path: string): Result<T, EditReason> {
+  const read = readPart(part, value, path);
+  const [fault] = [...read.faults, ...read.repairs];
+  if (fault === undefined) return solved(read.value);
+  const sentence = fault.sentence.replace(` (${fault.path})`, '').replace(/; taken as .*$/, '.');
+  return refused({ path: fault.path, sentence });
+}
+
+function withBike(document: BikeDocument, bike: unknown): Edited {
+  const checked = storable(BIKE_PART, bike, 'bike');
+  return checked.ok ? solved({ ...document, bike: checked.value }) : checked;
+}
+
+/** Sets one dial, in the dial's metric number. The dial's own range is the workshop's; it is not enforced here. */
+export function setDial<K extends DialKey>(document: BikeDocument, key: K, value: Setup[K]): Edited {
+  const checked = storable(SETUP_PART, { ...document.setup, [key]: value }, 'setup');
+  return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
+}
+
+/** Puts one dial back to where the baseline has it. */
+export function resetDial(document: BikeDocument, key: DialKey): BikeDocument {
+  return { ...document, setup: { ...document.setup, [key]: document.baseline.setup[key] } };
+}
+
+/** Puts every dial back to where the baseline has it; the bike itself stays as it is. */
+export function resetDials(document: BikeDocument): BikeDocument {
+  return { ...document, setup: document.baseline.setup };
+}
+
+/** Takes over what sketching a point has made of bike and setup. */
+export function replaceSketched(document: BikeDocument, bike: Bike, setup: Setup): Edited {
+  const checkedBike = storable(BIKE_PART, bike, 'bike');
+  if (!checkedBike.ok) return checkedBike;
+  const checkedSetup = storable(SETUP_PART, setup, 'setup');
+  if (!checkedSetup.ok) return checkedSetup;
+  return solved({ ...document, bike: checkedBike.value, setup: checkedSetup.value });
+}
+
+/** Makes the bike and the dials as they are now what everything is compared with. */
+export function setBaseline(document: BikeDocument): BikeDocument {
+  return { ...document, baseline: { bike: document.bike, setup: document.setup } };
+}
+
+export function renameBike(document: BikeDocument, name: string): Edited {
+  return withBike(document, { ...document.bike, name });
+}
+
+export function describeBike(document: BikeDocument, about: string): Edited {
+  return withBike(document, { ...document.bike, about });
+}
+
+export function setTravelTable(document: BikeDocument, travelTable: readonly TravelRow[]): Edited {
+  const { bike } = document;
+  return withBike(document, { ...bike, swingarm: { ...bike.swingarm, travelTable } });
+}
+
+/**
+ * Sets one field of the bike by its path from the list of editable fields, such as `frame.steeringHead.x`, in mm,
+ * degrees or kg; null empties a field that may be empty. Every other number of the bike stays as it is. A path that
+ * leads to no field is refused.
+ */
+export function setBikeField(document: BikeDocument, path: string, value: number | null): Edited {
+  const changed = replacedAt(document.bike, path.split('.'), value);
+  if (changed === null) return refused({ path: `bike.${path}`, sentence: `A bike has no field ${path}.` });
+  return withBike(document, changed);
+}
+
+/** The object with what lies at `keys` replaced, or null when nothing lies there. */
+function replacedAt(object: unknown, keys: readonly string[], value: number | null): JsonObject | null {
+  const [key, ...deeper] = keys;
+  if (!isJsonObject(object) || !Object.hasOwn(object, key)) return null;
+  if (deeper.length === 0) return { ...object, [key]: value };
+  const inner = replacedAt(object[key], deeper, value);
+  return inner === null ? null : { ...object, [key]: inner };
+}

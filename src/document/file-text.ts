@@ -1,0 +1,32 @@
+/** From the bytes of a file to its text, refusing what is too large or no UTF-8. */
+import { refused, solved, type Result } from '../core/numeric/result.ts';
+import type { OpenReason } from './open-reason.ts';
+import { LARGEST_TEXT, tooLarge } from './read-json.ts';
+
+/** The reason not even to read a file of so many bytes; null when it may be read. */
+export function tooLargeToRead(sizeInBytes: number): OpenReason | null {
+  return sizeInBytes > LARGEST_TEXT ? tooLarge(sizeInBytes) : null;
+}
+
+/** The text of `bytes`. `decode` is the platform's strict UTF-8 decoder, which throws on bytes that are none. */
+export function textOfBytes(
+  bytes: Uint8Array,
+  decode: (bytes: Uint8Array) => string,
+): Result<string, OpenReason> {
+  const large = tooLargeToRead(bytes.length);
+  if (large) return refused(large);
+  if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))
+    return refused({
+      kind: 'notText',
+      sentence: 'The file is saved as UTF-16. Save it as UTF-8 and open it again.',
+    });
+  try {
+    return solved(decode(bytes));
+  } catch {
+    return refused({
+      kind: 'notText',
+      sentence:
+        'The file is not text in UTF-8, so it is no Sidestance bike or it was saved in another encoding.',
+    });
+  }
+}

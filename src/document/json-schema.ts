@@ -1,0 +1,73 @@
+/** The published description of the file format, as JSON Schema, made from the same fields that open and save. */
+import type { QuantityKey } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/quantity.ts';
+import { BIKE_PART } from './bike-fields.ts';
+import { FORMAT, SCHEMA } from './document.ts';
+import { anyPart, type AnyField, type Leaf } from './field.ts';
+import type { JsonObject } from './json.ts';
+import { SETUP_PART } from './setup-fields.ts';
+
+/** A field's help with its unit, and with what a file that leaves it out means. */
+function description(leaf: Leaf<unknown>): string {
+  const { absent } = leaf;
+  const unit = leaf.quantity === null ? '' : ` Unit: ${unitWord(leaf.quantity)}.`;
+  const without =
+    absent.kind === 'essential'
+      ? ''
+      : absent.kind === 'assumed'
+        ? ' Left out, the value under "default" is taken and the person who opens the file is told.'
+        : '';
+  return `${leaf.help}${unit}${without}`;
+}
+
+function unitWord(quantity: QuantityKey): string {
+  return quantity === 'teeth' ? 'teeth' : QUANTITIES[quantity].fileUnit;
+}
+
+/** The unchanged JSON of a default; what stands in the fields is JSON by their own validators. */
+function schemaOf(field: AnyField): JsonObject {
+  const title = field.words.charAt(0).toUpperCase() + field.words.slice(1);
+  if (field.kind === 'leaf') {
+    const stand = field.absent.kind === 'essential' ? {} : { default: field.absent.value };
+    return { title, description: description(field), ...field.json, ...(stand as JsonObject) };
+  }
+  const entries = Object.entries(field.fields);
+  return {
+    title,
+    description: field.help,
+    type: 'object',
+    required: entries.filter(([, each]) => isEssential(each)).map(([key]) => key),
+    properties: Object.fromEntries(entries.map(([key, each]) => [key, schemaOf(each)])),
+  };
+}
+
+function isEssential(field: AnyField): boolean {
+  return field.kind === 'part'
+    ? Object.values(field.fields).some(isEssential)
+    : field.absent.kind === 'essential';
+}
+
+/** The schema of the file as it is written and as it may be written by hand. */
+export function documentJsonSchema(): JsonObject {
+  const halves = { bike: { $ref: '#/$defs/bike' }, setup: { $ref: '#/$defs/setup' } };
+  return {
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    title: 'Sidestance bike',
+    description:
+      'A motorcycle as seen from its right side, and how its adjusters are set. Inputs only; no results are saved. Lengths in mm, names ending in Deg in degrees, masses in kg.',
+    type: 'object',
+    required: ['format', 'schema', 'bike', 'setup'],
+    properties: {
+      format: { description: 'Says that this is such a file.', const: FORMAT },
+      schema: { description: 'The version of this description.', const: SCHEMA },
+      ...halves,
+      baseline: {
+        title: 'Baseline',
+        description: 'What everything is compared with. Left out, it is the file’s own bike and setup.',
+        type: 'object',
+        properties: halves,
+      },
+    },
+    $defs: { bike: schemaOf(anyPart(BIKE_PART)), setup: schemaOf(anyPart(SETUP_PART)) },
+  };
+}

@@ -1,0 +1,31 @@
+/** What parsed JSON can be, and the few questions asked of it. */
+
+export type Json = null | boolean | number | string | readonly Json[] | JsonObject;
+export interface JsonObject {
+  readonly [key: string]: Json;
+}
+
+export function isJsonObject(json: unknown): json is JsonObject {
+  return typeof json === 'object' && json !== null && !Array.isArray(json);
+}
+
+/** The value an object holds itself under `key`; never one that it inherits. */
+export function ownValue(json: JsonObject, key: string): Json | undefined {
+  return Object.hasOwn(json, key) ? json[key] : undefined;
+}
+
+/** How much of a strange value or name is repeated in a sentence about it. */
+const LONGEST_QUOTE = 40;
+
+export function quoted(text: string): string {
+  return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+}
+
+/** A value as a sentence can show it, cut to a readable length. */
+export function shown(json: unknown): string {
+  if (json === undefined) return 'nothing';
+  if (typeof json === 'number') return String(json);
+  if (Array.isArray(json)) return 'a list';
+  if (typeof json === 'object' && json !== null) return 'a group of values';
+  return quoted(JSON.stringify(json));
+}

@@ -1,0 +1,54 @@
+/** The migrations: for each older schema, what turns its files into those of the next. */
+import { isJsonObject, ownValue, type Json, type JsonObject } from './json.ts';
+
+export interface Migration {
+  /** The schema it starts from; it ends at the next. */
+  readonly from: number;
+  /** What it changed, told to the person who opens such a file. */
+  readonly about: string;
+  /** Takes whatever such a file holds, also a damaged one, and never throws; what is wrong stays to be judged later. */
+  readonly migrate: (saved: JsonObject) => JsonObject;
+}
+
+/** The object with its own value under `key` changed; as it is when there is no object there. */
+function within(saved: JsonObject, key: string, change: (inner: JsonObject) => JsonObject): JsonObject {
+  const inner = ownValue(saved, key);
+  return isJsonObject(inner) ? { ...saved, [key]: change(inner) } : saved;
+}
+
+function renamed(saved: JsonObject, from: string, to: string): JsonObject {
+  const moved = ownValue(saved, from);
+  if (moved === undefined) return saved;
+  const rest: Record<string, Json> = Object.fromEntries(
+    Object.entries(saved).filter(([key]) => key !== from),
+  );
+  return { ...rest, [to]: moved };
+}
+
+/** In order; each starts where the one before it ends. */
+export const MIGRATIONS: readonly Migration[] = [
+  {
+    from: 0,
+    about: 'the swingarm’s angle was named anew, and the baseline is the bike as it was saved',
+    migrate: (saved) =>
+      within(saved, 'bike', (bike) =>
+        within(bike, 'swingarm', (arm) => renamed(arm, 'angleDeg', 'toppedOutAngleDeg')),
+      ),
+  },
+];
+
+/** Brings a saved object up to `target`, telling `ran` each migration it went through. */
+export function migrated(
+  saved: JsonObject,
+  schema: number,
+  target: number,
+  ran: (migration: Migration) => void,
+): JsonObject {
+  let current = saved;
+  for (const migration of MIGRATIONS) {
+    if (migration.from < schema || migration.from >= target) continue;
+    current = { ...migration.migrate(current), schema: migration.from + 1 };
+    ran(migration);
+  }
+  return current;
+}

@@ -1,0 +1,21 @@
+/** Why a file could not be opened, as a kind for programs and a sentence for people. */
+
+export type OpenReasonKind =
+  | 'tooLarge'
+  | 'notText'
+  | 'empty'
+  | 'tooDeep'
+  | 'cutOff'
+  | 'notJson'
+  | 'notOurs'
+  | 'schemaUnreadable'
+  | 'newer'
+  | 'fieldMissing'
+  | 'fieldWrong';
+
+export interface OpenReason {
+  readonly kind: OpenReasonKind;
+  readonly sentence: string;
+  /** The field in the way, where there is one. */
+  readonly path?: string;
+}

@@ -1,0 +1,141 @@
+/** Reads parsed JSON against the fields of a part, replacing what can be replaced and noting every change. */
+import * as v from 'valibot';
+import { anyPart, type AnyField, type AnyPart, type Leaf, type Part } from './field.ts';
+import { isJsonObject, ownValue, quoted, shown, type JsonObject } from './json.ts';
+import type { Repair } from './repair.ts';
+
+/** An essential field that is missing or wrong, in a sentence that names it. */
+export interface Fault {
+  readonly path: string;
+  readonly missing: boolean;
+  readonly sentence: string;
+}
+
+export interface ReadPart<T> {
+  /** Only to be used when there is no fault. */
+  readonly value: T;
+  readonly repairs: readonly Repair[];
+  readonly faults: readonly Fault[];
+}
+
+interface Notes {
+  readonly repairs: Repair[];
+  readonly faults: Fault[];
+}
+
+/** Reads `json` as the part; `path` is where it stands in the file, such as `baseline.bike`. Never throws. */
+export function readPart<T>(typed: Part<T>, json: unknown, path: string): ReadPart<T> {
+  const notes: Notes = { repairs: [], faults: [] };
+  const value = partOf(anyPart(typed), json, path, notes);
+  // Built field by field from the table that Part<T> types, so it is a T when no fault was noted.
+  return { value: value as T, ...notes };
+}
+
+function partOf(each: AnyPart, json: unknown, path: string, notes: Notes): unknown {
+  const given = isJsonObject(json) ? json : undefined;
+  if (given === undefined && !hasEssential(each)) {
+    // One note for the whole part instead of one for each field in it.
+    const stand = partOf(each, {}, path, { repairs: [], faults: [] });
+    if (json !== undefined || saysSomething(each))
+      notes.repairs.push({
+        path,
+        sentence: `The ${each.words} (${path}) ${json === undefined ? 'is missing' : `is ${shown(json)}, not a group of values`}; taken as ${inWords(each, stand)}.`,
+      });
+    return stand;
+  }
+  const source: JsonObject = given ?? {};
+  const entries = Object.entries(each.fields).map(([key, field]): [string, unknown] => [
+    key,
+    fieldOf(field, ownValue(source, key), `${path}.${key}`, notes),
+  ]);
+  noteUnknown(source, each, path, notes);
+  return Object.fromEntries(entries);
+}
+
+function fieldOf(field: AnyField, json: unknown, path: string, notes: Notes): unknown {
+  return field.kind === 'part' ? partOf(field, json, path, notes) : leafOf(field, json, path, notes);
+}
+
+function leafOf(leaf: Leaf<unknown>, json: unknown, path: string, notes: Notes): unknown {
+  if (json === undefined) {
+    if (leaf.absent.kind === 'essential') {
+      notes.faults.push({ path, missing: true, sentence: `There is no ${leaf.words} (${path}).` });
+      return undefined;
+    }
+    if (leaf.absent.kind === 'assumed')
+      notes.repairs.push({
+        path,
+        sentence: `The ${leaf.words} (${path}) is missing; taken as ${value(leaf, leaf.absent.value)}.`,
+      });
+    return leaf.absent.value;
+  }
+  const read = v.safeParse(leaf.validator, json);
+  if (read.success) return read.output;
+  const wrong = `is ${shown(json)} but must be ${leaf.expected}`;
+  if (leaf.absent.kind === 'essential' || leaf.refuseWrong) {
+    notes.faults.push({ path, missing: false, sentence: `The ${leaf.words} (${path}) ${wrong}.` });
+    return undefined;
+  }
+  notes.repairs.push({
+    path,
+    sentence: `The ${leaf.words} (${path}) ${wrong}; taken as ${value(leaf, leaf.absent.value)}.`,
+  });
+  return leaf.absent.value;
+}
+
+const UNITS: Readonly<Record<string, string>> = { length: ' mm', angle: '°', mass: ' kg' };
+
+function value(leaf: Leaf<unknown>, of: unknown): string {
+  if (of === null) return 'none';
+  if (leaf.quantity !== null) return `${String(of)}${UNITS[leaf.quantity] ?? ''}`;
+  return typeof of === 'object' ? 'half a millimetre of shock for each of wheel' : shown(of);
+}
+
+function inWords(each: AnyPart, stand: unknown): string {
+  return Object.entries(each.fields)
+    .map(([key, field]) => {
+      const of = isJsonObject(stand) ? stand[key] : undefined;
+      return `${key} ${field.kind === 'part' ? inWords(field, of) : value(field, of)}`;
+    })
+    .join(', ');
+}
+
+function hasEssential(field: AnyField): boolean {
+  return field.kind === 'part'
+    ? Object.values(field.fields).some(hasEssential)
+    : field.absent.kind === 'essential';
+}
+
+function saysSomething(field: AnyField): boolean {
+  return field.kind === 'part'
+    ? Object.values(field.fields).some(saysSomething)
+    : field.absent.kind === 'assumed';
+}
+
+/** A file of other things could hold thousands of names; so many are told one by one. */
+const MOST_UNKNOWN_NAMED = 12;
+
+function noteUnknown(source: JsonObject, each: AnyPart, path: string, notes: Notes): void {
+  noteUnknownKeys(source, Object.keys(each.fields), path, notes.repairs);
+}
+
+/** Notes the names in `source` that are not among `known`; they are left out of the document. */
+export function noteUnknownKeys(
+  source: JsonObject,
+  known: readonly string[],
+  path: string,
+  repairs: Repair[],
+): void {
+  const unknown = Object.keys(source).filter((key) => !known.includes(key));
+  const prefix = path === '' ? '' : `${path}.`;
+  unknown.slice(0, MOST_UNKNOWN_NAMED).forEach((key) => {
+    const name = `${prefix}${quoted(key)}`;
+    repairs.push({ path: name, sentence: `${name} is not a field of this file format and was left out.` });
+  });
+  const more = unknown.length - MOST_UNKNOWN_NAMED;
+  if (more > 0)
+    repairs.push({
+      path,
+      sentence: `${more} more unknown fields ${path === '' ? '' : `of ${path} `}were left out.`,
+    });
+}

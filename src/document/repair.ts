@@ -1,0 +1,6 @@
+/** One change that opening a damaged, incomplete or older file made, told to the person who opened it. */
+export interface Repair {
+  /** Where in the file, such as `bike.fork.travel`; empty for the file as a whole. */
+  readonly path: string;
+  readonly sentence: string;
+}

@@ -1,0 +1,94 @@
+/** Tests of saving: what is saved opens again as the same document. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import plain from '../../fixtures/bikes/plain.json';
+import { BIKE_PART } from './bike-fields.ts';
+import type { BikeDocument, Dialled } from './document.ts';
+import { anyPart, type AnyField } from './field.ts';
+import { openDocument, openJson } from './open-document.ts';
+import { sameValue } from './same-document.ts';
+import { saveDocument } from './save-document.ts';
+import { SETUP_PART } from './setup-fields.ts';
+
+const withoutSign = (value: number): number => (value === 0 ? 0 : value);
+const size = fc.double({ min: 0, max: 100_000, noNaN: true }).map(withoutSign);
+
+/** A record as JSON gives one, never without a prototype. */
+const plainRecord = (fields: Record<string, fc.Arbitrary<unknown>>): fc.Arbitrary<unknown> =>
+  fc.record(fields, { noNullPrototype: true });
+
+/** Anything that a field accepts, made from the field itself. */
+function anyOf(field: AnyField): fc.Arbitrary<unknown> {
+  if (field.kind === 'part')
+    return plainRecord(
+      Object.fromEntries(Object.entries(field.fields).map(([key, each]) => [key, anyOf(each)])),
+    );
+  const { bounds, json } = field;
+  if (bounds !== null) {
+    const { least: min, most: max } = bounds;
+    const number = bounds.whole
+      ? fc.integer({ min, max })
+      : fc.double({ min, max, noNaN: true }).map(withoutSign);
+    return bounds.mayBeNone ? fc.option(number) : number;
+  }
+  if (Array.isArray(json.enum)) return fc.constantFrom(...json.enum);
+  if (json.type === 'boolean') return fc.boolean();
+  if (json.type === 'string') return fc.string({ unit: 'grapheme', maxLength: 40 });
+  if (json.type === 'array')
+    return fc.array(plainRecord({ wheelTravel: size, shockStroke: size }), { minLength: 2 });
+  return fc.oneof(
+    plainRecord({ code: fc.string({ maxLength: 60 }) }),
+    plainRecord({ diameter: size }),
+    plainRecord({ circumference: size }),
+  );
+}
+
+const dialled = plainRecord({
+  bike: anyOf(anyPart(BIKE_PART)),
+  setup: anyOf(anyPart(SETUP_PART)),
+}) as fc.Arbitrary<Dialled>;
+
+const documents: fc.Arbitrary<BikeDocument> = fc
+  .tuple(dialled, dialled)
+  .map(([own, baseline]) => ({ format: 'sidestance-bike', schema: 1, ...own, baseline }));
+
+describe('saving a document', () => {
+  it('and opening it again gives the same document, every digit of it, without a repair', () => {
+    fc.assert(
+      fc.property(documents, (document) => {
+        const opened = openDocument(saveDocument(document));
+        if (!opened.ok) throw new Error(opened.reason.sentence);
+        expect(opened.value.repairs).toEqual([]);
+        expect(opened.value.document).toStrictEqual(document);
+        expect(sameValue(opened.value.document, document)).toBe(true);
+      }),
+    );
+  });
+
+  it('writes the same text whatever order the fields came in, ending with a line end', () => {
+    const opened = openJson(plain);
+    if (!opened.ok) throw new Error(opened.reason.sentence);
+    const { document } = opened.value;
+    const turned = (value: unknown): unknown =>
+      typeof value === 'object' && value !== null && !Array.isArray(value)
+        ? Object.fromEntries(
+            Object.entries(value)
+              .reverse()
+              .map(([key, each]) => [key, turned(each)]),
+          )
+        : value;
+    const text = saveDocument(document);
+    expect(saveDocument(turned(document) as BikeDocument)).toBe(text);
+    expect(
+      text.startsWith('{\n  "format": "sidestance-bike",\n  "schema": 1,\n  "bike": {\n    "name"'),
+    ).toBe(true);
+    expect(text.endsWith('}\n')).toBe(true);
+  });
+
+  it('saves inputs only', () => {
+    const opened = openJson(plain);
+    if (!opened.ok) throw new Error(opened.reason.sentence);
+    const withResult = { ...opened.value.document, trail: 96.4 };
+    expect(saveDocument(withResult)).not.toContain('trail');
+  });
+});

@@ -1,0 +1,24 @@
+/** Saving a bike: a document to the text of its file. */
+import { BIKE_PART } from './bike-fields.ts';
+import type { BikeDocument, Dialled } from './document.ts';
+import { anyPart, type AnyField } from './field.ts';
+import { isJsonObject } from './json.ts';
+import { SETUP_PART } from './setup-fields.ts';
+
+/** The text of a document: JSON for people to read, always with the same order of fields, ending with a line end. */
+export function saveDocument(document: BikeDocument): string {
+  const { format, schema, baseline } = document;
+  const ordered = { format, schema, ...dialled(document), baseline: dialled(baseline) };
+  return `${JSON.stringify(ordered, null, 2)}\n`;
+}
+
+function dialled({ bike, setup }: Dialled): object {
+  return { bike: inOrder(anyPart(BIKE_PART), bike), setup: inOrder(anyPart(SETUP_PART), setup) };
+}
+
+function inOrder(field: AnyField, value: unknown): unknown {
+  if (field.kind === 'leaf' || !isJsonObject(value)) return value;
+  return Object.fromEntries(
+    Object.entries(field.fields).map(([key, each]) => [key, inOrder(each, value[key])]),
+  );
+}

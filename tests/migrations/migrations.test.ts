@@ -1,0 +1,84 @@
+/** Opens the frozen documents of every schema there has been. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { SCHEMA } from '../../src/document/document.ts';
+import { isJsonObject, type Json, type JsonObject } from '../../src/document/json.ts';
+import { migrated, MIGRATIONS } from '../../src/document/migrations.ts';
+import { openDocument } from '../../src/document/open-document.ts';
+import { saveDocument } from '../../src/document/save-document.ts';
+
+const folder = new URL('../../fixtures/documents/', import.meta.url);
+const schemas = readdirSync(folder).sort();
+const files = schemas.flatMap((name) =>
+  readdirSync(new URL(`${name}/`, folder)).map((file) => `${name}/${file}`),
+);
+const textOf = (file: string): string => readFileSync(new URL(file, folder), 'utf8');
+
+function objectOf(file: string): JsonObject {
+  const json: Json = JSON.parse(textOf(file));
+  if (!isJsonObject(json)) throw new Error(`${file} is no object`);
+  return json;
+}
+
+function opened(text: string) {
+  const result = openDocument(text);
+  if (!result.ok) throw new Error(result.reason.sentence);
+  return result.value;
+}
+
+describe('the chain of migrations', () => {
+  it('has a migration from every older schema to the next, and frozen documents of every schema', () => {
+    expect(MIGRATIONS.map((each) => each.from)).toEqual(Array.from({ length: SCHEMA }, (_, i) => i));
+    expect(schemas).toEqual(Array.from({ length: SCHEMA + 1 }, (_, i) => `v${i}`));
+  });
+
+  it('every migration runs on a frozen document and changes it', () => {
+    const changing = new Set<number>();
+    for (const file of files) {
+      const saved = objectOf(file);
+      for (const { from, migrate } of MIGRATIONS) {
+        const before = migrated(saved, Number(saved.schema), from, () => {});
+        if (before.schema === from && JSON.stringify(migrate(before)) !== JSON.stringify(before))
+          changing.add(from);
+      }
+    }
+    expect([...changing].sort()).toEqual(MIGRATIONS.map((each) => each.from));
+  });
+
+  it('leaves what it is given untouched, and a document of the present schema as it is', () => {
+    const old = objectOf('v0/road.json');
+    migrated(old, 0, SCHEMA, () => {});
+    expect(old).toEqual(objectOf('v0/road.json'));
+    const present = objectOf('v1/road.json');
+    expect(migrated(present, SCHEMA, SCHEMA, () => {})).toBe(present);
+  });
+
+  it('does not fall over documents that are damaged where it works', () => {
+    for (const bike of [undefined, null, 3, 'x', [], {}, { swingarm: null }, { swingarm: [1] }] as Json[])
+      expect(openDocument(JSON.stringify({ ...objectOf('v0/road.json'), bike })).ok).toBe(false);
+  });
+});
+
+describe('frozen documents', () => {
+  it.each(files)('%s opens, saying only that it is old, and survives being saved', (file) => {
+    const { document, repairs } = opened(textOf(file));
+    expect(repairs.map((repair) => repair.sentence)).toEqual(
+      file.startsWith('v0/')
+        ? [
+            'The file is of an older schema (0): the swingarm’s angle was named anew, and the baseline is the bike as it was saved.',
+          ]
+        : [],
+    );
+    expect(opened(saveDocument(document))).toEqual({ document, repairs: [] });
+  });
+
+  it('a draft’s swingarm angle arrives under its present name, and its baseline is the bike itself', () => {
+    const { document } = opened(textOf('v0/road.json'));
+    expect(document.bike.swingarm.toppedOutAngleDeg).toBe(12);
+    expect(document.baseline).toEqual({ bike: document.bike, setup: document.setup });
+  });
+
+  it('one of the present schema is written byte for byte as it was', () => {
+    expect(saveDocument(opened(textOf('v1/road.json')).document)).toBe(textOf('v1/road.json'));
+  });
+});
