@@ -1,0 +1,29 @@
+/** Tests of the list of readings: each is there once, has all its words, and a test that repeats its worked number. */
+import { describe, expect, it } from 'vitest';
+import { standing } from '../../../tests/support/standing.ts';
+import { QUANTITIES } from '../units/quantity.ts';
+import { READING_GROUPS, READINGS } from './all-readings.ts';
+
+describe('the readings', () => {
+  it('have keys and labels of their own', () => {
+    expect(new Set(READINGS.map((r) => r.key)).size).toBe(READINGS.length);
+    expect(new Set(READINGS.map((r) => r.label)).size).toBe(READINGS.length);
+  });
+
+  it('belong to the groups there are, and no group is empty', () => {
+    expect(new Set(READINGS.map((r) => r.group))).toEqual(new Set(READING_GROUPS.map((g) => g.key)));
+  });
+
+  it.each(READINGS.map((r) => [r.key, r] as const))(
+    '%s says what it is, its sign, how to measure it and what it feels like',
+    (_, reading) => {
+      for (const words of Object.values(reading.help)) expect(words).toMatch(/^[A-Z0-9].{8,}\.$/);
+      expect(reading.more).not.toBe(reading.less);
+      expect(QUANTITIES[reading.quantity]).toBeDefined();
+    },
+  );
+
+  it('all have a finite number on a bike with all its parts', () => {
+    for (const reading of READINGS) expect(Number.isFinite(reading.read(standing())), reading.key).toBe(true);
+  });
+});

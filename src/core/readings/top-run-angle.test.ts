@@ -1,0 +1,27 @@
+/** Tests of the reading topRunAngle: the worked number, on a standing bike. */
+import { expect, it } from 'vitest';
+import { stanceWith, standing } from '../../../tests/support/standing.ts';
+import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
+import { inFrame } from '../sketch/points.ts';
+import { degrees } from '../units/convert.ts';
+import { topRunAngle } from './top-run-angle.ts';
+
+const free = withFrame(plainBike, { guideRadius: null });
+
+it('with sprockets of equal radius and centres 100 up over 600 along is 9.4623°', () => {
+  const setup = { ...plainSetup, frontTeeth: 40, rearTeeth: 40 };
+  const before = standing(free, setup);
+  const countershaft = inFrame(before, { x: 600, y: before.rearAxleY + 100 });
+  const on = standing(withFrame(free, { countershaft }), setup);
+  expect(degrees(topRunAngle.read(on) as number)).toBeCloseTo(9.4623, 4);
+});
+
+it('is flatter than the line of the centres with a bigger rear sprocket', () => {
+  const on = standing();
+  const centres = Math.atan2(on.countershaftY - on.rearAxleY, on.countershaftX - on.rearAxleX);
+  expect(centres).toBeGreaterThan(topRunAngle.read(on) as number);
+});
+
+it('of a standing bike is the reading itself, whatever the guide', () => {
+  expect(topRunAngle.read(stanceWith({ topRunAngle: 0.1234 }))).toBe(0.1234);
+});
