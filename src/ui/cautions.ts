@@ -1,0 +1,19 @@
+/** The cautions that go with every change and every print, in the project's words. */
+
+/** The shortest form, always in sight. */
+export const CAUTION_IN_SHORT =
+  'The numbers are a model, not a test ride. Change one thing at a time and ride gently first.';
+
+export const CAUTION_REASON =
+  'Changed geometry alters how a motorcycle steers and stops, and can make it unsafe.';
+
+export const CAUTION_CHECKS: readonly string[] = [
+  'Check the clearance of tyre, fork, brake lines, chain and bodywork through full travel and from lock to lock.',
+  'Keep the fork tubes’ minimum engagement in both clamps.',
+  'Follow the maker’s service manual and its torque figures.',
+  'Road law and race rules apply to what you change.',
+  'Leave work that affects steering, brakes or suspension to a qualified technician.',
+];
+
+export const STEEP_AND_SHORT =
+  'Little trail: the steering centres itself weakly and can shake its head at speed. Add trail before riding it.';
