@@ -13,7 +13,7 @@ const linkageOrDrive = ['core/chassis', ...chassis];
 const springs = ['core/linkage', 'core/drive', ...linkageOrDrive];
 const readings = ['core/springs', ...springs];
 const effects = ['core/readings', ...readings];
-const core = ['core/effects', ...effects];
+const core = ['core/effects', 'core/sketch', ...effects];
 const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', ...core];
 const belowUi = ['session', ...belowSession];
 
@@ -91,6 +91,12 @@ export const folders = [
     'derivatives of readings and their uncertainty',
     'effects are differences of readings and know nothing of how a bike is saved or drawn',
     { values: effects },
+  ),
+  row(
+    'core/sketch',
+    'points and grips of the sketch, and the bike that has them elsewhere',
+    'a point is moved on the standing bike; what the readings make of it is not its business',
+    { values: readings },
   ),
   row(
     'document',

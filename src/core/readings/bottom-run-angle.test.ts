@@ -1,8 +1,8 @@
 /** Tests of the reading bottomRunAngle: the worked number, on a standing bike. */
 import { expect, it } from 'vitest';
 import { stanceWith, standing } from '../../../tests/support/standing.ts';
+import { withCountershaftAt } from '../../../tests/support/placed-bike.ts';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
-import { inFrame } from '../sketch/points.ts';
 import { degrees } from '../units/convert.ts';
 import { bottomRunAngle } from './bottom-run-angle.ts';
 
@@ -11,8 +11,9 @@ const free = withFrame(plainBike, { guideRadius: null });
 it('with sprockets of equal radius and centres 100 up over 600 along is 9.4623°', () => {
   const setup = { ...plainSetup, frontTeeth: 40, rearTeeth: 40 };
   const before = standing(free, setup);
-  const countershaft = inFrame(before, { x: 600, y: before.rearAxleY + 100 });
-  const on = standing(withFrame(free, { countershaft }), setup);
+  const up = { x: 600, y: before.rearAxleY + 100 };
+  const placed = withCountershaftAt({ bike: free, setup }, before, up);
+  const on = standing(placed.bike, setup);
   expect(degrees(bottomRunAngle.read(on) as number)).toBeCloseTo(9.4623, 4);
 });
 
