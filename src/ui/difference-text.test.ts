@@ -18,6 +18,11 @@ describe('a difference', () => {
     });
   });
 
+  it('of one tooth is one tooth', () => {
+    expect(differenceOf(15, 16, 'teeth', style).amount).toBe('−1\u00a0tooth');
+    expect(differenceOf(18, 16, 'teeth', style).amount).toBe('+2\u00a0teeth');
+  });
+
   it('below the shown digits is none', () => {
     expect(differenceOf(96.44, 96.41, 'length', style).direction).toBe('same');
   });

@@ -19,9 +19,10 @@ export function differenceOf(
 ): Difference {
   const change = value - baseline;
   if (roundsToNothing(change, quantity, style)) return { direction: 'same', arrow: '', amount: '' };
+  const { text } = writeNumber(change, quantity, style, { signed: true });
   return {
     direction: change > 0 ? 'more' : 'less',
     arrow: change > 0 ? '▲' : '▼',
-    amount: writeNumber(change, quantity, style, { signed: true }).text,
+    amount: quantity === 'teeth' && Math.abs(change) === 1 ? text.replace('teeth', 'tooth') : text,
   };
 }
