@@ -1,11 +1,142 @@
 /** Prints the readings of a saved bike. */
+import { readFileSync, statSync } from 'node:fs';
+import { noPoseWords } from '../core/chassis/no-pose-words.ts';
+import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { ABSENT_WORDS } from '../core/readings/reading.ts';
+import { machine } from '../core/springs/machine.ts';
+import { RIDE_STATES, travelIn, type RideState } from '../core/springs/ride-state.ts';
+import { stance, type Stance } from '../core/springs/stance.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { QUANTITIES } from '../core/units/quantity.ts';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import type { BikeDocument } from '../document/document.ts';
+import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
+import { openDocument, type Opened } from '../document/open-document.ts';
+import { readingsHelp } from './readings-help.ts';
+import { setDialFromWords } from './set-dial.ts';
+
+/** What the command leaves behind; either stream may be empty. */
+export interface Outcome {
+  readonly code: 0 | 1;
+  readonly out: string;
+  readonly err: string;
+}
+
+interface Request {
+  readonly file: string | null;
+  readonly sets: readonly string[];
+  readonly help: boolean;
+}
+
+type ReadingEntry =
+  | { readonly value: number; readonly unit: string }
+  | { readonly value: null; readonly unit: string; readonly reason: string };
+
+const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
+
+const STATE_WORDS: Readonly<Record<RideState, string>> = { toppedOut: 'Topped out', asDialled: 'As dialled' };
+
+function requestFrom(args: readonly string[]): Result<Request, string> {
+  const files: string[] = [];
+  const sets: string[] = [];
+  let help = false;
+  for (let i = 0; i < args.length; i++) {
+    const arg = args[i];
+    if (arg === '--help' || arg === '-h') help = true;
+    else if (arg === '--set') {
+      i++;
+      if (i === args.length) return refused('--set takes a dial and its value, as in --set forkHeight=5.');
+      sets.push(args[i]);
+    } else if (arg.startsWith('--set=')) sets.push(arg.slice('--set='.length));
+    else if (arg.startsWith('-')) return refused(`There is no option ${arg}; --help tells what there is.`);
+    else files.push(arg);
+  }
+  if (files.length > 1) return refused(`One file at a time, not ${files.length}: ${files.join(', ')}.`);
+  if (files.length === 0 && !help)
+    return refused('Which file? npm run readings -- FILE [--set forkHeight=5 …], or --help.');
+  return solved({ file: files[0] ?? null, sets, help });
+}
+
+const decode = (bytes: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+
+function openFile(file: string): Result<Opened, string> {
+  let bytes: Uint8Array;
+  try {
+    const large = tooLargeToRead(statSync(file).size);
+    if (large) return refused(large.sentence);
+    bytes = readFileSync(file);
+  } catch (error) {
+    return refused(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
+  }
+  const text = textOfBytes(bytes, decode);
+  if (!text.ok) return refused(text.reason.sentence);
+  const opened = openDocument(text.value);
+  return opened.ok ? opened : refused(opened.reason.sentence);
+}
+
+function entriesOf(standing: Stance): Result<Record<string, ReadingEntry>, string> {
+  const entries: [string, ReadingEntry][] = [];
+  for (const { key, label, quantity, read } of READINGS) {
+    const { fromCore, fileUnit: unit } = QUANTITIES[quantity];
+    const found = read(standing);
+    if (typeof found === 'string') {
+      entries.push([key, { value: null, unit, reason: `${label}: ${ABSENT_WORDS[found]}.` }]);
+      continue;
+    }
+    const value = fromCore(found);
+    if (!Number.isFinite(value)) return refused(`${label} (${key}) came out as no finite number.`);
+    entries.push([key, { value, unit }]);
+  }
+  return solved(Object.fromEntries(entries));
+}
+
+/** The JSON that is printed for a document, or one line that says in which state the bike cannot stand and why. */
+export function readingsJson({ bike, setup, schema }: BikeDocument): Result<string, string> {
+  const made = machine(bike, setup);
+  if (!made.ok) return refused(`The bike cannot be put together: ${noPoseWords(made, METRIC)}`);
+  const states: [RideState, Record<string, ReadingEntry>][] = [];
+  for (const state of RIDE_STATES) {
+    const standing = stance(made, travelIn(state, setup));
+    if (!standing.ok)
+      return refused(`${STATE_WORDS[state]} the bike cannot stand: ${noPoseWords(standing, METRIC)}`);
+    const entries = entriesOf(standing);
+    if (!entries.ok) return refused(`${STATE_WORDS[state]}: ${entries.reason}`);
+    states.push([state, entries.value]);
+  }
+  return solved(
+    `${JSON.stringify({ bike: bike.name, schema, states: Object.fromEntries(states) }, null, 2)}\n`,
+  );
+}
+
+/** Everything the command does but for writing to the streams. */
+export function readingsCommand(args: readonly string[]): Outcome {
+  // A refusal is one line. What was repaired is told beside an answer, because the answer rests on it.
+  const fail = (line: string): Outcome => ({ code: 1, out: '', err: `${line}\n` });
+  const request = requestFrom(args);
+  if (!request.ok) return fail(request.reason);
+  const { file, sets, help } = request.value;
+  if (file === null) return { code: 0, out: readingsHelp(DEMO_BIKES[0].bike), err: '' };
+  const opened = openFile(file);
+  if (!opened.ok) return fail(opened.reason);
+  let { document } = opened.value;
+  if (help) return { code: 0, out: readingsHelp(document.bike), err: '' };
+  const notes = opened.value.repairs.map((repair) => repair.sentence);
+  for (const words of sets) {
+    const set = setDialFromWords(document, words);
+    if (!set.ok) return fail(set.reason);
+    document = set.value.document;
+    if (set.value.remark !== null) notes.push(set.value.remark);
+  }
+  const json = readingsJson(document);
+  if (!json.ok) return fail(json.reason);
+  return { code: 0, out: json.value, err: notes.map((line) => `${line}\n`).join('') };
+}
 
 /** `args` are the command's arguments; the result is the exit code. */
 export function run(args: readonly string[]): number {
-  if (args.length !== 1) {
-    process.stderr.write('Usage: npm run readings -- FILE\n');
-    return 2;
-  }
-  process.stdout.write(`${args[0]}\n`);
-  return 0;
+  const { code, out, err } = readingsCommand(args);
+  process.stderr.write(err);
+  process.stdout.write(out);
+  return code;
 }

@@ -1,0 +1,43 @@
+/** The help of the command that prints readings: every dial and every reading by name, with unit and range. */
+import type { Bike } from '../core/chassis/bike.ts';
+import { DIALS, type Dial } from '../core/chassis/dials.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { QUANTITIES } from '../core/units/quantity.ts';
+import { dialUnit } from './set-dial.ts';
+
+function range(dial: Dial, bike: Bike): string {
+  if (dial.kind === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
+  const { least, most, step } = dial.range(bike);
+  return `${least} to ${most} in steps of ${step}`;
+}
+
+/** Columns of even width; the last is left as it is. */
+function table(rows: readonly (readonly string[])[]): string {
+  const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
+  return rows
+    .map(
+      (row) =>
+        `  ${row.map((cell, i) => (i === row.length - 1 ? cell : cell.padEnd(widths[i] + 2))).join('')}`,
+    )
+    .join('\n');
+}
+
+/** The help text. Some ranges depend on the bike, so they are those of `bike`. */
+export function readingsHelp(bike: Bike): string {
+  const dials = DIALS.map((dial) => [dial.key, dialUnit(dial), range(dial, bike), dial.label]);
+  const readings = READINGS.map(({ key, quantity, label }) => [key, QUANTITIES[quantity].fileUnit, label]);
+  return `Prints the readings of a saved bike as JSON, topped out and as dialled.
+
+  npm run readings -- FILE [--set DIAL=VALUE …]
+  node src/commands/readings.js FILE [--set DIAL=VALUE …]    the same without npm's own lines
+
+Numbers are metric; a unit may be named, as in --set forkHeight="1/4 in". What was repaired on opening goes to
+the error stream. A reading without a number has "value": null and a reason. The exit code is 1 when there are no readings.
+
+Dials, with their ranges on "${bike.name}":
+${table(dials)}
+
+Readings, with their units:
+${table(readings)}
+`;
+}

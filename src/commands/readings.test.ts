@@ -1,0 +1,200 @@
+/** Tests of the command that prints readings. */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, describe, expect, it } from 'vitest';
+import plain from '../../fixtures/bikes/plain.json';
+import { DIALS } from '../core/chassis/dials.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { machine } from '../core/springs/machine.ts';
+import { stance } from '../core/springs/stance.ts';
+import { degrees } from '../core/units/convert.ts';
+import { openJson } from '../document/open-document.ts';
+import { readingsCommand } from './readings.ts';
+
+const fixture = (path: string): string => fileURLToPath(new URL(`../../fixtures/${path}`, import.meta.url));
+const PLAIN = fixture('bikes/plain.json');
+
+interface Entry {
+  readonly value: number | null;
+  readonly unit: string;
+  readonly reason?: string;
+}
+interface Printed {
+  readonly bike: string;
+  readonly schema: number;
+  readonly states: Readonly<Record<'toppedOut' | 'asDialled', Readonly<Record<string, Entry>>>>;
+}
+
+function printed(...args: string[]): Printed {
+  const { code, out, err } = readingsCommand(args);
+  if (code !== 0) throw new Error(err);
+  return JSON.parse(out) as Printed;
+}
+
+const temporary = mkdtempSync(join(tmpdir(), 'sidestance-readings-'));
+afterAll(() => rmSync(temporary, { recursive: true }));
+
+function written(name: string, value: unknown): string {
+  const file = join(temporary, name);
+  writeFileSync(file, JSON.stringify(value));
+  return file;
+}
+
+describe('the readings printed', () => {
+  it('are all there, in both states, with the units of a file', () => {
+    const { bike, schema, states } = printed(PLAIN);
+    expect([bike, schema]).toEqual(['Plain road bike, invented', 1]);
+    expect(Object.keys(states)).toEqual(['toppedOut', 'asDialled']);
+    for (const entries of Object.values(states)) {
+      expect(Object.keys(entries)).toEqual(READINGS.map((reading) => reading.key));
+      for (const { value } of Object.values(entries)) expect(Number.isFinite(value)).toBe(true);
+    }
+    expect([states.toppedOut.rake.unit, states.toppedOut.trail.unit]).toEqual(['deg', 'mm']);
+  });
+
+  it('are the core’s own numbers to the last digit', () => {
+    const opened = openJson(plain);
+    if (!opened.ok) throw new Error(opened.reason.sentence);
+    const { bike, setup } = opened.value.document;
+    const made = machine(bike, setup);
+    if (!made.ok) throw new Error(made.reason);
+    const standing = stance(made, { front: setup.frontTravelUsed, rear: setup.rearTravelUsed });
+    if (!standing.ok) throw new Error(standing.reason);
+    const { asDialled } = printed(PLAIN).states;
+    expect(asDialled.wheelbase.value).toBe(standing.pose.wheelbase);
+    expect(asDialled.rake.value).toBe(degrees(standing.rake));
+  });
+
+  it('differ between the states by the travel used', () => {
+    const { toppedOut, asDialled } = printed(PLAIN).states;
+    expect(asDialled.swingarmAngle.value).toBeLessThan(toppedOut.swingarmAngle.value ?? 0);
+    const still = printed(PLAIN, '--set', 'frontTravelUsed=0', '--set=rearTravelUsed=0').states;
+    expect(still.asDialled).toEqual(toppedOut);
+  });
+
+  it('say in a sentence why one has no number', () => {
+    const { bike, ...rest } = plain;
+    const frame = { ...bike.frame, sprungMass: 0 };
+    const wheels = { frontWheel: { unsprungMass: 0 }, rearWheel: { unsprungMass: 0 } };
+    const file = written('massless.json', { ...rest, bike: { ...bike, frame, ...wheels } });
+    expect(printed(file, '--set', 'riderMass=0').states.toppedOut.antiSquat).toEqual({
+      value: null,
+      unit: '%',
+      reason: 'Anti-squat: needs a mass: give the bike, the rider or the load one.',
+    });
+  });
+
+  it('come with every repair on the error stream and exit code 0', () => {
+    const { code, out, err } = readingsCommand([fixture('broken/wrong-optional.json')]);
+    expect([code, out.startsWith('{')]).toEqual([0, true]);
+    expect(err.trimEnd().split('\n')).toHaveLength(5);
+    expect(err).toContain('The fork travel (bike.fork.travel) is "long" but must be');
+  });
+});
+
+describe('--set', () => {
+  it.each(DIALS.map((dial) => dial.key))('takes the dial %s and changes some reading by it', (key) => {
+    const values = { frontTyre: 'diameter=610', rearTyre: '180/55-17', frontTeeth: '15', rearTeeth: '45' };
+    const value = key in values ? values[key as keyof typeof values] : '3';
+    const load = key === 'loadHeight' ? ['--set', 'loadMass=20'] : [];
+    expect(printed(PLAIN, ...load, '--set', `${key}=${value}`).states).not.toEqual(
+      printed(PLAIN, ...load).states,
+    );
+  });
+
+  it('understands units, a decimal comma and every way to state a tyre', () => {
+    const trail = (...sets: string[]) =>
+      printed(PLAIN, ...sets.flatMap((set) => ['--set', set])).states.toppedOut.trail;
+    expect(trail('forkHeight=1/4 in')).toEqual(trail('forkHeight=6,35'));
+    expect(trail('frontTyre=600')).toEqual(trail('frontTyre=diameter=600 mm'));
+    expect(trail(`frontTyre=circumference=${600 * Math.PI}`).value).toBeCloseTo(
+      trail('frontTyre=600').value ?? 0,
+      9,
+    );
+    expect(trail('frontTyre=120/70 ZR17')).toEqual(trail());
+  });
+
+  it('tells of a value outside the dial’s range and reckons with it all the same', () => {
+    const { code, err } = readingsCommand([PLAIN, '--set', 'forkHeight=45']);
+    expect([code, err]).toEqual([
+      0,
+      'The dial forkHeight is set to 45, outside the dial’s range of -20 to 40 mm on this bike.\n',
+    ]);
+  });
+
+  it.each([
+    ['forkheight=5', 'There is no dial named "forkheight". The dials are shockLength, forkHeight,'],
+    ['forkHeight', '--set takes a dial and its value'],
+    ['=5', '--set takes a dial and its value'],
+    ['__proto__=5', 'There is no dial named "__proto__"'],
+    ['forkHeight=', 'cannot be "": it is empty.'],
+    ['forkHeight=NaN', 'cannot be "NaN": it is not a number.'],
+    ['forkHeight=Infinity', 'it is not a number.'],
+    ['forkHeight=1e999', 'it is not a number.'],
+    ['forkHeight=1/0', 'it is not a number.'],
+    ['forkHeight=5 kg', 'its unit does not fit.'],
+    ['forkHeight=9999999', 'far larger'],
+    ['forkHeight=999999', 'must be a number from -100000 to 100000'],
+    ['frontTeeth=15.5', 'must be a whole number'],
+    ['frontTeeth=5', 'The front sprocket cannot have 5 teeth.'],
+    ['riderMass=-80', 'rider mass is -80 but must be'],
+    ['rearTyre=big', 'it is neither a size code such as 190/55-17'],
+    ['rearTyre=20', 'no wheel has a tyre of that outside diameter.'],
+  ])('refuses %s in one line', (words, reason) => {
+    const { code, out, err } = readingsCommand([PLAIN, '--set', words]);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain(reason);
+    expect(err.match(/\n/g)).toHaveLength(1);
+  });
+});
+
+describe('refusing', () => {
+  it.each([
+    [['--set', 'frontTravelUsed=130'], 'As dialled the bike cannot stand: Front travel used is 130.0'],
+    [['--set', 'forkHeight=700'], 'Topped out the bike cannot stand: Only 40.0'],
+    [['--set', 'shockLength=-900'], 'The bike cannot be put together: The swingarm cannot reach that far'],
+  ])('says in which state the bike cannot stand with %j, and why', (sets, reason) => {
+    const { code, out, err } = readingsCommand([PLAIN, ...sets]);
+    expect([code, out]).toEqual([1, '']);
+    expect(err.replaceAll('\u00a0', ' ')).toContain(reason);
+    expect(err.match(/\n/g)).toHaveLength(1);
+  });
+
+  it.each([
+    [[], 'Which file?'],
+    [[PLAIN, PLAIN], 'One file at a time'],
+    [[PLAIN, '--verbose'], 'There is no option --verbose'],
+    [[PLAIN, '--set'], '--set takes a dial and its value'],
+    [['no-such-file.json'], 'The file cannot be read: ENOENT'],
+    [[fixture('bikes')], 'The file cannot be read: EISDIR'],
+    [[fixture('broken/cut-off.json')], 'The file breaks off before its end'],
+    [[fixture('broken/utf16.json')], 'saved as UTF-16'],
+    [[fixture('broken/negative-fork.json')], 'The fork length (bike.fork.length) is -740'],
+  ] as [string[], string][])('%j is refused in one line', (args, reason) => {
+    const { code, out, err } = readingsCommand(args);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain(reason);
+    expect(err.match(/\n/g)).toHaveLength(1);
+  });
+});
+
+describe('--help', () => {
+  it('names every dial with its unit and range and every reading with its unit, without a file', () => {
+    const { code, out, err } = readingsCommand(['--help']);
+    expect([code, err]).toEqual([0, '']);
+    for (const { key, label } of [...DIALS, ...READINGS]) {
+      const line = out.split('\n').find((each) => each.startsWith(`  ${key} `));
+      expect(line).toContain(label);
+    }
+    expect(out).toMatch(/ {2}forkHeight +mm +-20 to 40 in steps of 1 /);
+    expect(out).toMatch(/ {2}rake +deg /);
+  });
+
+  it('gives the ranges of the bike in the file, when there is one', () => {
+    const { out } = readingsCommand([PLAIN, '--help']);
+    expect(out).toContain('"Plain road bike, invented"');
+    expect(out).toMatch(/ {2}axlePosition +mm +0 to 40 in steps of 1 /);
+  });
+});
