@@ -1,0 +1,63 @@
+/** Tests of the front end in the frame. */
+import { describe, expect, it } from 'vitest';
+import { plainBike, plainSetup, withFork, withFrame } from '../../../tests/support/plain-bike.ts';
+import { radians } from '../units/convert.ts';
+import { effectiveOffset, frontAxleX, frontAxleY, frontEnd } from './front-end.ts';
+
+describe('the front axle in the frame', () => {
+  it('hangs straight below the head by the leg, ahead by offset and lead, with an upright axis', () => {
+    const bike = withFork(withFrame(plainBike, { axisAngleDeg: 0 }), { length: 700, axleLead: 10 });
+    const front = frontEnd(bike, { ...plainSetup, forkHeight: 5, forkExtender: 15, clampOffset: 30 });
+    expect(frontAxleX(front, 0)).toBeCloseTo(520 + 30 + 10, 10);
+    expect(frontAxleY(front, 0)).toBeCloseTo(530 - 710, 10);
+    expect(frontAxleY(front, 60)).toBeCloseTo(530 - 650, 10);
+  });
+
+  it('moves along the legs as travel is used', () => {
+    const front = frontEnd(plainBike, plainSetup);
+    expect(frontAxleX(front, 40) - frontAxleX(front, 0)).toBeCloseTo(-40 * Math.sin(radians(24)), 10);
+    expect(frontAxleY(front, 40) - frontAxleY(front, 0)).toBeCloseTo(40 * Math.cos(radians(24)), 10);
+  });
+});
+
+describe('a head insert', () => {
+  it('turns the axis about the middle of the head tube', () => {
+    const middle = (insert: number) => {
+      const front = frontEnd(plainBike, { ...plainSetup, headInsertDeg: insert });
+      const half = plainBike.frame.headTubeLength / 2;
+      return {
+        x: front.headX + half * Math.sin(front.axisAngle),
+        y: front.headY - half * Math.cos(front.axisAngle),
+      };
+    };
+    expect(middle(2).x).toBeCloseTo(middle(0).x, 10);
+    expect(middle(2).y).toBeCloseTo(middle(0).y, 10);
+  });
+
+  it('leans the axis back when positive, and the clamp goes with it', () => {
+    const front = frontEnd(plainBike, { ...plainSetup, headInsertDeg: 2 });
+    expect(front.axisAngle).toBeCloseTo(radians(26), 14);
+    expect(front.headX).toBeLessThan(plainBike.frame.steeringHead.x);
+  });
+});
+
+describe('the offset that counts', () => {
+  it('is clamp offset and axle lead with legs along the axis, whatever the travel', () => {
+    const front = frontEnd(withFork(plainBike, { axleLead: 7 }), plainSetup);
+    for (const travel of [0, 50, 120]) expect(effectiveOffset(front, travel)).toBeCloseTo(37, 10);
+  });
+
+  it('changes with travel when the legs are tilted, by the sine of the tilt', () => {
+    const front = frontEnd(withFork(plainBike, { legAngleDeg: 2 }), plainSetup);
+    const change = effectiveOffset(front, 50) - effectiveOffset(front, 0);
+    expect(change).toBeCloseTo(50 * Math.sin(radians(2)), 10);
+  });
+
+  it('is the axle’s distance ahead of the drawn axis', () => {
+    const front = frontEnd(withFork(plainBike, { legAngleDeg: 3, axleLead: 12 }), plainSetup);
+    const dx = frontAxleX(front, 30) - front.headX;
+    const dy = frontAxleY(front, 30) - front.headY;
+    const ahead = dx * Math.cos(front.axisAngle) + dy * Math.sin(front.axisAngle);
+    expect(effectiveOffset(front, 30)).toBeCloseTo(ahead, 10);
+  });
+});
