@@ -22,6 +22,8 @@ export interface Theme {
   readonly background: string;
   /** Behind words, so that lines do not run through them. */
   readonly labelBacking: string;
+  /** Words, except the names of areas. */
+  readonly labelInk: string;
   readonly roles: Readonly<Record<Role, RoleStyle>>;
 }
 
@@ -155,6 +157,7 @@ function themeOf(name: ThemeName): Theme {
     name,
     background: p.background,
     labelBacking: `${p.background}e0`,
+    labelInk: p.ink,
     roles: {
       ground: line(p.ink, 1.75),
       tyre: solid(p.rubber, p.ink, 1),

@@ -1,0 +1,49 @@
+/** The scene as a standalone SVG document, for files and for print. */
+import type { PlotLayer } from '../../scene/plotter.ts';
+import type { Scene } from '../../scene/shape.ts';
+import type { Theme } from '../../scene/theme.ts';
+import type { View } from '../../scene/view.ts';
+import { escapeXml } from './escape-xml.ts';
+import { SvgPlotter } from './svg-plotter.ts';
+
+export interface SvgPage {
+  /** What of the view is on the page; the viewBox. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Read out, and shown by viewers as the picture's name and explanation. */
+  readonly title: string;
+  readonly description: string;
+  /** Size on paper, mm of paper to each px; without it the picture is as many px large as the view. */
+  readonly paperMmPerPx?: number;
+}
+
+/** The same lines and words that the screen shows. `plotLayer` is the scene's; a renderer itself knows lines and words only. */
+export function sceneSvg(
+  scene: Scene,
+  view: View,
+  theme: Theme,
+  plotLayer: PlotLayer,
+  page: SvgPage,
+): string {
+  const { widthPx, heightPx, paperMmPerPx } = page;
+  const size = (px: number) => (paperMmPerPx === undefined ? String(px) : `${px * paperMmPerPx}mm`);
+  const parts = [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${size(widthPx)}" height="${size(heightPx)}"` +
+      ` viewBox="0 0 ${widthPx} ${heightPx}" role="img" aria-labelledby="title description"` +
+      ' font-family="system-ui, sans-serif" style="font-variant-numeric: tabular-nums"' +
+      ' text-anchor="middle" stroke-linejoin="round">',
+    `<title id="title">${escapeXml(page.title)}</title>`,
+    `<desc id="description">${escapeXml(page.description)}</desc>`,
+    `<rect width="${widthPx}" height="${heightPx}" fill="${escapeXml(theme.background)}"/>`,
+  ];
+  for (const layer of scene) {
+    if (layer.shapes.length === 0) continue;
+    const plotter = new SvgPlotter();
+    plotLayer(layer, view, theme, plotter);
+    const opacity = layer.ink === 1 ? '' : ` opacity="${layer.ink}"`;
+    parts.push(`<g class="${layer.name}"${opacity}>`, ...plotter.elements, '</g>');
+  }
+  parts.push('</svg>', '');
+  return parts.join('\n');
+}
