@@ -1,0 +1,91 @@
+/** Tests of the grips: they follow the hand along their own line, in the dial's steps and within its range. */
+import { describe, expect, it } from 'vitest';
+import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { standing } from '../../../tests/support/standing.ts';
+import { dialOf } from '../chassis/dials.ts';
+import type { Setup } from '../chassis/setup.ts';
+import { gripPlace, GRIPS, pulledDial, type GripKey } from './grips.ts';
+
+const TRAVEL = { front: 40, rear: 40 };
+const before = standing(plainBike, plainSetup, TRAVEL);
+const pulled = (key: GripKey, x: number, y: number) =>
+  pulledDial(plainBike, plainSetup, before, key, { x, y });
+
+function step(key: GripKey): number {
+  const dial = dialOf(key);
+  if (dial.kind !== 'number') throw new Error(key);
+  return dial.range(plainBike).step;
+}
+
+describe('every grip', () => {
+  it.each(GRIPS.map((grip) => grip.key))(
+    '%s leaves its dial alone when it is not pulled, or pulled square to its line',
+    (key) => {
+      expect(pulled(key, 0, 0)).toBe(plainSetup[key]);
+      if (key === 'shockLength') expect(pulled(key, 50, 0)).toBe(plainSetup[key]);
+    },
+  );
+
+  it.each(GRIPS.map((grip) => grip.key))(
+    '%s gives whole steps within the dial’s range, however far it is pulled',
+    (key) => {
+      const dial = dialOf(key);
+      if (dial.kind !== 'number') throw new Error(key);
+      const { least, most } = dial.range(plainBike);
+      for (const far of [-1e4, -37.3, -3.2, 4.1, 22.9, 1e4]) {
+        const value = pulled(key, far, -far);
+        expect(value).toBeGreaterThanOrEqual(least);
+        expect(value).toBeLessThanOrEqual(most);
+        const steps = value / step(key);
+        expect(steps).toBeCloseTo(Math.round(steps), 6);
+      }
+    },
+  );
+});
+
+describe('the fork’s top', () => {
+  it('follows a pull along the leg millimetre by millimetre', () => {
+    const lean = before.rake;
+    expect(pulled('forkHeight', -10 * Math.sin(lean), 10 * Math.cos(lean))).toBe(plainSetup.forkHeight + 10);
+    expect(pulled('forkHeight', 10 * Math.cos(lean), 10 * Math.sin(lean))).toBe(plainSetup.forkHeight);
+  });
+
+  it('is drawn further out of the clamp the more fork height there is', () => {
+    const at = (forkHeight: number) => {
+      const setup: Setup = { ...plainSetup, forkHeight };
+      return gripPlace(standing(plainBike, setup, TRAVEL), setup, 'forkHeight');
+    };
+    const clamp = gripPlace(before, { ...plainSetup, forkHeight: 0 }, 'forkHeight');
+    const top = gripPlace(before, plainSetup, 'forkHeight');
+    expect(Math.hypot(top.x - clamp.x, top.y - clamp.y)).toBeCloseTo(plainSetup.forkHeight, 9);
+    expect(at(20).y).toBeGreaterThan(at(5).y - 15);
+  });
+});
+
+describe('the axle', () => {
+  it('moves back in its slot when pulled back along the arm', () => {
+    const { swingarmAngle } = before;
+    expect(pulled('axlePosition', -12 * Math.cos(swingarmAngle), -12 * Math.sin(swingarmAngle))).toBe(12);
+  });
+
+  it('is drawn on the rear axle', () => {
+    expect(gripPlace(before, plainSetup, 'axlePosition')).toEqual({ x: 0, y: before.rearAxleY });
+  });
+});
+
+describe('the tail', () => {
+  it('follows the hand: after a pull of 15 mm up, the tail stands within a step of 15 mm higher', () => {
+    const shockLength = pulled('shockLength', 0, 15);
+    expect(shockLength).toBeGreaterThan(0);
+    const setup = { ...plainSetup, shockLength };
+    const rise =
+      gripPlace(standing(plainBike, setup, TRAVEL), setup, 'shockLength').y -
+      gripPlace(before, plainSetup, 'shockLength').y;
+    // Half a step of the shock, times about three at the tail, and what the curve bends.
+    expect(Math.abs(rise - 15)).toBeLessThan(2 * step('shockLength'));
+  });
+
+  it('goes down with a shorter shock', () => {
+    expect(pulled('shockLength', 0, -15)).toBeLessThan(0);
+  });
+});
