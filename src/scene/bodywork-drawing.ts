@@ -1,48 +1,16 @@
 /** Frame, engine, tank, seat and bodywork: the quiet silhouette that pitches with the frame. */
 import type { Bike } from '../core/chassis/bike.ts';
 import type { Stance } from '../core/springs/stance.ts';
-import { pen, type Pen, type Placement } from './outline.ts';
+import { engineShapes } from './engine-drawing.ts';
+import { pen, type Pen } from './outline.ts';
 import type { Shape } from './shape.ts';
-
-/** The places in frame coordinates, mm from the pivot, that the silhouette hangs on. */
-interface Anchors {
-  readonly place: Placement;
-  readonly hx: number;
-  readonly hy: number;
-  readonly sx: number;
-  readonly sy: number;
-  readonly cx: number;
-  readonly cy: number;
-  readonly lx: number;
-  readonly ly: number;
-  /** Lower end of the head tube. */
-  readonly fx: number;
-  readonly fy: number;
-}
-
-function anchors(standing: Stance, bike: Bike): Anchors {
-  const { machine, pose } = standing;
-  const { headX, headY, axisAngle } = machine.front;
-  const tube = bike.frame.headTubeLength;
-  return {
-    place: { x: pose.originX, y: pose.originY, turn: pose.pitch },
-    hx: headX,
-    hy: headY,
-    sx: machine.seatX,
-    sy: machine.seatY,
-    cx: machine.countershaftX,
-    cy: machine.countershaftY,
-    lx: machine.loadX,
-    ly: machine.loadY,
-    fx: headX + tube * Math.sin(axisAngle),
-    fy: headY - tube * Math.cos(axisAngle),
-  };
-}
+import { anchors, type Anchors } from './silhouette-anchors.ts';
 
 /** What lies behind the fork: frame and engine. */
 export function frameShapes(standing: Stance, bike: Bike): Shape[] {
   const a = anchors(standing, bike);
-  return bike.bodywork === 'faired' ? [engineBlock(a), sparFrame(a)] : [engineBlock(a), ...tubeFrame(a)];
+  const engine = engineShapes(a, bike.bodywork);
+  return bike.bodywork === 'faired' ? [...engine, sparFrame(a)] : [...tubeFrame(a), ...engine];
 }
 
 /** What lies in front of it: tank, seat, fairing, bars, lamp and mudguards. */
@@ -50,23 +18,6 @@ export function bodyShapes(standing: Stance, bike: Bike): Shape[] {
   const a = anchors(standing, bike);
   if (bike.bodywork === 'faired') return fairedBody(a);
   return bike.bodywork === 'naked' ? nakedBody(a) : offRoadBody(a);
-}
-
-/** Crankcase about the countershaft, cylinder leaning forward from it. */
-function engineBlock({ place, cx, cy, fx, fy }: Anchors): Shape {
-  const draw: Pen = pen(place);
-  const width = Math.max(180, fx - cx - 90);
-  const top = Math.max(cy + 60, fy - 120);
-  return draw
-    .move(cx - 52, cy - 20)
-    .curve(cx - 56, cy + 60, cx - 20, cy + 78, cx + 40, cy + 70)
-    .line(cx + width * 0.42, cy + 74, cx + width * 0.36, top, cx + width * 0.8, top - 26)
-    .line(cx + width * 0.86, cy + 40)
-    .curve(cx + width, cy + 10, cx + width, cy - 90, cx + width * 0.78, cy - 128)
-    .line(cx + 20, cy - 138)
-    .curve(cx - 30, cy - 136, cx - 50, cy - 90, cx - 52, cy - 20)
-    .close()
-    .shape('engine');
 }
 
 /** A broad spar from the head to the pivot plate. */

@@ -39,7 +39,8 @@ export class Drawing {
   readonly #view: StandView;
   /** The construction lit up because its reading, or a line of it, was chosen. */
   highlighted = $state<Construction | null>(null);
-  dimension = $state.raw<Measured | null>(null);
+  /** Where the dimension to draw comes from; set once by what measures. */
+  measured: () => Measured | null = () => null;
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
@@ -98,7 +99,8 @@ export class Drawing {
           { op: 'line', ...to },
         ],
       });
-    if (this.dimension !== null) shapes.push(...dimensionShapes(this.dimension.from, this.dimension.to));
+    const measured = this.measured();
+    if (measured !== null) shapes.push(...dimensionShapes(measured.from, measured.to));
     return { name: 'construction', ink: this.#ink, shapes };
   });
 
@@ -106,13 +108,12 @@ export class Drawing {
     const { live } = this.#standing;
     const { labels, zones, band } = this.#preferences.data;
     const options = { style: this.#preferences.style, sizePx: this.textPx, band, zones };
+    const measured = this.measured();
     const wanted =
       live === null
         ? []
         : [
-            ...(this.dimension === null
-              ? []
-              : [dimensionLabel(this.dimension.from, this.dimension.to, options)]),
+            ...(measured === null ? [] : [dimensionLabel(measured.from, measured.to, options)]),
             ...(labels ? standLabels(live.stance, options) : []),
             ...zoneLabels(live.stance, options),
           ];

@@ -1,0 +1,45 @@
+/** Which construction's line lies under a place on the Stand. */
+import type { Construction } from '../core/readings/reading.ts';
+import type { Point } from '../core/plane/point.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import { constructionShapes, STANDING_CONSTRUCTIONS } from './construction-drawing.ts';
+import type { PathStep, Shape } from './shape.ts';
+
+function distanceToSegment(p: Point, a: Point, b: Point): number {
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const square = dx * dx + dy * dy;
+  const part = square > 0 ? Math.min(1, Math.max(0, ((p.x - a.x) * dx + (p.y - a.y) * dy) / square)) : 0;
+  return Math.hypot(p.x - a.x - part * dx, p.y - a.y - part * dy);
+}
+
+/** Distance of a place from an outline's straight pieces; constructions have no others. */
+function distanceToSteps(p: Point, steps: readonly PathStep[]): number {
+  let nearest = Infinity;
+  let from: Point | null = null;
+  for (const step of steps) {
+    if (step.op === 'line' && from !== null) nearest = Math.min(nearest, distanceToSegment(p, from, step));
+    if (step.op === 'line' || step.op === 'move') from = step;
+  }
+  return nearest;
+}
+
+function distanceTo(p: Point, shape: Shape): number {
+  if (shape.kind === 'path') return distanceToSteps(p, shape.steps);
+  return Math.hypot(p.x - shape.at.x, p.y - shape.at.y);
+}
+
+/** The drawn construction nearest to a place of the ground frame and within `reach` mm of it, or null. */
+export function constructionAt(standing: Stance, place: Point, reach: number): Construction | null {
+  let found: Construction | null = null;
+  let nearest = reach;
+  for (const which of STANDING_CONSTRUCTIONS)
+    for (const shape of constructionShapes(standing, which)) {
+      const away = distanceTo(place, shape);
+      if (away <= nearest) {
+        nearest = away;
+        found = which;
+      }
+    }
+  return found;
+}

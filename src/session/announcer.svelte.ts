@@ -1,0 +1,75 @@
+/** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
+import type { AbsentReason } from '../core/readings/reading.ts';
+import { roundsToNothing, writeNumber } from '../core/units/number-style.ts';
+import type { Preferences } from './preferences.svelte.ts';
+import type { ReadingRow, Standing } from './standing.svelte.ts';
+
+/** Least time between two messages, ms: two a second. */
+const LEAST_GAP_MS = 500;
+
+/** How a change is weighed against others: by how many of its smallest shown steps it moved. */
+function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {
+  if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
+  return Math.abs(row.value - before) / Math.max(1e-9, Math.abs(before), 1);
+}
+
+export class Announcer {
+  readonly #standing: Standing;
+  readonly #preferences: Preferences;
+  /** The message to be read aloud; the page puts it into a live region. */
+  message = $state('');
+  #told: ReadonlyMap<string, number | AbsentReason> = new Map();
+  #lastMs = -Infinity;
+
+  constructor(standing: Standing, preferences: Preferences) {
+    this.#standing = standing;
+    this.#preferences = preferences;
+  }
+
+  /** Remembers the readings as they are, so that the next message tells what has changed since. */
+  remember(): void {
+    this.#told = new Map(this.#standing.rows.map((row) => [row.reading.key, row.value]));
+  }
+
+  /** While something moves: says what has changed most, unless a message was said just now. */
+  moved(nowMs: number): void {
+    if (nowMs - this.#lastMs < LEAST_GAP_MS) return;
+    this.#say(nowMs);
+  }
+
+  /** At the end of a move or a change: says what has changed most, and remembers. */
+  settled(nowMs: number): void {
+    this.#say(nowMs);
+    this.remember();
+  }
+
+  #say(nowMs: number): void {
+    const { problem, rows } = this.#standing;
+    if (problem !== null) {
+      this.#tell('The bike cannot stand like this.', nowMs);
+      return;
+    }
+    const { style } = this.#preferences;
+    const changed = rows
+      .filter((row) => {
+        const before = this.#told.get(row.reading.key);
+        return (
+          typeof row.value === 'number' &&
+          typeof before === 'number' &&
+          !roundsToNothing(row.value - before, row.reading.quantity, style)
+        );
+      })
+      .sort((a, b) => weight(b, this.#told.get(b.reading.key)) - weight(a, this.#told.get(a.reading.key)));
+    const [most] = changed;
+    if (most === undefined || typeof most.value !== 'number') return;
+    const before = this.#told.get(most.reading.key);
+    const word = typeof before === 'number' && most.value > before ? most.reading.more : most.reading.less;
+    const value = writeNumber(most.value, most.reading.quantity, style).text;
+    this.#tell(`${most.reading.label} ${value}, ${word}`, nowMs);
+  }
+
+  #tell(message: string, nowMs: number): void {
+    this.message = message;
+    this.#lastMs = nowMs;
+  }
+}

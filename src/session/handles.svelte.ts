@@ -1,0 +1,90 @@
+/** Everything on the Stand that a hand or a key can take hold of, with its place and its words. */
+import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
+import { pointPlace, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
+import { dialOf } from '../core/chassis/dials.ts';
+import type { Point } from '../core/plane/point.ts';
+import { writeNumber } from '../core/units/number-style.ts';
+import { toScreen } from '../scene/view.ts';
+import type { Mode } from './mode.svelte.ts';
+import type { Preferences } from './preferences.svelte.ts';
+import type { Standing } from './standing.svelte.ts';
+import type { StandView } from './stand-view.svelte.ts';
+
+export type HandleTarget =
+  { readonly kind: 'point'; readonly key: PointKey } | { readonly kind: 'grip'; readonly key: GripKey };
+
+export interface Handle {
+  readonly id: string;
+  readonly target: HandleTarget;
+  readonly name: string;
+  /** Where it is, or what its dial says, in words. */
+  readonly words: string;
+  readonly help: string;
+  readonly place: Point;
+  readonly screen: Point;
+  /** Points are locked unless the bike is being edited; grips work whenever dials do. */
+  readonly locked: boolean;
+}
+
+export class Handles {
+  readonly #standing: Standing;
+  readonly #mode: Mode;
+  readonly #preferences: Preferences;
+  readonly #view: StandView;
+
+  readonly #points: readonly Handle[] = $derived.by(() => {
+    const { live } = this.#standing;
+    if (live === null) return [];
+    const locked = this.#mode.current !== 'edit';
+    return SKETCH_POINTS.map(({ key, label, help }) => {
+      const place = pointPlace(live.stance, key, live.bike.frame.headTubeLength);
+      const words = `${this.#length(place.x)} ahead of the rear contact patch, ${this.#length(place.y)} high`;
+      return this.#handle({ kind: 'point', key }, label, words, help, place, locked);
+    });
+  });
+
+  readonly #grips: readonly Handle[] = $derived.by(() => {
+    const { live } = this.#standing;
+    if (live === null) return [];
+    const locked = this.#mode.current !== 'dials';
+    return GRIPS.map(({ key, label }) => {
+      const dial = dialOf(key);
+      const words = `${dial.label} ${this.#length(live.setup[key])}`;
+      return this.#handle(
+        { kind: 'grip', key },
+        label,
+        words,
+        dial.help,
+        gripPlace(live.stance, live.setup, key),
+        locked,
+      );
+    });
+  });
+
+  readonly all: readonly Handle[] = $derived([...this.#grips, ...this.#points]);
+  /** Those that can be taken hold of now. */
+  readonly free: readonly Handle[] = $derived(this.all.filter((handle) => !handle.locked));
+
+  constructor(standing: Standing, mode: Mode, preferences: Preferences, view: StandView) {
+    this.#standing = standing;
+    this.#mode = mode;
+    this.#preferences = preferences;
+    this.#view = view;
+  }
+
+  #length(value: number): string {
+    return writeNumber(value, 'length', this.#preferences.style).text;
+  }
+
+  #handle(
+    target: HandleTarget,
+    name: string,
+    words: string,
+    help: string,
+    place: Point,
+    locked: boolean,
+  ): Handle {
+    const screen = toScreen(this.#view.view, place);
+    return { id: `${target.kind}-${target.key}`, target, name, words, help, place, screen, locked };
+  }
+}

@@ -1,0 +1,189 @@
+/** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
+import type { NumberDial } from '../core/chassis/dials.ts';
+import { dialOf, steppedDial } from '../core/chassis/dials.ts';
+import { refused, type Result } from '../core/numeric/result.ts';
+import type { Point } from '../core/plane/point.ts';
+import { pulledDial } from '../core/sketch/grips.ts';
+import { movePoint } from '../core/sketch/move-point.ts';
+import { onGround, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import { standBike } from '../core/springs/stand-bike.ts';
+import type { BikeDocument } from '../document/document.ts';
+import { replaceSketched, setDial, type EditReason } from '../document/edits.ts';
+import { toGround, toScreen, type View } from '../scene/view.ts';
+import { snapped } from '../gestures/snap.ts';
+import type { BikeSession } from './bike-session.svelte.ts';
+import type { Drawing } from './drawing.svelte.ts';
+import type { Handle, Handles } from './handles.svelte.ts';
+import type { Preferences } from './preferences.svelte.ts';
+import type { Standing } from './standing.svelte.ts';
+import type { StandView } from './stand-view.svelte.ts';
+
+/** Everything as it was when a handle was taken hold of. */
+interface Mark {
+  readonly handle: Handle;
+  readonly document: BikeDocument;
+  readonly stance: Stance;
+  readonly view: View;
+}
+
+const MOVE_WORDS = {
+  notANumber: 'That is not a place.',
+  onOtherPoint: 'Two points that make a line would fall together there.',
+} as const;
+
+export class Moving {
+  readonly #session: BikeSession;
+  readonly #standing: Standing;
+  readonly #view: StandView;
+  readonly #drawing: Drawing;
+  readonly #handles: Handles;
+  readonly #preferences: Preferences;
+  #mark = $state.raw<Mark | null>(null);
+  /** The handle being moved; null when none is. */
+  readonly held: string | null = $derived(this.#mark?.handle.id ?? null);
+
+  constructor(
+    session: BikeSession,
+    standing: Standing,
+    view: StandView,
+    drawing: Drawing,
+    handles: Handles,
+    preferences: Preferences,
+  ) {
+    this.#session = session;
+    this.#standing = standing;
+    this.#view = view;
+    this.#drawing = drawing;
+    this.#handles = handles;
+    this.#preferences = preferences;
+  }
+
+  /** Marks where everything is. A bike without a pose has nothing to hold on to. */
+  grab(id: string): void {
+    const handle = this.#handles.free.find((each) => each.id === id);
+    const document = this.#session.history.present;
+    const stance = standBike(document.bike, document.setup, this.#standing.state);
+    if (handle === undefined || !stance.ok) return;
+    this.#mark = { handle, document, stance, view: this.#view.view };
+  }
+
+  /** Drafts the handle moved by px on the screen from where it was grabbed. */
+  drag(dxPx: number, dyPx: number, snapping: boolean): void {
+    const mark = this.#mark;
+    if (mark === null) return;
+    const { handle, stance, view } = mark;
+    const at = toScreen(view, handle.place);
+    const place = toGround(view, { x: at.x + dxPx, y: at.y + dyPx });
+    if (handle.target.kind === 'grip') {
+      const { key } = handle.target;
+      const pull = { x: place.x - handle.place.x, y: place.y - handle.place.y };
+      this.#session.preview((from) =>
+        setDial(from, key, pulledDial(from.bike, from.setup, stance, key, pull)),
+      );
+      return;
+    }
+    const { key } = handle.target;
+    const others = this.#handles.all
+      .filter((each) => each.target.kind === 'point' && each.id !== handle.id)
+      .map((each) => each.place);
+    const allowed = snapping && this.#preferences.data.snapping;
+    const { place: target, guides } = snapped(place, others, view.scale, allowed);
+    this.#drawing.guides = guides;
+    this.#session.preview((from) => placedEdit(from, stance, key, target));
+    this.#holdFrame(mark, key);
+  }
+
+  /** Commits the move as one undo entry. */
+  drop(): void {
+    const mark = this.#mark;
+    if (mark === null) return;
+    this.#release(mark);
+    this.#session.commitDraft(labelOf(mark.handle));
+  }
+
+  /** Puts everything back as it was when the handle was grabbed. */
+  restore(): void {
+    const mark = this.#mark;
+    if (mark === null) return;
+    this.#release(mark);
+    this.#session.cancel();
+  }
+
+  /** Moves a handle by mm at once: a point along and up, a grip by steps of its dial. One undo entry. */
+  nudge(handle: Handle, mm: Point): void {
+    if (handle.locked) return;
+    if (handle.target.kind === 'grip') {
+      const { key } = handle.target;
+      const steps = Math.sign(mm.y !== 0 ? mm.y : -mm.x) * Math.max(1, Math.round(Math.hypot(mm.x, mm.y)));
+      this.#session.commit(
+        (from) =>
+          setDial(from, key, steppedDial(dialOf(key) as NumberDial, from.bike, from.setup[key], steps)),
+        labelOf(handle),
+      );
+      return;
+    }
+    this.place(handle.target.key, { x: handle.place.x + mm.x, y: handle.place.y + mm.y });
+  }
+
+  /** Puts a point at a place of the ground frame, mm. One undo entry. */
+  place(key: PointKey, target: Point): void {
+    const { bike, setup } = this.#session.history.present;
+    const stance = standBike(bike, setup, this.#standing.state);
+    if (!stance.ok) return;
+    this.#session.commit((from) => placedEdit(from, stance, key, target), pointLabel(key));
+  }
+
+  /** Puts a point where the Stand was tapped, snapped if snapping is on. */
+  placeAt(key: PointKey, xPx: number, yPx: number): void {
+    const others = this.#handles.all
+      .filter((each) => each.target.kind === 'point' && each.target.key !== key)
+      .map((each) => each.place);
+    const { view } = this.#view;
+    const tapped = toGround(view, { x: xPx, y: yPx });
+    this.place(key, snapped(tapped, others, view.scale, this.#preferences.data.snapping).place);
+  }
+
+  #release(mark: Mark): void {
+    this.#mark = null;
+    this.#drawing.guides = [];
+    this.#view.view = mark.view;
+  }
+
+  /**
+   * Keeps the frame still on the screen while a point of it moves: the bike stands anew at every step, and without
+   * this the point would run away from the hand. The ground tilts instead, until the point is let go.
+   */
+  #holdFrame({ document, stance, view }: Mark, key: PointKey): void {
+    const { live, problem } = this.#standing;
+    if (live === null || problem !== null) return;
+    const anchor = key === 'steeringHead' || key === 'axisFoot' ? 'countershaft' : 'steeringHead';
+    const before = document.bike.frame[anchor];
+    const after = live.bike.frame[anchor];
+    const was = toScreen(view, onGround(stance, before.x, before.y));
+    const turn = view.turn + stance.pose.pitch - live.stance.pose.pitch;
+    const turned = { ...view, turn };
+    const is = toScreen(turned, onGround(live.stance, after.x, after.y));
+    this.#view.view = { ...turned, xPx: turned.xPx + was.x - is.x, yPx: turned.yPx + was.y - is.y };
+  }
+}
+
+function placedEdit(
+  from: BikeDocument,
+  stance: Stance,
+  key: PointKey,
+  target: Point,
+): Result<BikeDocument, EditReason> {
+  const moved = movePoint(from.bike, from.setup, stance, key, target);
+  return moved.ok
+    ? replaceSketched(from, moved.value.bike, moved.value.setup)
+    : refused({ path: key, sentence: MOVE_WORDS[moved.reason] });
+}
+
+function pointLabel(key: PointKey): string {
+  return `Moved ${SKETCH_POINTS.find((point) => point.key === key)?.label.toLowerCase() ?? key}`;
+}
+
+function labelOf({ target }: Handle): string {
+  return target.kind === 'point' ? pointLabel(target.key) : dialOf(target.key).label;
+}

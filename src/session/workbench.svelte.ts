@@ -1,0 +1,99 @@
+/** The workbench: every piece of state of the page, put together once. */
+import { bikeExtent } from '../scene/extent.ts';
+import { constructionAt } from '../scene/construction-hit.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import type { Construction } from '../core/readings/reading.ts';
+import { toGround } from '../scene/view.ts';
+import type { BikeDocument } from '../document/document.ts';
+import { Announcer } from './announcer.svelte.ts';
+import { BikeSession } from './bike-session.svelte.ts';
+import { Drawing } from './drawing.svelte.ts';
+import { Handles } from './handles.svelte.ts';
+import { Measuring } from './measuring.svelte.ts';
+import { Mode } from './mode.svelte.ts';
+import { Moving } from './moving.svelte.ts';
+import { Preferences } from './preferences.svelte.ts';
+import { Standing } from './standing.svelte.ts';
+import { StandView } from './stand-view.svelte.ts';
+
+/** How near a tap must be to a line to choose it, px. */
+const LINE_REACH_PX = 10;
+
+export class Workbench {
+  readonly session: BikeSession;
+  readonly standing: Standing;
+  readonly preferences = new Preferences();
+  readonly mode = new Mode();
+  readonly stand = new StandView();
+  readonly drawing: Drawing;
+  readonly handles: Handles;
+  readonly moving: Moving;
+  readonly measuring: Measuring;
+  readonly announcer: Announcer;
+
+  constructor(document: BikeDocument) {
+    this.session = new BikeSession(document);
+    this.standing = new Standing(this.session);
+    this.drawing = new Drawing(this.session, this.standing, this.preferences, this.stand);
+    this.handles = new Handles(this.standing, this.mode, this.preferences, this.stand);
+    this.moving = new Moving(
+      this.session,
+      this.standing,
+      this.stand,
+      this.drawing,
+      this.handles,
+      this.preferences,
+    );
+    this.measuring = new Measuring(this.drawing, this.handles, this.stand);
+    this.announcer = new Announcer(this.standing, this.preferences);
+  }
+
+  /** Shows the whole bike in the window. */
+  fit(): void {
+    const { live } = this.standing;
+    if (live !== null) this.stand.fit(bikeExtent(live.stance));
+  }
+
+  resize(widthPx: number, heightPx: number): void {
+    const { live } = this.standing;
+    this.stand.resize(widthPx, heightPx, live === null ? null : bikeExtent(live.stance));
+  }
+
+  /** Lights the construction of a reading; the same reading again puts it out. */
+  chooseReading(key: string): void {
+    this.selectReading(this.mode.chosenReading === key ? null : key);
+  }
+
+  /** Lights the construction of a reading, or puts all out. */
+  selectReading(key: string | null): void {
+    this.mode.chosenReading = key;
+    this.drawing.highlighted = READINGS.find((reading) => reading.key === key)?.construction ?? null;
+  }
+
+  /** Lights the construction whose line is tapped, and chooses its first shown reading; elsewhere puts all out. */
+  chooseLineAt(xPx: number, yPx: number): void {
+    const { live } = this.standing;
+    if (live === null) return;
+    const place = toGround(this.stand.view, { x: xPx, y: yPx });
+    const found = constructionAt(live.stance, place, LINE_REACH_PX / this.stand.view.scale);
+    this.drawing.highlighted = found;
+    this.mode.chosenReading = found === null ? null : this.#readingOf(found);
+  }
+
+  #readingOf(construction: Construction): string | null {
+    const { shown } = this.preferences.data;
+    const readings = READINGS.filter((reading) => reading.construction === construction);
+    return (readings.find((reading) => shown.includes(reading.key)) ?? readings[0])?.key ?? null;
+  }
+
+  /** Another bike takes the page and is fitted into the window. */
+  open(document: BikeDocument): void {
+    this.moving.restore();
+    this.measuring.clear();
+    this.mode.change('dials');
+    this.mode.chosenReading = null;
+    this.drawing.highlighted = null;
+    this.session.open(document);
+    this.fit();
+  }
+}

@@ -1,0 +1,42 @@
+/** Keys that work anywhere on the page, except in a text field: undo, redo, files and the view. */
+import type { Keeping } from '../session/keeping.svelte.ts';
+import type { Workbench } from '../session/workbench.svelte.ts';
+
+const PAN_ZOOM = 1.25;
+
+/** Whether keys pressed there belong to a field that takes text. */
+export function takesText(target: EventTarget | null): boolean {
+  if (!(target instanceof HTMLElement)) return false;
+  if (target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement) return true;
+  if (target instanceof HTMLInputElement) return !['checkbox', 'radio', 'range', 'button'].includes(target.type);
+  return target.isContentEditable;
+}
+
+export function pageKey(event: KeyboardEvent, bench: Workbench, keeping: Keeping): void {
+  if (event.defaultPrevented) return;
+  const command = event.ctrlKey || event.metaKey;
+  const key = event.key.toLowerCase();
+  const act = commandOf(key, command, event.shiftKey, takesText(event.target), bench, keeping);
+  if (act === null) return;
+  event.preventDefault();
+  act();
+}
+
+function commandOf(
+  key: string,
+  command: boolean,
+  shift: boolean,
+  inText: boolean,
+  bench: Workbench,
+  keeping: Keeping,
+): (() => void) | null {
+  if (command && key === 's') return () => keeping.saveFile();
+  if (inText) return null;
+  if (command && key === 'z') return shift ? () => bench.session.redo() : () => bench.session.undo();
+  if (command && key === 'y') return () => bench.session.redo();
+  if (command) return null;
+  if (key === 'f') return () => bench.fit();
+  if (key === '+' || key === '=') return () => bench.stand.zoomMiddle(PAN_ZOOM);
+  if (key === '-') return () => bench.stand.zoomMiddle(1 / PAN_ZOOM);
+  return null;
+}

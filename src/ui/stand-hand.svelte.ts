@@ -1,0 +1,183 @@
+/** From the browser's pointer, wheel and key events on the Stand to gestures, and from gestures to the workbench. */
+import {
+  beginGesture,
+  gesture,
+  type GestureEffect,
+  type GestureState,
+  type StandInput,
+} from '../gestures/stand-gesture.ts';
+import type { Workbench } from '../session/workbench.svelte.ts';
+
+/** Several handles on one spot, and where they are, px on the Stand. */
+export interface HandleChoice {
+  readonly handles: readonly string[];
+  readonly xPx: number;
+  readonly yPx: number;
+}
+
+export interface StandHand {
+  readonly hovered: string | null;
+  readonly choice: HandleChoice | null;
+  down(event: PointerEvent & { currentTarget: HTMLElement }): void;
+  move(event: PointerEvent & { currentTarget: HTMLElement }): void;
+  up(event: PointerEvent & { currentTarget: HTMLElement }): void;
+  cancel(event: PointerEvent & { currentTarget: HTMLElement }): void;
+  lost(event: PointerEvent & { currentTarget: HTMLElement }): void;
+  key(event: KeyboardEvent): void;
+  wheel(element: HTMLElement): () => void;
+  choose(id: string): void;
+  closeChoice(): void;
+}
+
+export function standHand(bench: Workbench): StandHand {
+  let state: GestureState = beginGesture();
+  let hovered = $state<string | null>(null);
+  let choice = $state.raw<HandleChoice | null>(null);
+
+  function handlesNow() {
+    return bench.mode.current === 'measure' ? bench.handles.all.filter(isPoint) : bench.handles.free;
+  }
+
+  function send(input: StandInput): void {
+    const handles = handlesNow().map(({ id, screen }) => ({ id, xPx: screen.x, yPx: screen.y }));
+    const stepped = gesture(state, input, { handles, armed: bench.mode.chosenPoint !== null });
+    state = stepped.state;
+    stepped.effects.forEach(apply);
+  }
+
+  function tapped(id: string): void {
+    const handle = bench.handles.all.find((each) => each.id === id);
+    if (handle === undefined) return;
+    if (bench.mode.current === 'measure') bench.measuring.tapPoint(handle);
+    else if (bench.mode.current === 'edit' && handle.target.kind === 'point')
+      bench.mode.chosenPoint = bench.mode.chosenPoint === handle.target.key ? null : handle.target.key;
+    focusHandle(id);
+  }
+
+  function tappedPlace(xPx: number, yPx: number): void {
+    const { chosenPoint, current } = bench.mode;
+    if (current === 'measure') bench.measuring.tapPlace(xPx, yPx);
+    else if (current === 'edit' && chosenPoint !== null) {
+      bench.moving.placeAt(chosenPoint, xPx, yPx);
+      bench.announcer.settled(performance.now());
+    } else bench.chooseLineAt(xPx, yPx);
+  }
+
+  function apply(effect: GestureEffect): void {
+    switch (effect.kind) {
+      case 'grab':
+        choice = null;
+        bench.moving.grab(effect.handle);
+        focusHandle(effect.handle);
+        break;
+      case 'drag':
+        bench.moving.drag(effect.dxPx, effect.dyPx, effect.snapping);
+        bench.announcer.moved(performance.now());
+        break;
+      case 'drop':
+        bench.moving.drop();
+        bench.announcer.settled(performance.now());
+        break;
+      case 'restore':
+        bench.moving.restore();
+        break;
+      case 'tapHandle':
+        tapped(effect.handle);
+        break;
+      case 'tapPlace':
+        choice = null;
+        tappedPlace(effect.xPx, effect.yPx);
+        break;
+      case 'choose':
+        choice = effect;
+        break;
+      case 'pan':
+        bench.stand.pan(effect.dxPx, effect.dyPx);
+        break;
+      case 'zoom':
+        bench.stand.zoom(effect.xPx, effect.yPx, effect.factor);
+        break;
+      case 'hover':
+        hovered = effect.handle;
+        break;
+    }
+  }
+
+  function pointer(type: 'down' | 'move' | 'up' | 'cancel') {
+    return (event: PointerEvent & { currentTarget: HTMLElement }): void => {
+      const box = event.currentTarget.getBoundingClientRect();
+      if (type === 'down') {
+        // The press must not begin a text selection or move the focus to the Stand's own box.
+        event.preventDefault();
+        event.currentTarget.setPointerCapture(event.pointerId);
+      }
+      send({
+        type,
+        id: event.pointerId,
+        pointer: event.pointerType === 'touch' ? 'touch' : event.pointerType === 'pen' ? 'pen' : 'mouse',
+        xPx: event.clientX - box.left,
+        yPx: event.clientY - box.top,
+        button: event.button,
+        ctrl: event.ctrlKey || event.metaKey,
+        shift: event.shiftKey,
+        alt: event.altKey,
+      });
+    };
+  }
+
+  return {
+    get hovered() {
+      return hovered;
+    },
+    get choice() {
+      return choice;
+    },
+    down: pointer('down'),
+    move: pointer('move'),
+    up: pointer('up'),
+    cancel: pointer('cancel'),
+    lost: (event) => send({ type: 'lostCapture', id: event.pointerId }),
+    key(event) {
+      send({ type: 'key', key: event.key });
+      if (event.key !== 'Escape') return;
+      choice = null;
+      bench.mode.chosenPoint = null;
+      bench.measuring.clear();
+    },
+    wheel(element) {
+      const turned = (event: WheelEvent): void => {
+        event.preventDefault();
+        const box = element.getBoundingClientRect();
+        const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? LINE_PX : 1;
+        send({
+          type: 'wheel',
+          xPx: event.clientX - box.left,
+          yPx: event.clientY - box.top,
+          dxPx: event.deltaX * unit,
+          dyPx: event.deltaY * unit,
+          ctrl: event.ctrlKey || event.metaKey,
+        });
+      };
+      element.addEventListener('wheel', turned, { passive: false });
+      return () => element.removeEventListener('wheel', turned);
+    },
+    choose(id) {
+      choice = null;
+      tapped(id);
+    },
+    closeChoice() {
+      choice = null;
+    },
+  };
+}
+
+/** Height of a line in browsers that count the wheel in lines, px. */
+const LINE_PX = 16;
+
+function isPoint(handle: { readonly target: { readonly kind: string } }): boolean {
+  return handle.target.kind === 'point';
+}
+
+function focusHandle(id: string): void {
+  document.querySelector<HTMLElement>(`[data-handle="${id}"]`)?.focus({ preventScroll: true });
+}
