@@ -41,8 +41,13 @@ export function holdToRepeat(listener: HoldListener): (button: HTMLElement) => (
       clickIsAnswered = true;
       button.setPointerCapture(event.pointerId);
       window.addEventListener('keydown', escape, true);
-      listener.onstep();
-      repeat(FIRST_WAIT_MS);
+      // A field that is left commits what was typed in it; the step goes on from there.
+      button.focus({ preventScroll: true });
+      queueMicrotask(() => {
+        if (pointer !== event.pointerId) return;
+        listener.onstep();
+        repeat(FIRST_WAIT_MS);
+      });
     };
     const up = (event: PointerEvent): void => {
       if (event.pointerId !== pointer) return;
