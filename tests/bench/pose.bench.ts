@@ -1,0 +1,92 @@
+/** How fast a pose with all its readings is, against two general solvers doing the same pose in the same run. */
+import { READINGS } from '../../src/core/readings/all-readings.ts';
+import { machine } from '../../src/core/springs/machine.ts';
+import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
+import { constraintSolver } from '../support/constraint-solver.ts';
+import { dampedNewton } from '../support/damped-newton.ts';
+import { plainBike, plainSetup } from '../support/plain-bike.ts';
+import { poseConstraints, posePoints, worstDistance } from '../support/pose-constraints.ts';
+import { made, standing, TOPPED_OUT } from '../support/standing.ts';
+import { timed } from '../support/timed.ts';
+
+/** Goals: a full pose with all readings, from travel alone, and how much faster than the constraint solver. */
+const GOAL_US = 5;
+const GOAL_RATIO = 100;
+
+/** Different travel on every call, so that nothing can be remembered. */
+const TRAVELS: readonly Travel[] = Array.from({ length: 100 }, (_, i) => ({
+  front: 10 + (i % 10) * 8,
+  rear: 10 + Math.floor(i / 10) * 9,
+}));
+
+function readAll(on: Stance): number {
+  let sum = 0;
+  for (const reading of READINGS) {
+    const value = reading.read(on);
+    if (typeof value === 'number') sum += value;
+  }
+  return sum;
+}
+
+function stood(parts: ReturnType<typeof machine>, travel: Travel): Stance {
+  const on = parts.ok ? stance(parts, travel) : parts;
+  if (!on.ok) throw new Error(on.reason);
+  return on;
+}
+
+function line(name: string, microseconds: number, besides: string): string {
+  const perSecond = Math.round(1e6 / microseconds).toLocaleString('en');
+  return `${name.padEnd(56)} ${microseconds.toFixed(2).padStart(9)} µs ${perSecond.padStart(10)}/s  ${besides}`;
+}
+
+const most = (errors: number[]): string => Math.max(...errors).toExponential(1);
+
+export default async function pose(): Promise<string[]> {
+  const parts = made();
+  const setups = TRAVELS.map((_, i) => ({ ...plainSetup, forkHeight: i / 10, shockLength: i / 25 }));
+  const poseOnly = timed((i) => stood(parts, TRAVELS[i % 100]).rake);
+  const fromTravel = timed((i) => readAll(stood(parts, TRAVELS[i % 100])));
+  const fromBike = timed((i) => readAll(stood(machine(plainBike, setups[i % 100]), TRAVELS[i % 100])));
+
+  const stances = TRAVELS.map((travel) => standing(plainBike, plainSetup, travel));
+  const problems = stances.map(poseConstraints);
+  const answers = stances.map(posePoints);
+  const near = posePoints(standing(plainBike, plainSetup, TOPPED_OUT));
+
+  const solver = await constraintSolver();
+  const anew = timed((i) => {
+    solver.setUp(problems[i % 100], near);
+    solver.solve();
+    return solver.points().size;
+  });
+  solver.setUp(problems[0], near);
+  const again = timed((i) => {
+    solver.measure(problems[i % 100]);
+    solver.solve();
+    return solver.points().size;
+  });
+  const solverErrors = problems.map((problem, i) => {
+    solver.setUp(problem, near);
+    solver.solve();
+    return worstDistance(solver.points(), answers[i]);
+  });
+  solver.close();
+
+  const newton = timed((i) => dampedNewton(problems[i % 100], near).size);
+  const newtonErrors = problems.map((problem, i) => worstDistance(dampedNewton(problem, near), answers[i]));
+
+  const ratio = Math.min(anew, again) / fromTravel;
+  const goal = (met: boolean): string => (met ? 'met' : 'MISSED');
+  const times = (other: number): string => `${Math.round(other / fromTravel)} × as long`;
+  const all = `pose and all ${READINGS.length} readings`;
+  return [
+    line('pose alone, from machine and travel', poseOnly, ''),
+    line(`${all}, from machine and travel`, fromTravel, `goal ${GOAL_US} µs: ${goal(fromTravel <= GOAL_US)}`),
+    line(`${all}, from bike and setup`, fromBike, ''),
+    line('planegcs, 10 points and 20 constraints set up anew', anew, times(anew)),
+    line('planegcs, the same sketch given other measures', again, times(again)),
+    line('plain damped Newton, 20 unknowns, difference Jacobian', newton, times(newton)),
+    `over ${problems.length} poses planegcs agrees with the core to ${most(solverErrors)} mm, Newton to ${most(newtonErrors)} mm`,
+    `the faster way of planegcs takes ${ratio.toFixed(0)} × as long; goal ${GOAL_RATIO} ×: ${goal(ratio >= GOAL_RATIO)}`,
+  ];
+}
