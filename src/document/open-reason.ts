@@ -1,6 +1,7 @@
 /** Why a file could not be opened, as a kind for programs and a sentence for people. */
 
 export type OpenReasonKind =
+  | 'unreadable'
   | 'tooLarge'
   | 'notText'
   | 'empty'

@@ -1,0 +1,261 @@
+/** Tests of saving by itself: when, what is reported, and that two tabs lose nothing. */
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import plain from '../../fixtures/bikes/plain.json';
+import { refused } from '../core/numeric/result.ts';
+import type { BikeDocument } from '../document/document.ts';
+import { openDocument, openJson } from '../document/open-document.ts';
+import { Autosave, LONGEST_WAIT_MS, QUIET_MS, RETRY_MS } from './autosave.ts';
+import type { BikeStore } from './bike-store.ts';
+import { memoryStore } from './memory-store.ts';
+import type { SaveStatus } from './save-status.ts';
+import { storageFault, type StorageFault } from './storage-fault.ts';
+
+beforeEach(() => {
+  vi.useFakeTimers({ now: 1_000_000 });
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+function start(): BikeDocument {
+  const opened = openJson(plain);
+  if (!opened.ok) throw new Error(opened.reason.sentence);
+  return opened.value.document;
+}
+
+const withFork = (forkHeight: number): BikeDocument => {
+  const document = start();
+  return { ...document, setup: { ...document.setup, forkHeight } };
+};
+
+interface Tab {
+  readonly autosave: Autosave;
+  readonly states: string[];
+  readonly statuses: SaveStatus[];
+}
+
+function tab(store: BikeStore, writer: string, revision: number | null = null): Tab {
+  const statuses: SaveStatus[] = [];
+  const autosave = new Autosave({
+    store,
+    id: 'bike',
+    writer,
+    revision,
+    now: () => Date.now(),
+    onStatus: (status) => statuses.push(status),
+  });
+  return {
+    autosave,
+    statuses,
+    get states() {
+      return statuses.map((status) => status.state);
+    },
+  };
+}
+
+/** A store whose saving fails while `fault` says so. */
+function faulty(): { store: BikeStore; fault: StorageFault | null } {
+  const inner = memoryStore(null);
+  const it: { store: BikeStore; fault: StorageFault | null } = {
+    fault: null,
+    store: {
+      ...inner,
+      save: async (write) => (it.fault ? refused(it.fault) : inner.save(write)),
+    },
+  };
+  return it;
+}
+
+async function storedFork(store: BikeStore): Promise<number | null> {
+  const loaded = await store.load('bike');
+  if (!loaded.ok || loaded.value === null) return null;
+  const opened = openDocument(loaded.value.text);
+  return opened.ok ? opened.value.document.setup.forkHeight : null;
+}
+
+describe('when it saves', () => {
+  it('waits until changes pause, and then saves the last of them', async () => {
+    const store = memoryStore(null);
+    const { autosave, states } = tab(store, 'a');
+    autosave.change(withFork(1));
+    await vi.advanceTimersByTimeAsync(QUIET_MS - 1);
+    expect(await storedFork(store)).toBeNull();
+    expect(autosave.hasUnsaved).toBe(true);
+    autosave.change(withFork(2));
+    await vi.advanceTimersByTimeAsync(QUIET_MS);
+    expect(await storedFork(store)).toBe(2);
+    expect(autosave.hasUnsaved).toBe(false);
+    expect(states).toEqual(['saved']);
+  });
+
+  it('does not let a stream of changes put it off beyond the longest wait', async () => {
+    const store = memoryStore(null);
+    const { autosave } = tab(store, 'a');
+    for (let i = 0; i < LONGEST_WAIT_MS / 100; i++) {
+      autosave.change(withFork(i));
+      await vi.advanceTimersByTimeAsync(100);
+    }
+    expect(await storedFork(store)).toBe(LONGEST_WAIT_MS / 100 - 1);
+  });
+
+  it('keeps within the second that a crash may cost', () => {
+    expect(QUIET_MS).toBeLessThanOrEqual(500);
+    expect(LONGEST_WAIT_MS).toBeLessThan(1000);
+  });
+
+  it('saves at once when told to, and nothing twice', async () => {
+    const store = memoryStore(null);
+    const { autosave, statuses } = tab(store, 'a');
+    autosave.change(withFork(3));
+    await autosave.flush();
+    expect(await storedFork(store)).toBe(3);
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(autosave.revision).toBe(1);
+    expect(statuses.map((status) => status.state)).toEqual(['saved', 'saving', 'saved']);
+    expect(statuses.at(-1)).toEqual({ state: 'saved', revision: 1, savedAt: 1_000_000 });
+  });
+
+  it('saves what changed while a save was under way', async () => {
+    const store = memoryStore(null);
+    const { autosave } = tab(store, 'a');
+    autosave.change(withFork(1));
+    const first = autosave.flush();
+    autosave.change(withFork(2));
+    await first;
+    expect(await storedFork(store)).toBe(2);
+    expect(autosave.revision).toBe(2);
+  });
+
+  it('saves what is waiting when it stops, and no more', async () => {
+    const store = memoryStore(null);
+    const { autosave } = tab(store, 'a');
+    autosave.change(withFork(4));
+    await autosave.stop();
+    expect(await storedFork(store)).toBe(4);
+    expect(vi.getTimerCount()).toBe(0);
+  });
+});
+
+describe('when storage does not work', () => {
+  it('says that it is full until a save comes through, keeps the change and tries again by itself', async () => {
+    const place = faulty();
+    place.fault = storageFault('full');
+    const { autosave, statuses } = tab(place.store, 'a');
+    autosave.change(withFork(5));
+    await vi.advanceTimersByTimeAsync(QUIET_MS);
+    expect(statuses.at(-1)).toEqual({
+      state: 'full',
+      sentence:
+        'The browser’s storage is full. Changes last only while this page is open; save the bike to a file to keep them.',
+    });
+    expect(autosave.hasUnsaved).toBe(true);
+    await vi.advanceTimersByTimeAsync(RETRY_MS);
+    expect(statuses.slice(2).map((status) => status.state)).toEqual(['full', 'full']);
+    place.fault = null;
+    await vi.advanceTimersByTimeAsync(RETRY_MS);
+    expect(statuses.at(-1)?.state).toBe('saved');
+    expect(await storedFork(place.store)).toBe(5);
+  });
+
+  it('saves the newest change, not the one that failed', async () => {
+    const place = faulty();
+    place.fault = storageFault('failed', 'disk');
+    const { autosave, statuses } = tab(place.store, 'a');
+    autosave.change(withFork(5));
+    await autosave.flush();
+    expect(statuses.at(-1)).toMatchObject({ state: 'memoryOnly' });
+    place.fault = null;
+    autosave.change(withFork(6));
+    await vi.advanceTimersByTimeAsync(QUIET_MS);
+    expect(await storedFork(place.store)).toBe(6);
+    expect(autosave.revision).toBe(1);
+  });
+
+  it('with a store in memory says from the start that nothing lasts, and goes on saying so', async () => {
+    const { autosave, statuses } = tab(memoryStore(storageFault('blocked')), 'a');
+    autosave.change(withFork(1));
+    await autosave.flush();
+    expect(statuses.map((status) => status.state)).toEqual(['memoryOnly', 'memoryOnly']);
+    expect(statuses[0]).toMatchObject({ sentence: expect.stringContaining('does not let this page store') });
+  });
+});
+
+describe('two tabs on one bike', () => {
+  async function twoTabs() {
+    const store = memoryStore(null);
+    const a = tab(store, 'a');
+    a.autosave.change(withFork(1));
+    await a.autosave.flush();
+    const b = tab(store, 'b', 1);
+    a.autosave.change(withFork(10));
+    await a.autosave.flush();
+    b.autosave.change(withFork(20));
+    await b.autosave.flush();
+    return { store, a, b };
+  }
+
+  it('keeps both versions and reports it, for as long as it is not acknowledged', async () => {
+    const { store, b } = await twoTabs();
+    expect(await storedFork(store)).toBe(20);
+    const revisions = await store.revisions('bike');
+    expect(revisions.ok && revisions.value.map(({ revision, writer }) => [revision, writer])).toEqual([
+      [2, 'a'],
+    ]);
+    expect(b.statuses.at(-1)).toMatchObject({ state: 'conflict', otherWriter: 'a', otherSavedAt: 1_000_000 });
+    b.autosave.change(withFork(21));
+    await b.autosave.flush();
+    expect(b.states.slice(-2)).toEqual(['conflict', 'conflict']);
+    b.autosave.acknowledgeConflict();
+    expect(b.statuses.at(-1)).toEqual({ state: 'saved', revision: 4, savedAt: 1_000_000 });
+  });
+
+  it('keeps one revision for each tab however often they take turns', async () => {
+    const { store, a, b } = await twoTabs();
+    for (let i = 0; i < 5; i++) {
+      a.autosave.change(withFork(100 + i));
+      await a.autosave.flush();
+      b.autosave.change(withFork(200 + i));
+      await b.autosave.flush();
+    }
+    expect(await storedFork(store)).toBe(204);
+    const revisions = await store.revisions('bike');
+    expect(revisions.ok && revisions.value.map((each) => each.writer).sort()).toEqual(['a', 'b']);
+    const latestOfA = revisions.ok ? revisions.value.find((each) => each.writer === 'a') : undefined;
+    const opened = openDocument(latestOfA?.text ?? '');
+    expect(opened.ok && opened.value.document.setup.forkHeight).toBe(104);
+  });
+
+  it('is no conflict when one tab opened what the other saved, or when both say the same', async () => {
+    const store = memoryStore(null);
+    const a = tab(store, 'a');
+    a.autosave.change(withFork(1));
+    await a.autosave.flush();
+    const b = tab(store, 'b', 1);
+    b.autosave.change(withFork(2));
+    await b.autosave.flush();
+    expect(b.states.at(-1)).toBe('saved');
+    a.autosave.change(withFork(2));
+    await a.autosave.flush();
+    expect(a.states.at(-1)).toBe('saved');
+    const revisions = await store.revisions('bike');
+    expect(revisions.ok && revisions.value).toEqual([]);
+  });
+
+  it('tells others of each save that came through', async () => {
+    const onSaved = vi.fn();
+    const store = memoryStore(null);
+    const options = {
+      store,
+      id: 'bike',
+      writer: 'a',
+      revision: null,
+      now: () => 7,
+      onStatus: () => {},
+      onSaved,
+    };
+    const autosave = new Autosave(options);
+    autosave.change(withFork(1));
+    await autosave.flush();
+    expect(onSaved.mock.calls).toEqual([[1, 7]]);
+  });
+});

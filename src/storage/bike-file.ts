@@ -1,0 +1,57 @@
+/** Bikes as files: written to the downloads, and read from a file that the user gives. */
+import { refused, solved, type Result } from '../core/numeric/result.ts';
+import type { BikeDocument } from '../document/document.ts';
+import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
+import { openDocument, type Opened } from '../document/open-document.ts';
+import type { OpenReason } from '../document/open-reason.ts';
+import { saveDocument } from '../document/save-document.ts';
+
+const ENDING = '.sidestance.json';
+const LONGEST_NAME = 60;
+
+/** A name that every file system takes: the bike's letters and digits, of whatever script, with dashes between. */
+export function bikeFileName(bikeName: string): string {
+  const plain = [...bikeName.normalize('NFC').toLowerCase()].slice(0, LONGEST_NAME).join('');
+  const safe = plain.replace(/[^\p{L}\p{M}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
+  return `${safe === '' ? 'bike' : safe}${ENDING}`;
+}
+
+/** Browsers read a download's data after the click; by then they have, ms. */
+const KEEP_DATA_MS = 30_000;
+
+/** Gives the bike to the browser's downloads and returns the file's name. */
+export function downloadBike(bike: BikeDocument, page: Document = document): string {
+  const name = bikeFileName(bike.bike.name);
+  const address = URL.createObjectURL(new Blob([saveDocument(bike)], { type: 'application/json' }));
+  const link = page.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.hidden = true;
+  page.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(address), KEEP_DATA_MS);
+  return name;
+}
+
+export interface ReadBike extends Opened {
+  /** The file's text as it was, to be kept when it was repaired. */
+  readonly text: string;
+}
+
+/** Opens a file, or says why not; one that is too large is not even read. */
+export async function readBikeFile(file: Blob): Promise<Result<ReadBike, OpenReason>> {
+  const large = tooLargeToRead(file.size);
+  if (large) return refused(large);
+  let bytes: Uint8Array;
+  try {
+    bytes = new Uint8Array(await file.arrayBuffer());
+  } catch (error) {
+    const why = error instanceof Error ? ` (${error.message})` : '';
+    return refused({ kind: 'unreadable', sentence: `The browser could not read the file${why}.` });
+  }
+  const text = textOfBytes(bytes, (given) => new TextDecoder('utf-8', { fatal: true }).decode(given));
+  if (!text.ok) return text;
+  const opened = openDocument(text.value);
+  return opened.ok ? solved({ ...opened.value, text: text.value }) : opened;
+}

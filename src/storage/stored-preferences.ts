@@ -1,0 +1,33 @@
+/** What is kept of how a person likes to see things, beside the bikes and never in their files. */
+import * as v from 'valibot';
+
+const fields = {
+  theme: v.picklist(['paper', 'garage', 'sun']),
+  system: v.picklist(['metric', 'inch']),
+  decimal: v.picklist(['.', ',']),
+  shown: v.pipe(v.array(v.pipe(v.string(), v.maxLength(100))), v.maxLength(200)),
+  align: v.picklist(['rearPatch', 'frontPatch', 'pivot']),
+  band: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(100)),
+  zones: v.boolean(),
+  lines: v.boolean(),
+  labels: v.boolean(),
+  shadow: v.boolean(),
+  snapping: v.boolean(),
+  /** The bike that was open last, by its id in the store. */
+  lastBike: v.pipe(v.string(), v.maxLength(100)),
+};
+
+type Fields = typeof fields;
+export type StoredPreferences = { readonly [K in keyof Fields]?: v.InferOutput<Fields[K]> };
+
+/** The preferences that can be used of whatever was stored; the rest is left out, for the page's own first choice. */
+export function readPreferences(stored: unknown): StoredPreferences {
+  if (typeof stored !== 'object' || stored === null) return {};
+  const given = new Map<string, unknown>(Object.entries(stored));
+  const usable = Object.entries(fields).flatMap(([key, field]) => {
+    const read = v.safeParse(field, given.get(key));
+    return read.success ? [[key, read.output]] : [];
+  });
+  // Each value has passed the validator of its own key.
+  return Object.fromEntries(usable) as StoredPreferences;
+}
