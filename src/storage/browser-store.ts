@@ -58,7 +58,9 @@ export function browserStore(): BikeStore {
     if (typeof indexedDB === 'undefined') return refused(storageFault('missing'));
     try {
       const answer = await withinTime(connect().then(use), LONGEST_ANSWER_MS);
-      return answer.ok ? solved(answer.value) : refused(storageFault('silent'));
+      if (answer.ok) return solved(answer.value);
+      connection = null;
+      return refused(storageFault('silent'));
     } catch (error) {
       connection = null;
       return refused(faultOf(error));

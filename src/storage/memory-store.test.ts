@@ -90,6 +90,7 @@ it('tells full and blocked storage from other faults by what the browser throws'
   const thrown = (name: string) => Object.assign(new Error('why'), { name });
   expect(faultOf(thrown('QuotaExceededError')).kind).toBe('full');
   expect(faultOf(thrown('SecurityError')).kind).toBe('blocked');
+  expect(faultOf(thrown('VersionError')).kind).toBe('newer');
   expect(faultOf(thrown('AbortError'))).toMatchObject({
     kind: 'failed',
     sentence: expect.stringContaining('(why)'),

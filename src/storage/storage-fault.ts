@@ -1,6 +1,6 @@
 /** Why the browser did not keep something, as a kind for programs and a sentence for people. */
 
-export type StorageFaultKind = 'missing' | 'blocked' | 'full' | 'silent' | 'failed';
+export type StorageFaultKind = 'missing' | 'blocked' | 'newer' | 'full' | 'silent' | 'failed';
 
 export interface StorageFault {
   readonly kind: StorageFaultKind;
@@ -10,6 +10,8 @@ export interface StorageFault {
 const WHY: Readonly<Record<StorageFaultKind, string>> = {
   missing: 'This browser has no storage for pages',
   blocked: 'The browser does not let this page store anything',
+  newer:
+    'A newer Sidestance has taken over the browser’s storage, so reload this page once your work is saved',
   full: 'The browser’s storage is full',
   silent: 'The browser’s storage does not answer',
   failed: 'The browser’s storage failed',
@@ -28,6 +30,7 @@ const KINDS: Readonly<Record<string, StorageFaultKind>> = {
   QuotaExceededError: 'full',
   SecurityError: 'blocked',
   NotAllowedError: 'blocked',
+  VersionError: 'newer',
 };
 
 /** The fault behind anything thrown by the browser's storage. */
