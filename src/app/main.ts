@@ -1,7 +1,16 @@
-/** Mounts the app on the page. */
+/** The page's entry: puts the workbench together, brings back what was kept, and mounts the page. */
 import { mount } from 'svelte';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { Keeping } from '../session/keeping.svelte.ts';
+import { Workbench } from '../session/workbench.svelte.ts';
+import '../ui/tokens.css';
+import '../ui/base.css';
 import App from './App.svelte';
 
 const target = document.getElementById('app');
-if (!target) throw new Error('index.html has no element with the id "app"');
-mount(App, { target });
+if (target === null) throw new Error('The page has no element "app" to stand in.');
+
+const bench = new Workbench(DEMO_BIKES[0]);
+const keeping = new Keeping(bench);
+mount(App, { target, props: { bench, keeping } });
+void keeping.begin();

@@ -29,6 +29,7 @@ interface Mark {
 
 const MOVE_WORDS = {
   notANumber: 'That is not a place.',
+  axleNotBehindPivot: 'The rear axle has to stay behind the swingarm pivot.',
   onOtherPoint: 'Two points that make a line would fall together there.',
 } as const;
 

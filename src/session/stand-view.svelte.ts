@@ -18,10 +18,10 @@ export class StandView {
   resize(widthPx: number, heightPx: number, extent: Extent | null): void {
     this.widthPx = widthPx;
     this.heightPx = heightPx;
-    if (this.#untouched && extent !== null) this.fit(extent);
+    if (this.#untouched && extent !== null) this.showWhole(extent);
   }
 
-  fit(extent: Extent): void {
+  showWhole(extent: Extent): void {
     if (!(this.widthPx > 0 && this.heightPx > 0)) return;
     this.view = fitted(extent, this.widthPx, this.heightPx - this.coveredBelowPx, MARGIN);
     this.#untouched = true;

@@ -49,9 +49,9 @@ export class Workbench {
   }
 
   /** Shows the whole bike in the window. */
-  fit(): void {
+  showWhole(): void {
     const { live } = this.standing;
-    if (live !== null) this.stand.fit(bikeExtent(live.stance));
+    if (live !== null) this.stand.showWhole(bikeExtent(live.stance));
   }
 
   resize(widthPx: number, heightPx: number): void {
@@ -94,6 +94,6 @@ export class Workbench {
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
     this.session.open(document);
-    this.fit();
+    this.showWhole();
   }
 }

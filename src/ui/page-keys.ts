@@ -8,7 +8,8 @@ const PAN_ZOOM = 1.25;
 export function takesText(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLElement)) return false;
   if (target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement) return true;
-  if (target instanceof HTMLInputElement) return !['checkbox', 'radio', 'range', 'button'].includes(target.type);
+  if (target instanceof HTMLInputElement)
+    return !['checkbox', 'radio', 'range', 'button'].includes(target.type);
   return target.isContentEditable;
 }
 
@@ -35,7 +36,7 @@ function commandOf(
   if (command && key === 'z') return shift ? () => bench.session.redo() : () => bench.session.undo();
   if (command && key === 'y') return () => bench.session.redo();
   if (command) return null;
-  if (key === 'f') return () => bench.fit();
+  if (key === 'f') return () => bench.showWhole();
   if (key === '+' || key === '=') return () => bench.stand.zoomMiddle(PAN_ZOOM);
   if (key === '-') return () => bench.stand.zoomMiddle(1 / PAN_ZOOM);
   return null;

@@ -1,11 +1,8 @@
 /** From the browser's pointer, wheel and key events on the Stand to gestures, and from gestures to the workbench. */
-import {
-  beginGesture,
-  gesture,
-  type GestureEffect,
-  type GestureState,
-  type StandInput,
-} from '../gestures/stand-gesture.ts';
+import { hitRadiusPx } from '../gestures/handle-hit.ts';
+import type { StandEffect } from '../gestures/stand-effect.ts';
+import { AT_REST, standStep, type StandGesture } from '../gestures/stand-gesture.ts';
+import type { PointerInput, StandInput } from '../gestures/stand-input.ts';
 import type { Workbench } from '../session/workbench.svelte.ts';
 
 /** Several handles on one spot, and where they are, px on the Stand. */
@@ -30,7 +27,7 @@ export interface StandHand {
 }
 
 export function standHand(bench: Workbench): StandHand {
-  let state: GestureState = beginGesture();
+  let gesture: StandGesture = AT_REST;
   let hovered = $state<string | null>(null);
   let choice = $state.raw<HandleChoice | null>(null);
 
@@ -40,8 +37,9 @@ export function standHand(bench: Workbench): StandHand {
 
   function send(input: StandInput): void {
     const handles = handlesNow().map(({ id, screen }) => ({ id, xPx: screen.x, yPx: screen.y }));
-    const stepped = gesture(state, input, { handles, armed: bench.mode.chosenPoint !== null });
-    state = stepped.state;
+    const armed = bench.mode.chosenPoint === null ? null : `point-${bench.mode.chosenPoint}`;
+    const stepped = standStep(gesture, input, { handles, hitRadiusPx, armed });
+    gesture = stepped.gesture;
     stepped.effects.forEach(apply);
   }
 
@@ -63,7 +61,7 @@ export function standHand(bench: Workbench): StandHand {
     } else bench.chooseLineAt(xPx, yPx);
   }
 
-  function apply(effect: GestureEffect): void {
+  function apply(effect: StandEffect): void {
     switch (effect.kind) {
       case 'grab':
         choice = null;
@@ -103,7 +101,7 @@ export function standHand(bench: Workbench): StandHand {
     }
   }
 
-  function pointer(type: 'down' | 'move' | 'up' | 'cancel') {
+  function pointer(type: PointerInput['type']) {
     return (event: PointerEvent & { currentTarget: HTMLElement }): void => {
       const box = event.currentTarget.getBoundingClientRect();
       if (type === 'down') {
@@ -138,7 +136,13 @@ export function standHand(bench: Workbench): StandHand {
     cancel: pointer('cancel'),
     lost: (event) => send({ type: 'lostCapture', id: event.pointerId }),
     key(event) {
-      send({ type: 'key', key: event.key });
+      send({
+        type: 'key',
+        key: event.key,
+        shift: event.shiftKey,
+        alt: event.altKey,
+        ctrl: event.ctrlKey,
+      });
       if (event.key !== 'Escape') return;
       choice = null;
       bench.mode.chosenPoint = null;

@@ -9,7 +9,7 @@ import type { Reading } from './reading.ts';
  */
 export const antiSquatChain: Reading = {
   key: 'antiSquatChain',
-  label: 'of which chain',
+  label: 'Anti-squat, chain’s part',
   group: 'drive',
   quantity: 'percent',
   construction: 'chainRuns',

@@ -9,7 +9,7 @@ import type { Reading } from './reading.ts';
  */
 export const antiSquatSwingarm: Reading = {
   key: 'antiSquatSwingarm',
-  label: 'of which swingarm',
+  label: 'Anti-squat, swingarm’s part',
   group: 'drive',
   quantity: 'percent',
   construction: 'swingarmLine',
