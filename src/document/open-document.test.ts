@@ -98,6 +98,15 @@ describe('repairing', () => {
     expect(JSON.stringify(opened(json).document)).not.toContain('colour');
   });
 
+  it('lists what it leaves out of a tyre stated twice and of a row with a third number', () => {
+    const rows = plain.bike.swingarm.travelTable.map((row, i) => (i === 1 ? { ...row, force: 3 } : row));
+    const json = changed(['bike', 'swingarm', 'travelTable'], rows);
+    expect(paths(changed(['setup', 'rearTyre'], { code: '190/55-17', diameter: 640 }, json))).toEqual([
+      'bike.swingarm.travelTable[1].force',
+      'setup.rearTyre.diameter',
+    ]);
+  });
+
   it('sums up unknown fields beyond the first dozen', () => {
     const extra = Object.fromEntries(Array.from({ length: 1000 }, (_, i) => [`extra${i}`, i]));
     const { repairs } = opened({ ...plain, ...extra });

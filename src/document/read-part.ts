@@ -70,7 +70,10 @@ function leafOf(leaf: Leaf<unknown>, json: unknown, path: string, notes: Notes):
     return leaf.absent.value;
   }
   const read = v.safeParse(leaf.validator, json);
-  if (read.success) return read.output;
+  if (read.success) {
+    noteLeftOut(json, read.output, path, notes.repairs);
+    return read.output;
+  }
   const wrong = `is ${shown(json)} but must be ${leaf.expected}`;
   if (leaf.absent.kind === 'essential' || leaf.refuseWrong) {
     notes.faults.push({ path, missing: false, sentence: `The ${leaf.words} (${path}) ${wrong}.` });
@@ -112,6 +115,13 @@ function saysSomething(field: AnyField): boolean {
     : field.absent.kind === 'assumed';
 }
 
+/** Notes what a validator left out of a value that holds others: a tyre's second size, a row's third number. */
+function noteLeftOut(json: unknown, kept: unknown, path: string, repairs: Repair[]): void {
+  if (Array.isArray(json) && Array.isArray(kept))
+    json.forEach((each, i) => noteLeftOut(each, kept[i], `${path}[${i}]`, repairs));
+  else if (isJsonObject(json) && isJsonObject(kept)) noteUnknownKeys(json, Object.keys(kept), path, repairs);
+}
+
 /** A file of other things could hold thousands of names; so many are told one by one. */
 const MOST_UNKNOWN_NAMED = 12;
 
@@ -130,7 +140,7 @@ export function noteUnknownKeys(
   const prefix = path === '' ? '' : `${path}.`;
   unknown.slice(0, MOST_UNKNOWN_NAMED).forEach((key) => {
     const name = `${prefix}${quoted(key)}`;
-    repairs.push({ path: name, sentence: `${name} is not a field of this file format and was left out.` });
+    repairs.push({ path: name, sentence: `${name} is not used by this file format and was left out.` });
   });
   const more = unknown.length - MOST_UNKNOWN_NAMED;
   if (more > 0)
