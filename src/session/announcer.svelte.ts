@@ -18,7 +18,7 @@ export class Announcer {
   readonly #preferences: Preferences;
   /** The message to be read aloud; the page puts it into a live region. */
   message = $state('');
-  #told: ReadonlyMap<string, number | AbsentReason> = new Map();
+  #told: Readonly<Record<string, number | AbsentReason>> = {};
   #lastMs = -Infinity;
 
   constructor(standing: Standing, preferences: Preferences) {
@@ -28,7 +28,7 @@ export class Announcer {
 
   /** Remembers the readings as they are, so that the next message tells what has changed since. */
   remember(): void {
-    this.#told = new Map(this.#standing.rows.map((row) => [row.reading.key, row.value]));
+    this.#told = Object.fromEntries(this.#standing.rows.map((row) => [row.reading.key, row.value]));
   }
 
   /** While something moves: says what has changed most, unless a message was said just now. */
@@ -52,17 +52,17 @@ export class Announcer {
     const { style } = this.#preferences;
     const changed = rows
       .filter((row) => {
-        const before = this.#told.get(row.reading.key);
+        const before = this.#told[row.reading.key];
         return (
           typeof row.value === 'number' &&
           typeof before === 'number' &&
           !roundsToNothing(row.value - before, row.reading.quantity, style)
         );
       })
-      .sort((a, b) => weight(b, this.#told.get(b.reading.key)) - weight(a, this.#told.get(a.reading.key)));
+      .sort((a, b) => weight(b, this.#told[b.reading.key]) - weight(a, this.#told[a.reading.key]));
     const [most] = changed;
     if (most === undefined || typeof most.value !== 'number') return;
-    const before = this.#told.get(most.reading.key);
+    const before = this.#told[most.reading.key];
     const word = typeof before === 'number' && most.value > before ? most.reading.more : most.reading.less;
     const value = writeNumber(most.value, most.reading.quantity, style).text;
     this.#tell(`${most.reading.label} ${value}, ${word}`, nowMs);
