@@ -1,4 +1,4 @@
-/** The demonstration bikes. Every figure in this file is made up; none is measured on any motorcycle. */
+/** The demonstration bikes, whose every figure is made up and measured on no motorcycle. */
 import type { Bike } from '../core/chassis/bike.ts';
 import type { Setup } from '../core/chassis/setup.ts';
 import { newDocument, type BikeDocument } from './document.ts';

@@ -1,4 +1,4 @@
-/** What a hand on the Stand does: turn dials, edit the bike, or read a dimension. Parts are locked unless editing. */
+/** What a hand on the Stand does: turn dials, edit the bike, or read a dimension; parts are locked unless editing. */
 import type { PointKey } from '../core/sketch/points.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
 

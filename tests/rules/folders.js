@@ -14,7 +14,7 @@ const springs = ['core/linkage', 'core/drive', ...linkageOrDrive];
 const readings = ['core/springs', ...springs];
 const effects = ['core/readings', ...readings];
 const core = ['core/effects', 'core/sketch', ...effects];
-const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', ...core];
+const belowSession = ['storage', 'gestures', 'scene', 'document', ...core];
 const belowUi = ['session', ...belowSession];
 
 /**
@@ -110,11 +110,6 @@ export const folders = [
     'the drawing is data made from the core; a scene that knew the document or a renderer could not be printed and tested alone',
     { values: core },
   ),
-  row('curves', 'sweeps to scene data', 'a curve is drawing data made from core sweeps', {
-    values: core,
-    types: ['scene'],
-    packages: ['d3-scale'],
-  }),
   row(
     'render/konva',
     'draws scene data on a canvas',
