@@ -48,17 +48,15 @@ function roundedBox({ left, top, right, bottom }: Box, plotter: Plotter): void {
   plotter.close();
 }
 
-/** The bar along the edge that faces the named place. */
+/** The bar stands at the edge that faces the named place, at the left one of words above or below it. */
 function plotBar(box: Box, spot: LabelSpot, colour: string, plotter: Plotter): void {
-  const lying = spot === 'above' || spot === 'below';
-  const left = spot === 'left' ? box.right - BAR : box.left + (lying ? CORNER : 0);
-  const right = spot === 'left' ? box.right : lying ? box.right - CORNER : box.left + BAR;
-  const top = spot === 'above' ? box.bottom - BAR : box.top + (lying ? 0 : CORNER);
-  const bottom = spot === 'below' ? box.top + BAR : box.bottom - (lying ? 0 : CORNER);
+  const left = spot === 'left' ? box.right - BAR : box.left;
+  const top = box.top + CORNER;
+  const bottom = box.bottom - CORNER;
   plotter.begin();
   plotter.move(left, top);
-  plotter.line(right, top);
-  plotter.line(right, bottom);
+  plotter.line(left + BAR, top);
+  plotter.line(left + BAR, bottom);
   plotter.line(left, bottom);
   plotter.close();
   plotter.paint(solid(colour));
