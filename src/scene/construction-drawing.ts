@@ -15,6 +15,9 @@ const AXIS_ABOVE = 190;
 /** An instant centre further away than this many wheelbases is shown as a direction only. */
 const FARTHEST_CENTRE = 3;
 
+/** Rake under which the trail triangle has no height that could be drawn, radians. */
+const LEAST_RAKE = 0.02;
+
 /** Places of the trail triangle, ground frame. */
 export interface TrailPlaces {
   /** Where the steering axis meets the ground. */
@@ -22,6 +25,8 @@ export interface TrailPlaces {
   readonly patch: Point;
   /** The foot of the normal trail on the axis. */
   readonly normalFoot: Point;
+  /** Where the axis crosses the upright through the patch: the triangle's top, where the angle is the rake. */
+  readonly top: Point;
   readonly head: Point;
 }
 
@@ -33,6 +38,8 @@ export function trailPlaces(standing: Stance): TrailPlaces {
   return {
     axisGround,
     patch: { x: pose.wheelbase, y: 0 },
+    // An axis that stands upright crosses the upright nowhere; the triangle is then a line.
+    top: { x: pose.wheelbase, y: Math.abs(rake) > LEAST_RAKE ? trail / Math.tan(rake) : 0 },
     normalFoot: { x: pose.wheelbase + normal * Math.cos(rake), y: normal * Math.sin(rake) },
     head: onGround(standing, machine.front.headX, machine.front.headY),
   };
@@ -97,14 +104,15 @@ export function constructionShapes(standing: Stance, which: Construction): Shape
       return [segment('steeringAxis', above, axisGround)];
     }
     case 'trailTriangle': {
-      const { axisGround, patch, normalFoot } = trailPlaces(standing);
+      const { axisGround, patch, normalFoot, top } = trailPlaces(standing);
       return [
         pen()
           .move(axisGround.x, axisGround.y)
-          .line(patch.x, patch.y, normalFoot.x, normalFoot.y)
+          .line(patch.x, patch.y, top.x, top.y)
           .close()
           .shape('trailTriangle'),
         segment('heightLine', patch, { x: standing.frontAxleX, y: standing.frontAxleY }),
+        segment('heightLine', patch, normalFoot),
         segment('trailLine', patch, axisGround),
       ];
     }

@@ -21,6 +21,8 @@ export interface LabelOptions {
   readonly sizePx: number;
   readonly band: number;
   readonly zones: boolean;
+  /** For a small window: only what matters most, in fewer words. */
+  readonly brief: boolean;
 }
 
 /** Labels in order of importance. */
@@ -53,7 +55,7 @@ export function standLabels(standing: Stance, options: LabelOptions): WantedLabe
     role: 'squatLine',
     text:
       typeof percent === 'number'
-        ? `Squat line, anti-squat ${writeNumber(percent, 'percent', style).text}`
+        ? `${options.brief ? 'Anti-squat' : 'Squat line, anti-squat'} ${writeNumber(percent, 'percent', style).text}`
         : 'Squat line',
     at: { x: squatAt, y: squatSlope * squatAt },
     spot: 'right',
@@ -74,6 +76,7 @@ export function standLabels(standing: Stance, options: LabelOptions): WantedLabe
     spot: 'below',
     sizePx,
   });
+  if (options.brief) return labels;
   if (loadPoint !== null)
     labels.push({
       role: 'loadTransferLine',

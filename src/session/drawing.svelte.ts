@@ -9,7 +9,7 @@ import {
 } from '../scene/construction-drawing.ts';
 import { dimensionLabel, dimensionShapes } from '../scene/dimension-drawing.ts';
 import { groundShapes } from '../scene/ground-drawing.ts';
-import { placeLabels } from '../scene/label-placing.ts';
+import { placeLabels, type Box } from '../scene/label-placing.ts';
 import { shadowShapes } from '../scene/shadow-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
 import { standLabels, zoneLabels } from '../scene/stand-labels.ts';
@@ -41,10 +41,13 @@ export class Drawing {
   highlighted = $state<Construction | null>(null);
   /** Where the dimension to draw comes from; set once by what measures. */
   measured: () => Measured | null = () => null;
+  /** What on the Stand words must keep clear of; set once by what knows the handles. */
+  taken: () => readonly Box[] = () => [];
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
-  readonly textPx = $derived.by(() => (this.#view.widthPx < SMALL_WINDOW ? TEXT.small : TEXT.normal));
+  readonly #small = $derived.by(() => this.#view.widthPx < SMALL_WINDOW);
+  readonly textPx = $derived(this.#small ? TEXT.small : TEXT.normal);
 
   readonly #zones: SceneLayer = $derived.by(() => {
     const { live } = this.#standing;
@@ -107,7 +110,13 @@ export class Drawing {
   readonly #labels: SceneLayer = $derived.by(() => {
     const { live } = this.#standing;
     const { labels, zones, band } = this.#preferences.data;
-    const options = { style: this.#preferences.style, sizePx: this.textPx, band, zones };
+    const options = {
+      style: this.#preferences.style,
+      sizePx: this.textPx,
+      band,
+      zones,
+      brief: this.#small,
+    };
     const measured = this.measured();
     const wanted =
       live === null
@@ -121,7 +130,7 @@ export class Drawing {
     return {
       name: 'labels',
       ink: this.#ink,
-      shapes: placeLabels(wanted, view, widthPx, heightPx - coveredBelowPx),
+      shapes: placeLabels(wanted, view, widthPx, heightPx - coveredBelowPx, this.taken()),
     };
   });
 

@@ -4,6 +4,7 @@ import { pointPlace, SKETCH_POINTS, type PointKey } from '../core/sketch/points.
 import { dialOf } from '../core/chassis/dials.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber } from '../core/units/number-style.ts';
+import type { Box } from '../scene/label-placing.ts';
 import { toScreen } from '../scene/view.ts';
 import type { Mode } from './mode.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
@@ -25,6 +26,10 @@ export interface Handle {
   /** Points are locked unless the bike is being edited; grips work whenever dials do. */
   readonly locked: boolean;
 }
+
+/** Half the size of a handle as it is seen, px. */
+const GRIP_HALF_PX = 13;
+const POINT_HALF_PX = 9;
 
 export class Handles {
   readonly #standing: Standing;
@@ -64,6 +69,19 @@ export class Handles {
   readonly all: readonly Handle[] = $derived([...this.#grips, ...this.#points]);
   /** Those that can be taken hold of now. */
   readonly free: readonly Handle[] = $derived(this.all.filter((handle) => !handle.locked));
+
+  /** The handles that are seen, as boxes that words keep clear of; px of the screen. */
+  readonly boxes: readonly Box[] = $derived(
+    this.free.map(({ screen, target }) => {
+      const half = target.kind === 'grip' ? GRIP_HALF_PX : POINT_HALF_PX;
+      return {
+        left: screen.x - half,
+        top: screen.y - half,
+        right: screen.x + half,
+        bottom: screen.y + half,
+      };
+    }),
+  );
 
   constructor(standing: Standing, mode: Mode, preferences: Preferences, view: StandView) {
     this.#standing = standing;

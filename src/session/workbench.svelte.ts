@@ -36,6 +36,7 @@ export class Workbench {
     this.standing = new Standing(this.session);
     this.drawing = new Drawing(this.session, this.standing, this.preferences, this.stand);
     this.handles = new Handles(this.standing, this.mode, this.preferences, this.stand);
+    this.drawing.taken = () => this.handles.boxes;
     this.moving = new Moving(
       this.session,
       this.standing,

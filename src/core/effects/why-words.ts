@@ -122,7 +122,8 @@ function changeSentence<Cause extends string>(
   const told = parts.map(
     (part) => `${writeNumber(part.amount, quantity, style, { signed: true }).text} from ${words[part.cause]}`,
   );
-  const split = told.length === 0 ? '' : `: ${listed(told)}`;
+  const split =
+    told.length === 0 ? '' : told.length === 1 ? `, all from ${words[parts[0].cause]}` : `: ${listed(told)}`;
   const verb = after > before ? verbs.more : verbs.less;
   return `${name} went from ${from} to ${to} (${signed}), so ${verb}${split}.`;
 }

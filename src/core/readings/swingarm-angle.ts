@@ -13,8 +13,8 @@ export const swingarmAngle: Reading = {
   quantity: 'angle',
   construction: 'swingarmLine',
   read: (stance) => stance.swingarmAngle,
-  more: 'more drive lift',
-  less: 'more squat',
+  more: 'steeper swingarm',
+  less: 'flatter swingarm',
   help: {
     what: 'Slope of the line from swingarm pivot down to the rear axle.',
     sign: 'Positive when the axle is lower than the pivot. Usually quoted with the suspension topped out.',
