@@ -1,6 +1,7 @@
 /** Keeping labels apart: each moves to the nearest free spot about its place, the most important first. */
 import type { Point } from '../core/plane/point.ts';
 import type { LabelShape, LabelSpot, Role } from './shape.ts';
+import { textWidthPx } from './text-width.ts';
 import { toScreen, type View } from './view.ts';
 
 /** A label before it has found its spot. Earlier ones in a list have the first choice. */
@@ -21,9 +22,9 @@ export interface Box {
   readonly bottom: number;
 }
 
-/** Width of a letter and height of a line as parts of the text size; on the wide side for common sans-serif fonts. */
-const LETTER_WIDTH = 0.58;
+/** Height of a line as a part of the text size, and what the box has beside the words in all, px. */
 const LINE_HEIGHT = 1.35;
+const BESIDE = 12;
 /** Free space kept between labels and to the window's edge, px. */
 const CLEARANCE = 3;
 /** How far a label may wander from its place, px, and in what steps. */
@@ -34,7 +35,7 @@ const LEADER_FROM = 20;
 
 /** The box of words of a size at a screen place, px; `shift` moves it. */
 export function labelBox(text: string, sizePx: number, spot: LabelSpot, screen: Point, shift: Point): Box {
-  const width = text.length * sizePx * LETTER_WIDTH + 8;
+  const width = textWidthPx(text, sizePx) + BESIDE;
   const height = sizePx * LINE_HEIGHT;
   const gap = 8;
   const x = screen.x + shift.x;

@@ -28,7 +28,7 @@ export function plotLabel(label: LabelShape, theme: Theme, view: View, plotter: 
   }
   plotter.words({
     text: label.text,
-    xPx: (box.left + box.right) / 2,
+    xPx: (box.left + box.right + (ofArea ? 0 : label.spot === 'left' ? -BAR : BAR)) / 2,
     yPx: (box.top + box.bottom) / 2 + STANDS_BELOW * label.sizePx,
     sizePx: label.sizePx,
     bold: ofArea,

@@ -1,4 +1,5 @@
-/** Dragging a label sideways to change the number it names. */
+/** Dragging a label sideways to change the number it names: from the browser's events to the scrub gesture. */
+import { scrubStep, type Scrub, type ScrubInput } from '../gestures/number-scrub.ts';
 
 export interface ScrubListener {
   /** Steps away from where the drag began; fractions of a step while Alt is held. */
@@ -8,62 +9,45 @@ export interface ScrubListener {
   readonly isEnabled: () => boolean;
 }
 
-/** Movement, px, that is still a click. */
-const DEAD_ZONE_PX = 3;
-/** Movement, px, for one step. */
-const STEP_PX = 4;
-
-/** Steps after moving `movedPx` to the right: Shift makes each ten, Alt a tenth. Null within the dead zone. */
-export function stepsOfScrub(movedPx: number, shiftKey: boolean, altKey: boolean): number | null {
-  const beyond = Math.abs(movedPx) - DEAD_ZONE_PX;
-  if (beyond <= 0) return null;
-  const steps = Math.sign(movedPx) * Math.floor(beyond / STEP_PX);
-  return steps * (shiftKey ? 10 : altKey ? 0.1 : 1);
-}
-
 /** An attachment for the label: press and drag scrubs, Escape and a lost pointer cancel, release ends it. */
 export function scrubLabel(listener: ScrubListener): (label: HTMLElement) => () => void {
   return (label) => {
-    let pointer: number | null = null;
-    let startPx = 0;
+    let scrub: Scrub = null;
     let scrubbed = false;
 
-    const end = (): void => {
-      pointer = null;
-      window.removeEventListener('keydown', key, true);
+    const send = (input: ScrubInput): void => {
+      const step = scrubStep(scrub, input);
+      scrub = step.scrub;
+      if (scrub === null) window.removeEventListener('keydown', key, true);
+      for (const effect of step.effects) {
+        if (effect.kind === 'scrub') {
+          scrubbed = true;
+          listener.onscrub(effect.steps);
+        } else if (effect.kind === 'commit') listener.onrelease();
+        else if (effect.kind === 'restore') listener.oncancel();
+      }
     };
+    const pointer =
+      (type: 'down' | 'move' | 'up') =>
+      ({ pointerId, clientX, shiftKey, altKey }: PointerEvent): void =>
+        send({ type, id: pointerId, xPx: clientX, shift: shiftKey, alt: altKey });
     const key = (event: KeyboardEvent): void => {
       if (event.key !== 'Escape') return;
       event.preventDefault();
       event.stopPropagation();
-      end();
-      listener.oncancel();
+      send({ type: 'escape' });
     };
+    const press = pointer('down');
     const down = (event: PointerEvent): void => {
+      if (event.button !== 0 || scrub !== null || !listener.isEnabled()) return;
       scrubbed = false;
-      if (pointer !== null || event.button !== 0 || !listener.isEnabled()) return;
-      pointer = event.pointerId;
-      startPx = event.clientX;
       label.setPointerCapture(event.pointerId);
       window.addEventListener('keydown', key, true);
+      press(event);
     };
-    const move = (event: PointerEvent): void => {
-      if (event.pointerId !== pointer) return;
-      const steps = stepsOfScrub(event.clientX - startPx, event.shiftKey, event.altKey);
-      if (steps === null && !scrubbed) return;
-      scrubbed = true;
-      listener.onscrub(steps ?? 0);
-    };
-    const up = (event: PointerEvent): void => {
-      if (event.pointerId !== pointer) return;
-      end();
-      listener.onrelease();
-    };
-    const lost = (event: PointerEvent): void => {
-      if (event.pointerId !== pointer) return;
-      end();
-      listener.oncancel();
-    };
+    const move = pointer('move');
+    const up = pointer('up');
+    const lost = (event: PointerEvent): void => send({ type: 'cancel', id: event.pointerId });
     const click = (event: Event): void => {
       // The click that ends a scrub would move the focus into the field.
       if (scrubbed) event.preventDefault();
@@ -77,8 +61,7 @@ export function scrubLabel(listener: ScrubListener): (label: HTMLElement) => () 
     label.addEventListener('lostpointercapture', lost);
     label.addEventListener('click', click);
     return () => {
-      if (pointer !== null) listener.oncancel();
-      end();
+      if (scrub !== null) send({ type: 'cancel', id: scrub.id });
       label.removeEventListener('pointerdown', down);
       label.removeEventListener('pointermove', move);
       label.removeEventListener('pointerup', up);
