@@ -9,6 +9,8 @@ export class StandView {
   view = $state.raw<View>(FIRST_VIEW);
   widthPx = $state(0);
   heightPx = $state(0);
+  /** What is on the canvas as a picture, once there is a canvas. */
+  picture: ((pixelRatio: number) => HTMLCanvasElement) | null = null;
   /** Space at the lower edge covered by other things on the Stand, px. */
   coveredBelowPx = $state(0);
   /** Until the user pans or zooms, a change of the window's size fits the bike anew. */

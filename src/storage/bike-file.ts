@@ -5,32 +5,22 @@ import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import { openDocument, type Opened } from '../document/open-document.ts';
 import type { OpenReason } from '../document/open-reason.ts';
 import { saveDocument } from '../document/save-document.ts';
+import { download } from './download.ts';
 
 const ENDING = '.sidestance.json';
 const LONGEST_NAME = 60;
 
 /** A name that every file system takes: the bike's letters and digits, of whatever script, with dashes between. */
-export function bikeFileName(bikeName: string): string {
+export function bikeFileName(bikeName: string, ending = ENDING): string {
   const plain = [...bikeName.normalize('NFC').toLowerCase()].slice(0, LONGEST_NAME).join('');
   const safe = plain.replace(/[^\p{L}\p{M}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
-  return `${safe === '' ? 'bike' : safe}${ENDING}`;
+  return `${safe === '' ? 'bike' : safe}${ending}`;
 }
-
-/** Browsers read a download's data after the click; by then they have, ms. */
-const KEEP_DATA_MS = 30_000;
 
 /** Gives the bike to the browser's downloads and returns the file's name. */
 export function downloadBike(bike: BikeDocument, page: Document = document): string {
   const name = bikeFileName(bike.bike.name);
-  const address = URL.createObjectURL(new Blob([saveDocument(bike)], { type: 'application/json' }));
-  const link = page.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.hidden = true;
-  page.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(address), KEEP_DATA_MS);
+  download(name, new Blob([saveDocument(bike)], { type: 'application/json' }), page);
   return name;
 }
 

@@ -1,0 +1,17 @@
+/** Giving data to the browser's downloads. */
+
+/** Browsers read a download's data after the click; by then they have, ms. */
+const KEEP_DATA_MS = 30_000;
+
+/** Offers `data` as a file of the name given. */
+export function download(name: string, data: Blob, page: Document = document): void {
+  const address = URL.createObjectURL(data);
+  const link = page.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.hidden = true;
+  page.body.append(link);
+  link.click();
+  link.remove();
+  setTimeout(() => URL.revokeObjectURL(address), KEEP_DATA_MS);
+}
