@@ -13,6 +13,8 @@ export interface WantedLabel {
   readonly sizePx: number;
   /** Where the first try lies, px right and down of the place; for words beside a slanting line. */
   readonly startPx?: Point;
+  /** Left out rather than moved: for the name of an area, which means nothing beside it. */
+  readonly fixed?: boolean;
 }
 
 export interface Box {
@@ -91,7 +93,7 @@ export function placeLabels(
     const screen = toScreen(view, label.at);
     if (screen.x < 0 || screen.y < 0 || screen.x > widthPx || screen.y > heightPx) continue;
     const start = label.startPx ?? NO_SHIFT;
-    for (const step of SHIFTS) {
+    for (const step of label.fixed ? [NO_SHIFT] : SHIFTS) {
       const shiftPx = { x: start.x + step.x, y: start.y + step.y };
       const box = labelBox(label.text, label.sizePx, label.spot, screen, shiftPx);
       if (box.left < CLEARANCE || box.top < CLEARANCE) continue;

@@ -108,6 +108,7 @@ export function zoneLabels(standing: Stance, options: LabelOptions): WantedLabel
     text: ZONE_WORDS[zone],
     at: { x, y },
     spot: 'left',
-    sizePx: zone === 'neutral' ? options.sizePx : options.sizePx * 1.3,
+    fixed: true,
+    sizePx: zone === 'neutral' || options.brief ? options.sizePx : options.sizePx * 1.2,
   }));
 }

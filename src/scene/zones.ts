@@ -10,6 +10,8 @@ const LIFT_REACH = 1.75;
 const PRO_SQUAT_REACH = 0.22;
 /** How far above its lower edge the lift area's name stands, as a part of the same slope. */
 const LIFT_NAME_ABOVE = 0.16;
+/** The squat area's name stands low, ahead of where the front tyre has rounded away. */
+const SQUAT_NAME_ABOVE = 0.065;
 
 export type Zone = 'squat' | 'neutral' | 'lift' | 'proSquat';
 
@@ -56,7 +58,7 @@ export function zoneNamePlaces(standing: Stance, band: number): { zone: Zone; x:
   return [
     { zone: 'lift', x, y: liftFrom + LIFT_NAME_ABOVE * rise },
     { zone: 'neutral', x, y: rise },
-    { zone: 'squat', x, y: (rise * (1 - band / 100)) / 2 },
+    { zone: 'squat', x, y: SQUAT_NAME_ABOVE * rise },
     { zone: 'proSquat', x, y: (-PRO_SQUAT_REACH * rise) / 2 },
   ];
 }
