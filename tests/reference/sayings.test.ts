@@ -136,4 +136,24 @@ describe('saying 4 (common practice, no source), with which the balance of force
     const pull = before.machine.rearSprocketRadius / after.machine.rearSprocketRadius;
     expect((pull * after.pullLever) / before.pullLever).toBeLessThan(1);
   });
+
+  // Pull times arm goes with (arm / radius); a bigger radius r raises the arm by r's growth times pivot distance over
+  // centre distance, so the product falls as long as the arm is more than r·(1 − pivot distance / centre distance).
+  it('would hold only for a free run that passes the pivot nearer than about 13 mm', () => {
+    const change = (lever: number): number => {
+      let low = -120;
+      let high = 60;
+      const at = (y: number) => withFrame(plainBike, { countershaft: { x: 75, y }, guideRadius: null });
+      for (let round = 0; round < 60; round++) {
+        const middle = (low + high) / 2;
+        if (standing(at(middle), plainSetup, RIDDEN).topRunLever > lever) high = middle;
+        else low = middle;
+      }
+      const chain = (setup: Setup) => standing(at(low), setup, RIDDEN).chainSlope;
+      return chain({ ...plainSetup, rearTeeth: 47 }) - chain(plainSetup);
+    };
+    expect(change(40)).toBeGreaterThan(0);
+    expect(change(20)).toBeGreaterThan(0);
+    expect(change(5)).toBeLessThan(0);
+  });
 });

@@ -40,7 +40,7 @@ export function monotoneCurve(
     slope.push((before + after) / (before / secant[i - 1] + after / secant[i]));
   }
   slope.push(endSlope(step[n - 2], step[n - 3], secant[n - 2], secant[n - 3]));
-  // A slope of exactly zero at an end would leave the straight continuation flat, with no inverse.
+  // A slope of zero or less at an end would leave the straight continuation flat, with no inverse.
   const least = SLOPE_FLOOR * Math.min(...secant);
   return solved({ x, y, slope: slope.map((s) => Math.max(s, least)) });
 }
@@ -49,9 +49,8 @@ export function monotoneCurve(
 const SLOPE_FLOOR = 0.05;
 
 function endSlope(h0: number, h1: number, d0: number, d1: number): number {
-  const s = ((2 * h0 + h1) * d0 - h0 * d1) / (h0 + h1);
-  if (s <= 0) return 0;
-  return s > 3 * d0 ? 3 * d0 : s;
+  // With rising chords this is always below 2·d0, so it cannot overshoot; from below the floor holds it.
+  return ((2 * h0 + h1) * d0 - h0 * d1) / (h0 + h1);
 }
 
 function segmentAt(x: readonly number[], at: number): number {

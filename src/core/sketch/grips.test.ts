@@ -66,6 +66,9 @@ describe('the axle', () => {
   it('moves back in its slot when pulled back along the arm', () => {
     const { swingarmAngle } = before;
     expect(pulled('axlePosition', -12 * Math.cos(swingarmAngle), -12 * Math.sin(swingarmAngle))).toBe(12);
+    // Square to the arm, a pull of any length moves nothing.
+    expect(pulled('axlePosition', -80 * Math.sin(swingarmAngle), 80 * Math.cos(swingarmAngle))).toBe(0);
+    expect(pulled('axlePosition', 80 * Math.sin(swingarmAngle), -80 * Math.cos(swingarmAngle))).toBe(0);
   });
 
   it('is drawn on the rear axle', () => {

@@ -10,7 +10,12 @@ import {
 import { made, standing, TOPPED_OUT } from '../../../tests/support/standing.ts';
 import type { Bike } from '../chassis/bike.ts';
 import type { Setup } from '../chassis/setup.ts';
-import { stance, type Travel } from './stance.ts';
+import { stance, type Stance, type Travel } from './stance.ts';
+
+const onGround = ({ pose }: Stance, x: number, y: number) => ({
+  x: pose.originX + pose.cos * x - pose.sin * y,
+  y: pose.originY + pose.sin * x + pose.cos * y,
+});
 
 describe('a bike on its wheels', () => {
   it('stands with its rear axle over the origin and both axles a tyre’s radius high', () => {
@@ -37,6 +42,18 @@ describe('a bike on its wheels', () => {
     const high = standing(plainBike, { ...plainSetup, riderHeight: 250 });
     expect(high.centreX).toBeCloseTo(low.centreX, 10);
     expect(high.centreY - low.centreY).toBeCloseTo((80 * 250) / low.mass, 10);
+  });
+
+  it('has the load above the load mark by its own height', () => {
+    const loaded = { ...plainSetup, loadMass: 30, riderHeight: 150 };
+    const low = standing(plainBike, { ...loaded, loadHeight: 0 });
+    const high = standing(plainBike, { ...loaded, loadHeight: 120 });
+    expect(high.centreX).toBeCloseTo(low.centreX, 10);
+    expect(high.centreY - low.centreY).toBeCloseTo((30 * 120) / low.mass, 10);
+    const none = standing(plainBike, { ...loaded, loadMass: 0 });
+    const mark = onGround(low, plainBike.frame.loadMark.x, plainBike.frame.loadMark.y);
+    expect(low.centreX * low.mass - none.centreX * none.mass).toBeCloseTo(30 * mark.x, 6);
+    expect(low.centreY * low.mass - none.centreY * none.mass).toBeCloseTo(30 * mark.y, 6);
   });
 
   it('without any mass still stands, with its centre at the rear patch', () => {
