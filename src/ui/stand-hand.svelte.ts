@@ -19,6 +19,7 @@ export interface StandHand {
   move(event: PointerEvent & { currentTarget: HTMLElement }): void;
   up(event: PointerEvent & { currentTarget: HTMLElement }): void;
   cancel(event: PointerEvent & { currentTarget: HTMLElement }): void;
+  leave(event: PointerEvent & { currentTarget: HTMLElement }): void;
   lost(event: PointerEvent & { currentTarget: HTMLElement }): void;
   key(event: KeyboardEvent): void;
   wheel(element: HTMLElement): () => void;
@@ -46,9 +47,7 @@ export function standHand(bench: Workbench): StandHand {
   function tapped(id: string): void {
     const handle = bench.handles.all.find((each) => each.id === id);
     if (handle === undefined) return;
-    if (bench.mode.current === 'measure') bench.measuring.tapPoint(handle);
-    else if (bench.mode.current === 'edit' && handle.target.kind === 'point')
-      bench.mode.chosenPoint = bench.mode.chosenPoint === handle.target.key ? null : handle.target.key;
+    bench.tapHandle(handle);
     focusHandle(id);
   }
 
@@ -80,6 +79,7 @@ export function standHand(bench: Workbench): StandHand {
         bench.moving.restore();
         break;
       case 'tapHandle':
+        choice = null;
         tapped(effect.handle);
         break;
       case 'tapPlace':
@@ -90,9 +90,11 @@ export function standHand(bench: Workbench): StandHand {
         choice = effect;
         break;
       case 'pan':
+        choice = null;
         bench.stand.pan(effect.dxPx, effect.dyPx);
         break;
       case 'zoom':
+        choice = null;
         bench.stand.zoom(effect.xPx, effect.yPx, effect.factor);
         break;
       case 'hover':
@@ -103,23 +105,12 @@ export function standHand(bench: Workbench): StandHand {
 
   function pointer(type: PointerInput['type']) {
     return (event: PointerEvent & { currentTarget: HTMLElement }): void => {
-      const box = event.currentTarget.getBoundingClientRect();
       if (type === 'down') {
         // The press must not begin a text selection or move the focus to the Stand's own box.
         event.preventDefault();
         event.currentTarget.setPointerCapture(event.pointerId);
       }
-      send({
-        type,
-        id: event.pointerId,
-        pointer: event.pointerType === 'touch' ? 'touch' : event.pointerType === 'pen' ? 'pen' : 'mouse',
-        xPx: event.clientX - box.left,
-        yPx: event.clientY - box.top,
-        button: event.button,
-        ctrl: event.ctrlKey || event.metaKey,
-        shift: event.shiftKey,
-        alt: event.altKey,
-      });
+      send(inputOf(type, event));
     };
   }
 
@@ -134,6 +125,10 @@ export function standHand(bench: Workbench): StandHand {
     move: pointer('move'),
     up: pointer('up'),
     cancel: pointer('cancel'),
+    leave(event) {
+      // A pointer that is down belongs to the Stand wherever it goes.
+      if (event.buttons === 0) send(inputOf('cancel', event));
+    },
     lost: (event) => send({ type: 'lostCapture', id: event.pointerId }),
     key(event) {
       send({
@@ -170,13 +165,33 @@ export function standHand(bench: Workbench): StandHand {
       tapped(id);
     },
     closeChoice() {
+      const [nearest] = choice?.handles ?? [];
       choice = null;
+      if (nearest !== undefined) focusHandle(nearest);
     },
   };
 }
 
 /** Height of a line in browsers that count the wheel in lines, px. */
 const LINE_PX = 16;
+
+function inputOf(
+  type: PointerInput['type'],
+  event: PointerEvent & { currentTarget: HTMLElement },
+): PointerInput {
+  const box = event.currentTarget.getBoundingClientRect();
+  return {
+    type,
+    id: event.pointerId,
+    pointer: event.pointerType === 'touch' ? 'touch' : event.pointerType === 'pen' ? 'pen' : 'mouse',
+    xPx: event.clientX - box.left,
+    yPx: event.clientY - box.top,
+    button: event.button,
+    ctrl: event.ctrlKey || event.metaKey,
+    shift: event.shiftKey,
+    alt: event.altKey,
+  };
+}
 
 function isPoint(handle: { readonly target: { readonly kind: string } }): boolean {
   return handle.target.kind === 'point';
