@@ -7,10 +7,10 @@ import type { ReadingRow, Standing } from './standing.svelte.ts';
 /** Least time between two messages, ms: two a second. */
 const LEAST_GAP_MS = 500;
 
-/** How a change is weighed against others: by how many of its smallest shown steps it moved. */
+/** How a change is weighed against others: as a part of what the reading was. */
 function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {
   if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
-  return Math.abs(row.value - before) / Math.max(1e-9, Math.abs(before), 1);
+  return Math.abs(row.value - before) / Math.max(1, Math.abs(before));
 }
 
 export class Announcer {

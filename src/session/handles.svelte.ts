@@ -72,15 +72,17 @@ export class Handles {
 
   /** The handles that are seen, as boxes that words keep clear of; px of the screen. */
   readonly boxes: readonly Box[] = $derived(
-    this.free.map(({ screen, target }) => {
-      const half = target.kind === 'grip' ? GRIP_HALF_PX : POINT_HALF_PX;
-      return {
-        left: screen.x - half,
-        top: screen.y - half,
-        right: screen.x + half,
-        bottom: screen.y + half,
-      };
-    }),
+    this.all
+      .filter((handle) => this.isSeen(handle))
+      .map(({ screen, target }) => {
+        const half = target.kind === 'grip' ? GRIP_HALF_PX : POINT_HALF_PX;
+        return {
+          left: screen.x - half,
+          top: screen.y - half,
+          right: screen.x + half,
+          bottom: screen.y + half,
+        };
+      }),
   );
 
   constructor(standing: Standing, mode: Mode, preferences: Preferences, view: StandView) {
@@ -88,6 +90,11 @@ export class Handles {
     this.#mode = mode;
     this.#preferences = preferences;
     this.#view = view;
+  }
+
+  /** Whether a handle is drawn: those that can be taken hold of, and points to measure between. */
+  isSeen({ locked, target }: Handle): boolean {
+    return !locked || (this.#mode.current === 'measure' && target.kind === 'point');
   }
 
   #length(value: number): string {

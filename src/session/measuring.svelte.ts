@@ -2,7 +2,7 @@
 import type { Point } from '../core/plane/point.ts';
 import { toGround } from '../scene/view.ts';
 import type { Drawing } from './drawing.svelte.ts';
-import type { Handle, Handles } from './handles.svelte.ts';
+import type { Handles } from './handles.svelte.ts';
 import type { StandView } from './stand-view.svelte.ts';
 
 /** A dimension keeps to a point of the bike by its handle, so that it follows when the bike moves. */
@@ -27,8 +27,9 @@ export class Measuring {
     drawing.measured = () => this.measured;
   }
 
-  tapPoint(handle: Handle): void {
-    this.#tap({ handle: handle.id });
+  /** Takes a point of the bike, by the id of its handle, as the next end. */
+  tapPoint(handle: string): void {
+    this.#tap({ handle });
   }
 
   tapPlace(xPx: number, yPx: number): void {

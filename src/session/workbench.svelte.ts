@@ -4,11 +4,12 @@ import { constructionAt } from '../scene/construction-hit.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
+import type { RideState } from '../core/springs/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
-import { Handles } from './handles.svelte.ts';
+import { Handles, type Handle } from './handles.svelte.ts';
 import { Measuring } from './measuring.svelte.ts';
 import { Mode } from './mode.svelte.ts';
 import { Moving } from './moving.svelte.ts';
@@ -47,6 +48,7 @@ export class Workbench {
     );
     this.measuring = new Measuring(this.drawing, this.handles, this.stand);
     this.announcer = new Announcer(this.standing, this.preferences);
+    this.announcer.remember();
   }
 
   /** Shows the whole bike in the window. */
@@ -58,6 +60,35 @@ export class Workbench {
   resize(widthPx: number, heightPx: number): void {
     const { live } = this.standing;
     this.stand.resize(widthPx, heightPx, live === null ? null : bikeExtent(live.stance));
+  }
+
+  /** A tap on a handle, or Enter on it: one end of a dimension, or the point that the next tap places. */
+  tapHandle({ id, target }: Handle): void {
+    if (target.kind !== 'point') return;
+    if (this.mode.current === 'measure') this.measuring.tapPoint(id);
+    else if (this.mode.current === 'edit')
+      this.mode.chosenPoint = this.mode.chosenPoint === target.key ? null : target.key;
+  }
+
+  /** Reads the bike in another ride state. */
+  ride(state: RideState): void {
+    this.moving.restore();
+    this.standing.state = state;
+    this.announcer.settled(performance.now());
+  }
+
+  /** One step back. A hand that holds something has to let go first. */
+  undo(): void {
+    if (this.moving.held !== null) return;
+    this.session.undo();
+    this.announcer.settled(performance.now());
+  }
+
+  /** One step forward again, under the same condition. */
+  redo(): void {
+    if (this.moving.held !== null) return;
+    this.session.redo();
+    this.announcer.settled(performance.now());
   }
 
   /** Lights the construction of a reading; the same reading again puts it out. */
@@ -95,6 +126,7 @@ export class Workbench {
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
     this.session.open(document);
+    this.announcer.remember();
     this.showWhole();
   }
 }
