@@ -1,0 +1,117 @@
+/** Tests of two balances in two unknowns between stops. */
+import { describe, expect, it } from 'vitest';
+import { solveInBox, type BoxProblem, type Pushes } from './solve-in-box.ts';
+
+const box = (pushes: Pushes, more: Partial<BoxProblem> = {}): BoxProblem => ({
+  pushes,
+  lowX: 0,
+  highX: 10,
+  lowY: 0,
+  highY: 10,
+  startX: 5,
+  startY: 5,
+  tolerance: 1e-10,
+  ...more,
+});
+
+/** Two springs joined by a third, pushed by (p, q). */
+const joined =
+  (p: number, q: number): Pushes =>
+  (x, y, into) => {
+    into[0] = p - 3 * x - (x - y);
+    into[1] = q - 2 * y - (y - x);
+    return true;
+  };
+
+describe('two balances between stops', () => {
+  it('are found inside the box', () => {
+    const found = solveInBox(box(joined(10, 7)));
+    expect(found.status).toBe('solved');
+    expect(found.x).toBeCloseTo(37 / 11, 9);
+    expect(found.y).toBeCloseTo(38 / 11, 9);
+    expect(Math.abs(found.pushX) + Math.abs(found.pushY)).toBeLessThan(1e-9);
+    expect(found.rounds).toBeLessThan(5);
+  });
+
+  it('rest on a low stop with the push that the stop holds', () => {
+    const found = solveInBox(box(joined(-20, 9)));
+    expect(found).toMatchObject({ status: 'solved', x: 0 });
+    expect(found.y).toBeCloseTo(3, 9);
+    expect(found.pushX).toBeCloseTo(-17, 8);
+  });
+
+  it('rest on a high stop, or on both', () => {
+    const high = solveInBox(box(joined(100, 1)));
+    expect(high).toMatchObject({ status: 'solved', x: 10 });
+    expect(high.y).toBeCloseTo(11 / 3, 9);
+    const both = solveInBox(box(joined(100, -100)));
+    expect(both).toMatchObject({ status: 'solved', x: 10, y: 0, pushX: 60, pushY: -90 });
+  });
+
+  it('are found across a kink and along a stiffening spring', () => {
+    const found = solveInBox(
+      box(
+        (x, y, into) => {
+          into[0] = 30 - x - (x > 6 ? 50 * (x - 6) ** 2.5 : 0);
+          into[1] = 4 - y - 0.1 * x;
+          return true;
+        },
+        { startX: 0.1 },
+      ),
+    );
+    expect(found.status).toBe('solved');
+    expect(found.x + 50 * (found.x - 6) ** 2.5).toBeCloseTo(30, 7);
+    expect(found.y).toBeCloseTo(4 - 0.1 * found.x, 9);
+  });
+
+  it('need no room: an unknown whose stops meet stays there', () => {
+    const found = solveInBox(box(joined(10, 7), { lowX: 2, highX: 2 }));
+    expect(found).toMatchObject({ status: 'solved', x: 2 });
+    expect(found.y).toBeCloseTo(3, 9);
+  });
+
+  it('say when there is no value, and when they do not come to rest', () => {
+    expect(solveInBox(box(() => false)).status).toBe('noValue');
+    expect(
+      solveInBox(
+        box((_x, _y, into) => {
+          into[0] = NaN;
+          into[1] = 0;
+          return true;
+        }),
+      ).status,
+    ).toBe('noValue');
+    const jumping: Pushes = (x, _y, into) => {
+      into[0] = x < 5.3 ? 1 : -1;
+      into[1] = 0;
+      return true;
+    };
+    expect(solveInBox(box(jumping)).status).toBe('notConverged');
+  });
+
+  it('do not settle where a push away from balance is zero', () => {
+    // Zero at 5, where every move is pushed further: the balances are the stops.
+    const found = solveInBox(
+      box(
+        (x, y, into) => {
+          into[0] = x - 5;
+          into[1] = 3 - y;
+          return true;
+        },
+        { startX: 5.5 },
+      ),
+    );
+    expect(found).toMatchObject({ status: 'solved', x: 10, stable: true });
+  });
+
+  it('tell of a balance that the least nudge would end', () => {
+    const found = solveInBox(
+      box((x, y, into) => {
+        into[0] = x - 5;
+        into[1] = 3 - y;
+        return true;
+      }),
+    );
+    expect(found).toMatchObject({ status: 'solved', x: 5, stable: false });
+  });
+});
