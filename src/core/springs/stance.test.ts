@@ -67,6 +67,13 @@ describe('a bike on its wheels', () => {
     expect([on.mass, on.centreX, on.centreY]).toEqual([0, 0, 0]);
   });
 
+  it('does not bend its chain over a guide that lies behind both ends of the run', () => {
+    // A countershaft behind the pivot: the run ends before it could reach the guide.
+    const behind = standing(withFrame(plainBike, { guideRadius: 200, countershaft: { x: -60, y: 20 } }));
+    expect(behind.topRunLever).toBeLessThan(200);
+    expect(behind.pullLever).toBe(behind.topRunLever);
+  });
+
   it('pulls its chain at the guide’s radius only while the free run would pass lower', () => {
     const free = standing();
     expect(free.pullLever).toBe(free.topRunLever);

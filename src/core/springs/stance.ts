@@ -99,8 +99,14 @@ export function stance(machine: Machine, travel: Travel): Stance | NoPose {
   const topRunLever =
     machine.rearSprocketRadius -
     ((originY - rearRadius) * Math.cos(topRunAngle) - originX * Math.sin(topRunAngle));
+  // The guide can only bend a run that passes the pivot between its ends.
+  const pivotAlong = (originY - rearRadius) * Math.sin(topRunAngle) + originX * Math.cos(topRunAngle);
+  const runLength = Math.sqrt(centres * centres - difference * difference);
+  const passesPivot = pivotAlong > 0 && pivotAlong < runLength;
   const pullLever =
-    machine.guideRadius !== null && topRunLever < machine.guideRadius ? machine.guideRadius : topRunLever;
+    machine.guideRadius !== null && passesPivot && topRunLever < machine.guideRadius
+      ? machine.guideRadius
+      : topRunLever;
 
   const { sprungMass, riderMass, loadMass, rearUnsprung, frontUnsprung } = machine;
   const mass = sprungMass + riderMass + loadMass + rearUnsprung + frontUnsprung;
