@@ -1,0 +1,124 @@
+/** The main job: raise one end at a dial and see what the steering and the rear end make of it, and why. */
+import { expect, test } from '@playwright/test';
+import { READING_GROUPS } from '../../src/core/readings/all-readings.ts';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
+import { READINGS } from '../../src/core/readings/all-readings.ts';
+import { metricReading, savedDocument, savedText, standing, writtenReading } from './support/bike-document.ts';
+import {
+  changeText,
+  expectNoUndo,
+  FRONT_HEIGHT,
+  plain,
+  readingLine,
+  readings,
+  readingText,
+  REAR_HEIGHT,
+  startDemo,
+  typeInto,
+  undoButton,
+  why,
+} from './support/panels.ts';
+import { handle, openPage } from './support/stand.ts';
+import { layerOf, pictureText } from './support/stand-picture.ts';
+
+test('a demonstration bike stands at once, said to be invented, with readings of every group', async ({
+  page,
+}) => {
+  await openPage(page);
+  await expect(page.getByText('Invented figures')).toBeVisible();
+  for (const { label } of READING_GROUPS)
+    await expect(readings(page).getByRole('heading', { name: label })).toBeVisible();
+  for (const reading of READINGS.filter(({ key }) => FIRST_READINGS.includes(key)))
+    await expect(readingLine(page, reading.label)).toBeVisible();
+  expect(layerOf(await pictureText(page), 'bike').length).toBeGreaterThan(1000);
+  await expectNoUndo(page);
+});
+
+test('10 mm more at the shock quicken the steering and steepen the swingarm, and the page says why', async ({
+  page,
+}) => {
+  await openPage(page);
+  const before = standing(await savedDocument(page));
+  expect(layerOf(await pictureText(page), 'shadow')).toBe('');
+  await typeInto(page, REAR_HEIGHT, '10');
+  const after = standing(await savedDocument(page));
+
+  expect(metricReading(after, 'rake')).toBeLessThan(metricReading(before, 'rake'));
+  expect(metricReading(after, 'trail')).toBeLessThan(metricReading(before, 'trail'));
+  expect(metricReading(after, 'swingarmAngle')).toBeGreaterThan(metricReading(before, 'swingarmAngle'));
+  expect(await changeText(page, 'Rake')).toMatch(/^▼ −1\.\d\d° quicker steering$/);
+  expect(await changeText(page, 'Trail')).toMatch(/^▼ −6\.\d mm quicker steering$/);
+  expect(await changeText(page, 'Swingarm angle')).toMatch(/^▲ \+1\.\d\d° steeper swingarm$/);
+
+  const from = plain(writtenReading(before, 'trail'));
+  const to = plain(writtenReading(after, 'trail'));
+  await expect(why(page)).toContainText(/The frame pitched \d\.\d\d° nose down\./);
+  expect(plain(await why(page).innerText())).toContain(`Trail went from ${from} to ${to}`);
+  const squat = why(page).getByRole('button', { name: /^Anti-squat went/ });
+  await expect(squat).toContainText(/\+\d\.\d\s% from swingarm and \+\d\.\d\s% from chain\.$/);
+  expect(layerOf(await pictureText(page), 'shadow')).toContain('<path');
+});
+
+test('the parts of a change told under Why add up to the change', async ({ page }) => {
+  await openPage(page);
+  await typeInto(page, REAR_HEIGHT, '10');
+  const text = plain(
+    await why(page)
+      .getByRole('button', { name: /^Anti-squat went/ })
+      .innerText(),
+  ).replaceAll('−', '-');
+  const told = [...text.matchAll(/([+-]\d+\.\d) %/g)].map((match) => Number(match[1]));
+  const [whole, ...parts] = told;
+  expect(parts.length).toBeGreaterThanOrEqual(2);
+  // Each number is rounded to a tenth, so three of them may be off by 0.15 together.
+  expect(Math.abs(parts.reduce((sum, part) => sum + part, 0) - (whole ?? NaN))).toBeLessThanOrEqual(0.16);
+});
+
+test('a dial goes back to the baseline by its own button, and the document is as it was', async ({
+  page,
+}) => {
+  await openPage(page);
+  const first = await savedText(page);
+  await typeInto(page, REAR_HEIGHT, '10');
+  await typeInto(page, FRONT_HEIGHT, '12');
+  await page.getByRole('button', { name: new RegExp(`^${escaped(REAR_HEIGHT)}.*baseline`) }).click();
+  await expect(page.getByRole('textbox', { name: REAR_HEIGHT })).toHaveValue('0.0');
+  await expect(page.getByRole('textbox', { name: FRONT_HEIGHT })).toHaveValue('12.0');
+  await page.getByRole('button', { name: 'All to baseline' }).click();
+  expect(await changeText(page, 'Trail')).toBe('same');
+  expect(await savedText(page)).toBe(first);
+});
+
+test('setting the baseline takes all differences away and keeps the bike as it stands', async ({ page }) => {
+  await openPage(page);
+  await typeInto(page, REAR_HEIGHT, '10');
+  const trail = await readingText(page, 'Trail');
+  await page.getByRole('button', { name: 'Set as baseline' }).click();
+  for (const change of await readings(page).locator('li .change').all()) await expect(change).toHaveText('same');
+  expect(await readingText(page, 'Trail')).toBe(trail);
+  expect(layerOf(await pictureText(page), 'shadow')).toBe('');
+  await expect(why(page)).toContainText('No geometry differs.');
+  await expect(undoButton(page)).toHaveAccessibleName('Undo: Set as baseline');
+});
+
+for (const state of ['toppedOut', 'asDialled'] as const)
+  test(`every reading on the page is the one that the core computes, ${state}`, async ({ page }) => {
+    await openPage(page);
+    if (state === 'asDialled') await page.getByText('As dialled', { exact: true }).click();
+    for (const { bike } of DEMO_BIKES) {
+      await startDemo(page, bike.name);
+      await typeInto(page, REAR_HEIGHT, '6');
+      await typeInto(page, FRONT_HEIGHT, '9');
+      const stance = standing(await savedDocument(page), state);
+      for (const { key, label } of READINGS.filter((reading) => FIRST_READINGS.includes(reading.key)))
+        expect(`${label} ${await readingText(page, label)}`).toBe(
+          `${label} ${plain(writtenReading(stance, key))}`,
+        );
+    }
+    await expect(handle(page, 'point-pivot')).toBeAttached();
+  });
+
+function escaped(text: string): string {
+  return text.replace(/[()]/g, '\\$&');
+}

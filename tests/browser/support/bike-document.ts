@@ -1,0 +1,50 @@
+/** The bike on the page as its file holds it, and what the core makes of it. */
+import { readFile } from 'node:fs/promises';
+import type { Page } from '@playwright/test';
+import { READINGS } from '../../../src/core/readings/all-readings.ts';
+import { standBike } from '../../../src/core/springs/stand-bike.ts';
+import type { RideState } from '../../../src/core/springs/ride-state.ts';
+import type { Stance } from '../../../src/core/springs/stance.ts';
+import { writeNumber, type NumberStyle } from '../../../src/core/units/number-style.ts';
+import { QUANTITIES } from '../../../src/core/units/quantity.ts';
+import type { BikeDocument, Dialled } from '../../../src/document/document.ts';
+import { openDocument } from '../../../src/document/open-document.ts';
+
+export const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
+
+/** The text of the file that the page saves now. */
+export async function savedText(page: Page): Promise<string> {
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save to a file' }).click(),
+  ]);
+  return await readFile(await file.path(), 'utf8');
+}
+
+/** The document on the page, read from the file that it saves now. */
+export async function savedDocument(page: Page): Promise<BikeDocument> {
+  const opened = openDocument(await savedText(page));
+  if (!opened.ok) throw new Error(opened.reason.sentence);
+  return opened.value.document;
+}
+
+export function standing({ bike, setup }: Dialled, state: RideState = 'toppedOut'): Stance {
+  const stood = standBike(bike, setup, state);
+  if (!stood.ok) throw new Error(`the bike does not stand: ${stood.reason}`);
+  return stood;
+}
+
+/** A reading of a stance in its metric number. */
+export function metricReading(stance: Stance, key: string): number {
+  const reading = READINGS.find((each) => each.key === key);
+  const value = reading?.read(stance);
+  if (reading === undefined || typeof value !== 'number') throw new Error(`no number for ${key}`);
+  return QUANTITIES[reading.quantity].fromCore(value);
+}
+
+/** A reading as the page writes it. */
+export function writtenReading(stance: Stance, key: string, style: NumberStyle = METRIC): string {
+  const reading = READINGS.find((each) => each.key === key);
+  if (reading === undefined) throw new Error(`no reading ${key}`);
+  return writeNumber(metricReading(stance, key), reading.quantity, style).text;
+}
