@@ -40,6 +40,9 @@ export const length = { least: 0, most: LARGEST_LENGTH, quantity: 'length' } as 
 export const angle = { least: -180, most: 180, quantity: 'angle' } as const;
 export const mass = { least: 0, most: LARGEST_MASS, quantity: 'mass' } as const;
 
+/** A thread finer than this belongs to no adjuster, mm a turn; zero would give its dial no step. */
+const FINEST_THREAD = 0.1;
+
 function framePoint(
   words: string,
   help: string,
@@ -206,7 +209,7 @@ const swingarm = part<Swingarm>('swingarm', 'Measured with the axle at the front
       words: 'shock thread',
       help: 'How far one turn of the shock’s length adjuster moves it; none when it has no thread.',
     },
-    length,
+    { ...length, least: FINEST_THREAD },
   ),
 });
 

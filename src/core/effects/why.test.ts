@@ -1,0 +1,100 @@
+/** Tests of the splits that explain a change: each must add up to the change it explains. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import type { Setup } from '../chassis/setup.ts';
+import { antiSquat } from '../readings/anti-squat.ts';
+import { standBike } from '../springs/stand-bike.ts';
+import type { Stance } from '../springs/stance.ts';
+import { why, type Split } from './why.ts';
+
+function stood(changes: Partial<Setup>): Stance {
+  const found = standBike(plainBike, { ...plainSetup, ...changes }, 'toppedOut');
+  if (!found.ok) throw new Error(found.reason);
+  return found;
+}
+
+/** What is left when the parts are taken from the change. */
+function remainder({ before, after, parts }: Split<string>): number {
+  return parts.reduce((rest, part) => rest - part.amount, after - before);
+}
+
+/** Rounding of a few additions of numbers of the size of a wheelbase. */
+const ROUNDING = 9;
+
+const changes = fc.record({
+  shockLength: fc.double({ min: -8, max: 12, noNaN: true }),
+  forkHeight: fc.double({ min: 0, max: 20, noNaN: true }),
+  clampOffset: fc.double({ min: 25, max: 40, noNaN: true }),
+  headInsertDeg: fc.double({ min: -1, max: 1, noNaN: true }),
+  frontTeeth: fc.integer({ min: 14, max: 17 }),
+  rearTeeth: fc.integer({ min: 40, max: 50 }),
+  axlePosition: fc.double({ min: 0, max: 20, noNaN: true }),
+  rearTyre: fc.record({ diameter: fc.double({ min: 600, max: 660, noNaN: true }) }),
+  frontTyre: fc.record({ diameter: fc.double({ min: 580, max: 620, noNaN: true }) }),
+});
+
+describe('why a change did what it did', () => {
+  it('adds up for every reading, whatever dials were turned', () => {
+    fc.assert(
+      fc.property(changes, changes, (from, to) => {
+        const explained = why(stood(from), stood(to));
+        const splits: (Split<string> | null)[] = [
+          explained.rake,
+          explained.trail,
+          explained.swingarmAngle,
+          explained.antiSquat,
+          explained.chain,
+        ];
+        for (const split of splits) {
+          expect(split).not.toBeNull();
+          if (split !== null) expect(remainder(split)).toBeCloseTo(0, ROUNDING);
+        }
+      }),
+    );
+  });
+
+  it('takes before and after from the readings themselves', () => {
+    const before = stood({});
+    const after = stood({ shockLength: 5 });
+    const { antiSquat: split, trail } = why(before, after);
+    expect([split?.before, split?.after]).toEqual([antiSquat.read(before), antiSquat.read(after)]);
+    expect(trail.after).toBeLessThan(trail.before);
+  });
+
+  it('gives the whole of a raised rear’s rake to the frame’s pitch, and the trail’s change to rake', () => {
+    const { pitch, rake, trail } = why(stood({}), stood({ shockLength: 5 }));
+    expect(pitch).toBeLessThan(0);
+    expect(rake.parts).toEqual([
+      { cause: 'framePitch', amount: pitch },
+      { cause: 'axisInFrame', amount: 0 },
+    ]);
+    expect(trail.parts.find((part) => part.cause === 'tyre')?.amount).toBe(0);
+    expect(trail.parts.find((part) => part.cause === 'offset')?.amount).toBe(0);
+  });
+
+  it('gives a change of teeth to pull and lever, which work against each other', () => {
+    const { chain } = why(stood({}), stood({ rearTeeth: plainSetup.rearTeeth + 3 }));
+    const amount = (cause: string) => chain?.parts.find((part) => part.cause === cause)?.amount ?? NaN;
+    expect(amount('pullPerThrust')).toBeGreaterThan(0);
+    expect(amount('lever')).toBeLessThan(0);
+    expect(amount('pivotAhead')).toBe(0);
+    expect(amount('loadTransfer')).toBe(0);
+  });
+
+  it('has no anti-squat to explain for a bike without mass', () => {
+    const light = {
+      ...plainBike,
+      frame: { ...plainBike.frame, sprungMass: 0 },
+      frontWheel: { ...plainBike.frontWheel, unsprungMass: 0 },
+      rearWheel: { ...plainBike.rearWheel, unsprungMass: 0 },
+    };
+    const empty = { ...plainSetup, riderMass: 0, loadMass: 0 };
+    const before = standBike(light, empty, 'toppedOut');
+    const after = standBike(light, { ...empty, shockLength: 5 }, 'toppedOut');
+    if (!before.ok || !after.ok) throw new Error('the light bike does not stand');
+    const explained = why(before, after);
+    expect([explained.antiSquat, explained.chain]).toEqual([null, null]);
+    expect(explained.rake.after).toBeLessThan(explained.rake.before);
+  });
+});
