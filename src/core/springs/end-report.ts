@@ -1,0 +1,115 @@
+/** What is told of each end of a bike at rest: travel, forces, wheel load and wheel rate. */
+import { armPosition } from '../linkage/rear-suspension.ts';
+import type { NoBalance } from './no-balance.ts';
+import type { RideForces } from './ride-forces.ts';
+import type { Settled } from './settle.ts';
+import { shockLever, type SprungMachine } from './sprung-machine.ts';
+import { springForce, springRate } from './spring-law.ts';
+
+/** Carried by its springs; or on a stop: fully extended, at the end of the travel, or with the coils closed. */
+export type Rest = 'onSprings' | 'toppedOut' | 'bottomed' | 'coilsClosed';
+
+interface EndReport {
+  readonly rest: Rest;
+  /** From full extension, and to the end of the travel, mm: fork along the legs, rear wheel as `Travel` has it. */
+  readonly travelUsed: number;
+  readonly travelLeft: number;
+  /** N that the stop holds, along the legs or at the rear axle, by size; zero on the springs. */
+  readonly stopForce: number;
+  /** Of the tyre on the ground, N: vertical, which lean does not change, and in the bike's own plane. */
+  readonly wheelLoad: number;
+  readonly wheelLoadInPlane: number;
+  /** Force at the wheel per travel, both square to the ground with the frame held, N/mm, of the springs alone. */
+  readonly wheelRate: number;
+}
+
+export interface FrontReport extends EndReport {
+  /** Both legs together along the legs, N and N/mm. */
+  readonly springForce: number;
+  readonly rateAlongLegs: number;
+}
+
+export interface RearReport extends EndReport {
+  /** All shocks together along the shock, N, and at the wheel square to the ground with the frame held. */
+  readonly springForce: number;
+  readonly forceAtWheel: number;
+  readonly shockStroke: number;
+  /** Shock stroke per rise of the axle, square to the ground as the bike stands; workshops also quote its inverse. */
+  readonly motionRatio: number;
+}
+
+/** Half the travel over which the rear wheel's rate is measured, mm: truncation and rounding are both near 1e-8. */
+const RATE_STEP = 0.02;
+
+/** Both ends of a bike that has settled. */
+export function endReports(
+  sprung: SprungMachine,
+  settled: Settled,
+  forces: RideForces,
+): { readonly ok: true; readonly front: FrontReport; readonly rear: RearReport } | NoBalance {
+  const { machine, fork, shock, most } = sprung;
+  const { stance: on, found, loads } = settled;
+  const toPlane = Math.cos(forces.lean);
+  const { front: frontUsed, rear: rearUsed } = on.travel;
+
+  const cosLeg = Math.cos(machine.front.legLean + on.pose.pitch);
+  const frontRate = springRate(fork, frontUsed);
+  const frontRest = restAt(frontUsed, found.pushX, most.front, sprung.frontEndsBy);
+  const rearRest = restAt(rearUsed, found.pushY, most.rear, sprung.rearEndsBy);
+  const rearRate = rearWheelRate(sprung, rearUsed, on.pose.pitch);
+  if (typeof rearRate !== 'number') return rearRate;
+  return {
+    ok: true,
+    front: {
+      rest: frontRest,
+      travelUsed: frontUsed,
+      travelLeft: most.front - frontUsed,
+      stopForce: frontRest === 'onSprings' ? 0 : Math.abs(found.pushX),
+      wheelLoad: loads.frontLoad * toPlane,
+      wheelLoadInPlane: loads.frontLoad,
+      springForce: springForce(fork, frontUsed),
+      rateAlongLegs: frontRate,
+      wheelRate: frontRate / (cosLeg * cosLeg),
+    },
+    rear: {
+      rest: rearRest,
+      travelUsed: rearUsed,
+      travelLeft: most.rear - rearUsed,
+      stopForce: rearRest === 'onSprings' ? 0 : Math.abs(found.pushY),
+      wheelLoad: loads.rearLoad * toPlane,
+      wheelLoadInPlane: loads.rearLoad,
+      springForce: springForce(shock, on.arm.shockStroke),
+      forceAtWheel: (springForce(shock, on.arm.shockStroke) * shockLever(machine, on.arm)) / on.pose.originX,
+      shockStroke: on.arm.shockStroke,
+      motionRatio: shockLever(machine, on.arm) / on.pose.originX,
+      wheelRate: rearRate,
+    },
+  };
+}
+
+function restAt(used: number, push: number, most: number, endsBy: SprungMachine['rearEndsBy']): Rest {
+  if (used === 0 && push < 0) return 'toppedOut';
+  if (used === most && push > 0) return endsBy === 'coils' ? 'coilsClosed' : 'bottomed';
+  return 'onSprings';
+}
+
+/**
+ * Rate at the rear wheel, N/mm: change of the force at the axle square to the ground over the axle's rise square
+ * to the ground, the frame held at `pitch` radians nose up. For small moves spring rate × motion ratio², plus the
+ * spring's force times the change of the motion ratio, which the difference includes by itself. Taken over a few
+ * hundredths of a mm; next to an end of the travel from the inside. No answer where the linkage has none.
+ */
+export function rearWheelRate(sprung: SprungMachine, travelUsed: number, pitch: number): number | NoBalance {
+  const { machine, shock, most } = sprung;
+  const step = Math.min(RATE_STEP, most.rear / 2);
+  const middle = Math.min(Math.max(travelUsed, step), most.rear - step);
+  const low = armPosition(machine.rear, middle - step);
+  const high = armPosition(machine.rear, middle + step);
+  if (!low.ok) return low;
+  if (!high.ok) return high;
+  const force = (at: typeof low): number =>
+    (springForce(shock, at.shockStroke) * shockLever(machine, at)) /
+    (machine.rear.arm * Math.cos(at.angle + pitch));
+  const rise = machine.rear.arm * (Math.sin(low.angle + pitch) - Math.sin(high.angle + pitch));
+  return (force(high) - force(low)) / rise;
+}

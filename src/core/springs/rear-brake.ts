@@ -1,0 +1,62 @@
+/** The rear brake's hold on the bike: caliper on the swingarm, or on a bracket with a stay of its own. */
+import type { FramePoint } from '../chassis/bike.ts';
+import { swingarmSlope } from '../drive/squat-slope.ts';
+import type { Machine } from './machine.ts';
+import { noBalance, type NoBalance } from './no-balance.ts';
+
+export type RearBrake =
+  | { readonly caliper: 'onArm' }
+  | {
+      readonly caliper: 'ownStay';
+      /** Where the stay is bolted to the frame. */
+      readonly anchor: FramePoint;
+      /** Rear axle to where the stay is bolted to the caliper's bracket, mm. */
+      readonly bracketRadius: number;
+      /** Bolt to bolt, mm. */
+      readonly stayLength: number;
+      /** On which side of the line from axle to anchor the bracket's bolt lies. */
+      readonly bracketSide: 'above' | 'below';
+    };
+
+/** Closer to the axle than this the stay cannot hold the caliper, mm. */
+const LEAST_LEVER = 1;
+
+/**
+ * Slope (rise per run toward the front) of the line from the rear contact patch along which a rear braking force
+ * may act without asking anything of the rear spring. Caliper on the arm: through the pivot. Caliper on its own
+ * stay: through the crossing of arm line and stay, found from the stay's force (braking moment over its distance
+ * from the axle) and its moment about the pivot, so that parallel lines need no special case.
+ * `armAngle` is that of the arm below the frame's x axis, radians; pivot in the ground frame, mm. No answer when
+ * the stay cannot reach or passes through the axle.
+ */
+export function rearBrakeSlope(
+  brake: RearBrake,
+  machine: Machine,
+  armAngle: number,
+  pivotX: number,
+  pivotY: number,
+): number | NoBalance {
+  const arm = swingarmSlope(pivotX, pivotY);
+  if (brake.caliper === 'onArm') return arm;
+  const { anchor, bracketRadius, stayLength, bracketSide } = brake;
+  const axleX = -machine.rear.arm * Math.cos(armAngle);
+  const axleY = -machine.rear.arm * Math.sin(armAngle);
+  const toX = anchor.x - axleX;
+  const toY = anchor.y - axleY;
+  const apart = Math.hypot(toX, toY);
+  const along = (apart * apart + bracketRadius * bracketRadius - stayLength * stayLength) / (2 * apart);
+  const square = bracketRadius * bracketRadius - along * along;
+  if (!(square > 0 && bracketRadius > 0 && stayLength > 0))
+    return noBalance('stayCannotClose', { end: 'rear', found: stayLength });
+  const aside = Math.sqrt(square) * (bracketSide === 'above' ? 1 : -1) * (toX >= 0 ? 1 : -1);
+  const boltX = axleX + (along * toX - aside * toY) / apart;
+  const boltY = axleY + (along * toY + aside * toX) / apart;
+  const stayX = (anchor.x - boltX) / stayLength;
+  const stayY = (anchor.y - boltY) / stayLength;
+  // Distances of the stay's line from axle and pivot, positive where a pull toward the anchor turns counter-clockwise.
+  const aboutAxle = (boltX - axleX) * stayY - (boltY - axleY) * stayX;
+  const aboutPivot = boltX * stayY - boltY * stayX;
+  if (!(Math.abs(aboutAxle) >= LEAST_LEVER))
+    return noBalance('stayThroughAxle', { end: 'rear', found: Math.abs(aboutAxle), limit: LEAST_LEVER });
+  return arm - (machine.rearRadius * aboutPivot) / (aboutAxle * pivotX);
+}

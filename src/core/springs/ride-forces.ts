@@ -1,0 +1,38 @@
+/** The steady forces a bike is ridden with: acceleration, lean, braking share and drag. */
+import { noBalance, type NoBalance } from './no-balance.ts';
+
+export interface Drag {
+  /** N, against the direction of travel. */
+  readonly force: number;
+  /** Above the ground, in the bike's own plane, mm. */
+  readonly height: number;
+}
+
+export interface RideForces {
+  /** Along the direction of travel, g: positive on the gas, negative on the brakes. */
+  readonly acceleration: number;
+  /** From upright, radians. */
+  readonly lean: number;
+  /** Part of the braking force at the front wheel, 0 to 1; the rest is at the rear. Without braking it changes nothing. */
+  readonly frontBrakeShare: number;
+  /** Air's drag; null for none. It acts on what the springs carry. */
+  readonly drag: Drag | null;
+}
+
+/** Standing or rolling evenly, upright. */
+export const AT_REST: RideForces = { acceleration: 0, lean: 0, frontBrakeShare: 1, drag: null };
+
+/** Further than this no tyre holds, and 1/cos grows without bound, radians (80°). */
+export const MOST_LEAN = 1.3962634015954636;
+
+/** What is wrong with the forces as numbers; null when nothing is. */
+export function forcesWrong(forces: RideForces): NoBalance | null {
+  const { acceleration, lean, frontBrakeShare, drag } = forces;
+  if (!Number.isFinite(acceleration)) return noBalance('inputNotANumber');
+  if (!(Math.abs(lean) <= MOST_LEAN)) return noBalance('leanImpossible', { found: lean, limit: MOST_LEAN });
+  if (!(frontBrakeShare >= 0 && frontBrakeShare <= 1))
+    return noBalance('brakeShareImpossible', { found: frontBrakeShare, limit: 1 });
+  if (drag !== null && !(drag.force >= 0 && Number.isFinite(drag.force + drag.height)))
+    return noBalance('dragImpossible', { found: drag.force, limit: 0 });
+  return null;
+}

@@ -1,0 +1,121 @@
+/** The force of a whole end's springs over its own stroke: coil, top-out spring and bump stop together. */
+import { noBalance, type NoBalance } from './no-balance.ts';
+import type { Coil } from './spring-set.ts';
+
+/** All springs of one end as one, mm and N, stroke measured from full extension. */
+export interface SpringLaw {
+  readonly ok: true;
+  /** N/mm, all legs or shocks together. */
+  readonly rate: number;
+  readonly preload: number;
+  readonly topOutRate: number;
+  readonly topOutLength: number;
+  readonly bumpStart: number;
+  readonly bumpDepth: number;
+  /** Force fully pressed, N. */
+  readonly bumpForce: number;
+  readonly bumpExponent: number;
+  /** The stroke there is before metal meets metal or coil meets coil, mm. */
+  readonly stroke: number;
+  /** Whether it is the coils that end it. */
+  readonly coilsEnd: boolean;
+}
+
+/** Powers beyond these are no rubber and no oil lock. */
+const LEAST_EXPONENT = 1;
+const MOST_EXPONENT = 10;
+
+/** More legs or shocks than this no bike has. */
+const MOST_SPRINGS = 4;
+
+/**
+ * The springs of one end over `stroke` mm, `count` of them side by side. Refused with the number in the way: a
+ * rate of zero or less, no stroke, preload that already closes the coils, a bump stop or top-out spring that lies
+ * outside the stroke. Coils that close before the stroke is used up are no error: they end the stroke.
+ */
+export function springLaw(
+  coil: Coil,
+  count: number,
+  stroke: number,
+  end: 'front' | 'rear',
+): SpringLaw | NoBalance {
+  const { rate, preload, springTravel, topOut, bump } = coil;
+  if (!(Number.isInteger(count) && count >= 1 && count <= MOST_SPRINGS))
+    return noBalance('springCountImpossible', { end, found: count, limit: MOST_SPRINGS });
+  if (!(stroke > 0 && Number.isFinite(stroke)))
+    return noBalance('noStroke', { end, found: stroke, limit: 0 });
+  if (!(rate > 0 && Number.isFinite(rate)))
+    return noBalance('rateNotAboveZero', { end, found: rate, limit: 0 });
+  if (!Number.isFinite(preload)) return noBalance('inputNotANumber', { end });
+  if (springTravel !== null && !(preload < springTravel && Number.isFinite(springTravel)))
+    return noBalance('preloadBeyondSpring', {
+      end,
+      found: Number.isFinite(springTravel) ? preload : springTravel,
+      limit: springTravel,
+    });
+  if (topOut !== null && !(topOut.rate > 0 && topOut.length > 0 && topOut.length <= stroke))
+    return noBalance('topOutImpossible', { end, found: topOut.length, limit: stroke });
+  if (topOut !== null && !Number.isFinite(topOut.rate)) return noBalance('inputNotANumber', { end });
+  if (bump !== null) {
+    if (!(bump.startsAt >= 0 && bump.startsAt < stroke))
+      return noBalance('bumpStopImpossible', { end, found: bump.startsAt, limit: stroke });
+    if (!(bump.rate > 0 && Number.isFinite(bump.rate)))
+      return noBalance('rateNotAboveZero', { end, found: bump.rate, limit: 0 });
+    if (!(bump.exponent >= LEAST_EXPONENT && bump.exponent <= MOST_EXPONENT))
+      return noBalance('bumpStopImpossible', { end, found: bump.exponent, limit: MOST_EXPONENT });
+  }
+  const untilCoils = springTravel === null ? Infinity : springTravel - preload;
+  const bumpDepth = bump === null ? 0 : stroke - bump.startsAt;
+  return {
+    ok: true,
+    rate: count * rate,
+    preload,
+    topOutRate: topOut === null ? 0 : count * topOut.rate,
+    topOutLength: topOut === null ? 0 : topOut.length,
+    bumpStart: bump === null ? Infinity : bump.startsAt,
+    bumpDepth,
+    bumpForce: bump === null ? 0 : count * bump.rate * bumpDepth,
+    bumpExponent: bump === null ? 1 : bump.exponent,
+    stroke: Math.min(stroke, untilCoils),
+    coilsEnd: untilCoils < stroke,
+  };
+}
+
+/** Force of everything but the coil spring at a stroke, N, pushing the end out; the top-out spring pulls it in. */
+export function besidesCoil(law: SpringLaw, at: number): number {
+  let force = 0;
+  if (at < law.topOutLength) force -= law.topOutRate * (law.topOutLength - at);
+  if (at > law.bumpStart) force += law.bumpForce * ((at - law.bumpStart) / law.bumpDepth) ** law.bumpExponent;
+  return force;
+}
+
+/**
+ * Force of the end's springs at a stroke, N, along the legs or the shock, positive pushing the end out. Below zero
+ * a top-out spring holds it in. Stops are not springs: what they hold is the balance's to say.
+ */
+export function springForce(law: SpringLaw, at: number): number {
+  return law.rate * Math.max(0, law.preload + at) + besidesCoil(law, at);
+}
+
+/** Rate of the end's springs at a stroke, N/mm: the slope of `springForce`. */
+export function springRate(law: SpringLaw, at: number): number {
+  let rate = law.preload + at > 0 ? law.rate : 0;
+  if (at < law.topOutLength) rate += law.topOutRate;
+  if (at > law.bumpStart) {
+    const part = (at - law.bumpStart) / law.bumpDepth;
+    rate += ((law.bumpForce * law.bumpExponent) / law.bumpDepth) * part ** (law.bumpExponent - 1);
+  }
+  return rate;
+}
+
+/** Energy in the end's springs at a stroke, N·mm, from nothing pressed: the integral of `springForce`. */
+export function springEnergy(law: SpringLaw, at: number): number {
+  const pressed = Math.max(0, law.preload + at);
+  let energy = (law.rate * pressed * pressed) / 2;
+  if (at < law.topOutLength) energy += (law.topOutRate * (law.topOutLength - at) ** 2) / 2;
+  if (at > law.bumpStart) {
+    const part = (at - law.bumpStart) / law.bumpDepth;
+    energy += (law.bumpForce * law.bumpDepth * part ** (law.bumpExponent + 1)) / (law.bumpExponent + 1);
+  }
+  return energy;
+}

@@ -1,0 +1,111 @@
+/** A machine with springs in it: spring laws over the strokes it really has, and where it hangs. */
+import { solveBetween } from '../numeric/solve-between.ts';
+import { armPosition, type ArmPosition } from '../linkage/rear-suspension.ts';
+import type { Machine } from './machine.ts';
+import { noBalance, type NoBalance } from './no-balance.ts';
+import type { RearBrake } from './rear-brake.ts';
+import type { SpringSet } from './spring-set.ts';
+import { springForce, springLaw, type SpringLaw } from './spring-law.ts';
+import { stance, type Travel } from './stance.ts';
+import { STANDARD_GRAVITY } from '../units/convert.ts';
+
+/** What ends the travel at full compression. */
+export type TravelEnd = 'stop' | 'coils';
+
+export interface SprungMachine {
+  readonly ok: true;
+  readonly machine: Machine;
+  readonly springs: SpringSet;
+  readonly fork: SpringLaw;
+  readonly shock: SpringLaw;
+  readonly brake: RearBrake;
+  /** Most travel there is, mm: fork along the legs, rear wheel as `Travel` counts it. */
+  readonly most: Travel;
+  readonly frontEndsBy: TravelEnd;
+  readonly rearEndsBy: TravelEnd;
+  /** Travel at which each wheel hangs in the air, mm: zero without a top-out spring that is pressed by then. */
+  readonly hanging: Travel;
+}
+
+/** The rear wheel's travel is found from the shock's stroke to this, mm. */
+const TRAVEL_TOLERANCE = 1e-10;
+
+/**
+ * Moment arm of the shock about the swingarm pivot, mm: shock stroke per radian by which the arm swings up. The
+ * motion ratio is per mm that the axle rises square to the ground as the frame was measured.
+ */
+export function shockLever(machine: Machine, arm: ArmPosition): number {
+  return arm.motionRatio * machine.rear.arm * Math.cos(arm.angle + machine.rear.tablePitch);
+}
+
+/**
+ * Puts springs into a machine, whose loads may change afterwards without doing this again (`withLoads`). Refused
+ * when a spring is impossible, with what is wrong with it, or when the machine does not stand topped out.
+ */
+export function sprungMachine(
+  machine: Machine,
+  springs: SpringSet,
+  brake: RearBrake = { caliper: 'onArm' },
+): SprungMachine | NoBalance {
+  const { fork, shock } = springs;
+  const forkLaw = springLaw(fork, fork.legs, machine.front.travel, 'front');
+  if (!forkLaw.ok) return forkLaw;
+  const shockLaw = springLaw(shock, shock.shocks, shock.fullLength - shock.closedLength, 'rear');
+  if (!shockLaw.ok) return shockLaw;
+  const toppedOut = stance(machine, { front: 0, rear: 0 });
+  if (!toppedOut.ok) return toppedOut;
+
+  const { wheelTravel } = machine.rear;
+  if (!(wheelTravel > 0)) return noBalance('noStroke', { end: 'rear', found: wheelTravel, limit: 0 });
+  const whole = armPosition(machine.rear, wheelTravel);
+  if (!whole.ok) return whole;
+  let rearMost = wheelTravel;
+  if (whole.shockStroke > shockLaw.stroke) {
+    const root = solveBetween(
+      (travel) => {
+        const at = armPosition(machine.rear, travel);
+        return at.ok ? at.shockStroke - shockLaw.stroke : NaN;
+      },
+      0,
+      wheelTravel,
+      TRAVEL_TOLERANCE,
+    );
+    if (root.status !== 'solved') return noBalance('notConverged', { end: 'rear' });
+    rearMost = root.x;
+  }
+
+  const legLean = machine.front.legLean + toppedOut.pose.pitch;
+  const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY * Math.cos(legLean);
+  const frontHangs = hangs((travel) => springForce(forkLaw, travel) + frontWeight, forkLaw.stroke);
+  const rearHangs = hangs((travel) => {
+    const at = armPosition(machine.rear, travel);
+    if (!at.ok) return NaN;
+    const weightLever = machine.rear.arm * Math.cos(at.angle + toppedOut.pose.pitch);
+    return (
+      springForce(shockLaw, at.shockStroke) * shockLever(machine, at) +
+      machine.rearUnsprung * STANDARD_GRAVITY * weightLever
+    );
+  }, rearMost);
+  if (frontHangs === null) return noBalance('topOutImpossible', { end: 'front' });
+  if (rearHangs === null) return noBalance('topOutImpossible', { end: 'rear' });
+
+  return {
+    ok: true,
+    machine,
+    springs,
+    fork: forkLaw,
+    shock: shockLaw,
+    brake,
+    most: { front: forkLaw.stroke, rear: rearMost },
+    frontEndsBy: forkLaw.coilsEnd ? 'coils' : 'stop',
+    rearEndsBy: shockLaw.coilsEnd && rearMost < wheelTravel ? 'coils' : 'stop',
+    hanging: { front: frontHangs, rear: rearHangs },
+  };
+}
+
+/** Where a wheel in the air comes to rest, mm; null when its top-out spring would swallow the whole travel. */
+function hangs(outward: (travel: number) => number, most: number): number | null {
+  if (outward(0) >= 0) return 0;
+  const root = solveBetween(outward, 0, most, TRAVEL_TOLERANCE);
+  return root.status === 'solved' ? root.x : null;
+}
