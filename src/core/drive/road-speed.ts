@@ -1,0 +1,38 @@
+/** Road speed from engine speed through the gears. */
+import { refused, solved, type Result } from '../numeric/result.ts';
+
+/** What lies between crankshaft and road. Ratios are driven teeth over driving teeth, in turns per turn. */
+export interface Gearing {
+  readonly primaryRatio: number;
+  readonly gearboxRatio: number;
+  /** Rear teeth over front teeth. */
+  readonly finalRatio: number;
+  /** Rolling circumference of the rear tyre, mm. */
+  readonly circumference: number;
+}
+
+const MM_PER_KM = 1e6;
+const MINUTES_PER_HOUR = 60;
+
+/**
+ * Speed in km/h at 1000 turns of the crankshaft a minute, without slip: 1000·circumference / (all ratios). Refused
+ * when one of the numbers is not above zero.
+ */
+export function speedPerThousand(gearing: Gearing): Result<number, 'gearingImpossible'> {
+  const { primaryRatio, gearboxRatio, finalRatio, circumference } = gearing;
+  const whole = primaryRatio * gearboxRatio * finalRatio;
+  const least = Math.min(primaryRatio, gearboxRatio, finalRatio, circumference);
+  if (!(least > 0) || !Number.isFinite(whole * circumference)) return refused('gearingImpossible');
+  return solved((1000 * MINUTES_PER_HOUR * circumference) / (whole * MM_PER_KM));
+}
+
+/**
+ * Change of engine speed at the same road speed in the same gear, per cent, positive when the engine turns faster.
+ * Ratios as in Gearing; circumferences only matter when the tyre changes. Worked: 15/45 to 15/46 is +2.2222 %.
+ */
+export function engineSpeedChange(
+  before: Pick<Gearing, 'finalRatio' | 'circumference'>,
+  after: Pick<Gearing, 'finalRatio' | 'circumference'>,
+): number {
+  return 100 * ((after.finalRatio * before.circumference) / (before.finalRatio * after.circumference) - 1);
+}
