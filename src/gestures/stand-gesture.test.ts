@@ -13,6 +13,7 @@ const CONTEXT: StandContext = {
   ],
   hitRadiusPx,
   armed: null,
+  tapOnly: false,
 };
 const armedWith = (armed: string): StandContext => ({ ...CONTEXT, armed });
 
@@ -55,6 +56,22 @@ function play(inputs: readonly StandInput[], context: StandContext = CONTEXT) {
   return { gesture, effects };
 }
 const effectsOf = (inputs: readonly StandInput[], context?: StandContext) => play(inputs, context).effects;
+
+describe('handles that can only be tapped', () => {
+  const tapOnly: StandContext = { ...CONTEXT, tapOnly: true };
+
+  it('pan under a drag', () => {
+    expect(
+      effectsOf([mouse('down', 300, 100), mouse('move', 310, 96), mouse('up', 310, 96)], tapOnly),
+    ).toEqual([{ kind: 'pan', dxPx: 10, dyPx: -4 }]);
+  });
+
+  it('are tapped as any', () => {
+    expect(effectsOf([mouse('down', 300, 100), mouse('up', 300, 100)], tapOnly)).toEqual([
+      { kind: 'tapHandle', handle: 'axle' },
+    ]);
+  });
+});
 
 describe('dragging a handle', () => {
   it('S5: pressing a handle beside its middle and letting go moves it by nothing', () => {

@@ -14,6 +14,8 @@ export interface StandContext {
   readonly hitRadiusPx: (pointer: PointerKind) => number;
   /** The handle that the next tap puts in its place; null when none waits for one. */
   readonly armed: string | null;
+  /** The handles can be tapped and not dragged: a drag on one pans as on an empty place. */
+  readonly tapOnly: boolean;
 }
 
 /** A pointer that is down: where its press began and where it was last. */
@@ -107,7 +109,7 @@ function move(gesture: StandGesture, input: PointerInput, context: StandContext)
   switch (now.kind) {
     case 'pressing': {
       if (isNear(press)) return { gesture, effects: [] };
-      const handle = draggedOf(now.handles, context.armed);
+      const handle = context.tapOnly ? null : draggedOf(now.handles, context.armed);
       if (handle === null) return doing(gesture, { kind: 'panning', press }, panOf(now.press, press));
       const dragging: Doing = { kind: 'dragging', press, handle };
       return doing(gesture, dragging, { kind: 'grab', handle }, dragOf(handle, press, input));

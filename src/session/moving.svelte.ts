@@ -1,7 +1,7 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
 import type { NumberDial } from '../core/chassis/dials.ts';
 import { dialOf, steppedDial } from '../core/chassis/dials.ts';
-import { refused, type Result } from '../core/numeric/result.ts';
+import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledDial } from '../core/sketch/grips.ts';
 import { movePoint } from '../core/sketch/move-point.ts';
@@ -74,6 +74,13 @@ export class Moving {
     const mark = this.#mark;
     if (mark === null) return;
     const { handle, stance, view } = mark;
+    if (dxPx === 0 && dyPx === 0) {
+      // Back where it began is the very bike that was grabbed, without what rounding makes of it.
+      this.#session.preview(solved);
+      this.#drawing.guides = [];
+      this.#view.view = view;
+      return;
+    }
     const at = toScreen(view, handle.place);
     const place = toGround(view, { x: at.x + dxPx, y: at.y + dyPx });
     if (handle.target.kind === 'grip') {
@@ -158,6 +165,13 @@ export class Moving {
   #holdFrame({ document, stance, view }: Mark, key: PointKey): void {
     const { live, problem } = this.#standing;
     if (live === null || problem !== null) return;
+    if (key === 'rearPatch' || key === 'frontPatch') {
+      // A patch lies straight below its axle: the axle stays still, and the bike pitches about it.
+      const was = toScreen(view, axleOver(stance, key));
+      const is = toScreen(view, axleOver(live.stance, key));
+      this.#view.view = { ...view, xPx: view.xPx + was.x - is.x, yPx: view.yPx + was.y - is.y };
+      return;
+    }
     const anchor = key === 'steeringHead' || key === 'axisFoot' ? 'countershaft' : 'steeringHead';
     const before = document.bike.frame[anchor];
     const after = live.bike.frame[anchor];
@@ -179,6 +193,12 @@ function placedEdit(
   return moved.ok
     ? replaceSketched(from, moved.value.bike, moved.value.setup)
     : refused({ path: key, sentence: MOVE_WORDS[moved.reason] });
+}
+
+function axleOver(stance: Stance, patch: 'rearPatch' | 'frontPatch'): Point {
+  return patch === 'rearPatch'
+    ? { x: stance.rearAxleX, y: stance.rearAxleY }
+    : { x: stance.frontAxleX, y: stance.frontAxleY };
 }
 
 function pointLabel(key: PointKey): string {

@@ -3,6 +3,7 @@ import { hitRadiusPx } from '../gestures/handle-hit.ts';
 import type { StandEffect } from '../gestures/stand-effect.ts';
 import { AT_REST, standStep, type StandGesture } from '../gestures/stand-gesture.ts';
 import type { PointerInput, StandInput } from '../gestures/stand-input.ts';
+import type { StandMode } from '../session/mode.svelte.ts';
 import type { Workbench } from '../session/workbench.svelte.ts';
 
 /** Several handles on one spot, and where they are, px on the Stand. */
@@ -30,7 +31,8 @@ export interface StandHand {
 export function standHand(bench: Workbench): StandHand {
   let gesture: StandGesture = AT_REST;
   let hovered = $state<string | null>(null);
-  let choice = $state.raw<HandleChoice | null>(null);
+  // A question asked in one mode means nothing in another.
+  let choice = $state.raw<{ readonly of: HandleChoice; readonly mode: StandMode } | null>(null);
 
   function handlesNow() {
     return bench.mode.current === 'measure' ? bench.handles.all.filter(isPoint) : bench.handles.free;
@@ -39,7 +41,8 @@ export function standHand(bench: Workbench): StandHand {
   function send(input: StandInput): void {
     const handles = handlesNow().map(({ id, screen }) => ({ id, xPx: screen.x, yPx: screen.y }));
     const armed = bench.mode.chosenPoint === null ? null : `point-${bench.mode.chosenPoint}`;
-    const stepped = standStep(gesture, input, { handles, hitRadiusPx, armed });
+    const tapOnly = bench.mode.current === 'measure';
+    const stepped = standStep(gesture, input, { handles, hitRadiusPx, armed, tapOnly });
     gesture = stepped.gesture;
     stepped.effects.forEach(apply);
   }
@@ -87,7 +90,7 @@ export function standHand(bench: Workbench): StandHand {
         tappedPlace(effect.xPx, effect.yPx);
         break;
       case 'choose':
-        choice = effect;
+        choice = { of: effect, mode: bench.mode.current };
         break;
       case 'pan':
         choice = null;
@@ -119,7 +122,7 @@ export function standHand(bench: Workbench): StandHand {
       return hovered;
     },
     get choice() {
-      return choice;
+      return choice !== null && choice.mode === bench.mode.current ? choice.of : null;
     },
     down: pointer('down'),
     move: pointer('move'),
@@ -165,7 +168,7 @@ export function standHand(bench: Workbench): StandHand {
       tapped(id);
     },
     closeChoice() {
-      const [nearest] = choice?.handles ?? [];
+      const [nearest] = choice?.of.handles ?? [];
       choice = null;
       if (nearest !== undefined) focusHandle(nearest);
     },

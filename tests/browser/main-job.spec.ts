@@ -4,7 +4,13 @@ import { READING_GROUPS } from '../../src/core/readings/all-readings.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { metricReading, savedDocument, savedText, standing, writtenReading } from './support/bike-document.ts';
+import {
+  metricReading,
+  savedDocument,
+  savedText,
+  standing,
+  writtenReading,
+} from './support/bike-document.ts';
 import {
   changeText,
   expectNoUndo,
@@ -95,7 +101,8 @@ test('setting the baseline takes all differences away and keeps the bike as it s
   await typeInto(page, REAR_HEIGHT, '10');
   const trail = await readingText(page, 'Trail');
   await page.getByRole('button', { name: 'Set as baseline' }).click();
-  for (const change of await readings(page).locator('li .change').all()) await expect(change).toHaveText('same');
+  for (const change of await readings(page).locator('li .change').all())
+    await expect(change).toHaveText('same');
   expect(await readingText(page, 'Trail')).toBe(trail);
   expect(layerOf(await pictureText(page), 'shadow')).toBe('');
   await expect(why(page)).toContainText('No geometry differs.');

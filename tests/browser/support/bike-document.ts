@@ -12,7 +12,7 @@ import { openDocument } from '../../../src/document/open-document.ts';
 
 export const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
-/** The text of the file that the page saves now. */
+/** The text of the file that the page saves now. The page then says so above the Stand, which moves everything on it. */
 export async function savedText(page: Page): Promise<string> {
   const [file] = await Promise.all([
     page.waitForEvent('download'),
