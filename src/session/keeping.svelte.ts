@@ -1,141 +1,148 @@
 /** Keeping bikes: saved by themselves, opened from the browser's store or a file, and what went wrong in words. */
+import { untrack } from 'svelte';
+import type { Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
-import type { Repair } from '../document/repair.ts';
 import { Autosave } from '../storage/autosave.ts';
 import { downloadBike, readBikeFile } from '../storage/bike-file.ts';
 import type { BikeStore, BikeSummary, StoredBike } from '../storage/bike-store.ts';
-import { browserStore } from '../storage/browser-store.ts';
 import { newId } from '../storage/new-id.ts';
 import { openStore } from '../storage/open-store.ts';
 import { openStored } from '../storage/open-stored.ts';
-import { saveOnLeaving } from '../storage/save-on-leaving.ts';
 import type { SaveStatus } from '../storage/save-status.ts';
-import { readPreferences } from '../storage/stored-preferences.ts';
-import { browserChannel, TabNotices, type TabNotice } from '../storage/tab-notices.ts';
+import type { StorageFault } from '../storage/storage-fault.ts';
+import { readPreferences, type StoredPreferences } from '../storage/stored-preferences.ts';
+import { TabNotices, type TabNotice } from '../storage/tab-notices.ts';
+import { doneMessage, errorMessage, openedMessage, type Message } from './keeping-message.ts';
+import { browserPlace, type KeepingPlace } from './keeping-place.ts';
+import { FIRST_PREFERENCES } from './preferences.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
 
-export type MessageKind = 'note' | 'done' | 'warning' | 'error';
-
-/** Something to tell that stays until it is dismissed. */
-export interface Message {
-  readonly kind: MessageKind;
-  readonly text: string;
-  readonly details: readonly string[];
+/** A bike that is to take the page. */
+interface Found {
+  readonly document: BikeDocument;
+  readonly id: string;
+  /** The revision it was opened from; null for one that is not stored yet. */
+  readonly revision: number | null;
+  /** Whether it need not be stored until it is changed. */
+  readonly kept: boolean;
+  readonly message: Message | null;
 }
 
-/** What can be done when the other line of work on a bike was kept. */
-export interface OtherWork {
-  readonly stored: StoredBike;
+/** A bike waits to take the page, because the one on it holds changes that could not be stored. */
+export interface Waiting {
+  /** The bike whose changes would be lost. */
+  readonly name: string;
+  readonly found: Found;
 }
 
 export class Keeping {
   readonly #bench: Workbench;
+  readonly #place: KeepingPlace;
   #store: BikeStore | null = null;
   #autosave: Autosave | null = null;
   #notices: TabNotices | null = null;
-  #begun = $state(false);
-  /** The bike on the page, by its id in the store. */
+  /** This tab's line of work on the bike on the page. */
+  #writer = '';
+  /** The document as it was opened or last given to be saved; null when the one on the page must be. */
+  #saved: BikeDocument | null;
+  /** Counts what was asked to take the page: an answer that comes after a newer wish is dropped. */
+  #wish = 0;
+  #ending: readonly (() => void)[] = [];
+
+  /** The bike on the page, by its id in the store; null until the store has answered. */
   bikeId = $state<string | null>(null);
   bikes = $state.raw<readonly BikeSummary[]>([]);
+  /** Versions of the bike on the page that other tabs made and that are kept beside it. */
+  others = $state.raw<readonly StoredBike[]>([]);
   status = $state.raw<SaveStatus>({ state: 'saved', revision: null, savedAt: null });
+  /** Why something beside the bike itself could not be stored or listed; null once it could. */
+  fault = $state.raw<StorageFault | null>(null);
   message = $state.raw<Message | null>(null);
   elsewhere = $state.raw<TabNotice | null>(null);
+  waiting = $state.raw<Waiting | null>(null);
+  /** The bike to come back to: the last one on the page that the store holds. */
+  #lastBike = $state<string | null>(null);
 
-  constructor(bench: Workbench) {
+  constructor(bench: Workbench, place: KeepingPlace = browserPlace()) {
     this.#bench = bench;
+    this.#place = place;
+    this.#saved = bench.session.history.present;
   }
 
-  /** Finds the store, brings back preferences and the last bike, and saves from now on. */
+  /**
+   * Finds the store, brings back preferences and the last bike, and saves from now on. Whatever the user has done
+   * before the store answered stays: a changed or opened bike keeps the page, a chosen preference its value.
+   */
   async begin(): Promise<void> {
-    const store = await openStore(browserStore());
+    const first = this.#bench.session.history.present;
+    const untouched = (): boolean =>
+      this.#bench.session.history.present === first && this.#bench.session.draft === null;
+    const store = await openStore(this.#place.store);
+    const stored = this.#noted(await store.loadPreferences());
+    this.#bringBack(readPreferences(stored ?? null));
     this.#store = store;
-    const kept = await store.loadPreferences();
-    const stored = readPreferences(kept.ok ? kept.value : null);
-    const { lastBike, ...preferences } = stored;
-    this.#bench.preferences.change(preferences);
-    await this.#listBikes();
-    const last = this.bikes.find((bike) => bike.id === lastBike);
-    const opened = last !== undefined && (await this.#load(last.id));
-    // A bike that was changed before the store answered stays on the page.
-    if (!opened) this.#keep(newId(), null);
-    saveOnLeaving(() => this.#autosave?.flush() ?? Promise.resolve());
-    $effect.root(() => {
-      $effect(() => this.#savePreferences());
-      $effect(() => this.#change(this.#bench.session.history.present));
-    });
-    this.#begun = true;
+    await this.#list();
+    const last = this.bikes.find(({ id }) => id === this.#lastBike);
+    const found = last !== undefined && untouched() ? await this.#fromStore(store, last.id) : null;
+    if (found !== null && untouched()) this.#showOrTell(found);
+    if (this.#autosave === null) this.#join(newId(), null);
+    this.#ending = [
+      this.#place.onLeaving(() => this.#autosave?.flush() ?? Promise.resolve()),
+      $effect.root(() => {
+        $effect(() => {
+          const { present } = this.#bench.session.history;
+          untrack(() => this.#change(present));
+        });
+        $effect(() => void this.#savePreferences(this.#preferencesNow()));
+      }),
+    ];
   }
 
-  /** True once the store has answered and changes are being saved. */
-  get begun(): boolean {
-    return this.#begun;
+  /** Saves what is waiting and listens to nothing any more. */
+  async end(): Promise<void> {
+    this.#ending.forEach((end) => end());
+    await this.#leave();
+    this.#store?.close();
   }
 
-  /** A copy of a bike becomes a new one of the user's own. */
+  /** A copy of a bike becomes a new one of the user's own; it is stored once it is changed. */
   async startWith(document: BikeDocument): Promise<void> {
-    await this.#leave();
-    this.#bench.open(document);
-    this.#keep(newId(), null);
-    this.message = null;
+    await this.#turnTo(async () => ({ document, id: newId(), revision: null, kept: true, message: null }));
   }
 
+  /** Puts a bike of the store on the page. */
   async openStored(id: string): Promise<void> {
-    if (id === this.bikeId) return;
-    await this.#leave();
-    await this.#load(id);
+    const store = this.#store;
+    if (id === this.bikeId || store === null) return;
+    await this.#turnTo(() => this.#fromStore(store, id));
   }
 
+  /** Opens a file as a new bike, or says why not and leaves everything as it is. */
   async openFile(file: File): Promise<void> {
-    const read = await readBikeFile(file);
-    if (!read.ok) {
-      this.message = {
-        kind: 'error',
-        text: `${file.name} was not opened. ${read.reason.sentence}`,
-        details: ['The bike on the page is as it was.'],
-      };
-      return;
-    }
-    await this.#leave();
-    const id = newId();
-    const { document, repairs, text } = read.value;
-    if (repairs.length > 0) await this.#store?.keepOriginal({ id, keptAt: Date.now(), text });
-    this.#bench.open(document);
-    this.#keep(id, null);
-    this.#autosave?.change(document);
-    this.message = openedMessage(file.name, repairs);
+    await this.#turnTo(() => this.#fromFile(file));
   }
 
   saveFile(): void {
     const name = downloadBike(this.#bench.session.history.present);
-    this.message = { kind: 'done', text: `Saved to ${name} among your downloads.`, details: [] };
+    this.message = doneMessage(`Saved to ${name} among your downloads.`);
   }
 
   dismiss(): void {
     this.message = null;
   }
 
-  /** Opens the version that another tab made of this bike, as a bike of its own; both stay. */
-  async openOtherWork(): Promise<void> {
-    const { status } = this;
-    if (status.state !== 'conflict' || this.#store === null || this.bikeId === null) return;
-    const revisions = await this.#store.revisions(this.bikeId);
-    const other = revisions.ok && revisions.value.find((each) => each.writer === status.otherWriter);
-    if (!other) {
-      this.message = {
-        kind: 'error',
-        text: 'The other version could not be found in the store.',
-        details: [],
-      };
-      return;
-    }
-    const opened = openDocument(other.text);
-    if (!opened.ok) {
-      this.message = { kind: 'error', text: opened.reason.sentence, details: [] };
-      return;
-    }
-    await this.startWith(opened.value.document);
-    this.#autosave?.change(opened.value.document);
+  /** Opens a version that another tab made of this bike, as a bike of its own; both stay. */
+  async openOther(writer: string): Promise<void> {
+    await this.#turnTo(async () => {
+      const other = this.others.find((each) => each.writer === writer);
+      if (other === undefined) return errorMessage('The other version is no longer in the store.');
+      const opened = openDocument(other.text);
+      if (!opened.ok) return errorMessage(`The other version was not opened. ${opened.reason.sentence}`);
+      const { document, repairs } = opened.value;
+      const message = openedMessage('the other version', repairs, 'It is also kept as it was.');
+      return { document, id: newId(), revision: null, kept: false, message };
+    });
   }
 
   /** The user has seen that both versions are kept. */
@@ -143,48 +150,116 @@ export class Keeping {
     this.#autosave?.acknowledgeConflict();
   }
 
-  /** Takes over what another tab has saved of the bike on the page. */
+  /** Takes over what another tab has saved of the bike on the page, unless changes here were still to be saved. */
   async takeSaved(): Promise<void> {
-    const id = this.bikeId;
-    if (id === null) return;
-    await this.#leave();
-    await this.#load(id);
-  }
-
-  async #load(id: string): Promise<boolean> {
+    const { bikeId } = this;
     const store = this.#store;
-    if (store === null) return false;
-    const loaded = await store.load(id);
-    if (!loaded.ok || loaded.value === null) {
-      const text = loaded.ok ? 'That bike is no longer in the store.' : loaded.reason.sentence;
-      this.message = { kind: 'error', text, details: [] };
-      return false;
-    }
-    const { text, revision, name } = loaded.value;
-    const opened = await openStored(store, id, text, Date.now());
-    if (!opened.ok) {
-      this.message = {
-        kind: 'error',
-        text: `${name} was not opened. ${opened.reason.sentence}`,
-        details: [],
-      };
-      return false;
-    }
-    this.#bench.open(opened.value.document);
-    this.#keep(id, revision);
-    this.message = opened.value.repairs.length > 0 ? openedMessage(name, opened.value.repairs) : null;
-    return true;
+    await this.#autosave?.flush();
+    if (bikeId === null || store === null || bikeId !== this.bikeId) return;
+    this.elsewhere = null;
+    // Then the version here is the newest, and the notice of that tells how to open the other one.
+    if (this.status.state === 'conflict') return;
+    await this.#turnTo(() => this.#fromStore(store, bikeId));
   }
 
-  #keep(id: string, revision: number | null): void {
+  /** Lets the waiting bike take the page; the changes that could not be stored are lost. */
+  leaveAnyway(): void {
+    const { waiting } = this;
+    this.waiting = null;
+    if (waiting !== null) this.#show(waiting.found);
+  }
+
+  /** The waiting bike does not take the page. */
+  stay(): void {
+    this.waiting = null;
+  }
+
+  /** Looks again at what the store holds, as other tabs may have added to it. */
+  async refresh(): Promise<void> {
+    await this.#list();
+  }
+
+  async #turnTo(find: () => Promise<Found | Message>): Promise<void> {
+    const wish = ++this.#wish;
+    this.waiting = null;
+    const found = await find();
+    if (wish !== this.#wish) return;
+    if (!('document' in found)) {
+      this.message = found;
+      return;
+    }
+    await this.#autosave?.flush();
+    if (wish !== this.#wish) return;
+    if (this.#autosave?.hasUnsaved)
+      this.waiting = { name: this.#bench.session.history.present.bike.name, found };
+    else this.#show(found);
+  }
+
+  async #fromStore(store: BikeStore, id: string): Promise<Found | Message> {
+    const loaded = await store.load(id);
+    if (!loaded.ok) return errorMessage(loaded.reason.sentence);
+    if (loaded.value === null) return errorMessage('That bike is no longer in the store.');
+    const { text, revision, name } = loaded.value;
+    const opened = await openStored(store, id, text, this.#place.now());
+    if (!opened.ok) return errorMessage(`${name} was not opened. ${opened.reason.sentence}`);
+    const { document, repairs, originalLost } = opened.value;
+    if (repairs.length === 0) return { document, id, revision, kept: true, message: null };
+    const original =
+      originalLost === null
+        ? 'It is also kept as it was.'
+        : 'It stays as it was in the store until you change it.';
+    const message = openedMessage(name, repairs, original);
+    return { document, id, revision, kept: originalLost !== null, message };
+  }
+
+  async #fromFile(file: File): Promise<Found | Message> {
+    const read = await readBikeFile(file);
+    if (!read.ok)
+      return errorMessage(`${file.name} was not opened. ${read.reason.sentence}`, [
+        'The bike on the page is as it was.',
+      ]);
+    const { document, repairs, text } = read.value;
+    const id = newId();
+    if (repairs.length > 0 && this.#store !== null)
+      this.#noted(await this.#store.keepOriginal({ id, keptAt: this.#place.now(), text }));
+    const message = openedMessage(file.name, repairs, 'The file itself is as it was.');
+    return { document, id, revision: null, kept: false, message };
+  }
+
+  #showOrTell(found: Found | Message): void {
+    if ('document' in found) this.#show(found);
+    else this.message = found;
+  }
+
+  #show({ document, id, revision, kept, message }: Found): void {
+    // An edit made since the last flush is saved under its own bike while the next one is already here.
+    void this.#leave();
+    this.#bench.open(document);
+    this.#saved = kept ? document : null;
+    this.message = message;
+    this.#join(id, revision);
+  }
+
+  async #leave(): Promise<void> {
+    const notices = this.#notices;
+    await this.#autosave?.stop();
+    notices?.close();
+  }
+
+  /** Ties the bike on the page to a place in the store. Without a store yet, `begin` does it. */
+  #join(id: string, revision: number | null): void {
     const store = this.#store;
     if (store === null) return;
-    this.bikeId = id;
     const writer = newId();
+    this.#writer = writer;
+    this.bikeId = id;
     this.elsewhere = null;
-    this.#saved = this.#bench.session.history.present;
-    const notices = new TabNotices(browserChannel(), id, writer, (notice) => {
-      this.elsewhere = notice;
+    this.others = [];
+    if (revision !== null) this.#lastBike = id;
+    // A bike that has left the page may still be saving.
+    const onPage = (): boolean => this.#writer === writer;
+    const notices = new TabNotices(this.#place.channel(), id, writer, (notice) => {
+      if (onPage()) this.#hear(notice);
     });
     this.#notices = notices;
     this.#autosave = new Autosave({
@@ -192,49 +267,64 @@ export class Keeping {
       id,
       writer,
       revision,
-      now: () => Date.now(),
+      now: this.#place.now,
       onStatus: (status) => {
-        this.status = status;
+        if (onPage()) this.status = status;
       },
       onSaved: (saved, savedAt) => {
         notices.saved(saved, savedAt);
-        void this.#listBikes();
+        if (onPage()) this.#lastBike = id;
+        void this.#list();
       },
     });
-    void store.savePreferences({ ...this.#bench.preferences.data, lastBike: id });
+    this.#change(this.#bench.session.history.present);
+    void this.#list();
   }
 
-  /** The document as it was opened or last given to be saved. */
-  #saved: BikeDocument | null = null;
+  #hear(notice: TabNotice): void {
+    if (notice.kind !== 'leftElsewhere') this.elsewhere = notice;
+    else if (this.elsewhere?.kind === 'openElsewhere') this.elsewhere = null;
+  }
 
   #change(document: BikeDocument): void {
     if (document === this.#saved) return;
+    // What is told of a bike that was opened stays while that is being stored.
+    if (this.#saved !== null && this.message?.kind === 'done') this.message = null;
     this.#saved = document;
     this.#autosave?.change(document);
   }
 
-  #savePreferences(): void {
+  #bringBack({ lastBike, ...stored }: StoredPreferences): void {
+    const { preferences } = this.#bench;
+    const first: Readonly<Record<string, unknown>> = { ...FIRST_PREFERENCES };
+    const chosen = Object.entries(preferences.data).filter(([key, value]) => value !== first[key]);
+    preferences.change({ ...stored, ...Object.fromEntries(chosen) });
+    this.#lastBike = lastBike ?? null;
+  }
+
+  #preferencesNow(): object {
     const { data } = this.#bench.preferences;
+    return this.#lastBike === null ? data : { ...data, lastBike: this.#lastBike };
+  }
+
+  async #savePreferences(now: object): Promise<void> {
+    if (this.#store !== null) this.#noted(await this.#store.savePreferences(now));
+  }
+
+  async #list(): Promise<void> {
     const { bikeId } = this;
-    void this.#store?.savePreferences(bikeId === null ? data : { ...data, lastBike: bikeId });
+    const store = this.#store;
+    if (store === null) return;
+    const bikes = this.#noted(await store.list());
+    if (bikes !== null) this.bikes = bikes;
+    if (bikeId === null) return;
+    const others = this.#noted(await store.revisions(bikeId));
+    if (others !== null && bikeId === this.bikeId) this.others = others;
   }
 
-  async #leave(): Promise<void> {
-    this.#notices?.close();
-    await this.#autosave?.stop();
+  /** What the store answered; null when it failed, which the page then tells. */
+  #noted<T>(answer: Result<T, StorageFault>): T | null {
+    this.fault = answer.ok ? null : answer.reason;
+    return answer.ok ? answer.value : null;
   }
-
-  async #listBikes(): Promise<void> {
-    const listed = await this.#store?.list();
-    if (listed?.ok) this.bikes = listed.value;
-  }
-}
-
-function openedMessage(name: string, repairs: readonly Repair[]): Message {
-  if (repairs.length === 0) return { kind: 'done', text: `Opened ${name}.`, details: [] };
-  return {
-    kind: 'warning',
-    text: `Opened ${name}, with ${repairs.length === 1 ? 'one change' : `${repairs.length} changes`}. The original is kept as it was.`,
-    details: repairs.map((repair) => repair.sentence),
-  };
 }

@@ -131,7 +131,7 @@ export class Autosave {
     return {
       state: 'conflict',
       sentence:
-        'This bike was also changed in another tab. Both versions are kept: yours is here, the other is among its revisions.',
+        'This bike was also changed in another tab. Both versions are kept: yours is here, the other is in the list of bikes.',
       otherWriter: this.#conflict.writer,
       otherSavedAt: this.#conflict.savedAt,
     };

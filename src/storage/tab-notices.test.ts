@@ -9,6 +9,7 @@ function channels(): () => Channel {
     const channel: Channel = {
       onmessage: null,
       postMessage: (data) => {
+        if (!all.includes(channel)) throw new Error('the channel is closed');
         const event = new MessageEvent('message', { data });
         all.filter((each) => each !== channel).forEach((each) => each.onmessage?.(event));
       },
@@ -51,6 +52,16 @@ it('tells the other tab of a save, and none that has closed', () => {
   first.tab.close();
   second.tab.saved(4, 8);
   expect(first.heard).toHaveLength(2);
+});
+
+it('tells the other tab when it leaves the bike, and is silent from then on', () => {
+  const make = channels();
+  const first = listening(make(), 'bike', 'a');
+  const second = listening(make(), 'bike', 'b');
+  second.tab.close();
+  second.tab.saved(4, 8);
+  second.tab.close();
+  expect(first.heard).toEqual([{ kind: 'openElsewhere' }, { kind: 'leftElsewhere' }]);
 });
 
 it('takes no notice of messages that it does not know', () => {

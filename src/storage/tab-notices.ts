@@ -4,6 +4,7 @@ import * as v from 'valibot';
 const said = v.variant('kind', [
   v.object({ kind: v.literal('opened'), id: v.string(), writer: v.string() }),
   v.object({ kind: v.literal('here'), id: v.string(), writer: v.string() }),
+  v.object({ kind: v.literal('left'), id: v.string(), writer: v.string() }),
   v.object({
     kind: v.literal('saved'),
     id: v.string(),
@@ -15,6 +16,8 @@ const said = v.variant('kind', [
 
 export type TabNotice =
   | { readonly kind: 'openElsewhere' }
+  /** A tab that had the bike open has turned to another; a third one may still have it. */
+  | { readonly kind: 'leftElsewhere' }
   | { readonly kind: 'savedElsewhere'; readonly revision: number; readonly savedAt: number };
 
 /** What is used of a BroadcastChannel. */
@@ -36,7 +39,7 @@ export function browserChannel(): Channel | null {
  * work. Without a channel nothing is heard; saves are compared in the store all the same.
  */
 export class TabNotices {
-  readonly #channel: Channel | null;
+  #channel: Channel | null;
   readonly #id: string;
   readonly #writer: string;
 
@@ -52,6 +55,7 @@ export class TabNotices {
       const { output } = heard;
       if (output.kind === 'saved')
         onNotice({ kind: 'savedElsewhere', revision: output.revision, savedAt: output.savedAt });
+      else if (output.kind === 'left') onNotice({ kind: 'leftElsewhere' });
       else {
         onNotice({ kind: 'openElsewhere' });
         if (output.kind === 'opened') channel.postMessage({ kind: 'here', id, writer });
@@ -65,7 +69,11 @@ export class TabNotices {
     this.#channel?.postMessage({ kind: 'saved', id: this.#id, writer: this.#writer, revision, savedAt });
   }
 
+  /** Tells the other tabs that this one has left the bike, and hears no more. */
   close(): void {
+    this.#channel?.postMessage({ kind: 'left', id: this.#id, writer: this.#writer });
     this.#channel?.close();
+    // A closed channel throws at the next message, and a save may still come through.
+    this.#channel = null;
   }
 }

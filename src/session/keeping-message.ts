@@ -1,0 +1,30 @@
+/** What keeping bikes has to tell, in words. */
+import type { Repair } from '../document/repair.ts';
+
+export type MessageKind = 'done' | 'warning' | 'error';
+
+/** Something to tell. What was done goes with the next change; what went wrong stays until it is dismissed. */
+export interface Message {
+  readonly kind: MessageKind;
+  readonly text: string;
+  readonly details: readonly string[];
+}
+
+export function doneMessage(text: string): Message {
+  return { kind: 'done', text, details: [] };
+}
+
+export function errorMessage(text: string, details: readonly string[] = []): Message {
+  return { kind: 'error', text, details };
+}
+
+/** That a bike was opened, with every change made on the way. `original` says where it is as it was. */
+export function openedMessage(name: string, repairs: readonly Repair[], original: string): Message {
+  if (repairs.length === 0) return doneMessage(`Opened ${name}.`);
+  const changes = repairs.length === 1 ? 'one change' : `${repairs.length} changes`;
+  return {
+    kind: 'warning',
+    text: `Opened ${name}, with ${changes}. ${original}`,
+    details: repairs.map((repair) => repair.sentence),
+  };
+}

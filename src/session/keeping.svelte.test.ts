@@ -1,0 +1,410 @@
+/** Tests of keeping bikes: what was done before the store answered, what is stored and when, and what is told. */
+import { flushSync } from 'svelte';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { refused } from '../core/numeric/result.ts';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { setDial } from '../document/edits.ts';
+import { openDocument } from '../document/open-document.ts';
+import { saveDocument } from '../document/save-document.ts';
+import type { BikeStore } from '../storage/bike-store.ts';
+import { memoryStore } from '../storage/memory-store.ts';
+import { storageFault, type StorageFault } from '../storage/storage-fault.ts';
+import type { Channel } from '../storage/tab-notices.ts';
+import { Keeping } from './keeping.svelte.ts';
+import { Workbench } from './workbench.svelte.ts';
+
+const [road, track] = DEMO_BIKES;
+if (road === undefined || track === undefined) throw new Error('there are too few demonstrations');
+
+let time = 0;
+beforeEach(() => {
+  time = 1_000_000;
+});
+
+/** Everything that must end with the test. */
+let opened: Keeping[] = [];
+afterEach(async () => {
+  for (const keeping of opened) await keeping.end();
+  opened = [];
+  vi.restoreAllMocks();
+});
+
+/** Channels that hear one another and not themselves. */
+function channels(): () => Channel {
+  const all: Channel[] = [];
+  return () => {
+    const channel: Channel = {
+      onmessage: null,
+      postMessage: (data) =>
+        all
+          .filter((each) => each !== channel)
+          .forEach((each) => each.onmessage?.(new MessageEvent('message', { data }))),
+      close: () => {
+        all.splice(all.indexOf(channel), 1);
+      },
+    };
+    all.push(channel);
+    return channel;
+  };
+}
+
+function tab(store: BikeStore, channel: () => Channel | null = () => null) {
+  const bench = new Workbench(road);
+  let leave: () => Promise<void> = async () => {};
+  const stopped = vi.fn();
+  const keeping = new Keeping(bench, {
+    store: { ...store, close: () => {} },
+    channel,
+    onLeaving: (flush) => {
+      leave = flush;
+      return stopped;
+    },
+    now: () => (time += 1),
+  });
+  opened.push(keeping);
+  return {
+    bench,
+    keeping,
+    stopped,
+    /** Saves what waits, as when the page is left. */
+    leave: async (): Promise<void> => {
+      flushSync();
+      await leave();
+    },
+    turn: (forkHeight: number) =>
+      bench.session.commit((from) => setDial(from, 'forkHeight', forkHeight), 'Fork height'),
+    fork: () => bench.session.document.setup.forkHeight,
+  };
+}
+
+async function begun(store: BikeStore, channel?: () => Channel | null) {
+  const made = tab(store, channel);
+  await made.keeping.begin();
+  return made;
+}
+
+const names = async (store: BikeStore): Promise<string[]> => {
+  const listed = await store.list();
+  return listed.ok ? listed.value.map(({ name }) => name) : [];
+};
+
+async function forkOf(store: BikeStore, id: string | null): Promise<number | null> {
+  const loaded = await store.load(id ?? '');
+  if (!loaded.ok || loaded.value === null) return null;
+  const found = openDocument(loaded.value.text);
+  return found.ok ? found.value.document.setup.forkHeight : null;
+}
+
+/** Waits for the promises that nobody waits for, such as a list looked up again. */
+const idle = (): Promise<void> => new Promise((done) => setTimeout(done));
+
+describe('before the store has answered', () => {
+  it('an edit is made, and is stored once it has', async () => {
+    const store = memoryStore(null);
+    const { keeping, turn, leave, fork } = tab(store);
+    const beginning = keeping.begin();
+    turn(11);
+    await beginning;
+    await leave();
+    expect(await forkOf(store, keeping.bikeId)).toBe(11);
+    expect(fork()).toBe(11);
+  });
+
+  it('an edit keeps the page: the last bike stays in the list', async () => {
+    const store = memoryStore(null);
+    const before = await begun(store);
+    before.turn(7);
+    await before.leave();
+    await idle();
+    const { keeping, turn, leave, fork } = tab(store);
+    const beginning = keeping.begin();
+    turn(11);
+    await beginning;
+    await leave();
+    expect(fork()).toBe(11);
+    expect(keeping.bikeId).not.toBe(before.keeping.bikeId);
+    expect(await forkOf(store, before.keeping.bikeId)).toBe(7);
+    expect(await names(store)).toHaveLength(2);
+  });
+
+  it('a drag under way is not taken out of the hand', async () => {
+    const store = memoryStore(null);
+    const before = await begun(store);
+    before.turn(7);
+    await before.leave();
+    const { bench, keeping, fork } = tab(store);
+    const beginning = keeping.begin();
+    bench.session.preview((from) => setDial(from, 'forkHeight', 13));
+    await beginning;
+    expect(fork()).toBe(13);
+    bench.session.commitDraft('Fork height');
+    await (async () => {
+      flushSync();
+      await keeping.end();
+    })();
+    expect(await forkOf(store, keeping.bikeId)).toBe(13);
+  });
+
+  it('a file is opened and stored, and a demonstration is opened and not stored', async () => {
+    const store = memoryStore(null);
+    const first = tab(store);
+    const file = new File([saveDocument(track)], 'track.json');
+    const opening = first.keeping.openFile(file);
+    const beginning = first.keeping.begin();
+    await Promise.all([opening, beginning]);
+    await first.leave();
+    expect(await names(store)).toEqual(['Track day']);
+
+    const other = memoryStore(null);
+    const second = tab(other);
+    await second.keeping.startWith(track);
+    await second.keeping.begin();
+    await second.leave();
+    expect(second.bench.session.document.bike.name).toBe('Track day');
+    expect(await names(other)).toEqual([]);
+  });
+
+  it('a chosen preference stays, and the others come back', async () => {
+    const store = memoryStore(null);
+    await store.savePreferences({ theme: 'garage', system: 'inch' });
+    const { bench, keeping } = tab(store);
+    const beginning = keeping.begin();
+    bench.preferences.change({ theme: 'sun' });
+    await beginning;
+    flushSync();
+    await idle();
+    expect(bench.preferences.data).toMatchObject({ theme: 'sun', system: 'inch' });
+    expect(await store.loadPreferences()).toMatchObject({ value: { theme: 'sun', system: 'inch' } });
+  });
+});
+
+describe('what is stored', () => {
+  it('is nothing until a bike is changed', async () => {
+    const store = memoryStore(null);
+    const { keeping, leave, turn } = await begun(store);
+    await keeping.startWith(track);
+    await leave();
+    expect(await names(store)).toEqual([]);
+    turn(3);
+    await leave();
+    expect(await names(store)).toEqual(['Track day']);
+  });
+
+  it('comes back in the next page, and so do bikes left for others', async () => {
+    const store = memoryStore(null);
+    const first = await begun(store);
+    first.turn(9);
+    await first.keeping.startWith(track);
+    first.turn(4);
+    await first.leave();
+    await idle();
+    expect(first.keeping.bikes.map(({ name }) => name)).toEqual(['Track day', road.bike.name]);
+    const second = await begun(store);
+    expect(second.bench.session.document.bike.name).toBe('Track day');
+    expect(second.fork()).toBe(4);
+    const road2 = second.keeping.bikes.find(({ name }) => name === road.bike.name);
+    await second.keeping.openStored(road2?.id ?? '');
+    expect(second.fork()).toBe(9);
+  });
+
+  it('a demonstration that was only looked at does not displace the bike to come back to', async () => {
+    const store = memoryStore(null);
+    const first = await begun(store);
+    first.turn(9);
+    await first.leave();
+    await first.keeping.startWith(track);
+    await first.leave();
+    await idle();
+    const second = await begun(store);
+    expect(second.fork()).toBe(9);
+  });
+
+  it('undo is stored too', async () => {
+    const store = memoryStore(null);
+    const { bench, keeping, turn, leave } = await begun(store);
+    turn(9);
+    await leave();
+    bench.undo();
+    await leave();
+    expect(await forkOf(store, keeping.bikeId)).toBe(road.setup.forkHeight);
+  });
+
+  it('an opened bike that was repaired is told of, and stored with its original beside it', async () => {
+    const store = memoryStore(null);
+    const { keeping, leave } = await begun(store);
+    const text = saveDocument(track).replace('"invented": true', '"invented": "yes"');
+    await keeping.openFile(new File([text], 'odd.json'));
+    expect(keeping.message?.text).toBe('Opened odd.json, with one change. The file itself is as it was.');
+    expect(keeping.message?.details[0]).toContain('bike.invented');
+    await leave();
+    expect(keeping.message?.kind).toBe('warning');
+    expect(await names(store)).toEqual(['Track day']);
+    expect(await store.originals(keeping.bikeId ?? '')).toMatchObject({ value: [{ text }] });
+  });
+});
+
+describe('what is asked for last', () => {
+  it('wins over what takes longer to be found', async () => {
+    const store = memoryStore(null);
+    const { bench, keeping, turn } = await begun(store);
+    turn(9);
+    await keeping.startWith(track);
+    await idle();
+    const stored = keeping.bikes[0]?.id ?? '';
+    let answer = (): void => {};
+    const slow = new Promise<void>((done) => (answer = done));
+    const file = new File([saveDocument(road)], 'slow.json');
+    vi.spyOn(file, 'arrayBuffer').mockImplementation(async () => {
+      await slow;
+      return new ArrayBuffer(0);
+    });
+    const opening = keeping.openFile(file);
+    await keeping.openStored(stored);
+    answer();
+    await opening;
+    expect(keeping.bikeId).toBe(stored);
+    expect(keeping.message).toBeNull();
+    expect(bench.session.document.setup.forkHeight).toBe(9);
+  });
+});
+
+describe('when the store takes nothing', () => {
+  it('a bike that would be lost is asked about before another takes the page', async () => {
+    let fault: StorageFault | null = null;
+    const inner = memoryStore(null);
+    const store: BikeStore = {
+      ...inner,
+      save: async (write) => (fault ? refused(fault) : inner.save(write)),
+    };
+    const { bench, keeping, turn, fork } = await begun(store);
+    fault = storageFault('full');
+    turn(9);
+    flushSync();
+    await keeping.startWith(track);
+    expect(keeping.status.state).toBe('full');
+    expect(keeping.waiting?.name).toBe(road.bike.name);
+    expect(fork()).toBe(9);
+    keeping.stay();
+    expect(keeping.waiting).toBeNull();
+    await keeping.startWith(track);
+    keeping.leaveAnyway();
+    expect(bench.session.document.bike.name).toBe('Track day');
+    expect(keeping.status.state).toBe('saved');
+  });
+
+  it('preferences that could not be stored are told of, until they can', async () => {
+    let fault: StorageFault | null = null;
+    const inner = memoryStore(null);
+    const store: BikeStore = {
+      ...inner,
+      savePreferences: async (data) => (fault ? refused(fault) : inner.savePreferences(data)),
+    };
+    const { bench, keeping } = await begun(store);
+    fault = storageFault('full');
+    bench.preferences.change({ theme: 'sun' });
+    flushSync();
+    await idle();
+    expect(keeping.fault?.kind).toBe('full');
+    fault = null;
+    bench.preferences.change({ theme: 'garage' });
+    flushSync();
+    await idle();
+    expect(keeping.fault).toBeNull();
+  });
+});
+
+describe('two tabs', () => {
+  async function twoTabs() {
+    const store = memoryStore(null);
+    const channel = channels();
+    const a = await begun(store, channel);
+    a.turn(1);
+    await a.leave();
+    await idle();
+    const b = await begun(store, channel);
+    return { store, a, b };
+  }
+
+  it('S13: hear of one another, and when the other turns to another bike', async () => {
+    const { a, b } = await twoTabs();
+    expect(b.keeping.bikeId).toBe(a.keeping.bikeId);
+    expect([a.keeping.elsewhere?.kind, b.keeping.elsewhere?.kind]).toEqual([
+      'openElsewhere',
+      'openElsewhere',
+    ]);
+    await b.keeping.startWith(track);
+    await idle();
+    expect(a.keeping.elsewhere).toBeNull();
+  });
+
+  it('both versions can be opened, after either tab has changed the bike', async () => {
+    const { store, a, b } = await twoTabs();
+    a.turn(10);
+    await a.leave();
+    b.turn(20);
+    await b.leave();
+    await idle();
+    expect(b.keeping.status).toMatchObject({ state: 'conflict' });
+    expect(b.keeping.others).toHaveLength(1);
+    await b.keeping.openOther(b.keeping.others[0]?.writer ?? '');
+    expect(b.fork()).toBe(10);
+    await b.leave();
+    expect(await forkOf(store, a.keeping.bikeId)).toBe(20);
+    expect(await forkOf(store, b.keeping.bikeId)).toBe(10);
+    expect(b.keeping.bikeId).not.toBe(a.keeping.bikeId);
+  });
+
+  it('showing the newer version does not hide that a change here was kept beside it', async () => {
+    const { a, b } = await twoTabs();
+    a.turn(10);
+    await a.leave();
+    b.turn(20);
+    flushSync();
+    await b.keeping.takeSaved();
+    expect(b.fork()).toBe(20);
+    expect(b.keeping.status.state).toBe('conflict');
+  });
+
+  it('the newer version takes the page of a tab that changed nothing', async () => {
+    const { a, b } = await twoTabs();
+    a.turn(10);
+    await a.leave();
+    expect(b.keeping.elsewhere?.kind).toBe('savedElsewhere');
+    await b.keeping.takeSaved();
+    expect(b.fork()).toBe(10);
+    b.turn(11);
+    await b.leave();
+    expect(b.keeping.status.state).toBe('saved');
+  });
+});
+
+it('what was done is told until the next change, what went wrong until it is dismissed', async () => {
+  const { keeping, turn } = await begun(memoryStore(null));
+  await keeping.openFile(new File([saveDocument(track)], 'track.json'));
+  expect(keeping.message?.text).toBe('Opened track.json.');
+  flushSync();
+  expect(keeping.message?.kind).toBe('done');
+  turn(3);
+  flushSync();
+  expect(keeping.message).toBeNull();
+  await keeping.openFile(new File(['{'], 'cut.json'));
+  turn(4);
+  flushSync();
+  expect(keeping.message?.kind).toBe('error');
+  expect(keeping.message?.text).toMatch(/^cut\.json was not opened\. /);
+  keeping.dismiss();
+  expect(keeping.message).toBeNull();
+});
+
+it('ends with everything saved and nothing listened to', async () => {
+  const store = memoryStore(null);
+  const { keeping, turn, stopped } = await begun(store);
+  turn(6);
+  flushSync();
+  await keeping.end();
+  expect(stopped).toHaveBeenCalledTimes(1);
+  expect(await forkOf(store, keeping.bikeId)).toBe(6);
+  turn(8);
+  flushSync();
+  expect(await forkOf(store, keeping.bikeId)).toBe(6);
+});
