@@ -382,6 +382,7 @@ it('what was done is told until the next change, what went wrong until it is dis
   const { keeping, turn } = await begun(memoryStore(null));
   await keeping.openFile(new File([saveDocument(track)], 'track.json'));
   expect(keeping.message?.text).toBe('Opened track.json.');
+  expect(keeping.message?.details).toEqual([]);
   flushSync();
   expect(keeping.message?.kind).toBe('done');
   turn(3);
@@ -394,6 +395,12 @@ it('what was done is told until the next change, what went wrong until it is dis
   expect(keeping.message?.text).toMatch(/^cut\.json was not opened\. /);
   keeping.dismiss();
   expect(keeping.message).toBeNull();
+});
+
+it('says that of several files given together one is opened', async () => {
+  const { keeping } = await begun(memoryStore(null));
+  await keeping.openFile(new File([saveDocument(track)], 'track.json'), 2);
+  expect(keeping.message?.details).toEqual(['One bike is opened at a time.']);
 });
 
 it('ends with everything saved and nothing listened to', async () => {

@@ -118,9 +118,9 @@ export class Keeping {
     await this.#turnTo(() => this.#fromStore(store, id));
   }
 
-  /** Opens a file as a new bike, or says why not and leaves everything as it is. */
-  async openFile(file: File): Promise<void> {
-    await this.#turnTo(() => this.#fromFile(file));
+  /** Opens a file as a new bike, or says why not and leaves everything as it is. `besides` were given with it. */
+  async openFile(file: File, besides = 0): Promise<void> {
+    await this.#turnTo(() => this.#fromFile(file, besides));
   }
 
   saveFile(): void {
@@ -212,7 +212,7 @@ export class Keeping {
     return { document, id, revision, kept: originalLost !== null, message };
   }
 
-  async #fromFile(file: File): Promise<Found | Message> {
+  async #fromFile(file: File, besides: number): Promise<Found | Message> {
     const read = await readBikeFile(file);
     if (!read.ok)
       return errorMessage(`${file.name} was not opened. ${read.reason.sentence}`, [
@@ -222,7 +222,9 @@ export class Keeping {
     const id = newId();
     if (repairs.length > 0 && this.#store !== null)
       this.#noted(await this.#store.keepOriginal({ id, keptAt: this.#place.now(), text }));
-    const message = openedMessage(file.name, repairs, 'The file itself is as it was.');
+    const opened = openedMessage(file.name, repairs, 'The file itself is as it was.');
+    const message =
+      besides === 0 ? opened : { ...opened, details: [...opened.details, 'One bike is opened at a time.'] };
     return { document, id, revision: null, kept: false, message };
   }
 
