@@ -1,0 +1,98 @@
+/** How far the bottom run can be pushed up and pulled down at its middle: what a mechanic measures as slack. */
+import { solveBetween } from '../numeric/solve-between.ts';
+import { runMiddle, spareOf, type BottomRun } from './bottom-run.ts';
+
+/** Play at mid run, mm, square to the taut run. */
+export interface ChainPlay {
+  readonly ok: true;
+  /** From the taut line up and down until the chain is taut again, bent in two straight halves. */
+  readonly up: number;
+  readonly down: number;
+  /** Up and down together: the slack of a workshop manual. */
+  readonly total: number;
+}
+
+export interface NoPlay {
+  readonly ok: false;
+  /** `tooTight`: chain is lacking; `tooSlack`: it could be pushed further than half the run is long. */
+  readonly reason: 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumber';
+  readonly spare: number;
+}
+
+/** Place to which play is found, mm. */
+const PLAY_STEP = 1e-10;
+/** Most play either way, in parts of the run's length. */
+const MOST_PART = 0.5;
+
+/**
+ * Chain beyond the taut length, mm, that is used up when the middle of the run is held `aside` mm below its taut
+ * line (negative: above): two straight pieces, each a tangent of its sprocket; wraps counted in teeth. null when
+ * the middle would lie within a pitch circle.
+ */
+export function spareForAside(run: BottomRun, aside: number): number | null {
+  const { loop, rear, front, angle } = run;
+  const middle = runMiddle(run);
+  const x = middle.x + aside * Math.sin(angle);
+  const y = middle.y - aside * Math.cos(angle);
+  const behind = Math.hypot(x - rear.x, y - rear.y);
+  const ahead = Math.hypot(front.x - x, front.y - y);
+  if (!(behind > loop.rearRadius && ahead > loop.frontRadius)) return null;
+  const rearPiece = Math.sqrt(behind * behind - loop.rearRadius * loop.rearRadius);
+  const frontPiece = Math.sqrt(ahead * ahead - loop.frontRadius * loop.frontRadius);
+  const rearAngle = Math.atan2(y - rear.y, x - rear.x) + Math.atan2(loop.rearRadius, rearPiece);
+  const frontAngle = Math.atan2(front.y - y, front.x - x) - Math.atan2(loop.frontRadius, frontPiece);
+  return spareOf(run, rearPiece + frontPiece, rearAngle, frontAngle);
+}
+
+/** How far one way (1 down, −1 up) the middle can go with so much spare chain; null when too far. */
+function reach(run: BottomRun, spare: number, way: 1 | -1): number | null | 'notConverged' {
+  // Straight halves between fixed ends need twice the square over the length: a first guess that is widened.
+  let most = Math.sqrt((run.length * spare) / 2) + run.loop.pitch;
+  for (;;) {
+    const needed = spareForAside(run, way * most);
+    if (needed === null || most > MOST_PART * run.length) return null;
+    if (needed > spare) break;
+    most *= 1.5;
+  }
+  const found = solveBetween((aside) => (spareForAside(run, way * aside) ?? NaN) - spare, 0, most, PLAY_STEP);
+  return found.status === 'solved' ? found.x : 'notConverged';
+}
+
+/**
+ * Play of a bottom run with `spare` mm of chain beyond the taut length, the top run being tight. Exact for a chain
+ * that bends freely; see spareForAside. Refused without spare, or with so much that the run could be pushed aside
+ * further than half its length.
+ */
+export function chainPlay(run: BottomRun, spare: number): ChainPlay | NoPlay {
+  if (!Number.isFinite(spare)) return { ok: false, reason: 'notANumber', spare: 0 };
+  if (spare < 0) return { ok: false, reason: 'tooTight', spare };
+  if (spare === 0) return { ok: true, up: 0, down: 0, total: 0 };
+  const up = reach(run, spare, -1);
+  const down = reach(run, spare, 1);
+  if (up === 'notConverged' || down === 'notConverged') return { ok: false, reason: 'notConverged', spare };
+  if (up === null || down === null) return { ok: false, reason: 'tooSlack', spare };
+  return { ok: true, up, down, total: up + down };
+}
+
+/** Chain beyond the taut length, mm, at which a run has so much play up and down together; why not otherwise. */
+export function spareForPlay(run: BottomRun, total: number): { ok: true; spare: number } | NoPlay {
+  if (!Number.isFinite(total)) return { ok: false, reason: 'notANumber', spare: 0 };
+  if (total <= 0) return { ok: true, spare: 0 };
+  // All of the play downward takes more chain than half up and half down.
+  const most = total > MOST_PART * run.length ? null : spareForAside(run, total);
+  if (most === null) return { ok: false, reason: 'tooSlack', spare: 0 };
+  const found = solveBetween(
+    (spare) => {
+      const play = chainPlay(run, spare);
+      return play.ok ? play.total - total : NaN;
+    },
+    0,
+    most,
+    SPARE_STEP,
+  );
+  if (found.status === 'solved') return { ok: true, spare: found.x };
+  return { ok: false, reason: found.status === 'noValue' ? 'tooSlack' : 'notConverged', spare: found.x };
+}
+
+/** Spare chain to which a wanted play is turned round, mm. */
+const SPARE_STEP = 1e-10;
