@@ -62,7 +62,11 @@ export function springLaw(
     if (!(bump.rate > 0 && Number.isFinite(bump.rate)))
       return noBalance('rateNotAboveZero', { end, found: bump.rate, limit: 0 });
     if (!(bump.exponent >= LEAST_EXPONENT && bump.exponent <= MOST_EXPONENT))
-      return noBalance('bumpStopImpossible', { end, found: bump.exponent, limit: MOST_EXPONENT });
+      return noBalance('bumpStopImpossible', {
+        end,
+        found: bump.exponent,
+        limit: bump.exponent > MOST_EXPONENT ? MOST_EXPONENT : LEAST_EXPONENT,
+      });
   }
   const untilCoils = springTravel === null ? Infinity : springTravel - preload;
   const bumpDepth = bump === null ? 0 : stroke - bump.startsAt;

@@ -1,0 +1,127 @@
+/** Chain and axle: where the axle ends up in its slot with a given chain, and which chains a given axle place takes. */
+import type { NoPose } from '../chassis/no-pose.ts';
+import type { ChainLoop } from '../drive/chain-loop.ts';
+import { linksBetween, linksFrom, linksPossible, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
+import { solveBetween } from '../numeric/solve-between.ts';
+import { chainAt, type ChainMachine } from './chain-in-frame.ts';
+
+/** The slot and how the chain is set in it. */
+export interface AxleSlot {
+  /** How far the axle can move back from the slot's front, mm. */
+  readonly slot: number;
+  /** Chain left over beyond the taut length at the travel below, mm: what becomes slack. */
+  readonly spare: number;
+  /** Rear travel at which the chain is set, mm: 0 for a wheel hanging on a stand. */
+  readonly rearTravel: number;
+  readonly rule: LinkRule;
+}
+
+/** The axle's place with a chain. */
+export interface AxlePlace {
+  readonly ok: true;
+  readonly links: number;
+  /** Back from the slot's front, mm. */
+  readonly axlePosition: number;
+  /** Links by which the found place misses the chain's length: rounding. */
+  readonly residual: number;
+}
+
+/** Why a chain does not put the axle into its slot. */
+export interface AxleMisfit {
+  readonly ok: false;
+  /** `chainTooShort` would pull the axle ahead of the slot, `chainTooLong` push it out behind; the other names say themselves. */
+  readonly reason: 'chainTooShort' | 'chainTooLong' | 'linksImpossible' | 'notConverged' | NoPose['reason'];
+  readonly links: number;
+  /** Where the axle would have to be, mm from the slot's front; null when the chain reaches no such place near the slot. */
+  readonly axlePosition: number | null;
+  /** Chains that put the axle into the slot, nearest to the asked one first; empty when none does. */
+  readonly nearest: readonly number[];
+}
+
+/** How far outside the slot a place is still told, in parts of the swingarm. */
+const TOLD_AHEAD = 0.5;
+const TOLD_BEHIND = 1;
+/** Axle place is found to this, mm; an axle this far outside its slot is in it. */
+const PLACE_STEP = 1e-10;
+const SLOT_ROUNDING = 1e-7;
+
+function linksAt(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  slot: AxleSlot,
+  axlePosition: number,
+): number | NoPose {
+  const path = chainAt(machine, loop, slot.rearTravel, axlePosition);
+  return 'ok' in path ? path : path.links + slot.spare / loop.pitch;
+}
+
+/** Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to ask. */
+export function chainsThatFit(machine: ChainMachine, loop: ChainLoop, slot: AxleSlot): number[] | NoPose {
+  const least = linksAt(machine, loop, slot, 0);
+  const most = linksAt(machine, loop, slot, slot.slot);
+  if (typeof least !== 'number') return least;
+  if (typeof most !== 'number') return most;
+  return linksBetween(least, most, slot.rule);
+}
+
+/**
+ * Where the axle ends up with a chain of `links` links: the place at which the taut chain at the stated travel, with
+ * the stated spare, is that long. Moving the axle back lengthens the swingarm; travel and shock are kept. Refused with
+ * the place it would need and the nearest chains that work.
+ */
+export function axleForChain(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  slot: AxleSlot,
+  links: number,
+): AxlePlace | AxleMisfit {
+  const misfit = (reason: AxleMisfit['reason'], axlePosition: number | null): AxleMisfit => {
+    const fits = chainsThatFit(machine, loop, slot);
+    const nearest = Array.isArray(fits)
+      ? fits.sort((a, b) => Math.abs(a - links) - Math.abs(b - links) || a - b)
+      : [];
+    return { ok: false, reason, links, axlePosition, nearest };
+  };
+  if (!linksPossible(links, slot.rule)) return misfit('linksImpossible', null);
+  const here = linksAt(machine, loop, slot, 0);
+  if (typeof here !== 'number') return misfit(here.reason, null);
+  const missing = (axlePosition: number): number => {
+    const length = linksAt(machine, loop, slot, axlePosition);
+    return typeof length === 'number' ? length - links : NaN;
+  };
+  let [low, high] = [0, slot.slot];
+  // A chain that does not fit is followed outside the slot, to tell how far off it is.
+  if (here > links) [low, high] = [-TOLD_AHEAD * machine.rear.tableArm, 0];
+  else if (missing(slot.slot) < 0) [low, high] = [slot.slot, TOLD_BEHIND * machine.rear.tableArm];
+  const found = solveBetween(missing, low, high, PLACE_STEP);
+  if (found.status === 'notConverged') return misfit('notConverged', null);
+  if (found.status !== 'solved') return misfit(here > links ? 'chainTooShort' : 'chainTooLong', null);
+  const { x, residual } = found;
+  if (x < -SLOT_ROUNDING) return misfit('chainTooShort', x);
+  if (x > slot.slot + SLOT_ROUNDING) return misfit('chainTooLong', x);
+  return { ok: true, links, axlePosition: Math.min(slot.slot, Math.max(0, x)), residual };
+}
+
+/** What chain an axle place asks for. */
+export interface ChainForAxle {
+  readonly ok: true;
+  /** Length that would leave the axle exactly there; in general no whole number. */
+  readonly exactLinks: number;
+  /** Chains next to it that can be joined, with where each would put the axle; the nearer place first. */
+  readonly choices: readonly (AxlePlace | AxleMisfit)[];
+}
+
+/** The links needed for an axle place, mm from the slot's front, and where the axle sits with the whole chains next to them. */
+export function chainForAxle(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  slot: AxleSlot,
+  axlePosition: number,
+): ChainForAxle | NoPose {
+  const exactLinks = linksAt(machine, loop, slot, axlePosition);
+  if (typeof exactLinks !== 'number') return exactLinks;
+  const whole = [...new Set([linksUpTo(exactLinks, slot.rule), linksFrom(exactLinks, slot.rule)])];
+  const off = (links: number): number => Math.abs(links - exactLinks);
+  whole.sort((a, b) => off(a) - off(b));
+  return { ok: true, exactLinks, choices: whole.map((links) => axleForChain(machine, loop, slot, links)) };
+}

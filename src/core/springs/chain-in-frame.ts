@@ -1,0 +1,50 @@
+/** The taut chain of a machine at any travel and axle position, in frame coordinates: no ground is needed for its length. */
+import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import type { Point } from '../plane/point.ts';
+import type { ChainLoop } from '../drive/chain-loop.ts';
+import { chainPath, type ChainPath } from '../drive/chain-path.ts';
+import { armPosition } from '../linkage/rear-suspension.ts';
+import type { Machine } from './machine.ts';
+
+/** What the chain's length depends on: pivot at the origin, frame coordinates, mm. */
+export type ChainMachine = Pick<Machine, 'rear' | 'countershaftX' | 'countershaftY' | 'guideRadius'>;
+
+/** Axle with the wheel risen by `rearTravel` mm and the axle `axlePosition` mm back in its slot, frame coordinates. */
+export function axleInFrame(machine: ChainMachine, rearTravel: number, axlePosition: number): Point | NoPose {
+  const arm = machine.rear.tableArm + axlePosition;
+  const at = armPosition({ ...machine.rear, arm }, rearTravel);
+  if (!at.ok) return at;
+  return { x: -arm * Math.cos(at.angle), y: -arm * Math.sin(at.angle) };
+}
+
+/** Where the axle stands in its slot as the machine is dialled, mm back from the slot's front. */
+export function dialledAxlePosition(machine: ChainMachine): number {
+  return machine.rear.arm - machine.rear.tableArm;
+}
+
+export function countershaftInFrame(machine: ChainMachine): Point {
+  return { x: machine.countershaftX, y: machine.countershaftY };
+}
+
+/**
+ * The taut chain's path at a rear travel and axle position, mm. With the guide's rule of the standing bike. No path
+ * where the arm cannot reach, the sprockets overlap, or a sprocket covers the guide.
+ */
+export function chainAt(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  rearTravel: number,
+  axlePosition: number,
+): ChainPath | NoPose {
+  const axle = axleInFrame(machine, rearTravel, axlePosition);
+  if ('ok' in axle) return axle;
+  const front = countershaftInFrame(machine);
+  const { guideRadius } = machine;
+  const guide = guideRadius === null ? null : { centre: { x: 0, y: 0 }, radius: guideRadius };
+  const path = chainPath(loop, axle, front, guide);
+  if (path !== null) return path;
+  return noPose('sprocketsOverlap', {
+    found: Math.hypot(front.x - axle.x, front.y - axle.y),
+    limit: loop.rearRadius + loop.frontRadius,
+  });
+}
