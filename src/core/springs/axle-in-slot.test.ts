@@ -15,6 +15,7 @@ const slot: AxleSlot = { slot: 30, spare: 0, rearTravel: 0, rule: { halfLink: fa
 
 describe('an axle with a given chain', () => {
   it('stands where the chain round both sprockets of the standing bike has its links', () => {
+    let placed = 0;
     fc.assert(
       fc.property(likelyBike, fc.constantFrom(0, 0.5, 3), ({ bike, setup, travel }, spare) => {
         const parts = machine(withFrame(bike, { guideRadius: null }), setup);
@@ -34,10 +35,12 @@ describe('an axle with a given chain', () => {
           const centres = Math.hypot(on.countershaftX - on.rearAxleX, on.countershaftY - on.rearAxleY);
           expect(Math.abs(linksAround(chain, centres) + spare / chain.pitch - links)).toBeLessThan(1e-9);
           expect(Math.abs(place.residual)).toBeLessThan(1e-9);
+          placed++;
         }
       }),
       { numRuns: 300, seed: 1 },
     );
+    expect(placed).toBeGreaterThan(300);
   });
 
   it('two links more let it move back by about one pitch, one by half a pitch', () => {

@@ -1,0 +1,73 @@
+/** Tests of the taut chain's way, over the guide and without. */
+import { describe, expect, it } from 'vitest';
+import { outerTangent, type Circle } from '../plane/circle.ts';
+import { distance } from '../plane/point.ts';
+import { linksAround } from './chain-length.ts';
+import { chainLoop } from './chain-loop.ts';
+import { chainPath } from './chain-path.ts';
+
+const loop = chainLoop(15, 45, 15.875);
+const rear = { x: -570, y: -130 };
+const front = { x: 78, y: -30 };
+
+/** Angle of a tangent's way. */
+function wayOf(from: Circle, to: Circle): { angle: number; length: number } {
+  const tangent = outerTangent(from, to, 'left');
+  if (tangent === 'oneInsideOther') throw new Error(tangent);
+  return {
+    angle: Math.atan2(tangent.to.y - tangent.from.y, tangent.to.x - tangent.from.x),
+    length: distance(tangent.from, tangent.to),
+  };
+}
+
+describe('the taut chain', () => {
+  it('is as long as a chain round the two centres when nothing is in its way', () => {
+    const path = chainPath(loop, rear, front, null);
+    expect(path?.links).toBeCloseTo(linksAround(loop, distance(rear, front)), 12);
+    const clear = chainPath(loop, rear, front, { centre: { x: 0, y: 0 }, radius: 5 });
+    expect(clear).toMatchObject({ onGuide: false, links: path?.links });
+    expect(clear?.topLever).toBeGreaterThan(5);
+  });
+
+  it('over the guide is made of two tangents and an arc, with less chain on the front sprocket', () => {
+    const guide = { centre: { x: 0, y: 0 }, radius: 45 };
+    const path = chainPath(loop, rear, front, guide);
+    if (path === null) throw new Error('no path');
+    expect(path.onGuide).toBe(true);
+    const circles = [
+      { centre: rear, radius: loop.rearRadius },
+      guide,
+      { centre: front, radius: loop.frontRadius },
+    ] as const;
+    const behind = wayOf(circles[0], circles[1]);
+    const ahead = wayOf(circles[1], circles[2]);
+    const bottom = outerTangent(circles[0], circles[2], 'right');
+    if (bottom === 'oneInsideOther') throw new Error(bottom);
+    const bottomAngle = Math.atan2(bottom.to.y - bottom.from.y, bottom.to.x - bottom.from.x);
+    const runs =
+      behind.length +
+      ahead.length +
+      distance(bottom.from, bottom.to) +
+      guide.radius * (behind.angle - ahead.angle);
+    const wraps = [
+      (45 * (Math.PI + bottomAngle - behind.angle)) / (2 * Math.PI),
+      (15 * (Math.PI - (bottomAngle - ahead.angle))) / (2 * Math.PI),
+    ];
+    expect(path.links).toBeCloseTo(runs / loop.pitch + wraps[0] + wraps[1], 10);
+    expect(path.links).toBeGreaterThan(linksAround(loop, distance(rear, front)));
+  });
+
+  it('touches the guide without a jump of its length', () => {
+    const clear = chainPath(loop, rear, front, { centre: { x: 0, y: 0 }, radius: 1 });
+    const lever = clear?.topLever ?? 0;
+    const touching = chainPath(loop, rear, front, { centre: { x: 0, y: 0 }, radius: lever + 1e-7 });
+    expect(touching?.onGuide).toBe(true);
+    expect(Math.abs((touching?.links ?? 0) - (clear?.links ?? 0))).toBeLessThan(1e-9);
+  });
+
+  it('has no way where sprockets overlap or swallow the guide', () => {
+    expect(chainPath(loop, rear, { x: -500, y: -130 }, null)).toBeNull();
+    expect(chainPath(loop, rear, front, { centre: { x: 70, y: -30 }, radius: 400 })).toBeNull();
+    expect(chainPath(loop, rear, { x: NaN, y: 0 }, null)).toBeNull();
+  });
+});
