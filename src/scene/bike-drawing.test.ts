@@ -1,0 +1,70 @@
+/** Tests of the drawn motorcycle. */
+import { describe, expect, it } from 'vitest';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { RIDE_STATES } from '../core/springs/ride-state.ts';
+import { standBike } from '../core/springs/stand-bike.ts';
+import { bikeShapes } from './bike-drawing.ts';
+import { drivePlaces, topRun } from './chain-drawing.ts';
+import { shadowShapes, SHADOW_ALIGNS } from './shadow-drawing.ts';
+import type { PathShape, Shape } from './shape.ts';
+
+function numbersOf(shape: Shape): number[] {
+  if (shape.kind !== 'path') return [shape.at.x, shape.at.y];
+  return shape.steps.flatMap((step) => Object.values(step).filter((value) => typeof value === 'number'));
+}
+
+const stood = DEMO_BIKES.flatMap(({ bike, setup }) =>
+  RIDE_STATES.map((state) => {
+    const stance = standBike(bike, setup, state);
+    if (!stance.ok) throw new Error(`${bike.name}: ${stance.reason}`);
+    return { bike, setup, stance, title: `${bike.name}, ${state}` };
+  }),
+);
+
+describe('every demonstration bike', () => {
+  it.each(stood)('$title is drawn in finite numbers, wheels on the ground', ({ bike, setup, stance }) => {
+    const shapes = bikeShapes(stance, bike, setup);
+    expect(shapes.flatMap(numbersOf).every(Number.isFinite)).toBe(true);
+    const tyres = shapes.filter(
+      (shape): shape is PathShape => shape.kind === 'path' && shape.role === 'tyre',
+    );
+    const lowest = tyres.map((tyre) => {
+      const [rim] = tyre.steps.filter((step) => step.op === 'arc');
+      return rim.op === 'arc' ? rim.cy - rim.radius : NaN;
+    });
+    expect(lowest).toHaveLength(2);
+    for (const y of lowest) expect(y).toBeCloseTo(0, 9);
+  });
+
+  it.each(stood)('$title has as many drawn teeth as its setup says', ({ bike, setup, stance }) => {
+    const sprockets = bikeShapes(stance, bike, setup).filter(
+      (shape): shape is PathShape => shape.kind === 'path' && shape.role === 'sprocket',
+    );
+    const teeth = sprockets.map((sprocket) => sprocket.steps.filter((step) => step.op === 'line').length);
+    // Four corners a tooth, of which the first of all is the pen's move.
+    expect(teeth.map((lines) => (lines + 1) / 4)).toEqual([setup.rearTeeth, setup.frontTeeth]);
+  });
+});
+
+describe('the chain', () => {
+  it('bends over the guide exactly when it pulls at the guide’s radius', () => {
+    for (const { stance } of stood)
+      expect(topRun(drivePlaces(stance)).length === 2).toBe(stance.pullLever > stance.topRunLever);
+  });
+});
+
+describe('the shadow', () => {
+  it('lies with the chosen place on that of the live bike', () => {
+    const [live, baseline] = stood;
+    const rearTyre = (align: (typeof SHADOW_ALIGNS)[number]['key']) => {
+      const [tyre] = shadowShapes(baseline.stance, baseline.bike, live.stance, align);
+      const arc = tyre.kind === 'path' ? tyre.steps.find((step) => step.op === 'arc') : undefined;
+      return arc?.op === 'arc' ? { x: arc.cx, y: arc.cy } : { x: NaN, y: NaN };
+    };
+    expect(rearTyre('rearPatch').x).toBeCloseTo(0, 9);
+    const wheelbases = live.stance.pose.wheelbase - baseline.stance.pose.wheelbase;
+    expect(rearTyre('frontPatch').x).toBeCloseTo(wheelbases, 9);
+    const rise = live.stance.pose.originY - baseline.stance.pose.originY;
+    expect(rearTyre('pivot').y - baseline.stance.rearAxleY).toBeCloseTo(rise, 9);
+  });
+});
