@@ -1,6 +1,6 @@
 /** The bike on the page as its file holds it, and what the core makes of it. */
 import { readFile } from 'node:fs/promises';
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import { standBike } from '../../../src/core/springs/stand-bike.ts';
 import type { RideState } from '../../../src/core/springs/ride-state.ts';
@@ -12,12 +12,16 @@ import { openDocument } from '../../../src/document/open-document.ts';
 
 export const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
-/** The text of the file that the page saves now. The page then says so above the Stand, which moves everything on it. */
+/** The text of the file that the page saves now. What the page says of it is taken away, since it moves the Stand. */
 export async function savedText(page: Page): Promise<string> {
   const [file] = await Promise.all([
     page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save to a file' }).click(),
+    // A notice about storage may offer the same below the bar.
+    page.getByRole('banner').getByRole('button', { name: 'Save to a file' }).click(),
   ]);
+  const said = page.getByRole('status').filter({ hasText: 'Saved to' });
+  await said.getByRole('button', { name: 'Dismiss' }).click();
+  await expect(said).toBeHidden();
   return await readFile(await file.path(), 'utf8');
 }
 

@@ -26,7 +26,7 @@ export function handle(page: Page, id: string): Locator {
 
 /** Where a handle's middle is, px of the window, unrounded. */
 export async function middleOf(page: Page, id: string): Promise<Place> {
-  return await handle(page, id).evaluate((element) => {
+  return await handle(page, id).evaluate((element: HTMLElement) => {
     const { left, top } = (element.offsetParent as HTMLElement).getBoundingClientRect();
     return { x: left + parseFloat(element.style.left), y: top + parseFloat(element.style.top) };
   });
