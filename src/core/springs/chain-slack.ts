@@ -1,0 +1,98 @@
+/** The chain's slack through the travel, with the axle where it is. */
+import type { NoPose } from '../chassis/no-pose.ts';
+import { bottomRun, type BottomRun } from '../drive/bottom-run.ts';
+import type { ChainLoop } from '../drive/chain-loop.ts';
+import { chainPlay, type ChainPlay, type NoPlay } from '../drive/chain-play.ts';
+import { hangingRun, type HangingRun, type NoHangingRun } from '../drive/hanging-run.ts';
+import {
+  axleInFrame,
+  chainAt,
+  countershaftInFrame,
+  dialledAxlePosition,
+  type ChainMachine,
+} from './chain-in-frame.ts';
+import type { Stance } from './stance.ts';
+
+/** A chain on its bike: its loop, worn as it is, its links, and the axle's place back in the slot, mm. */
+export interface FittedChain {
+  readonly loop: ChainLoop;
+  readonly links: number;
+  readonly axlePosition: number;
+}
+
+/** Slack at one place of the travel. */
+export interface SlackAt {
+  readonly ok: true;
+  readonly rearTravel: number;
+  /** Chain beyond the taut length, mm; below zero it is too tight by so much. */
+  readonly spare: number;
+  /** How far the bottom run's middle can be pushed up and pulled down, or why it cannot. */
+  readonly play: ChainPlay | NoPlay;
+  /** Whether the taut top run lies on the pivot's guide. */
+  readonly onGuide: boolean;
+}
+
+/** Slack with the rear axle risen by `rearTravel` mm. No answer where the arm cannot reach or the sprockets overlap. */
+export function slackAt(machine: ChainMachine, chain: FittedChain, rearTravel: number): SlackAt | NoPose {
+  const { loop, links, axlePosition } = chain;
+  const path = chainAt(machine, loop, rearTravel, axlePosition);
+  if ('ok' in path) return path;
+  const run = bottomRunInFrame(machine, loop, rearTravel, axlePosition);
+  if ('ok' in run) return run;
+  const spare = (links - path.links) * loop.pitch;
+  return { ok: true, rearTravel, spare, play: chainPlay(run, spare), onGuide: path.onGuide };
+}
+
+/** The taut bottom run in frame coordinates: for lengths and play, which do not ask which way is down. */
+export function bottomRunInFrame(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  rearTravel: number,
+  axlePosition: number,
+): BottomRun | NoPose {
+  const axle = axleInFrame(machine, rearTravel, axlePosition);
+  if ('ok' in axle) return axle;
+  const front = countershaftInFrame(machine);
+  return (
+    bottomRun(loop, axle, front) ?? {
+      ok: false,
+      reason: 'sprocketsOverlap',
+      found: Math.hypot(front.x - axle.x, front.y - axle.y),
+      limit: loop.rearRadius + loop.frontRadius,
+    }
+  );
+}
+
+/** Slack at `count` even places from hanging to bottomed; the first place that has none ends it with its reason. */
+export function slackThroughTravel(
+  machine: ChainMachine,
+  chain: FittedChain,
+  count: number,
+): SlackAt[] | NoPose {
+  const places: SlackAt[] = [];
+  for (let i = 0; i < count; i++) {
+    const at = slackAt(machine, chain, (machine.rear.wheelTravel * i) / (count - 1));
+    if (!at.ok) return at;
+    places.push(at);
+  }
+  return places;
+}
+
+/**
+ * How the bottom run of a standing bike hangs, in the ground frame, with a chain of so many links on the axle as it is
+ * dialled: for the drawing and the mid-run drop. No answer without spare chain.
+ */
+export function hangingOn(
+  stance: Stance,
+  loop: ChainLoop,
+  links: number,
+): HangingRun | NoHangingRun | NoPose {
+  const { machine } = stance;
+  const path = chainAt(machine, loop, stance.travel.rear, dialledAxlePosition(machine));
+  if ('ok' in path) return path;
+  const rear = { x: stance.rearAxleX, y: stance.rearAxleY };
+  const front = { x: stance.countershaftX, y: stance.countershaftY };
+  const run = bottomRun(loop, rear, front);
+  if (run === null) return { ok: false, reason: 'sprocketsOverlap' };
+  return hangingRun(run, (links - path.links) * loop.pitch);
+}

@@ -1,0 +1,103 @@
+/** The slack to set on the stand, so that the tightest place of the travel keeps the least slack allowed. */
+import type { NoPose } from '../chassis/no-pose.ts';
+import type { ChainLoop } from '../drive/chain-loop.ts';
+import { chainPlay, spareForPlay, type ChainPlay, type NoPlay } from '../drive/chain-play.ts';
+import { solveBetween } from '../numeric/solve-between.ts';
+import { bottomRunInFrame, slackAt } from './chain-slack.ts';
+import { dialledAxlePosition, type ChainMachine } from './chain-in-frame.ts';
+import { tightestPlace, type TightestPlace } from './chain-tightest.ts';
+
+export interface SlackWanted {
+  readonly links: number;
+  /** Least play at the tightest place, up and down together, mm. */
+  readonly leastPlay: number;
+  /** Rear travel at which the mechanic measures, mm: 0 hanging on a stand, or that of the bike on its wheels. */
+  readonly measuredAt: number;
+  readonly slot: number;
+}
+
+export interface SlackToSet {
+  readonly ok: true;
+  readonly tightest: TightestPlace;
+  /** Axle back from the slot's front that gives this, mm, and whether the slot reaches there. */
+  readonly axlePosition: number;
+  readonly inSlot: boolean;
+  /** Play to measure at mid run where the mechanic measures. */
+  readonly play: ChainPlay;
+  /** Play that remains at the tightest place, found again from the axle's place. */
+  readonly leastPlay: number;
+}
+
+export interface NoSlackToSet {
+  readonly ok: false;
+  readonly reason: NoPose['reason'] | NoPlay['reason'] | 'chainDoesNotReach';
+}
+
+/** Axle place to which it is found, mm, and the agreement asked of its rounds. */
+const PLACE_STEP = 1e-10;
+const AGREED = 1e-9;
+const MOST_ROUNDS = 30;
+/** How far outside the slot the axle is followed, in parts of the swingarm. */
+const FOLLOWED = 0.3;
+
+/**
+ * The slack to measure on the stand with a chain of so many links. At the tightest place of the travel the play is to
+ * be `leastPlay`; that fixes the spare chain there, the spare chain the axle's place, and the axle's place the play
+ * where it is measured. Play depends a little on the axle's place, hence rounds until they agree. No answer when the
+ * chain cannot reach or has no such play.
+ */
+export function slackToSet(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  wanted: SlackWanted,
+): SlackToSet | NoSlackToSet {
+  const { links, leastPlay, measuredAt, slot } = wanted;
+  let axlePosition = Math.min(slot, Math.max(0, dialledAxlePosition(machine)));
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const tightest = tightestPlace(machine, loop, axlePosition);
+    if (!tightest.ok) return { ok: false, reason: tightest.reason };
+    const run = bottomRunInFrame(machine, loop, tightest.rearTravel, axlePosition);
+    if ('ok' in run) return { ok: false, reason: run.reason };
+    const spare = spareForPlay(run, leastPlay);
+    if (!spare.ok) return { ok: false, reason: spare.reason };
+    const next = axleWithSpare(machine, loop, links, spare.spare, slot);
+    if (next === null) return { ok: false, reason: 'chainDoesNotReach' };
+    const agreed = Math.abs(next - axlePosition) <= AGREED;
+    axlePosition = next;
+    if (!agreed) continue;
+    const measured = slackAt(machine, { loop, links, axlePosition }, measuredAt);
+    if (!measured.ok) return { ok: false, reason: measured.reason };
+    if (!measured.play.ok) return { ok: false, reason: measured.play.reason };
+    const left = chainPlay(run, (links - tightest.links) * loop.pitch);
+    return {
+      ok: true,
+      tightest,
+      axlePosition,
+      inSlot: axlePosition >= 0 && axlePosition <= slot,
+      play: measured.play,
+      leastPlay: left.ok ? left.total : 0,
+    };
+  }
+  return { ok: false, reason: 'notConverged' };
+}
+
+/** Axle place at which the chain has so much spare at its tightest; null when it reaches none near the slot. */
+function axleWithSpare(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  links: number,
+  spare: number,
+  slot: number,
+): number | null {
+  const beyond = FOLLOWED * machine.rear.tableArm;
+  const found = solveBetween(
+    (axlePosition) => {
+      const tightest = tightestPlace(machine, loop, axlePosition);
+      return tightest.ok ? tightest.links + spare / loop.pitch - links : NaN;
+    },
+    -beyond,
+    slot + beyond,
+    PLACE_STEP,
+  );
+  return found.status === 'solved' ? found.x : null;
+}
