@@ -55,8 +55,9 @@ export function browserStore(): BikeStore {
 
   /** Every use goes through here, so that none can throw, reject or hang. */
   const using = async <T>(use: (database: Database) => Promise<T>): Stored<T> => {
-    if (typeof indexedDB === 'undefined') return refused(storageFault('missing'));
     try {
+      // Where storage is forbidden, even looking at it may throw.
+      if (typeof indexedDB === 'undefined') return refused(storageFault('missing'));
       const answer = await withinTime(connect().then(use), LONGEST_ANSWER_MS);
       if (answer.ok) return solved(answer.value);
       connection = null;

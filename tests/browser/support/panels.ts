@@ -1,5 +1,6 @@
 /** The panels in a browser test: readings, dials, Why, undo and the looks of the page. */
 import { expect, type Locator, type Page } from '@playwright/test';
+import { dialOf } from '../../../src/core/chassis/dials.ts';
 
 export function readings(page: Page): Locator {
   return page.getByRole('region', { name: 'Readings' }).first();
@@ -32,8 +33,8 @@ export function field(page: Page, label: string): Locator {
   return page.getByRole('textbox', { name: label, exact: true });
 }
 
-export const REAR_HEIGHT = 'Rear ride height (shock length)';
-export const FRONT_HEIGHT = 'Front ride height (fork height)';
+export const REAR_HEIGHT = dialOf('shockLength').label;
+export const FRONT_HEIGHT = dialOf('forkHeight').label;
 
 /** Types a value into a field and takes it with Enter. */
 export async function typeInto(page: Page, label: string, text: string): Promise<void> {
