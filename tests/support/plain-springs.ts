@@ -42,7 +42,7 @@ export function sprung(
 }
 
 /** The value of an outcome that has one; stops with the reason otherwise. */
-export function reached<T extends { readonly ok: true }>(outcome: T | { readonly ok: false }): T {
+export function reached<T extends { readonly ok: boolean }>(outcome: T): Extract<T, { readonly ok: true }> {
   if (!outcome.ok) throw new Error(`No answer: ${JSON.stringify(outcome)}`);
-  return outcome;
+  return outcome as Extract<T, { readonly ok: true }>;
 }

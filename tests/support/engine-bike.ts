@@ -1,0 +1,186 @@
+/** The shock bike as rigid bodies in a general physics engine, shaken down until it stands still. */
+import { Circle, Edge, PrismaticJoint, RevoluteJoint, Settings, Vec2, World, type Body } from 'planck';
+import type { SpringSet } from '../../src/core/springs/spring-set.ts';
+import type { Stance, Travel } from '../../src/core/springs/stance.ts';
+import { boltDistance, LOWER_BOLT, UPPER_BOLT } from './shock-bike.ts';
+
+export interface EngineForces {
+  /** Along the ground, g; taken as a gravity that leans, which is the same to a bike that stands still. */
+  readonly acceleration: number;
+  /** Weight in the bike's plane against its weight upright: 1/cos of the lean. */
+  readonly pressed: number;
+  /** What holds the bike against that: the chain, or the brake of one wheel. */
+  readonly held: 'chain' | 'frontBrake' | 'rearBrake' | 'nothing';
+}
+
+export interface EngineRest {
+  readonly travel: Travel;
+  /** Fastest that any part still moves, m/s. */
+  readonly speed: number;
+}
+
+/** The engine counts in metres; its own slackness is brought from 5 mm down to a hundredth. */
+const SLOP = 1e-5;
+const STEP = 1 / 2000;
+const SECONDS = 6;
+const GRAVITY = 9.80665;
+const CHAIN_STIFFNESS = 4e5;
+const CHAIN_DAMPING = 6000;
+const FORK_DAMPING = 2500;
+const SHOCK_DAMPING = 12000;
+const GRIP = 30;
+
+const metres = (x: number, y: number): Vec2 => new Vec2(x / 1000, y / 1000);
+
+/**
+ * Lets the bike settle from the stance given. Frame, swingarm, lower legs and both wheels are bodies; pivots, fork
+ * and tyre contacts are the engine's own joints and contacts; shock, fork springs and chain are forces between two
+ * points. Half of each unsprung mass is the wheel, half is on what holds it, both centred on the axle.
+ */
+export function settledByEngine(start: Stance, springs: SpringSet, forces: EngineForces): EngineRest {
+  const slop = Settings.linearSlop;
+  Settings.linearSlop = SLOP;
+  try {
+    return settle(start, springs, forces);
+  } finally {
+    Settings.linearSlop = slop;
+  }
+}
+
+function settle(start: Stance, springs: SpringSet, forces: EngineForces): EngineRest {
+  const { machine, pose } = start;
+  const world = new World({
+    gravity: new Vec2(-forces.acceleration * GRAVITY, -forces.pressed * GRAVITY),
+    allowSleep: false,
+  });
+  const ground = world.createBody();
+  ground.createFixture({
+    shape: new Edge(new Vec2(-5, 0), new Vec2(10, 0)),
+    friction: GRIP,
+    filterCategoryBits: 1,
+  });
+
+  const pivot = metres(pose.originX, pose.originY);
+  const rearAxle = metres(start.rearAxleX, start.rearAxleY);
+  const frontAxle = metres(start.frontAxleX, start.frontAxleY);
+  const body = (at: Vec2, angle: number, mass: number, centre: Vec2, inertia: number): Body => {
+    const made = world.createDynamicBody({ position: at, angle });
+    made.setMassData({ mass, center: centre, I: inertia + mass * Vec2.dot(centre, centre) });
+    return made;
+  };
+  const frameMass = machine.sprungMass + machine.riderMass;
+  const frame = body(
+    pivot,
+    pose.pitch,
+    frameMass,
+    metres(
+      (machine.sprungMass * machine.sprungX + machine.riderMass * machine.seatX) / frameMass,
+      (machine.sprungMass * machine.sprungY + machine.riderMass * machine.seatY) / frameMass,
+    ),
+    25,
+  );
+  // The arm's own x axis runs from the pivot back to the axle.
+  const armLength = machine.rear.arm / 1000;
+  const arm = body(
+    pivot,
+    Math.PI + start.swingarmAngle,
+    machine.rearUnsprung / 2,
+    new Vec2(armLength, 0),
+    0.3,
+  );
+  const legs = body(frontAxle, 0, machine.frontUnsprung / 2, new Vec2(0, 0), 0.3);
+  const wheel = (at: Vec2, mass: number, radius: number): Body => {
+    const made = world.createDynamicBody({ position: at });
+    made.createFixture({
+      shape: new Circle(radius / 1000),
+      density: 1,
+      friction: GRIP,
+      filterMaskBits: 1,
+      filterCategoryBits: 2,
+    });
+    made.setMassData({ mass, center: new Vec2(0, 0), I: 0.4 });
+    return made;
+  };
+  const rearWheel = wheel(rearAxle, machine.rearUnsprung / 2, machine.rearRadius);
+  const frontWheel = wheel(frontAxle, machine.frontUnsprung / 2, machine.frontRadius);
+
+  world.createJoint(new RevoluteJoint({}, frame, arm, pivot));
+  const brake = { enableMotor: true, motorSpeed: 0, maxMotorTorque: 1e5 };
+  world.createJoint(new RevoluteJoint(forces.held === 'rearBrake' ? brake : {}, arm, rearWheel, rearAxle));
+  world.createJoint(
+    new RevoluteJoint(forces.held === 'frontBrake' ? brake : {}, legs, frontWheel, frontAxle),
+  );
+  const leg = machine.front.legLean + pose.pitch;
+  const slide = new PrismaticJoint({}, frame, legs, frontAxle, new Vec2(-Math.sin(leg), Math.cos(leg)));
+  world.createJoint(slide);
+
+  const { fork, shock } = springs;
+  const fullBolts = boltDistance(Math.asin(machine.rear.toppedOutSine));
+  const upperBolt = metres(UPPER_BOLT.x, UPPER_BOLT.y);
+  // Square above the arm is to the right of the way from pivot to axle.
+  const lowerBolt = metres(LOWER_BOLT.x, -LOWER_BOLT.y);
+  const chain = chainBetween(start, frame, rearWheel);
+  for (let time = 0; time < SECONDS; time += STEP) {
+    const used = start.travel.front + 1000 * slide.getJointTranslation();
+    const along = frame.getWorldVector(slide.getLocalAxisA());
+    const forkPush = fork.legs * fork.rate * (fork.preload + used) + FORK_DAMPING * slide.getJointSpeed();
+    pull(legs, frame, legs.getPosition(), along, -forkPush);
+
+    const upper = frame.getWorldPoint(upperBolt);
+    const lower = arm.getWorldPoint(lowerBolt);
+    const way = Vec2.sub(upper, lower);
+    const length = way.normalize();
+    const closing = Vec2.dot(way, Vec2.sub(speedAt(arm, lower), speedAt(frame, upper)));
+    const stroke = fullBolts - 1000 * length;
+    const shockPush = shock.rate * (shock.preload + stroke) + SHOCK_DAMPING * closing;
+    pull(arm, frame, lower, way, -shockPush);
+
+    if (forces.held === 'chain') chain();
+    world.step(STEP, 40, 20);
+  }
+  const sine = Math.sin(arm.getAngle() - Math.PI - frame.getAngle());
+  return {
+    travel: {
+      front: start.travel.front + 1000 * slide.getJointTranslation(),
+      rear: machine.rear.arm * (machine.rear.toppedOutSine - sine),
+    },
+    speed: Math.max(
+      ...[frame, arm, legs, rearWheel, frontWheel].map((each) => each.getLinearVelocity().length()),
+    ),
+  };
+}
+
+/** Draws `a` along `way` and `b` against it with one force, in one line through `at`. */
+function pull(a: Body, b: Body, at: Vec2, way: Vec2, force: number): void {
+  a.applyForce(Vec2.mul(way, force), at, true);
+  b.applyForce(Vec2.mul(way, -force), at, true);
+}
+
+function speedAt(body: Body, at: Vec2): Vec2 {
+  return body.getLinearVelocityFromWorldPoint(at);
+}
+
+/** The chain's top run: a stiff string from a mark on the rear sprocket to one on the front, which stands still. */
+function chainBetween(start: Stance, frame: Body, rearWheel: Body): () => void {
+  const { machine } = start;
+  const rear = machine.rearSprocketRadius / 1000;
+  const front = machine.frontSprocketRadius / 1000;
+  const countershaft = metres(machine.countershaftX, machine.countershaftY);
+  let slack: number | null = null;
+  let before = 0;
+  return () => {
+    const ahead = frame.getWorldPoint(countershaft);
+    const behind = rearWheel.getPosition();
+    const between = Vec2.sub(ahead, behind);
+    const distance = between.length();
+    const run = Math.atan2(between.y, between.x) - Math.asin((rear - front) / distance);
+    const straight = Math.sqrt(distance * distance - (rear - front) ** 2);
+    const length = straight + rear * (rearWheel.getAngle() - run) + front * (run - frame.getAngle());
+    slack ??= length;
+    const stretch = length - slack;
+    const tension = Math.max(0, CHAIN_STIFFNESS * stretch + (CHAIN_DAMPING * (stretch - before)) / STEP);
+    before = stretch;
+    const touch = new Vec2(behind.x - rear * Math.sin(run), behind.y + rear * Math.cos(run));
+    pull(rearWheel, frame, touch, new Vec2(Math.cos(run), Math.sin(run)), tension);
+  };
+}
