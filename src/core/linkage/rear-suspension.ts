@@ -36,6 +36,12 @@ export interface ArmPosition {
   readonly motionRatio: number;
 }
 
+/** What the relation is made of, of a swingarm. */
+export type TableArm = Pick<
+  Swingarm,
+  'length' | 'toppedOutAngleDeg' | 'wheelTravel' | 'travelTable' | 'tablePitchDeg'
+>;
+
 /** Beyond this sine the arm stands upright and the axle cannot be told from its mirror image. */
 const STEEPEST_SINE = 0.999;
 
@@ -45,7 +51,7 @@ const STEEPEST_SINE = 0.999;
  * the longer or shorter shock asks for more than the arm can reach.
  */
 export function rearSuspension(
-  swingarm: Swingarm,
+  swingarm: TableArm,
   shockLength: number,
   axlePosition: number,
 ): RearSuspension | NoPose {

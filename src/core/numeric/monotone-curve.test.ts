@@ -1,7 +1,14 @@
 /** Tests of the monotone curve: through its points, rising, smooth, and invertible. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { curveInverse, curveSlope, curveValue, monotoneCurve, type MonotoneCurve } from './monotone-curve.ts';
+import {
+  curveBend,
+  curveInverse,
+  curveSlope,
+  curveValue,
+  monotoneCurve,
+  type MonotoneCurve,
+} from './monotone-curve.ts';
 
 function curveThrough(points: readonly { readonly x: number; readonly y: number }[]): MonotoneCurve {
   const curve = monotoneCurve(points);
@@ -55,6 +62,23 @@ describe('a monotone curve', () => {
         const h = 1e-5;
         const difference = (curveValue(curve, at + h) - curveValue(curve, at - h)) / (2 * h);
         expect(Math.abs(curveSlope(curve, at) - difference)).toBeLessThan(0.02 * Math.max(1, difference));
+      }),
+    );
+  });
+
+  it('has the bend that central differences of its slope find between two points, and none outside', () => {
+    fc.assert(
+      fc.property(rising, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (points, t) => {
+        const curve = curveThrough(points);
+        for (let i = 1; i < curve.x.length; i++) {
+          const at = curve.x[i - 1] + t * (curve.x[i] - curve.x[i - 1]);
+          const h = 1e-5 * (curve.x[i] - curve.x[i - 1]);
+          const difference = (curveSlope(curve, at + h) - curveSlope(curve, at - h)) / (2 * h);
+          const size = Math.max(...curve.slope) / (curve.x[i] - curve.x[i - 1]);
+          expect(Math.abs(curveBend(curve, at) - difference)).toBeLessThan(1e-6 * Math.max(1, size));
+        }
+        expect(curveBend(curve, curve.x[0] - 1)).toBe(0);
+        expect(curveBend(curve, curve.x[curve.x.length - 1] + 1)).toBe(0);
       }),
     );
   });

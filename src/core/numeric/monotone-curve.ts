@@ -95,6 +95,21 @@ export function curveSlope(curve: MonotoneCurve, at: number): number {
   return 6 * chord * t * (1 - t) + slope[i] * (1 - t) * (1 - 3 * t) + slope[i + 1] * t * (3 * t - 2);
 }
 
+/**
+ * Second derivative of the curve at x. It jumps from segment to segment, at whose common point the later one counts,
+ * and is zero outside the points.
+ */
+export function curveBend(curve: MonotoneCurve, at: number): number {
+  const { x, y, slope } = curve;
+  const last = x.length - 1;
+  if (at < x[0] || at >= x[last]) return 0;
+  const i = segmentAt(x, at);
+  const h = x[i + 1] - x[i];
+  const t = (at - x[i]) / h;
+  const chord = (y[i + 1] - y[i]) / h;
+  return (6 * chord * (1 - 2 * t) + slope[i] * (6 * t - 4) + slope[i + 1] * (6 * t - 2)) / h;
+}
+
 /** Relative step at which the search for x has reached the rounding of the numbers themselves. */
 const INVERSE_STEP = 1e-15;
 const INVERSE_ROUNDS = 100;

@@ -1,0 +1,105 @@
+/** Both ways between arm angle and shock length, held to what links and shock allow. */
+import { solveBetween } from '../numeric/solve-between.ts';
+import { shockAt, type Links, type ShockAt } from './links.ts';
+import type { LinkRange } from './link-range.ts';
+import { noLinkage, type NoLinkage } from './no-linkage.ts';
+import { loopAt, sidesAt, turnFromShock } from './rocker-loop.ts';
+import { thirdCorner } from '../plane/triangle.ts';
+
+export interface ArmFromShock {
+  readonly ok: true;
+  /** Radians below the frame's x axis. */
+  readonly angle: number;
+  readonly how: 'closedForm' | 'bracketed';
+  /** Shock length at the angle less the length asked for, mm. */
+  readonly residual: number;
+}
+
+/** A closed form that misses the length by more than this has met the wrong crossing or a dead point, mm. */
+const CLOSED_FORM_MISS = 1e-10;
+/** The bracketed search ends within this, radians. */
+const ANGLE_TOLERANCE = 1e-14;
+/** A length left over by the search beyond this is no solution, mm. */
+const MOST_MISS = 1e-9;
+/** Lengths this little outside what is allowed are rounding, mm. */
+const ROUNDING = 1e-9;
+
+/** Shock length and derivatives at an arm angle. Refused beyond the links' range, and beyond the shock's stroke. */
+export function shockFromArm(of: Links, range: LinkRange, angle: number): ShockAt | NoLinkage {
+  if (!Number.isFinite(angle)) return noLinkage('inputNotANumber');
+  if (angle < range.low.angle)
+    return noLinkage('armBeyondLinks', { found: angle, limit: range.low.angle, because: range.low.why });
+  if (angle > range.high.angle)
+    return noLinkage('armBeyondLinks', { found: angle, limit: range.high.angle, because: range.high.why });
+  const at = shockAt(of, angle);
+  if (at === null) return noLinkage('armBeyondLinks', { found: angle, because: 'rodAndRockerInLine' });
+  return beyondStroke(of, at.length) ?? at;
+}
+
+function beyondStroke(of: Links, length: number): NoLinkage | null {
+  if (length > of.fullLength + ROUNDING)
+    return noLinkage('shockBeyondFull', { found: length, limit: of.fullLength });
+  if (length < of.closedLength - ROUNDING)
+    return noLinkage('shockBelowClosed', { found: length, limit: of.closedLength });
+  return null;
+}
+
+/**
+ * Arm angle at which the shock has a length, mm, within the links' range, where there is one only. Closed form where
+ * the loop has one (shock straight, or its far end on the rocker's own carrier), otherwise a search between two
+ * angles of the range. Refused beyond the shock's stroke, and where the links cannot make the shock that long
+ * or short.
+ */
+export function armFromShock(of: Links, range: LinkRange, length: number): ArmFromShock | NoLinkage {
+  if (!Number.isFinite(length)) return noLinkage('inputNotANumber');
+  return beyondStroke(of, length) ?? angleAtLength(of, range, length);
+}
+
+/** The same without regard to the shock's own stroke. */
+export function angleAtLength(of: Links, range: LinkRange, length: number): ArmFromShock | NoLinkage {
+  const longest = shockAt(of, range.high.angle)?.length ?? NaN;
+  const shortest = shockAt(of, range.low.angle)?.length ?? NaN;
+  if (!Number.isFinite(longest + shortest)) return noLinkage('notConverged');
+  if (length > longest)
+    return noLinkage('shockTooLong', { found: length, limit: longest, because: range.high.why });
+  if (length < shortest)
+    return noLinkage('shockTooShort', { found: length, limit: shortest, because: range.low.why });
+  const direct = closedForm(of, range, length);
+  if (direct !== null) return direct;
+  const root = solveBetween(
+    (angle) => (shockAt(of, angle)?.length ?? NaN) - length,
+    range.low.angle,
+    range.high.angle,
+    ANGLE_TOLERANCE,
+  );
+  return root.status === 'solved' && Math.abs(root.residual) <= MOST_MISS
+    ? { ok: true, angle: root.x, how: 'bracketed', residual: root.residual }
+    : noLinkage('notConverged');
+}
+
+function closedForm(of: Links, range: LinkRange, length: number): ArmFromShock | null {
+  const middle = (range.low.angle + range.high.angle) / 2;
+  let found: number | null;
+  if (of.kind === 'direct') {
+    const { mount, eye } = of;
+    const c = Math.cos(middle);
+    const s = Math.sin(middle);
+    const left = mount.x * (s * eye.x + c * eye.y) - mount.y * (c * eye.x - s * eye.y) >= 0;
+    const size = eye.x * eye.x + eye.y * eye.y;
+    const at = thirdCorner(mount.x, mount.y, size, length * length, left ? 1 : -1);
+    found = at === null ? null : Math.atan2(eye.x * at.y - eye.y * at.x, eye.x * at.x + eye.y * at.y);
+  } else {
+    if (of.loop.farTurns) return null;
+    const at = loopAt(of.loop, of.sense * middle);
+    if (at === null) return null;
+    const sides = sidesAt(of.loop, at);
+    const turn = turnFromShock(of.loop, length, sides.shock, sides.rod);
+    found = turn === null ? null : of.sense * turn;
+  }
+  if (found === null) return null;
+  // The turn is known but for whole turns; the range is narrower than one.
+  const angle = found - 2 * Math.PI * Math.round((found - middle) / (2 * Math.PI));
+  if (!(angle >= range.low.angle && angle <= range.high.angle)) return null;
+  const residual = (shockAt(of, angle)?.length ?? NaN) - length;
+  return Math.abs(residual) <= CLOSED_FORM_MISS ? { ok: true, angle, how: 'closedForm', residual } : null;
+}

@@ -1,0 +1,65 @@
+/** The reasons for which a rear suspension does not exist or cannot be where it is asked to be. */
+import type { NoPose } from '../chassis/no-pose.ts';
+
+/** What ends the way of a linkage at one side. All but `armUpright` are dead points. */
+export type WayEnd =
+  /** The arm stands upright: beyond, the axle cannot be told from its mirror image. */
+  | 'armUpright'
+  /** Rod and rocker lie in one line: beyond, the loop cannot close. */
+  | 'rodAndRockerInLine'
+  /** The rod points at the swingarm pivot: the rocker stands still. */
+  | 'rodThroughPivot'
+  /** The shock points at the rocker's pivot: turning the rocker does not move the shock. */
+  | 'shockThroughRocker'
+  /** The shock points at the swingarm pivot. */
+  | 'shockThroughPivot'
+  /** Rocker and swingarm move the two ends of the shock alike. */
+  | 'shockEndsMoveAlike';
+
+export type NoLinkageReason =
+  | NoPose['reason']
+  /** A rod, a rocker's arm or a mount's distance from its pivot is next to nothing. */
+  | 'partHasNoLength'
+  /** The shock's full length is not above its closed length, or that is not above zero. */
+  | 'strokeImpossible'
+  /** Rod and rocker were drawn in one line, so that nothing tells on which side they fold. */
+  | 'drawnInLine'
+  /** No position of the swingarm lets rod and rocker meet; `found` is the rod's length, `limit` the nearest that can. */
+  | 'linkageCannotClose'
+  /** As drawn the shock is at a dead point. */
+  | 'drawnAtDeadPoint'
+  /** The shock grows longer as the wheel rises. */
+  | 'shockPulled'
+  /** Fully extended the shock is longer than the links allow it to be, or shorter; `because` names the end of their way. */
+  | 'shockTooLong'
+  | 'shockTooShort'
+  /** The arm is beyond what the links allow; `because` says why, `found` and `limit` are angles in radians. */
+  | 'armBeyondLinks'
+  /** The shock would be longer than fully extended, or shorter than closed. */
+  | 'shockBeyondFull'
+  | 'shockBelowClosed'
+  /** The adjuster turned is one that this layout has not. */
+  | 'adjusterNeedsLinks'
+  /** The layout has no point of that name. */
+  | 'pointUnknown'
+  | 'notConverged';
+
+/** Why there is no answer, with the numbers a person needs to see in the advice (mm, radians where said). */
+export interface NoLinkage {
+  readonly ok: false;
+  readonly reason: NoLinkageReason;
+  readonly found?: number;
+  readonly limit?: number;
+  readonly because?: WayEnd;
+  readonly end?: 'front' | 'rear';
+}
+
+/** A refusal; when the number in the way is none at all, that is the reason, and no NaN reaches the advice. */
+export function noLinkage(
+  reason: NoLinkageReason,
+  details: Omit<NoLinkage, 'ok' | 'reason' | 'end'> = {},
+): NoLinkage {
+  if (details.found !== undefined && !Number.isFinite(details.found))
+    return { ok: false, reason: 'inputNotANumber', end: 'rear' };
+  return { ok: false, reason, end: 'rear', ...details };
+}

@@ -1,0 +1,175 @@
+/** The rear suspension behind one front, whether a table or links: wheel travel to arm angle, stroke and motion ratio. */
+import { curveBend, curveSlope } from '../numeric/monotone-curve.ts';
+import { radians } from '../units/convert.ts';
+import type { RearAdjusters } from './adjusters.ts';
+import { angleAtLength } from './arm-from-shock.ts';
+import type { Layout, LinkLayout, TableLayout } from './layout.ts';
+import { motionRatio, motionRatioSlope, type ShockLever } from './leverage.ts';
+import { linkRange, STEEPEST_SINE, type LinkRange } from './link-range.ts';
+import { links, shockAt, type Links } from './links.ts';
+import { noLinkage, type NoLinkage, type WayEnd } from './no-linkage.ts';
+import { armPosition, rearSuspension, type RearSuspension } from './rear-suspension.ts';
+
+interface SuspensionBase {
+  readonly ok: true;
+  /** Pivot to axle as it stands in its slot, mm. */
+  readonly arm: number;
+  /** Nose-up pitch of the frame's axes against the ground while travel is counted, radians. */
+  readonly framePitch: number;
+  /** Sine of the arm's angle below level, hanging, with the adjusters as they stand. */
+  readonly toppedOutSine: number;
+  /** Rise of the axle from hanging to the end of the travel, square to the ground with the frame held, mm. */
+  readonly wheelTravel: number;
+  /** What ends it: the travel stated with a table, the shock's stroke, or the links before the shock closes. */
+  readonly endsBy: 'statedTravel' | 'shockClosed' | WayEnd;
+}
+
+export interface TableSuspension extends SuspensionBase {
+  readonly kind: 'table';
+  readonly table: RearSuspension;
+}
+
+export interface LinkSuspension extends SuspensionBase {
+  readonly kind: 'links';
+  readonly links: Links;
+  readonly range: LinkRange;
+  /** Eye to eye while the wheel hangs, mm. */
+  readonly toppedOutLength: number;
+}
+
+export type Suspension = TableSuspension | LinkSuspension;
+
+/** The suspension at some travel; what `armPosition` gives, and what wheel rates are made of besides. */
+export interface SuspensionAt extends ShockLever {
+  readonly ok: true;
+  /** Line pivot → axle below the frame's x axis, radians. */
+  readonly angle: number;
+  /** Shock pushed in from its own full length, mm. */
+  readonly shockStroke: number;
+  /** Shock stroke per axle rise, square to the ground with the frame held as travel is counted, and its change per mm. */
+  readonly motionRatio: number;
+  readonly motionRatioSlope: number;
+}
+
+/**
+ * Rear suspension of a layout with its adjusters set, on a swingarm `length` mm long with the axle at the front of
+ * its slot. A table knows no mounts: a shim counts there as a longer shock, rod and eccentric are refused. Refused
+ * also when the table is unusable, the links cannot close or cannot hold the shock, or the arm would stand upright.
+ */
+export function suspension(layout: Layout, length: number, adjusters: RearAdjusters): Suspension | NoLinkage {
+  const arm = length + adjusters.axlePosition;
+  if (!Number.isFinite(arm)) return noLinkage('inputNotANumber');
+  if (!(arm > 0 && length > 0))
+    return noLinkage('swingarmCannotReach', { found: Math.min(arm, length), limit: 0 });
+  return layout.kind === 'table'
+    ? tableSuspension(layout, length, adjusters)
+    : linkSuspension(layout, arm, adjusters);
+}
+
+function tableSuspension(
+  layout: TableLayout,
+  length: number,
+  adjusters: RearAdjusters,
+): TableSuspension | NoLinkage {
+  const { linkLength, pivotMove } = adjusters;
+  for (const turnedBy of [linkLength, pivotMove.x, pivotMove.y])
+    if (turnedBy !== 0) return noLinkage('adjusterNeedsLinks', { found: turnedBy });
+  const table = rearSuspension(
+    { ...layout, length },
+    adjusters.shockLength + adjusters.topShim,
+    adjusters.axlePosition,
+  );
+  if (!table.ok) return { ...table, end: 'rear' };
+  return {
+    ok: true,
+    kind: 'table',
+    table,
+    arm: table.arm,
+    framePitch: table.tablePitch,
+    toppedOutSine: table.toppedOutSine,
+    wheelTravel: table.wheelTravel,
+    endsBy: 'statedTravel',
+  };
+}
+
+function linkSuspension(
+  layout: LinkLayout,
+  arm: number,
+  adjusters: RearAdjusters,
+): LinkSuspension | NoLinkage {
+  const made = links(layout, adjusters);
+  if (!made.ok) return made;
+  const framePitch = radians(layout.framePitchDeg);
+  const range = linkRange(made, framePitch);
+  if (!range.ok) return range;
+  const hanging = angleAtLength(made, range, made.fullLength);
+  if (!hanging.ok) return hanging;
+  const closed = angleAtLength(made, range, made.closedLength);
+  if (!closed.ok && closed.reason !== 'shockTooShort') return closed;
+  const highest = closed.ok ? closed.angle : range.low.angle;
+  const toppedOutSine = Math.sin(hanging.angle + framePitch);
+  return {
+    ok: true,
+    kind: 'links',
+    links: made,
+    range,
+    toppedOutLength: made.fullLength,
+    arm,
+    framePitch,
+    toppedOutSine,
+    wheelTravel: arm * (toppedOutSine - Math.sin(highest + framePitch)),
+    endsBy: closed.ok ? 'shockClosed' : range.low.why,
+  };
+}
+
+/** An angle this little outside the links' range is rounding, radians. */
+const ROUNDING = 1e-9;
+
+/**
+ * The suspension after the axle has risen `travelUsed` mm from hanging, square to the ground with the frame held.
+ * Refused where the arm would stand upright and beyond the way of the links; the end of the stroke does not stop it.
+ */
+export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt | NoLinkage {
+  if (of.kind === 'table') return tableAt(of, travelUsed);
+  const sine = of.toppedOutSine - travelUsed / of.arm;
+  if (!(Math.abs(sine) <= STEEPEST_SINE + ROUNDING))
+    return noLinkage('swingarmCannotReach', { found: travelUsed });
+  const toGround = Math.asin(sine);
+  const angle = toGround - of.framePitch;
+  const { low, high } = of.range;
+  if (angle < low.angle - ROUNDING || angle > high.angle + ROUNDING) {
+    const end = angle < low.angle ? low : high;
+    return noLinkage('armBeyondLinks', { found: angle, limit: end.angle, because: end.why });
+  }
+  const at = shockAt(of.links, angle);
+  if (at === null) return noLinkage('armBeyondLinks', { found: angle, because: 'rodAndRockerInLine' });
+  const lever = { lever: at.slope, leverSlope: at.bend };
+  return {
+    ok: true,
+    angle,
+    shockStroke: of.toppedOutLength - at.length,
+    ...lever,
+    motionRatio: motionRatio(lever, of.arm, toGround),
+    motionRatioSlope: motionRatioSlope(lever, of.arm, toGround),
+  };
+}
+
+function tableAt(of: TableSuspension, travelUsed: number): SuspensionAt | NoLinkage {
+  const at = armPosition(of.table, travelUsed);
+  if (!at.ok) return { ...at, end: 'rear' };
+  const { tableArm, deliveredSine, curve } = of.table;
+  const sine = of.toppedOutSine - travelUsed / of.arm;
+  const tableTravel = tableArm * (deliveredSine - sine);
+  const run = tableArm * Math.cos(at.angle + of.framePitch);
+  const slope = curveSlope(curve, tableTravel);
+  const bend = curveBend(curve, tableTravel);
+  return {
+    ok: true,
+    angle: at.angle,
+    shockStroke: at.shockStroke,
+    lever: slope * run,
+    leverSlope: -(bend * run * run + slope * tableArm * sine),
+    motionRatio: at.motionRatio,
+    motionRatioSlope: bend * (tableArm / of.arm) ** 2,
+  };
+}
