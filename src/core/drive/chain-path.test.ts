@@ -65,6 +65,11 @@ describe('the taut chain', () => {
     expect(Math.abs((touching?.links ?? 0) - (clear?.links ?? 0))).toBeLessThan(1e-9);
   });
 
+  it('runs free when the guide does not lie between the ends of the run', () => {
+    const ahead = chainPath(loop, rear, front, { centre: { x: 300, y: 40 }, radius: 300 });
+    expect(ahead).toMatchObject({ onGuide: false, links: chainPath(loop, rear, front, null)?.links });
+  });
+
   it('has no way where sprockets overlap or swallow the guide', () => {
     expect(chainPath(loop, rear, { x: -500, y: -130 }, null)).toBeNull();
     expect(chainPath(loop, rear, front, { centre: { x: 70, y: -30 }, radius: 400 })).toBeNull();

@@ -22,8 +22,8 @@ export interface ChainPath {
 }
 
 /**
- * The taut chain round sprockets at `rear` and `front`. When the free top run passes lower over the guide's centre
- * than the guide's radius, it goes straight to the guide, round it as a string at pitch-line height, and on. The
+ * The taut chain round sprockets at `rear` and `front`. When the free top run passes the guide's centre, and lower
+ * over it than the guide's radius, it goes straight to the guide, round it as a string at pitch-line height, and on. The
  * same rule as the standing bike's pull. null when the sprockets overlap or the guide lies within one.
  */
 export function chainPath(loop: ChainLoop, rear: Point, front: Point, guide: Guide | null): ChainPath | null {
@@ -44,7 +44,10 @@ export function chainPath(loop: ChainLoop, rear: Point, front: Point, guide: Gui
   const gx = guide.centre.x - rear.x;
   const gy = guide.centre.y - rear.y;
   const topLever = rearRadius - (gy * Math.cos(freeTopAngle) - gx * Math.sin(freeTopAngle));
-  if (!(topLever < guide.radius)) return { links: free, freeTopAngle, bottomAngle, topLever, onGuide: false };
+  // The guide can only bend a run that passes its centre between its ends.
+  const along = gy * Math.sin(freeTopAngle) + gx * Math.cos(freeTopAngle);
+  if (!(topLever < guide.radius && along > 0 && along < run))
+    return { links: free, freeTopAngle, bottomAngle, topLever, onGuide: false };
 
   const behind = Math.sqrt(gx * gx + gy * gy);
   const fx = front.x - guide.centre.x;

@@ -53,6 +53,12 @@ describe('the gap to the guide', () => {
     expect(touching[0].to - touching[0].from).toBeLessThan(20);
   });
 
+  it('touches nothing without a guide, however low the run', () => {
+    const bare = withFrame(plainBike, { countershaft: { x: 75, y: -60 }, guideRadius: null });
+    expect(clearance(bare).leastGap).toBeLessThan(0);
+    expect(clearance(bare).touching).toEqual([]);
+  });
+
   it('has no answer where the arm cannot reach', () => {
     expect(guideGap(made(), loop, 3000)).toMatchObject({ ok: false, reason: 'swingarmCannotReach' });
   });

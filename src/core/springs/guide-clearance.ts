@@ -18,7 +18,7 @@ export interface GuideClearance {
   readonly gap: readonly number[];
   readonly leastGap: number;
   readonly leastAt: number;
-  /** Where the chain lies on the guide; empty when it stays clear. */
+  /** Where the chain lies on the guide; empty when it stays clear, has no guide, or does not pass the pivot. */
   readonly touching: readonly TravelStretch[];
 }
 
@@ -56,7 +56,8 @@ export function guideClearance(
     return typeof found === 'number' ? found : NaN;
   };
   const least = highestBetween((at) => -gapAt(at), 0, wheelTravel, count);
-  const clear = least.value < 0;
+  const lowest = chainAt(machine, loop, least.x, dialledAxlePosition(machine));
+  const clear = 'ok' in lowest || !lowest.onGuide;
   const touching = clear ? [] : stretches(gapAt, rearTravel, gap, least.x);
   return { ok: true, rearTravel, gap, leastGap: -least.value, leastAt: least.x, touching };
 }

@@ -1,0 +1,12 @@
+/** Kinds of final drive, by where the driving torque is held. */
+
+/**
+ * `chain` and `belt` pull at a distance from the pivot. `shaft` has its housing fixed to the swingarm and `hub` its
+ * motor: the arm itself holds the torque.
+ */
+export type DriveKind = 'chain' | 'belt' | 'shaft' | 'hub';
+
+/** Whether the drive pulls along a run between countershaft and wheel, so that sprockets and runs count. */
+export function hasRuns(kind: DriveKind): boolean {
+  return kind === 'chain' || kind === 'belt';
+}

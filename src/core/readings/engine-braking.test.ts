@@ -1,0 +1,34 @@
+/** Tests of the reading engineBraking: the worked number, its absences, and the other kinds of drive. */
+import { expect, it } from 'vitest';
+import { stanceWith, standing } from '../../../tests/support/standing.ts';
+import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
+import { antiRise, engineBraking, engineBrakingAntiRise } from './engine-braking.ts';
+
+it('with a bottom run 76 below a pivot 570 ahead is 75', () => {
+  // A level run at the rear sprocket's bottom passes 76 below a pivot that stands 29 lower than the axle.
+  const on = stanceWith({
+    swingarmSlope: 0.7,
+    bottomRunAngle: 0,
+    centreY: 560,
+    pose: { wheelbase: 1400, originX: 570, originY: 315 - 29 },
+    machine: { rearRadius: 315, rearSprocketRadius: 105 },
+  });
+  expect(engineBraking.read(on)).toBeCloseTo(75, 10);
+});
+
+it('has no number without a mass or with the centre of gravity on the ground', () => {
+  expect(engineBraking.read(stanceWith({ mass: 0 }))).toBe('noMass');
+  expect(engineBraking.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+});
+
+it('of a shaft or hub drive is the swingarm’s part alone', () => {
+  const on = standing();
+  for (const kind of ['shaft', 'hub'] as const)
+    expect(engineBrakingAntiRise(on, kind)).toBe(antiSquatSwingarm.read(on));
+  expect(engineBrakingAntiRise(on, 'belt')).toBe(engineBraking.read(on));
+});
+
+it('with half of the braking at the front is half as much of the whole load transfer', () => {
+  const on = standing();
+  expect(antiRise(on, 0.3, 0.5)).toBeCloseTo((antiRise(on, 0.3) as number) / 2, 12);
+});

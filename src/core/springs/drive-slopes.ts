@@ -1,0 +1,40 @@
+/** Lines of force at the driven wheel for every kind of drive: on the gas, and off it with the engine braking. */
+import { hasRuns, type DriveKind } from '../drive/drive-kind.ts';
+import { chainSlope, type SquatSlope } from '../drive/squat-slope.ts';
+import type { Stance } from './stance.ts';
+
+/**
+ * The squat line's slope on the gas in its two parts. Chain and belt: as the stance has it, the belt with its own
+ * pitch radii. Shaft with the housing on the arm, and hub motor: arm and wheel are one body, so the line passes through
+ * the pivot and nothing pulls beside it. Slopes rise toward the front.
+ */
+export function squatSlopeOf(stance: Stance, kind: DriveKind): SquatSlope {
+  return { swingarm: stance.swingarmSlope, chain: hasRuns(kind) ? stance.chainSlope : 0 };
+}
+
+/**
+ * Bottom run above the pivot, square to the run, mm: below zero in the usual case, where it passes under the pivot.
+ * The taut run, tangent to both pitch circles.
+ */
+export function bottomRunLever(stance: Stance): number {
+  const { bottomRunAngle, pose, machine } = stance;
+  const rise = (pose.originY - machine.rearRadius) * Math.cos(bottomRunAngle);
+  return pose.originX * Math.sin(bottomRunAngle) - rise - machine.rearSprocketRadius;
+}
+
+/**
+ * Slope (rise per run toward the front) of the line from the rear contact patch along which the engine's braking acts
+ * without asking anything of the rear spring, in its two parts. The bottom run is tight: a braking force B at the patch
+ * makes a pull B·wheelRadius / sprocketRadius along it, forward on the rear sprocket. Moments about the pivot of arm
+ * and wheel as one massless body: as on the gas, with the bottom run's lever and the sign turned. A positive slope
+ * draws the rear down while load transfer lifts it. Shaft and hub: through the pivot.
+ */
+export function engineBrakingSlopeOf(stance: Stance, kind: DriveKind): SquatSlope {
+  const { machine, pose } = stance;
+  if (!hasRuns(kind)) return { swingarm: stance.swingarmSlope, chain: 0 };
+  const { rearRadius, rearSprocketRadius } = machine;
+  return {
+    swingarm: stance.swingarmSlope,
+    chain: -chainSlope(pose.originX, bottomRunLever(stance), rearRadius, rearSprocketRadius),
+  };
+}
