@@ -1,5 +1,5 @@
 /** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
-import type { Bike, TravelRow } from '../core/chassis/bike.ts';
+import type { Bike, Bodywork, TravelRow } from '../core/chassis/bike.ts';
 import type { DialKey, Setup } from '../core/chassis/setup.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
@@ -62,7 +62,19 @@ export function setBaseline(document: BikeDocument): BikeDocument {
 }
 
 export function renameBike(document: BikeDocument, name: string): Edited {
-  return withBike(document, { ...document.bike, name });
+  const plain = name.trim();
+  if (plain === '') return refused({ path: 'bike.name', sentence: 'A bike needs a name.' });
+  return withBike(document, { ...document.bike, name: plain });
+}
+
+/** How the bike is drawn; no number depends on it. */
+export function setBodywork(document: BikeDocument, bodywork: Bodywork): Edited {
+  return withBike(document, { ...document.bike, bodywork });
+}
+
+/** Whether the figures are made up, which the page says beside the name. */
+export function setInvented(document: BikeDocument, invented: boolean): Edited {
+  return withBike(document, { ...document.bike, invented });
 }
 
 export function describeBike(document: BikeDocument, about: string): Edited {

@@ -103,7 +103,10 @@ export function standLabels(standing: Stance, options: LabelOptions): WantedLabe
 /** Names of the zones, at their right ends; larger than the other words. */
 export function zoneLabels(standing: Stance, options: LabelOptions): WantedLabel[] {
   if (!options.zones) return [];
-  return zoneNamePlaces(standing, options.band).map(({ zone, x, y }) => ({
+  const places = zoneNamePlaces(standing, options.band);
+  // In a small window the narrow band's own colour and line have to do.
+  const named = options.brief ? places.filter(({ zone }) => zone !== 'neutral') : places;
+  return named.map(({ zone, x, y }) => ({
     role: 'zoneName',
     text: ZONE_WORDS[zone],
     at: { x, y },

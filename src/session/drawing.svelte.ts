@@ -13,6 +13,7 @@ import { placeLabels, type Box } from '../scene/label-placing.ts';
 import { shadowShapes } from '../scene/shadow-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
 import { standLabels, zoneLabels } from '../scene/stand-labels.ts';
+import { toScreen } from '../scene/view.ts';
 import { zoneShapes } from '../scene/zones.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
@@ -24,7 +25,8 @@ const DIMMED = 0.3;
 const SHADOW_INK = 0.9;
 /** Text sizes on the Stand, px: by the width of the window, so that a phone still holds the words. */
 const SMALL_WINDOW = 520;
-const TEXT = { small: 11, normal: 13 };
+const LARGE_WINDOW = 1000;
+const TEXT = { small: 11, normal: 13, large: 17 };
 
 /** A snap guide through a point, or a dimension between two, in ground coordinates. */
 export interface Measured {
@@ -47,7 +49,10 @@ export class Drawing {
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
   readonly #small = $derived.by(() => this.#view.widthPx < SMALL_WINDOW);
-  readonly textPx = $derived(this.#small ? TEXT.small : TEXT.normal);
+  readonly textPx = $derived.by(() => {
+    if (this.#small) return TEXT.small;
+    return this.#view.widthPx > LARGE_WINDOW ? TEXT.large : TEXT.normal;
+  });
 
   readonly #zones: SceneLayer = $derived.by(() => {
     const { live } = this.#standing;
@@ -107,6 +112,16 @@ export class Drawing {
     return { name: 'construction', ink: this.#ink, shapes };
   });
 
+  /** Marks that words must not hide, as boxes on the screen. */
+  readonly #marks: readonly Box[] = $derived.by(() =>
+    this.#construction.shapes.flatMap((shape) => {
+      if (shape.kind !== 'mark') return [];
+      const { x, y } = toScreen(this.#view.view, shape.at);
+      const half = shape.radiusPx;
+      return [{ left: x - half, top: y - half, right: x + half, bottom: y + half }];
+    }),
+  );
+
   readonly #labels: SceneLayer = $derived.by(() => {
     const { live } = this.#standing;
     const { labels, zones, band } = this.#preferences.data;
@@ -130,7 +145,10 @@ export class Drawing {
     return {
       name: 'labels',
       ink: this.#ink,
-      shapes: placeLabels(wanted, view, widthPx, heightPx - coveredBelowPx, this.taken()),
+      shapes: placeLabels(wanted, view, widthPx, heightPx - coveredBelowPx, [
+        ...this.taken(),
+        ...this.#marks,
+      ]),
     };
   });
 

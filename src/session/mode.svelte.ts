@@ -6,8 +6,10 @@ export type StandMode = 'dials' | 'edit' | 'measure';
 
 export class Mode {
   current = $state<StandMode>('dials');
-  /** The point that a tap elsewhere places, and whose figures can be typed. */
+  /** The point that the next tap places. */
   chosenPoint = $state<PointKey | null>(null);
+  /** The point whose figures are shown: the one last held or chosen. */
+  shownPoint = $state<PointKey>('pivot');
   /** The reading whose construction is lit. */
   chosenReading = $state<string | null>(null);
 

@@ -1,5 +1,5 @@
 /** How a change from the baseline is written: arrow, sign and number, and which of two words goes with it. */
-import { roundsToNothing, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/quantity.ts';
 
 export interface Difference {
@@ -17,8 +17,10 @@ export function differenceOf(
   quantity: QuantityKey,
   style: NumberStyle,
 ): Difference {
-  const change = value - baseline;
-  if (roundsToNothing(change, quantity, style)) return { direction: 'same', arrow: '', amount: '' };
+  // The difference of the numbers as they are written, so that a person who subtracts them finds it.
+  const steps = shownSteps(value, quantity, style) - shownSteps(baseline, quantity, style);
+  if (steps === 0) return { direction: 'same', arrow: '', amount: '' };
+  const change = metricOfSteps(steps, quantity, style);
   const { text } = writeNumber(change, quantity, style, { signed: true });
   return {
     direction: change > 0 ? 'more' : 'less',

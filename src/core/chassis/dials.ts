@@ -26,6 +26,9 @@ export interface NumberDial {
   readonly quantity: QuantityKey;
   readonly range: (bike: Bike) => DialRange;
   readonly aside?: (value: number, bike: Bike) => Aside | null;
+  /** A mechanic's words for a value above and below another. */
+  readonly more: string;
+  readonly less: string;
   /** What it is, which way is positive, how it is measured, and what to check. */
   readonly help: string;
 }
@@ -56,7 +59,7 @@ export const DIALS: readonly Dial[] = [
   {
     kind: 'number',
     key: 'shockLength',
-    label: 'Rear ride height (shock length)',
+    label: 'Rear ride height: shock length',
     group: 'rideHeight',
     quantity: 'length',
     range: (bike) => ({
@@ -68,15 +71,19 @@ export const DIALS: readonly Dial[] = [
       bike.swingarm.shockThread === null
         ? null
         : { amount: value / bike.swingarm.shockThread, counted: 'turns' },
-    help: 'Change of the shock’s eye-to-eye length from as delivered. Longer raises the rear.',
+    more: 'longer, raises the rear',
+    less: 'shorter, lowers the rear',
+    help: 'Change of the shock’s eye-to-eye length from as delivered. Longer raises the rear, at the axle by more than at the shock.',
   },
   {
     kind: 'number',
     key: 'forkHeight',
-    label: 'Front ride height (fork height)',
+    label: 'Front ride height: fork height',
     group: 'rideHeight',
     quantity: 'length',
     range: fixed(-20, 40, 1),
+    more: 'more, lowers the front',
+    less: 'less, raises the front',
     help: 'How far the fork tube stands out above the top clamp. More lowers the front. Keep the tube’s minimum engagement in the clamps.',
   },
   {
@@ -86,6 +93,8 @@ export const DIALS: readonly Dial[] = [
     group: 'rideHeight',
     quantity: 'length',
     range: fixed(0, 30, 1),
+    more: 'longer, raises the front',
+    less: 'shorter, lowers the front',
     help: 'Extra length screwed onto the fork tops. More lets the front stand higher.',
   },
   {
@@ -95,6 +104,8 @@ export const DIALS: readonly Dial[] = [
     group: 'gearing',
     quantity: 'teeth',
     range: fixed(10, 20, 1),
+    more: 'bigger',
+    less: 'smaller',
     help: 'Teeth of the countershaft sprocket.',
   },
   {
@@ -104,6 +115,8 @@ export const DIALS: readonly Dial[] = [
     group: 'gearing',
     quantity: 'teeth',
     range: fixed(28, 60, 1),
+    more: 'bigger',
+    less: 'smaller',
     help: 'Teeth of the rear sprocket.',
   },
   {
@@ -114,6 +127,8 @@ export const DIALS: readonly Dial[] = [
     quantity: 'length',
     range: (bike) => ({ least: 0, most: bike.swingarm.slot, step: 1 }),
     aside: (value, bike) => ({ amount: (2 * value) / bike.drive.chainPitch, counted: 'links' }),
+    more: 'further back',
+    less: 'further forward',
     help: 'Rear axle back from the front end of its slot. One chain link moves it half a pitch.',
   },
   {
@@ -123,6 +138,8 @@ export const DIALS: readonly Dial[] = [
     group: 'steering',
     quantity: 'length',
     range: fixed(10, 60, 0.5),
+    more: 'more offset',
+    less: 'less offset',
     help: 'Fork legs ahead of the steering axis, square to it. More offset takes trail away.',
   },
   {
@@ -132,6 +149,8 @@ export const DIALS: readonly Dial[] = [
     group: 'steering',
     quantity: 'angle',
     range: fixed(-3, 3, 0.25),
+    more: 'leaned further back',
+    less: 'stood up',
     help: 'Tilt of the steering axis by inserts in the head: positive leans it further back.',
   },
   {
@@ -155,6 +174,8 @@ export const DIALS: readonly Dial[] = [
     group: 'travel',
     quantity: 'length',
     range: (bike) => ({ least: 0, most: bike.fork.travel, step: 1 }),
+    more: 'deeper',
+    less: 'higher',
     help: 'Fork travel used along the legs, from topped out, in the state “as dialled”.',
   },
   {
@@ -164,6 +185,8 @@ export const DIALS: readonly Dial[] = [
     group: 'travel',
     quantity: 'length',
     range: (bike) => ({ least: 0, most: bike.swingarm.wheelTravel, step: 1 }),
+    more: 'deeper',
+    less: 'higher',
     help: 'Rise of the rear axle from hanging, square to the ground, in the state “as dialled”.',
   },
   {
@@ -173,6 +196,8 @@ export const DIALS: readonly Dial[] = [
     group: 'load',
     quantity: 'mass',
     range: fixed(0, 200, 1),
+    more: 'heavier',
+    less: 'lighter',
     help: 'Rider in riding gear.',
   },
   {
@@ -182,6 +207,8 @@ export const DIALS: readonly Dial[] = [
     group: 'load',
     quantity: 'length',
     range: fixed(0, 600, 10),
+    more: 'higher',
+    less: 'lower',
     help: 'Rider’s centre of gravity above the seat mark: about the navel, lower when tucked in.',
   },
   {
@@ -191,6 +218,8 @@ export const DIALS: readonly Dial[] = [
     group: 'load',
     quantity: 'mass',
     range: fixed(0, 200, 1),
+    more: 'heavier',
+    less: 'lighter',
     help: 'Passenger or luggage.',
   },
   {
@@ -200,6 +229,8 @@ export const DIALS: readonly Dial[] = [
     group: 'load',
     quantity: 'length',
     range: fixed(0, 600, 10),
+    more: 'higher',
+    less: 'lower',
     help: 'Load’s centre of gravity above the load mark.',
   },
 ];

@@ -1,10 +1,7 @@
 /** Why a change did what it did: the change of each main reading, split among its causes so that the parts add up. */
 import { fairSplit } from '../numeric/fair-split.ts';
-import { antiSquatChain } from '../readings/anti-squat-chain.ts';
-import { antiSquatSwingarm } from '../readings/anti-squat-swingarm.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { groundTrail } from '../readings/trail.ts';
-import type { Reading } from '../readings/reading.ts';
 import type { Stance } from '../springs/stance.ts';
 
 /** One cause's part of a change, in the unit of the reading it belongs to. */
@@ -23,13 +20,16 @@ export interface Split<Cause extends string> {
 export type RakeCause = 'framePitch' | 'axisInFrame';
 export type TrailCause = 'tyre' | 'rake' | 'offset';
 export type SwingarmCause = 'pivotHeight' | 'axleHeight' | 'armLength';
-export type AntiSquatCause = 'swingarm' | 'chain';
+export type AntiSquatCause = 'swingarm' | 'chain' | 'loadTransfer';
 export type ChainCause = 'pullPerThrust' | 'lever' | 'pivotAhead' | 'loadTransfer';
 
 /** What a change did to the bike. Angles in radians, lengths in mm, anti-squat in per cent; null where there is no answer. */
 export interface Why {
   /** Nose-up turn of the frame, positive nose up. */
   readonly pitch: number;
+  /** How far the swingarm pivot and the steering head rose. */
+  readonly pivotRise: number;
+  readonly headRise: number;
   readonly rake: Split<RakeCause>;
   readonly trail: Split<TrailCause>;
   readonly wheelbase: Split<never>;
@@ -50,6 +50,8 @@ export function why(before: Stance, after: Stance): Why {
   const pitch = after.pose.pitch - before.pose.pitch;
   return {
     pitch,
+    pivotRise: after.pose.originY - before.pose.originY,
+    headRise: headHeight(after) - headHeight(before),
     rake: {
       before: before.rake,
       after: after.rake,
@@ -78,6 +80,10 @@ export function why(before: Stance, after: Stance): Why {
   };
 }
 
+function headHeight({ pose, machine: { front } }: Stance): number {
+  return pose.originY + pose.sin * front.headX + pose.cos * front.headY;
+}
+
 function split<Cause extends string>(
   causes: readonly Cause[],
   f: (inputs: readonly number[]) => number,
@@ -95,31 +101,21 @@ function split<Cause extends string>(
   };
 }
 
-function difference(reading: Reading, before: Stance, after: Stance): number | null {
-  const from = reading.read(before);
-  const to = reading.read(after);
-  return typeof from === 'number' && typeof to === 'number' ? to - from : null;
-}
-
+/** Anti-squat is 100 · (swingarm's slope + chain's slope) / load-transfer slope. */
 function antiSquatSplit(before: Stance, after: Stance): Split<AntiSquatCause> | null {
-  const from = antiSquat.read(before);
-  const to = antiSquat.read(after);
-  const swingarm = difference(antiSquatSwingarm, before, after);
-  const chain = difference(antiSquatChain, before, after);
-  if (typeof from !== 'number' || typeof to !== 'number' || swingarm === null || chain === null) return null;
-  return {
-    before: from,
-    after: to,
-    parts: [
-      { cause: 'swingarm', amount: swingarm },
-      { cause: 'chain', amount: chain },
-    ],
-  };
+  if (typeof antiSquat.read(before) !== 'number' || typeof antiSquat.read(after) !== 'number') return null;
+  return split(
+    ['swingarm', 'chain', 'loadTransfer'],
+    ([swingarm, chain, transfer]) => (100 * (swingarm + chain)) / transfer,
+    (s) => [s.swingarmSlope, s.chainSlope, s.centreY / s.pose.wheelbase],
+    before,
+    after,
+  );
 }
 
 /** The chain's part is −100 · (pull per thrust) · lever / pivot ahead / load-transfer slope. */
 function chainSplit(before: Stance, after: Stance): Split<ChainCause> | null {
-  if (difference(antiSquatChain, before, after) === null) return null;
+  if (typeof antiSquat.read(before) !== 'number' || typeof antiSquat.read(after) !== 'number') return null;
   return split(
     ['pullPerThrust', 'lever', 'pivotAhead', 'loadTransfer'],
     ([pull, lever, ahead, slope]) => (-100 * pull * lever) / ahead / slope,

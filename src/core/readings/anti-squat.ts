@@ -24,8 +24,8 @@ export const antiSquat: Reading = {
   quantity: 'percent',
   construction: 'squatLine',
   read: (stance) => percentOfLoadTransfer(stance, stance.swingarmSlope + stance.chainSlope),
-  more: 'less squat on the gas',
-  less: 'more squat on the gas',
+  more: 'held up more on the gas',
+  less: 'held up less on the gas',
   help: {
     what: 'How much of the load transfer the chain pull and swingarm hold up without the spring.',
     sign: '100 % neither squats nor lifts; less squats, more lifts, below zero the drive pulls the rear down.',

@@ -18,6 +18,6 @@ export const rearAxleHeight: Reading = {
     what: 'Height of the rear axle above the ground: the rear tyre’s outside radius.',
     sign: 'Positive above the ground.',
     measured: 'Tape from the floor to the axle centre, tyre at riding pressure.',
-    feels: 'A taller rear tyre raises the tail, gears longer and takes rake and trail away.',
+    feels: 'A taller rear tyre raises the tail, makes the gearing taller and takes rake and trail away.',
   },
 };

@@ -24,8 +24,8 @@ export const squatRatio: Reading = {
     if (Math.abs(slope) < LEVEL_SLOPE) return 'neverSquats';
     return stance.centreY / stance.pose.wheelbase / slope;
   },
-  more: 'more squat',
-  less: 'less squat',
+  more: 'squats more, or lifts less',
+  less: 'squats less, or lifts more',
   help: {
     what: 'Load transfer compared with what chain and swingarm hold up.',
     sign: 'Above 1 the rear squats on the gas, 1 is neutral, below 1 it lifts; negative is pro-squat.',

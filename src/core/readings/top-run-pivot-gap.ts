@@ -19,6 +19,7 @@ export const topRunPivotGap: Reading = {
     what: 'Gap between the chain’s top run and the guide over the swingarm pivot (its centre where there is no guide).',
     sign: 'Positive while the chain runs clear above; at or below zero it lies on the guide.',
     measured: 'Ruler from the pivot’s guide up to the pin line of the top run, suspension hanging.',
-    feels: 'Small or negative: the chain saws at the guide and pulls the rear down.',
+    feels:
+      'Near or on the guide the chain wears it; the further above the pivot it runs, the more it pulls the rear down.',
   },
 };

@@ -40,3 +40,15 @@ export function roundsToNothing(metric: number, quantity: QuantityKey, style: Nu
   const unit = shownUnit(quantity, style.system);
   return Number((metric * unit.perMetric).toFixed(unit.digits)) === 0;
 }
+
+/** A metric number counted in the smallest steps that its written form shows, so that written numbers add up. */
+export function shownSteps(metric: number, quantity: QuantityKey, style: NumberStyle): number {
+  const unit = shownUnit(quantity, style.system);
+  return Math.round(metric * unit.perMetric * 10 ** unit.digits);
+}
+
+/** The metric number that is written as so many smallest steps. */
+export function metricOfSteps(steps: number, quantity: QuantityKey, style: NumberStyle): number {
+  const unit = shownUnit(quantity, style.system);
+  return steps / 10 ** unit.digits / unit.perMetric;
+}
