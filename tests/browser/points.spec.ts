@@ -130,10 +130,8 @@ async function pxPerMm(page: Page, wheelbase: number): Promise<number> {
 
 const STEPS = [
   { press: 'ArrowUp', x: 0, y: 1 },
-  { press: 'ArrowLeft', x: -1, y: 0 },
   { press: 'Shift+ArrowRight', x: 10, y: 0 },
   { press: 'Shift+ArrowDown', x: 0, y: -10 },
-  { press: 'Alt+ArrowDown', x: 0, y: -0.1 },
   { press: 'Alt+ArrowRight', x: 0.1, y: 0 },
 ] as const;
 

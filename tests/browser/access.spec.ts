@@ -1,0 +1,73 @@
+/** What axe, which knows the web's accessibility rules, finds on the page's views. */
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
+import { chooseMode, drawn, middleOf, openPage } from './support/stand.ts';
+import { toggleShown } from './support/stand-picture.ts';
+
+/** `part` limits the search to what has changed since the whole was searched, a rule to what a theme can break. */
+async function expectNothingSerious(page: Page, part?: string, rule?: string): Promise<void> {
+  await drawn(page);
+  let axe = new AxeBuilder({ page });
+  if (part !== undefined) axe = axe.include(part);
+  if (rule !== undefined) axe = axe.withRules(rule);
+  const { violations, passes } = await axe.analyze();
+  expect(passes.length).toBeGreaterThan(0);
+  const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+  expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+}
+
+test('S19: nothing serious on the opened page, nor once it is changed, a figure refused and help open', async ({
+  page,
+}) => {
+  await openPage(page);
+  await expectNothingSerious(page);
+  await typeInto(page, REAR_HEIGHT, '10');
+  await typeInto(page, FRONT_HEIGHT, 'abc');
+  await page.getByRole('button', { name: 'Rake: what it means' }).click();
+  await expectNothingSerious(page);
+});
+
+test('S19: the words have contrast in the other themes too', async ({ page }) => {
+  await openPage(page);
+  await typeInto(page, REAR_HEIGHT, '10');
+  await typeInto(page, FRONT_HEIGHT, 'abc');
+  for (const theme of ['garage', 'sun']) {
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+    await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
+    await expectNothingSerious(page, undefined, 'color-contrast');
+  }
+});
+
+test('S19: nothing serious while editing, where the page asks which point is meant, and where the bike cannot stand', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  await page.getByText('Fork', { exact: true }).click();
+  await expectNothingSerious(page, 'main');
+  const pivot = await middleOf(page, 'point-pivot');
+  await page.mouse.move(pivot.x, pivot.y);
+  await page.keyboard.down('Control');
+  for (let turn = 0; turn < 5; turn++) await page.mouse.wheel(0, 25);
+  await page.keyboard.up('Control');
+  await drawn(page);
+  const at = await middleOf(page, 'point-pivot');
+  await page.mouse.click(at.x, at.y);
+  await expect(page.getByRole('group', { name: 'Which one?' })).toBeVisible();
+  await expectNothingSerious(page, 'section.stand');
+  await page.keyboard.press('Escape');
+  await typeInto(page, 'Fork length', '10');
+  await expect(page.getByText(/of fork is left/)).toBeVisible();
+  await expectNothingSerious(page, 'section.stand');
+});
+
+test('S19: nothing serious while measuring, nor with what is shown and the choice of readings open', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Measure');
+  await toggleShown(page);
+  await page.getByRole('button', { name: 'Choose readings' }).click();
+  await expectNothingSerious(page, 'main');
+});

@@ -1,0 +1,90 @@
+/** Words on the Stand: whole, apart from one another and clear of the marks to take hold of. */
+import { expect, test, type Page } from '@playwright/test';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { startDemo } from './support/panels.ts';
+import { chooseMode, drawn, openPage, stand, type HandMode } from './support/stand.ts';
+import { pictureText, wordBoxes, type WordBox } from './support/stand-picture.ts';
+
+/** Digits of a picture are rounded; what that may come to, px. */
+const ROUNDING_PX = 0.01;
+
+/** The marks that are seen, px of the Stand. */
+async function marks(page: Page): Promise<WordBox[]> {
+  return await stand(page).evaluate((element) => {
+    const { left, top } = element.getBoundingClientRect();
+    return [...element.querySelectorAll('[data-handle] .mark')]
+      .filter((mark) => getComputedStyle(mark).opacity !== '0')
+      .map((mark) => {
+        const box = mark.getBoundingClientRect();
+        return {
+          text: mark.parentElement?.dataset.handle ?? '',
+          layer: 'marks',
+          left: box.left - left,
+          top: box.top - top,
+          right: box.right - left,
+          bottom: box.bottom - top,
+        };
+      });
+  });
+}
+
+function overlap(a: WordBox, b: WordBox): boolean {
+  return (
+    a.left < b.right - ROUNDING_PX &&
+    b.left < a.right - ROUNDING_PX &&
+    a.top < b.bottom - ROUNDING_PX &&
+    b.top < a.bottom - ROUNDING_PX
+  );
+}
+
+async function expectWordsApart(page: Page, wanted: readonly string[], when: string): Promise<void> {
+  await drawn(page);
+  const seen = await marks(page);
+  const { widthPx, heightPx, boxes } = await wordBoxes(page.context(), await pictureText(page));
+  for (const word of wanted)
+    expect(boxes.map(({ text }) => text).join('; '), `${when} names ${word}`).toContain(word);
+  for (const [i, box] of boxes.entries()) {
+    expect(box.left, `${when}: ${box.text}`).toBeGreaterThanOrEqual(0);
+    expect(box.top, `${when}: ${box.text}`).toBeGreaterThanOrEqual(0);
+    expect(box.right, `${when}: ${box.text}`).toBeLessThanOrEqual(widthPx);
+    expect(box.bottom, `${when}: ${box.text}`).toBeLessThanOrEqual(heightPx);
+    const over = [...boxes.slice(i + 1), ...seen].filter((other) => overlap(box, other));
+    expect(
+      over.map(({ text }) => text),
+      `${when}: what lies over ${box.text}`,
+    ).toEqual([]);
+  }
+}
+
+const SIZES = [
+  { width: 1280, height: 720, words: ['Trail', 'Rake', 'Squat line, anti-squat', 'Swingarm', 'Wheelbase'] },
+  { width: 390, height: 844, words: ['Trail', 'Rake', 'Anti-squat'] },
+] as const;
+
+for (const { width, height, words } of SIZES)
+  for (const mode of ['Dials', 'Edit', 'Measure'] as const satisfies readonly HandMode[])
+    test(`S8: words do not overlap, and none is cut, at ${width} × ${height} on all demonstration bikes, ${mode}`, async ({
+      page,
+    }) => {
+      await page.setViewportSize({ width, height });
+      await openPage(page);
+      for (const { bike } of DEMO_BIKES) {
+        await startDemo(page, bike.name);
+        await chooseMode(page, mode);
+        await expectWordsApart(page, words, bike.name);
+      }
+    });
+
+test('S8: words keep apart while the view is moved and the dials are turned far', async ({ page }) => {
+  await openPage(page);
+  for (const typed of ['30', '-30']) {
+    await page.getByRole('textbox', { name: 'Rear ride height (shock length)' }).fill(typed);
+    await page.keyboard.press('Enter');
+    await expectWordsApart(page, ['Trail', 'Rake'], typed);
+  }
+  for (const key of ['+', '+', '-', '-', '-', '-']) {
+    await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+    await page.keyboard.press(key);
+    await expectWordsApart(page, [], `after ${key}`);
+  }
+});
