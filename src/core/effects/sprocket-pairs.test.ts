@@ -1,0 +1,116 @@
+/** Tests of sprocket pairs: each is the bike stood anew with its chain and its axle place. */
+import { describe, expect, it } from 'vitest';
+import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
+import { standing } from '../../../tests/support/standing.ts';
+import { linksAround } from '../drive/chain-length.ts';
+import { chainLoop } from '../drive/chain-loop.ts';
+import { antiSquat } from '../readings/anti-squat.ts';
+import { swingarmAngle } from '../readings/swingarm-angle.ts';
+import { topRunPivotGap } from '../readings/top-run-pivot-gap.ts';
+import { wheelbase } from '../readings/wheelbase.ts';
+import { sprocketPairs, type PairsAsked, type SprocketPair } from './sprocket-pairs.ts';
+
+const asked: PairsAsked = {
+  bike: withFrame(plainBike, { guideRadius: null }),
+  setup: { ...plainSetup, axlePosition: 12 },
+  travel: { front: 40, rear: 40 },
+  front: { least: 13, most: 17 },
+  rear: { least: 38, most: 50 },
+  leastFront: 12,
+  linksInHand: null,
+  rule: { halfLink: false },
+  spare: 0.5,
+  setAt: 0,
+  stretchPercent: 0,
+};
+
+function pairs(change: Partial<PairsAsked> = {}): readonly SprocketPair[] {
+  const found = sprocketPairs({ ...asked, ...change });
+  if ('ok' in found) throw new Error(found.reason);
+  return found;
+}
+
+describe('sprocket pairs', () => {
+  it('are all of the ranges, front teeth first', () => {
+    const found = pairs();
+    expect(found).toHaveLength(5 * 13);
+    expect([found[0], found[13]].map((p) => [p.frontTeeth, p.rearTeeth])).toEqual([
+      [13, 38],
+      [14, 38],
+    ]);
+    expect(pairs({ front: { least: 4, most: 6 } }).map((p) => p.frontTeeth)).not.toContain(5);
+  });
+
+  it('each stand on the axle place that their chain gives, with the readings of that very setup', () => {
+    for (const pair of pairs()) {
+      expect(pair.misfit).toBeNull();
+      const { frontTeeth, rearTeeth } = pair;
+      const axlePosition = pair.axlePosition ?? NaN;
+      const setup = { ...asked.setup, frontTeeth, rearTeeth, axlePosition };
+      const on = standing(asked.bike, setup, asked.travel);
+      expect(pair.wheelbase).toBeCloseTo(wheelbase.read(on) as number, 9);
+      expect(pair.swingarmAngle).toBeCloseTo(swingarmAngle.read(on) as number, 12);
+      expect(pair.antiSquat).toBeCloseTo(antiSquat.read(on) as number, 9);
+      expect(pair.pivotGap).toBeCloseTo(topRunPivotGap.read(on) as number, 9);
+      const hanging = standing(asked.bike, setup);
+      const apart = Math.hypot(
+        hanging.countershaftX - hanging.rearAxleX,
+        hanging.countershaftY - hanging.rearAxleY,
+      );
+      const links = linksAround(chainLoop(frontTeeth, rearTeeth, 15.875), apart) + 0.5 / 15.875;
+      expect(links).toBeCloseTo(pair.links ?? NaN, 8);
+    }
+  });
+
+  it('take of the fitting chains the one that leaves the axle nearest to where it is', () => {
+    const found = pairs().filter((p) => p.fitting.length > 1);
+    expect(found.length).toBeGreaterThan(10);
+    for (const pair of found) {
+      expect(pair.fitting).toContain(pair.links);
+      expect(Math.abs((pair.axlePosition ?? NaN) - 12)).toBeLessThan(8.1);
+    }
+  });
+
+  it('with chains in hand take only those, and tell where the axle would be when none fits', () => {
+    const found = pairs({ linksInHand: [114] });
+    const fit = found.filter((p) => p.misfit === null);
+    const none = found.filter((p) => p.misfit !== null);
+    expect(fit.length).toBeGreaterThan(3);
+    expect(none.length).toBeGreaterThan(3);
+    for (const pair of found) expect(pair.links).toBe(114);
+    for (const pair of fit) expect(pair.fitting).toEqual([114]);
+    for (const { axlePosition, misfit, stance, fitting } of none) {
+      expect(fitting).toEqual([]);
+      expect(['chainTooShort', 'chainTooLong']).toContain(misfit?.reason);
+      const place = axlePosition ?? NaN;
+      expect(place < 0 || place > 30).toBe(true);
+      expect(stance).not.toBeNull();
+    }
+  });
+
+  it('with a worn chain stand further back', () => {
+    const [fresh, worn] = [0, 1].map((stretchPercent) => pairs({ stretchPercent, linksInHand: [114] }));
+    fresh.forEach((pair, i) => {
+      const [before, after] = [pair.axlePosition, worn[i].axlePosition];
+      if (before !== null && after !== null) expect(after - before).toBeGreaterThan(4);
+    });
+  });
+
+  it('name what stands in their way and still tell the rest', () => {
+    const small = pairs({ leastFront: 14 }).filter((p) => p.frontTeeth === 13);
+    for (const pair of small) {
+      expect(pair.obstacle).toMatchObject({ reason: 'frontBelowShaft', nearest: 14 });
+      expect(pair.antiSquat).not.toBeNull();
+    }
+  });
+
+  it('have the reason of a bike that cannot stand, or that has no machine', () => {
+    const [pair] = pairs({ travel: { front: 40, rear: 900 } });
+    expect(pair).toMatchObject({ stance: null, antiSquat: null, misfit: { reason: 'rearTravelBeyond' } });
+    expect(pair.links).not.toBeNull();
+    expect(sprocketPairs({ ...asked, setup: { ...plainSetup, frontTyre: { code: '' } } })).toMatchObject({
+      ok: false,
+      reason: 'tyreCodeUnreadable',
+    });
+  });
+});
