@@ -1,0 +1,140 @@
+/** Tests of readings as curves. */
+import { describe, expect, it } from 'vitest';
+import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { standing } from '../../../tests/support/standing.ts';
+import { DIALS } from '../chassis/dials.ts';
+import { READINGS } from '../readings/all-readings.ts';
+import { antiSquat } from '../readings/anti-squat.ts';
+import { finalRatio } from '../readings/final-ratio.ts';
+import { rake } from '../readings/rake.ts';
+import { squatRatio } from '../readings/squat-ratio.ts';
+import { degrees } from '../units/convert.ts';
+import { curveOf, sweep, sweepPlace, sweptTo, type SweepAsked, type SweepAxis } from './sweep.ts';
+
+const RIDDEN = { front: 40, rear: 40 };
+
+function asked(axis: SweepAxis, from: number, to: number, change: Partial<SweepAsked> = {}): SweepAsked {
+  return { bike: plainBike, setup: plainSetup, travel: RIDDEN, axis, from, to, count: 27, ...change };
+}
+
+const rear: SweepAxis = { kind: 'travel', end: 'rear' };
+
+describe('a sweep over travel', () => {
+  it('is the bike stood at each place, the other end as it was', () => {
+    const curve = curveOf(sweep(asked(rear, 0, 130)), antiSquat);
+    expect(curve.x).toHaveLength(27);
+    expect([curve.x[0], curve.x[26]]).toEqual([0, 130]);
+    curve.x.forEach((x, i) =>
+      expect(curve.y[i]).toBe(antiSquat.read(standing(plainBike, plainSetup, { front: 40, rear: x }))),
+    );
+    expect(curve).toMatchObject({ xUnit: 'mm', yUnit: '%', lowStop: null, highStop: null, key: 'antiSquat' });
+  });
+
+  it('of the front, and of both by a stated ratio, uses what is asked', () => {
+    const front = sweep(asked({ kind: 'travel', end: 'front' }, 0, 120));
+    expect(front.stances.map((on) => on.travel)).toEqual(front.x.map((x) => ({ front: x, rear: 40 })));
+    const both = sweep(asked({ kind: 'travel', end: 'both', frontPerRear: 0.9 }, 0, 130));
+    expect(both.stances.map((on) => on.travel)).toEqual(both.x.map((x) => ({ front: 0.9 * x, rear: x })));
+  });
+
+  it('is in the units of files: degrees for angles', () => {
+    const curve = curveOf(sweep(asked(rear, 10, 20, { count: 2 })), rake);
+    expect(curve.y[0]).toBeCloseTo(
+      degrees(standing(plainBike, plainSetup, { front: 40, rear: 10 }).rake),
+      12,
+    );
+    expect(curve.yUnit).toBe('deg');
+  });
+
+  it('stops where there is no travel left, and says why on both sides', () => {
+    const curve = curveOf(sweep(asked(rear, -20, 150, { count: 18 })), antiSquat);
+    expect([curve.x[0], curve.x[curve.x.length - 1]]).toEqual([0, 130]);
+    expect(curve.lowStop).toMatchObject({ x: -10, noPose: { reason: 'rearTravelBeyond', found: -10 } });
+    expect(curve.highStop).toMatchObject({ x: 140, noPose: { reason: 'rearTravelBeyond', limit: 130 } });
+  });
+});
+
+describe('a sweep over a dial', () => {
+  it.each(DIALS.filter((dial) => dial.kind === 'number').map((dial) => [dial.key, dial] as const))(
+    'of %s takes every reading at every place, as the dialled bike has it',
+    (key, dial) => {
+      if (dial.kind !== 'number') throw new Error('no number');
+      const { least, most } = dial.range(plainBike);
+      const swept = sweep(asked({ kind: 'dial', dial: dial.key }, least, most, { count: 5 }));
+      expect(swept.x.length).toBeGreaterThan(2);
+      expect(swept.xQuantity).toBe(dial.quantity);
+      for (const reading of READINGS)
+        curveOf(swept, reading).y.forEach((y, i) => {
+          const on = standing(plainBike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
+          const value = reading.read(on);
+          if (typeof value === 'string' || typeof y === 'string') expect(y).toBe(value);
+          else expect(y).toBeCloseTo(reading.quantity === 'angle' ? degrees(value) : value, 10);
+        });
+    },
+  );
+
+  it('of teeth takes whole teeth, whatever count is asked', () => {
+    const curve = curveOf(
+      sweep(asked({ kind: 'dial', dial: 'rearTeeth' }, 39.5, 48.2, { count: 201 })),
+      finalRatio,
+    );
+    expect(curve.x).toEqual([40, 41, 42, 43, 44, 45, 46, 47, 48]);
+    expect(curve.y[5]).toBe(3);
+    expect(curve).toMatchObject({ xUnit: '1', xQuantity: 'teeth' });
+  });
+
+  it('keeps the standing stretch next to the present value', () => {
+    const curve = curveOf(
+      sweep(asked({ kind: 'dial', dial: 'shockLength' }, -900, 900, { count: 181 })),
+      rake,
+    );
+    expect(curve.x).toContain(0);
+    expect(curve.lowStop?.noPose.reason).toBe('swingarmCannotReach');
+    expect(curve.highStop?.noPose.reason).toBeDefined();
+    const steps = curve.x.slice(1).map((x, i) => x - curve.x[i]);
+    for (const step of steps) expect(step).toBeCloseTo(10, 9);
+  });
+});
+
+describe('a sweep that finds nothing', () => {
+  it('is empty, with the reasons at both ends', () => {
+    const curve = curveOf(sweep(asked(rear, 200, 300)), antiSquat);
+    expect(curve).toMatchObject({ x: [], y: [] });
+    expect(curve.lowStop).toMatchObject({ x: 200, noPose: { reason: 'rearTravelBeyond' } });
+    expect(curve.highStop).toMatchObject({ x: 300, noPose: { reason: 'rearTravelBeyond' } });
+  });
+
+  it('of a bike without a machine names its reason', () => {
+    const broken = { ...plainSetup, rearTyre: { code: '' } };
+    expect(sweep(asked(rear, 0, 130, { setup: broken })).lowStop?.noPose.reason).toBe('tyreCodeUnreadable');
+  });
+
+  it('has no place at all in a range that is no number', () => {
+    expect(sweep(asked(rear, NaN, 130))).toMatchObject({ x: [], stances: [], lowStop: null, highStop: null });
+  });
+
+  it('keeps the reason of a reading without a number in its place', () => {
+    const level = { ...plainSetup, riderMass: 0 };
+    const bike = {
+      ...plainBike,
+      frame: { ...plainBike.frame, sprungMass: 0 },
+      frontWheel: { ...plainBike.frontWheel, unsprungMass: 0 },
+      rearWheel: { ...plainBike.rearWheel, unsprungMass: 0 },
+    };
+    const curve = curveOf(sweep(asked(rear, 0, 130, { bike, setup: level, count: 3 })), squatRatio);
+    expect(curve.y).toEqual(['noMass', 'noMass', 'noMass']);
+  });
+});
+
+it('a place on the axis is the setup and travel that stand there, and is found again', () => {
+  const axes: SweepAxis[] = [
+    rear,
+    { kind: 'travel', end: 'front' },
+    { kind: 'travel', end: 'both', frontPerRear: 0.8 },
+    { kind: 'dial', dial: 'forkHeight' },
+  ];
+  for (const axis of axes) {
+    const at = sweptTo(axis, 12, plainSetup, RIDDEN);
+    expect(sweepPlace(axis, at.setup, at.travel)).toBe(12);
+  }
+});

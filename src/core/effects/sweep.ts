@@ -1,0 +1,172 @@
+/** A reading as a curve: against travel, against a dial, or against teeth. */
+import type { Bike } from '../chassis/bike.ts';
+import { dialOf } from '../chassis/dials.ts';
+import type { NoPose } from '../chassis/no-pose.ts';
+import type { NumberDialKey, Setup } from '../chassis/setup.ts';
+import type { AbsentReason, Reading } from '../readings/reading.ts';
+import { machine, type Machine } from '../springs/machine.ts';
+import { stance, type Stance, type Travel } from '../springs/stance.ts';
+import { QUANTITIES, type QuantityKey } from '../units/quantity.ts';
+
+/**
+ * What is varied. Rear travel is that of the axle, front travel that along the legs, mm from topped out. Together, x is
+ * the rear travel and the front uses `frontPerRear` mm for each mm of it. A dial is in its own metric unit; teeth are
+ * whole.
+ */
+export type SweepAxis =
+  | { readonly kind: 'travel'; readonly end: 'front' | 'rear' }
+  | { readonly kind: 'travel'; readonly end: 'both'; readonly frontPerRear: number }
+  | { readonly kind: 'dial'; readonly dial: NumberDialKey };
+
+export interface SweepAsked {
+  readonly bike: Bike;
+  readonly setup: Setup;
+  /** Travel used where it is not varied, mm. */
+  readonly travel: Travel;
+  readonly axis: SweepAxis;
+  readonly from: number;
+  readonly to: number;
+  /** Even places from `from` to `to`; for teeth every whole count between is taken instead. */
+  readonly count: number;
+}
+
+/** Where a curve stops short of its range, and why the bike has no pose there. */
+export interface SweepStop {
+  readonly x: number;
+  readonly noPose: NoPose;
+}
+
+/** The places of one sweep, each with the bike that stands there; any number of readings may be taken of them. */
+export interface Sweep {
+  readonly axis: SweepAxis;
+  readonly xQuantity: QuantityKey;
+  /** Unit of x: that of the dial, or mm. */
+  readonly xUnit: string;
+  readonly x: readonly number[];
+  readonly stances: readonly Stance[];
+  /** The first place without a pose beyond the lower and the upper end; null where the range is reached. */
+  readonly lowStop: SweepStop | null;
+  readonly highStop: SweepStop | null;
+}
+
+/** One reading along a sweep, in the metric units of files: mm, deg, kg, g, %. */
+export interface Curve {
+  readonly key: string;
+  readonly xQuantity: QuantityKey;
+  readonly xUnit: string;
+  readonly yQuantity: QuantityKey;
+  readonly yUnit: string;
+  readonly x: readonly number[];
+  readonly y: readonly (number | AbsentReason)[];
+  readonly lowStop: SweepStop | null;
+  readonly highStop: SweepStop | null;
+}
+
+/** Most places of one sweep: more than any screen has columns. */
+const MOST_PLACES = 5000;
+
+function places({ axis, from, to, count }: SweepAsked): number[] {
+  const low = Math.min(from, to);
+  const high = Math.max(from, to);
+  if (!Number.isFinite(high - low)) return [];
+  const least = Math.ceil(low);
+  if (axisQuantity(axis) === 'teeth')
+    return Array.from(
+      { length: Math.max(0, Math.min(MOST_PLACES, Math.floor(high) - least + 1)) },
+      (_, i) => least + i,
+    );
+  const all = Math.min(MOST_PLACES, Math.max(2, Math.round(count)));
+  return Array.from({ length: all }, (_, i) => (i === all - 1 ? high : low + ((high - low) * i) / (all - 1)));
+}
+
+function axisQuantity(axis: SweepAxis): QuantityKey {
+  if (axis.kind === 'travel') return 'length';
+  const dial = dialOf(axis.dial);
+  return dial.kind === 'number' ? dial.quantity : 'length';
+}
+
+/** Where on the axis the present setup and travel are. */
+export function sweepPlace(axis: SweepAxis, setup: Setup, travel: Travel): number {
+  if (axis.kind === 'dial') return setup[axis.dial];
+  return axis.end === 'front' ? travel.front : travel.rear;
+}
+
+/** The setup and travel at one place of an axis, the rest staying as it is: what a cursor on the curve asks for. */
+export function sweptTo(
+  axis: SweepAxis,
+  x: number,
+  setup: Setup,
+  travel: Travel,
+): { readonly setup: Setup; readonly travel: Travel } {
+  if (axis.kind === 'dial') return { setup: { ...setup, [axis.dial]: x }, travel };
+  if (axis.end === 'front') return { setup, travel: { ...travel, front: x } };
+  if (axis.end === 'rear') return { setup, travel: { ...travel, rear: x } };
+  return { setup, travel: { front: x * axis.frontPerRear, rear: x } };
+}
+
+/**
+ * The bike stood at even places of an axis. Where it has no pose the sweep stops and says why: of the stretches that
+ * stand, the one nearest to the present place is kept. Empty, with both stops, when it stands nowhere in the range.
+ */
+export function sweep(asked: SweepAsked): Sweep {
+  const { axis, bike, setup, travel } = asked;
+  const all = places(asked);
+  const unchanged: Machine | NoPose | null = axis.kind === 'travel' ? machine(bike, setup) : null;
+  const found = all.map((x): Stance | NoPose => {
+    const at = sweptTo(axis, x, setup, travel);
+    const parts = unchanged ?? machine(bike, at.setup);
+    return parts.ok ? stance(parts, at.travel) : parts;
+  });
+  const [first, last] = nearestStretch(found, all, sweepPlace(axis, setup, travel));
+  const stopAt = (i: number): SweepStop | null => {
+    const there = found[i];
+    return there === undefined || there.ok ? null : { x: all[i], noPose: there };
+  };
+  const xQuantity = axisQuantity(axis);
+  return {
+    axis,
+    xQuantity,
+    xUnit: QUANTITIES[xQuantity].fileUnit,
+    x: all.slice(first, last + 1),
+    stances: found.slice(first, last + 1).filter((on) => on.ok),
+    lowStop: stopAt(first <= last ? first - 1 : 0),
+    highStop: stopAt(first <= last ? last + 1 : all.length - 1),
+  };
+}
+
+/** First and last place of the stretch without a gap that comes nearest to the present place; [0, −1] when none stands. */
+function nearestStretch(
+  found: readonly (Stance | NoPose)[],
+  x: readonly number[],
+  present: number,
+): readonly [number, number] {
+  let nearest = -1;
+  found.forEach((on, i) => {
+    if (on.ok && (nearest < 0 || Math.abs(x[i] - present) < Math.abs(x[nearest] - present))) nearest = i;
+  });
+  if (nearest < 0) return [0, -1];
+  let first = nearest;
+  let last = nearest;
+  while (first > 0 && found[first - 1].ok) first--;
+  while (last < found.length - 1 && found[last + 1].ok) last++;
+  return [first, last];
+}
+
+/** One reading taken along a sweep; where it has no number the reason stands in its place. */
+export function curveOf(swept: Sweep, reading: Reading): Curve {
+  const { fromCore, fileUnit } = QUANTITIES[reading.quantity];
+  return {
+    key: reading.key,
+    xQuantity: swept.xQuantity,
+    xUnit: swept.xUnit,
+    yQuantity: reading.quantity,
+    yUnit: fileUnit,
+    x: swept.x,
+    y: swept.stances.map((on) => {
+      const value = reading.read(on);
+      return typeof value === 'number' ? fromCore(value) : value;
+    }),
+    lowStop: swept.lowStop,
+    highStop: swept.highStop,
+  };
+}

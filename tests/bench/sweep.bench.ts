@@ -1,0 +1,31 @@
+/** How long a curve of 201 places takes for four setups together, against travel and against a dial. */
+import { curveOf, sweep, type SweepAxis } from '../../src/core/effects/sweep.ts';
+import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { plainBike, plainSetup } from '../support/plain-bike.ts';
+import { timed } from '../support/timed.ts';
+
+/** Goal for 201 places and four setups, ms. */
+const GOAL_MS = 10;
+const PLACES = 201;
+
+const AXES: readonly { name: string; axis: SweepAxis; from: number; to: number }[] = [
+  { name: 'rear travel', axis: { kind: 'travel', end: 'rear' }, from: 0, to: 130 },
+  { name: 'both travels', axis: { kind: 'travel', end: 'both', frontPerRear: 0.9 }, from: 0, to: 130 },
+  { name: 'shock length', axis: { kind: 'dial', dial: 'shockLength' }, from: -15, to: 15 },
+];
+
+export default function sweeps(): string[] {
+  return AXES.map(({ name, axis, from, to }) => {
+    const curves = (i: number) =>
+      [14, 15, 16, 17].map((frontTeeth) => {
+        const setup = { ...plainSetup, frontTeeth, forkHeight: (i % 100) / 10 };
+        const travel = { front: 40, rear: 40 };
+        return curveOf(sweep({ bike: plainBike, setup, travel, axis, from, to, count: PLACES }), antiSquat);
+      });
+    const stood = curves(0).reduce((sum, curve) => sum + curve.y.length, 0);
+    if (stood !== 4 * PLACES) throw new Error(`Only ${stood} places stand`);
+    const ms = timed((i) => curves(i)[0].x[0]) / 1000;
+    const met = ms <= GOAL_MS ? 'met' : 'MISSED';
+    return `anti-squat against ${name}, ${PLACES} places × 4 setups: ${ms.toFixed(2)} ms; goal ${GOAL_MS} ms: ${met}`;
+  });
+}
