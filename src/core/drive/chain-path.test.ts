@@ -34,6 +34,7 @@ describe('the taut chain', () => {
     const path = chainPath(loop, rear, front, guide);
     if (path === null) throw new Error('no path');
     expect(path.onGuide).toBe(true);
+    expect(path.bend).toBeGreaterThan(0);
     const circles = [
       { centre: rear, radius: loop.rearRadius },
       guide,
@@ -41,6 +42,7 @@ describe('the taut chain', () => {
     ] as const;
     const behind = wayOf(circles[0], circles[1]);
     const ahead = wayOf(circles[1], circles[2]);
+    expect(path.bend).toBeCloseTo(behind.angle - ahead.angle, 12);
     const bottom = outerTangent(circles[0], circles[2], 'right');
     if (bottom === 'oneInsideOther') throw new Error(bottom);
     const bottomAngle = Math.atan2(bottom.to.y - bottom.from.y, bottom.to.x - bottom.from.x);

@@ -19,6 +19,8 @@ export interface ChainPath {
   readonly topLever: number;
   /** Whether the top run bends over the guide. */
   readonly onGuide: boolean;
+  /** By how much the top run bends down over the guide; 0 while it runs free. */
+  readonly bend: number;
 }
 
 /**
@@ -40,14 +42,14 @@ export function chainPath(loop: ChainLoop, rear: Point, front: Point, guide: Gui
   const bottomAngle = line + wedge;
   const free =
     (2 * run) / pitch + (rearTeeth + frontTeeth) / 2 + ((rearTeeth - frontTeeth) * wedge) / Math.PI;
-  if (guide === null) return { links: free, freeTopAngle, bottomAngle, topLever: 0, onGuide: false };
+  if (guide === null) return { links: free, freeTopAngle, bottomAngle, topLever: 0, onGuide: false, bend: 0 };
   const gx = guide.centre.x - rear.x;
   const gy = guide.centre.y - rear.y;
   const topLever = rearRadius - (gy * Math.cos(freeTopAngle) - gx * Math.sin(freeTopAngle));
   // The guide can only bend a run that passes its centre between its ends.
   const along = gy * Math.sin(freeTopAngle) + gx * Math.cos(freeTopAngle);
   if (!(topLever < guide.radius && along > 0 && along < run))
-    return { links: free, freeTopAngle, bottomAngle, topLever, onGuide: false };
+    return { links: free, freeTopAngle, bottomAngle, topLever, onGuide: false, bend: 0 };
 
   const behind = Math.sqrt(gx * gx + gy * gy);
   const fx = front.x - guide.centre.x;
@@ -66,5 +68,12 @@ export function chainPath(loop: ChainLoop, rear: Point, front: Point, guide: Gui
   const wraps =
     (rearTeeth * (Math.PI + bottomAngle - rearAngle) + frontTeeth * (Math.PI - bottomAngle + frontAngle)) /
     (2 * Math.PI);
-  return { links: straight / pitch + wraps, freeTopAngle, bottomAngle, topLever, onGuide: true };
+  return {
+    links: straight / pitch + wraps,
+    freeTopAngle,
+    bottomAngle,
+    topLever,
+    onGuide: true,
+    bend: rearAngle - frontAngle,
+  };
 }

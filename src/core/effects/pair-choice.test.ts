@@ -123,11 +123,23 @@ describe('the difference of two pairs', () => {
     );
   });
 
+  it('tells a change too small for the usual digits with the torque that makes it', () => {
+    const to = {
+      ...pair(16, 48),
+      antiSquat: (pair(15, 45).antiSquat as number) - 0.013,
+      chainMoment: (pair(15, 45).chainMoment ?? NaN) + 0.2,
+    };
+    expect(pairWords(pair(15, 45), to, style)).toBe(
+      'Same ratio, almost the same anti-squat (−0.013\u00a0%): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
+    );
+  });
+
   it('says only the ratio where there is no anti-squat, and that it stays where it does', () => {
+    const { antiSquat, chainMoment } = pair(15, 45);
     expect(pairWords(pair(15, 45), { ...pair(15, 46), antiSquat: 'noMass' }, style)).toBe(
       'Shorter gearing (+2.2\u00a0%).',
     );
-    expect(pairWords(pair(15, 45), { ...pair(15, 44), antiSquat: pair(15, 45).antiSquat }, style)).toBe(
+    expect(pairWords(pair(15, 45), { ...pair(15, 44), antiSquat, chainMoment }, style)).toBe(
       'Taller gearing (−2.2\u00a0%), same anti-squat.',
     );
   });

@@ -19,11 +19,15 @@ export function pairWords(from: SprocketPair, to: SprocketPair, style: NumberSty
       ? 'Same ratio'
       : `${ratioPercent > 0 ? 'Shorter' : 'Taller'} gearing (${write(ratioPercent)})`;
   if (antiSquat === null || chainMoment === null) return `${ratio}.`;
-  if (roundsToNothing(antiSquat, 'percent', style)) return `${ratio}, same anti-squat.`;
+  const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
+  const more = chainMoment > 0 ? 'more' : 'less';
+  const pull = `the chain pulls ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
+  if (roundsToNothing(antiSquat, 'percent', style))
+    return Math.abs(chainMoment) < LEAST_MOMENT
+      ? `${ratio}, same anti-squat.`
+      : `${ratio}, almost the same anti-squat (${writeNumber(antiSquat, 'percent', style, { signed: true, extraDigits: 2 }).text}): ${pull}.`;
   const change = `${antiSquat > 0 ? 'more' : 'less'} anti-squat (${write(antiSquat)})`;
   if (Math.abs(chainMoment) < LEAST_MOMENT) return `${ratio}, ${change}, from the axle’s place alone.`;
-  const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
-  const pull = `the chain pulls ${amount}\u00a0N·m ${chainMoment > 0 ? 'more' : 'less'} about the pivot per 1000\u00a0N of thrust`;
   // A chain that pulls more about the pivot takes anti-squat away.
   return antiSquat < 0 === chainMoment > 0
     ? `${ratio}, ${change}, because ${pull}.`

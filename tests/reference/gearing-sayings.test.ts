@@ -1,0 +1,130 @@
+/** What mechanics say about gearing, computed on the invented road sport bike with its chain, axle and guide together. */
+import { describe, expect, it } from 'vitest';
+import { chainLoop } from '../../src/core/drive/chain-loop.ts';
+import { pairDifference } from '../../src/core/effects/pair-choice.ts';
+import { pairWords } from '../../src/core/effects/pair-words.ts';
+import { sprocketPairs, type SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
+import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { fewestClearFrontTeeth, guideClearance } from '../../src/core/springs/guide-clearance.ts';
+import { guidePush } from '../../src/core/springs/guide-push.ts';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { driveCircles } from '../support/squat-by-lines.ts';
+import { slopeByWork } from '../support/squat-by-work.ts';
+import { made, standing } from '../support/standing.ts';
+
+const { bike, setup } = DEMO_BIKES[0];
+const RIDDEN = { front: setup.frontTravelUsed, rear: setup.rearTravelUsed };
+
+function allPairs(): readonly SprocketPair[] {
+  const found = sprocketPairs({
+    bike,
+    setup,
+    travel: RIDDEN,
+    front: { least: 13, most: 17 },
+    rear: { least: 39, most: 51 },
+    leastFront: 12,
+    linksInHand: null,
+    rule: { halfLink: false },
+    spare: 0.5,
+    setAt: 0,
+    stretchPercent: 0,
+  });
+  if ('ok' in found) throw new Error(found.reason);
+  return found;
+}
+
+const pairs = allPairs();
+
+function pair(front: number, rear: number): SprocketPair {
+  const found = pairs.find((p) => p.frontTeeth === front && p.rearTeeth === rear);
+  if (found === undefined) throw new Error(`no pair ${front}/${rear}`);
+  return found;
+}
+
+const from1545 = (front: number, rear: number) => pairDifference(pair(15, 45), pair(front, rear));
+
+/** Anti-squat with the axle left where it is, which no chain of whole links allows. */
+function axleKept(frontTeeth: number, rearTeeth: number): number {
+  const read = (change: object) => antiSquat.read(standing(bike, { ...setup, ...change }, RIDDEN)) as number;
+  return read({ frontTeeth, rearTeeth }) - read({});
+}
+
+describe('saying 3 on the road sport bike (common practice, no source)', () => {
+  it('15/45 to 16/48 squats more only by 0.05 points with the axle kept: its countershaft lies just below the line of the arm', () => {
+    expect(axleKept(16, 48)).toBeCloseTo(-0.048, 3);
+  });
+
+  it('with its chain it takes two links more, moves the axle 0.6 mm forward, and 0.01 points remain', () => {
+    const { links, axlePosition, wheelbase, antiSquat: points, chainMoment } = from1545(16, 48);
+    expect(links).toBe(2);
+    expect(axlePosition).toBeCloseTo(-0.62, 2);
+    expect(wheelbase).toBeCloseTo(-0.61, 2);
+    expect(points).toBeCloseTo(-0.013, 3);
+    expect(chainMoment).toBeCloseTo(0.15, 2);
+  });
+
+  it('what it does change is the gap to the pivot: 3.1 mm more', () => {
+    expect(from1545(16, 48).pivotGap).toBeCloseTo(3.14, 2);
+    expect(from1545(14, 42).pivotGap).toBeCloseTo(-3.13, 2);
+  });
+
+  it('is told as almost the same, with the torque', () => {
+    expect(pairWords(pair(15, 45), pair(16, 48), { system: 'metric', decimal: '.' })).toBe(
+      'Same ratio, almost the same anti-squat (−0.013\u00a0%): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
+    );
+  });
+});
+
+describe('saying 4 on the road sport bike (common practice, no source), with which the balance of forces disagrees', () => {
+  it.each([
+    { front: 15, rear: 47, kept: 1.48, together: 1.1, moment: -4.25 },
+    { front: 14, rear: 45, kept: 2.36, together: 2.18, moment: -6.32 },
+    { front: 15, rear: 43, kept: -1.61, together: -2.04, moment: 3.66 },
+  ])(
+    '$front/$rear changes anti-squat by $kept points with the axle kept, by $together with its chain',
+    ({ front, rear, kept, together, moment }) => {
+      expect(axleKept(front, rear)).toBeCloseTo(kept, 2);
+      expect(from1545(front, rear).antiSquat).toBeCloseTo(together, 2);
+      expect(from1545(front, rear).chainMoment).toBeCloseTo(moment, 2);
+    },
+  );
+
+  it('a chain two links longer takes part of it back, because the axle moves 7.4 mm and the wheelbase with it', () => {
+    const { links, axlePosition, wheelbase } = from1545(15, 47);
+    expect(links).toBe(2);
+    expect(axlePosition).toBeCloseTo(7.38, 2);
+    expect(wheelbase).toBeCloseTo(7.28, 2);
+  });
+});
+
+describe('saying 5 on the road sport bike (common practice, no source)', () => {
+  const steep = { ...setup, shockLength: 20, frontTeeth: 11 };
+  const loop = chainLoop(11, 45, 15.875);
+
+  it('as delivered the chain stays 15 mm clear of its guide through the whole travel', () => {
+    const clearance = guideClearance(made(bike, setup), chainLoop(15, 45, 15.875), 14);
+    if (!clearance.ok) throw new Error(clearance.reason);
+    expect(clearance.leastGap).toBeCloseTo(15.03, 2);
+    expect(clearance.leastAt).toBe(0);
+  });
+
+  it('an arm 20 mm of shock steeper and 11 teeth lay it on the guide, hanging', () => {
+    const clearance = guideClearance(made(bike, steep), loop, 14);
+    if (!clearance.ok) throw new Error(clearance.reason);
+    expect(clearance.leastGap).toBeLessThan(0);
+    expect(clearance.touching).toHaveLength(1);
+    expect(clearance.touching[0].from).toBe(0);
+    const clear = fewestClearFrontTeeth(made(bike, steep), loop, { least: 10, most: 20 });
+    expect(clear?.frontTeeth).toBe(12);
+  });
+
+  it('there it pulls the rear down more than a chain with nothing in its way, and presses on the guide', () => {
+    const bare = { ...bike, frame: { ...bike.frame, guideRadius: null } };
+    const over = standing(bike, steep);
+    const free = standing(bare, steep);
+    expect(over.chainSlope).toBeLessThan(free.chainSlope);
+    expect(antiSquat.read(over)).toBeLessThan(antiSquat.read(free) as number);
+    expect(guidePush(over, loop)?.perThousand).toBeGreaterThan(0);
+    expect(slopeByWork(driveCircles(over))).toBeCloseTo(over.swingarmSlope + over.chainSlope, 7);
+  });
+});
