@@ -1,5 +1,5 @@
 /** Both ways between arm angle and shock length, held to what links and shock allow. */
-import { solveBetween } from '../numeric/solve-between.ts';
+import { newtonBetween } from '../numeric/newton-between.ts';
 import { shockAt, type Links, type ShockAt } from './links.ts';
 import type { LinkRange } from './link-range.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
@@ -17,8 +17,8 @@ export interface ArmFromShock {
 
 /** A closed form that misses the length by more than this has met the wrong crossing or a dead point, mm. */
 const CLOSED_FORM_MISS = 1e-10;
-/** The bracketed search ends within this, radians. */
-const ANGLE_TOLERANCE = 1e-14;
+/** The bracketed search ends within this, or where no angle lies between two, mm. */
+const LENGTH_TOLERANCE = 1e-13;
 /** A length left over by the search beyond this is no solution, mm. */
 const MOST_MISS = 1e-9;
 /** Lengths this little outside what is allowed are rounding, mm. */
@@ -60,17 +60,24 @@ export function angleAtLength(of: Links, range: LinkRange, length: number): ArmF
   const longest = shockAt(of, range.high.angle)?.length ?? NaN;
   const shortest = shockAt(of, range.low.angle)?.length ?? NaN;
   if (!Number.isFinite(longest + shortest)) return noLinkage('notConverged');
-  if (length > longest)
+  if (length > longest + ROUNDING)
     return noLinkage('shockTooLong', { found: length, limit: longest, because: range.high.why });
-  if (length < shortest)
+  if (length < shortest - ROUNDING)
     return noLinkage('shockTooShort', { found: length, limit: shortest, because: range.low.why });
+  if (length >= longest)
+    return { ok: true, angle: range.high.angle, how: 'closedForm', residual: longest - length };
+  if (length <= shortest)
+    return { ok: true, angle: range.low.angle, how: 'closedForm', residual: shortest - length };
   const direct = closedForm(of, range, length);
   if (direct !== null) return direct;
-  const root = solveBetween(
-    (angle) => (shockAt(of, angle)?.length ?? NaN) - length,
+  const root = newtonBetween(
+    (angle) => {
+      const at = shockAt(of, angle);
+      return at === null ? null : { value: at.length - length, slope: at.slope };
+    },
     range.low.angle,
     range.high.angle,
-    ANGLE_TOLERANCE,
+    LENGTH_TOLERANCE,
   );
   return root.status === 'solved' && Math.abs(root.residual) <= MOST_MISS
     ? { ok: true, angle: root.x, how: 'bracketed', residual: root.residual }

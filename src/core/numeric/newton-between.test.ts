@@ -1,0 +1,58 @@
+/** Tests of the root between two places by safeguarded Newton. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { newtonBetween } from './newton-between.ts';
+
+describe('the root between two places', () => {
+  it('of a cubic is found whichever way it runs', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -0.9, max: 0.9, noNaN: true }), fc.constantFrom(1, -1), (root, sign) => {
+        const found = newtonBetween(
+          (x) => ({ value: sign * (x ** 3 - root ** 3 + x - root), slope: sign * (3 * x * x + 1) }),
+          -1,
+          1,
+          1e-14,
+        );
+        expect(found.status).toBe('solved');
+        expect(found.x).toBeCloseTo(root, 13);
+      }),
+    );
+  });
+
+  it('is found beside a square root, where the slope has no bound', () => {
+    const found = newtonBetween(
+      (x) => ({ value: Math.sqrt(x) - 1e-6, slope: 0.5 / Math.sqrt(x) }),
+      0,
+      1,
+      1e-18,
+    );
+    expect(found.status).toBe('solved');
+    expect(found.x).toBeCloseTo(1e-12, 20);
+  });
+
+  it('is found though the slope is flat, wrong or absent where it begins', () => {
+    for (const slope of [0, -5, NaN]) {
+      const found = newtonBetween((x) => ({ value: x * x * x - 0.001, slope }), -1, 1, 1e-15);
+      expect(found).toMatchObject({ status: 'solved' });
+      expect(found.x).toBeCloseTo(0.1, 12);
+    }
+  });
+
+  it('is found at an end, without a round', () => {
+    expect(newtonBetween((x) => ({ value: x, slope: 1 }), 0, 1, 0)).toMatchObject({ x: 0, rounds: 0 });
+    expect(newtonBetween((x) => ({ value: x - 1, slope: 1 }), 0, 1, 0)).toMatchObject({ x: 1, rounds: 0 });
+  });
+
+  it('takes few rounds on a smooth curve', () => {
+    const found = newtonBetween((x) => ({ value: Math.exp(x) - 2, slope: Math.exp(x) }), 0, 1, 1e-15);
+    expect(found.x).toBeCloseTo(Math.LN2, 14);
+    expect(found.rounds).toBeLessThan(8);
+  });
+
+  it('is not claimed where both ends have one sign or there is no value', () => {
+    expect(newtonBetween((x) => ({ value: x + 2, slope: 1 }), -1, 1, 0).status).toBe('noSignChange');
+    expect(newtonBetween(() => null, -1, 1, 0).status).toBe('noValue');
+    const hole = (x: number) => (Math.abs(x) < 0.5 ? null : { value: x, slope: 1 });
+    expect(newtonBetween(hole, -1, 1.5, 0).status).toBe('noValue');
+  });
+});

@@ -1,0 +1,89 @@
+/** What must hold of any rear linkage whatever: a reason or an answer, one branch, and both ways the same. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { angleAtLength } from '../../src/core/linkage/arm-from-shock.ts';
+import { rockerTurn } from '../../src/core/linkage/link-points.ts';
+import { shockAt } from '../../src/core/linkage/links.ts';
+import { suspension, suspensionAt, type LinkSuspension } from '../../src/core/linkage/suspension.ts';
+import { randomLinkage } from '../support/random-layouts.ts';
+import { ARM_LENGTH } from '../support/rear-layouts.ts';
+import { evenly } from '../support/rear-made.ts';
+
+const LINKAGES = 100_000;
+const PLACES = 16;
+/** A rocker that turns by more than this between two angles of the arm is looked at in between, radians. */
+const LARGE_TURN = 0.15;
+/** Between angles of the arm this close together no rocker turns that far without a jump, radians. */
+const NEXT_TO = 1e-9;
+/** Both ways between arm angle and shock length agree to this, mm and radians. */
+const AGREED = 1e-9;
+/** Where the shock moves less than this, mm per radian, its length tells little of the angle. */
+const LEAST_LEVER = 1;
+
+function jumps(of: LinkSuspension, from: number, to: number): boolean {
+  const a = rockerTurn(of.links, from);
+  const b = rockerTurn(of.links, to);
+  if (a === null || b === null) return true;
+  const turn = b - a - 2 * Math.PI * Math.round((b - a) / (2 * Math.PI));
+  if (Math.abs(turn) <= LARGE_TURN) return false;
+  if (Math.abs(to - from) < NEXT_TO) return true;
+  const middle = (from + to) / 2;
+  return jumps(of, from, middle) || jumps(of, middle, to);
+}
+
+describe('a hundred thousand random linkages', () => {
+  it('each give a reason or an answer without a break, in one branch, the same both ways', () => {
+    const counts: Record<string, number> = {};
+    const count = (name: string) => (counts[name] = (counts[name] ?? 0) + 1);
+    fc.assert(
+      fc.property(randomLinkage, ({ layout, adjusters }) => {
+        const faults: string[] = [];
+        const of = suspension(layout, ARM_LENGTH, adjusters);
+        if (!of.ok) {
+          count(of.reason);
+          for (const number of [of.found, of.limit])
+            if (number !== undefined && !Number.isFinite(number)) faults.push(`${of.reason}: ${number}`);
+          expect(faults).toEqual([]);
+          return;
+        }
+        if (of.kind !== 'links') throw new Error('No table was asked for');
+        count(`stands, ended by ${of.endsBy}`);
+        let before: number | null = null;
+        for (const travel of evenly(0, of.wheelTravel, PLACES)) {
+          const at = suspensionAt(of, travel);
+          if (!at.ok) {
+            faults.push(`${at.reason} at ${travel} of ${of.wheelTravel}`);
+            break;
+          }
+          for (const value of Object.values(at))
+            if (typeof value === 'number' && !Number.isFinite(value)) faults.push('a value is no number');
+          if (at.lever < -1e-6) faults.push(`pulled by ${at.lever}`);
+          if (before !== null && layout.kind !== 'direct' && jumps(of, before, at.angle))
+            faults.push('a jump');
+          before = at.angle;
+          const length = shockAt(of.links, at.angle)?.length ?? NaN;
+          if (at.angle < of.range.low.angle || at.angle > of.range.high.angle) continue;
+          const back = angleAtLength(of.links, of.range, length);
+          if (!back.ok) faults.push(`no way back: ${back.reason}`);
+          else {
+            count(back.how);
+            if (Math.abs(back.residual) > AGREED) faults.push(`length off by ${back.residual}`);
+            if (at.lever > LEAST_LEVER && Math.abs(back.angle - at.angle) > AGREED)
+              faults.push(`angle off by ${back.angle - at.angle} (${back.how}, lever ${at.lever})`);
+          }
+        }
+        expect(faults).toEqual([]);
+      }),
+      { numRuns: LINKAGES, seed: 3 },
+    );
+    // Every outcome that a drawing can have was among them, so that none of this is empty.
+    for (const outcome of [
+      'stands, ended by shockClosed',
+      'shockPulled',
+      'shockTooLong',
+      'closedForm',
+      'bracketed',
+    ])
+      expect(counts[outcome]).toBeGreaterThan(500);
+  }, 180_000);
+});

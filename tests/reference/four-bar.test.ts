@@ -1,0 +1,108 @@
+/** The rocker loop against a textbook's four-bars and slider-cranks, and every layout against a constraint solver. */
+import { describe, expect, it } from 'vitest';
+import { linkPoints } from '../../src/core/linkage/link-points.ts';
+import { loopAt, type RockerLoop } from '../../src/core/linkage/rocker-loop.ts';
+import { distance } from '../../src/core/plane/point.ts';
+import { degrees, radians } from '../../src/core/units/convert.ts';
+import { linkSketch } from '../support/link-sketch.ts';
+import { ARM_LENGTH, rearLayouts } from '../support/rear-layouts.ts';
+import { evenly, madeLinks, madeRear, madeShock, rearAt } from '../support/rear-made.ts';
+
+/** Crank and rocker pivoted on the x axis, the shock of no interest. */
+function fourBar(crank: number, coupler: number, rocker: number, ground: number, side: 1 | -1): RockerLoop {
+  return {
+    pivot: { x: ground, y: 0 },
+    rodEnd: { x: crank, y: 0 },
+    rodLength: coupler,
+    toRod: { x: 0, y: rocker },
+    toShock: { x: rocker, y: 0 },
+    side,
+    far: { x: 0, y: -500 },
+    farTurns: false,
+  };
+}
+
+/** Angles of coupler and rocker from the x axis, degrees. */
+function angles(loop: RockerLoop, crankDeg: number): { coupler: number; rocker: number } {
+  const at = loopAt(loop, radians(crankDeg));
+  if (at === null) throw new Error('The four-bar does not close');
+  const tip = { x: loop.pivot.x + at.toRod.x, y: loop.pivot.y + at.toRod.y };
+  return {
+    coupler: degrees(Math.atan2(tip.y - at.rodEnd.y, tip.x - at.rodEnd.x)),
+    rocker: degrees(Math.atan2(at.toRod.y, at.toRod.x)),
+  };
+}
+
+// Norton, Design of Machinery, position analysis, from memory; recomputed and agrees. Printed digits are the tolerance.
+describe('a textbook’s four-bars (Norton, from memory)', () => {
+  it('example 4-1: 40, 120, 80 on 100, crank at 40°, open', () => {
+    const { coupler, rocker } = angles(fourBar(40, 120, 80, 100, -1), 40);
+    expect(coupler).toBeCloseTo(20.298, 3);
+    expect(rocker).toBeCloseTo(57.325, 3);
+  });
+
+  it('example 4-1 crossed', () => {
+    const { coupler, rocker } = angles(fourBar(40, 120, 80, 100, 1), 40);
+    expect(coupler).toBeCloseTo(-60.98, 2);
+    // Exactly it is −98.005; the book rounds on its way there.
+    expect(Math.abs(rocker + 98.01)).toBeLessThan(0.01);
+  });
+
+  it('problem 4-1a: 2, 7, 9 on 6, crank at 30°, open and crossed', () => {
+    const open = angles(fourBar(2, 7, 9, 6, -1), 30);
+    expect(open.coupler).toBeCloseTo(88.84, 2);
+    expect(open.rocker).toBeCloseTo(117.29, 2);
+    const crossed = angles(fourBar(2, 7, 9, 6, 1), 30);
+    expect(crossed.coupler).toBeCloseTo(-115.21, 2);
+    expect(crossed.rocker).toBeCloseTo(-143.66, 2);
+  });
+
+  // A slider is the end of a rocker so long, 1 km, that its arc is straight to 0.0004 mm over the 27 mm used here.
+  it('example 4-2: slider of crank 40 and coupler 120, offset −20, crank at 60°: 126.84 and 152.91°', () => {
+    const long = 1e6;
+    const loop: RockerLoop = {
+      ...fourBar(40, 120, long, 100, -1),
+      pivot: { x: 100, y: -20 - long },
+      toRod: { x: 0, y: long },
+    };
+    const at = loopAt(loop, radians(60));
+    if (at === null) throw new Error('The slider-crank does not close');
+    const slider = { x: 100 + at.toRod.x, y: -20 - long + at.toRod.y };
+    expect(slider.x).toBeCloseTo(126.84, 2);
+    expect(slider.y).toBeCloseTo(-20, 3);
+    // The book counts the coupler's angle at the slider.
+    expect(degrees(Math.atan2(at.rodEnd.y - slider.y, at.rodEnd.x - slider.x))).toBeCloseTo(152.91, 2);
+  });
+});
+
+/** How far the constraint solver may be from the core, mm. */
+const AGREED = 1e-6;
+
+describe('every layout at 50 places of its travel, by a constraint solver', () => {
+  it.each(rearLayouts)('$name', async ({ layout }) => {
+    const of = madeLinks(layout);
+    const rear = madeRear(layout);
+    const sketch = await linkSketch(layout, ARM_LENGTH);
+    const placesAt = (angle: number) => {
+      const points = linkPoints(of, angle);
+      if (points === null) throw new Error('The links do not close');
+      return new Map<string, { x: number; y: number }>([
+        ...points.map(({ key, place }) => [key, place] as const),
+        ['axle', { x: -ARM_LENGTH * Math.cos(angle), y: -ARM_LENGTH * Math.sin(angle) }],
+      ]);
+    };
+    let worst = 0;
+    for (const travel of evenly(0, rear.wheelTravel, 50)) {
+      const { angle } = rearAt(rear, travel);
+      sketch.setUp(placesAt(angle + 0.02));
+      sketch.solveAt(-ARM_LENGTH * Math.sin(angle));
+      for (const [key, place] of placesAt(angle)) worst = Math.max(worst, distance(sketch.place(key), place));
+      const ends =
+        layout.kind === 'direct' ? ['shockOnFrame', 'shockOnArm'] : ['shockOnRocker', 'shockFarEnd'];
+      const length = distance(sketch.place(ends[0]), sketch.place(ends[1]));
+      worst = Math.max(worst, Math.abs(length - madeShock(of, angle).length));
+    }
+    sketch.close();
+    expect(worst).toBeLessThan(AGREED);
+  });
+});
