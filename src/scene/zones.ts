@@ -11,6 +11,7 @@ const PRO_SQUAT_REACH = 0.22;
 /** How far above its lower edge the lift area's name stands, as a part of the same slope. */
 const LIFT_NAME_ABOVE = 0.16;
 /** The squat area's name stands low, ahead of where the front tyre has rounded away. */
+const PRO_SQUAT_NAME_BELOW = 0.165;
 const SQUAT_NAME_ABOVE = 0.065;
 
 export type Zone = 'squat' | 'neutral' | 'lift' | 'proSquat';
@@ -59,6 +60,6 @@ export function zoneNamePlaces(standing: Stance, band: number): { zone: Zone; x:
     { zone: 'lift', x, y: liftFrom + LIFT_NAME_ABOVE * rise },
     { zone: 'neutral', x, y: rise },
     { zone: 'squat', x, y: SQUAT_NAME_ABOVE * rise },
-    { zone: 'proSquat', x, y: (-PRO_SQUAT_REACH * rise) / 2 },
+    { zone: 'proSquat', x, y: -PRO_SQUAT_NAME_BELOW * rise },
   ];
 }

@@ -1,16 +1,27 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
 import type { AbsentReason } from '../core/readings/reading.ts';
 import { roundsToNothing, writeNumber } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/quantity.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { ReadingRow, Standing } from './standing.svelte.ts';
 
 /** Least time between two messages, ms: two a second. */
 const LEAST_GAP_MS = 500;
 
-/** How a change is weighed against others: as a part of what the reading was. */
+/** A change that a rider notices, in the metric number of each quantity: what changes are weighed in. */
+const NOTICED: Readonly<Record<QuantityKey, number>> = {
+  length: 3,
+  angle: 0.25,
+  mass: 5,
+  acceleration: 0.03,
+  ratio: 0.1,
+  percent: 3,
+  teeth: 1,
+};
+
 function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {
   if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
-  return Math.abs(row.value - before) / Math.max(1, Math.abs(before));
+  return Math.abs(row.value - before) / NOTICED[row.reading.quantity];
 }
 
 export class Announcer {
@@ -50,7 +61,9 @@ export class Announcer {
       return;
     }
     const { style } = this.#preferences;
+    const { shown } = this.#preferences.data;
     const changed = rows
+      .filter((row) => shown.includes(row.reading.key))
       .filter((row) => {
         const before = this.#told[row.reading.key];
         return (

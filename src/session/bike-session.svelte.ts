@@ -66,6 +66,11 @@ export class BikeSession {
     this.#settle();
   }
 
+  /** Tells why something was not done; the bike stays as it is. */
+  refuse(sentence: string): void {
+    this.refusal = sentence;
+  }
+
   /** Forgets what is being shown; the committed bike stands as before. */
   cancel(): void {
     this.draft = null;

@@ -1,6 +1,8 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
 import type { NumberDial } from '../core/chassis/dials.ts';
 import { dialOf, steppedDial } from '../core/chassis/dials.ts';
+import { noPoseWords } from '../core/chassis/no-pose-words.ts';
+import type { NoPose } from '../core/chassis/no-pose.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledDial } from '../core/sketch/grips.ts';
@@ -26,6 +28,10 @@ interface Mark {
   readonly stance: Stance;
   readonly view: View;
 }
+
+/** Told when the bike has no pose, and so no place for a hand. */
+const NOTHING_TO_HOLD =
+  'The bike cannot stand as it is, so its parts cannot be taken hold of. Undo, or change the figure that stands in the way.';
 
 const MOVE_WORDS = {
   notANumber: 'That is not a place.',
@@ -65,7 +71,11 @@ export class Moving {
     const handle = this.#handles.free.find((each) => each.id === id);
     const document = this.#session.history.present;
     const stance = standBike(document.bike, document.setup, this.#standing.state);
-    if (handle === undefined || !stance.ok) return;
+    if (handle === undefined) return;
+    if (!stance.ok) {
+      this.#session.refuse(NOTHING_TO_HOLD);
+      return;
+    }
     this.#mark = { handle, document, stance, view: this.#view.view };
   }
 
@@ -107,6 +117,13 @@ export class Moving {
     const mark = this.#mark;
     if (mark === null) return;
     this.#release(mark);
+    const { problem } = this.#standing;
+    if (problem !== null && mark.handle.target.kind === 'point') {
+      // A part left where the bike cannot stand could not be taken hold of again.
+      this.#session.cancel();
+      this.#session.refuse(this.#refusedPlace(problem));
+      return;
+    }
     this.#session.commitDraft(labelOf(mark.handle));
   }
 
@@ -138,8 +155,11 @@ export class Moving {
   place(key: PointKey, target: Point): void {
     const { bike, setup } = this.#session.history.present;
     const stance = standBike(bike, setup, this.#standing.state);
-    if (!stance.ok) return;
-    this.#session.commit((from) => placedEdit(from, stance, key, target), pointLabel(key));
+    if (!stance.ok) {
+      this.#session.refuse(NOTHING_TO_HOLD);
+      return;
+    }
+    this.#session.commit((from) => this.#standingEdit(from, stance, key, target), pointLabel(key));
   }
 
   /** Puts a point where the Stand was tapped, snapped if snapping is on. */
@@ -150,6 +170,23 @@ export class Moving {
     const { view } = this.#view;
     const tapped = toGround(view, { x: xPx, y: yPx });
     this.place(key, snapped(tapped, others, view.scale, this.#preferences.data.snapping).place);
+  }
+
+  /** The edit, refused when the bike could not stand with the point there. */
+  #standingEdit(
+    from: BikeDocument,
+    stance: Stance,
+    key: PointKey,
+    target: Point,
+  ): Result<BikeDocument, EditReason> {
+    const edited = placedEdit(from, stance, key, target);
+    if (!edited.ok) return edited;
+    const found = standBike(edited.value.bike, edited.value.setup, this.#standing.state);
+    return found.ok ? edited : refused({ path: key, sentence: this.#refusedPlace(found) });
+  }
+
+  #refusedPlace(problem: NoPose): string {
+    return `Put back, because the bike could not stand like that. ${noPoseWords(problem, this.#preferences.style)}`;
   }
 
   #release(mark: Mark): void {

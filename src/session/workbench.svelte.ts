@@ -51,6 +51,12 @@ export class Workbench {
     this.announcer.remember();
   }
 
+  /** Shows the figures of the point that a hand has taken. */
+  showHandle(id: string): void {
+    const handle = this.handles.all.find((each) => each.id === id);
+    if (handle?.target.kind === 'point') this.mode.shownPoint = handle.target.key;
+  }
+
   /** Shows the whole bike in the window. */
   showWhole(): void {
     const { live } = this.standing;
@@ -65,6 +71,7 @@ export class Workbench {
   /** A tap on a handle, or Enter on it: one end of a dimension, or the point that the next tap places. */
   tapHandle({ id, target }: Handle): void {
     if (target.kind !== 'point') return;
+    this.mode.shownPoint = target.key;
     if (this.mode.current === 'measure') this.measuring.tapPoint(id);
     else if (this.mode.current === 'edit')
       this.mode.chosenPoint = this.mode.chosenPoint === target.key ? null : target.key;

@@ -59,6 +59,8 @@ export function standHand(bench: Workbench): StandHand {
     if (current === 'measure') bench.measuring.tapPlace(xPx, yPx);
     else if (current === 'edit' && chosenPoint !== null) {
       bench.moving.placeAt(chosenPoint, xPx, yPx);
+      // One tap places once; the next one would throw a part that nobody meant any more.
+      bench.mode.chosenPoint = null;
       bench.announcer.settled(performance.now());
     } else bench.chooseLineAt(xPx, yPx);
   }
@@ -68,6 +70,7 @@ export function standHand(bench: Workbench): StandHand {
       case 'grab':
         choice = null;
         bench.moving.grab(effect.handle);
+        bench.showHandle(effect.handle);
         focusHandle(effect.handle);
         break;
       case 'drag':
@@ -108,6 +111,9 @@ export function standHand(bench: Workbench): StandHand {
 
   function pointer(type: PointerInput['type']) {
     return (event: PointerEvent & { currentTarget: HTMLElement }): void => {
+      // A press on a button over the Stand is that button's; captured, its click would never reach it.
+      if (type === 'down' && event.target instanceof Element && event.target.closest('button') !== null)
+        return;
       if (type === 'down') {
         // The press must not begin a text selection or move the focus to the Stand's own box.
         event.preventDefault();

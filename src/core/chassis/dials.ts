@@ -59,7 +59,7 @@ export const DIALS: readonly Dial[] = [
   {
     kind: 'number',
     key: 'shockLength',
-    label: 'Rear ride height: shock length',
+    label: 'Rear ride height (shock length)',
     group: 'rideHeight',
     quantity: 'length',
     range: (bike) => ({
@@ -78,7 +78,7 @@ export const DIALS: readonly Dial[] = [
   {
     kind: 'number',
     key: 'forkHeight',
-    label: 'Front ride height: fork height',
+    label: 'Front ride height (fork height)',
     group: 'rideHeight',
     quantity: 'length',
     range: fixed(-20, 40, 1),

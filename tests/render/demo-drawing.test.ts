@@ -1,12 +1,12 @@
 /** Tests of the drawn motorcycle. */
 import { describe, expect, it } from 'vitest';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
-import { RIDE_STATES } from '../core/springs/ride-state.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
-import { bikeShapes } from './bike-drawing.ts';
-import { drivePlaces, topRun } from './chain-drawing.ts';
-import { shadowShapes, SHADOW_ALIGNS } from './shadow-drawing.ts';
-import type { PathShape, Shape } from './shape.ts';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { RIDE_STATES } from '../../src/core/springs/ride-state.ts';
+import { standBike } from '../../src/core/springs/stand-bike.ts';
+import { bikeShapes } from '../../src/scene/bike-drawing.ts';
+import { drivePlaces, topRun } from '../../src/scene/chain-drawing.ts';
+import { shadowShapes, type ShadowAlign } from '../../src/scene/shadow-drawing.ts';
+import type { PathShape, Shape } from '../../src/scene/shape.ts';
 
 function numbersOf(shape: Shape): number[] {
   if (shape.kind !== 'path') return [shape.at.x, shape.at.y];
@@ -56,7 +56,7 @@ describe('the chain', () => {
 describe('the shadow', () => {
   it('lies with the chosen place on that of the live bike', () => {
     const [live, baseline] = stood;
-    const rearTyre = (align: (typeof SHADOW_ALIGNS)[number]['key']) => {
+    const rearTyre = (align: ShadowAlign) => {
       const [tyre] = shadowShapes(baseline.stance, baseline.bike, live.stance, align);
       const arc = tyre.kind === 'path' ? tyre.steps.find((step) => step.op === 'arc') : undefined;
       return arc?.op === 'arc' ? { x: arc.cx, y: arc.cy } : { x: NaN, y: NaN };
