@@ -113,7 +113,12 @@ export function solveInBox(problem: BoxProblem): BoxSolution {
     const awayX = stopX === null && xx >= 0;
     const awayY = stopY === null && yy >= 0;
     stable = !awayX && !awayY && (stopX !== null || stopY !== null || determinant > 0);
-    if (miss <= tolerance) return ended('solved');
+    if (miss <= tolerance) {
+      // Within the tolerance of a stop that holds it, an unknown rests on the stop itself.
+      x = stopX ?? x;
+      y = stopY ?? y;
+      return ended(pushes(x, y, now) ? 'solved' : 'noValue');
+    }
 
     let dx = stopX !== null ? stopX - x : 0;
     let dy = stopY !== null ? stopY - y : 0;

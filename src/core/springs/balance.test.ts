@@ -193,6 +193,8 @@ describe('a balance is refused', () => {
       reason: 'dragImpossible',
       found: -5,
     });
+    expect(refusal({ acceleration: 1e9 })).toMatchObject({ reason: 'inputTooLarge', limit: 100 });
+    expect(refusal({ drag: { force: 1e9, height: 0 } })).toMatchObject({ reason: 'inputTooLarge' });
     expect(refusal({ acceleration: Infinity })).toMatchObject({ reason: 'inputNotANumber' });
   });
 

@@ -25,14 +25,25 @@ export const AT_REST: RideForces = { acceleration: 0, lean: 0, frontBrakeShare: 
 /** Further than this no tyre holds, and 1/cos grows without bound, radians (80°). */
 export const MOST_LEAN = 1.3962634015954636;
 
+/** Beyond these no motorcycle is ridden: g, N and mm; far beyond them forces overflow. */
+const MOST_ACCELERATION = 100;
+const MOST_DRAG = 1e6;
+
 /** What is wrong with the forces as numbers; null when nothing is. */
 export function forcesWrong(forces: RideForces): NoBalance | null {
   const { acceleration, lean, frontBrakeShare, drag } = forces;
   if (!Number.isFinite(acceleration)) return noBalance('inputNotANumber');
+  if (Math.abs(acceleration) > MOST_ACCELERATION)
+    return noBalance('inputTooLarge', { found: acceleration, limit: MOST_ACCELERATION });
   if (!(Math.abs(lean) <= MOST_LEAN)) return noBalance('leanImpossible', { found: lean, limit: MOST_LEAN });
   if (!(frontBrakeShare >= 0 && frontBrakeShare <= 1))
     return noBalance('brakeShareImpossible', { found: frontBrakeShare, limit: 1 });
   if (drag !== null && !(drag.force >= 0 && Number.isFinite(drag.force + drag.height)))
     return noBalance('dragImpossible', { found: drag.force, limit: 0 });
+  if (drag !== null && Math.max(drag.force, Math.abs(drag.height)) > MOST_DRAG)
+    return noBalance('inputTooLarge', {
+      found: Math.max(drag.force, Math.abs(drag.height)),
+      limit: MOST_DRAG,
+    });
   return null;
 }

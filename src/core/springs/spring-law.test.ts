@@ -82,6 +82,9 @@ describe('springs are refused', () => {
     [{ springTravel: NaN }, { reason: 'inputNotANumber' }],
     [{ topOut: { length: 130, rate: 5 } }, { reason: 'topOutImpossible', found: 130, limit: 120 }],
     [{ topOut: { length: 20, rate: Infinity } }, { reason: 'inputNotANumber' }],
+    [{ topOut: { length: 20, rate: 0 } }, { reason: 'rateNotAboveZero', found: 0 }],
+    [{ preload: 1e9 }, { reason: 'inputTooLarge', found: 1e9 }],
+    [{ preload: 54.95, springTravel: 55 }, { reason: 'preloadBeyondSpring' }],
     [
       { bump: { startsAt: 120, rate: 5, exponent: 1 } },
       { reason: 'bumpStopImpossible', found: 120, limit: 120 },

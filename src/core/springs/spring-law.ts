@@ -25,6 +25,12 @@ export interface SpringLaw {
 const LEAST_EXPONENT = 1;
 const MOST_EXPONENT = 10;
 
+/** A stroke or travel shorter than this is none, mm. */
+export const LEAST_STROKE = 0.1;
+
+/** Beyond this no number belongs to a motorcycle's springs, in mm and N/mm, and far beyond it forces overflow. */
+const LARGEST = 1e6;
+
 /** More legs or shocks than this no bike has. */
 const MOST_SPRINGS = 4;
 
@@ -42,25 +48,20 @@ export function springLaw(
   const { rate, preload, springTravel, topOut, bump } = coil;
   if (!(Number.isInteger(count) && count >= 1 && count <= MOST_SPRINGS))
     return noBalance('springCountImpossible', { end, found: count, limit: MOST_SPRINGS });
-  if (!(stroke > 0 && Number.isFinite(stroke)))
-    return noBalance('noStroke', { end, found: stroke, limit: 0 });
-  if (!(rate > 0 && Number.isFinite(rate)))
-    return noBalance('rateNotAboveZero', { end, found: rate, limit: 0 });
-  if (!Number.isFinite(preload)) return noBalance('inputNotANumber', { end });
-  if (springTravel !== null && !(preload < springTravel && Number.isFinite(springTravel)))
-    return noBalance('preloadBeyondSpring', {
-      end,
-      found: Number.isFinite(springTravel) ? preload : springTravel,
-      limit: springTravel,
-    });
-  if (topOut !== null && !(topOut.rate > 0 && topOut.length > 0 && topOut.length <= stroke))
+  const numbers = [stroke, ...numbersIn(coil), ...numbersIn(topOut), ...numbersIn(bump)];
+  if (!numbers.every(Number.isFinite)) return noBalance('inputNotANumber', { end });
+  const tooLarge = numbers.find((number) => Math.abs(number) > LARGEST);
+  if (tooLarge !== undefined) return noBalance('inputTooLarge', { end, found: tooLarge, limit: LARGEST });
+  if (stroke < LEAST_STROKE) return noBalance('noStroke', { end, found: stroke, limit: LEAST_STROKE });
+  const leastRate = Math.min(rate, topOut?.rate ?? rate, bump?.rate ?? rate);
+  if (leastRate <= 0) return noBalance('rateNotAboveZero', { end, found: leastRate, limit: 0 });
+  if (springTravel !== null && preload > springTravel - LEAST_STROKE)
+    return noBalance('preloadBeyondSpring', { end, found: preload, limit: springTravel });
+  if (topOut !== null && !(topOut.length > 0 && topOut.length <= stroke))
     return noBalance('topOutImpossible', { end, found: topOut.length, limit: stroke });
-  if (topOut !== null && !Number.isFinite(topOut.rate)) return noBalance('inputNotANumber', { end });
   if (bump !== null) {
-    if (!(bump.startsAt >= 0 && bump.startsAt < stroke))
+    if (!(bump.startsAt >= 0 && bump.startsAt <= stroke - LEAST_STROKE))
       return noBalance('bumpStopImpossible', { end, found: bump.startsAt, limit: stroke });
-    if (!(bump.rate > 0 && Number.isFinite(bump.rate)))
-      return noBalance('rateNotAboveZero', { end, found: bump.rate, limit: 0 });
     if (!(bump.exponent >= LEAST_EXPONENT && bump.exponent <= MOST_EXPONENT))
       return noBalance('bumpStopImpossible', {
         end,
@@ -83,6 +84,10 @@ export function springLaw(
     stroke: Math.min(stroke, untilCoils),
     coilsEnd: untilCoils < stroke,
   };
+}
+
+function numbersIn(part: object | null): number[] {
+  return Object.values(part ?? {}).filter((value): value is number => typeof value === 'number');
 }
 
 /** Force of everything but the coil spring at a stroke, N, pushing the end out; the top-out spring pulls it in. */

@@ -5,7 +5,7 @@ import type { Machine } from './machine.ts';
 import { noBalance, type NoBalance } from './no-balance.ts';
 import type { RearBrake } from './rear-brake.ts';
 import type { SpringSet } from './spring-set.ts';
-import { springForce, springLaw, type SpringLaw } from './spring-law.ts';
+import { LEAST_STROKE, springForce, springLaw, type SpringLaw } from './spring-law.ts';
 import { stance, type Travel } from './stance.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
 
@@ -56,7 +56,8 @@ export function sprungMachine(
   if (!toppedOut.ok) return toppedOut;
 
   const { wheelTravel } = machine.rear;
-  if (!(wheelTravel > 0)) return noBalance('noStroke', { end: 'rear', found: wheelTravel, limit: 0 });
+  if (!(wheelTravel >= LEAST_STROKE))
+    return noBalance('noStroke', { end: 'rear', found: wheelTravel, limit: LEAST_STROKE });
   const whole = armPosition(machine.rear, wheelTravel);
   if (!whole.ok) return whole;
   let rearMost = wheelTravel;
