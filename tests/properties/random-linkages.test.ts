@@ -2,9 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { angleAtLength } from '../../src/core/linkage/arm-from-shock.ts';
-import { rockerTurn } from '../../src/core/linkage/link-points.ts';
+import type { LinkEnd } from '../../src/core/linkage/link-range.ts';
+import { linkPoints, rockerTurn } from '../../src/core/linkage/link-points.ts';
 import { shockAt } from '../../src/core/linkage/links.ts';
 import { suspension, suspensionAt, type LinkSuspension } from '../../src/core/linkage/suspension.ts';
+import type { Point } from '../../src/core/plane/point.ts';
 import { randomLinkage } from '../support/random-layouts.ts';
 import { ARM_LENGTH } from '../support/rear-layouts.ts';
 import { evenly } from '../support/rear-made.ts';
@@ -15,6 +17,8 @@ const PLACES = 16;
 const LARGE_TURN = 0.15;
 /** Between angles of the arm this close together no rocker turns that far without a jump, radians. */
 const NEXT_TO = 1e-9;
+/** Sine within which a dead point's parts lie in line. */
+const IN_LINE = 1e-5;
 /** Both ways between arm angle and shock length agree to this, mm and radians. */
 const AGREED = 1e-9;
 /** Where the shock moves less than this, mm per radian, its length tells little of the angle. */
@@ -29,6 +33,37 @@ function jumps(of: LinkSuspension, from: number, to: number): boolean {
   if (Math.abs(to - from) < NEXT_TO) return true;
   const middle = (from + to) / 2;
   return jumps(of, from, middle) || jumps(of, middle, to);
+}
+
+/** Sine of the angle between two directions. */
+function sine(a: Point, b: Point): number {
+  return Math.abs(a.x * b.y - a.y * b.x) / (Math.hypot(a.x, a.y) * Math.hypot(b.x, b.y));
+}
+
+/** Whether what is said to lie in line at an end of the way does. */
+function inLine(of: LinkSuspension, end: LinkEnd): boolean {
+  const points = linkPoints(of.links, end.angle);
+  if (points === null) return false;
+  const at = (name: string): Point =>
+    points.find(({ key }) => key.startsWith(name))?.place ?? { x: NaN, y: NaN };
+  const from = (a: Point, b: Point): Point => ({ x: b.x - a.x, y: b.y - a.y });
+  const rodEnd = points.find(({ key }) => key === 'rodOnArm' || key === 'rodOnFrame')?.place ?? at('none');
+  switch (end.why) {
+    case 'armUpright':
+      return Math.abs(Math.sin(end.angle + of.framePitch)) > 0.998;
+    case 'shockThroughPivot':
+      return sine(at('shockOnFrame'), at('shockOnArm')) < IN_LINE;
+    case 'rodAndRockerInLine':
+      return sine(from(at('rockerPivot'), at('rodOnRocker')), from(at('rodOnRocker'), rodEnd)) < 0.03;
+    case 'rodThroughPivot':
+      return sine(rodEnd, at('rodOnRocker')) < IN_LINE;
+    case 'shockThroughRocker':
+      return (
+        sine(from(at('rockerPivot'), at('shockOn')), from(at('rockerPivot'), at('shockFarEnd'))) < IN_LINE
+      );
+    case 'shockEndsMoveAlike':
+      return Math.abs(shockAt(of.links, end.angle)?.slope ?? NaN) < 1e-3;
+  }
 }
 
 describe('a hundred thousand random linkages', () => {
@@ -48,6 +83,10 @@ describe('a hundred thousand random linkages', () => {
         }
         if (of.kind !== 'links') throw new Error('No table was asked for');
         count(`stands, ended by ${of.endsBy}`);
+        for (const end of [of.range.low, of.range.high]) {
+          count(end.why);
+          if (!inLine(of, end)) faults.push(`not so: ${end.why}`);
+        }
         let before: number | null = null;
         for (const travel of evenly(0, of.wheelTravel, PLACES)) {
           const at = suspensionAt(of, travel);
@@ -83,6 +122,12 @@ describe('a hundred thousand random linkages', () => {
       'shockTooLong',
       'closedForm',
       'bracketed',
+      'armUpright',
+      'rodAndRockerInLine',
+      'rodThroughPivot',
+      'shockThroughRocker',
+      'shockThroughPivot',
+      'shockEndsMoveAlike',
     ])
       expect(counts[outcome]).toBeGreaterThan(500);
   }, 180_000);

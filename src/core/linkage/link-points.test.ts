@@ -1,0 +1,99 @@
+/** Tests of where the points of a linkage are, and of layouts with a point elsewhere. */
+import { describe, expect, it } from 'vitest';
+import { pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
+import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
+import { distance, type Point } from '../plane/point.ts';
+import { armPointInFrame, drawnPoints, framePointOnArm } from './drawn-links.ts';
+import type { LinkLayout } from './layout.ts';
+import { linkPoints, redrawn, rockerTurn, withLinkPoint } from './link-points.ts';
+import type { NoLinkage } from './no-linkage.ts';
+
+function given(layout: LinkLayout | NoLinkage): LinkLayout {
+  if ('ok' in layout) throw new Error(layout.reason);
+  return layout;
+}
+
+function pointsAt(layout: LinkLayout, angle: number) {
+  const points = linkPoints(madeLinks(layout), angle);
+  if (points === null) throw new Error('The links do not close');
+  return points;
+}
+
+function place(layout: LinkLayout, angle: number, key: string): Point {
+  const found = pointsAt(layout, angle).find((point) => point.key === key);
+  if (found === undefined) throw new Error(key);
+  return found.place;
+}
+
+describe('a point of the swingarm', () => {
+  it('lies behind the pivot by what it is along, above the arm’s line by what it is above', () => {
+    expect(armPointInFrame({ along: 200, above: 30 }, 0)).toEqual({ x: -200, y: 30 });
+    const steep = armPointInFrame({ along: 200, above: 30 }, Math.PI / 6);
+    expect(steep.x).toBeCloseTo(-200 * Math.cos(Math.PI / 6) - 15, 12);
+    expect(steep.y).toBeCloseTo(-100 + 30 * Math.cos(Math.PI / 6), 12);
+  });
+
+  it('comes back from its frame place', () => {
+    const back = framePointOnArm(armPointInFrame({ along: 321, above: -45 }, 0.3), 0.3);
+    expect(back.along).toBeCloseTo(321, 11);
+    expect(back.above).toBeCloseTo(-45, 11);
+  });
+});
+
+describe.each(rearLayouts)('$name', ({ layout }) => {
+  const of = madeLinks(layout);
+  const range = madeRange(layout);
+  const angles = evenly(range.low.angle + 0.05, range.high.angle - 0.05, 9);
+
+  it('stands as it was drawn at the drawn angle', () => {
+    const drawn = drawnPoints(layout, of.drawnAngle);
+    pointsAt(layout, of.drawnAngle).forEach((point, i) => {
+      expect([point.key, point.part]).toEqual([drawn[i].key, drawn[i].part]);
+      expect(distance(point.place, drawn[i].place)).toBeLessThan(1e-9);
+    });
+    const turn = rockerTurn(of, of.drawnAngle);
+    if (layout.kind === 'direct') expect(turn).toBeNull();
+    else expect(turn).toBeCloseTo(0, 9);
+  });
+
+  it('turns its rocker by what the rocker’s points show in the frame', () => {
+    if (layout.kind === 'direct') return expect(rockerTurn(of, 0)).toBeNull();
+    const direction = (angle: number): number => {
+      const [from, to] = ['rockerPivot', 'shockOnRocker'].map((key) => place(layout, angle, key));
+      return Math.atan2(to.y - from.y, to.x - from.x);
+    };
+    for (const angle of angles) {
+      const shown = direction(angle) - direction(of.drawnAngle) - (rockerTurn(of, angle) ?? NaN);
+      expect(Math.sin(shown / 2)).toBeCloseTo(0, 9);
+    }
+  });
+
+  it('is the same linkage when drawn in another posture', () => {
+    for (const drawnAt of angles) {
+      const other = madeLinks(given(redrawn(layout, drawnAt)));
+      expect(other.drawnAngle).toBeCloseTo(drawnAt, 12);
+      for (const angle of angles)
+        expect(madeShock(other, angle).length).toBeCloseTo(madeShock(of, angle).length, 7);
+    }
+  });
+
+  it('has each point exactly where a hand puts it, at the angle at which it is put there', () => {
+    for (const { key, place: was } of pointsAt(layout, angles[4])) {
+      const to = { x: was.x + 3, y: was.y - 2 };
+      const moved = given(withLinkPoint(layout, key, to, angles[4]));
+      expect(distance(place(moved, angles[4], key), to)).toBeLessThan(1e-9);
+      for (const other of pointsAt(layout, angles[4]))
+        if (other.key !== key)
+          expect(distance(place(moved, angles[4], other.key), other.place)).toBeLessThan(1e-9);
+    }
+  });
+});
+
+it('a point that the layout has not cannot be put anywhere, nor any where the links do not close', () => {
+  expect(withLinkPoint(twoShocks, 'rodOnArm', { x: 0, y: 0 }, 0)).toMatchObject({ reason: 'pointUnknown' });
+  expect(withLinkPoint(twoShocks, 'shockFarEnd', { x: 0, y: 0 }, 0)).toMatchObject({
+    reason: 'pointUnknown',
+  });
+  expect(withLinkPoint(pullRod, 'rodOnArm', { x: 0, y: 0 }, 3)).toMatchObject({ reason: 'armBeyondLinks' });
+  expect(redrawn(pullRod, NaN)).toMatchObject({ reason: 'inputNotANumber' });
+});

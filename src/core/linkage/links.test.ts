@@ -1,0 +1,171 @@
+/** Tests of a layout with its adjusters set: lengths, derivatives, and what each adjuster does. */
+import { describe, expect, it } from 'vitest';
+import {
+  rearLayouts,
+  linkRod,
+  pullRod,
+  twoShocks,
+  floatingShock,
+} from '../../../tests/support/rear-layouts.ts';
+import {
+  evenly,
+  madeLinks,
+  madeRange,
+  madeRear,
+  madeShock,
+  rearAt,
+} from '../../../tests/support/rear-made.ts';
+import { distance } from '../plane/point.ts';
+import { radians } from '../units/convert.ts';
+import { AS_DELIVERED, fromDrawnPivot, fromMovedPivot, type RearAdjusters } from './adjusters.ts';
+import { drawnPoints } from './drawn-links.ts';
+import type { LinkLayout } from './layout.ts';
+import { linkPoints } from './link-points.ts';
+import { links } from './links.ts';
+
+const refusal = (layout: LinkLayout, change: Partial<RearAdjusters> = {}) => {
+  const of = links(layout, { ...AS_DELIVERED, ...change });
+  return of.ok ? 'made' : of.reason;
+};
+
+/** The shock's length measured between its two eyes on the drawing. */
+function drawnShock(layout: LinkLayout): number {
+  const ends = layout.kind === 'direct' ? ['shockOnFrame', 'shockOnArm'] : ['shockOnRocker', 'shockFarEnd'];
+  const at = (key: string) => {
+    const found = drawnPoints(layout, radians(layout.drawnAngleDeg)).find((p) => p.key === key);
+    if (found === undefined) throw new Error(key);
+    return found.place;
+  };
+  return distance(at(ends[0]), at(ends[1]));
+}
+
+describe.each(rearLayouts)('$name', ({ layout }) => {
+  const of = madeLinks(layout);
+  const range = madeRange(layout);
+  const inside = evenly(range.low.angle + 0.02, range.high.angle - 0.02, 60);
+
+  it('has the shock as long as it was drawn, in the posture in which it was drawn', () => {
+    expect(madeShock(of, of.drawnAngle).length).toBeCloseTo(drawnShock(layout), 10);
+  });
+
+  it('has the slope and the bend of shock length that differences find', () => {
+    const h = 1e-5;
+    for (const angle of inside) {
+      const [before, at, after] = [angle - h, angle, angle + h].map((each) => madeShock(of, each));
+      const scale = Math.max(1, Math.abs(at.bend));
+      expect(Math.abs(at.slope - (after.length - before.length) / (2 * h))).toBeLessThan(1e-6 * scale);
+      expect(Math.abs(at.bend - (after.slope - before.slope) / (2 * h))).toBeLessThan(1e-4 * scale);
+    }
+  });
+
+  it('keeps every rigid distance at every angle of the arm', () => {
+    const sides = (angle: number): number[] => {
+      const points = linkPoints(of, angle);
+      if (points === null) throw new Error('The links do not close');
+      const lengths: number[] = [];
+      for (const a of points)
+        for (const b of points)
+          if (a !== b && (a.part === b.part || (a.key === 'rockerPivot' && b.part === 'rocker')))
+            lengths.push(distance(a.place, b.place));
+      const rod = points.filter((p) => p.key.startsWith('rod'));
+      if (rod.length === 2) lengths.push(distance(rod[0].place, rod[1].place));
+      return lengths;
+    };
+    const drawn = sides(of.drawnAngle);
+    for (const angle of inside) sides(angle).forEach((side, i) => expect(side).toBeCloseTo(drawn[i], 9));
+  });
+
+  it('hangs lower with a longer shock and with a shim above it, alike to first order', () => {
+    const hanging = (change: Partial<RearAdjusters>) => rearAt(madeRear(layout, change), 0).angle;
+    const longer = hanging({ shockLength: 2 }) - hanging({});
+    const shimmed = hanging({ topShim: 2 }) - hanging({});
+    expect(longer).toBeGreaterThan(0);
+    expect(shimmed / longer).toBeGreaterThan(0.93);
+    expect(shimmed / longer).toBeLessThan(1.07);
+  });
+
+  it('is the same linkage when pivot and every frame point move together', () => {
+    const by = { x: 7, y: -4 };
+    const moved = (p: { x: number; y: number }) => fromDrawnPivot(p, by);
+    const all: LinkLayout =
+      layout.kind === 'direct'
+        ? { ...layout, shockOnFrame: moved(layout.shockOnFrame) }
+        : {
+            ...layout,
+            ...(layout.kind === 'rockerOnFrame' && { rockerPivot: moved(layout.rockerPivot) }),
+            ...(layout.kind === 'rockerOnFrame' && {
+              rodOnRocker: moved(layout.rodOnRocker),
+              shockOnRocker: moved(layout.shockOnRocker),
+            }),
+            ...(layout.kind === 'rockerOnArm' && { rodOnFrame: moved(layout.rodOnFrame) }),
+            ...(layout.shockFarEnd.on === 'frame' && {
+              shockFarEnd: { on: 'frame' as const, at: moved(layout.shockFarEnd.at) },
+            }),
+          };
+    // Drawn so, its rod would be another length; the eccentric only moves the pivot and leaves the rod alone.
+    const withEccentric = madeLinks(all, { pivotMove: by });
+    const rodNow = withEccentric.kind === 'rocker' ? withEccentric.loop.rodLength : 0;
+    const rodWas = of.kind === 'rocker' ? of.loop.rodLength : 0;
+    const back = madeLinks(all, { pivotMove: by, linkLength: rodWas - rodNow });
+    for (const angle of evenly(of.drawnAngle - 0.1, of.drawnAngle + 0.02, 5))
+      expect(madeShock(back, angle).length).toBeCloseTo(madeShock(of, angle).length, 8);
+  });
+});
+
+describe('an adjuster', () => {
+  it('that makes the rod longer changes the rod and no part else', () => {
+    for (const layout of [pullRod, linkRod, floatingShock]) {
+      const [was, now] = [madeLinks(layout), madeLinks(layout, { linkLength: 3 })];
+      if (was.kind !== 'rocker' || now.kind !== 'rocker') throw new Error('Both have rockers');
+      expect(now.loop).toEqual({ ...was.loop, rodLength: was.loop.rodLength + 3 });
+    }
+  });
+
+  it('on the shock changes both its lengths, so that its stroke stays', () => {
+    const now = madeLinks(pullRod, { shockLength: 5 });
+    expect([now.fullLength, now.closedLength]).toEqual([304, 244]);
+  });
+
+  it('that moves the pivot moves frame points the other way, and back again', () => {
+    expect(fromMovedPivot({ x: 100, y: 50 }, { x: 3, y: -2 })).toEqual({ x: 97, y: 52 });
+    expect(fromDrawnPivot({ x: 97, y: 52 }, { x: 3, y: -2 })).toEqual({ x: 100, y: 50 });
+    const of = madeLinks(twoShocks, { pivotMove: { x: 3, y: -2 } });
+    expect(of.kind === 'direct' && of.mount).toEqual({ x: -333, y: 302 });
+  });
+
+  it('for a rod is refused where there is no rod', () => {
+    expect(refusal(twoShocks, { linkLength: 1 })).toBe('adjusterNeedsLinks');
+  });
+});
+
+describe('a layout is refused', () => {
+  it('when a number is none, or no size of a motorcycle', () => {
+    expect(refusal({ ...pullRod, drawnAngleDeg: NaN })).toBe('inputNotANumber');
+    expect(refusal(pullRod, { topShim: Infinity })).toBe('inputNotANumber');
+    expect(refusal({ ...twoShocks, shockOnFrame: { x: 1e9, y: 0 } } as LinkLayout)).toBe('inputTooLarge');
+  });
+
+  it('when the shock has no stroke, or is screwed to nothing', () => {
+    expect(refusal({ ...pullRod, shock: { fullLength: 200, closedLength: 200 } })).toBe('strokeImpossible');
+    expect(refusal({ ...pullRod, shock: { fullLength: 200, closedLength: -1 } })).toBe('strokeImpossible');
+    expect(refusal(pullRod, { shockLength: -240 })).toBe('strokeImpossible');
+  });
+
+  it('when a part has no length', () => {
+    if (pullRod.kind !== 'rockerOnFrame') throw new Error('It has its rocker on the frame');
+    expect(refusal({ ...pullRod, rodOnRocker: pullRod.rockerPivot })).toBe('partHasNoLength');
+    expect(refusal({ ...pullRod, shockOnRocker: pullRod.rockerPivot })).toBe('partHasNoLength');
+    expect(refusal({ ...pullRod, rodOnArm: { along: 0, above: 0 } })).toBe('partHasNoLength');
+    expect(refusal({ ...pullRod, rockerPivot: { x: 0, y: 0 } })).toBe('partHasNoLength');
+    expect(refusal(pullRod, { linkLength: -400 })).toBe('partHasNoLength');
+    const eyes = { ...pullRod, shockFarEnd: { on: 'frame' as const, at: pullRod.shockOnRocker } };
+    expect(refusal(eyes)).toBe('partHasNoLength');
+  });
+
+  it('when rod and rocker were drawn in one line', () => {
+    if (pullRod.kind !== 'rockerOnFrame') throw new Error('It has its rocker on the frame');
+    const level = { ...pullRod, drawnAngleDeg: 0, rockerPivot: { x: -50, y: -100 } };
+    const line = { ...level, rodOnRocker: { x: -150, y: -100 }, rodOnArm: { along: 250, above: -100 } };
+    expect(refusal(line)).toBe('drawnInLine');
+  });
+});
