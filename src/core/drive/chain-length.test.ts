@@ -40,9 +40,9 @@ describe('the centre distance of a given chain', () => {
         fc.integer({ min: 6, max: 120 }),
         fc.double({ min: 1e-6, max: 2000, noNaN: true }),
         (front, rear, beyond) => {
-          const any = chainLoop(front, rear, 15.875);
-          const centres = leastCentres(any) + beyond;
-          const found = centresFor(any, linksAround(any, centres));
+          const drawn = chainLoop(front, rear, 15.875);
+          const centres = leastCentres(drawn) + beyond;
+          const found = centresFor(drawn, linksAround(drawn, centres));
           if (!found.ok) throw new Error(found.reason);
           expect(Math.abs(found.centres - centres)).toBeLessThan(1e-8);
           expect(Math.abs(found.residual)).toBeLessThan(1e-10);

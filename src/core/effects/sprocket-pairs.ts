@@ -158,8 +158,8 @@ function chosenChain(
   const path = chainAt(machine, loop, slot.rearTravel, axlePosition);
   if ('ok' in path) return null;
   const wanted = path.links + slot.spare / loop.pitch;
-  const any = linksInHand ?? [linksUpTo(wanted, slot.rule), linksFrom(wanted, slot.rule)];
-  const among = fitting.length > 0 ? fitting : any;
+  const offered = linksInHand ?? [linksUpTo(wanted, slot.rule), linksFrom(wanted, slot.rule)];
+  const among = fitting.length > 0 ? fitting : offered;
   return among.reduce<number | null>(
     (best, links) => (best === null || Math.abs(links - wanted) < Math.abs(best - wanted) ? links : best),
     null,

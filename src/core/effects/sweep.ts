@@ -99,9 +99,8 @@ export function sweptTo(
   travel: Travel,
 ): { readonly setup: Setup; readonly travel: Travel } {
   if (axis.kind === 'dial') return { setup: { ...setup, [axis.dial]: x }, travel };
-  if (axis.end === 'front') return { setup, travel: { ...travel, front: x } };
-  if (axis.end === 'rear') return { setup, travel: { ...travel, rear: x } };
-  return { setup, travel: { front: x * axis.frontPerRear, rear: x } };
+  if (axis.end === 'both') return { setup, travel: { front: x * axis.frontPerRear, rear: x } };
+  return { setup, travel: { ...travel, [axis.end]: x } };
 }
 
 /**

@@ -74,13 +74,13 @@ describe('the tightest place', () => {
       fc.property(likelyBike, ({ bike, setup }) => {
         const parts = machine(bike, setup);
         if (!parts.ok) return;
-        const any = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
-        const place = tightestPlace(parts, any, setup.axlePosition);
+        const drawn = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
+        const place = tightestPlace(parts, drawn, setup.axlePosition);
         if (!place.ok) return;
         seen.add(place.found);
         let most = 0;
         for (let i = 0; i <= 500; i++) {
-          const path = chainAt(parts, any, (parts.rear.wheelTravel * i) / 500, setup.axlePosition);
+          const path = chainAt(parts, drawn, (parts.rear.wheelTravel * i) / 500, setup.axlePosition);
           if ('links' in path) most = Math.max(most, path.links);
         }
         expect(place.links).toBeGreaterThanOrEqual(most - 1e-9);
