@@ -26,6 +26,7 @@ const SHADOW_INK = 0.9;
 /** Text sizes on the Stand, px: by the width of the window, so that a phone still holds the words. */
 const SMALL_WINDOW = 520;
 const LARGE_WINDOW = 1000;
+const LARGE_HEIGHT = 550;
 const TEXT = { small: 11, normal: 13, large: 17 };
 
 /** A snap guide through a point, or a dimension between two, in ground coordinates. */
@@ -51,7 +52,8 @@ export class Drawing {
   readonly #small = $derived.by(() => this.#view.widthPx < SMALL_WINDOW);
   readonly textPx = $derived.by(() => {
     if (this.#small) return TEXT.small;
-    return this.#view.widthPx > LARGE_WINDOW ? TEXT.large : TEXT.normal;
+    const { widthPx, heightPx } = this.#view;
+    return widthPx > LARGE_WINDOW && heightPx > LARGE_HEIGHT ? TEXT.large : TEXT.normal;
   });
 
   readonly #zones: SceneLayer = $derived.by(() => {

@@ -65,7 +65,9 @@ export class Workbench {
 
   resize(widthPx: number, heightPx: number): void {
     const { live } = this.standing;
-    this.stand.resize(widthPx, heightPx, live === null ? null : bikeExtent(live.stance));
+    // Fitted while a hand holds a part, the bike would leave the hand.
+    const fits = live !== null && this.moving.held === null;
+    this.stand.resize(widthPx, heightPx, fits ? bikeExtent(live.stance) : null);
   }
 
   /** A tap on a handle, or Enter on it: one end of a dimension, or the point that the next tap places. */
