@@ -4,7 +4,8 @@ import { solveBetween } from './solve-between.ts';
 
 describe('the root between two places', () => {
   it('is found for straight, bent and steep equations, from either side', () => {
-    expect(solveBetween((x) => 2 * x - 3, 0, 10, 1e-12)).toMatchObject({ status: 'solved', x: 1.5 });
+    expect(solveBetween((x) => 2 * x - 3, 0, 10, 1e-12)).toMatchObject({ status: 'solved' });
+    expect(solveBetween((x) => 2 * x - 3, 0, 10, 1e-12).x).toBeCloseTo(1.5, 11);
     const cases: readonly (readonly [(x: number) => number, number, number, number])[] = [
       [(x) => x * x - 2, 0, 2, Math.SQRT2],
       [(x) => Math.cos(x), 0, 3, Math.PI / 2],
@@ -30,6 +31,14 @@ describe('the root between two places', () => {
       x: 1,
       residual: 2,
     });
+  });
+
+  it('takes a dozen rounds where the equation is smooth, and tells of a jump by what is left', () => {
+    expect(solveBetween((x) => Math.exp(x) - 5, 0, 4, 1e-12).rounds).toBeLessThan(15);
+    const jump = solveBetween((x) => (x < 0.3 ? -1 : 2), 0, 1, 1e-9);
+    expect(jump.status).toBe('solved');
+    expect(jump.x).toBeCloseTo(0.3, 8);
+    expect(Math.abs(jump.residual)).toBeGreaterThanOrEqual(1);
   });
 
   it('is refused when the equation has no value', () => {

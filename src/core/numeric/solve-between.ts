@@ -9,12 +9,15 @@ export interface RootBetween {
   readonly rounds: number;
 }
 
-const MOST_ROUNDS = 100;
+const MOST_ROUNDS = 200;
+/** Rounds after which what holds the root must have halved. */
+const CHECK_EVERY = 3;
 
 /**
- * The place between `low` and `high` at which `value` is zero: found when it is held between two places, or two
- * rounds in turn gave places, no further than `tolerance` apart. Regula falsi with the Illinois change, which
- * keeps one end from staying for ever. No answer when the ends have one sign or a value is no number.
+ * The place between `low` and `high` at which `value` is zero: the sign changes within `tolerance` of it. Regula
+ * falsi with the Illinois change, which keeps one end from staying for ever, and a halving whenever three rounds
+ * did not halve what holds the root. Where the value jumps past zero it gives the place of the jump; the residual
+ * tells. No answer when the ends have one sign or a value is no number.
  */
 export function solveBetween(
   value: (x: number) => number,
@@ -34,16 +37,23 @@ export function solveBetween(
     return { status: 'noSignChange', x: nearer ? a : b, residual: nearer ? fa : fb, rounds: 0 };
   }
   const signAtLow = fa > 0;
-  let before = NaN;
   let kept: 'a' | 'b' | null = null;
+  let checked = Math.abs(b - a);
+  let x = a;
+  let f = fa;
   for (let rounds = 1; rounds <= MOST_ROUNDS; rounds++) {
-    let x = (a * fb - b * fa) / (fb - fa);
-    if (!(x > Math.min(a, b) && x < Math.max(a, b))) x = (a + b) / 2;
-    const f = value(x);
+    let halve = false;
+    if (rounds % CHECK_EVERY === 0) {
+      halve = Math.abs(b - a) > checked / 2;
+      checked = Math.abs(b - a);
+    }
+    // A step onto the root leaves the far end where it is, so each step goes a little past where it aims.
+    const aim = (a * fb - b * fa) / (fb - fa);
+    const past = aim + Math.sign((a + b) / 2 - aim) * tolerance * 0.4;
+    x = halve || !(past > Math.min(a, b) && past < Math.max(a, b)) ? (a + b) / 2 : past;
+    f = value(x);
     if (!Number.isFinite(f)) return { status: 'noValue', x, residual: 0, rounds };
-    if (f === 0 || Math.abs(x - before) <= tolerance || Math.abs(b - a) <= tolerance)
-      return { status: 'solved', x, residual: f, rounds };
-    before = x;
+    if (f === 0) return { status: 'solved', x, residual: 0, rounds };
     if (f > 0 === signAtLow) {
       a = x;
       fa = f;
@@ -55,6 +65,7 @@ export function solveBetween(
       if (kept === 'a') fa /= 2;
       kept = 'a';
     }
+    if (Math.abs(b - a) <= tolerance) return { status: 'solved', x, residual: f, rounds };
   }
-  return { status: 'notConverged', x: before, residual: value(before), rounds: MOST_ROUNDS };
+  return { status: 'notConverged', x, residual: f, rounds: MOST_ROUNDS };
 }

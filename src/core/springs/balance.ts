@@ -26,7 +26,7 @@ export interface Balance {
 /**
  * Where the bike sits while steady forces act: standing, on the gas, on the brakes, leaned over. Each end is in
  * balance with its springs or rests on a stop, which is a normal outcome and told. `near` is where to look first,
- * such as a neighbouring answer; it changes the way, not the answer.
+ * such as a neighbouring answer: quicker, and where a falling rate leaves the bike several rests, the one reached from there.
  * Balance used: the whole bike about its contact patches; the front wheel along the legs; arm and rear wheel about
  * the pivot, with the drive's and the brake's slopes (squat-slope.ts, rear-brake.ts) and the unsprung masses'
  * own weight and inertia. From rigid-body statics with inertia forces (d'Alembert).

@@ -36,15 +36,13 @@ export function rearLiftLimit(sprung: SprungMachine, forces: RideForces): LiftLi
 }
 
 function liftLimit(sprung: SprungMachine, forces: RideForces, end: 'front' | 'rear'): LiftLimit | NoBalance {
-  let near: Travel | undefined;
   let refusal: NoBalance | null = null;
   const settledAt = (amount: number): Settled | null => {
-    const settled = settle(sprung, { ...forces, acceleration: end === 'front' ? amount : -amount }, near);
+    const settled = settle(sprung, { ...forces, acceleration: end === 'front' ? amount : -amount });
     if (!settled.ok) {
       refusal = settled;
       return null;
     }
-    near = settled.stance.travel;
     return settled;
   };
   const limitHere = ({ stance: on, loads }: Settled, amount: number): number => {
