@@ -58,7 +58,7 @@ test('S19: nothing serious while editing, where the page asks which point is mea
   await expectNothingSerious(page, 'section.stand');
   await page.keyboard.press('Escape');
   await typeInto(page, 'Fork length', '10');
-  await expect(page.getByText(/of fork is left/)).toBeVisible();
+  await expect(page.locator('section.stand').getByRole('alert')).toBeVisible();
   await expectNothingSerious(page, 'section.stand');
 });
 

@@ -1,5 +1,6 @@
 /** Dragging points and grips on the Stand with the mouse. */
 import { expect, test } from '@playwright/test';
+import { dialOf } from '../../src/core/chassis/dials.ts';
 import { SKETCH_POINTS } from '../../src/core/sketch/points.ts';
 import { savedDocument, savedText } from './support/bike-document.ts';
 import {
@@ -11,7 +12,16 @@ import {
   undo,
   undoButton,
 } from './support/panels.ts';
-import { apart, chooseMode, drawn, handle, middleOf, openPage, pressAndMove } from './support/stand.ts';
+import {
+  apart,
+  chooseMode,
+  drawn,
+  handle,
+  middleOf,
+  openPage,
+  pressAndMove,
+  stand,
+} from './support/stand.ts';
 
 /** How far a dragged point may be from the pointer that holds it, px. */
 const FOLLOWS_WITHIN_PX = 1.5;
@@ -217,7 +227,7 @@ test('the tail, the fork top and the axle are pulled in Dials mode and turn thei
   const pulls = [
     { id: 'grip-shockLength', x: 0, y: -14, label: REAR_HEIGHT, least: 10 },
     { id: 'grip-forkHeight', x: -3, y: -7, label: FRONT_HEIGHT, least: 15 },
-    { id: 'grip-axlePosition', x: -5, y: 1, label: 'Axle position', least: 25 },
+    { id: 'grip-axlePosition', x: -5, y: 1, label: dialOf('axlePosition').label, least: 25 },
   ];
   const first = await savedText(page);
   for (const { id, x, y, label, least } of pulls) {
@@ -244,4 +254,37 @@ test('a pulled tail goes with the pointer, held within the dial’s range', asyn
   await page.mouse.up();
   await expect(field(page, REAR_HEIGHT)).toHaveValue('30.0');
   expect((await savedDocument(page)).setup.shockLength).toBe(30);
+});
+
+test('S5: a drag into danger or beyond what can be is told below the Stand, which stays under the hand', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  const first = await savedText(page);
+  const box = await stand(page).boundingBox();
+  const foot = page.locator('section.stand > [role="alert"]');
+  const rear = await middleOf(page, 'point-rearAxle');
+  const pivot = await middleOf(page, 'point-pivot');
+  await page.keyboard.down('Control');
+  await pressAndMove(page, rear, { x: pivot.x + 30, y: pivot.y });
+  await expect(foot).toContainText('The rear axle has to stay behind the swingarm pivot.');
+  expect(await stand(page).boundingBox()).toEqual(box);
+  await page.mouse.move(rear.x, rear.y, { steps: 4 });
+  await expect(foot).toBeHidden();
+  await page.mouse.up();
+  await expectNoUndo(page);
+  const axle = await middleOf(page, 'point-frontAxle');
+  await pressAndMove(page, axle, { x: axle.x + 30, y: axle.y - 12 });
+  await expect(foot).toContainText('Do not ride like this.');
+  expect(await stand(page).boundingBox()).toEqual(box);
+  await drawn(page);
+  expect(apart(await middleOf(page, 'point-frontAxle'), { x: axle.x + 30, y: axle.y - 12 })).toBeLessThan(
+    FOLLOWS_WITHIN_PX,
+  );
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  await page.keyboard.up('Control');
+  await expect(foot).toBeHidden();
+  expect(await savedText(page)).toBe(first);
 });

@@ -1,7 +1,7 @@
 /** Words on the Stand: whole, apart from one another and clear of the marks to take hold of. */
 import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { startDemo } from './support/panels.ts';
+import { REAR_HEIGHT, startDemo } from './support/panels.ts';
 import { chooseMode, drawn, openPage, stand, type HandMode } from './support/stand.ts';
 import { pictureText, wordBoxes, type WordBox } from './support/stand-picture.ts';
 
@@ -78,7 +78,7 @@ for (const { width, height, words } of SIZES)
 test('S8: words keep apart while the view is moved and the dials are turned far', async ({ page }) => {
   await openPage(page);
   for (const typed of ['30', '-30']) {
-    await page.getByRole('textbox', { name: 'Rear ride height (shock length)' }).fill(typed);
+    await page.getByRole('textbox', { name: REAR_HEIGHT }).fill(typed);
     await page.keyboard.press('Enter');
     await expectWordsApart(page, ['Trail', 'Rake'], typed);
   }

@@ -8,6 +8,7 @@ import {
   metricReading,
   savedDocument,
   savedText,
+  sentencesOf,
   standing,
   writtenReading,
 } from './support/bike-document.ts';
@@ -53,32 +54,19 @@ test('10 mm more at the shock quicken the steering and steepen the swingarm, and
   expect(metricReading(after, 'rake')).toBeLessThan(metricReading(before, 'rake'));
   expect(metricReading(after, 'trail')).toBeLessThan(metricReading(before, 'trail'));
   expect(metricReading(after, 'swingarmAngle')).toBeGreaterThan(metricReading(before, 'swingarmAngle'));
-  expect(await changeText(page, 'Rake')).toMatch(/^▼ −1\.\d\d° quicker steering$/);
-  expect(await changeText(page, 'Trail')).toMatch(/^▼ −6\.\d mm quicker steering$/);
-  expect(await changeText(page, 'Swingarm angle')).toMatch(/^▲ \+1\.\d\d° steeper swingarm$/);
+  for (const [label, sign] of [
+    ['Rake', '▼ −'],
+    ['Trail', '▼ −'],
+    ['Swingarm angle', '▲ +'],
+  ] as const)
+    expect((await changeText(page, label)).startsWith(sign), label).toBe(true);
+  expect(await changeText(page, 'Trail')).toContain('quicker steering');
 
-  const from = plain(writtenReading(before, 'trail'));
-  const to = plain(writtenReading(after, 'trail'));
-  await expect(why(page)).toContainText(/The frame pitched \d\.\d\d° nose down\./);
-  expect(plain(await why(page).innerText())).toContain(`Trail went from ${from} to ${to}`);
-  const squat = why(page).getByRole('button', { name: /^Anti-squat went/ });
-  await expect(squat).toContainText(/\+\d\.\d\s% from swingarm and \+\d\.\d\s% from chain\.$/);
+  const sentences = sentencesOf(before, after).map(({ text }) => text);
+  expect(sentences.length).toBeGreaterThan(4);
+  expect((await why(page).getByRole('listitem').allInnerTexts()).map(plain)).toEqual(sentences);
+  expect(sentences.some((text) => /swingarm/.test(text) && /chain/.test(text))).toBe(true);
   expect(layerOf(await pictureText(page), 'shadow')).toContain('<path');
-});
-
-test('the parts of a change told under Why add up to the change', async ({ page }) => {
-  await openPage(page);
-  await typeInto(page, REAR_HEIGHT, '10');
-  const text = plain(
-    await why(page)
-      .getByRole('button', { name: /^Anti-squat went/ })
-      .innerText(),
-  ).replaceAll('−', '-');
-  const told = [...text.matchAll(/([+-]\d+\.\d) %/g)].map((match) => Number(match[1]));
-  const [whole, ...parts] = told;
-  expect(parts.length).toBeGreaterThanOrEqual(2);
-  // Each number is rounded to a tenth, so three of them may be off by 0.15 together.
-  expect(Math.abs(parts.reduce((sum, part) => sum + part, 0) - (whole ?? NaN))).toBeLessThanOrEqual(0.16);
 });
 
 test('a dial goes back to the baseline by its own button, and the document is as it was', async ({
@@ -105,7 +93,7 @@ test('setting the baseline takes all differences away and keeps the bike as it s
     await expect(change).toHaveText('same');
   expect(await readingText(page, 'Trail')).toBe(trail);
   expect(layerOf(await pictureText(page), 'shadow')).toBe('');
-  await expect(why(page)).toContainText('No geometry differs.');
+  await expect(why(page).getByRole('listitem')).toHaveCount(0);
   await expect(undoButton(page)).toHaveAccessibleName('Undo: Set as baseline');
 });
 
@@ -127,5 +115,5 @@ for (const state of ['toppedOut', 'asDialled'] as const)
   });
 
 function escaped(text: string): string {
-  return text.replace(/[()]/g, '\\$&');
+  return text.replace(/[.()]/g, '\\$&');
 }

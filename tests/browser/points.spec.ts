@@ -5,7 +5,7 @@ import { GRIPS } from '../../src/core/sketch/grips.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
 import { savedDocument, savedText, standing } from './support/bike-document.ts';
-import { expectNoUndo, field, undo, undoButton } from './support/panels.ts';
+import { expectNoUndo, field, REAR_HEIGHT, undo, undoButton } from './support/panels.ts';
 import { apart, chooseMode, drawn, emptySpot, handle, middleOf, openPage, stand } from './support/stand.ts';
 import { toggleShown } from './support/stand-picture.ts';
 
@@ -44,7 +44,7 @@ test('S1: Tab reaches every point and grip, each with its name and its place in 
       new RegExp(`^${label}: −?[\\d.]+\\smm ahead of the rear contact patch, −?[\\d.]+\\smm high`),
     );
   await expect(handle(page, 'grip-shockLength')).toHaveAccessibleName(
-    /^Raise or lower the rear: Rear ride height \(shock length\) 0\.0\smm/,
+    new RegExp(`^${GRIPS[0].label}: ${REAR_HEIGHT} 0\\.0\\smm`),
   );
   await expect(handle(page, 'point-pivot')).toHaveRole('button');
 });
@@ -157,9 +157,9 @@ for (const key of ['seat', 'rearAxle', 'frontAxle', 'steeringHead', 'countershaf
 test('S2: an arrow key on a grip turns its dial by one step, with Shift by ten', async ({ page }) => {
   await openPage(page);
   await handle(page, 'grip-shockLength').press('ArrowUp');
-  await expect(field(page, 'Rear ride height (shock length)')).toHaveValue('0.5');
+  await expect(field(page, REAR_HEIGHT)).toHaveValue('0.5');
   await handle(page, 'grip-shockLength').press('Shift+ArrowUp');
-  await expect(field(page, 'Rear ride height (shock length)')).toHaveValue('5.5');
+  await expect(field(page, REAR_HEIGHT)).toHaveValue('5.5');
   await undo(page);
   await undo(page);
   await expectNoUndo(page);

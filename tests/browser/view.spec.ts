@@ -2,7 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { SKETCH_POINTS } from '../../src/core/sketch/points.ts';
 import { savedText } from './support/bike-document.ts';
-import { expectNoUndo } from './support/panels.ts';
+import { expectNoUndo, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import {
   apart,
   chooseMode,
@@ -144,8 +144,7 @@ test('S4: a turned dial leaves the view as it is, and a new size of the window f
 }) => {
   await openPage(page);
   const rear = await middleOf(page, 'point-rearPatch');
-  await page.getByRole('textbox', { name: 'Rear ride height (shock length)' }).fill('20');
-  await page.keyboard.press('Enter');
+  await typeInto(page, REAR_HEIGHT, '20');
   await drawn(page);
   expect(apart(await middleOf(page, 'point-rearPatch'), rear)).toBeLessThan(0.01);
   await page.setViewportSize({ width: 1500, height: 900 });

@@ -1,6 +1,9 @@
 /** The bike on the page as its file holds it, and what the core makes of it. */
 import { readFile } from 'node:fs/promises';
 import { expect, type Page } from '@playwright/test';
+import { noPoseWords } from '../../../src/core/chassis/no-pose-words.ts';
+import { whySentences } from '../../../src/core/effects/why-words.ts';
+import { why as whyOf } from '../../../src/core/effects/why.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import { standBike } from '../../../src/core/springs/stand-bike.ts';
 import type { RideState } from '../../../src/core/springs/ride-state.ts';
@@ -36,6 +39,21 @@ export function standing({ bike, setup }: Dialled, state: RideState = 'toppedOut
   const stood = standBike(bike, setup, state);
   if (!stood.ok) throw new Error(`the bike does not stand: ${stood.reason}`);
   return stood;
+}
+
+/** The advice on a bike that cannot stand, its spaces plain. */
+export function adviceOn({ bike, setup }: Dialled): string {
+  const stood = standBike(bike, setup, 'toppedOut');
+  if (stood.ok) throw new Error('the bike stands');
+  return noPoseWords(stood, METRIC).replace(/\s+/g, ' ');
+}
+
+/** What the page says of a change under Why, for each sentence the reading it is about; its spaces plain. */
+export function sentencesOf(before: Stance, after: Stance): { reading: string; text: string }[] {
+  return whySentences(whyOf(before, after), METRIC).map(({ reading, text }) => ({
+    reading,
+    text: text.replace(/\s+/g, ' '),
+  }));
 }
 
 /** A reading of a stance in its metric number. */

@@ -43,11 +43,11 @@ export async function typeInto(page: Page, label: string, text: string): Promise
 }
 
 export function undoButton(page: Page): Locator {
-  return page.getByRole('button', { name: /^Undo/ });
+  return page.getByRole('banner').getByRole('button', { name: /^Undo/ });
 }
 
 export function redoButton(page: Page): Locator {
-  return page.getByRole('button', { name: /^Redo/ });
+  return page.getByRole('banner').getByRole('button', { name: /^Redo/ });
 }
 
 export async function undo(page: Page): Promise<void> {
