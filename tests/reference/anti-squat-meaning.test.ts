@@ -10,7 +10,7 @@ import { AT_REST } from '../../src/core/springs/ride-forces.ts';
 import { steadyLoads } from '../../src/core/springs/steady-loads.ts';
 import { stance, type Stance } from '../../src/core/springs/stance.ts';
 import { plainBike, plainSetup, withFrame } from '../support/plain-bike.ts';
-import { reached, sprung, withForkSprings, withShock } from '../support/plain-springs.ts';
+import { plainSprings, reached, sprung, withForkSprings, withShock } from '../support/plain-springs.ts';
 
 /**
  * The fork is held at full extension by far too much preload, so that the posture changes at the rear alone: what
@@ -95,6 +95,24 @@ describe('with a massless arm and wheel', () => {
     }
     const setup = { ...plainSetup, riderHeight: low };
     expect(Math.abs(squat(massless, setup, 0.3, lean))).toBeLessThan(NOTHING);
+  });
+});
+
+describe('with the fork free to rise', () => {
+  it('100 % of a massless arm still squats by some tenths of a millimetre: the rising nose carries weight back', () => {
+    const free = (riderHeight: number) => sprung(plainSprings, massless, { ...plainSetup, riderHeight });
+    const at = (riderHeight: number): Stance => reached(balance(free(riderHeight), AT_REST)).stance;
+    let low = -350;
+    let high = 2500;
+    for (let i = 0; i < 80; i++) {
+      const middle = (low + high) / 2;
+      if (antiSquatOf(at(middle)) > 100) low = middle;
+      else high = middle;
+    }
+    const change = reached(gasOpened(free(low), 0, 0.2));
+    expect(change.front).toBeLessThan(-5);
+    expect(change.rear).toBeGreaterThan(0.01);
+    expect(change.rear).toBeLessThan(0.3);
   });
 });
 

@@ -15,7 +15,8 @@ export interface NeutralAntiSquat {
  * rear unsprung mass is pushed forward at its axle, not at the height of the pivot: its inertia about the pivot,
  * m·a·(pivot height − axle height), presses the rear down and has to be held up as well. Dividing the balance about
  * the pivot by the load transfer gives 100·(1 + unsprung/mass · armSlope · wheelbase/centreY), with armSlope that
- * of the arm, axle to pivot. Lean and speed do not enter. No answer without a centre of gravity above the ground.
+ * of the arm, axle to pivot. Lean and speed do not enter. Not counted: a nose that rises carries the centre back,
+ * which presses the rear down by some tenths of a millimetre more; `gasOpened` has it. No answer without a centre of gravity above the ground.
  * Worked: 20 of 280 kg, arm slope 0.14, wheelbase 1400 and centre 650 high give 102.15.
  */
 export function neutralAntiSquat(on: Stance): NeutralAntiSquat | NoBalance {
