@@ -1,4 +1,5 @@
 /** The steady forces a bike is ridden with: acceleration, lean, braking share and drag. */
+import { radians } from '../units/convert.ts';
 import { noBalance, type NoBalance } from './no-balance.ts';
 
 export interface Drag {
@@ -22,8 +23,8 @@ export interface RideForces {
 /** Standing or rolling evenly, upright. */
 export const AT_REST: RideForces = { acceleration: 0, lean: 0, frontBrakeShare: 1, drag: null };
 
-/** Further than this no tyre holds, and 1/cos grows without bound, radians (80°). */
-export const MOST_LEAN = 1.3962634015954636;
+/** Further than this no tyre holds, and 1/cos grows without bound, radians. */
+export const MOST_LEAN = radians(80);
 
 /** Beyond these no motorcycle is ridden: g, N and mm; far beyond them forces overflow. */
 const MOST_ACCELERATION = 100;
