@@ -40,6 +40,9 @@ export const length = { least: 0, most: LARGEST_LENGTH, quantity: 'length' } as 
 export const angle = { least: -180, most: 180, quantity: 'angle' } as const;
 export const mass = { least: 0, most: LARGEST_MASS, quantity: 'mass' } as const;
 
+/** Legs further from the steering axis than this are on no fork, degrees. */
+const STEEPEST_LEGS = 30;
+
 /** A thread finer than this belongs to no adjuster, mm a turn; zero would give its dial no step. */
 const FINEST_THREAD = 0.1;
 
@@ -120,7 +123,7 @@ const fork = part<Fork>('fork', 'Measured with the fork topped out.', {
       help: 'Legs steeper (+) or flatter (−) than the steering axis; 0 on almost every motorcycle.',
     },
     documented(0),
-    angle,
+    { ...angle, least: -STEEPEST_LEGS, most: STEEPEST_LEGS },
   ),
 });
 

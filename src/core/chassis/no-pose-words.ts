@@ -30,9 +30,9 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
   rearTravelBeyond: (no, write) =>
     `Rear travel used is ${write(no.found, 'length')}, but the rear wheel has 0 to ${write(no.limit, 'length')}. Set it within that.`,
   travelTableUnusable: () =>
-    'The rear suspension’s travel table cannot be used. It needs two rows or more, and both wheel travel and shock stroke must rise from row to row.',
+    'The rear suspension’s travel table cannot be used. It needs two rows or more, the first with 0 in both columns, and both wheel travel and shock stroke must rise from row to row.',
   swingarmCannotReach: (no, write) =>
-    `The swingarm cannot reach that far: with ${write(no.found, 'length')} asked for, it would have to stand upright. Use less rear travel or shock length, or check the swingarm’s length and angle.`,
+    `The swingarm cannot reach that far: with ${write(no.found, 'length')} asked for, it would have to stand upright or beyond. Use less rear travel or shock length, or check the swingarm’s length and angle.`,
   pivotBehindPatch: (no, write) =>
     `The swingarm pivot is ${write(no.found, 'length')} ahead of the rear contact patch; it must be at least ${write(no.limit, 'length')} ahead. Move the pivot forward or the rear axle back.`,
   sprocketsOverlap: (no, write) =>
@@ -41,6 +41,10 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
     `The ${whichEnd(no)}sprocket cannot have ${no.found ?? 'that many'} teeth. It needs a whole number of teeth that a roller chain can run on.`,
   chainPitchImpossible: (no, write) =>
     `A chain cannot have a pitch of ${write(no.found, 'length')}. The limit is ${write(no.limit, 'length')}; the sizes 5xx have ${write(15.875, 'length')} and 4xx ${write(12.7, 'length')}.`,
+  guideImpossible: (no, write) =>
+    `A guide of ${write(no.found, 'length')} about the pivot cannot carry a chain; it must be between nothing and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the guide’s radius.`,
+  countershaftBehindAxle: () =>
+    'The countershaft lies behind the rear axle, so no chain could pull the wheel forward. Check both.',
   massNegative: (no, write) =>
     `A mass is ${write(no.found, 'mass')}; no mass can be below ${write(no.limit, 'mass')}. Check the masses of bike, rider and load.`,
 };

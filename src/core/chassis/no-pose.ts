@@ -17,6 +17,8 @@ export type NoPoseReason =
   | 'sprocketsOverlap'
   | 'teethImpossible'
   | 'chainPitchImpossible'
+  | 'guideImpossible'
+  | 'countershaftBehindAxle'
   | 'massNegative';
 
 /** Why there is no pose, with the numbers a person needs to see in the advice (mm, teeth, kg). */

@@ -21,11 +21,13 @@ export interface TyreSize {
 const LEAST_DIAMETER = 150;
 const MOST_DIAMETER = 2000;
 
+/** Size, then what else a sidewall says of it: M/C, load and speed marks, tube or tubeless. */
+const SIZE_CODE =
+  /^\s*(\d{2,3})\s*\/\s*(\d{2,3})\s*[-\s]?\s*[A-Z]{0,2}\s*-?\s*(\d{1,2}(?:[.,]5)?)(?:\s+M\/C|\s+\(?\d{2,3}[A-Z]\)?|\s+T[LT])*\s*$/i;
+
 /** Reads a metric size code such as `120/70-17`, `120/70 ZR17` or `190/55ZR17 M/C 75W`. */
 export function readTyreCode(code: string): TyreSize | 'tyreCodeUnreadable' {
-  const match = /^\s*(\d{2,3})\s*\/\s*(\d{2,3})\s*[-\s]?\s*[A-Z]{0,2}\s*-?\s*(\d{1,2}(?:[.,]5)?)(?!\d)/i.exec(
-    code,
-  );
+  const match = SIZE_CODE.exec(code);
   if (!match) return 'tyreCodeUnreadable';
   return { width: Number(match[1]), aspect: Number(match[2]), rim: Number(match[3].replace(',', '.')) };
 }

@@ -47,7 +47,7 @@ const STEEPEST_SINE = 0.999;
 
 /**
  * Rear suspension from the bike's travel table. A shock longer by d mm lets the arm hang where the table, carried
- * on straight below its first row, has a stroke of −d. Refused when the table does not rise from row to row or
+ * on straight below its first row, has a stroke of −d. Refused when the table does not begin at (0, 0) and rise from row to row, or
  * the longer or shorter shock asks for more than the arm can reach.
  */
 export function rearSuspension(
@@ -57,8 +57,14 @@ export function rearSuspension(
 ): RearSuspension | NoPose {
   const curve = monotoneCurve(swingarm.travelTable.map((r) => ({ x: r.wheelTravel, y: r.shockStroke })));
   if (!curve.ok) return noPose('travelTableUnusable');
+  // The table's first row is the shock as delivered, hanging; any other start would shift every length by itself.
+  const [first] = swingarm.travelTable;
+  if (first.wheelTravel !== 0 || first.shockStroke !== 0) return noPose('travelTableUnusable');
   const tablePitch = radians(swingarm.tablePitchDeg);
-  const deliveredSine = Math.sin(radians(swingarm.toppedOutAngleDeg) + tablePitch);
+  const hanging = radians(swingarm.toppedOutAngleDeg) + tablePitch;
+  if (!(Math.abs(hanging) < Math.PI / 2))
+    return noPose('swingarmCannotReach', { end: 'rear', found: shockLength });
+  const deliveredSine = Math.sin(hanging);
   const hangingTravel = shockLength === 0 ? 0 : curveInverse(curve.value, -shockLength);
   const toppedOutSine = deliveredSine - hangingTravel / swingarm.length;
   const arm = swingarm.length + axlePosition;

@@ -40,13 +40,14 @@ export function monotoneCurve(
     slope.push((before + after) / (before / secant[i - 1] + after / secant[i]));
   }
   slope.push(endSlope(step[n - 2], step[n - 3], secant[n - 2], secant[n - 3]));
-  // A slope of zero or less at an end would leave the straight continuation flat, with no inverse.
-  const least = SLOPE_FLOOR * Math.min(...secant);
-  return solved({ x, y, slope: slope.map((s) => Math.max(s, least)) });
+  // A flat end would throw the straight continuation, and its inverse, far off on the word of one small kink.
+  slope[0] = Math.max(slope[0], END_SLOPE_FLOOR * secant[0]);
+  slope[n - 1] = Math.max(slope[n - 1], END_SLOPE_FLOOR * secant[n - 2]);
+  return solved({ x, y, slope });
 }
 
-/** Smallest end slope kept, as a part of the flattest chord: keeps the inverse outside the points defined. */
-const SLOPE_FLOOR = 0.05;
+/** Smallest slope kept at an end, as a part of its own chord. */
+const END_SLOPE_FLOOR = 0.5;
 
 function endSlope(h0: number, h1: number, d0: number, d1: number): number {
   // With rising chords this is always below 2·d0, so it cannot overshoot; from below the floor holds it.

@@ -92,7 +92,24 @@ export function machine(bike: Bike, setup: Setup): Machine | NoPose {
     loadHeight: setup.loadHeight,
   };
   const wrong = wrongNumber(made);
-  return wrong === null ? made : noPose(wrong);
+  if (wrong !== null) return noPose(wrong);
+  const { guideRadius } = made;
+  const limit = largestGuide(made);
+  return guideRadius !== null && !(guideRadius >= 0 && guideRadius < limit)
+    ? noPose('guideImpossible', { found: guideRadius, limit })
+    : made;
+}
+
+/** The guide radius from which one sprocket would lie within the guide, so that no run could leave it, mm. */
+function largestGuide({
+  rear,
+  countershaftX,
+  countershaftY,
+  frontSprocketRadius,
+  rearSprocketRadius,
+}: Machine): number {
+  const front = Math.hypot(countershaftX, countershaftY) + frontSprocketRadius;
+  return Math.min(front, rear.arm + rearSprocketRadius);
 }
 
 /** Beyond this no number belongs to a motorcycle, in mm, kg or radians, and far beyond it sums overflow. */

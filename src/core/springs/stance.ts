@@ -91,6 +91,7 @@ export function stance(machine: Machine, travel: Travel): Stance | NoPose {
   const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
   const between = machine.rearSprocketRadius + machine.frontSprocketRadius;
   if (!(centres > between)) return noPose('sprocketsOverlap', { found: centres, limit: between });
+  if (!(centresX > 0)) return noPose('countershaftBehindAxle');
   const centreLine = Math.atan2(centresY, centresX);
   const wedge = Math.asin(difference / centres);
   const topRunAngle = centreLine - wedge;
