@@ -3,7 +3,7 @@ import { newtonBetween } from '../numeric/newton-between.ts';
 import { shockAt, type Links, type ShockAt } from './links.ts';
 import type { LinkRange } from './link-range.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
-import { loopAt, sidesAt, turnFromShock } from './rocker-loop.ts';
+import { turnFromShock } from './rocker-loop.ts';
 import { thirdCorner } from '../plane/triangle.ts';
 
 export interface ArmFromShock {
@@ -57,9 +57,8 @@ export function armFromShock(of: Links, range: LinkRange, length: number): ArmFr
 
 /** The same without regard to the shock's own stroke. */
 export function angleAtLength(of: Links, range: LinkRange, length: number): ArmFromShock | NoLinkage {
-  const longest = shockAt(of, range.high.angle)?.length ?? NaN;
-  const shortest = shockAt(of, range.low.angle)?.length ?? NaN;
-  if (!Number.isFinite(longest + shortest)) return noLinkage('notConverged');
+  const longest = range.high.shockLength;
+  const shortest = range.low.shockLength;
   if (length > longest + ROUNDING)
     return noLinkage('shockTooLong', { found: length, limit: longest, because: range.high.why });
   if (length < shortest - ROUNDING)
@@ -96,11 +95,8 @@ function closedForm(of: Links, range: LinkRange, length: number): ArmFromShock |
     const at = thirdCorner(mount.x, mount.y, size, length * length, left ? 1 : -1);
     found = at === null ? null : Math.atan2(eye.x * at.y - eye.y * at.x, eye.x * at.x + eye.y * at.y);
   } else {
-    if (of.loop.farTurns) return null;
-    const at = loopAt(of.loop, of.sense * middle);
-    if (at === null) return null;
-    const sides = sidesAt(of.loop, at);
-    const turn = turnFromShock(of.loop, length, sides.shock, sides.rod);
+    if (range.sides === null) return null;
+    const turn = turnFromShock(of.loop, length, range.sides);
     found = turn === null ? null : of.sense * turn;
   }
   if (found === null) return null;

@@ -45,6 +45,23 @@ describe.each(rearLayouts)('the range of $name', ({ layout }) => {
   });
 });
 
+it('the range as far as the stroke goes lies in the whole one, holds the stroke, and ends alike or just beyond', () => {
+  for (const { layout } of rearLayouts) {
+    const of = madeLinks(layout);
+    const [whole, needed] = [linkRange(of, 0), linkRange(of, 0, 'stroke')];
+    if (!whole.ok || !needed.ok) throw new Error('It has a range');
+    expect(needed.low.angle).toBeGreaterThanOrEqual(whole.low.angle);
+    expect(needed.high.angle).toBeLessThanOrEqual(whole.high.angle);
+    expect(needed.low).toMatchObject({
+      why: 'beyondStroke',
+      shockLength: madeShock(of, needed.low.angle).length,
+    });
+    expect(needed.low.shockLength).toBeLessThan(of.closedLength);
+    expect(needed.high.shockLength).toBeGreaterThan(of.fullLength);
+    expect(needed.high.why).toBe('beyondStroke');
+  }
+});
+
 describe('a dead point', () => {
   it('of a straight shock is where it points at the swingarm pivot', () => {
     const { low } = madeRange(direct);
@@ -61,7 +78,7 @@ describe('a dead point', () => {
       ...onFrame,
       drawnAngleDeg: 0,
       rockerPivot: { x: -200, y: 120 },
-      rodOnRocker: { x: -233.07189138830738, y: 82.5 },
+      rodOnRocker: { x: -233.0718913883, y: 82.5 },
       shockOnRocker: { x: -240, y: 130 },
       rodOnArm: { along: 200, above: 0 },
       shockFarEnd: { on: 'frame', at: { x: -230, y: 420 } },
@@ -103,7 +120,10 @@ describe('a range is refused', () => {
   });
 
   it('when it was drawn with the arm upright', () => {
-    expect(refused({ ...direct, drawnAngleDeg: 89.5 })).toMatchObject({ reason: 'swingarmCannotReach' });
+    expect(refused({ ...direct, drawnAngleDeg: 89.5 })).toMatchObject({
+      reason: 'armBeyondLinks',
+      because: 'armUpright',
+    });
   });
 
   it('when the rod is too long or too short for any position, with the nearest that is not', () => {

@@ -1,13 +1,15 @@
 /** How far the arm can swing before the links stop it or the shock stands still, and why. */
 import { solveBetween } from '../numeric/solve-between.ts';
-import { shockAt, type Links, type RockerLinks } from './links.ts';
+import { shockAt, type Links, type RockerLinks, type ShockAt } from './links.ts';
 import { noLinkage, type NoLinkage, type WayEnd } from './no-linkage.ts';
-import { closedRange, loopAt, nearestRodLength } from './rocker-loop.ts';
+import { closedRange, loopAt, nearestRodLength, sidesAt, type LoopSides } from './rocker-loop.ts';
 
 export interface LinkEnd {
   /** Arm angle, radians below the frame's x axis. */
   readonly angle: number;
   readonly why: WayEnd;
+  /** Eye to eye there, mm. */
+  readonly shockLength: number;
 }
 
 /** The arm angles, low (wheel up) to high (wheel down), over which the shock is pressed in as the wheel rises. */
@@ -15,7 +17,14 @@ export interface LinkRange {
   readonly ok: true;
   readonly low: LinkEnd;
   readonly high: LinkEnd;
+  /** On which sides shock and rod lie all over the range; null where no closed form needs to know. */
+  readonly sides: LoopSides | null;
 }
+
+/** How far to look: to the end of the links' way, or only as far as the shock's stroke goes. */
+export type Reach = 'all' | 'stroke';
+
+type Stop = Omit<LinkEnd, 'shockLength'>;
 
 /** Beyond this sine against the ground the arm stands upright. */
 export const STEEPEST_SINE = 0.999;
@@ -34,13 +43,17 @@ const LEAST_LEVER = 1e-3;
  * into line is closed form; dead points of the shock are sought between narrowing places, with the second
  * derivative to catch two close together. Refused when the loop closes nowhere, or the shock is pulled, not pressed.
  */
-export function linkRange(of: Links, framePitch: number): LinkRange | NoLinkage {
+export function linkRange(of: Links, framePitch: number, reach: Reach = 'all'): LinkRange | NoLinkage {
   const upright = Math.asin(STEEPEST_SINE);
-  let low: LinkEnd = { angle: -upright - framePitch, why: 'armUpright' };
-  let high: LinkEnd = { angle: upright - framePitch, why: 'armUpright' };
+  let low: Stop = { angle: -upright - framePitch, why: 'armUpright' };
+  let high: Stop = { angle: upright - framePitch, why: 'armUpright' };
   const { drawnAngle } = of;
   if (!(drawnAngle > low.angle && drawnAngle < high.angle))
-    return noLinkage('swingarmCannotReach', { found: drawnAngle, limit: high.angle });
+    return noLinkage('armBeyondLinks', {
+      found: drawnAngle,
+      limit: drawnAngle > 0 ? high.angle : low.angle,
+      because: 'armUpright',
+    });
   if (of.kind === 'rocker') {
     const closed = closedArmRange(of, low, high);
     if (closed === null)
@@ -56,27 +69,32 @@ export function linkRange(of: Links, framePitch: number): LinkRange | NoLinkage 
   if (Math.abs(here.slope) < LEAST_LEVER)
     return noLinkage('drawnAtDeadPoint', { found: start, because: whyStill(of, start) });
   if (here.slope < 0) return noLinkage('shockPulled', { found: here.slope, limit: 0 });
-  const up = firstDeadPoint(of, start, low.angle);
-  const down = firstDeadPoint(of, start, high.angle);
+  const up = wayEnd(of, start, here, low, reach === 'stroke' ? of.closedLength : -Infinity);
+  const down = wayEnd(of, start, here, high, reach === 'stroke' ? of.fullLength : Infinity);
+  const atUp = shockAt(of, up.angle);
+  const atDown = shockAt(of, down.angle);
+  if (atUp === null || atDown === null) return noLinkage('notConverged');
+  const middle = of.kind === 'rocker' ? loopAt(of.loop, (of.sense * (up.angle + down.angle)) / 2) : null;
   return {
     ok: true,
-    low: up === null ? low : { angle: up, why: whyStill(of, up) },
-    high: down === null ? high : { angle: down, why: whyStill(of, down) },
+    low: { ...up, shockLength: atUp.length },
+    high: { ...down, shockLength: atDown.length },
+    sides: of.kind === 'rocker' && middle !== null && !of.loop.farTurns ? sidesAt(of.loop, middle) : null,
   };
 }
 
-function closedArmRange(of: RockerLinks, low: LinkEnd, high: LinkEnd): [LinkEnd, LinkEnd] | null {
+function closedArmRange(of: RockerLinks, low: Stop, high: Stop): [Stop, Stop] | null {
   const { sense, loop, drawnAngle } = of;
   const from = sense > 0 ? low.angle : -high.angle;
   const to = sense > 0 ? high.angle : -low.angle;
   const range = closedRange(loop, sense * drawnAngle, from, to);
   if (range === null || range.high - range.low < 4 * SHORT_OF_LINE) return null;
-  const first: LinkEnd = range.lowInLine
+  const first: Stop = range.lowInLine
     ? { angle: sense * (range.low + SHORT_OF_LINE), why: 'rodAndRockerInLine' }
     : sense > 0
       ? low
       : high;
-  const second: LinkEnd = range.highInLine
+  const second: Stop = range.highInLine
     ? { angle: sense * (range.high - SHORT_OF_LINE), why: 'rodAndRockerInLine' }
     : sense > 0
       ? high
@@ -84,34 +102,38 @@ function closedArmRange(of: RockerLinks, low: LinkEnd, high: LinkEnd): [LinkEnd,
   return sense > 0 ? [first, second] : [second, first];
 }
 
-/** The dead point nearest to `start` on the way to `end`, on the side of it where the shock still moves; or null. */
-function firstDeadPoint(of: Links, start: number, end: number): number | null {
+/**
+ * Where the way from `start` toward `end` ends: at the first dead point, just short of it so that the shock still
+ * moves; where the shock has passed the length `until`; or at `end`.
+ */
+function wayEnd(of: Links, start: number, here: ShockAt, end: Stop, until: number): Stop {
   const slope = (angle: number): number => shockAt(of, angle)?.slope ?? NaN;
   const bend = (angle: number): number => shockAt(of, angle)?.bend ?? NaN;
-  const stillAt = (from: number, to: number): number | null => {
+  const deadPoint = (from: number, to: number): Stop => {
     const root = solveBetween(slope, from, to, DEAD_POINT_TOLERANCE);
-    return root.status === 'solved' ? root.x : null;
+    const angle = root.status === 'solved' ? root.x : from;
+    return { angle, why: whyStill(of, angle) };
   };
-  const way = end - start;
-  if (way === 0) return null;
+  const way = end.angle - start;
+  const toward = Math.sign(way);
+  if (way === 0) return end;
   let last = start;
-  let lastAt = shockAt(of, start);
-  for (let look = 1; look <= LOOKS && lastAt !== null; look++) {
+  let lastAt = here;
+  for (let look = 1; look <= LOOKS; look++) {
     // Near a line of rod and rocker the length goes as a square root; these places follow it.
-    const part = Math.sin(((Math.PI / 2) * look) / LOOKS);
-    const next = look === LOOKS ? end : start + way * part;
+    const next = look === LOOKS ? end.angle : start + way * Math.sin(((Math.PI / 2) * look) / LOOKS);
     const nextAt = shockAt(of, next);
-    if (nextAt === null) return last;
-    if (nextAt.slope <= 0) return stillAt(last, next) ?? last;
-    const toward = Math.sign(way);
+    if (nextAt === null) return { angle: last, why: 'rodAndRockerInLine' };
+    if (nextAt.slope <= 0) return deadPoint(last, next);
     if (lastAt.bend * toward < 0 && nextAt.bend * toward > 0) {
       const least = solveBetween(bend, last, next, DEAD_POINT_TOLERANCE);
-      if (least.status === 'solved' && slope(least.x) <= 0) return stillAt(last, least.x) ?? last;
+      if (least.status === 'solved' && slope(least.x) <= 0) return deadPoint(last, least.x);
     }
+    if ((nextAt.length - until) * toward > 0) return { angle: next, why: 'beyondStroke' };
     last = next;
     lastAt = nextAt;
   }
-  return null;
+  return end;
 }
 
 /** What stands in line where the shock stands still. */

@@ -1,8 +1,10 @@
 /** The reasons for which a rear suspension does not exist or cannot be where it is asked to be. */
 import type { NoPose } from '../chassis/no-pose.ts';
 
-/** What ends the way of a linkage at one side. All but `armUpright` are dead points. */
+/** What ends the way of a linkage at one side. All but the first two are dead points. */
 export type WayEnd =
+  /** Nothing of the links: the shock's own stroke ends before, and further was not looked. */
+  | 'beyondStroke'
   /** The arm stands upright: beyond, the axle cannot be told from its mirror image. */
   | 'armUpright'
   /** Rod and rocker lie in one line: beyond, the loop cannot close. */

@@ -162,23 +162,17 @@ export function nearestRodLength(loop: RockerLoop): number {
 }
 
 /**
- * Turn at which the shock has a length, in closed form, when its far end is on the rocker's own carrier. `shockSide`
- * and `rodSide` choose among the crossings: the sides of rocker and rod end as `sidesAt` gives them. Null when
- * the sides do not reach each other.
+ * Turn at which the shock has a length, in closed form, when its far end is on the rocker's own carrier. The sides
+ * choose among the crossings. Null when the circles do not reach each other.
  */
-export function turnFromShock(
-  loop: RockerLoop,
-  shockLength: number,
-  shockSide: 1 | -1,
-  rodSide: 1 | -1,
-): number | null {
+export function turnFromShock(loop: RockerLoop, shockLength: number, sides: LoopSides): number | null {
   const { pivot, toShock, toRod, far, rodEnd } = loop;
   const arm = thirdCorner(
     far.x - pivot.x,
     far.y - pivot.y,
     dot(toShock, toShock),
     shockLength * shockLength,
-    shockSide,
+    sides.shock,
   );
   if (arm === null) return null;
   const size = dot(toShock, toShock);
@@ -189,16 +183,19 @@ export function turnFromShock(
     pivot.y + sinRocker * toRod.x + cosRocker * toRod.y,
     dot(rodEnd, rodEnd),
     loop.rodLength * loop.rodLength,
-    rodSide,
+    sides.rod,
   );
   return end === null ? null : Math.atan2(cross(rodEnd, end), dot(rodEnd, end));
 }
 
+/** 1 left, −1 right: the shock's end on the rocker of the way pivot → far end, the rod's end of the way origin → rocker. */
+export interface LoopSides {
+  readonly shock: 1 | -1;
+  readonly rod: 1 | -1;
+}
+
 /** On which sides shock and rod lie, for `turnFromShock`; they change only at dead points of the shock. */
-export function sidesAt(
-  loop: RockerLoop,
-  at: LoopPosition,
-): { readonly shock: 1 | -1; readonly rod: 1 | -1 } {
+export function sidesAt(loop: RockerLoop, at: LoopPosition): LoopSides {
   const { pivot } = loop;
   const toFar = { x: at.far.x - pivot.x, y: at.far.y - pivot.y };
   const rodTop = { x: pivot.x + at.toRod.x, y: pivot.y + at.toRod.y };

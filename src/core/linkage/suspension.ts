@@ -32,6 +32,7 @@ export interface TableSuspension extends SuspensionBase {
 export interface LinkSuspension extends SuspensionBase {
   readonly kind: 'links';
   readonly links: Links;
+  /** The links' way as far as the shock's stroke needs it; `linkRange` tells of the whole. */
   readonly range: LinkRange;
   /** Eye to eye while the wheel hangs, mm. */
   readonly toppedOutLength: number;
@@ -100,7 +101,7 @@ function linkSuspension(
   const made = links(layout, adjusters);
   if (!made.ok) return made;
   const framePitch = radians(layout.framePitchDeg);
-  const range = linkRange(made, framePitch);
+  const range = linkRange(made, framePitch, 'stroke');
   if (!range.ok) return range;
   const hanging = angleAtLength(made, range, made.fullLength);
   if (!hanging.ok) return hanging;
@@ -127,7 +128,7 @@ const ROUNDING = 1e-9;
 
 /**
  * The suspension after the axle has risen `travelUsed` mm from hanging, square to the ground with the frame held.
- * Refused where the arm would stand upright and beyond the way of the links; the end of the stroke does not stop it.
+ * Refused where the arm would stand upright, beyond the way of the links, and well beyond the shock's stroke.
  */
 export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt | NoLinkage {
   if (of.kind === 'table') return tableAt(of, travelUsed);
