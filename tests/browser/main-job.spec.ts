@@ -14,6 +14,7 @@ import {
 } from './support/bike-document.ts';
 import {
   changeText,
+  escaped,
   expectNoUndo,
   FRONT_HEIGHT,
   plain,
@@ -113,7 +114,3 @@ for (const state of ['toppedOut', 'asDialled'] as const)
     }
     await expect(handle(page, 'point-pivot')).toBeAttached();
   });
-
-function escaped(text: string): string {
-  return text.replace(/[.()]/g, '\\$&');
-}

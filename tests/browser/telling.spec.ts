@@ -50,6 +50,8 @@ for (const { mode, id, by } of [
     await openPage(page);
     await chooseMode(page, mode);
     const from = await middleOf(page, id);
+    // From here on time passes only as the test lets it.
+    await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 1000);
     await listen(page);
     await page.mouse.move(from.x, from.y);
     await page.mouse.down();

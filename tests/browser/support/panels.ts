@@ -73,3 +73,8 @@ export async function startDemo(page: Page, name: string): Promise<void> {
 export async function expectNoUndo(page: Page): Promise<void> {
   await expect(undoButton(page)).toBeDisabled();
 }
+
+/** Words as part of a pattern, where none of their signs means anything else. */
+export function escaped(words: string): string {
+  return words.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+}
