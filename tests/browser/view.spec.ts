@@ -126,7 +126,7 @@ test('S4: F and the button fit the whole bike again, as it was fitted on opening
     expect(at.y).toBeGreaterThan(box.y);
     expect(at.y).toBeLessThan(box.y + box.height);
   }
-  for (const fit of [
+  for (const fitting of [
     () => page.keyboard.press('f'),
     () => page.getByRole('button', { name: 'Fit the bike' }).click(),
   ]) {
@@ -134,7 +134,7 @@ test('S4: F and the button fit the whole bike again, as it was fitted on opening
     await page.keyboard.press('+');
     await wheelAt(page, await emptySpot(page), 70, 90);
     await expect.poll(async () => apart((await allMiddles(page))[0], before[0])).toBeGreaterThan(20);
-    await fit();
+    await fitting();
     await expectMovedBy(page, before, 0, 0);
   }
 });
