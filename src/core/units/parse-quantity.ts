@@ -16,6 +16,9 @@ const UNIT_WORDS: Readonly<Record<QuantityKey, Readonly<Record<string, number>>>
   teeth: { teeth: 1, t: 1 },
 };
 
+/** Decimals of the metric number kept: far below anything typed, just above the rounding of a multiplication. */
+const KEPT_DECIMALS = 10;
+
 /** Largest number taken from a field: far above any part of a motorcycle, far below trouble in arithmetic. */
 const LARGEST = 1e6;
 
@@ -53,7 +56,8 @@ export function parseQuantity(
     if (!Object.hasOwn(known, word)) return refused('wrongUnit');
     perUnit = known[word];
   }
-  const metric = (sign === '-' ? -1 : 1) * size * perUnit;
+  // 1.5 · 25.4 is 38.1, not 38.099999999999994: what was typed has no digits that far down.
+  const metric = Number(((sign === '-' ? -1 : 1) * size * perUnit).toFixed(KEPT_DECIMALS));
   if (Math.abs(metric) > LARGEST) return refused('tooLarge');
   return solved(metric);
 }
