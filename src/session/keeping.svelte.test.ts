@@ -1,102 +1,18 @@
 /** Tests of keeping bikes: what was done before the store answered, what is stored and when, and what is told. */
 import { flushSync } from 'svelte';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { begun, endAll, forkOf, idle, names, road, tab, track } from '../../tests/support/kept-tab.ts';
 import { refused } from '../core/numeric/result.ts';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setDial } from '../document/edits.ts';
-import { openDocument } from '../document/open-document.ts';
 import { saveDocument } from '../document/save-document.ts';
 import type { BikeStore } from '../storage/bike-store.ts';
 import { memoryStore } from '../storage/memory-store.ts';
 import { storageFault, type StorageFault } from '../storage/storage-fault.ts';
-import type { Channel } from '../storage/tab-notices.ts';
-import { Keeping } from './keeping.svelte.ts';
-import { Workbench } from './workbench.svelte.ts';
 
-const [road, track] = DEMO_BIKES;
-if (road === undefined || track === undefined) throw new Error('there are too few demonstrations');
-
-let time = 0;
-beforeEach(() => {
-  time = 1_000_000;
-});
-
-/** Everything that must end with the test. */
-let opened: Keeping[] = [];
 afterEach(async () => {
-  for (const keeping of opened) await keeping.end();
-  opened = [];
+  await endAll();
   vi.restoreAllMocks();
 });
-
-/** Channels that hear one another and not themselves. */
-function channels(): () => Channel {
-  const all: Channel[] = [];
-  return () => {
-    const channel: Channel = {
-      onmessage: null,
-      postMessage: (data) =>
-        all
-          .filter((each) => each !== channel)
-          .forEach((each) => each.onmessage?.(new MessageEvent('message', { data }))),
-      close: () => {
-        all.splice(all.indexOf(channel), 1);
-      },
-    };
-    all.push(channel);
-    return channel;
-  };
-}
-
-function tab(store: BikeStore, channel: () => Channel | null = () => null) {
-  const bench = new Workbench(road);
-  let leave: () => Promise<void> = async () => {};
-  const stopped = vi.fn();
-  const keeping = new Keeping(bench, {
-    store: { ...store, close: () => {} },
-    channel,
-    onLeaving: (flush) => {
-      leave = flush;
-      return stopped;
-    },
-    now: () => (time += 1),
-  });
-  opened.push(keeping);
-  return {
-    bench,
-    keeping,
-    stopped,
-    /** Saves what waits, as when the page is left. */
-    leave: async (): Promise<void> => {
-      flushSync();
-      await leave();
-    },
-    turn: (forkHeight: number) =>
-      bench.session.commit((from) => setDial(from, 'forkHeight', forkHeight), 'Fork height'),
-    fork: () => bench.session.document.setup.forkHeight,
-  };
-}
-
-async function begun(store: BikeStore, channel?: () => Channel | null) {
-  const made = tab(store, channel);
-  await made.keeping.begin();
-  return made;
-}
-
-const names = async (store: BikeStore): Promise<string[]> => {
-  const listed = await store.list();
-  return listed.ok ? listed.value.map(({ name }) => name) : [];
-};
-
-async function forkOf(store: BikeStore, id: string | null): Promise<number | null> {
-  const loaded = await store.load(id ?? '');
-  if (!loaded.ok || loaded.value === null) return null;
-  const found = openDocument(loaded.value.text);
-  return found.ok ? found.value.document.setup.forkHeight : null;
-}
-
-/** Waits for the promises that nobody waits for, such as a list looked up again. */
-const idle = (): Promise<void> => new Promise((done) => setTimeout(done));
 
 describe('before the store has answered', () => {
   it('an edit is made, and is stored once it has', async () => {
@@ -313,71 +229,6 @@ describe('when the store takes nothing', () => {
   });
 });
 
-describe('two tabs', () => {
-  async function twoTabs() {
-    const store = memoryStore(null);
-    const channel = channels();
-    const a = await begun(store, channel);
-    a.turn(1);
-    await a.leave();
-    await idle();
-    const b = await begun(store, channel);
-    return { store, a, b };
-  }
-
-  it('S13: hear of one another, and when the other turns to another bike', async () => {
-    const { a, b } = await twoTabs();
-    expect(b.keeping.bikeId).toBe(a.keeping.bikeId);
-    expect([a.keeping.elsewhere?.kind, b.keeping.elsewhere?.kind]).toEqual([
-      'openElsewhere',
-      'openElsewhere',
-    ]);
-    await b.keeping.startWith(track);
-    await idle();
-    expect(a.keeping.elsewhere).toBeNull();
-  });
-
-  it('both versions can be opened, after either tab has changed the bike', async () => {
-    const { store, a, b } = await twoTabs();
-    a.turn(10);
-    await a.leave();
-    b.turn(20);
-    await b.leave();
-    await idle();
-    expect(b.keeping.status).toMatchObject({ state: 'conflict' });
-    expect(b.keeping.others).toHaveLength(1);
-    await b.keeping.openOther(b.keeping.others[0]?.writer ?? '');
-    expect(b.fork()).toBe(10);
-    await b.leave();
-    expect(await forkOf(store, a.keeping.bikeId)).toBe(20);
-    expect(await forkOf(store, b.keeping.bikeId)).toBe(10);
-    expect(b.keeping.bikeId).not.toBe(a.keeping.bikeId);
-  });
-
-  it('showing the newer version does not hide that a change here was kept beside it', async () => {
-    const { a, b } = await twoTabs();
-    a.turn(10);
-    await a.leave();
-    b.turn(20);
-    flushSync();
-    await b.keeping.takeSaved();
-    expect(b.fork()).toBe(20);
-    expect(b.keeping.status.state).toBe('conflict');
-  });
-
-  it('the newer version takes the page of a tab that changed nothing', async () => {
-    const { a, b } = await twoTabs();
-    a.turn(10);
-    await a.leave();
-    expect(b.keeping.elsewhere?.kind).toBe('savedElsewhere');
-    await b.keeping.takeSaved();
-    expect(b.fork()).toBe(10);
-    b.turn(11);
-    await b.leave();
-    expect(b.keeping.status.state).toBe('saved');
-  });
-});
-
 it('what was done is told until the next change, what went wrong until it is dismissed', async () => {
   const { keeping, turn } = await begun(memoryStore(null));
   await keeping.openFile(new File([saveDocument(track)], 'track.json'));
@@ -405,11 +256,11 @@ it('says that of several files given together one is opened', async () => {
 
 it('ends with everything saved and nothing listened to', async () => {
   const store = memoryStore(null);
-  const { keeping, turn, stopped } = await begun(store);
+  const { keeping, turn, listens } = await begun(store);
   turn(6);
   flushSync();
   await keeping.end();
-  expect(stopped).toHaveBeenCalledTimes(1);
+  expect(listens()).toBe(false);
   expect(await forkOf(store, keeping.bikeId)).toBe(6);
   turn(8);
   flushSync();
