@@ -1,7 +1,8 @@
 /** Tests of both ways between arm angle and shock length. */
 import { describe, expect, it } from 'vitest';
-import { floatingShock, pullRod, rearLayouts } from '../../../tests/support/rear-layouts.ts';
+import { floatingShock, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
+import type { LinkLayout } from './layout.ts';
 import { angleAtLength, armFromShock, shockFromArm } from './arm-from-shock.ts';
 
 /** Both ways agree to this, mm and radians. */
@@ -36,6 +37,26 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
       layout.kind !== 'direct' && (layout.kind === 'rockerOnFrame') !== (layout.shockFarEnd.on === 'frame');
     expect(arm).toMatchObject({ ok: true, how: floating ? 'bracketed' : 'closedForm' });
   });
+});
+
+it('is closed form in whatever direction the frame’s axes lie', () => {
+  if (twoShocks.kind !== 'direct') throw new Error('It has straight shocks');
+  const turn = Math.PI;
+  const { x, y } = twoShocks.shockOnFrame;
+  const about: LinkLayout = {
+    ...twoShocks,
+    drawnAngleDeg: twoShocks.drawnAngleDeg + 180,
+    framePitchDeg: -180,
+    shockOnFrame: { x: -x, y: -y },
+  };
+  const [of, range] = [madeLinks(about), madeRange(about)];
+  for (const length of evenly(of.closedLength, of.fullLength, 20)) {
+    const plain = armFromShock(madeLinks(twoShocks), madeRange(twoShocks), length);
+    const turned = armFromShock(of, range, length);
+    if (!plain.ok || !turned.ok) throw new Error('The shock fits');
+    expect(turned.how).toBe('closedForm');
+    expect(turned.angle - turn).toBeCloseTo(plain.angle, 10);
+  }
 });
 
 describe('an arm angle is refused', () => {

@@ -49,6 +49,26 @@ describe('the root between two places', () => {
     expect(found.rounds).toBeLessThan(8);
   });
 
+  it('is found where Newton alone creeps, at a root many times over', () => {
+    const found = newtonBetween((x) => ({ value: x ** 21, slope: 21 * x ** 20 }), -1, 2, 1e-300);
+    expect(found.status).toBe('solved');
+    expect(Math.abs(found.x)).toBeLessThan(1e-14);
+  });
+
+  it('is found to the last digit though no number makes the value zero', () => {
+    for (const square of [2, 3, 5, 6, 7]) {
+      const found = newtonBetween((x) => ({ value: x * x - square, slope: 2 * x }), 0, 4, 0);
+      expect(found.status).toBe('solved');
+      expect(Math.abs(found.x - Math.sqrt(square))).toBeLessThan(1e-15);
+      expect(found.rounds).toBeLessThan(12);
+    }
+    // Without a slope of any use, by halving until nothing lies between.
+    const halved = newtonBetween((x) => ({ value: x * x - 2, slope: 0 }), 0, 4, 0);
+    expect(halved).toMatchObject({ status: 'solved' });
+    expect(Math.abs(halved.x - Math.SQRT2)).toBeLessThan(1e-15);
+    expect(halved.rounds).toBeLessThan(70);
+  });
+
   it('is not claimed where both ends have one sign or there is no value', () => {
     expect(newtonBetween((x) => ({ value: x + 2, slope: 1 }), -1, 1, 0).status).toBe('noSignChange');
     expect(newtonBetween(() => null, -1, 1, 0).status).toBe('noValue');

@@ -54,6 +54,8 @@ export function newtonBetween(
     if (now.value < 0) below = x;
     else above = x;
     const newton = x - now.value / now.slope;
+    // The step is below the rounding of x: no number is nearer.
+    if (newton === x && Number.isFinite(now.slope)) return ended('solved', x, now.value, rounds);
     const inside = newton > Math.min(below, above) && newton < Math.max(below, above);
     const next = inside && Math.abs(newton - x) <= stepBefore / 2 ? newton : below + (above - below) / 2;
     if (next === below || next === above) return ended('solved', x, now.value, rounds);
