@@ -204,6 +204,7 @@ describe('when the store takes nothing', () => {
     expect(keeping.waiting).toBeNull();
     await keeping.startWith(track);
     keeping.leaveAnyway();
+    await idle();
     expect(bench.session.document.bike.name).toBe('Track day');
     expect(keeping.status.state).toBe('saved');
   });

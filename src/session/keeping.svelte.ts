@@ -279,7 +279,6 @@ export class Keeping {
         void this.#list();
       },
     });
-    this.#change(this.#bench.session.history.present);
     void this.#list();
   }
 
