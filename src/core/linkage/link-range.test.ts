@@ -93,6 +93,26 @@ describe('a dead point', () => {
     expect(high.angle).toBeCloseTo(between - Math.atan2(120, 200), 6);
   });
 
+  // Found among random layouts: the shock stands still, goes back and comes again within two degrees of arm.
+  it('is found where two of them lie so close together that the places looked at pass over both', () => {
+    const layout: LinkLayout = {
+      kind: 'rockerOnArm',
+      drawnAngleDeg: 14.66994,
+      framePitchDeg: 0,
+      shock: { fullLength: 100, closedLength: 20 },
+      rockerPivot: { along: 215.108, above: 88.5211 },
+      rodOnRocker: { along: -86.9764, above: -20.9828 },
+      shockOnRocker: { along: 85.1528, above: 249.99505 },
+      rodOnFrame: { x: -393.29715, y: -78.0928 },
+      shockFarEnd: { on: 'frame', at: { x: -116.60535, y: 233.8958 } },
+    };
+    const of = madeLinks(layout);
+    const { high } = madeRange(layout);
+    expect(high).toMatchObject({ why: 'shockEndsMoveAlike' });
+    expect(madeShock(of, high.angle + 1e-4).slope).toBeLessThan(0);
+    expect(madeShock(of, high.angle + 0.04).slope).toBeGreaterThan(0);
+  });
+
   it('of a shock that points at the rocker’s pivot, or a rod at the swingarm’s, is named', () => {
     expect(madeRange(pullRod).low.why).toBe('shockThroughRocker');
     const of = madeLinks(pullRod);
