@@ -1,11 +1,16 @@
 /** One invented rear suspension of every layout, for a swingarm of 580 mm; every figure is made up. */
-import type { LinkLayout } from '../../src/core/linkage/layout.ts';
+import type {
+  DirectLayout,
+  LinkLayout,
+  RockerOnArmLayout,
+  RockerOnFrameLayout,
+} from '../../src/core/linkage/layout.ts';
 
 export const ARM_LENGTH = 580;
 
 const posture = { drawnAngleDeg: 9.5, framePitchDeg: 0 };
 
-export const twoShocks: LinkLayout = {
+export const twoShocks: DirectLayout = {
   kind: 'direct',
   shocks: 2,
   ...posture,
@@ -15,7 +20,7 @@ export const twoShocks: LinkLayout = {
 };
 
 /** Hanging, its leverage is near 3, as on many linkage bikes. */
-export const floatingShock: LinkLayout = {
+export const floatingShock: RockerOnFrameLayout = {
   kind: 'rockerOnFrame',
   ...posture,
   shock: { fullLength: 322, closedLength: 262 },
@@ -26,7 +31,7 @@ export const floatingShock: LinkLayout = {
   shockFarEnd: { on: 'arm', at: { along: 132, above: 184 } },
 };
 
-export const pullRod: LinkLayout = {
+export const pullRod: RockerOnFrameLayout = {
   kind: 'rockerOnFrame',
   ...posture,
   shock: { fullLength: 299, closedLength: 239 },
@@ -37,7 +42,7 @@ export const pullRod: LinkLayout = {
   shockFarEnd: { on: 'frame', at: { x: -97, y: 186 } },
 };
 
-export const linkRod: LinkLayout = {
+export const linkRod: RockerOnArmLayout = {
   kind: 'rockerOnArm',
   ...posture,
   shock: { fullLength: 318, closedLength: 258 },
