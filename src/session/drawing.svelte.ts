@@ -22,7 +22,6 @@ import type { StandView } from './stand-view.svelte.ts';
 
 /** How much ink is left of a bike that is not the present one because the present one has no pose. */
 const DIMMED = 0.3;
-const SHADOW_INK = 0.9;
 /** Text sizes on the Stand, px: by the width of the window, so that a phone still holds the words. */
 const SMALL_WINDOW = 520;
 const LARGE_WINDOW = 1000;
@@ -75,7 +74,7 @@ export class Drawing {
     const shown = shadow && this.#differs && live !== null && baseline !== null;
     return {
       name: 'shadow',
-      ink: SHADOW_INK * this.#ink,
+      ink: this.#ink,
       shapes: shown ? shadowShapes(baseline.stance, baseline.bike, live.stance, align) : [],
     };
   });

@@ -26,6 +26,8 @@ const REASONS: Readonly<Record<NoPoseReason, true>> = {
   sprocketsOverlap: true,
   teethImpossible: true,
   chainPitchImpossible: true,
+  guideImpossible: true,
+  countershaftBehindAxle: true,
   massNegative: true,
 };
 

@@ -28,7 +28,8 @@ export function handle(page: Page, id: string): Locator {
 export async function middleOf(page: Page, id: string): Promise<Place> {
   return await handle(page, id).evaluate((element: HTMLElement) => {
     const { left, top } = (element.offsetParent as HTMLElement).getBoundingClientRect();
-    return { x: left + parseFloat(element.style.left), y: top + parseFloat(element.style.top) };
+    const { e, f } = new DOMMatrix(element.style.transform);
+    return { x: left + e, y: top + f };
   });
 }
 
