@@ -71,6 +71,14 @@ describe('sprocket pairs', () => {
     }
   });
 
+  it('take a chain that fits even where the nearest whole one would leave the slot', () => {
+    for (const axlePosition of [0.5, 29.5])
+      for (const pair of pairs({ setup: { ...plainSetup, axlePosition } })) {
+        expect(pair.misfit).toBeNull();
+        expect(pair.fitting).toContain(pair.links);
+      }
+  });
+
   it('with chains in hand take only those, and tell where the axle would be when none fits', () => {
     const found = pairs({ linksInHand: [114] });
     const fit = found.filter((p) => p.misfit === null);

@@ -96,6 +96,20 @@ describe('a sweep over a dial', () => {
   });
 });
 
+describe('a range in which the bike stands, cannot stand, and stands again', () => {
+  it('keeps the stretch of the present value, not the first', () => {
+    // A head insert turned once round is the same bike again.
+    const curve = curveOf(
+      sweep(asked({ kind: 'dial', dial: 'headInsertDeg' }, -400, 400, { count: 801 })),
+      rake,
+    );
+    expect(curve.x).toContain(0);
+    expect(curve.x).not.toContain(-360);
+    expect(curve.lowStop).not.toBeNull();
+    expect(curve.highStop).not.toBeNull();
+  });
+});
+
 describe('a sweep that finds nothing', () => {
   it('is empty, with the reasons at both ends', () => {
     const curve = curveOf(sweep(asked(rear, 200, 300)), antiSquat);
