@@ -142,8 +142,8 @@ describe('refusing', () => {
     ['fork length', ['bike', 'fork', 'length']],
     ['swingarm length', ['bike', 'swingarm', 'length']],
     ['swingarm angle, topped out', ['bike', 'swingarm', 'toppedOutAngleDeg']],
-    ['front sprocket teeth', ['setup', 'frontTeeth']],
-    ['rear sprocket teeth', ['setup', 'rearTeeth']],
+    ['number of front teeth', ['setup', 'frontTeeth']],
+    ['number of rear teeth', ['setup', 'rearTeeth']],
     ['clamp offset', ['setup', 'clampOffset']],
     ['front tyre', ['setup', 'frontTyre']],
     ['rear tyre', ['setup', 'rearTyre']],
@@ -158,7 +158,7 @@ describe('refusing', () => {
 
   it('names every essential field of a part that is missing as a whole', () => {
     const sentence = reason(changed(['setup'], undefined))?.sentence;
-    for (const words of ['front sprocket teeth', 'clamp offset', 'rear tyre'])
+    for (const words of ['number of front teeth', 'clamp offset', 'rear tyre'])
       expect(sentence).toContain(words);
   });
 

@@ -80,12 +80,12 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     placed,
   ),
   frontTeeth: numberField(
-    { words: 'front sprocket teeth', help: 'Teeth of the countershaft sprocket.' },
+    { words: 'number of front teeth', help: 'Teeth of the countershaft sprocket.' },
     essential,
     teeth,
   ),
   rearTeeth: numberField(
-    { words: 'rear sprocket teeth', help: 'Teeth of the rear sprocket.' },
+    { words: 'number of rear teeth', help: 'Teeth of the rear sprocket.' },
     essential,
     teeth,
   ),

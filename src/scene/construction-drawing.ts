@@ -10,7 +10,7 @@ import { squatConstruction } from './squat-construction.ts';
 import { zonesEnd } from './zones.ts';
 
 /** How far the wheelbase line lies under the ground and the axis runs on above the head, mm. */
-const WHEELBASE_DROP = 95;
+const WHEELBASE_DROP = 125;
 const AXIS_ABOVE = 190;
 /** An instant centre further away than this many wheelbases is shown as a direction only. */
 const FARTHEST_CENTRE = 3;

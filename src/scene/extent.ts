@@ -7,7 +7,7 @@ import { zonesEnd } from './zones.ts';
 /** Room for the tail behind the load mark, the bars above the head and the wheelbase line below, mm. */
 const BEHIND = 170;
 const ABOVE = 250;
-const BELOW = 190;
+const BELOW = 215;
 
 export function bikeExtent(standing: Stance): Extent {
   const { machine } = standing;
