@@ -1,0 +1,84 @@
+/** Every point of the bike is placed by typed figures alone, axles and contact patches by what places them. */
+import { expect, test } from '@playwright/test';
+import { SKETCH_POINTS, pointPlace, type PointKey } from '../../src/core/sketch/points.ts';
+import type { BikeDocument } from '../../src/document/document.ts';
+import { savedDocument, standing } from './support/bike-document.ts';
+import { field, undo, undoButton } from './support/panels.ts';
+import { chooseMode, openPage } from './support/stand.ts';
+
+/** The figures typed for points whose place follows from other figures, with what each must have set. */
+const FOLLOWING: Partial<
+  Record<
+    PointKey,
+    readonly { label: string; typed: string; set: (saved: BikeDocument) => unknown; to: unknown }[]
+  >
+> = {
+  rearAxle: [
+    { label: 'Swingarm length', typed: '561.5', set: ({ bike }) => bike.swingarm.length, to: 561.5 },
+    {
+      label: 'Swingarm angle, topped out',
+      typed: '10,25',
+      set: ({ bike }) => bike.swingarm.toppedOutAngleDeg,
+      to: 10.25,
+    },
+  ],
+  frontAxle: [
+    { label: 'Fork length', typed: '652', set: ({ bike }) => bike.fork.length, to: 652 },
+    { label: 'Axle lead', typed: '3.5', set: ({ bike }) => bike.fork.axleLead, to: 3.5 },
+  ],
+  rearPatch: [
+    {
+      label: 'Rear tyre, outside diameter',
+      typed: '633',
+      set: ({ setup }) => setup.rearTyre,
+      to: { diameter: 633 },
+    },
+  ],
+  frontPatch: [
+    {
+      label: 'Front tyre, outside diameter',
+      typed: '23.5 in',
+      set: ({ setup }) => setup.frontTyre,
+      to: { diameter: 596.9 },
+    },
+  ],
+};
+
+for (const { key, label } of SKETCH_POINTS)
+  test(`S1: ${label.toLowerCase()} is placed by typed figures`, async ({ page }) => {
+    await openPage(page);
+    await chooseMode(page, 'Edit');
+    await page.getByRole('combobox', { name: 'Point', exact: true }).selectOption({ label });
+    const following = FOLLOWING[key];
+    if (following !== undefined) {
+      for (const { label: figure, typed, set, to } of following) {
+        await field(page, figure).fill(typed);
+        await field(page, figure).press('Enter');
+        await expect(undoButton(page)).toBeEnabled();
+        expect(set(await savedDocument(page)), figure).toEqual(to);
+        await undo(page);
+      }
+      return;
+    }
+    const place = (saved: BikeDocument) => pointPlace(standing(saved), key, saved.bike.frame.headTubeLength);
+    const before = place(await savedDocument(page));
+    const [x, y] = [Math.round(before.x) + 3, Math.round(before.y) - 2];
+    await field(page, 'Ahead of rear contact patch').fill(String(x));
+    await field(page, 'Ahead of rear contact patch').press('Enter');
+    await field(page, 'Above the ground').fill(String(y));
+    await field(page, 'Above the ground').press('Enter');
+    const after = place(await savedDocument(page));
+    expect(after.x).toBeCloseTo(x, 6);
+    expect(after.y).toBeCloseTo(y, 6);
+  });
+
+test('S1: the Stand says in words in which zone the squat line runs', async ({ page }) => {
+  await openPage(page);
+  const described = page.getByRole('application', { name: 'Side view of the bike' });
+  await expect(described).toHaveAccessibleDescription(/lift zone: the rear lifts on the gas/);
+  await field(page, 'Front sprocket').fill('19');
+  await field(page, 'Front sprocket').press('Enter');
+  await field(page, 'Rear sprocket').fill('34');
+  await field(page, 'Rear sprocket').press('Enter');
+  await expect(described).toHaveAccessibleDescription(/squat zone: the rear squats on the gas/);
+});
