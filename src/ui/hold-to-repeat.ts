@@ -1,4 +1,5 @@
 /** A button that steps once when pressed, goes on stepping while held, and reports once when let go. */
+import { listening } from './listening.ts';
 
 export interface HoldListener {
   readonly onstep: () => void;
@@ -83,27 +84,21 @@ export function holdToRepeat(listener: HoldListener): (button: HTMLElement) => (
     };
     const menu = (event: Event): void => event.preventDefault();
 
-    button.addEventListener('pointerdown', down);
-    button.addEventListener('pointerup', up);
-    button.addEventListener('pointercancel', lost);
-    button.addEventListener('lostpointercapture', lost);
-    button.addEventListener('click', click);
-    button.addEventListener('keydown', key);
-    button.addEventListener('keyup', keyUp);
-    button.addEventListener('blur', listener.onrelease);
-    button.addEventListener('contextmenu', menu);
+    const end = listening(button, {
+      pointerdown: down,
+      pointerup: up,
+      pointercancel: lost,
+      lostpointercapture: lost,
+      click,
+      keydown: key,
+      keyup: keyUp,
+      blur: listener.onrelease,
+      contextmenu: menu,
+    });
     return () => {
       if (pointer !== null) listener.oncancel();
       stop();
-      button.removeEventListener('pointerdown', down);
-      button.removeEventListener('pointerup', up);
-      button.removeEventListener('pointercancel', lost);
-      button.removeEventListener('lostpointercapture', lost);
-      button.removeEventListener('click', click);
-      button.removeEventListener('keydown', key);
-      button.removeEventListener('keyup', keyUp);
-      button.removeEventListener('blur', listener.onrelease);
-      button.removeEventListener('contextmenu', menu);
+      end();
     };
   };
 }

@@ -1,5 +1,6 @@
 /** Dragging a label sideways to change the number it names: from the browser's events to the scrub gesture. */
 import { scrubStep, type Scrub, type ScrubInput } from '../gestures/number-scrub.ts';
+import { listening } from './listening.ts';
 
 export interface ScrubListener {
   /** Steps away from where the drag began; fractions of a step while Alt is held. */
@@ -54,20 +55,17 @@ export function scrubLabel(listener: ScrubListener): (label: HTMLElement) => () 
       scrubbed = false;
     };
 
-    label.addEventListener('pointerdown', down);
-    label.addEventListener('pointermove', move);
-    label.addEventListener('pointerup', up);
-    label.addEventListener('pointercancel', lost);
-    label.addEventListener('lostpointercapture', lost);
-    label.addEventListener('click', click);
+    const end = listening(label, {
+      pointerdown: down,
+      pointermove: move,
+      pointerup: up,
+      pointercancel: lost,
+      lostpointercapture: lost,
+      click,
+    });
     return () => {
       if (scrub !== null) send({ type: 'cancel', id: scrub.id });
-      label.removeEventListener('pointerdown', down);
-      label.removeEventListener('pointermove', move);
-      label.removeEventListener('pointerup', up);
-      label.removeEventListener('pointercancel', lost);
-      label.removeEventListener('lostpointercapture', lost);
-      label.removeEventListener('click', click);
+      end();
     };
   };
 }
