@@ -15,6 +15,7 @@ export interface WantedLabel {
   readonly startPx?: Point;
   /** Left out rather than moved: for the name of an area, which means nothing beside it. */
   readonly fixed?: boolean;
+  readonly backed?: boolean;
 }
 
 export interface Box {
@@ -108,6 +109,7 @@ export function placeLabels(
         spot: label.spot,
         shiftPx,
         sizePx: label.sizePx,
+        ...(label.backed && { backed: true }),
         leader: Math.hypot(step.x, step.y) > LEADER_FROM,
       });
       break;

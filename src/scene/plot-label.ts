@@ -13,7 +13,7 @@ const BAR = 2.5;
 /** From the middle of a line of words down to what the letters stand on, as a part of the text size. */
 const STANDS_BELOW = 0.35;
 
-/** Names of areas stand on their area alone, bold; other words get a backing. */
+/** Names of areas are bold and stand on their area alone, unless asked otherwise; other words get a backing. */
 export function plotLabel(label: LabelShape, theme: Theme, view: View, plotter: Plotter): void {
   const { stroke, fill } = theme.roles[label.role];
   const colour = stroke ?? fill ?? theme.labelInk;
@@ -21,11 +21,11 @@ export function plotLabel(label: LabelShape, theme: Theme, view: View, plotter: 
   const box = labelBox(label.text, label.sizePx, label.spot, screen, label.shiftPx);
   const ofArea = label.role === 'zoneName';
   if (label.leader) plotLeader(screen, box, colour, plotter);
-  if (!ofArea) {
+  if (!ofArea || label.backed) {
     roundedBox(box, plotter);
     plotter.paint(solid(theme.labelBacking));
-    plotBar(box, label.spot, colour, plotter);
   }
+  if (!ofArea) plotBar(box, label.spot, colour, plotter);
   plotter.words({
     text: label.text,
     xPx: (box.left + box.right + (ofArea ? 0 : label.spot === 'left' ? -BAR : BAR)) / 2,

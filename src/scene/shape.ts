@@ -103,6 +103,8 @@ export interface LabelShape {
   /** Where the words stand, px right and down of the place, after labels were kept apart. */
   readonly shiftPx: Point;
   readonly sizePx: number;
+  /** For the name of an area: on a backing of its own, where it may lie over the bike. */
+  readonly backed?: boolean;
   /** A thin line back to the place when the words had to move away from it. */
   readonly leader: boolean;
 }
@@ -114,8 +116,6 @@ export type Shape = PathShape | MarkShape | LabelShape;
 /** Layers from back to front. */
 export type LayerName = 'zones' | 'shadow' | 'bike' | 'construction' | 'labels';
 
-export const LAYERS: readonly LayerName[] = ['zones', 'shadow', 'bike', 'construction', 'labels'];
-
 export interface SceneLayer {
   readonly name: LayerName;
   /** 1 for full ink, less to dim what is not current. */
@@ -123,5 +123,5 @@ export interface SceneLayer {
   readonly shapes: readonly Shape[];
 }
 
-/** One SceneLayer for each layer name, in the order of LAYERS. */
+/** One SceneLayer for each layer name, in that order. */
 export type Scene = readonly SceneLayer[];

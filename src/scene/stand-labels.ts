@@ -112,6 +112,7 @@ export function zoneLabels(standing: Stance, options: LabelOptions): WantedLabel
     at: { x, y },
     spot: 'left',
     fixed: true,
+    backed: options.brief,
     sizePx: zone === 'neutral' || options.brief ? options.sizePx : options.sizePx * 1.2,
   }));
 }

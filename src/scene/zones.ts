@@ -49,6 +49,19 @@ export function zoneShapes(standing: Stance, band: number): Shape[] {
   ];
 }
 
+/** Where the squat line runs, in words for those who do not see the areas; empty without a load-transfer line. */
+export function zoneSentence(standing: Stance, band: number): string {
+  const zone = zoneOf(standing, band);
+  return zone === null ? '' : ZONE_SENTENCES[zone];
+}
+
+const ZONE_SENTENCES: Readonly<Record<Zone, string>> = {
+  squat: 'The squat line runs in the squat zone: the rear squats on the gas.',
+  neutral: 'The squat line runs in the neutral zone: the rear neither squats nor lifts on the gas.',
+  lift: 'The squat line runs in the lift zone: the rear lifts on the gas.',
+  proSquat: 'The squat line runs in the pro-squat zone: the drive itself pulls the rear down.',
+};
+
 /** The middle of each area's right edge, for its name. */
 export function zoneNamePlaces(standing: Stance, band: number): { zone: Zone; x: number; y: number }[] {
   const { loadPoint } = squatConstruction(standing);

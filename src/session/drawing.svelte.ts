@@ -139,17 +139,15 @@ export class Drawing {
         ? []
         : [
             ...(measured === null ? [] : [dimensionLabel(measured.from, measured.to, options)]),
-            ...(labels ? standLabels(live.stance, options) : []),
+            // Names of areas cannot move, so the other words make room for them.
             ...zoneLabels(live.stance, options),
+            ...(labels ? standLabels(live.stance, options) : []),
           ];
-    const { view, widthPx, heightPx, coveredBelowPx } = this.#view;
+    const { view, widthPx, heightPx } = this.#view;
     return {
       name: 'labels',
       ink: this.#ink,
-      shapes: placeLabels(wanted, view, widthPx, heightPx - coveredBelowPx, [
-        ...this.taken(),
-        ...this.#marks,
-      ]),
+      shapes: placeLabels(wanted, view, widthPx, heightPx, [...this.taken(), ...this.#marks]),
     };
   });
 

@@ -11,8 +11,6 @@ export class StandView {
   heightPx = $state(0);
   /** What is on the canvas as a picture, once there is a canvas. */
   picture: ((pixelRatio: number) => HTMLCanvasElement) | null = null;
-  /** Space at the lower edge covered by other things on the Stand, px. */
-  coveredBelowPx = $state(0);
   /** Until the user pans or zooms, a change of the window's size fits the bike anew. */
   #untouched = true;
 
@@ -25,7 +23,7 @@ export class StandView {
 
   showWhole(extent: Extent): void {
     if (!(this.widthPx > 0 && this.heightPx > 0)) return;
-    this.view = fitted(extent, this.widthPx, this.heightPx - this.coveredBelowPx, MARGIN);
+    this.view = fitted(extent, this.widthPx, this.heightPx, MARGIN);
     this.#untouched = true;
   }
 
