@@ -2,6 +2,13 @@
 import type { PointKey } from '../core/sketch/points.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
 
+/** What lies below the Stand. */
+export type BelowKey = 'why';
+
+export const BELOW: readonly { readonly key: BelowKey; readonly label: string }[] = [
+  { key: 'why', label: 'Why' },
+];
+
 export type StandMode = 'dials' | 'edit' | 'measure';
 
 export class Mode {
@@ -10,6 +17,7 @@ export class Mode {
   chosenPoint = $state<PointKey | null>(null);
   /** The point whose figures are shown: the one last held or chosen. */
   shownPoint = $state<PointKey>('pivot');
+  below = $state<BelowKey>('why');
   /** The reading whose construction is lit. */
   chosenReading = $state<string | null>(null);
 

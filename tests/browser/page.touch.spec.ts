@@ -6,7 +6,7 @@ import { chooseMode, openPage } from './support/stand.ts';
 /** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
 const LEAST_PX = 44;
 
-type Panel = 'Dials' | 'Bike' | 'Readings' | 'Why';
+type Panel = 'Dials' | 'Bike' | 'Readings' | 'Why and more';
 
 async function choosePanel(page: Page, panel: Panel): Promise<void> {
   await page.getByRole('group', { name: 'Panel' }).getByText(panel, { exact: true }).tap();
@@ -56,7 +56,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
     await page.getByRole('button', { name: 'Units and theme' }).tap();
-    for (const panel of ['Dials', 'Readings', 'Why'] as const) {
+    for (const panel of ['Dials', 'Readings', 'Why and more'] as const) {
       await choosePanel(page, panel);
       expect({ panel, small: await smallControls(page), beside: await beside(page) }).toEqual({
         panel,
@@ -84,7 +84,7 @@ test('one panel is in sight at a time, and the Stand above it always', async ({ 
   expect(await sights()).toEqual([true, false, false]);
   await choosePanel(page, 'Readings');
   expect(await sights()).toEqual([false, true, false]);
-  await choosePanel(page, 'Why');
+  await choosePanel(page, 'Why and more');
   expect(await sights()).toEqual([false, false, true]);
   await expect(page.getByRole('application', { name: 'Side view of the bike' })).toBeInViewport({ ratio: 1 });
   await choosePanel(page, 'Dials');
