@@ -1,6 +1,7 @@
 /** The help of the command that prints readings: every dial and every reading by name, with unit and range. */
 import type { Bike } from '../core/chassis/bike.ts';
-import { DIALS, type Dial } from '../core/chassis/dials.ts';
+import type { Dial } from '../core/springs/dial.ts';
+import { DIALS } from '../core/springs/dials.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import { dialUnit } from './set-dial.ts';

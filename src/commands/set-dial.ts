@@ -1,5 +1,6 @@
 /** Sets a dial from the words of the command line, such as `forkHeight=5` or `rearTyre=190/55-17`. */
-import { DIALS, type Dial } from '../core/chassis/dials.ts';
+import type { Dial } from '../core/springs/dial.ts';
+import { DIALS } from '../core/springs/dials.ts';
 import type { Bike } from '../core/chassis/bike.ts';
 import type { TyreReason } from '../core/chassis/tyre.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';

@@ -1,7 +1,7 @@
 /** Tests of the edits. */
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { dialOf, DIALS } from '../core/chassis/dials.ts';
+import { dialOf, DIALS } from '../core/springs/dials.ts';
 import type { BikeDocument } from './document.ts';
 import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS } from './editable-fields.ts';
 import {

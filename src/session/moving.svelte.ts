@@ -1,6 +1,6 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
-import type { NumberDial } from '../core/chassis/dials.ts';
-import { dialOf, steppedDial } from '../core/chassis/dials.ts';
+import type { NumberDial } from '../core/springs/dial.ts';
+import { dialOf, steppedDial } from '../core/springs/dials.ts';
 import { noPoseWords } from '../core/chassis/no-pose-words.ts';
 import type { NoPose } from '../core/chassis/no-pose.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';

@@ -1,6 +1,7 @@
 /** Random bikes for properties: likely ones that stand, and absurd ones that only have to be refused in good order. */
 import fc from 'fast-check';
-import type { Bike, TravelRow } from '../../src/core/chassis/bike.ts';
+import type { Bike } from '../../src/core/chassis/bike.ts';
+import type { TravelRow } from '../../src/core/chassis/rear-layout.ts';
 import type { Setup } from '../../src/core/chassis/setup.ts';
 import type { Travel } from '../../src/core/springs/stance.ts';
 import { plainBike } from './plain-bike.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { DIALS } from '../chassis/dials.ts';
+import { DIALS } from '../springs/dials.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { finalRatio } from '../readings/final-ratio.ts';

@@ -1,5 +1,5 @@
 /** Chain and axle: where the axle ends up in its slot with a given chain, and which chains a given axle place takes. */
-import type { NoPose } from '../chassis/no-pose.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { linksBetween, linksFrom, linksPossible, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
@@ -30,12 +30,15 @@ export interface AxlePlace {
 export interface AxleMisfit {
   readonly ok: false;
   /** `chainTooShort` would pull the axle ahead of the slot, `chainTooLong` push it out behind; the other names say themselves. */
-  readonly reason: 'chainTooShort' | 'chainTooLong' | 'linksImpossible' | 'notConverged' | NoPose['reason'];
+  readonly reason:
+    'chainTooShort' | 'chainTooLong' | 'linksImpossible' | 'notConverged' | NoLinkage['reason'];
   readonly links: number;
   /** Where the axle would have to be, mm from the slot's front; null when the chain reaches no such place near the slot. */
   readonly axlePosition: number | null;
   /** Chains that put the axle into the slot, nearest to the asked one first; empty when none does. */
   readonly nearest: readonly number[];
+  /** The slot's length, mm. */
+  readonly slot: number;
 }
 
 /** How far outside the slot a place is still told, in parts of the swingarm. */
@@ -50,13 +53,13 @@ function linksAt(
   loop: ChainLoop,
   slot: AxleSlot,
   axlePosition: number,
-): number | NoPose {
+): number | NoLinkage {
   const path = chainAt(machine, loop, slot.rearTravel, axlePosition);
   return 'ok' in path ? path : path.links + slot.spare / loop.pitch;
 }
 
 /** Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to ask. */
-export function chainsThatFit(machine: ChainMachine, loop: ChainLoop, slot: AxleSlot): number[] | NoPose {
+export function chainsThatFit(machine: ChainMachine, loop: ChainLoop, slot: AxleSlot): number[] | NoLinkage {
   const least = linksAt(machine, loop, slot, 0);
   const most = linksAt(machine, loop, slot, slot.slot);
   if (typeof least !== 'number') return least;
@@ -80,7 +83,7 @@ export function axleForChain(
     const nearest = Array.isArray(fits)
       ? fits.sort((a, b) => Math.abs(a - links) - Math.abs(b - links) || a - b)
       : [];
-    return { ok: false, reason, links, axlePosition, nearest };
+    return { ok: false, reason, links, axlePosition, nearest, slot: slot.slot };
   };
   if (!linksPossible(links, slot.rule)) return misfit('linksImpossible', null);
   const here = linksAt(machine, loop, slot, 0);
@@ -91,8 +94,8 @@ export function axleForChain(
   };
   let [low, high] = [0, slot.slot];
   // A chain that does not fit is followed outside the slot, to tell how far off it is.
-  if (here > links) [low, high] = [-TOLD_AHEAD * machine.rear.tableArm, 0];
-  else if (missing(slot.slot) < 0) [low, high] = [slot.slot, TOLD_BEHIND * machine.rear.tableArm];
+  if (here > links) [low, high] = [-TOLD_AHEAD * machine.rear.slotFrontArm, 0];
+  else if (missing(slot.slot) < 0) [low, high] = [slot.slot, TOLD_BEHIND * machine.rear.slotFrontArm];
   const found = solveBetween(missing, low, high, PLACE_STEP);
   if (found.status === 'notConverged') return misfit('notConverged', null);
   if (found.status !== 'solved') return misfit(here > links ? 'chainTooShort' : 'chainTooLong', null);
@@ -117,7 +120,7 @@ export function chainForAxle(
   loop: ChainLoop,
   slot: AxleSlot,
   axlePosition: number,
-): ChainForAxle | NoPose {
+): ChainForAxle | NoLinkage {
   const exactLinks = linksAt(machine, loop, slot, axlePosition);
   if (typeof exactLinks !== 'number') return exactLinks;
   const whole = [...new Set([linksUpTo(exactLinks, slot.rule), linksFrom(exactLinks, slot.rule)])];
