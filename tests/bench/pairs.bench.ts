@@ -16,7 +16,7 @@ export default function pairs(): string[] {
     leastFront: 11,
     linksInHand: null,
     rule: { halfLink: false },
-    spare: 0.5,
+    play: 30,
     setAt: 0,
     stretchPercent: 0,
   });

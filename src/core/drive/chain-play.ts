@@ -74,25 +74,34 @@ export function chainPlay(run: BottomRun, spare: number): ChainPlay | NoPlay {
   return { ok: true, up, down, total: up + down };
 }
 
-/** Chain beyond the taut length, mm, at which a run has so much play up and down together; why not otherwise. */
+/**
+ * Chain beyond the taut length, mm, at which a run has so much play up and down together; why not otherwise. Up and
+ * down use up the same chain: one equation for how much of the play lies below the taut line.
+ */
 export function spareForPlay(run: BottomRun, total: number): { ok: true; spare: number } | NoPlay {
   if (!Number.isFinite(total)) return { ok: false, reason: 'notANumber', spare: 0 };
   if (total <= 0) return { ok: true, spare: 0 };
-  // All of the play downward takes more chain than half up and half down.
-  const most = total > MOST_PART * run.length ? null : spareForAside(run, total);
-  if (most === null) return { ok: false, reason: 'tooSlack', spare: 0 };
-  const found = solveBetween(
-    (spare) => {
-      const play = chainPlay(run, spare);
-      return play.ok ? play.total - total : NaN;
-    },
-    0,
-    most,
-    SPARE_STEP,
-  );
-  if (found.status === 'solved') return { ok: true, spare: found.x };
-  return { ok: false, reason: found.status === 'noValue' ? 'tooSlack' : 'notConverged', spare: found.x };
+  if (total > MOST_PART * run.length) return { ok: false, reason: 'tooSlack', spare: 0 };
+  // Like a string's, nearly: half up and half down, and what they differ by rises so.
+  const rise = (4 * total) / run.length;
+  let down = total / 2;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const below = spareForAside(run, down);
+    const above = spareForAside(run, down - total);
+    if (below === null || above === null) break;
+    const step = (above - below) / rise;
+    // Where both are so nearly alike their mean is right to the square of what the place is wrong by.
+    if (Math.abs(step) <= ALIKE) return { ok: true, spare: (below + above) / 2 };
+    down += step;
+  }
+  const unlike = (way: number): number =>
+    (spareForAside(run, way) ?? NaN) - (spareForAside(run, way - total) ?? NaN);
+  const found = solveBetween(unlike, 0, total, PLAY_STEP);
+  if (found.status === 'solved') return { ok: true, spare: spareForAside(run, found.x) ?? NaN };
+  return { ok: false, reason: found.status === 'noValue' ? 'tooSlack' : 'notConverged', spare: 0 };
 }
 
-/** Spare chain to which a wanted play is turned round, mm. */
-const SPARE_STEP = 1e-10;
+/** Steps to the place at which play up and down use up the same chain, each leaving some hundredths of the way; a play so large that they do not end is enclosed instead. */
+const MOST_ROUNDS = 12;
+/** Place at which they count as the same, mm. */
+const ALIKE = 1e-6;

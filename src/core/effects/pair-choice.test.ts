@@ -16,7 +16,7 @@ function allPairs(): readonly SprocketPair[] {
     leastFront: 14,
     linksInHand: null,
     rule: { halfLink: false },
-    spare: 0.5,
+    play: 30,
     setAt: 0,
     stretchPercent: 0,
   });

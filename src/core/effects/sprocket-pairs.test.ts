@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
+import { bottomRun } from '../drive/bottom-run.ts';
 import { linksAround } from '../drive/chain-length.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
+import { chainPlay } from '../drive/chain-play.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { swingarmAngle } from '../readings/swingarm-angle.ts';
 import { topRunPivotGap } from '../readings/top-run-pivot-gap.ts';
@@ -19,7 +21,7 @@ const asked: PairsAsked = {
   leastFront: 12,
   linksInHand: null,
   rule: { halfLink: false },
-  spare: 0.5,
+  play: 30,
   setAt: 0,
   stretchPercent: 0,
 };
@@ -57,8 +59,11 @@ describe('sprocket pairs', () => {
         hanging.countershaftX - hanging.rearAxleX,
         hanging.countershaftY - hanging.rearAxleY,
       );
-      const links = linksAround(chainLoop(frontTeeth, rearTeeth, 15.875), apart) + 0.5 / 15.875;
-      expect(links).toBeCloseTo(pair.links ?? NaN, 8);
+      const loop = chainLoop(frontTeeth, rearTeeth, 15.875);
+      const run = bottomRun(loop, { x: 0, y: 0 }, { x: apart, y: 0 });
+      if (run === null) throw new Error('The sprockets overlap');
+      const play = chainPlay(run, ((pair.links ?? NaN) - linksAround(loop, apart)) * 15.875);
+      expect(play.ok && play.total).toBeCloseTo(30, 6);
     }
   });
 
@@ -102,6 +107,11 @@ describe('sprocket pairs', () => {
       const [before, after] = [pair.axlePosition, worn[i].axlePosition];
       if (before !== null && after !== null) expect(after - before).toBeGreaterThan(4);
     });
+  });
+
+  it('with a play that no run has are told so', () => {
+    const [pair] = pairs({ play: 2000 });
+    expect(pair).toMatchObject({ links: null, stance: null, misfit: { reason: 'playImpossible' } });
   });
 
   it('name what stands in their way and still tell the rest', () => {

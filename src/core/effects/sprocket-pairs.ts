@@ -9,8 +9,14 @@ import { withAxleAt } from '../linkage/suspension.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import type { AbsentReason } from '../readings/reading.ts';
 import { topRunPivotGap } from '../readings/top-run-pivot-gap.ts';
-import { axleForChain, chainsThatFit, type AxleMisfit, type AxleSlot } from '../springs/axle-in-slot.ts';
-import { chainAt } from '../springs/chain-in-frame.ts';
+import {
+  axleForChain,
+  chainsThatFit,
+  linksForPlace,
+  type AxleMisfit,
+  type AxleSlot,
+  type NoChainPlay,
+} from '../springs/axle-in-slot.ts';
 import { chainMomentPerThousand } from '../springs/chain-moment.ts';
 import { machine, type Machine } from '../springs/machine.ts';
 import { pairObstacle, type PairObstacle } from '../springs/pair-obstacle.ts';
@@ -34,8 +40,8 @@ export interface PairsAsked {
   /** Chains in hand, links; null to take whatever chain fits. */
   readonly linksInHand: readonly number[] | null;
   readonly rule: LinkRule;
-  /** Chain left over beyond the taut length, mm, with the rear axle risen by `setAt` mm: the slack that is set. */
-  readonly spare: number;
+  /** Play at the middle of the bottom run, up and down together, mm, with the rear axle risen by `setAt` mm: the slack that is set. */
+  readonly play: number;
   readonly setAt: number;
   /** Chain longer than new by wear, per cent. */
   readonly stretchPercent: number;
@@ -52,7 +58,7 @@ export interface SprocketPair {
   readonly fitting: readonly number[];
   /** Where the axle stands with it; outside the slot it is told with the misfit. */
   readonly axlePosition: number | null;
-  readonly misfit: AxleMisfit | NoStand | null;
+  readonly misfit: AxleMisfit | NoStand | NoChainPlay | null;
   readonly obstacle: PairObstacle | null;
   /** The bike on its wheels with this pair, for any reading; null where the axle has no place or the bike no pose. */
   readonly stance: Stance | null;
@@ -101,7 +107,7 @@ export function sprocketPair(
     frontSprocketRadius: fresh.frontRadius,
     rearSprocketRadius: fresh.rearRadius,
   };
-  const slot: AxleSlot = { slot: bike.swingarm.slot, spare: asked.spare, rearTravel: asked.setAt, rule };
+  const slot: AxleSlot = { slot: bike.swingarm.slot, play: asked.play, rearTravel: asked.setAt, rule };
   const bare = { frontTeeth, rearTeeth, ratio: rearTeeth / frontTeeth };
   const all = chainsThatFit(withTeeth, loop, slot);
   if (!Array.isArray(all)) return { ...bare, ...NOTHING, misfit: all };
@@ -156,9 +162,8 @@ function chosenChain(
   linksInHand: readonly number[] | null,
   axlePosition: number,
 ): number | null {
-  const path = chainAt(machine, loop, slot.rearTravel, axlePosition);
-  if ('ok' in path) return null;
-  const wanted = path.links + slot.spare / loop.pitch;
+  const wanted = linksForPlace(machine, loop, slot, axlePosition);
+  if (typeof wanted !== 'number') return null;
   const offered = linksInHand ?? [linksUpTo(wanted, slot.rule), linksFrom(wanted, slot.rule)];
   const among = fitting.length > 0 ? fitting : offered;
   return among.reduce<number | null>(

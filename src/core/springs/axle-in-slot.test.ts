@@ -5,23 +5,25 @@ import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { made, standing } from '../../../tests/support/standing.ts';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
 import { linksAround } from '../drive/chain-length.ts';
+import { bottomRun } from '../drive/bottom-run.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
+import { chainPlay, spareForPlay } from '../drive/chain-play.ts';
 import { axleForChain, chainForAxle, chainsThatFit, type AxleSlot } from './axle-in-slot.ts';
-import { axleInFrame, chainAt, dialledAxlePosition } from './chain-in-frame.ts';
+import { axleInFrame, bottomRunInFrame, chainAt, dialledAxlePosition } from './chain-in-frame.ts';
 import { machine } from './machine.ts';
 
 const loop = chainLoop(15, 45, 15.875);
-const slot: AxleSlot = { slot: 30, spare: 0, rearTravel: 0, rule: { halfLink: false } };
+const slot: AxleSlot = { slot: 30, play: 0, rearTravel: 0, rule: { halfLink: false } };
 
 describe('an axle with a given chain', () => {
   it('stands where the chain round both sprockets of the standing bike has its links', () => {
     let placed = 0;
     fc.assert(
-      fc.property(likelyBike, fc.constantFrom(0, 0.5, 3), ({ bike, setup, travel }, spare) => {
+      fc.property(likelyBike, fc.constantFrom(0, 12, 35), ({ bike, setup, travel }, play) => {
         const parts = machine(withFrame(bike, { guideRadius: null }), setup);
         if (!parts.ok) return;
         const chain = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
-        const asked = { ...slot, slot: bike.swingarm.slot, spare, rearTravel: Math.min(travel.rear, 60) };
+        const asked = { ...slot, slot: bike.swingarm.slot, play, rearTravel: Math.min(travel.rear, 60) };
         const fits = chainsThatFit(parts, chain, asked);
         if (!Array.isArray(fits)) return;
         for (const links of fits) {
@@ -33,7 +35,18 @@ describe('an axle with a given chain', () => {
             { front: 0, rear: asked.rearTravel },
           );
           const centres = Math.hypot(on.countershaftX - on.rearAxleX, on.countershaftY - on.rearAxleY);
-          expect(Math.abs(linksAround(chain, centres) + spare / chain.pitch - links)).toBeLessThan(1e-9);
+          const around = linksAround(chain, centres);
+          if (play === 0) expect(Math.abs(around - links)).toBeLessThan(1e-9);
+          // The play of the standing bike's own bottom run, with what the chain is longer than taut.
+          const run = bottomRun(
+            chain,
+            { x: on.rearAxleX, y: on.rearAxleY },
+            { x: on.countershaftX, y: on.countershaftY },
+          );
+          if (run === null) throw new Error('The sprockets overlap');
+          const left = chainPlay(run, Math.max(0, (links - around) * chain.pitch));
+          if (!left.ok) throw new Error(left.reason);
+          if (play > 0) expect(Math.abs(left.total - play)).toBeLessThan(1e-6);
           expect(Math.abs(place.residual)).toBeLessThan(1e-9);
           placed++;
         }
@@ -41,6 +54,27 @@ describe('an axle with a given chain', () => {
       { numRuns: 300, seed: 1 },
     );
     expect(placed).toBeGreaterThan(300);
+  });
+
+  it('with more play stands further ahead, as much as the chain it takes', () => {
+    const [taut, slack] = [0, 35].map((play) => axleForChain(made(), loop, { ...slot, slot: 60, play }, 114));
+    if (!taut.ok || !slack.ok) throw new Error('no place');
+    const run = bottomRunInFrame(made(), loop, 0, slack.axlePosition);
+    if ('ok' in run) throw new Error(run.reason);
+    const spare = spareForPlay(run, 35);
+    if (!spare.ok) throw new Error(spare.reason);
+    // Two runs give up what one run hangs through.
+    expect(taut.axlePosition - slack.axlePosition).toBeCloseTo(spare.spare / 2, 1);
+    expect(spare.spare).toBeGreaterThan(0.8);
+  });
+
+  it('has no place with a play that no run has', () => {
+    for (const play of [NaN, 900]) {
+      const found = axleForChain(made(), loop, { ...slot, play }, 114);
+      expect(found).toMatchObject({ ok: false, reason: 'playImpossible', axlePosition: null, nearest: [] });
+      expect(chainsThatFit(made(), loop, { ...slot, play })).toEqual({ ok: false, reason: 'playImpossible' });
+      expect(chainForAxle(made(), loop, { ...slot, play }, 12)).toMatchObject({ reason: 'playImpossible' });
+    }
   });
 
   it('two links more let it move back by about one pitch, one by half a pitch', () => {

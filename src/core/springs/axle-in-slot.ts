@@ -1,17 +1,18 @@
 /** Chain and axle: where the axle ends up in its slot with a given chain, and which chains a given axle place takes. */
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
+import { spareForPlay } from '../drive/chain-play.ts';
 import { linksBetween, linksFrom, linksPossible, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
-import { chainAt, type ChainMachine } from './chain-in-frame.ts';
+import { bottomRunInFrame, chainAt, type ChainMachine } from './chain-in-frame.ts';
 
 /** The slot and how the chain is set in it. */
 export interface AxleSlot {
   /** How far the axle can move back from the slot's front, mm. */
   readonly slot: number;
-  /** Chain left over beyond the taut length at the travel below, mm: what becomes slack. */
-  readonly spare: number;
-  /** Rear travel at which the chain is set, mm: 0 for a wheel hanging on a stand. */
+  /** Play to be left at the middle of the bottom run, up and down together, mm; 0 for a taut chain. */
+  readonly play: number;
+  /** Rear travel at which that play is measured, mm: 0 for a wheel hanging on a stand. */
   readonly rearTravel: number;
   readonly rule: LinkRule;
 }
@@ -26,12 +27,23 @@ export interface AxlePlace {
   readonly residual: number;
 }
 
+/** No chain has the play asked for: no number, or more than a bottom run can be pushed aside. */
+export interface NoChainPlay {
+  readonly ok: false;
+  readonly reason: 'playImpossible';
+}
+
 /** Why a chain does not put the axle into its slot. */
 export interface AxleMisfit {
   readonly ok: false;
   /** `chainTooShort` would pull the axle ahead of the slot, `chainTooLong` push it out behind; the other names say themselves. */
   readonly reason:
-    'chainTooShort' | 'chainTooLong' | 'linksImpossible' | 'notConverged' | NoLinkage['reason'];
+    | 'chainTooShort'
+    | 'chainTooLong'
+    | 'linksImpossible'
+    | 'notConverged'
+    | NoChainPlay['reason']
+    | NoLinkage['reason'];
   readonly links: number;
   /** Where the axle would have to be, mm from the slot's front; null when the chain reaches no such place near the slot. */
   readonly axlePosition: number | null;
@@ -48,28 +60,41 @@ const TOLD_BEHIND = 1;
 const PLACE_STEP = 1e-10;
 const SLOT_ROUNDING = 1e-7;
 
-function linksAt(
+/**
+ * Length of the chain that has the slot's play with the axle `axlePosition` mm back from the slot's front, in links; in
+ * general no whole number. Or why there is none.
+ */
+export function linksForPlace(
   machine: ChainMachine,
   loop: ChainLoop,
   slot: AxleSlot,
   axlePosition: number,
-): number | NoLinkage {
+): number | NoLinkage | NoChainPlay {
   const path = chainAt(machine, loop, slot.rearTravel, axlePosition);
-  return 'ok' in path ? path : path.links + slot.spare / loop.pitch;
+  if ('ok' in path) return path;
+  if (slot.play === 0) return path.links;
+  const run = bottomRunInFrame(machine, loop, slot.rearTravel, axlePosition);
+  if ('ok' in run) return run;
+  const spare = spareForPlay(run, slot.play);
+  return spare.ok ? path.links + spare.spare / loop.pitch : { ok: false, reason: 'playImpossible' };
 }
 
 /** Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to ask. */
-export function chainsThatFit(machine: ChainMachine, loop: ChainLoop, slot: AxleSlot): number[] | NoLinkage {
-  const least = linksAt(machine, loop, slot, 0);
-  const most = linksAt(machine, loop, slot, slot.slot);
+export function chainsThatFit(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  slot: AxleSlot,
+): number[] | NoLinkage | NoChainPlay {
+  const least = linksForPlace(machine, loop, slot, 0);
+  const most = linksForPlace(machine, loop, slot, slot.slot);
   if (typeof least !== 'number') return least;
   if (typeof most !== 'number') return most;
   return linksBetween(least, most, slot.rule);
 }
 
 /**
- * Where the axle ends up with a chain of `links` links: the place at which the taut chain at the stated travel, with
- * the stated spare, is that long. Moving the axle back lengthens the swingarm; travel and shock are kept. Refused with
+ * Where the axle ends up with a chain of `links` links: the place at which the chain, with the stated play at
+ * the stated travel, is that long. Moving the axle back lengthens the swingarm; travel and shock are kept. Refused with
  * the place it would need and the nearest chains that work.
  */
 export function axleForChain(
@@ -86,10 +111,13 @@ export function axleForChain(
     return { ok: false, reason, links, axlePosition, nearest, slot: slot.slot };
   };
   if (!linksPossible(links, slot.rule)) return misfit('linksImpossible', null);
-  const here = linksAt(machine, loop, slot, 0);
+  const here = linksForPlace(machine, loop, slot, 0);
   if (typeof here !== 'number') return misfit(here.reason, null);
+  const there = linksForPlace(machine, loop, slot, slot.slot);
+  // Both ends are known by now, and each place costs a search of its own.
   const missing = (axlePosition: number): number => {
-    const length = linksAt(machine, loop, slot, axlePosition);
+    if (axlePosition === 0) return here - links;
+    const length = axlePosition === slot.slot ? there : linksForPlace(machine, loop, slot, axlePosition);
     return typeof length === 'number' ? length - links : NaN;
   };
   let [low, high] = [0, slot.slot];
@@ -120,8 +148,8 @@ export function chainForAxle(
   loop: ChainLoop,
   slot: AxleSlot,
   axlePosition: number,
-): ChainForAxle | NoLinkage {
-  const exactLinks = linksAt(machine, loop, slot, axlePosition);
+): ChainForAxle | NoLinkage | NoChainPlay {
+  const exactLinks = linksForPlace(machine, loop, slot, axlePosition);
   if (typeof exactLinks !== 'number') return exactLinks;
   const whole = [...new Set([linksUpTo(exactLinks, slot.rule), linksFrom(exactLinks, slot.rule)])];
   const off = (links: number): number => Math.abs(links - exactLinks);

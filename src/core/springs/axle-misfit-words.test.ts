@@ -41,7 +41,7 @@ it('tell of the half link, and of a bike without a pose', () => {
   const odd = axleForChain(
     made(),
     chainLoop(15, 45, 15.875),
-    { slot: 30, spare: 0, rearTravel: 0, rule: { halfLink: false } },
+    { slot: 30, play: 0, rearTravel: 0, rule: { halfLink: false } },
     115,
   );
   if (odd.ok) throw new Error('fits');
@@ -54,4 +54,5 @@ it('tell of the half link, and of a bike without a pose', () => {
   expect(axleMisfitWords({ ...misfit, reason: 'notConverged', nearest: [112] }, 40, style)).toMatch(
     /112 links it fits/,
   );
+  expect(axleMisfitWords({ ...misfit, reason: 'playImpossible' }, 40, style)).toMatch(/Less play fits/);
 });

@@ -36,5 +36,7 @@ export function axleMisfitWords(misfit: AxleMisfit, style: NumberStyle): string 
   if (reason === 'linksImpossible')
     return `A chain of ${links} links cannot be joined; an odd number needs a half link. ${advice}`;
   if (reason === 'notConverged') return `No place of the axle was found for ${links} links. ${advice}`;
+  if (reason === 'playImpossible')
+    return 'The bottom run cannot be pushed so far up and down. Less play fits.';
   return noLinkageWords({ ok: false, reason }, style);
 }

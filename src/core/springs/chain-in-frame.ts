@@ -3,14 +3,19 @@ import { noPose } from '../chassis/no-pose.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPath, type ChainPath } from '../drive/chain-path.ts';
+import { bottomRun, type BottomRun } from '../drive/bottom-run.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { suspensionAt, withAxleAt, type Suspension } from '../linkage/suspension.ts';
 
-/** What the chain's length depends on: pivot at the origin, frame coordinates, mm. */
+/**
+ * What the chain's length depends on: pivot at the origin, frame coordinates, mm. Every Machine is one; told apart from
+ * it, because a machine with a chain of so many links asks here where its axle stands.
+ */
 export interface ChainMachine {
   readonly rear: Suspension;
   readonly countershaftX: number;
   readonly countershaftY: number;
+  /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
   readonly guideRadius: number | null;
 }
 
@@ -57,4 +62,24 @@ export function chainAt(
     found: Math.hypot(front.x - axle.x, front.y - axle.y),
     limit: loop.rearRadius + loop.frontRadius,
   });
+}
+
+/** The taut bottom run in frame coordinates: for lengths and play, which do not ask which way is down. */
+export function bottomRunInFrame(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  rearTravel: number,
+  axlePosition: number,
+): BottomRun | NoLinkage {
+  const axle = axleInFrame(machine, rearTravel, axlePosition);
+  if ('ok' in axle) return axle;
+  const front = countershaftInFrame(machine);
+  return (
+    bottomRun(loop, axle, front) ?? {
+      ok: false,
+      reason: 'sprocketsOverlap',
+      found: Math.hypot(front.x - axle.x, front.y - axle.y),
+      limit: loop.rearRadius + loop.frontRadius,
+    }
+  );
 }

@@ -1,16 +1,10 @@
 /** The chain's slack through the travel, with the axle where it is. */
 import type { NoLinkage } from '../linkage/no-linkage.ts';
-import { bottomRun, type BottomRun } from '../drive/bottom-run.ts';
+import { bottomRun } from '../drive/bottom-run.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPlay, type ChainPlay, type NoPlay } from '../drive/chain-play.ts';
 import { hangingRun, type HangingRun, type NoHangingRun } from '../drive/hanging-run.ts';
-import {
-  axleInFrame,
-  chainAt,
-  countershaftInFrame,
-  dialledAxlePosition,
-  type ChainMachine,
-} from './chain-in-frame.ts';
+import { bottomRunInFrame, chainAt, dialledAxlePosition, type ChainMachine } from './chain-in-frame.ts';
 import type { Stance } from './stance.ts';
 
 /** A chain on its bike: its loop, worn as it is, its links, and the axle's place back in the slot, mm. */
@@ -41,26 +35,6 @@ export function slackAt(machine: ChainMachine, chain: FittedChain, rearTravel: n
   if ('ok' in run) return run;
   const spare = (links - path.links) * loop.pitch;
   return { ok: true, rearTravel, spare, play: chainPlay(run, spare), onGuide: path.onGuide };
-}
-
-/** The taut bottom run in frame coordinates: for lengths and play, which do not ask which way is down. */
-export function bottomRunInFrame(
-  machine: ChainMachine,
-  loop: ChainLoop,
-  rearTravel: number,
-  axlePosition: number,
-): BottomRun | NoLinkage {
-  const axle = axleInFrame(machine, rearTravel, axlePosition);
-  if ('ok' in axle) return axle;
-  const front = countershaftInFrame(machine);
-  return (
-    bottomRun(loop, axle, front) ?? {
-      ok: false,
-      reason: 'sprocketsOverlap',
-      found: Math.hypot(front.x - axle.x, front.y - axle.y),
-      limit: loop.rearRadius + loop.frontRadius,
-    }
-  );
 }
 
 /** Slack at `count` even places from hanging to bottomed; the first place that has none ends it with its reason. */

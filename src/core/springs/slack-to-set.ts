@@ -3,8 +3,8 @@ import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPlay, spareForPlay, type ChainPlay, type NoPlay } from '../drive/chain-play.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
-import { bottomRunInFrame, slackAt } from './chain-slack.ts';
-import { dialledAxlePosition, type ChainMachine } from './chain-in-frame.ts';
+import { slackAt } from './chain-slack.ts';
+import { bottomRunInFrame, dialledAxlePosition, type ChainMachine } from './chain-in-frame.ts';
 import { tightestPlace, type TightestPlace } from './chain-tightest.ts';
 
 export interface SlackWanted {

@@ -1,0 +1,29 @@
+/** How long it takes to put the axle where a chain of so many links leaves it. */
+import { chainLoop } from '../../src/core/drive/chain-loop.ts';
+import { axleForChain, chainsThatFit, type AxleSlot } from '../../src/core/springs/axle-in-slot.ts';
+import { machine } from '../../src/core/springs/machine.ts';
+import { plainBike, plainSetup } from '../support/plain-bike.ts';
+import { timed } from '../support/timed.ts';
+
+/** Goal for one axle place, µs: it is found anew with every step of a drag. */
+const GOAL_US = 10;
+
+export default function axleChain(): string[] {
+  const parts = machine(plainBike, plainSetup);
+  if (!parts.ok) throw new Error(parts.reason);
+  const loop = chainLoop(15, 45, 15.875);
+  const lines: string[] = [];
+  for (const play of [0, 30]) {
+    const slot: AxleSlot = { slot: 30, play, rearTravel: 0, rule: { halfLink: false } };
+    const fits = chainsThatFit(parts, loop, slot);
+    if (!Array.isArray(fits) || fits.length === 0) throw new Error('no chain fits');
+    const us = timed((i) => {
+      const place = axleForChain(parts, loop, { ...slot, rearTravel: (i % 20) / 10 }, fits[0]);
+      return place.axlePosition ?? 0;
+    });
+    lines.push(
+      `axle for a chain with ${play} mm of play: ${us.toFixed(2)} µs; goal ${GOAL_US} µs: ${us <= GOAL_US ? 'met' : 'MISSED'}`,
+    );
+  }
+  return lines;
+}
