@@ -59,7 +59,7 @@ describe('dials', () => {
   it('accepts the whole range of every dial', () => {
     const document = start();
     for (const dial of DIALS) {
-      if (dial.kind === 'tyre') continue;
+      if (dial.kind !== 'number') continue;
       const { least, most } = dial.range(document.bike);
       for (const value of [least, most]) expect(refusal(setDial(document, dial.key, value))).toBeNull();
     }

@@ -17,6 +17,10 @@ const NOTICED: Readonly<Record<QuantityKey, number>> = {
   ratio: 0.1,
   percent: 3,
   teeth: 1,
+  links: 1,
+  count: 1,
+  force: 50,
+  rate: 2,
 };
 
 function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {

@@ -14,9 +14,16 @@ const INDISTINCT: Readonly<Record<QuantityKey, number>> = {
   ratio: 0.0005,
   percent: 0.05,
   teeth: 0.5,
+  links: 0.5,
+  count: 0.5,
+  force: 0.5,
+  rate: 0.02,
 };
 
 const MOST_EXTRA_DIGITS = 2;
+
+/** Quantities that are counted, not measured. */
+const WHOLE: ReadonlySet<QuantityKey> = new Set(['teeth', 'links', 'count']);
 
 /** A metric value as a field shows it: with the quantity's own digits, and up to two more where the value needs them. */
 export function fieldNumber(value: number, quantity: QuantityKey, style: NumberStyle): WrittenNumber {
@@ -38,7 +45,7 @@ export interface Limits {
 
 export type TypedReason = ParseReason | 'notWhole' | 'outOfRange';
 
-/** The metric value meant by typed words, within the limits. Teeth are counted whole. */
+/** The metric value meant by typed words, within the limits. Teeth, links and parts are counted whole. */
 export function readTyped(
   text: string,
   quantity: QuantityKey,
@@ -48,7 +55,7 @@ export function readTyped(
   const parsed = parseQuantity(text, quantity, style.system);
   if (!parsed.ok) return parsed;
   const { value } = parsed;
-  if (quantity === 'teeth' && !Number.isInteger(value)) return refused('notWhole');
+  if (WHOLE.has(quantity) && !Number.isInteger(value)) return refused('notWhole');
   const { least = -Infinity, most = Infinity } = limits;
   if (value >= least && value <= most) return solved(value);
   // The limit as the message shows it is rounded; typed back it must be taken, as the limit itself.
@@ -65,6 +72,10 @@ const UNIT_ADVICE: Readonly<Record<QuantityKey, string>> = {
   ratio: 'Leave the unit out here.',
   percent: 'Use % here.',
   teeth: 'Count teeth here.',
+  links: 'Count links here.',
+  count: 'Count parts here.',
+  force: 'Use N or lbf here.',
+  rate: 'Use N/mm, kg/mm or lb/in here.',
 };
 
 /** One sentence of advice for words that were not taken. */
