@@ -3,8 +3,9 @@ import type { Bike } from '../chassis/bike.ts';
 import type { Setup } from '../chassis/setup.ts';
 import type { Balance } from './balance.ts';
 import { machine, type Machine } from './machine.ts';
+import type { NoBalance } from './no-balance.ts';
 import type { NoStand } from './no-stand.ts';
-import { ridden } from './ride-case.ts';
+import { ridden, type RideCase } from './ride-case.ts';
 import { rideCase, type RideState } from './ride-state.ts';
 import { sprungMachine, type SprungMachine } from './sprung-machine.ts';
 import { stance, type Stance, type Travel } from './stance.ts';
@@ -33,8 +34,19 @@ export function standMachine(
   state: RideState,
   near?: Travel,
 ): StandingBike | NoStand {
-  const ride = rideCase(state, setup);
-  const sprung = sprungMachine(made);
+  return standRide(made, rideCase(state, setup), near);
+}
+
+/**
+ * A machine on its wheels in any ride case, such as one between two states. `sprung` spares putting the springs in
+ * anew when the same machine stands in several cases.
+ */
+export function standRide(
+  made: Machine,
+  ride: RideCase,
+  near?: Travel,
+  sprung: SprungMachine | NoBalance = sprungMachine(made),
+): StandingBike | NoStand {
   if (!sprung.ok) {
     // Without springs the bike still hangs on its stops, and stands where its travel is dialled.
     if (ride.kind === 'asDialled') return stance(made, ride.travel);

@@ -1,0 +1,88 @@
+/** Tests of the table of ride states. */
+import { describe, expect, it } from 'vitest';
+import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { reached } from '../../../tests/support/plain-springs.ts';
+import { stanceWith } from '../../../tests/support/standing.ts';
+import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { rake } from '../readings/rake.ts';
+import { trail } from '../readings/trail.ts';
+import { RIDE_STATES } from '../springs/ride-state.ts';
+import { standBike } from '../springs/stand-bike.ts';
+import { degrees, STANDARD_GRAVITY } from '../units/convert.ts';
+import { rideFigures, rideTable } from './ride-table.ts';
+
+describe('the table of ride states', () => {
+  it('has the bike of each state, as it stands when it is read alone', () => {
+    for (const { bike, setup } of DEMO_BIKES)
+      for (const { state, found } of rideTable(bike, setup)) {
+        const alone = reached(standBike(bike, setup, state));
+        const figures = rideFigures(reached(found));
+        expect(reached(found).travel).toEqual(alone.travel);
+        expect(figures.rake).toBe(degrees(rake.read(alone) as number));
+        expect(figures.trail).toBe(trail.read(alone));
+        expect(figures.frontRest).toBe(alone.balance?.front.rest ?? null);
+        expect(figures.rearLeft).toBeCloseTo((alone.sprung?.most.rear ?? NaN) - alone.travel.rear, 9);
+      }
+  });
+
+  it('carries the whole weight on both wheels in every state, those that are no balance too', () => {
+    for (const { bike, setup } of DEMO_BIKES)
+      for (const { found } of rideTable(bike, setup)) {
+        const on = reached(found);
+        const { frontLoad, rearLoad, frontShare } = rideFigures(on);
+        const mass = on.balance?.stance.mass ?? on.mass;
+        expect((frontLoad ?? NaN) + (rearLoad ?? NaN)).toBeCloseTo(mass * STANDARD_GRAVITY, 6);
+        expect(frontShare).toBeCloseTo((100 * (frontLoad ?? NaN)) / (mass * STANDARD_GRAVITY), 9);
+      }
+  });
+
+  it('keeps the other rows when one does not settle', () => {
+    const [{ bike, setup }] = DEMO_BIKES;
+    const rows = rideTable(bike, { ...setup, gas: 1.5 });
+    const bad = rows.filter(({ found }) => !found.ok);
+    expect(bad.map(({ state, found }) => [state, found.ok ? '' : found.reason])).toEqual([
+      ['onGas', 'frontLifts'],
+    ]);
+  });
+
+  it('without springs has the two rows that need none', () => {
+    const rows = rideTable(plainBike, plainSetup);
+    expect(rows.map(({ state }) => state)).toEqual(RIDE_STATES);
+    expect(rows.filter(({ found }) => found.ok).map(({ state }) => state)).toEqual([
+      'toppedOut',
+      'asDialled',
+    ]);
+    const dialled = rideFigures(reached(rows[6].found));
+    expect(dialled.frontLeft).toBe(80);
+    expect(dialled.frontRest).toBeNull();
+  });
+
+  it('gives every row the reason when the parts make no machine', () => {
+    const rows = rideTable(plainBike, { ...plainSetup, rearTeeth: 1 });
+    for (const { found } of rows) expect(found.ok).toBe(false);
+  });
+
+  it('begins each state where it is told to', () => {
+    const [{ bike, setup }] = DEMO_BIKES;
+    const asked: string[] = [];
+    rideTable(bike, setup, (state) => {
+      asked.push(state);
+      return undefined;
+    });
+    expect(asked).toEqual(RIDE_STATES);
+    const there = reached(standBike(bike, setup, 'riderUp')).travel;
+    const row = reached(rideTable(bike, setup, () => there)[2].found);
+    expect(row.balance?.rounds).toBeLessThanOrEqual(1);
+  });
+
+  it('tells no loads and no anti-squat of a bike without mass', () => {
+    const figures = rideFigures(stanceWith({ mass: 0 }));
+    expect([figures.frontLoad, figures.rearLoad, figures.frontShare, figures.antiSquat]).toEqual([
+      null,
+      null,
+      null,
+      null,
+    ]);
+    expect(figures.noAntiSquat).toBe('noMass');
+  });
+});

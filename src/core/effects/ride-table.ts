@@ -1,0 +1,88 @@
+/** A bike read in all seven ride states side by side, with the figures that a mechanic compares. */
+import type { Bike } from '../chassis/bike.ts';
+import type { Setup } from '../chassis/setup.ts';
+import { antiSquat } from '../readings/anti-squat.ts';
+import type { AbsentReason } from '../readings/reading.ts';
+import { groundTrail } from '../readings/trail.ts';
+import type { Rest } from '../springs/end-report.ts';
+import { machine } from '../springs/machine.ts';
+import type { NoStand } from '../springs/no-stand.ts';
+import { AT_REST } from '../springs/ride-forces.ts';
+import { rideCase, RIDE_STATES, type RideState } from '../springs/ride-state.ts';
+import { sprungMachine } from '../springs/sprung-machine.ts';
+import { standRide, type StandingBike } from '../springs/stand-bike.ts';
+import type { Travel } from '../springs/stance.ts';
+import { steadyLoads } from '../springs/steady-loads.ts';
+import { degrees } from '../units/convert.ts';
+
+/** The bike in one of the states, or why it does not stand there. */
+export interface RideRow {
+  readonly state: RideState;
+  readonly found: StandingBike | NoStand;
+}
+
+/** All states of one bike. `near` gives, for each state, where to look first. */
+export function rideTable(
+  bike: Bike,
+  setup: Setup,
+  near: (state: RideState) => Travel | undefined = () => undefined,
+): RideRow[] {
+  const made = machine(bike, setup);
+  if (!made.ok) return RIDE_STATES.map((state) => ({ state, found: made }));
+  const sprung = sprungMachine(made);
+  return RIDE_STATES.map((state) => ({
+    state,
+    found: standRide(made, rideCase(state, setup), near(state), sprung),
+  }));
+}
+
+/** Metric numbers, as people read them. */
+export interface RideFigures {
+  readonly frontUsed: number;
+  readonly frontLeft: number;
+  readonly rearUsed: number;
+  readonly rearLeft: number;
+  /** How the ends rest; null in the two states that are no balance. */
+  readonly frontRest: Rest | null;
+  readonly rearRest: Rest | null;
+  /** N, vertical; without a balance those of the bike standing still at that travel. Null without mass. */
+  readonly frontLoad: number | null;
+  readonly rearLoad: number | null;
+  /** Per cent of both. */
+  readonly frontShare: number | null;
+  readonly rake: number;
+  readonly trail: number;
+  /** Per cent; null where there is none, with the reason beside. */
+  readonly antiSquat: number | null;
+  readonly noAntiSquat: AbsentReason | null;
+}
+
+/** The figures of a standing bike. */
+export function rideFigures(on: StandingBike): RideFigures {
+  const { balance, sprung, travel, machine: made } = on;
+  const most = sprung?.most ?? { front: made.front.travel, rear: made.rear.wheelTravel };
+  const loads = wheelLoads(on);
+  const squat = antiSquat.read(on);
+  return {
+    frontUsed: travel.front,
+    frontLeft: most.front - travel.front,
+    rearUsed: travel.rear,
+    rearLeft: most.rear - travel.rear,
+    frontRest: balance?.front.rest ?? null,
+    rearRest: balance?.rear.rest ?? null,
+    frontLoad: loads?.front ?? null,
+    rearLoad: loads?.rear ?? null,
+    frontShare: loads === null ? null : (100 * loads.front) / (loads.front + loads.rear),
+    rake: degrees(on.rake),
+    trail: groundTrail(made.frontRadius, on.rake, on.offset),
+    antiSquat: typeof squat === 'number' ? squat : null,
+    noAntiSquat: typeof squat === 'number' ? null : squat,
+  };
+}
+
+/** Of the ground on the tyres, N; null when nothing has mass. */
+function wheelLoads({ balance, ...on }: StandingBike): { front: number; rear: number } | null {
+  if (balance !== undefined) return { front: balance.front.wheelLoad, rear: balance.rear.wheelLoad };
+  const still = steadyLoads(on, AT_REST, on.machine.brake);
+  return still.ok ? { front: still.frontLoad, rear: still.rearLoad } : null;
+}

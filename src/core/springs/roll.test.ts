@@ -1,0 +1,54 @@
+/** Tests of the roll from braking to the exit. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { reached } from '../../../tests/support/plain-springs.ts';
+import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { radians } from '../units/convert.ts';
+import { machine } from './machine.ts';
+import { forcesIn } from './ride-case.ts';
+import { rideCase } from './ride-state.ts';
+import { ROLL_PLACES, rollCase } from './roll.ts';
+import { standBike, standRide } from './stand-bike.ts';
+
+const [road] = DEMO_BIKES;
+const setup = { ...road.setup, leanDeg: 42, cornerGas: 0.1, dragForce: 120 };
+
+describe('the roll', () => {
+  it.each(ROLL_PLACES)('at $part is the ride state $state itself, with the same rest', ({ part, state }) => {
+    expect(rollCase(part, setup)).toEqual(rideCase(state, setup));
+    for (const { bike, setup: dialled } of DEMO_BIKES) {
+      const made = reached(machine(bike, dialled));
+      expect(reached(standRide(made, rollCase(part, dialled))).travel).toEqual(
+        reached(standBike(bike, dialled, state)).travel,
+      );
+    }
+  });
+
+  it('goes evenly from the brake to the corner, and from the corner to the gas', () => {
+    const in4 = forcesIn(rollCase(0.25, setup));
+    expect(in4?.lean).toBeCloseTo(radians(21), 12);
+    expect(in4?.acceleration).toBeCloseTo((-setup.brake + 0.1) / 2, 12);
+    expect(in4?.frontBrakeShare).toBe(setup.brakeFrontShare / 100);
+    expect(in4?.drag).toEqual({ force: 120, height: setup.dragHeight });
+    const out = forcesIn(rollCase(0.9, setup));
+    expect(out?.lean).toBeCloseTo(radians(42 * 0.2), 12);
+    expect(out?.acceleration).toBeCloseTo(0.1 + (setup.gas - 0.1) * 0.8, 12);
+  });
+
+  it('does not jump anywhere: neighbouring places have neighbouring forces', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 0.999, noNaN: true }), (part) => {
+        const here = forcesIn(rollCase(part, setup));
+        const next = forcesIn(rollCase(part + 0.001, setup));
+        if (here === null || next === null) throw new Error('every place of the roll is a balance');
+        expect(Math.abs(next.acceleration - here.acceleration)).toBeLessThan(0.003);
+        expect(Math.abs(next.lean - here.lean)).toBeLessThan(0.003);
+      }),
+    );
+  });
+
+  it('ends at its ends, whatever is asked beyond them', () => {
+    expect(rollCase(-1, setup)).toEqual(rideCase('onBrakes', setup));
+    expect(rollCase(7, setup)).toEqual(rideCase('onGas', setup));
+  });
+});

@@ -1,0 +1,32 @@
+/** The roll from braking through the corner to its exit: every place between the three ride states as a case of its own. */
+import type { Setup } from '../chassis/setup.ts';
+import type { RideCase } from './ride-case.ts';
+import { rideCase, type RideState } from './ride-state.ts';
+
+/** The places of the roll that are ride states, as parts of the whole way. */
+export const ROLL_PLACES: readonly { readonly part: number; readonly state: RideState }[] = [
+  { part: 0, state: 'onBrakes' },
+  { part: 0.5, state: 'midCorner' },
+  { part: 1, state: 'onGas' },
+];
+
+/**
+ * What the rider asks of the bike at a part of the roll, 0 to 1: braking upright, then lean in and brake off evenly
+ * to the corner's own lean and gas, then upright and on the gas evenly. The three named places are those states
+ * themselves, from the same dials. A part outside 0 to 1 counts as the nearer end.
+ */
+export function rollCase(part: number, setup: Setup): RideCase {
+  const at = Math.min(1, Math.max(0, part));
+  const named = ROLL_PLACES.find((place) => place.part === at);
+  if (named !== undefined) return rideCase(named.state, setup);
+  const corner = rideCase('midCorner', setup);
+  // The two ways' other ends have no lean, which leaves its share of the corner's lean to each place between.
+  const outside = at < 0.5 ? -setup.brake : setup.gas;
+  const into = 1 - Math.abs(2 * at - 1);
+  if (corner.kind !== 'midCorner') return corner;
+  return {
+    ...corner,
+    lean: corner.lean * into,
+    acceleration: outside + (corner.acceleration - outside) * into,
+  };
+}
