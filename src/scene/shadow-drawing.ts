@@ -6,7 +6,7 @@ import type { Stance } from '../core/springs/stance.ts';
 import { bodyShapes } from './bodywork-drawing.ts';
 import { trailPlaces } from './construction-drawing.ts';
 import { pen, segment } from './outline.ts';
-import type { PathStep, Shape } from './shape.ts';
+import type { PathShape, PathStep, Role, Shape } from './shape.ts';
 import { squatConstruction } from './squat-construction.ts';
 import { zonesEnd } from './zones.ts';
 
@@ -19,7 +19,8 @@ export const SHADOW_ALIGNS: readonly { readonly key: ShadowAlign; readonly label
   { key: 'pivot', label: 'Swingarm pivot' },
 ];
 
-function anchor(standing: Stance, align: ShadowAlign): Point {
+/** The place of a standing bike that is laid on the same spot, ground frame. */
+export function alignedAt(standing: Stance, align: ShadowAlign): Point {
   if (align === 'pivot') return onGround(standing, 0, 0);
   return { x: align === 'frontPatch' ? standing.pose.wheelbase : 0, y: 0 };
 }
@@ -45,26 +46,33 @@ function moved(step: PathStep, by: Point): PathStep {
   }
 }
 
-/** The baseline's outlines, shifted so that the chosen place lies where the live bike has it. */
-export function shadowShapes(baseline: Stance, bike: Bike, live: Stance, align: ShadowAlign): Shape[] {
-  const here = anchor(live, align);
-  const there = anchor(baseline, align);
+/** The outlines of a bike: both tyres, the arm, the steering axis and what lies over the frame. */
+export function outlineShapes(standing: Stance, bike: Bike, role: Role): PathShape[] {
+  const { machine } = standing;
+  const { swingarm } = squatConstruction(standing);
+  const { axisGround, head } = trailPlaces(standing);
+  return [
+    pen().circle(standing.rearAxleX, standing.rearAxleY, machine.rearRadius).shape(role),
+    pen().circle(standing.frontAxleX, standing.frontAxleY, machine.frontRadius).shape(role),
+    segment(role, swingarm.from, swingarm.to),
+    segment(role, head, axisGround),
+    ...bodyShapes(standing, bike).flatMap((shape) =>
+      shape.kind === 'path' && shape.role === 'bodywork' ? [{ ...shape, role }] : [],
+    ),
+  ];
+}
+
+/** Shapes shifted so that what lies at `there` comes to lie at `here`. */
+export function shifted(shapes: readonly PathShape[], there: Point, here: Point): PathShape[] {
   const by = { x: here.x - there.x, y: here.y - there.y };
-  const { machine } = baseline;
-  const { squatSlope, swingarm } = squatConstruction(baseline);
-  const { axisGround, head } = trailPlaces(baseline);
+  return shapes.map(({ kind, role, steps }) => ({ kind, role, steps: steps.map((step) => moved(step, by)) }));
+}
+
+/** The baseline's outlines and squat line, shifted so that the chosen place lies where the live bike has it. */
+export function shadowShapes(baseline: Stance, bike: Bike, live: Stance, align: ShadowAlign): Shape[] {
+  const { squatSlope } = squatConstruction(baseline);
   const end = zonesEnd(baseline);
-  const shapes = [
-    pen().circle(baseline.rearAxleX, baseline.rearAxleY, machine.rearRadius).shape('shadow'),
-    pen().circle(baseline.frontAxleX, baseline.frontAxleY, machine.frontRadius).shape('shadow'),
-    segment('shadow', swingarm.from, swingarm.to),
-    segment('shadow', head, axisGround),
-    segment('shadow', { x: 0, y: 0 }, { x: end, y: squatSlope * end }),
-    ...bodyShapes(baseline, bike).filter((shape) => shape.kind === 'path' && shape.role === 'bodywork'),
-  ].filter((shape) => shape.kind === 'path');
-  return shapes.map((shape) => ({
-    kind: 'path',
-    role: 'shadow',
-    steps: shape.steps.map((step) => moved(step, by)),
-  }));
+  const squatLine = segment('shadow', { x: 0, y: 0 }, { x: end, y: squatSlope * end });
+  const shapes = [...outlineShapes(baseline, bike, 'shadow'), squatLine];
+  return shifted(shapes, alignedAt(baseline, align), alignedAt(live, align));
 }

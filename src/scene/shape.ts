@@ -53,6 +53,7 @@ export type Role =
   | 'guide'
   | 'axle'
   | 'shadow'
+  | 'ghost'
   | 'squatZone'
   | 'neutralZone'
   | 'liftZone'
@@ -114,7 +115,7 @@ export type LabelSpot = 'right' | 'left' | 'above' | 'below' | 'centre';
 export type Shape = PathShape | MarkShape | LabelShape;
 
 /** Layers from back to front. */
-export type LayerName = 'zones' | 'shadow' | 'bike' | 'construction' | 'labels';
+export type LayerName = 'zones' | 'shadow' | 'bike' | 'ghosts' | 'construction' | 'labels';
 
 export interface SceneLayer {
   readonly name: LayerName;

@@ -183,6 +183,7 @@ function themeOf(name: ThemeName): Theme {
       guide: solid(p.inkFaint, p.inkSoft, 1),
       axle: solid(p.background, p.ink, 1.5),
       shadow: line(p.shadow, 1.25, [5, 4]),
+      ghost: line(p.shadow, 1, [1, 3]),
       squatZone: solid(p.squatZone, null),
       neutralZone: solid(p.neutralZone, null),
       liftZone: solid(p.liftZone, null),

@@ -23,22 +23,22 @@ export class BikeSession {
   /** What the last change is called. */
   readonly lastLabel = $derived(this.history.past.at(-1)?.label ?? null);
 
-  /** The last document that stood on its wheels: what is shown, dimmed, while the present one cannot. */
-  lastStanding = $state.raw<BikeDocument | null>(null);
-  #stands: (document: BikeDocument) => boolean = () => false;
+  /** How many bikes have been opened since the page was: tells one bike's history from the next one's. */
+  opened = 0;
+  #settled: (document: BikeDocument) => void = () => undefined;
 
   constructor(document: BikeDocument) {
     this.history = beginHistory(document);
   }
 
-  /** Gives the session the means to tell whether a document stands, and tries the present one. */
-  rememberStanding(stands: (document: BikeDocument) => boolean): void {
-    this.#stands = stands;
+  /** Tells of every document that is shown from now on, and of the present one. */
+  whenSettled(settled: (document: BikeDocument) => void): void {
+    this.#settled = settled;
     this.#settle();
   }
 
   #settle(): void {
-    if (this.#stands(this.document)) this.lastStanding = this.document;
+    this.#settled(this.document);
   }
 
   /** Shows an edit made on the committed bike, without an undo entry. */
@@ -94,6 +94,7 @@ export class BikeSession {
   open(document: BikeDocument): void {
     this.cancel();
     this.history = beginHistory(document);
+    this.opened += 1;
     this.#settle();
   }
 }

@@ -10,7 +10,8 @@ import {
 import { dimensionLabel, dimensionShapes } from '../scene/dimension-drawing.ts';
 import { groundShapes } from '../scene/ground-drawing.ts';
 import { placeLabels, type Box } from '../scene/label-placing.ts';
-import { shadowShapes } from '../scene/shadow-drawing.ts';
+import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts';
+import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
 import { standLabels, zoneLabels } from '../scene/stand-labels.ts';
 import { toScreen } from '../scene/view.ts';
@@ -45,6 +46,8 @@ export class Drawing {
   measured: () => Measured | null = () => null;
   /** What on the Stand words must keep clear of; set once by what knows the handles. */
   taken: () => readonly Box[] = () => [];
+  /** Other ride states to show as quiet outlines; set once by what knows them. */
+  ghosts: () => readonly Ghost[] = () => [];
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
@@ -78,6 +81,20 @@ export class Drawing {
       shapes: shown ? shadowShapes(baseline.stance, baseline.bike, live.stance, align) : [],
     };
   });
+
+  readonly #ghosts = $derived.by(() => this.ghosts());
+  readonly #align = $derived.by(() => this.#preferences.data.align);
+  // By number: the outlines are made anew only when the place they hang on has moved.
+  readonly #hereX = $derived.by(() => this.#aligned().x);
+  readonly #hereY = $derived.by(() => this.#aligned().y);
+  readonly #ghostLayer: SceneLayer = $derived.by(() => ({
+    name: 'ghosts',
+    ink: this.#ink,
+    shapes:
+      this.#ghosts.length === 0
+        ? []
+        : ghostShapes(this.#ghosts, this.#align, { x: this.#hereX, y: this.#hereY }),
+  }));
 
   readonly #bike: SceneLayer = $derived.by(() => {
     const { live } = this.#standing;
@@ -141,6 +158,8 @@ export class Drawing {
             ...(measured === null ? [] : [dimensionLabel(measured.from, measured.to, options)]),
             // Names of areas cannot move, so the other words make room for them.
             ...zoneLabels(live.stance, options),
+            // Named before the lines: they are there because somebody asked to see them.
+            ...ghostLabels(this.#ghosts, this.#align, this.#aligned(), this.textPx),
             ...(labels ? standLabels(live.stance, options) : []),
           ];
     const { view, widthPx, heightPx } = this.#view;
@@ -151,12 +170,26 @@ export class Drawing {
     };
   });
 
-  readonly scene: Scene = $derived([this.#zones, this.#shadow, this.#bike, this.#construction, this.#labels]);
+  readonly scene: Scene = $derived([
+    this.#zones,
+    this.#shadow,
+    this.#bike,
+    // In front of the bike: a nose that dives or a seat that sinks would be hidden behind it.
+    this.#ghostLayer,
+    this.#construction,
+    this.#labels,
+  ]);
 
   constructor(session: BikeSession, standing: Standing, preferences: Preferences, view: StandView) {
     this.#session = session;
     this.#standing = standing;
     this.#preferences = preferences;
     this.#view = view;
+  }
+
+  /** Where the live bike has the place that other bikes are laid on. */
+  #aligned(): Point {
+    const { live } = this.#standing;
+    return live === null ? { x: 0, y: 0 } : alignedAt(live.stance, this.#align);
   }
 }

@@ -8,7 +8,6 @@ import { pulledDial } from '../core/sketch/grips.ts';
 import { movePoint } from '../core/sketch/move-point.ts';
 import { onGround, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
 import type { Stance } from '../core/springs/stance.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { replaceSketched, setDial, type EditReason } from '../document/edits.ts';
 import { toGround, toScreen, type View } from '../scene/view.ts';
@@ -71,13 +70,13 @@ export class Moving {
   grab(id: string): void {
     const handle = this.#handles.free.find((each) => each.id === id);
     const document = this.#session.history.present;
-    const stance = standBike(document.bike, document.setup, this.#standing.state);
+    const found = this.#standing.stand(document);
     if (handle === undefined) return;
-    if (!stance.ok) {
+    if (!('stance' in found)) {
       this.#session.refuse(NOTHING_TO_HOLD);
       return;
     }
-    this.#mark = { handle, document, stance, view: this.#view.view };
+    this.#mark = { handle, document, stance: found.stance, view: this.#view.view };
   }
 
   /** Drafts the handle moved by px on the screen from where it was grabbed. */
@@ -154,13 +153,12 @@ export class Moving {
 
   /** Puts a point at a place of the ground frame, mm. One undo entry. */
   place(key: PointKey, target: Point): void {
-    const { bike, setup } = this.#session.history.present;
-    const stance = standBike(bike, setup, this.#standing.state);
-    if (!stance.ok) {
+    const found = this.#standing.stand(this.#session.history.present);
+    if (!('stance' in found)) {
       this.#session.refuse(NOTHING_TO_HOLD);
       return;
     }
-    this.#session.commit((from) => this.#standingEdit(from, stance, key, target), pointLabel(key));
+    this.#session.commit((from) => this.#standingEdit(from, found.stance, key, target), pointLabel(key));
   }
 
   /** Puts a point where the Stand was tapped, snapped if snapping is on. */
@@ -182,8 +180,8 @@ export class Moving {
   ): Result<BikeDocument, EditReason> {
     const edited = placedEdit(from, stance, key, target);
     if (!edited.ok) return edited;
-    const found = standBike(edited.value.bike, edited.value.setup, this.#standing.state);
-    return found.ok ? edited : refused({ path: key, sentence: this.#refusedPlace(found) });
+    const found = this.#standing.stand(edited.value);
+    return 'stance' in found ? edited : refused({ path: key, sentence: this.#refusedPlace(found) });
   }
 
   #refusedPlace(problem: NoStand): string {

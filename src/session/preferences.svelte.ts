@@ -1,6 +1,7 @@
 /** How this person likes to see things; kept apart from the bike and never part of its file. */
 import type { ThemeName } from '../scene/theme.ts';
 import type { ShadowAlign } from '../scene/shadow-drawing.ts';
+import type { SagUse } from '../core/springs/sag-ranges.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
 
@@ -38,6 +39,8 @@ export interface PreferenceData {
   readonly labels: boolean;
   readonly shadow: boolean;
   readonly snapping: boolean;
+  /** What the bike is used for, by which its sag is judged. */
+  readonly sagUse: SagUse;
 }
 
 export const FIRST_PREFERENCES: PreferenceData = {
@@ -52,6 +55,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   labels: true,
   shadow: true,
   snapping: true,
+  sagUse: 'road',
 };
 
 export class Preferences {

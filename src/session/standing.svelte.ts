@@ -3,14 +3,27 @@ import type { NoStand } from '../core/springs/no-stand.ts';
 import { why, type Why } from '../core/effects/why.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
-import type { RideState } from '../core/springs/ride-state.ts';
-import { standBike, type StandingBike } from '../core/springs/stand-bike.ts';
+import type { NumberDialKey, Setup } from '../core/chassis/setup.ts';
+import { dialToTurn } from '../core/springs/dial-to-turn.ts';
+import { machine } from '../core/springs/machine.ts';
+import type { RideCase } from '../core/springs/ride-case.ts';
+import { rideCase, type RideState } from '../core/springs/ride-state.ts';
+import { rollCase } from '../core/springs/roll.ts';
+import { standRide, type StandingBike } from '../core/springs/stand-bike.ts';
+import type { Travel } from '../core/springs/stance.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import type { Dialled } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 
+/** In which way a bike is read: in a state, or at a part of the roll from braking to the exit, 0 to 1. */
+interface Asked {
+  readonly state: RideState;
+  readonly roll: number | null;
+}
+
 /** A standing bike with what it was made of. */
 export interface Stood extends Dialled {
+  readonly asked: Asked;
   readonly stance: StandingBike;
 }
 
@@ -21,9 +34,14 @@ export interface ReadingRow {
   readonly baseline: number | AbsentReason;
 }
 
-function stood({ bike, setup }: Dialled, state: RideState): Stood | NoStand {
-  const found = standBike(bike, setup, state);
-  return found.ok ? { bike, setup, stance: found } : found;
+function caseOf({ state, roll }: Asked, setup: Setup): RideCase {
+  return roll === null ? rideCase(state, setup) : rollCase(roll, setup);
+}
+
+function stood({ bike, setup }: Dialled, asked: Asked, near?: Travel): Stood | NoStand {
+  const made = machine(bike, setup);
+  const found = made.ok ? standRide(made, caseOf(asked, setup), near) : made;
+  return found.ok ? { bike, setup, asked, stance: found } : found;
 }
 
 function isStood(found: Stood | NoStand | null): found is Stood {
@@ -38,26 +56,58 @@ function metric(reading: Reading, stance: StandingBike): number | AbsentReason {
 
 export class Standing {
   readonly #session: BikeSession;
-  state = $state<RideState>('toppedOut');
-  readonly #found: Stood | NoStand = $derived.by(() => stood(this.#session.document, this.state));
+  #state = $state<RideState>('toppedOut');
+  #roll = $state<number | null>(null);
+  /** The present bike as it was last stood, so that the picture need not stand it again; plain data, nothing derives from it. */
+  #stoodNow: (Dialled & { readonly asked: Asked; readonly found: Stood | NoStand }) | null = null;
+  /** Where each state came to rest last: looked at first, which is quick and stays on the same rest during a drag. */
+  #near: Partial<Record<RideState, Travel>> = {};
+  #rollNear: Travel | undefined;
+  #opened = -1;
+  /** The bike as it last stood, in whatever state: what is shown while the present one cannot. */
+  #lastStood = $state.raw<Stood | null>(null);
+
+  // Read one by one, so that what did not change is not stood again while something else is dragged.
+  readonly #bike = $derived.by(() => this.#session.document.bike);
+  readonly #setup = $derived.by(() => this.#session.document.setup);
+  readonly #baselineOf = $derived.by(() => this.#session.document.baseline);
+
+  readonly #found: Stood | NoStand = $derived.by(() => this.stand({ bike: this.#bike, setup: this.#setup }));
   /** Why the present bike has no pose; null when it stands. */
   readonly problem: NoStand | null = $derived(isStood(this.#found) ? null : this.#found);
-  readonly #baseline: Stood | NoStand = $derived.by(() => stood(this.#session.document.baseline, this.state));
-  readonly baseline: Stood | null = $derived(isStood(this.#baseline) ? this.#baseline : null);
-  readonly #lastStanding: Stood | null = $derived.by(() => {
-    const { lastStanding } = this.#session;
-    const found = lastStanding === null ? null : stood(lastStanding, this.state);
-    return isStood(found) ? found : null;
-  });
-  /** The bike to show: the present one; while it has no pose the last one that stood; then the baseline. */
-  readonly live: Stood | null = $derived(
-    isStood(this.#found) ? this.#found : (this.#lastStanding ?? this.baseline),
+  readonly #toppedOut: Stood | NoStand = $derived.by(() =>
+    stood({ bike: this.#bike, setup: this.#setup }, { state: 'toppedOut', roll: null }),
   );
+  /** The bike to show: the present one; while it has no pose the last that stood; then it as it hangs. */
+  readonly #own: Stood | null = $derived.by(() => {
+    if (isStood(this.#found)) return this.#found;
+    return this.#lastStood ?? (isStood(this.#toppedOut) ? this.#toppedOut : null);
+  });
+  // The baseline is read in the way in which the bike that is shown is read, or the two could not be compared.
+  readonly #shownState = $derived.by(() => this.#own?.asked.state ?? this.#state);
+  readonly #shownRoll = $derived.by(() => (this.#own === null ? this.#roll : this.#own.asked.roll));
+  readonly #baseline: Stood | NoStand = $derived.by(() =>
+    stood(this.#baselineOf, { state: this.#shownState, roll: this.#shownRoll }),
+  );
+  readonly baseline: Stood | null = $derived(isStood(this.#baseline) ? this.#baseline : null);
+  /** The bike to show; the baseline when the present one never stood. */
+  readonly live: Stood | null = $derived(this.#own ?? this.baseline);
   readonly #before: Stood | null = $derived.by(() => {
     const { before } = this.#session;
-    const found = before === null ? null : stood(before, this.state);
+    const found = before === null ? null : this.stand(before);
     return isStood(found) ? found : null;
   });
+  /** The ride state that is chosen; while the roll goes on, the one to come back to. */
+  readonly state: RideState = $derived(this.#state);
+  /** Where on the roll from braking to the exit the bike is read, 0 to 1; null while it is read in its state. */
+  readonly roll: number | null = $derived(this.#roll);
+  /** What is asked of the present bike. */
+  readonly ride: RideCase = $derived.by(() => caseOf(this.#asked(), this.#setup));
+
+  /** The dial whose value stands in the way; null when nothing does, or no dial's value. */
+  readonly dialInTheWay: NumberDialKey | null = $derived.by(() =>
+    this.problem === null ? null : dialToTurn(this.problem, this.ride, this.#setup),
+  );
 
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
     const { live, baseline } = this;
@@ -83,6 +133,61 @@ export class Standing {
 
   constructor(session: BikeSession) {
     this.#session = session;
-    session.rememberStanding((document) => isStood(stood(document, this.state)));
+    session.whenSettled((document) => this.#settle(document));
+  }
+
+  /** Reads the bike in a ride state; the roll, if it goes on, ends. */
+  choose(state: RideState): void {
+    this.#state = state;
+    this.#roll = null;
+    this.#settle(this.#session.document);
+  }
+
+  /** Reads the bike at a part of the roll, 0 to 1; null ends the roll where it began, in the state chosen. */
+  scrub(part: number | null): void {
+    this.#roll = part === null ? null : Math.min(1, Math.max(0, part));
+    this.#settle(this.#session.document);
+  }
+
+  /** A bike as it stands in what is asked of it now, or why it does not. */
+  stand(dialled: Dialled): Stood | NoStand {
+    const now = this.#stoodNow;
+    const asked = this.#asked();
+    const { state, roll } = asked;
+    if (
+      now?.bike === dialled.bike &&
+      now.setup === dialled.setup &&
+      now.asked.state === state &&
+      now.asked.roll === roll
+    )
+      return now.found;
+    return stood(dialled, asked, roll === null ? this.#near[state] : this.#rollNear);
+  }
+
+  /** Where a state of this bike came to rest last; undefined when it never did. */
+  nearOf(state: RideState): Travel | undefined {
+    return this.#near[state];
+  }
+
+  /** Stands a bike that is shown from now on, and remembers where it came to rest. */
+  #settle(document: Dialled): void {
+    if (this.#opened !== this.#session.opened) {
+      this.#opened = this.#session.opened;
+      this.#near = {};
+      this.#rollNear = undefined;
+      this.#lastStood = null;
+    }
+    const { bike, setup } = document;
+    const asked = this.#asked();
+    const found = this.stand(document);
+    this.#stoodNow = { bike, setup, asked, found };
+    if (!isStood(found)) return;
+    this.#lastStood = found;
+    if (asked.roll === null) this.#near[asked.state] = found.stance.travel;
+    else this.#rollNear = found.stance.travel;
+  }
+
+  #asked(): Asked {
+    return { state: this.#state, roll: this.#roll };
   }
 }

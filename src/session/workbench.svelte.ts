@@ -4,6 +4,7 @@ import { constructionAt } from '../scene/construction-hit.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
+import type { DialKey } from '../core/chassis/setup.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
@@ -14,6 +15,8 @@ import { Measuring } from './measuring.svelte.ts';
 import { Mode } from './mode.svelte.ts';
 import { Moving } from './moving.svelte.ts';
 import { Preferences } from './preferences.svelte.ts';
+import { Riding } from './riding.svelte.ts';
+import { Rolling } from './rolling.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { StandView } from './stand-view.svelte.ts';
 
@@ -31,6 +34,8 @@ export class Workbench {
   readonly moving: Moving;
   readonly measuring: Measuring;
   readonly announcer: Announcer;
+  readonly riding: Riding;
+  readonly rolling: Rolling;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -49,6 +54,9 @@ export class Workbench {
     this.measuring = new Measuring(this.drawing, this.handles, this.stand);
     this.announcer = new Announcer(this.standing, this.preferences);
     this.announcer.remember();
+    this.riding = new Riding(this.session, this.standing);
+    this.drawing.ghosts = () => this.riding.ghostBikes;
+    this.rolling = new Rolling(this.standing, this.moving, this.announcer);
   }
 
   /** Shows the figures of the point that a hand has taken. */
@@ -79,10 +87,11 @@ export class Workbench {
       this.mode.chosenPoint = this.mode.chosenPoint === target.key ? null : target.key;
   }
 
-  /** Reads the bike in another ride state. */
+  /** Reads the bike in another ride state; a roll ends. */
   ride(state: RideState): void {
+    this.rolling.stop();
     this.moving.restore();
-    this.standing.state = state;
+    this.standing.choose(state);
     this.announcer.settled(performance.now());
   }
 
@@ -98,6 +107,13 @@ export class Workbench {
     if (this.moving.held !== null) return;
     this.session.redo();
     this.announcer.settled(performance.now());
+  }
+
+  /** Goes to a dial, wherever on the page it is. */
+  showDial(key: DialKey): void {
+    this.mode.change('dials');
+    this.measuring.clear();
+    this.mode.wantedDial = { key };
   }
 
   /** Lights the construction of a reading; the same reading again puts it out. */
@@ -129,6 +145,7 @@ export class Workbench {
 
   /** Another bike takes the page and is fitted into the window. */
   open(document: BikeDocument): void {
+    this.rolling.end(performance.now());
     this.moving.restore();
     this.measuring.clear();
     this.mode.change('dials');

@@ -13,6 +13,7 @@ const fields = {
   labels: v.boolean(),
   shadow: v.boolean(),
   snapping: v.boolean(),
+  sagUse: v.picklist(['road', 'track', 'offRoad']),
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };

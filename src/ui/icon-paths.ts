@@ -23,6 +23,8 @@ export const ICON_PATHS = {
   down: 'M5 8l5 5 5-5',
   link: 'M8.5 11.5a3 3 0 0 0 4.3 0l3-3a3 3 0 0 0-4.3-4.3L10.5 5.2M11.5 8.5a3 3 0 0 0-4.3 0l-3 3a3 3 0 0 0 4.3 4.3l1-1',
   print: 'M6 7V3h8v4M6 14H3V7h14v7h-3M6 11.5h8V17H6z',
+  play: 'M6 3.5v13l10-6.5z',
+  stop: 'M5 5h10v10H5z',
   photo: 'M3 6h3.5L8 4h4l1.5 2H17v10H3zM10 8.2a2.7 2.7 0 1 0 .01 0z',
 } as const;
 

@@ -1,4 +1,4 @@
-/** Keys that work anywhere on the page, except in a text field: undo, redo, files and the view. */
+/** Keys that work anywhere on the page, except in a text field: undo, redo, files, the view and the end of a roll. */
 import type { Keeping } from '../session/keeping.svelte.ts';
 import type { Workbench } from '../session/workbench.svelte.ts';
 
@@ -38,6 +38,7 @@ function commandOf(
   if (command && key === 'y') return () => bench.redo();
   // In an opened menu letters choose an entry.
   if (command || target instanceof HTMLSelectElement) return null;
+  if (key === 'escape' && bench.standing.roll !== null) return () => bench.rolling.end(performance.now());
   if (key === 'f') return () => bench.showWhole();
   if (key === '+' || key === '=') return () => bench.stand.zoomMiddle(PAN_ZOOM);
   if (key === '-') return () => bench.stand.zoomMiddle(1 / PAN_ZOOM);

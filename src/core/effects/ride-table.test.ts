@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { reached } from '../../../tests/support/plain-springs.ts';
 import { stanceWith } from '../../../tests/support/standing.ts';
-import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import { rake } from '../readings/rake.ts';
 import { trail } from '../readings/trail.ts';
 import { RIDE_STATES } from '../springs/ride-state.ts';
@@ -13,7 +13,7 @@ import { rideFigures, rideTable } from './ride-table.ts';
 
 describe('the table of ride states', () => {
   it('has the bike of each state, as it stands when it is read alone', () => {
-    for (const { bike, setup } of DEMO_BIKES)
+    for (const { bike, setup } of SPRUNG_BIKES)
       for (const { state, found } of rideTable(bike, setup)) {
         const alone = reached(standBike(bike, setup, state));
         const figures = rideFigures(reached(found));
@@ -26,7 +26,7 @@ describe('the table of ride states', () => {
   });
 
   it('carries the whole weight on both wheels in every state, those that are no balance too', () => {
-    for (const { bike, setup } of DEMO_BIKES)
+    for (const { bike, setup } of SPRUNG_BIKES)
       for (const { found } of rideTable(bike, setup)) {
         const on = reached(found);
         const { frontLoad, rearLoad, frontShare } = rideFigures(on);
@@ -37,7 +37,7 @@ describe('the table of ride states', () => {
   });
 
   it('keeps the other rows when one does not settle', () => {
-    const [{ bike, setup }] = DEMO_BIKES;
+    const { bike, setup } = SPRUNG_ROAD;
     const rows = rideTable(bike, { ...setup, gas: 1.5 });
     const bad = rows.filter(({ found }) => !found.ok);
     expect(bad.map(({ state, found }) => [state, found.ok ? '' : found.reason])).toEqual([
@@ -63,7 +63,7 @@ describe('the table of ride states', () => {
   });
 
   it('begins each state where it is told to', () => {
-    const [{ bike, setup }] = DEMO_BIKES;
+    const { bike, setup } = SPRUNG_ROAD;
     const asked: string[] = [];
     rideTable(bike, setup, (state) => {
       asked.push(state);

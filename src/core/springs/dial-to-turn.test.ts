@@ -1,6 +1,6 @@
 /** Tests of the way from a refusal to the dial behind it. */
 import { describe, expect, it } from 'vitest';
-import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { dialToTurn } from './dial-to-turn.ts';
 import { rideCase, type RideState } from './ride-state.ts';
@@ -8,7 +8,7 @@ import { machine } from './machine.ts';
 import { rollCase } from './roll.ts';
 import { standBike, standRide } from './stand-bike.ts';
 
-const [{ bike, setup }] = DEMO_BIKES;
+const { bike, setup } = SPRUNG_ROAD;
 
 function refused(state: RideState, changes: Partial<Setup>, onBike = bike): [string, string | null] {
   const dialled = { ...setup, ...changes };

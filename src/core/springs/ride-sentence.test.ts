@@ -1,15 +1,15 @@
 /** Tests of the sentence that tells a ride state. */
 import { describe, expect, it } from 'vitest';
 import { reached } from '../../../tests/support/plain-springs.ts';
-import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import type { NumberStyle } from '../units/number-style.ts';
 import { rideCase, type RideState } from './ride-state.ts';
-import { rideSentence } from './ride-sentence.ts';
+import { rideMotion, rideSentence } from './ride-sentence.ts';
 import { rollCase } from './roll.ts';
 import { standBike } from './stand-bike.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
-const [{ bike, setup }] = DEMO_BIKES;
+const { bike, setup } = SPRUNG_ROAD;
 
 function told(state: RideState, changes: Partial<typeof setup> = {}, style = METRIC): string {
   const dialled = { ...setup, ...changes };
@@ -19,12 +19,12 @@ function told(state: RideState, changes: Partial<typeof setup> = {}, style = MET
 
 describe('the sentence of a ride state', () => {
   it('tells what the bike does, what it carries and how its ends rest', () => {
-    expect(told('onGas')).toBe('Accelerating at 0.50 g; 78 kg rider; both ends on their springs.');
+    expect(told('onGas')).toBe('Accelerating at 0.50 g; 80 kg rider; both ends on their springs.');
     expect(told('onBrakes')).toBe(
-      'Braking at 0.70 g, 90 % of it at the front; 78 kg rider; front on its springs, rear topped out.',
+      'Braking at 0.70 g, 90 % of it at the front; 80 kg rider; front on its springs, rear topped out.',
     );
     expect(told('riderUp', { loadMass: 12.5 })).toBe(
-      'Standing still; 78 kg rider, 12.5 kg load; both ends on their springs.',
+      'Standing still; 80 kg rider, 12.5 kg load; both ends on their springs.',
     );
     expect(told('bikeAlone')).toBe(
       'Standing still; nobody and nothing on the bike; both ends on their springs.',
@@ -32,7 +32,7 @@ describe('the sentence of a ride state', () => {
   });
 
   it('tells lean, and gas or brake in the corner', () => {
-    expect(told('midCorner')).toBe('Leaned 40°, rolling evenly; 78 kg rider; both ends on their springs.');
+    expect(told('midCorner')).toBe('Leaned 40°, rolling evenly; 80 kg rider; both ends on their springs.');
     expect(told('midCorner', { cornerGas: 0.1, dragForce: 200 })).toContain(
       'Leaned 40°, accelerating at 0.10 g, against 200 N of drag;',
     );
@@ -44,16 +44,17 @@ describe('the sentence of a ride state', () => {
   it('tells the two states that are no balance without an end’s rest', () => {
     expect(told('toppedOut')).toContain('Springs fully extended');
     expect(told('asDialled')).toBe(
-      'With 36.0 mm of the fork’s travel used and 34.0 mm of the rear’s, as set among the dials.',
+      'With 40.0 mm of the fork’s travel used and 40.0 mm of the rear’s, as set among the dials.',
     );
   });
 
   it('takes the user’s units, and a place of the roll', () => {
     expect(told('onGas', {}, { system: 'inch', decimal: ',' })).toContain(
-      'Accelerating at 0,50 g; 172 lb rider',
+      'Accelerating at 0,50 g; 176,4 lb rider',
     );
     expect(rideSentence(rollCase(0.75, setup), setup, undefined, METRIC)).toMatch(
-      /^Leaned 20°, accelerating at 0\.25\sg; 78\skg rider\.$/,
+      /^Leaned 20°, accelerating at 0\.25\sg; 80\skg rider\.$/,
     );
+    expect(rideMotion(rollCase(0.75, setup), METRIC)).toMatch(/^Leaned 20°, accelerating at 0\.25\sg$/);
   });
 });

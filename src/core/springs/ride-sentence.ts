@@ -31,7 +31,7 @@ export function rideSentence(
     case 'bikeAlone':
       return sentence(['Standing still', 'nobody and nothing on the bike'], rest);
     default:
-      return sentence([motion(ride, style), carried(setup, style)], rest);
+      return sentence([rideMotion(ride, style), carried(setup, style)], rest);
   }
 }
 
@@ -39,8 +39,8 @@ function sentence(parts: readonly string[], rest: Balance | undefined): string {
   return `${[...parts, ...(rest === undefined ? [] : [restsWords(rest)])].join('; ')}.`;
 }
 
-/** What the bike does, such as "Leaned 40°, accelerating at 0.10 g against 200 N of drag". */
-function motion(ride: RideCase, style: NumberStyle): string {
+/** What the bike does, such as "Leaned 40°, accelerating at 0.10 g, against 200 N of drag". */
+export function rideMotion(ride: RideCase, style: NumberStyle): string {
   if (ride.kind === 'riderUp') return 'Standing still';
   const forces = forcesIn(ride);
   if (forces === null) return 'Standing still';

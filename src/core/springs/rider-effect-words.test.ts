@@ -10,7 +10,7 @@ import { riderEffects, type RiderEffects } from './rider-effects.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 const effects = riderEffects(sprung(), plainSetup);
-const plain = (text: string | null): string => (text ?? '').replace(/\u00a0/g, ' ');
+const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
 
 function told(changes: Partial<RiderEffects> = {}) {
   return riderEffectsTold({ ...effects, ...changes }, plainSetup, METRIC);
@@ -20,12 +20,12 @@ describe('what is said of the rider’s hands', () => {
   it('names squat or lift with its sign, and what the front does', () => {
     const change = reached(effects.gasOpened);
     const [squat] = told({ gasOpened: { ...change, rear: 3.25, front: -12 } });
-    expect([squat.name, plain(squat.figure)]).toEqual(['Squat on the gas', '+3.3 mm']);
+    expect([squat.name, squat.value]).toEqual(['Squat (+) or lift (−) on the gas', 3.25]);
     expect(plain(squat.words)).toBe(
       'Gas from 0.00 g to 0.50 g at 40° of lean: the rear squats 3.3 mm, the front rises 12.0 mm.',
     );
     const [lift] = told({ gasOpened: { ...change, rear: -2, front: -8 } });
-    expect([lift.name, plain(lift.figure)]).toEqual(['Lift on the gas', '−2.0 mm']);
+    expect(lift.value).toBe(-2);
     expect(plain(lift.words)).toContain('the rear lifts 2.0 mm');
     const [still] = told({ gasOpened: { ...change, rear: 0.01, front: -8 } });
     expect(still.words).toContain('the rear stays where it is');
@@ -35,8 +35,9 @@ describe('what is said of the rider’s hands', () => {
     const [, dive, front, rear] = told();
     const { front: sinks } = reached(effects.braked);
     expect(plain(dive.words)).toContain(`the front sinks ${sinks.toFixed(1)} mm, the rear rises`);
-    expect(plain(front.figure)).toBe(`${reached(effects.frontLifts).limit.toFixed(2)} g`);
-    expect(plain(rear.figure)).toBe(`${reached(effects.rearLifts).limit.toFixed(2)} g`);
+    expect(dive.value).toBe(sinks);
+    expect(front.value).toBe(reached(effects.frontLifts).limit);
+    expect(rear.value).toBe(reached(effects.rearLifts).limit);
     expect(plain(rear.words)).toContain(
       `${reached(effects.rearLifts).travel.front.toFixed(1)} mm of the fork’s travel`,
     );
@@ -44,7 +45,7 @@ describe('what is said of the rider’s hands', () => {
 
   it('says why where there is no figure', () => {
     const [squat] = told({ gasOpened: noBalance('frontLifts', { found: 1.5, limit: 0.9 }) });
-    expect(squat.figure).toBeNull();
+    expect(squat.value).toBeNull();
     expect(plain(squat.words)).toMatch(/^At 1\.50 g the front wheel lifts; it stays down to 0\.90 g\./);
   });
 
@@ -56,10 +57,10 @@ describe('what is said of the rider’s hands', () => {
       rearAxleY: 0,
       pose: { originX: 500, originY: 70, wheelbase: 1400 },
     });
-    const { figure, words } = neutralTold(on, METRIC);
-    expect(plain(figure)).toBe('102.2 %');
+    const { value, words } = neutralTold(on, METRIC);
+    expect(value).toBeCloseTo(102.15, 2);
     expect(plain(words)).toContain('With 20 kg unsprung at the rear the neutral point is 102.2 %');
     expect(plain(words)).toContain('+2.2 %');
-    expect(neutralTold(stanceWith({ mass: 0 }), METRIC).figure).toBeNull();
+    expect(neutralTold(stanceWith({ mass: 0 }), METRIC).value).toBeNull();
   });
 });

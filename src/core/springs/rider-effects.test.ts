@@ -1,14 +1,14 @@
 /** Tests of gas, brakes and lifting wheels by the riding dials. */
 import { describe, expect, it } from 'vitest';
 import { reached } from '../../../tests/support/plain-springs.ts';
-import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { machine } from './machine.ts';
 import { riderEffects, type RiderEffects } from './rider-effects.ts';
 import { sprungMachine } from './sprung-machine.ts';
 import { standBike } from './stand-bike.ts';
 
-const [{ bike, setup }] = DEMO_BIKES;
+const { bike, setup } = SPRUNG_ROAD;
 
 function effects(changes: Partial<Setup> = {}): RiderEffects {
   const dialled = { ...setup, ...changes };

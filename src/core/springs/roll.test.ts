@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reached } from '../../../tests/support/plain-springs.ts';
-import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import { radians } from '../units/convert.ts';
 import { machine } from './machine.ts';
 import { forcesIn } from './ride-case.ts';
@@ -10,13 +10,13 @@ import { rideCase } from './ride-state.ts';
 import { ROLL_PLACES, rollCase } from './roll.ts';
 import { standBike, standRide } from './stand-bike.ts';
 
-const [road] = DEMO_BIKES;
+const road = SPRUNG_ROAD;
 const setup = { ...road.setup, leanDeg: 42, cornerGas: 0.1, dragForce: 120 };
 
 describe('the roll', () => {
   it.each(ROLL_PLACES)('at $part is the ride state $state itself, with the same rest', ({ part, state }) => {
     expect(rollCase(part, setup)).toEqual(rideCase(state, setup));
-    for (const { bike, setup: dialled } of DEMO_BIKES) {
+    for (const { bike, setup: dialled } of SPRUNG_BIKES) {
       const made = reached(machine(bike, dialled));
       expect(reached(standRide(made, rollCase(part, dialled))).travel).toEqual(
         reached(standBike(bike, dialled, state)).travel,

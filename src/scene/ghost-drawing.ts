@@ -1,0 +1,57 @@
+/** Ghosts: the bike in other ride states as quiet outlines beside the present one, each with its name. */
+import type { Bike } from '../core/chassis/bike.ts';
+import type { Point } from '../core/plane/point.ts';
+import { onGround } from '../core/sketch/points.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import type { WantedLabel } from './label-placing.ts';
+import { alignedAt, outlineShapes, shifted, type ShadowAlign } from './shadow-drawing.ts';
+import type { Shape } from './shape.ts';
+import { anchors } from './silhouette-anchors.ts';
+
+export interface Ghost {
+  readonly name: string;
+  readonly bike: Bike;
+  readonly stance: Stance;
+}
+
+/** How far above the seat's line the tail's name points, mm: at the silhouette's upper edge. */
+const TAIL_UP = 30;
+
+/** The outlines of all ghosts, each with its place of `align` at `here`. */
+export function ghostShapes(ghosts: readonly Ghost[], align: ShadowAlign, here: Point): Shape[] {
+  return ghosts.flatMap(({ stance, bike }) =>
+    shifted(outlineShapes(stance, bike, 'ghost'), alignedAt(stance, align), here),
+  );
+}
+
+/**
+ * The names of all ghosts. They would crowd at one place of the bike, so they are named by turns at the steering
+ * head, at the tail and at the front axle, where states differ most.
+ */
+export function ghostLabels(
+  ghosts: readonly Ghost[],
+  align: ShadowAlign,
+  here: Point,
+  sizePx: number,
+): WantedLabel[] {
+  return ghosts.map(({ name, stance, bike }, i) => {
+    const there = alignedAt(stance, align);
+    const { hx, hy, lx, ly } = anchors(stance, bike);
+    const spots = [
+      { at: onGround(stance, hx, hy), spot: 'right' as const },
+      { at: onGround(stance, lx, ly + TAIL_UP), spot: 'left' as const },
+      {
+        at: { x: stance.frontAxleX + stance.machine.frontRadius, y: stance.frontAxleY },
+        spot: 'right' as const,
+      },
+    ];
+    const { at, spot } = spots[i % spots.length];
+    return {
+      role: 'ghost',
+      text: name,
+      at: { x: at.x + here.x - there.x, y: at.y + here.y - there.y },
+      spot,
+      sizePx,
+    };
+  });
+}

@@ -1,0 +1,115 @@
+/** Tests of the bike on its wheels: state, roll, the last good picture, and staying near the last rest. */
+import { describe, expect, it } from 'vitest';
+import { rideCase, RIDE_STATES } from '../core/springs/ride-state.ts';
+import { ROLL_PLACES } from '../core/springs/roll.ts';
+import { standBike } from '../core/springs/stand-bike.ts';
+import { solved } from '../core/numeric/result.ts';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { setBaseline, setDial } from '../document/edits.ts';
+import { BikeSession } from './bike-session.svelte.ts';
+import { Standing } from './standing.svelte.ts';
+
+const [road, track] = DEMO_BIKES;
+
+function begun(document = road): { session: BikeSession; standing: Standing } {
+  const session = new BikeSession(document);
+  return { session, standing: new Standing(session) };
+}
+
+describe('a standing bike', () => {
+  it('is read in the state that is chosen, as the core reads it', () => {
+    const { standing } = begun();
+    for (const state of RIDE_STATES) {
+      standing.choose(state);
+      const alone = standBike(road.bike, road.setup, state);
+      if (!alone.ok) throw new Error(alone.reason);
+      expect(standing.live?.stance.travel.front).toBeCloseTo(alone.travel.front, 8);
+      expect(standing.ride).toEqual(rideCase(state, road.setup));
+    }
+  });
+
+  it('rolls from state to state and comes back to the one it was in', () => {
+    const { standing } = begun();
+    standing.choose('riderUp');
+    const before = standing.live?.stance.travel;
+    for (const { part, state } of ROLL_PLACES) {
+      standing.scrub(part);
+      expect(standing.ride).toEqual(rideCase(state, road.setup));
+      expect(standing.roll).toBe(part);
+    }
+    standing.scrub(1.7);
+    expect(standing.roll).toBe(1);
+    standing.scrub(null);
+    expect(standing.state).toBe('riderUp');
+    expect(standing.live?.stance.travel.rear).toBeCloseTo(before?.rear ?? NaN, 8);
+    standing.scrub(0.4);
+    standing.choose('onGas');
+    expect(standing.roll).toBeNull();
+  });
+
+  it('begins from where the state rested last: a small change takes few rounds', () => {
+    const { session, standing } = begun();
+    standing.choose('onBrakes');
+    const cold = standing.live?.stance.balance?.rounds ?? 0;
+    session.preview((from) => setDial(from, 'riderMass', 78.2));
+    const warm = standing.live?.stance.balance?.rounds ?? Infinity;
+    expect(warm).toBeLessThan(cold);
+    expect(warm).toBeLessThanOrEqual(3);
+    expect(standing.nearOf('onBrakes')).toEqual(standing.live?.stance.travel);
+    expect(standing.nearOf('onGas')).toBeUndefined();
+  });
+
+  it('knows nothing of one bike’s rest when another is opened', () => {
+    const { session, standing } = begun();
+    standing.choose('onGas');
+    standing.choose('riderUp');
+    session.open(track);
+    expect(standing.nearOf('onGas')).toBeUndefined();
+    const alone = standBike(track.bike, track.setup, 'riderUp');
+    expect(standing.live?.stance.travel).toEqual(alone.ok ? alone.travel : null);
+  });
+
+  it('keeps the last good picture while the state cannot be, compared with the baseline in the same state', () => {
+    const { session, standing } = begun();
+    standing.choose('riderUp');
+    session.commit((from) => setDial(from, 'shockLength', 4), 'Shock length');
+    session.commit((from) => setDial(from, 'gas', 1.5), 'Gas');
+    const shown = standing.live;
+    standing.choose('onGas');
+    expect(standing.problem).toMatchObject({ reason: 'frontLifts', found: 1.5 });
+    expect(standing.dialInTheWay).toBe('gas');
+    expect(standing.live).toBe(shown);
+    const was = standBike(road.bike, road.setup, 'riderUp');
+    expect(standing.baseline?.stance.travel.rear).toBeCloseTo(was.ok ? was.travel.rear : NaN, 8);
+    session.commit((from) => setDial(from, 'gas', 0.5), 'Gas');
+    expect(standing.problem).toBeNull();
+    expect(standing.dialInTheWay).toBeNull();
+    expect(standing.live?.asked.state).toBe('onGas');
+  });
+
+  it('without springs hangs on its stops where a state needs them, even if it never stood in another', () => {
+    const setup = { ...road.setup, shockSpringRate: 0 };
+    const springless = { ...road, setup, baseline: { bike: road.bike, setup } };
+    const { session, standing } = begun();
+    standing.choose('midCorner');
+    session.open(springless);
+    expect(standing.problem).toMatchObject({ reason: 'rateNotAboveZero', end: 'rear' });
+    expect(standing.dialInTheWay).toBe('shockSpringRate');
+    expect(standing.live?.asked.state).toBe('toppedOut');
+    expect(standing.live?.setup).toBe(setup);
+    session.commit((from) => setDial(from, 'shockSpringRate', 130), 'Shock spring rate');
+    expect(standing.live?.stance.balance).toBeDefined();
+  });
+
+  it('stands a bike that is not the present one in the same way, such as the one a hand took hold of', () => {
+    const { session, standing } = begun();
+    standing.scrub(0.3);
+    session.preview((from) => setDial(from, 'shockLength', 5));
+    const found = standing.stand(session.history.present);
+    expect('stance' in found ? found.setup.shockLength : null).toBe(0);
+    expect(standing.live?.setup.shockLength).toBe(5);
+    session.cancel();
+    session.commit((from) => solved(setBaseline(from)), 'Set as baseline');
+    expect(standing.baseline?.asked.roll).toBe(0.3);
+  });
+});
