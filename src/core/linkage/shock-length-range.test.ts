@@ -16,7 +16,12 @@ describe('the range of shock length', () => {
     const { length } = linkedBike.swingarm;
     const { least, most } = shockLengthRange(linkedBike.swingarm, 200, 1);
     const works = (shockLength: number) => suspension(linkRod, length, { ...AS_DELIVERED, shockLength }).ok;
-    expect([works(least), works(least - 1), works(most), works(most + 1)]).toEqual([true, false, true, false]);
+    expect([works(least), works(least - 1), works(most), works(most + 1)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
   });
 
   it('is the whole width on links that do not work at all, so that the dial is still there', () => {
