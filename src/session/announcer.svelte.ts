@@ -17,6 +17,7 @@ const NOTICED: Readonly<Record<QuantityKey, number>> = {
   ratio: 0.1,
   percent: 3,
   teeth: 1,
+  links: 1,
 };
 
 function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {

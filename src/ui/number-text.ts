@@ -14,6 +14,7 @@ const INDISTINCT: Readonly<Record<QuantityKey, number>> = {
   ratio: 0.0005,
   percent: 0.05,
   teeth: 0.5,
+  links: 0.5,
 };
 
 const MOST_EXTRA_DIGITS = 2;
@@ -38,7 +39,12 @@ export interface Limits {
 
 export type TypedReason = ParseReason | 'notWhole' | 'outOfRange';
 
-/** The metric value meant by typed words, within the limits. Teeth are counted whole. */
+/** Whether a quantity comes in whole numbers only. */
+function countedWhole(quantity: QuantityKey): boolean {
+  return quantity === 'teeth' || quantity === 'links';
+}
+
+/** The metric value meant by typed words, within the limits. Teeth and links are counted whole. */
 export function readTyped(
   text: string,
   quantity: QuantityKey,
@@ -48,7 +54,7 @@ export function readTyped(
   const parsed = parseQuantity(text, quantity, style.system);
   if (!parsed.ok) return parsed;
   const { value } = parsed;
-  if (quantity === 'teeth' && !Number.isInteger(value)) return refused('notWhole');
+  if (countedWhole(quantity) && !Number.isInteger(value)) return refused('notWhole');
   const { least = -Infinity, most = Infinity } = limits;
   if (value >= least && value <= most) return solved(value);
   // The limit as the message shows it is rounded; typed back it must be taken, as the limit itself.
@@ -65,6 +71,7 @@ const UNIT_ADVICE: Readonly<Record<QuantityKey, string>> = {
   ratio: 'Leave the unit out here.',
   percent: 'Use % here.',
   teeth: 'Count teeth here.',
+  links: 'Count links here.',
 };
 
 /** One sentence of advice for words that were not taken. */
@@ -88,7 +95,9 @@ export function typedAdvice(
     case 'tooLarge':
       return 'No part of a motorcycle is that large; check the decimal sign.';
     case 'notWhole':
-      return 'Teeth are counted whole; type a whole number.';
+      return quantity === 'links'
+        ? 'Links are counted whole; type a whole number.'
+        : 'Teeth are counted whole; type a whole number.';
     case 'outOfRange':
       if (least !== undefined && most !== undefined)
         return `This goes from ${written(least)} to ${written(most)}.`;
@@ -99,14 +108,14 @@ export function typedAdvice(
 }
 
 function exampleOf(quantity: QuantityKey, { least = 0, most = Infinity }: Limits): number {
-  const usual = quantity === 'teeth' ? 16 : 12.5;
+  const usual = countedWhole(quantity) ? 16 : 12.5;
   return Math.min(most, Math.max(least, usual));
 }
 
 /** Decimals kept after a step: takes rounding noise away, far below any adjuster's step. */
 const STEP_DECIMALS = 6;
 
-/** `steps` steps on from a metric value, held within the limits; parts of a tooth are whole teeth. */
+/** `steps` steps on from a metric value, held within the limits; parts of a tooth or link are whole ones. */
 export function stepped(
   value: number,
   steps: number,
@@ -114,7 +123,7 @@ export function stepped(
   quantity: QuantityKey,
   { least = -Infinity, most = Infinity }: Limits,
 ): number {
-  const whole = quantity === 'teeth';
+  const whole = countedWhole(quantity);
   const change = whole ? Math.sign(steps) * Math.max(1, Math.round(Math.abs(steps * step))) : steps * step;
   const moved = Number((value + (steps === 0 ? 0 : change)).toFixed(STEP_DECIMALS));
   return Math.min(most, Math.max(least, moved));

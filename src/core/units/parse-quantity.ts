@@ -14,6 +14,7 @@ const UNIT_WORDS: Readonly<Record<QuantityKey, Readonly<Record<string, number>>>
   ratio: {},
   percent: { '%': 1 },
   teeth: { teeth: 1, t: 1 },
+  links: { links: 1, link: 1 },
 };
 
 /** Decimals of the metric number kept: far below anything typed, just above the rounding of a multiplication. */

@@ -1,7 +1,7 @@
 /** The table of quantities: what each is counted in, for people who use metric and people who use inches. */
 import { degrees, KG_PER_POUND, MM_PER_INCH } from './convert.ts';
 
-export type QuantityKey = 'length' | 'angle' | 'mass' | 'acceleration' | 'ratio' | 'percent' | 'teeth';
+export type QuantityKey = 'length' | 'angle' | 'mass' | 'acceleration' | 'ratio' | 'percent' | 'teeth' | 'links';
 
 export type UnitSystem = 'metric' | 'inch';
 
@@ -47,6 +47,7 @@ export const QUANTITIES: Readonly<Record<QuantityKey, Quantity>> = {
   ratio: alike('1', '', 3),
   percent: alike('%', '%', 1),
   teeth: alike('1', 'teeth', 0),
+  links: alike('1', 'links', 0),
 };
 
 /** The unit in which a system shows a quantity. */

@@ -1,0 +1,227 @@
+/** The chain on the page: which one is on the bike, how worn, how slack, and what the bike makes of it. */
+import { dialOf } from '../core/chassis/dials.ts';
+import { chainLoop, type ChainLoop } from '../core/drive/chain-loop.ts';
+import { chainWear, usualWearLimit, type ChainWear, type WearReason } from '../core/drive/chain-wear.ts';
+import type { Result } from '../core/numeric/result.ts';
+import {
+  axleForChain,
+  chainForAxle,
+  type AxleMisfit,
+  type AxlePlace,
+  type AxleSlot,
+} from '../core/springs/axle-in-slot.ts';
+import { dialledAxlePosition } from '../core/springs/chain-in-frame.ts';
+import { hangingOn, slackAt, slackThroughTravel } from '../core/springs/chain-slack.ts';
+import { tightestPlace } from '../core/springs/chain-tightest.ts';
+import { fewestClearFrontTeeth, guideClearance } from '../core/springs/guide-clearance.ts';
+import { guidePush } from '../core/springs/guide-push.ts';
+import { slackToSet } from '../core/springs/slack-to-set.ts';
+import { stance, type Stance } from '../core/springs/stance.ts';
+import { setDial } from '../document/edits.ts';
+import type { BikeSession } from './bike-session.svelte.ts';
+import type { Standing, Stood } from './standing.svelte.ts';
+
+/** Slack asked for until the user says otherwise, mm up and down together: on the stand, and at the tightest place. */
+const FIRST_PLAY = 30;
+const FIRST_LEAST_PLAY = 10;
+/** Links that wear is measured over until the user says otherwise. */
+const FIRST_MEASURED_LINKS = 20;
+/** Places through the travel in the curves. */
+const PLACES = 41;
+/** Chains tried where one does not fit, in steps longer (+) and shorter (−). */
+const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
+/** Decimals kept of an axle place that is dialled, mm: rounding far below what anyone can set. */
+const AXLE_DECIMALS = 6;
+
+/** A chain's length as measured with a rule or a caliper, pin to pin. */
+export interface MeasuredChain {
+  readonly links: number;
+  readonly length: number;
+}
+
+export class Chain {
+  readonly #session: BikeSession;
+  readonly #standing: Standing;
+
+  /** Whether a half link may join an odd number of links. */
+  halfLink = $state(false);
+  /** The chain said to be on the bike, in links; null for the whole chain nearest to the axle's place. */
+  fitted = $state<number | null>(null);
+  /** Play to be set at the middle of the bottom run with the wheel hanging, mm up and down together. */
+  play = $state(FIRST_PLAY);
+  /** Play to be kept where the chain is tightest, mm. */
+  leastPlay = $state(FIRST_LEAST_PLAY);
+  /** The chain as measured; without a length it counts as new. */
+  measuredLinks = $state(FIRST_MEASURED_LINKS);
+  measuredLength = $state<number | null>(null);
+  /** Wear at which this chain is done as its maker says, per cent; null while nobody has said. */
+  makersLimit = $state<number | null>(null);
+
+  /** The bike that the chain is laid on; null while it cannot stand. */
+  readonly on: Stood | null = $derived.by(() =>
+    this.#standing.problem === null ? this.#standing.live : null,
+  );
+
+  readonly limit: number = $derived.by(() => {
+    const { setup } = this.#session.document;
+    return this.makersLimit ?? usualWearLimit(Math.max(setup.frontTeeth, setup.rearTeeth));
+  });
+  /** Wear as measured, or why the figures cannot be right; null for a chain not measured. */
+  readonly wear: Result<ChainWear, WearReason> | null = $derived.by(() =>
+    this.measuredLength === null
+      ? null
+      : this.wearOf({ links: this.measuredLinks, length: this.measuredLength }),
+  );
+  /** Longer than new by wear, per cent; a chain that measures short counts as new. */
+  readonly stretchPercent: number = $derived(
+    this.wear !== null && this.wear.ok ? Math.max(0, this.wear.value.percent) : 0,
+  );
+  /** The chain over its sprockets, worn as it is. */
+  readonly loop: ChainLoop | null = $derived.by(() => {
+    const { on } = this;
+    if (on === null) return null;
+    const { frontTeeth, rearTeeth } = on.setup;
+    return chainLoop(frontTeeth, rearTeeth, on.bike.drive.chainPitch, this.stretchPercent);
+  });
+  readonly slot: AxleSlot | null = $derived.by(() =>
+    this.on === null
+      ? null
+      : {
+          slot: this.on.bike.swingarm.slot,
+          play: this.play,
+          rearTravel: 0,
+          rule: { halfLink: this.halfLink },
+        },
+  );
+
+  /** The chain that the axle's place asks for, with the whole ones next to it. */
+  readonly asked = $derived.by(() => {
+    const { on, loop, slot } = this;
+    if (on === null || loop === null || slot === null) return null;
+    const { machine } = on.stance;
+    return chainForAxle(machine, loop, slot, dialledAxlePosition(machine));
+  });
+  /** Where the chain said to be on the bike would put the axle; null while none is said. */
+  readonly fittedPlace: AxlePlace | AxleMisfit | null = $derived.by(() => {
+    const { on, loop, slot, fitted } = this;
+    if (on === null || loop === null || slot === null || fitted === null) return null;
+    return axleForChain(on.stance.machine, loop, slot, fitted);
+  });
+  /** The chain whose slack is told: the one on the bike, else the whole one nearest to the axle's place. */
+  readonly links: number | null = $derived.by(() => {
+    if (this.fitted !== null) return this.fitted;
+    const { asked } = this;
+    if (asked === null || !asked.ok) return null;
+    return (asked.choices.find((choice) => choice.ok) ?? asked.choices[0]).links;
+  });
+
+  /** Slack through the travel, with the axle where it is. */
+  readonly slack = $derived.by(() => {
+    const chain = this.#chain();
+    return chain === null ? null : slackThroughTravel(chain.stance.machine, chain, PLACES);
+  });
+  /** The tightest place and the slack there. */
+  readonly tightest = $derived.by(() => {
+    const chain = this.#chain();
+    if (chain === null) return null;
+    const place = tightestPlace(chain.stance.machine, chain.loop, chain.axlePosition);
+    return place.ok ? slackAt(chain.stance.machine, chain, place.rearTravel) : place;
+  });
+  /** Slack as the bike is now, in its ride state. */
+  readonly now = $derived.by(() => {
+    const chain = this.#chain();
+    return chain === null ? null : slackAt(chain.stance.machine, chain, chain.stance.travel.rear);
+  });
+  /** The bottom run as it hangs now. */
+  readonly hanging = $derived.by(() => {
+    const chain = this.#chain();
+    return chain === null ? null : hangingOn(chain.stance, chain.loop, chain.links);
+  });
+  /** The slack to set with the wheel hanging, so that the tightest place keeps the least. */
+  readonly toSet = $derived.by(() => {
+    const chain = this.#chain();
+    if (chain === null || this.slot === null) return null;
+    const { links, loop, stance: standing } = chain;
+    const { leastPlay, slot } = this;
+    return slackToSet(standing.machine, loop, { links, leastPlay, measuredAt: 0, slot: slot.slot });
+  });
+
+  /** The chain nearest in length with which that slack puts the axle into its slot; null when this one does, or none. */
+  readonly betterLinks: number | null = $derived.by(() => {
+    const { toSet, loop, on, slot, leastPlay } = this;
+    if (toSet === null || on === null || loop === null || slot === null || this.links === null) return null;
+    if (toSet.ok && toSet.inSlot) return null;
+    const step = slot.rule.halfLink ? 1 : 2;
+    const first = step * Math.round(this.links / step);
+    for (const away of CHAINS_TRIED) {
+      const links = first + away * step;
+      const wanted = { links, leastPlay, measuredAt: 0, slot: slot.slot };
+      const tried = slackToSet(on.stance.machine, loop, wanted);
+      if (tried.ok && tried.inSlot) return links;
+    }
+    return null;
+  });
+
+  /** The gap to the pivot's guide through the travel. */
+  readonly clearance = $derived.by(() => {
+    const { on, loop } = this;
+    return on === null || loop === null ? null : guideClearance(on.stance.machine, loop, PLACES);
+  });
+  /** The bike where the gap is least, with the push on the guide there; null where it cannot stand so. */
+  readonly tightestOnGuide = $derived.by(() => {
+    const { on, loop, clearance } = this;
+    if (on === null || loop === null || clearance === null || !clearance.ok) return null;
+    const there = stance(on.stance.machine, { front: on.stance.travel.front, rear: clearance.leastAt });
+    return there.ok ? { stance: there, push: guidePush(there, loop) } : null;
+  });
+  /** The front sprocket of fewest teeth within the dial's range that keeps clear of the guide; null when none does. */
+  readonly fewestClear = $derived.by(() => {
+    const { on, loop } = this;
+    const dial = dialOf('frontTeeth');
+    if (on === null || loop === null || dial.kind !== 'number') return null;
+    return fewestClearFrontTeeth(on.stance.machine, loop, dial.range(on.bike));
+  });
+
+  constructor(session: BikeSession, standing: Standing) {
+    this.#session = session;
+    this.#standing = standing;
+  }
+
+  /** Wear of a chain measured so, on the bike's own pitch. */
+  wearOf(measured: MeasuredChain): Result<ChainWear, WearReason> {
+    return chainWear(measured, this.#session.document.bike.drive.chainPitch, this.limit);
+  }
+
+  /** Puts the axle where it is asked for, as one entry of the history. */
+  setAxle(axlePosition: number, label: string): void {
+    const place = Number(axlePosition.toFixed(AXLE_DECIMALS));
+    this.#session.commit((from) => setDial(from, 'axlePosition', place), label);
+  }
+
+  /** Fits a front sprocket, as one entry of the history. */
+  setFrontTeeth(teeth: number): void {
+    this.#session.commit((from) => setDial(from, 'frontTeeth', teeth), `Front sprocket of ${teeth} teeth`);
+  }
+
+  /** Says that the chain on the bike has so many links; null takes the nearest whole one again. */
+  fit(links: number | null): void {
+    this.fitted = links;
+  }
+
+  /** Another bike has another chain: what was said of this one is forgotten. */
+  clear(): void {
+    this.fitted = null;
+    this.measuredLength = null;
+  }
+
+  #chain(): {
+    readonly stance: Stance;
+    readonly loop: ChainLoop;
+    readonly links: number;
+    readonly axlePosition: number;
+  } | null {
+    const { on, loop, links } = this;
+    if (on === null || loop === null || links === null) return null;
+    return { stance: on.stance, loop, links, axlePosition: dialledAxlePosition(on.stance.machine) };
+  }
+}
