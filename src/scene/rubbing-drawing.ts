@@ -6,6 +6,9 @@ import type { WantedLabel } from './label-placing.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 
+/** How far above the guide its words begin to look for a place, in text sizes: clear of the chain. */
+const WORDS_ABOVE = 2.5;
+
 /** The stretch of the guide's face under the bent top run; null while the chain runs clear. Ground frame, radians. */
 function rubbed(standing: Stance, pitch: number) {
   const places = drivePlaces(standing);
@@ -43,5 +46,14 @@ export function rubbingLabels(standing: Stance, pitch: number, sizePx: number): 
   if (found === null) return [];
   const { centre, middle, radius } = found;
   const at = { x: centre.x + radius * Math.cos(middle), y: centre.y + radius * Math.sin(middle) };
-  return [{ role: 'rubbing', text: 'Chain rubs on the pivot guide', at, spot: 'above', sizePx }];
+  return [
+    {
+      role: 'rubbing',
+      text: 'Chain rubs on the pivot guide',
+      at,
+      spot: 'above',
+      startPx: { x: 0, y: -WORDS_ABOVE * sizePx },
+      sizePx,
+    },
+  ];
 }

@@ -53,15 +53,20 @@ function slackView({ hanging, play }: SlackShown, window: SlackWindow): View {
   };
 }
 
+/** How far a dimension's arrows stand out beyond its ends, mm: nothing where they have room between them. */
+function outside(length: number, scale: number): number {
+  return length * scale >= LEAST_ARROW_PX ? 0 : OUTSIDE_PX / scale;
+}
+
 /** A dimension between two places: arrows between them, or from outside where there is no room for arrows. */
 function dimension(from: Point, to: Point, scale: number): Shape[] {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
-  if (length * scale >= LEAST_ARROW_PX) return [segment('dimension', from, to, { arrows: 'both' })];
   if (!(length > 0)) return [];
-  const outside = OUTSIDE_PX / scale / length;
+  const out = outside(length, scale) / length;
+  if (out === 0) return [segment('dimension', from, to, { arrows: 'both' })];
   const beyond = (p: Point, sign: number): Point => ({
-    x: p.x + sign * outside * (to.x - from.x),
-    y: p.y + sign * outside * (to.y - from.y),
+    x: p.x + sign * out * (to.x - from.x),
+    y: p.y + sign * out * (to.y - from.y),
   });
   return [
     segment('dimension', beyond(from, -1), from, { arrows: 'end' }),
@@ -124,17 +129,15 @@ export function slackScene(shown: SlackShown, window: SlackWindow): { scene: Sce
     {
       role: 'dimension',
       text: `Hangs ${write(hanging.drop)}`,
-      at: place(run, 0, hanging.drop),
+      at: place(run, 0, hanging.drop + outside(hanging.drop, view.scale)),
       spot: 'right',
-      startPx: { x: 0, y: 1.6 * sizePx },
       sizePx,
     },
     {
       role: 'dimension',
       text: `${write(play.total)} up and down`,
-      at: place(run, behind, -play.up),
+      at: place(run, behind, -play.up - outside(play.total, view.scale)),
       spot: 'left',
-      startPx: { x: 0, y: -1.2 * sizePx },
       sizePx,
     },
   ];

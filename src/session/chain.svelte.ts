@@ -30,8 +30,13 @@ const FIRST_MEASURED_LINKS = 20;
 const PLACES = 41;
 /** Chains tried where one does not fit, in steps longer (+) and shorter (−). */
 const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
+/** Places of the axle that nobody can tell apart, mm. */
+const SAME_PLACE = 0.005;
+/** Slack less than the least by so little is still enough, mm: rounding of what is set. */
+const PLAY_ROUNDING = 0.05;
 /** Decimals kept of an axle place that is dialled, mm: rounding far below what anyone can set. */
 const AXLE_DECIMALS = 6;
+const PLAY_DECIMALS = 6;
 
 /** A chain's length as measured with a rule or a caliper, pin to pin. */
 export interface MeasuredChain {
@@ -45,7 +50,7 @@ export class Chain {
 
   /** Whether a half link may join an odd number of links. */
   halfLink = $state(false);
-  /** The chain said to be on the bike, in links; null for the whole chain nearest to the axle's place. */
+  /** The chain said to be on the bike, in links; null where only its slack is known. */
   fitted = $state<number | null>(null);
   /** Play to be set at the middle of the bottom run with the wheel hanging, mm up and down together. */
   play = $state(FIRST_PLAY);
@@ -107,12 +112,14 @@ export class Chain {
     if (on === null || loop === null || slot === null || fitted === null) return null;
     return axleForChain(on.stance.machine, loop, slot, fitted);
   });
-  /** The chain whose slack is told: the one on the bike, else the whole one nearest to the axle's place. */
+  /**
+   * Length of the chain whose slack is told, in links: of the one said to be on the bike, else of one that has the slack
+   * set on the stand with the axle where it is, whole or not.
+   */
   readonly links: number | null = $derived.by(() => {
     if (this.fitted !== null) return this.fitted;
     const { asked } = this;
-    if (asked === null || !asked.ok) return null;
-    return (asked.choices.find((choice) => choice.ok) ?? asked.choices[0]).links;
+    return asked === null || !asked.ok ? null : asked.exactLinks;
   });
 
   /** Slack through the travel, with the axle where it is. */
@@ -126,6 +133,12 @@ export class Chain {
     if (chain === null) return null;
     const place = tightestPlace(chain.stance.machine, chain.loop, chain.axlePosition);
     return place.ok ? slackAt(chain.stance.machine, chain, place.rearTravel) : place;
+  });
+  /** Whether the tightest place keeps the least slack asked for; true where there is no bike to ask. */
+  readonly slackEnough: boolean = $derived.by(() => {
+    const { tightest } = this;
+    if (tightest === null || !tightest.ok) return true;
+    return tightest.play.ok && tightest.play.total > this.leastPlay - PLAY_ROUNDING;
   });
   /** Slack as the bike is now, in its ride state. */
   readonly now = $derived.by(() => {
@@ -146,11 +159,17 @@ export class Chain {
     return slackToSet(standing.machine, loop, { links, leastPlay, measuredAt: 0, slot: slot.slot });
   });
 
+  /** Whether the axle stands already where that slack puts it. */
+  readonly isSet: boolean = $derived.by(() => {
+    const { on, toSet } = this;
+    if (on === null || toSet === null || !toSet.ok) return false;
+    return Math.abs(toSet.axlePosition - dialledAxlePosition(on.stance.machine)) < SAME_PLACE;
+  });
   /** The chain nearest in length with which that slack puts the axle into its slot; null when this one does, or none. */
   readonly betterLinks: number | null = $derived.by(() => {
     const { toSet, loop, on, slot, leastPlay } = this;
     if (toSet === null || on === null || loop === null || slot === null || this.links === null) return null;
-    if (toSet.ok && toSet.inSlot) return null;
+    if (this.fitted === null || (toSet.ok && toSet.inSlot)) return null;
     const step = slot.rule.halfLink ? 1 : 2;
     const first = step * Math.round(this.links / step);
     for (const away of CHAINS_TRIED) {
@@ -162,21 +181,27 @@ export class Chain {
     return null;
   });
 
+  /** The chain as new: what the readings and the Stand go by. */
+  readonly freshLoop: ChainLoop | null = $derived.by(() => {
+    const { on } = this;
+    if (on === null) return null;
+    return chainLoop(on.setup.frontTeeth, on.setup.rearTeeth, on.bike.drive.chainPitch);
+  });
   /** The gap to the pivot's guide through the travel. */
   readonly clearance = $derived.by(() => {
-    const { on, loop } = this;
+    const { on, freshLoop: loop } = this;
     return on === null || loop === null ? null : guideClearance(on.stance.machine, loop, PLACES);
   });
   /** The bike where the gap is least, with the push on the guide there; null where it cannot stand so. */
   readonly tightestOnGuide = $derived.by(() => {
-    const { on, loop, clearance } = this;
+    const { on, freshLoop: loop, clearance } = this;
     if (on === null || loop === null || clearance === null || !clearance.ok) return null;
     const there = stance(on.stance.machine, { front: on.stance.travel.front, rear: clearance.leastAt });
     return there.ok ? { stance: there, push: guidePush(there, loop) } : null;
   });
   /** The front sprocket of fewest teeth within the dial's range that keeps clear of the guide; null when none does. */
   readonly fewestClear = $derived.by(() => {
-    const { on, loop } = this;
+    const { on, freshLoop: loop } = this;
     const dial = dialOf('frontTeeth');
     if (on === null || loop === null || dial.kind !== 'number') return null;
     return fewestClearFrontTeeth(on.stance.machine, loop, dial.range(on.bike));
@@ -203,7 +228,15 @@ export class Chain {
     this.#session.commit((from) => setDial(from, 'frontTeeth', teeth), `Front sprocket of ${teeth} teeth`);
   }
 
-  /** Says that the chain on the bike has so many links; null takes the nearest whole one again. */
+  /** Puts the axle where the tightest place keeps the least slack, as one entry of the history. */
+  setSlack(label: string): void {
+    const { toSet } = this;
+    if (toSet === null || !toSet.ok) return;
+    this.play = Number(toSet.play.total.toFixed(PLAY_DECIMALS));
+    this.setAxle(toSet.axlePosition, label);
+  }
+
+  /** Says that the chain on the bike has so many links; null leaves that open. */
   fit(links: number | null): void {
     this.fitted = links;
   }

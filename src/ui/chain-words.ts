@@ -29,9 +29,9 @@ export function noChainWords(no: NoPose | NoChainPlay, style: NumberStyle): stri
 /** Where a chain puts the axle, and how far that is from where it stands. */
 export function placeWords(place: AxlePlace, axlePosition: number, style: NumberStyle): string {
   const moved = place.axlePosition - axlePosition;
-  const at = `axle ${length(place.axlePosition, style)} back`;
+  const at = `axle at ${length(place.axlePosition, style)}`;
   if (roundsToNothing(moved, 'length', style)) return `${at}, where it stands`;
-  return `${at}, ${length(Math.abs(moved), style)} further ${moved > 0 ? 'back' : 'forward'}`;
+  return `${at}, ${length(Math.abs(moved), style)} ${moved > 0 ? 'back' : 'forward'}`;
 }
 
 /** How slack the chain is at one place. */
@@ -56,22 +56,22 @@ export function noPlayWords(no: NoPlay | NoHangingRun, spare: number, style: Num
 /** What to set on the stand, and where the axle then stands. */
 export function toSetWords(set: SlackToSet, slot: number, style: NumberStyle): string {
   const stands = set.inSlot
-    ? `The axle then stands ${length(set.axlePosition, style)} back.`
+    ? `The axle then stands at ${length(set.axlePosition, style)}.`
     : set.axlePosition < 0
       ? `But the axle would stand ${length(-set.axlePosition, style)} ahead of its slot.`
       : `But the axle would stand ${length(set.axlePosition - slot, style)} behind its slot.`;
-  return `Set ${length(set.play.total, style)} up and down with the wheel hanging, and ${length(set.leastPlay, style)} are left where the chain is tightest. ${stands}`;
+  return `Set ${length(set.play.total, style)} with the wheel hanging, and ${length(set.leastPlay, style)} are left there. ${stands}`;
 }
 
 /** Why there is no slack to set. */
-export function noSlackToSetWords({ reason }: NoSlackToSet, links: number, style: NumberStyle): string {
+export function noSlackToSetWords({ reason }: NoSlackToSet, style: NumberStyle): string {
   switch (reason) {
     case 'chainDoesNotReach':
-      return `A chain of ${links} links puts the axle nowhere near its slot with that slack.`;
+      return `This chain puts the axle nowhere near its slot with that slack.`;
     case 'tooSlack':
       return 'The bottom run cannot be pushed so far up and down. Keep less slack.';
     case 'tooTight':
-      return `A chain of ${links} links is too short to be slack anywhere.`;
+      return 'This chain is too short to be slack anywhere.';
     case 'notANumber':
     case 'notConverged':
       return 'No slack to set was found with these figures.';
@@ -139,9 +139,9 @@ export function clearanceWords(
   const { leastGap, leastAt, touching } = clearance;
   const at =
     leastAt <= 0
-      ? 'hanging'
+      ? 'with the wheel hanging'
       : leastAt >= wheelTravel
-        ? 'bottomed'
+        ? 'with the wheel bottomed'
         : `at ${length(leastAt, style)} of rear travel`;
   if (touching.length > 0) {
     const where = touching.map((stretch) => stretchWords(stretch, wheelTravel, style)).join(' and ');
