@@ -25,7 +25,7 @@ function allPairs(): readonly SprocketPair[] {
     leastFront: 12,
     linksInHand: null,
     rule: { halfLink: false },
-    spare: 0.5,
+    play: 25,
     setAt: 0,
     stretchPercent: 0,
   });
