@@ -1,12 +1,14 @@
 /** The help of the command that prints readings: every dial and every reading by name, with unit and range. */
 import type { Bike } from '../core/chassis/bike.ts';
-import { DIALS, type Dial } from '../core/chassis/dials.ts';
+import type { Dial } from '../core/springs/dial.ts';
+import { DIALS } from '../core/springs/dials.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import { dialUnit } from './set-dial.ts';
 
 function range(dial: Dial, bike: Bike): string {
   if (dial.kind === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
+  if (dial.kind === 'chain') return 'a count such as 112, or none';
   const { least, most, step } = dial.range(bike);
   return `${least} to ${most} in steps of ${step}`;
 }
@@ -26,13 +28,14 @@ function table(rows: readonly (readonly string[])[]): string {
 export function readingsHelp(bike: Bike): string {
   const dials = DIALS.map((dial) => [dial.key, dialUnit(dial), range(dial, bike), dial.label]);
   const readings = READINGS.map(({ key, quantity, label }) => [key, QUANTITIES[quantity].fileUnit, label]);
-  return `Prints the readings of a saved bike as JSON, topped out and as dialled.
+  return `Prints the readings of a saved bike as JSON, in every ride state.
 
   npm run readings -- FILE [--set DIAL=VALUE …]
   node src/commands/readings.js FILE [--set DIAL=VALUE …]    the same without npm's own lines
 
 Numbers are metric; a unit may be named, as in --set forkHeight="1/4 in". What was repaired on opening goes to
-the error stream. A reading without a number has "value": null and a reason. The exit code is 1 when there are no readings.
+the error stream. A reading without a number has "value": null and a reason, a ride
+state in which the bike does not come to rest "noAnswer". The exit code is 1 when there are no readings.
 
 Dials, with their ranges on "${bike.name}":
 ${table(dials)}

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { DIALS } from '../core/chassis/dials.ts';
+import { DIALS } from '../core/springs/dials.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { machine } from '../core/springs/machine.ts';
 import { stance } from '../core/springs/stance.ts';

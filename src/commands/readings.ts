@@ -1,12 +1,12 @@
 /** Prints the readings of a saved bike. */
 import { readFileSync, statSync } from 'node:fs';
-import { noPoseWords } from '../core/chassis/no-pose-words.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { ABSENT_WORDS } from '../core/readings/reading.ts';
 import { machine } from '../core/springs/machine.ts';
-import { RIDE_STATES, travelIn, type RideState } from '../core/springs/ride-state.ts';
-import { stance, type Stance } from '../core/springs/stance.ts';
+import { noStandWords } from '../core/springs/no-stand.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/springs/ride-state.ts';
+import { standMachine, type StandingBike } from '../core/springs/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
@@ -34,8 +34,6 @@ type ReadingEntry =
   | { readonly value: null; readonly unit: string; readonly reason: string };
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
-
-const STATE_WORDS: Readonly<Record<RideState, string>> = { toppedOut: 'Topped out', asDialled: 'As dialled' };
 
 function requestFrom(args: readonly string[]): Result<Request, string> {
   const files: string[] = [];
@@ -75,7 +73,7 @@ function openFile(file: string): Result<Opened, string> {
   return opened.ok ? opened : refused(opened.reason.sentence);
 }
 
-function entriesOf(standing: Stance): Result<Record<string, ReadingEntry>, string> {
+function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>, string> {
   const entries: [string, ReadingEntry][] = [];
   for (const { key, label, quantity, read } of READINGS) {
     const { fromCore, fileUnit: unit } = QUANTITIES[quantity];
@@ -91,17 +89,30 @@ function entriesOf(standing: Stance): Result<Record<string, ReadingEntry>, strin
   return solved(Object.fromEntries(entries));
 }
 
-/** The JSON that is printed for a document, or one line that says in which state the bike cannot stand and why. */
+/** What is printed of one state: its readings, or why the bike does not come to rest in it. */
+type StateEntry = Record<string, ReadingEntry> | { readonly noAnswer: string };
+
+/** Whether a state needs springs: the others are what a bike without rates is read in. */
+const needsSprings = (state: RideState): boolean => state !== 'toppedOut' && state !== 'asDialled';
+
+/**
+ * The JSON that is printed for a document, or one line that says why the bike cannot be put together or stand. A ride
+ * state in which the springs give no answer, such as for want of a rate, holds the reason in its place.
+ */
 export function readingsJson({ bike, setup, schema }: BikeDocument): Result<string, string> {
   const made = machine(bike, setup);
-  if (!made.ok) return refused(`The bike cannot be put together: ${noPoseWords(made, METRIC)}`);
-  const states: [RideState, Record<string, ReadingEntry>][] = [];
+  if (!made.ok) return refused(`The bike cannot be put together: ${noStandWords(made, METRIC)}`);
+  const states: [RideState, StateEntry][] = [];
   for (const state of RIDE_STATES) {
-    const standing = stance(made, travelIn(state, setup));
-    if (!standing.ok)
-      return refused(`${STATE_WORDS[state]} the bike cannot stand: ${noPoseWords(standing, METRIC)}`);
+    const standing = standMachine(made, setup, state);
+    if (!standing.ok) {
+      const why = noStandWords(standing, METRIC);
+      if (!needsSprings(state)) return refused(`${RIDE_STATE_WORDS[state]} the bike cannot stand: ${why}`);
+      states.push([state, { noAnswer: why }]);
+      continue;
+    }
     const entries = entriesOf(standing);
-    if (!entries.ok) return refused(`${STATE_WORDS[state]}: ${entries.reason}`);
+    if (!entries.ok) return refused(`${RIDE_STATE_WORDS[state]}: ${entries.reason}`);
     states.push([state, entries.value]);
   }
   return solved(

@@ -1,5 +1,6 @@
 /** Sets a dial from the words of the command line, such as `forkHeight=5` or `rearTyre=190/55-17`. */
-import { DIALS, type Dial } from '../core/chassis/dials.ts';
+import type { Dial } from '../core/springs/dial.ts';
+import { DIALS } from '../core/springs/dials.ts';
 import type { Bike } from '../core/chassis/bike.ts';
 import type { TyreReason } from '../core/chassis/tyre.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
@@ -22,6 +23,7 @@ const WHY: Readonly<Record<ParseReason | TyreReason, string>> = {
 /** What a dial is counted in, such as `mm`. */
 export function dialUnit(dial: Dial): string {
   if (dial.kind === 'tyre') return 'size code, or mm';
+  if (dial.kind === 'chain') return 'links';
   return dial.quantity === 'teeth' ? 'teeth' : QUANTITIES[dial.quantity].fileUnit;
 }
 
@@ -50,6 +52,12 @@ export function setDialFromWords(document: BikeDocument, words: string): Result<
     const edited = setDial(document, dial.key, tyre.value);
     return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
   }
+  if (dial.kind === 'chain') {
+    const links = text === 'none' ? null : parseQuantity(text, 'links', 'metric');
+    if (links?.ok === false) return refuse(WHY[links.reason]);
+    const edited = setDial(document, dial.key, links === null ? null : links.value);
+    return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
+  }
   const value = parseQuantity(text, dial.quantity, 'metric');
   if (!value.ok) return refuse(WHY[value.reason]);
   const edited = setDial(document, dial.key, value.value);
@@ -58,7 +66,7 @@ export function setDialFromWords(document: BikeDocument, words: string): Result<
 }
 
 function remarkOn(dial: Dial, bike: Bike, value: number): string | null {
-  if (dial.kind === 'tyre') return null;
+  if (dial.kind !== 'number') return null;
   const { least, most } = dial.range(bike);
   if (value >= least && value <= most) return null;
   return `The dial ${dial.key} is set to ${value}, outside the dial’s range of ${least} to ${most} ${dialUnit(dial)} on this bike.`;

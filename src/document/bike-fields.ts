@@ -1,16 +1,22 @@
 /** The saved fields of a bike: each with its validator, its default, its words and its help. */
 import * as v from 'valibot';
-import type {
-  Bike,
-  Bodywork,
-  ChainDrive,
-  Fork,
-  Frame,
-  FramePoint,
-  Swingarm,
-  TravelRow,
-  Wheel,
-} from '../core/chassis/bike.ts';
+import {
+  angle,
+  LARGEST_LENGTH,
+  length,
+  LONGEST_ABOUT,
+  LONGEST_NAME,
+  mass,
+  MOST_TRAVEL_ROWS,
+  placed,
+  thread,
+} from './bounds.ts';
+import { drive, rearBrake } from './drive-fields.ts';
+import { linksField } from './link-fields.ts';
+import { framePoint, pointAt, quietlyAt } from './place-fields.ts';
+import { shock, springEnds } from './spring-fields.ts';
+import type { Bike, Bodywork, Fork, Frame, Swingarm, Wheel } from '../core/chassis/bike.ts';
+import type { TravelRow } from '../core/chassis/rear-layout.ts';
 import {
   assumed,
   choiceField,
@@ -21,51 +27,12 @@ import {
   numberOrNone,
   part,
   textField,
-  type Absent,
   type Leaf,
   type Part,
 } from './field.ts';
 
-/** A length beyond this belongs to no machine on two wheels, mm; what geometry allows the core decides. */
-export const LARGEST_LENGTH = 100_000;
-/** A mass beyond this belongs to no machine on two wheels, kg. */
-export const LARGEST_MASS = 100_000;
-export const LONGEST_NAME = 200;
-export const LONGEST_ABOUT = 20_000;
-/** More rows than anyone measures; keeps a damaged file from filling the form. */
-export const MOST_TRAVEL_ROWS = 200;
-
-export const placed = { least: -LARGEST_LENGTH, most: LARGEST_LENGTH, quantity: 'length' } as const;
-export const length = { least: 0, most: LARGEST_LENGTH, quantity: 'length' } as const;
-export const angle = { least: -180, most: 180, quantity: 'angle' } as const;
-export const mass = { least: 0, most: LARGEST_MASS, quantity: 'mass' } as const;
-
 /** Legs further from the steering axis than this are on no fork, degrees. */
 const STEEPEST_LEGS = 30;
-
-/** A thread finer than this belongs to no adjuster, mm a turn; zero would give its dial no step. */
-const FINEST_THREAD = 0.1;
-
-function framePoint(
-  words: string,
-  help: string,
-  absent: (axis: 'x' | 'y') => Absent<number>,
-): Part<FramePoint> {
-  return part(words, help, {
-    x: numberField(
-      { words: `${words}, forward of the pivot`, help: `${help} Forward of the swingarm pivot.` },
-      absent('x'),
-      placed,
-    ),
-    y: numberField(
-      { words: `${words}, above the pivot`, help: `${help} Above the swingarm pivot.` },
-      absent('y'),
-      placed,
-    ),
-  });
-}
-
-const pointAt = (x: number, y: number) => (axis: 'x' | 'y') => assumed(axis === 'x' ? x : y);
 
 const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x forward, y up.', {
   steeringHead: framePoint(
@@ -95,7 +62,13 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
     mass,
   ),
   seat: framePoint('seat mark', 'Where the rider’s weight meets the seat.', pointAt(0, 400)),
-  loadMark: framePoint('load mark', 'Where passenger or luggage rests.', pointAt(-300, 450)),
+  passengerSeat: framePoint(
+    'passenger’s seat',
+    'Where the passenger’s weight meets the seat.',
+    quietlyAt(-280, 480),
+  ),
+  loadMark: framePoint('load mark', 'Where luggage rests.', pointAt(-300, 450)),
+  tank: framePoint('tank', 'Centre of the fuel in the tank.', quietlyAt(220, 330)),
   guideRadius: numberOrNone(
     {
       words: 'chain guide radius',
@@ -124,6 +97,29 @@ const fork = part<Fork>('fork', 'Measured with the fork topped out.', {
     },
     documented(0),
     { ...angle, least: -STEEPEST_LEGS, most: STEEPEST_LEGS },
+  ),
+  springLegs: numberField(
+    {
+      words: 'number of fork springs',
+      help: 'Legs that hold a spring: 2, or 1 where the other leg only damps.',
+    },
+    documented(2),
+    { least: 1, most: 2, quantity: 'count', whole: true },
+  ),
+  ends: springEnds('fork'),
+  leastHeight: numberOrNone(
+    {
+      words: 'least fork height',
+      help: 'Least fork height at which the clamps still hold enough tube, from the maker’s manual; none when not known.',
+    },
+    placed,
+  ),
+  lowerClampDepth: numberOrNone(
+    {
+      words: 'lower clamp’s underside',
+      help: 'Top of the upper clamp down to the underside of the lower one, along the legs; none when not known.',
+    },
+    length,
   ),
 });
 
@@ -212,8 +208,9 @@ const swingarm = part<Swingarm>('swingarm', 'Measured with the axle at the front
       words: 'shock thread',
       help: 'How far one turn of the shock’s length adjuster moves it; none when it has no thread.',
     },
-    { ...length, least: FINEST_THREAD },
+    thread,
   ),
+  links: linksField,
 });
 
 const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
@@ -229,21 +226,6 @@ const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
       mass,
     ),
   });
-
-const drive = part<ChainDrive>('drive', 'How the engine turns the rear wheel.', {
-  // Another kind of drive is not a chain badly written, so it is refused rather than replaced.
-  kind: choiceField(
-    { words: 'kind of drive', help: 'Only a chain so far.' },
-    documented('chain'),
-    ['chain'],
-    true,
-  ),
-  chainPitch: numberField(
-    { words: 'chain pitch', help: '15.875 mm for chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606).' },
-    assumed(15.875),
-    length,
-  ),
-});
 
 export const BIKE_PART: Part<Bike> = part<Bike>(
   'bike',
@@ -267,6 +249,8 @@ export const BIKE_PART: Part<Bike> = part<Bike>(
     frame,
     fork,
     swingarm,
+    shock,
+    rearBrake,
     frontWheel: wheel('front'),
     rearWheel: wheel('rear'),
     drive,

@@ -4,7 +4,7 @@ import type { Setup } from '../core/chassis/setup.ts';
 
 export const FORMAT = 'sidestance-bike';
 /** The schema this program writes. A change of meaning raises it and adds a migration. */
-export const SCHEMA = 1;
+export const SCHEMA = 2;
 
 /** A bike with its dials as set. */
 export interface Dialled {

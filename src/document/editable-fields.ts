@@ -5,15 +5,18 @@ import { BIKE_PART } from './bike-fields.ts';
 import { anyPart, type AnyPart, type Bounds } from './field.ts';
 import { isJsonObject } from './json.ts';
 
-export type FieldGroup = 'frame' | 'fork' | 'swingarm' | 'frontWheel' | 'rearWheel' | 'drive';
+export type FieldGroup =
+  'frame' | 'fork' | 'swingarm' | 'shock' | 'rearBrake' | 'frontWheel' | 'rearWheel' | 'drive';
 
 export const FIELD_GROUPS: readonly { readonly key: FieldGroup; readonly label: string }[] = [
   { key: 'frame', label: 'Frame' },
   { key: 'fork', label: 'Fork' },
   { key: 'swingarm', label: 'Swingarm' },
+  { key: 'shock', label: 'Shock' },
   { key: 'frontWheel', label: 'Front wheel' },
   { key: 'rearWheel', label: 'Rear wheel' },
   { key: 'drive', label: 'Drive' },
+  { key: 'rearBrake', label: 'Rear brake' },
 ];
 
 export interface BikeField {

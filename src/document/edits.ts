@@ -1,11 +1,12 @@
 /** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
-import type { Bike, Bodywork, TravelRow } from '../core/chassis/bike.ts';
+import type { Bike, Bodywork } from '../core/chassis/bike.ts';
+import type { LinkLayout, TravelRow } from '../core/chassis/rear-layout.ts';
 import type { DialKey, Setup } from '../core/chassis/setup.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import type { BikeDocument } from './document.ts';
 import type { Part } from './field.ts';
-import { isJsonObject, type JsonObject } from './json.ts';
+import { isJsonObject, type Json, type JsonObject } from './json.ts';
 import { readPart } from './read-part.ts';
 import { SETUP_PART } from './setup-fields.ts';
 
@@ -33,7 +34,9 @@ function withBike(document: BikeDocument, bike: unknown): Edited {
 
 /** Sets one dial, in the dial's metric number. The dial's own range is the workshop's; it is not enforced here. */
 export function setDial<K extends DialKey>(document: BikeDocument, key: K, value: Setup[K]): Edited {
-  const checked = storable(SETUP_PART, { ...document.setup, [key]: value }, 'setup');
+  // An axle put somewhere by hand no longer stands where the chain puts it.
+  const released = key === 'axlePosition' ? { chainLinks: null } : {};
+  const checked = storable(SETUP_PART, { ...document.setup, ...released, [key]: value }, 'setup');
   return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
 }
 
@@ -86,19 +89,30 @@ export function setTravelTable(document: BikeDocument, travelTable: readonly Tra
   return withBike(document, { ...bike, swingarm: { ...bike.swingarm, travelTable } });
 }
 
+/** Replaces how the rear links lie; null goes back to the table. */
+export function setLinks(document: BikeDocument, links: LinkLayout | null): Edited {
+  const { bike } = document;
+  return withBike(document, { ...bike, swingarm: { ...bike.swingarm, links } });
+}
+
+/** Puts a chain of so many links on, which then places the axle; null leaves the axle where `axlePosition` says. */
+export function setChain(document: BikeDocument, chainLinks: number | null, axlePosition: number): Edited {
+  const checked = storable(SETUP_PART, { ...document.setup, chainLinks, axlePosition }, 'setup');
+  return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
+}
+
 /**
- * Sets one field of the bike by its path from the list of editable fields, such as `frame.steeringHead.x`, in mm,
- * degrees or kg; null empties a field that may be empty. Every other number of the bike stays as it is. A path that
+ * Sets one field of the bike by its path, such as `frame.steeringHead.x`, in mm, degrees or kg; null empties a field that may be empty. Every other number of the bike stays as it is. A path that
  * leads to no field is refused.
  */
-export function setBikeField(document: BikeDocument, path: string, value: number | null): Edited {
+export function setBikeField(document: BikeDocument, path: string, value: Json): Edited {
   const changed = replacedAt(document.bike, path.split('.'), value);
   if (changed === null) return refused({ path: `bike.${path}`, sentence: `A bike has no field ${path}.` });
   return withBike(document, changed);
 }
 
 /** The object with what lies at `keys` replaced, or null when nothing lies there. */
-function replacedAt(object: unknown, keys: readonly string[], value: number | null): JsonObject | null {
+function replacedAt(object: unknown, keys: readonly string[], value: Json): JsonObject | null {
   const [key, ...deeper] = keys;
   if (!isJsonObject(object) || !Object.hasOwn(object, key)) return null;
   if (deeper.length === 0) return { ...object, [key]: value };

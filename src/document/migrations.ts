@@ -35,6 +35,12 @@ export const MIGRATIONS: readonly Migration[] = [
         within(bike, 'swingarm', (arm) => renamed(arm, 'angleDeg', 'toppedOutAngleDeg')),
       ),
   },
+  {
+    from: 1,
+    about:
+      'rear links, springs, riding and the chain’s length came in; nothing that the file says has changed',
+    migrate: (saved) => saved,
+  },
 ];
 
 /** Brings a saved object up to `target`, telling `ran` each migration it went through. */

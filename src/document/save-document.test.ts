@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import { BIKE_PART } from './bike-fields.ts';
-import type { BikeDocument, Dialled } from './document.ts';
+import { SCHEMA, type BikeDocument, type Dialled } from './document.ts';
 import { anyPart, type AnyField } from './field.ts';
 import { openDocument, openJson } from './open-document.ts';
 import { sameValue } from './same-document.ts';
@@ -50,7 +50,7 @@ const dialled = plainRecord({
 
 const documents: fc.Arbitrary<BikeDocument> = fc
   .tuple(dialled, dialled)
-  .map(([own, baseline]) => ({ format: 'sidestance-bike', schema: 1, ...own, baseline }));
+  .map(([own, baseline]) => ({ format: 'sidestance-bike', schema: SCHEMA, ...own, baseline }));
 
 describe('saving a document', () => {
   it('and opening it again gives the same document, every digit of it, without a repair', () => {

@@ -2,13 +2,19 @@
 import * as v from 'valibot';
 import type { Setup } from '../core/chassis/setup.ts';
 import type { Tyre } from '../core/chassis/tyre.ts';
-import { angle, LARGEST_LENGTH, length, mass, placed } from './bike-fields.ts';
-import { documented, essential, numberField, part, type Leaf, type Part } from './field.ts';
+import { angle, LARGEST_LENGTH, length, mass, placed, rate } from './bounds.ts';
+import { documented, essential, numberField, numberOrNone, part, type Leaf, type Part } from './field.ts';
 
 /** Longer than any code on a sidewall. */
 const LONGEST_CODE = 60;
 /** More teeth than any sprocket; whether a chain can run on them the core decides. */
 const MOST_TEETH = 1000;
+
+/** More links than any chain; whether they can be joined the core decides. */
+const MOST_LINKS = 1000;
+/** Beyond these no motorcycle is ridden, g and N. */
+const acceleration = { least: -10, most: 10, quantity: 'acceleration' } as const;
+const LARGEST_FORCE = 1e5;
 
 const teeth = { least: 1, most: MOST_TEETH, quantity: 'teeth', whole: true } as const;
 
@@ -79,6 +85,46 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     documented(0),
     placed,
   ),
+  topShim: numberField(
+    { words: 'top shim', help: 'Shim between the frame and the shock’s mount; thicker raises the rear.' },
+    documented(0),
+    placed,
+  ),
+  linkLength: numberField(
+    { words: 'link rod', help: 'Rod of the rear links longer (+) or shorter (−) than as drawn.' },
+    documented(0),
+    placed,
+  ),
+  pivotForward: numberField(
+    { words: 'pivot forward', help: 'Swingarm pivot moved forward (+) or back (−) by an eccentric.' },
+    documented(0),
+    placed,
+  ),
+  pivotUp: numberField(
+    { words: 'pivot up', help: 'Swingarm pivot moved up (+) or down (−) by an eccentric.' },
+    documented(0),
+    placed,
+  ),
+  forkSpringRate: numberField(
+    { words: 'fork spring rate', help: 'Rate of one fork spring; 0 when not known.' },
+    documented(0),
+    rate,
+  ),
+  forkPreload: numberField(
+    { words: 'fork preload', help: 'How far a fork spring is pressed, topped out.' },
+    documented(0),
+    placed,
+  ),
+  shockSpringRate: numberField(
+    { words: 'shock spring rate', help: 'Rate of one shock’s spring; 0 when not known.' },
+    documented(0),
+    rate,
+  ),
+  shockPreload: numberField(
+    { words: 'shock preload', help: 'How far a shock’s spring is pressed, topped out.' },
+    documented(0),
+    placed,
+  ),
   frontTeeth: numberField(
     { words: 'number of front teeth', help: 'Teeth of the countershaft sprocket.' },
     essential,
@@ -93,6 +139,21 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     { words: 'axle position', help: 'Rear axle back from the front end of its slot.' },
     documented(0),
     placed,
+  ),
+  chainLinks: numberOrNone(
+    {
+      words: 'chain’s links',
+      help: 'The chain on the bike: the axle stands where it puts it. None: the axle stands at its position above.',
+    },
+    { least: 1, most: MOST_LINKS, quantity: 'links', whole: true },
+  ),
+  chainPlay: numberField(
+    {
+      words: 'chain play',
+      help: 'Up and down together at the middle of the bottom run, the wheel hanging; counts with links given.',
+    },
+    documented(30),
+    length,
   ),
   clampOffset: numberField(
     { words: 'clamp offset', help: 'Fork legs ahead of the steering axis, square to it.' },
@@ -125,10 +186,71 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     documented(250),
     placed,
   ),
-  loadMass: numberField({ words: 'load mass', help: 'Passenger or luggage.' }, documented(0), mass),
+  riderForward: numberField(
+    {
+      words: 'rider forward',
+      help: 'Rider’s centre of gravity moved forward (+) or back (−) on the seat.',
+    },
+    documented(0),
+    placed,
+  ),
+  passengerMass: numberField(
+    { words: 'passenger mass', help: 'Passenger in riding gear.' },
+    documented(0),
+    mass,
+  ),
+  passengerHeight: numberField(
+    { words: 'passenger height', help: 'Passenger’s centre of gravity above the passenger’s seat.' },
+    documented(250),
+    placed,
+  ),
+  fuelMass: numberField(
+    { words: 'fuel mass', help: 'Fuel in the tank; a litre of petrol weighs about 0.75 kg.' },
+    documented(0),
+    mass,
+  ),
+  loadMass: numberField({ words: 'load mass', help: 'Luggage.' }, documented(0), mass),
   loadHeight: numberField(
     { words: 'load height', help: 'Load’s centre of gravity above the load mark.' },
     documented(150),
     placed,
+  ),
+  gas: numberField(
+    { words: 'gas', help: 'Acceleration in the ride state “on the gas”.' },
+    documented(0.5),
+    acceleration,
+  ),
+  brake: numberField(
+    { words: 'braking', help: 'Deceleration in the ride state “on the brakes”.' },
+    documented(0.6),
+    acceleration,
+  ),
+  brakeFrontShare: numberField(
+    { words: 'front brake’s share', help: 'Part of the braking that the front wheel does.' },
+    documented(100),
+    { least: 0, most: 100, quantity: 'percent' },
+  ),
+  leanDeg: numberField(
+    { words: 'lean', help: 'Lean from upright in the ride state “mid-corner”.' },
+    documented(40),
+    angle,
+  ),
+  cornerGas: numberField(
+    {
+      words: 'gas in the corner',
+      help: 'Acceleration (+) or deceleration (−) in the ride state “mid-corner”.',
+    },
+    documented(0),
+    acceleration,
+  ),
+  dragForce: numberField(
+    { words: 'drag', help: 'Of the air, against the direction of travel, in every moving state.' },
+    documented(0),
+    { least: 0, most: LARGEST_FORCE, quantity: 'force' },
+  ),
+  dragHeight: numberField(
+    { words: 'drag’s height', help: 'Above the ground, in the bike’s own plane.' },
+    documented(600),
+    length,
   ),
 });

@@ -18,6 +18,9 @@ const NOTICED: Readonly<Record<QuantityKey, number>> = {
   percent: 3,
   teeth: 1,
   links: 1,
+  count: 1,
+  force: 50,
+  rate: 2,
 };
 
 function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {

@@ -29,7 +29,7 @@ function askedOf(chain: Chain) {
 describe('the chain that the axle asks for', () => {
   it('taut is the one round the sprockets of the standing bike', () => {
     const { chain, standing } = chainOn(first);
-    chain.play = 0;
+    chain.setPlay(0);
     const { live } = standing;
     if (live === null || chain.loop === null) throw new Error('no bike');
     const { countershaftX, countershaftY, rearAxleX, rearAxleY } = live.stance;
@@ -52,26 +52,36 @@ describe('the chain that the axle asks for', () => {
   it('may be odd with a half link only', () => {
     const { chain } = chainOn(first);
     expect(askedOf(chain).choices.map(({ links }) => links % 2)).toEqual([0, 0]);
-    chain.halfLink = true;
+    chain.allowHalfLink(true);
     expect(askedOf(chain).choices.some(({ links }) => links % 2 === 1)).toBe(true);
   });
 
-  it('said to be on the bike is told with its place, and out of the slot with the chains that fit', () => {
-    const { chain } = chainOn(first);
+  it('said to be on the bike takes the axle along, and out of the slot the bike is refused with the chains that fit', () => {
+    const { chain, session, standing } = chainOn(first);
+    const choice = chain.near.find((each) => each.ok);
+    if (!choice?.ok) throw new Error('no chain fits');
+    chain.fit(choice.links);
+    expect(session.history.past).toHaveLength(1);
+    expect(chain.axlePosition).toBeCloseTo(choice.axlePosition, 6);
+    expect(askedOf(chain).exactLinks).toBeCloseTo(choice.links, 6);
+    expect(chain.near.map(({ links }) => links)).toEqual([choice.links - 2, choice.links, choice.links + 2]);
     chain.fit(100);
-    expect(chain.fittedPlace).toMatchObject({ ok: false, reason: 'chainTooShort' });
+    expect(standing.problem).toMatchObject({ reason: 'chainTooShort' });
     expect(
-      chain.fittedPlace !== null && !chain.fittedPlace.ok && chain.fittedPlace.nearest.length,
+      standing.problem !== null && 'nearest' in standing.problem && standing.problem.nearest.length,
     ).toBeGreaterThan(0);
-    chain.clear();
-    expect(chain.fittedPlace).toBeNull();
+    expect(chain.on).toBeNull();
+    session.undo();
+    chain.fit(null);
+    expect(chain.fitted).toBeNull();
+    expect(chain.axlePosition).toBeCloseTo(choice.axlePosition, 5);
   });
 
   it('with a slack that no run has is refused, and taken back with less', () => {
     const { chain } = chainOn(first);
-    chain.play = 900;
+    chain.setPlay(900);
     expect(chain.asked).toEqual({ ok: false, reason: 'playImpossible' });
-    chain.play = 30;
+    chain.setPlay(30);
     expect(askedOf(chain).exactLinks).toBeGreaterThan(100);
   });
 });
@@ -79,12 +89,12 @@ describe('the chain that the axle asks for', () => {
 describe('wear', () => {
   it('is measured, lengthens the loop, and lets the same chain put the axle further back', () => {
     const { chain } = chainOn(first);
-    chain.fit(112);
-    const before = chain.fittedPlace?.axlePosition ?? NaN;
+    const placed = (): number => chain.near.find(({ links }) => links === 112)?.axlePosition ?? NaN;
+    const before = placed();
     chain.measuredLength = 20 * 15.875 * 1.01;
     expect(chain.stretchPercent).toBeCloseTo(1, 9);
     expect(chain.loop?.pitch).toBeCloseTo(15.875 * 1.01, 9);
-    expect((chain.fittedPlace?.axlePosition ?? NaN) - before).toBeGreaterThan(4);
+    expect(placed() - before).toBeGreaterThan(4);
   });
 
   it('is done at the maker’s limit where that is known', () => {
@@ -128,17 +138,33 @@ describe('slack', () => {
   });
 
   it('too little at the tightest place is noticed, and the places of the curve begin hanging and end bottomed', () => {
-    const { chain } = chainOn(first);
-    chain.play = 12;
+    const { chain, standing } = chainOn(first);
+    chain.setPlay(12);
     expect(chain.slackEnough).toBe(false);
     if (!Array.isArray(chain.slack)) throw new Error('no curve');
     expect(chain.slack[0].rearTravel).toBe(0);
-    expect(chain.slack.at(-1)?.rearTravel).toBe(130);
+    expect(chain.slack.at(-1)?.rearTravel).toBe(standing.live?.stance.machine.rear.wheelTravel);
   });
 
-  it('of a chain that fits nowhere names one that does', () => {
+  it('of a chain on the bike changes the slack alone, and the axle follows', () => {
+    const { chain, session } = chainOn(first);
+    chain.fit(112);
+    const before = chain.axlePosition ?? NaN;
+    chain.leastPlay = 20;
+    chain.setSlack('Axle for slack');
+    expect(session.history.past).toHaveLength(2);
+    expect(chain.fitted).toBe(112);
+    expect(chain.play).toBeGreaterThan(30);
+    expect(chain.axlePosition).toBeLessThan(before);
+    expect(chain.slackEnough).toBe(true);
+    expect(chain.isSet).toBe(true);
+  });
+
+  it('that would leave the slot names a chain with which it does not', () => {
     const { chain } = chainOn(first);
-    chain.fit(106);
+    chain.fit(112);
+    chain.leastPlay = 200;
+    expect(chain.toSet).toMatchObject({ ok: true, inSlot: false });
     const { betterLinks } = chain;
     if (betterLinks === null) throw new Error('none named');
     chain.fit(betterLinks);

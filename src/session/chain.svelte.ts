@@ -1,5 +1,4 @@
 /** The chain on the page: which one is on the bike, how worn, how slack, and what the bike makes of it. */
-import { dialOf } from '../core/chassis/dials.ts';
 import { chainLoop, type ChainLoop } from '../core/drive/chain-loop.ts';
 import { chainWear, usualWearLimit, type ChainWear, type WearReason } from '../core/drive/chain-wear.ts';
 import type { Result } from '../core/numeric/result.ts';
@@ -11,18 +10,20 @@ import {
   type AxleSlot,
 } from '../core/springs/axle-in-slot.ts';
 import { dialledAxlePosition } from '../core/springs/chain-in-frame.ts';
+import { axleSlot } from '../core/springs/chain-of.ts';
 import { hangingOn, slackAt, slackThroughTravel } from '../core/springs/chain-slack.ts';
 import { tightestPlace } from '../core/springs/chain-tightest.ts';
+import { dialOf } from '../core/springs/dials.ts';
 import { fewestClearFrontTeeth, guideClearance } from '../core/springs/guide-clearance.ts';
 import { guidePush } from '../core/springs/guide-push.ts';
 import { slackToSet } from '../core/springs/slack-to-set.ts';
 import { stance, type Stance } from '../core/springs/stance.ts';
-import { setDial } from '../document/edits.ts';
+import { setBikeField, setChain, setDial, type Edited } from '../document/edits.ts';
+import type { BikeDocument } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing, Stood } from './standing.svelte.ts';
 
-/** Slack asked for until the user says otherwise, mm up and down together: on the stand, and at the tightest place. */
-const FIRST_PLAY = 30;
+/** Slack kept at the tightest place until the user says otherwise, mm up and down together. */
 const FIRST_LEAST_PLAY = 10;
 /** Links that wear is measured over until the user says otherwise. */
 const FIRST_MEASURED_LINKS = 20;
@@ -34,9 +35,8 @@ const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
 const SAME_PLACE = 0.005;
 /** Slack less than the least by so little is still enough, mm: rounding of what is set. */
 const PLAY_ROUNDING = 0.05;
-/** Decimals kept of an axle place that is dialled, mm: rounding far below what anyone can set. */
-const AXLE_DECIMALS = 6;
-const PLAY_DECIMALS = 6;
+/** Decimals kept of an axle place or slack that is set, mm: rounding far below what anyone can set. */
+const KEPT_DECIMALS = 6;
 
 /** A chain's length as measured with a rule or a caliper, pin to pin. */
 export interface MeasuredChain {
@@ -44,16 +44,14 @@ export interface MeasuredChain {
   readonly length: number;
 }
 
+function rounded(mm: number): number {
+  return Number(mm.toFixed(KEPT_DECIMALS));
+}
+
 export class Chain {
   readonly #session: BikeSession;
   readonly #standing: Standing;
 
-  /** Whether a half link may join an odd number of links. */
-  halfLink = $state(false);
-  /** The chain said to be on the bike, in links; null where only its slack is known. */
-  fitted = $state<number | null>(null);
-  /** Play to be set at the middle of the bottom run with the wheel hanging, mm up and down together. */
-  play = $state(FIRST_PLAY);
   /** Play to be kept where the chain is tightest, mm. */
   leastPlay = $state(FIRST_LEAST_PLAY);
   /** The chain as measured; without a length it counts as new. */
@@ -62,9 +60,20 @@ export class Chain {
   /** Wear at which this chain is done as its maker says, per cent; null while nobody has said. */
   makersLimit = $state<number | null>(null);
 
-  /** The bike that the chain is laid on; null while it cannot stand. */
-  readonly on: Stood | null = $derived.by(() =>
-    this.#standing.problem === null ? this.#standing.live : null,
+  /** The bike that the chain is laid on; null while it cannot stand, or has no chain. */
+  readonly on: Stood | null = $derived.by(() => {
+    const { problem, live } = this.#standing;
+    return problem === null && live !== null && live.bike.drive.kind === 'chain' ? live : null;
+  });
+  /** The chain said to be on the bike, in links, which then places the axle; null where only its slack is known. */
+  readonly fitted: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
+  /** Play set at the middle of the bottom run with the wheel hanging, mm up and down together. */
+  readonly play: number = $derived.by(() => this.#session.document.setup.chainPlay);
+  /** Whether a half link may join an odd number of links. */
+  readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
+  /** Where the axle stands, mm back from the slot's front; null without a bike. */
+  readonly axlePosition: number | null = $derived.by(() =>
+    this.on === null ? null : dialledAxlePosition(this.on.stance.machine),
   );
 
   readonly limit: number = $derived.by(() => {
@@ -89,28 +98,26 @@ export class Chain {
     return chainLoop(frontTeeth, rearTeeth, on.bike.drive.chainPitch, this.stretchPercent);
   });
   readonly slot: AxleSlot | null = $derived.by(() =>
-    this.on === null
-      ? null
-      : {
-          slot: this.on.bike.swingarm.slot,
-          play: this.play,
-          rearTravel: 0,
-          rule: { halfLink: this.halfLink },
-        },
+    this.on === null ? null : axleSlot(this.on.bike, this.on.setup),
   );
 
   /** The chain that the axle's place asks for, with the whole ones next to it. */
   readonly asked = $derived.by(() => {
-    const { on, loop, slot } = this;
-    if (on === null || loop === null || slot === null) return null;
-    const { machine } = on.stance;
-    return chainForAxle(machine, loop, slot, dialledAxlePosition(machine));
+    const { on, loop, slot, axlePosition } = this;
+    if (on === null || loop === null || slot === null || axlePosition === null) return null;
+    return chainForAxle(on.stance.machine, loop, slot, axlePosition);
   });
-  /** Where the chain said to be on the bike would put the axle; null while none is said. */
-  readonly fittedPlace: AxlePlace | AxleMisfit | null = $derived.by(() => {
-    const { on, loop, slot, fitted } = this;
-    if (on === null || loop === null || slot === null || fitted === null) return null;
-    return axleForChain(on.stance.machine, loop, slot, fitted);
+  /** The whole chains about that length, each with where it puts the axle: the next shorter and longer, and the fitted one. */
+  readonly near: readonly (AxlePlace | AxleMisfit)[] = $derived.by(() => {
+    const { on, loop, slot, asked, fitted } = this;
+    if (on === null || loop === null || slot === null || asked === null || !asked.ok) return [];
+    const step = this.halfLink ? 1 : 2;
+    const choices = asked.choices.map((choice) => choice.links);
+    // An axle that stands where a whole chain puts it asks for that one alone; then its neighbours are of use.
+    const [only] = choices;
+    if (choices.length === 1) choices.push(only - step, only + step);
+    if (fitted !== null && !choices.includes(fitted)) choices.push(fitted);
+    return choices.sort((a, b) => a - b).map((each) => axleForChain(on.stance.machine, loop, slot, each));
   });
   /**
    * Length of the chain whose slack is told, in links: of the one said to be on the bike, else of one that has the slack
@@ -161,9 +168,9 @@ export class Chain {
 
   /** Whether the axle stands already where that slack puts it. */
   readonly isSet: boolean = $derived.by(() => {
-    const { on, toSet } = this;
-    if (on === null || toSet === null || !toSet.ok) return false;
-    return Math.abs(toSet.axlePosition - dialledAxlePosition(on.stance.machine)) < SAME_PLACE;
+    const { axlePosition, toSet } = this;
+    if (axlePosition === null || toSet === null || !toSet.ok) return false;
+    return Math.abs(toSet.axlePosition - axlePosition) < SAME_PLACE;
   });
   /** The chain nearest in length with which that slack puts the axle into its slot; null when this one does, or none. */
   readonly betterLinks: number | null = $derived.by(() => {
@@ -204,7 +211,8 @@ export class Chain {
     const { on, freshLoop: loop } = this;
     const dial = dialOf('frontTeeth');
     if (on === null || loop === null || dial.kind !== 'number') return null;
-    return fewestClearFrontTeeth(on.stance.machine, loop, dial.range(on.bike));
+    const least = on.bike.drive.leastFrontTeeth;
+    return fewestClearFrontTeeth(on.stance.machine, loop, { least, most: dial.range(on.bike).most });
   });
 
   constructor(session: BikeSession, standing: Standing) {
@@ -217,10 +225,14 @@ export class Chain {
     return chainWear(measured, this.#session.document.bike.drive.chainPitch, this.limit);
   }
 
-  /** Puts the axle where it is asked for, as one entry of the history. */
+  /** Puts the axle where it is asked for, as one entry of the history; no chain places it then. */
   setAxle(axlePosition: number, label: string): void {
-    const place = Number(axlePosition.toFixed(AXLE_DECIMALS));
-    this.#session.commit((from) => setDial(from, 'axlePosition', place), label);
+    this.#session.commit((from) => setDial(from, 'axlePosition', rounded(axlePosition)), label);
+  }
+
+  /** Sets how slack the chain is left with the wheel hanging. */
+  setPlay(play: number): void {
+    this.#session.commit((from) => setDial(from, 'chainPlay', play), 'Chain slack');
   }
 
   /** Fits a front sprocket, as one entry of the history. */
@@ -228,22 +240,36 @@ export class Chain {
     this.#session.commit((from) => setDial(from, 'frontTeeth', teeth), `Front sprocket of ${teeth} teeth`);
   }
 
-  /** Puts the axle where the tightest place keeps the least slack, as one entry of the history. */
+  /**
+   * Sets the slack that keeps the least at the tightest place, as one entry of the history. The chain on the bike then
+   * takes the axle along; without one, or with one that has worn longer than the bike knows, the axle itself is put there.
+   */
   setSlack(label: string): void {
     const { toSet } = this;
     if (toSet === null || !toSet.ok) return;
-    this.play = Number(toSet.play.total.toFixed(PLAY_DECIMALS));
-    this.setAxle(toSet.axlePosition, label);
+    const { play, axlePosition } = toSet;
+    const follows = this.fitted !== null && this.stretchPercent === 0;
+    this.#session.commit((from): Edited => {
+      const slack = setDial(from, 'chainPlay', rounded(play.total));
+      return follows || !slack.ok ? slack : setDial(slack.value, 'axlePosition', rounded(axlePosition));
+    }, label);
   }
 
-  /** Says that the chain on the bike has so many links; null leaves that open. */
+  /** Puts a chain of so many links on the bike, which then places the axle; null leaves the axle where it stands. */
   fit(links: number | null): void {
-    this.fitted = links;
+    const { axlePosition } = this;
+    const edit = (from: BikeDocument): Edited =>
+      setChain(from, links, axlePosition === null ? from.setup.axlePosition : rounded(axlePosition));
+    this.#session.commit(edit, links === null ? 'No chain named' : `Chain of ${links} links`);
   }
 
-  /** Another bike has another chain: what was said of this one is forgotten. */
+  /** Allows a half link, or does not. */
+  allowHalfLink(allowed: boolean): void {
+    this.#session.commit((from) => setBikeField(from, 'drive.halfLink', allowed), 'Half link');
+  }
+
+  /** Another bike has another chain: what was measured of this one is forgotten. */
   clear(): void {
-    this.fitted = null;
     this.measuredLength = null;
   }
 
@@ -253,8 +279,8 @@ export class Chain {
     readonly links: number;
     readonly axlePosition: number;
   } | null {
-    const { on, loop, links } = this;
-    if (on === null || loop === null || links === null) return null;
-    return { stance: on.stance, loop, links, axlePosition: dialledAxlePosition(on.stance.machine) };
+    const { on, loop, links, axlePosition } = this;
+    if (on === null || loop === null || links === null || axlePosition === null) return null;
+    return { stance: on.stance, loop, links, axlePosition };
   }
 }

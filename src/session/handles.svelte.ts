@@ -1,7 +1,7 @@
 /** Everything on the Stand that a hand or a key can take hold of, with its place and its words. */
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
 import { pointPlace, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
-import { dialOf } from '../core/chassis/dials.ts';
+import { dialOf } from '../core/springs/dials.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber } from '../core/units/number-style.ts';
 import type { Box } from '../scene/label-placing.ts';

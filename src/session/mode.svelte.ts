@@ -1,6 +1,5 @@
 /** What a hand on the Stand does: turn dials, edit the bike, or read a dimension; parts are locked unless editing. */
 import type { PointKey } from '../core/sketch/points.ts';
-import type { RideState } from '../core/springs/ride-state.ts';
 
 /** What lies below the Stand. */
 export type BelowKey = 'why' | 'chain';
@@ -27,8 +26,3 @@ export class Mode {
     if (mode !== 'edit') this.chosenPoint = null;
   }
 }
-
-export const RIDE_STATE_WORDS: Readonly<Record<RideState, string>> = {
-  toppedOut: 'Topped out',
-  asDialled: 'As dialled',
-};

@@ -1,8 +1,7 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
-import type { NumberDial } from '../core/chassis/dials.ts';
-import { dialOf, steppedDial } from '../core/chassis/dials.ts';
-import { noPoseWords } from '../core/chassis/no-pose-words.ts';
-import type { NoPose } from '../core/chassis/no-pose.ts';
+import type { NumberDial } from '../core/springs/dial.ts';
+import { dialOf, steppedDial } from '../core/springs/dials.ts';
+import { noStandWords, type NoStand } from '../core/springs/no-stand.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledDial } from '../core/sketch/grips.ts';
@@ -37,6 +36,8 @@ const MOVE_WORDS = {
   notANumber: 'That is not a place.',
   axleNotBehindPivot: 'The rear axle has to stay behind the swingarm pivot.',
   onOtherPoint: 'Two points that make a line would fall together there.',
+  linksCannotFollow:
+    'The rear links cannot close in this posture once their adjusters are at zero. Set the adjusters of the links to zero first.',
 } as const;
 
 export class Moving {
@@ -185,8 +186,8 @@ export class Moving {
     return found.ok ? edited : refused({ path: key, sentence: this.#refusedPlace(found) });
   }
 
-  #refusedPlace(problem: NoPose): string {
-    return `Put back, because the bike could not stand like that. ${noPoseWords(problem, this.#preferences.style)}`;
+  #refusedPlace(problem: NoStand): string {
+    return `Put back, because the bike could not stand like that. ${noStandWords(problem, this.#preferences.style)}`;
   }
 
   #release(mark: Mark): void {

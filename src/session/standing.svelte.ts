@@ -1,18 +1,17 @@
 /** The bike on its wheels: live, as baseline and as before the last change, with every reading and the reasons. */
-import type { NoPose } from '../core/chassis/no-pose.ts';
+import type { NoStand } from '../core/springs/no-stand.ts';
 import { why, type Why } from '../core/effects/why.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import { standBike, type StandingBike } from '../core/springs/stand-bike.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import type { Dialled } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 
 /** A standing bike with what it was made of. */
 export interface Stood extends Dialled {
-  readonly stance: Stance;
+  readonly stance: StandingBike;
 }
 
 /** One reading now and on the baseline, in metric numbers. */
@@ -22,17 +21,17 @@ export interface ReadingRow {
   readonly baseline: number | AbsentReason;
 }
 
-function stood({ bike, setup }: Dialled, state: RideState): Stood | NoPose {
+function stood({ bike, setup }: Dialled, state: RideState): Stood | NoStand {
   const found = standBike(bike, setup, state);
   return found.ok ? { bike, setup, stance: found } : found;
 }
 
-function isStood(found: Stood | NoPose | null): found is Stood {
+function isStood(found: Stood | NoStand | null): found is Stood {
   return found !== null && 'stance' in found;
 }
 
 /** A reading in its metric number. */
-function metric(reading: Reading, stance: Stance): number | AbsentReason {
+function metric(reading: Reading, stance: StandingBike): number | AbsentReason {
   const value = reading.read(stance);
   return typeof value === 'number' ? QUANTITIES[reading.quantity].fromCore(value) : value;
 }
@@ -40,10 +39,10 @@ function metric(reading: Reading, stance: Stance): number | AbsentReason {
 export class Standing {
   readonly #session: BikeSession;
   state = $state<RideState>('toppedOut');
-  readonly #found: Stood | NoPose = $derived.by(() => stood(this.#session.document, this.state));
+  readonly #found: Stood | NoStand = $derived.by(() => stood(this.#session.document, this.state));
   /** Why the present bike has no pose; null when it stands. */
-  readonly problem: NoPose | null = $derived(isStood(this.#found) ? null : this.#found);
-  readonly #baseline: Stood | NoPose = $derived.by(() => stood(this.#session.document.baseline, this.state));
+  readonly problem: NoStand | null = $derived(isStood(this.#found) ? null : this.#found);
+  readonly #baseline: Stood | NoStand = $derived.by(() => stood(this.#session.document.baseline, this.state));
   readonly baseline: Stood | null = $derived(isStood(this.#baseline) ? this.#baseline : null);
   readonly #lastStanding: Stood | null = $derived.by(() => {
     const { lastStanding } = this.#session;

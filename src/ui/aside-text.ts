@@ -1,5 +1,5 @@
 /** A dial's value told the workshop's second way, as "1.5 turns" or "1 link". */
-import type { Aside } from '../core/chassis/dials.ts';
+import type { Aside } from '../core/springs/dial.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 
 const SINGLE: Readonly<Record<Aside['counted'], string>> = { turns: 'turn', links: 'link' };

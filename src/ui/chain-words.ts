@@ -1,10 +1,10 @@
 /** What the Chain panel says: chains and axle places, slack, wear and the gap to the pivot, in a mechanic's words. */
-import { noPoseWords } from '../core/chassis/no-pose-words.ts';
-import type { NoPose } from '../core/chassis/no-pose.ts';
 import type { NoPlay } from '../core/drive/chain-play.ts';
 import type { NoHangingRun } from '../core/drive/hanging-run.ts';
 import type { ChainWear, WearReason } from '../core/drive/chain-wear.ts';
 import type { Result } from '../core/numeric/result.ts';
+import { noLinkageWords } from '../core/linkage/no-linkage-words.ts';
+import type { NoLinkage } from '../core/linkage/no-linkage.ts';
 import type { AxlePlace, NoChainPlay } from '../core/springs/axle-in-slot.ts';
 import type { SlackAt } from '../core/springs/chain-slack.ts';
 import type { GuideClearance, TravelStretch } from '../core/springs/guide-clearance.ts';
@@ -20,10 +20,10 @@ export function exactLinksText(links: number, style: NumberStyle): string {
 }
 
 /** Why no chain can be laid on the bike at all. */
-export function noChainWords(no: NoPose | NoChainPlay, style: NumberStyle): string {
+export function noChainWords(no: NoLinkage | NoChainPlay, style: NumberStyle): string {
   return no.reason === 'playImpossible'
     ? 'The bottom run cannot be pushed so far up and down. Ask for less slack.'
-    : noPoseWords({ ...no, reason: no.reason }, style);
+    : noLinkageWords(no, style);
 }
 
 /** Where a chain puts the axle, and how far that is from where it stands. */
@@ -76,7 +76,7 @@ export function noSlackToSetWords({ reason }: NoSlackToSet, style: NumberStyle):
     case 'notConverged':
       return 'No slack to set was found with these figures.';
     default:
-      return noPoseWords({ ok: false, reason }, style);
+      return noLinkageWords({ ok: false, reason }, style);
   }
 }
 

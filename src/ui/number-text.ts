@@ -15,9 +15,15 @@ const INDISTINCT: Readonly<Record<QuantityKey, number>> = {
   percent: 0.05,
   teeth: 0.5,
   links: 0.5,
+  count: 0.5,
+  force: 0.5,
+  rate: 0.02,
 };
 
 const MOST_EXTRA_DIGITS = 2;
+
+/** Quantities that are counted, not measured. */
+const WHOLE: ReadonlySet<QuantityKey> = new Set(['teeth', 'links', 'count']);
 
 /** A metric value as a field shows it: with the quantity's own digits, and up to two more where the value needs them. */
 export function fieldNumber(value: number, quantity: QuantityKey, style: NumberStyle): WrittenNumber {
@@ -39,12 +45,7 @@ export interface Limits {
 
 export type TypedReason = ParseReason | 'notWhole' | 'outOfRange';
 
-/** Whether a quantity comes in whole numbers only. */
-function countedWhole(quantity: QuantityKey): boolean {
-  return quantity === 'teeth' || quantity === 'links';
-}
-
-/** The metric value meant by typed words, within the limits. Teeth and links are counted whole. */
+/** The metric value meant by typed words, within the limits. Teeth, links and parts are counted whole. */
 export function readTyped(
   text: string,
   quantity: QuantityKey,
@@ -54,7 +55,7 @@ export function readTyped(
   const parsed = parseQuantity(text, quantity, style.system);
   if (!parsed.ok) return parsed;
   const { value } = parsed;
-  if (countedWhole(quantity) && !Number.isInteger(value)) return refused('notWhole');
+  if (WHOLE.has(quantity) && !Number.isInteger(value)) return refused('notWhole');
   const { least = -Infinity, most = Infinity } = limits;
   if (value >= least && value <= most) return solved(value);
   // The limit as the message shows it is rounded; typed back it must be taken, as the limit itself.
@@ -72,6 +73,9 @@ const UNIT_ADVICE: Readonly<Record<QuantityKey, string>> = {
   percent: 'Use % here.',
   teeth: 'Count teeth here.',
   links: 'Count links here.',
+  count: 'Count parts here.',
+  force: 'Use N or lbf here.',
+  rate: 'Use N/mm, kg/mm or lb/in here.',
 };
 
 /** One sentence of advice for words that were not taken. */
@@ -95,9 +99,7 @@ export function typedAdvice(
     case 'tooLarge':
       return 'No part of a motorcycle is that large; check the decimal sign.';
     case 'notWhole':
-      return quantity === 'links'
-        ? 'Links are counted whole; type a whole number.'
-        : 'Teeth are counted whole; type a whole number.';
+      return 'Teeth are counted whole; type a whole number.';
     case 'outOfRange':
       if (least !== undefined && most !== undefined)
         return `This goes from ${written(least)} to ${written(most)}.`;
@@ -108,14 +110,14 @@ export function typedAdvice(
 }
 
 function exampleOf(quantity: QuantityKey, { least = 0, most = Infinity }: Limits): number {
-  const usual = countedWhole(quantity) ? 16 : 12.5;
+  const usual = quantity === 'teeth' ? 16 : 12.5;
   return Math.min(most, Math.max(least, usual));
 }
 
 /** Decimals kept after a step: takes rounding noise away, far below any adjuster's step. */
 const STEP_DECIMALS = 6;
 
-/** `steps` steps on from a metric value, held within the limits; parts of a tooth or link are whole ones. */
+/** `steps` steps on from a metric value, held within the limits; parts of a tooth are whole teeth. */
 export function stepped(
   value: number,
   steps: number,
@@ -123,7 +125,7 @@ export function stepped(
   quantity: QuantityKey,
   { least = -Infinity, most = Infinity }: Limits,
 ): number {
-  const whole = countedWhole(quantity);
+  const whole = quantity === 'teeth';
   const change = whole ? Math.sign(steps) * Math.max(1, Math.round(Math.abs(steps * step))) : steps * step;
   const moved = Number((value + (steps === 0 ? 0 : change)).toFixed(STEP_DECIMALS));
   return Math.min(most, Math.max(least, moved));

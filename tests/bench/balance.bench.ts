@@ -4,7 +4,7 @@ import { balance, type Balance } from '../../src/core/springs/balance.ts';
 import { frontLiftLimit } from '../../src/core/springs/lift-limits.ts';
 import { AT_REST, type RideForces } from '../../src/core/springs/ride-forces.ts';
 import { springForce } from '../../src/core/springs/spring-law.ts';
-import { shockLever, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
+import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance, type Travel } from '../../src/core/springs/stance.ts';
 import { steadyLoads } from '../../src/core/springs/steady-loads.ts';
 import { settledByEngine } from '../support/engine-bike.ts';
@@ -35,8 +35,7 @@ function byLeastSquares(bike: SprungMachine, forces: RideForces): Travel {
     return (equation) =>
       equation === 0
         ? loads.frontPush - springForce(bike.fork, front)
-        : loads.rearPush -
-          (springForce(bike.shock, on.arm.shockStroke) * shockLever(bike.machine, on.arm)) / on.pose.originX;
+        : loads.rearPush - (springForce(bike.shock, on.arm.shockStroke) * on.arm.lever) / on.pose.originX;
   };
   const start = [0.35 * bike.most.front, 0.35 * bike.most.rear];
   const { parameterValues } = levenbergMarquardt({ x: [0, 1], y: [0, 0] }, left, {

@@ -1,6 +1,6 @@
 /** Dragging points and grips on the Stand with the mouse. */
 import { expect, test } from '@playwright/test';
-import { dialOf } from '../../src/core/chassis/dials.ts';
+import { dialOf } from '../../src/core/springs/dials.ts';
 import { SKETCH_POINTS } from '../../src/core/sketch/points.ts';
 import { savedDocument, savedText } from './support/bike-document.ts';
 import {

@@ -17,8 +17,8 @@ function answers({ bike, setup, travel }: RandomBike): boolean {
   const on = made.ok ? stance(made, travel) : made;
   if (!on.ok) {
     if (typeof on.reason !== 'string' || on.reason.length === 0) throw new Error('refused without a reason');
-    for (const number of [on.found, on.limit])
-      if (number !== undefined && !Number.isFinite(number)) throw new Error(`refused for ${number}`);
+    for (const number of Object.values(on))
+      if (typeof number === 'number' && !Number.isFinite(number)) throw new Error(`refused for ${number}`);
     return false;
   }
   for (const reading of READINGS) {

@@ -1,7 +1,8 @@
 /** One bike described in different ways reads the same: other axes, another scale, the other side. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Bike, FramePoint } from '../../src/core/chassis/bike.ts';
+import type { Bike } from '../../src/core/chassis/bike.ts';
+import type { FramePoint } from '../../src/core/chassis/frame-point.ts';
 import type { Setup } from '../../src/core/chassis/setup.ts';
 import type { Tyre } from '../../src/core/chassis/tyre.ts';
 import { turned } from '../../src/core/plane/point.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { linkPoints } from '../../src/core/linkage/link-points.ts';
 import { wheelForce, wheelRate } from '../../src/core/linkage/leverage.ts';
-import type { Layout, LinkLayout } from '../../src/core/linkage/layout.ts';
+import type { Layout, LinkLayout } from '../../src/core/chassis/rear-layout.ts';
 import type { Links } from '../../src/core/linkage/links.ts';
 import type { Suspension } from '../../src/core/linkage/suspension.ts';
 import type { Point } from '../../src/core/plane/point.ts';

@@ -7,7 +7,7 @@ import {
   type SketchPrimitive,
 } from '@salusoft89/planegcs';
 import { drawnPoints, type LinkPoint } from '../../src/core/linkage/drawn-links.ts';
-import type { LinkLayout } from '../../src/core/linkage/layout.ts';
+import type { LinkLayout } from '../../src/core/chassis/rear-layout.ts';
 import { distance, type Point } from '../../src/core/plane/point.ts';
 import { radians } from '../../src/core/units/convert.ts';
 

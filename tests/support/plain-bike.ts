@@ -1,6 +1,26 @@
 /** An invented road sport bike in round numbers, with the setup and the ways in which tests change it. */
-import type { Bike, Fork, Frame, Swingarm } from '../../src/core/chassis/bike.ts';
+import type { Bike, Drive, Fork, Frame, SpringEnds, Swingarm } from '../../src/core/chassis/bike.ts';
 import type { Setup } from '../../src/core/chassis/setup.ts';
+
+/** A coil with nothing beside it. */
+export const NO_ENDS: SpringEnds = {
+  springTravel: null,
+  preloadThread: null,
+  topOutLength: null,
+  topOutRate: 50,
+  bumpStart: null,
+  bumpRate: 50,
+  bumpExponent: 2,
+};
+
+export const PLAIN_DRIVE: Drive = {
+  kind: 'chain',
+  chainPitch: 15.875,
+  halfLink: false,
+  leastFrontTeeth: 10,
+  primaryRatio: null,
+  gearRatios: [],
+};
 
 /**
  * Hanging, its frame's axes stand almost level; the swingarm falls by 9.5°, the gearing is 15/45 on a 5xx chain.
@@ -19,10 +39,21 @@ export const plainBike: Bike = {
     sprungCentre: { x: 190, y: 120 },
     sprungMass: 160,
     seat: { x: 0, y: 400 },
+    passengerSeat: { x: -220, y: 440 },
     loadMark: { x: -250, y: 460 },
+    tank: { x: 200, y: 320 },
     guideRadius: 25,
   },
-  fork: { length: 725, travel: 120, axleLead: 0, legAngleDeg: 0 },
+  fork: {
+    length: 725,
+    travel: 120,
+    axleLead: 0,
+    legAngleDeg: 0,
+    springLegs: 2,
+    ends: NO_ENDS,
+    leastHeight: null,
+    lowerClampDepth: null,
+  },
   swingarm: {
     length: 580,
     slot: 30,
@@ -36,19 +67,38 @@ export const plainBike: Bike = {
     ],
     tablePitchDeg: 0,
     shockThread: 1.5,
+    links: null,
+  },
+  shock: { count: 1, ends: NO_ENDS },
+  rearBrake: {
+    caliper: 'onArm',
+    stayAnchor: { x: 0, y: 60 },
+    bracketRadius: 90,
+    stayLength: 500,
+    bracketSide: 'above',
   },
   frontWheel: { rimDiameter: 431.8, unsprungMass: 16 },
   rearWheel: { rimDiameter: 431.8, unsprungMass: 22 },
-  drive: { kind: 'chain', chainPitch: 15.875 },
+  drive: PLAIN_DRIVE,
 };
 
 export const plainSetup: Setup = {
   forkHeight: 5,
   forkExtender: 0,
   shockLength: 0,
+  topShim: 0,
+  linkLength: 0,
+  pivotForward: 0,
+  pivotUp: 0,
+  forkSpringRate: 0,
+  forkPreload: 0,
+  shockSpringRate: 0,
+  shockPreload: 0,
   frontTeeth: 15,
   rearTeeth: 45,
   axlePosition: 0,
+  chainLinks: null,
+  chainPlay: 30,
   clampOffset: 30,
   headInsertDeg: 0,
   frontTyre: { code: '120/70-17' },
@@ -59,6 +109,17 @@ export const plainSetup: Setup = {
   riderHeight: 200,
   loadMass: 0,
   loadHeight: 200,
+  riderForward: 0,
+  passengerMass: 0,
+  passengerHeight: 250,
+  fuelMass: 0,
+  gas: 0.5,
+  brake: 0.6,
+  brakeFrontShare: 100,
+  leanDeg: 40,
+  cornerGas: 0,
+  dragForce: 0,
+  dragHeight: 600,
 };
 
 /** The bike with some of its frame changed. */

@@ -1,9 +1,10 @@
 /** Random bikes for properties: likely ones that stand, and absurd ones that only have to be refused in good order. */
 import fc from 'fast-check';
-import type { Bike, TravelRow } from '../../src/core/chassis/bike.ts';
+import type { Bike } from '../../src/core/chassis/bike.ts';
+import type { TravelRow } from '../../src/core/chassis/rear-layout.ts';
 import type { Setup } from '../../src/core/chassis/setup.ts';
 import type { Travel } from '../../src/core/springs/stance.ts';
-import { plainBike } from './plain-bike.ts';
+import { NO_ENDS, plainBike, PLAIN_DRIVE } from './plain-bike.ts';
 
 export interface RandomBike {
   readonly bike: Bike;
@@ -35,7 +36,9 @@ const frame = fc.record({
   sprungCentre: point([50, 350], [20, 300]),
   sprungMass: between(60, 250),
   seat: point([-150, 150], [250, 480]),
+  passengerSeat: point([-350, -100], [250, 550]),
   loadMark: point([-450, -100], [200, 550]),
+  tank: point([50, 300], [200, 420]),
   guideRadius: fc.option(between(15, 38)),
 });
 
@@ -44,6 +47,10 @@ const fork = fc.record({
   travel: between(90, 250),
   axleLead: between(-10, 40),
   legAngleDeg: between(-2, 4),
+  springLegs: fc.constantFrom(1, 2),
+  ends: fc.constant(NO_ENDS),
+  leastHeight: fc.option(between(-5, 5)),
+  lowerClampDepth: fc.option(between(180, 260)),
 });
 
 const swingarm = fc.record({
@@ -54,6 +61,7 @@ const swingarm = fc.record({
   travelTable,
   tablePitchDeg: between(-4, 4),
   shockThread: fc.option(between(0.75, 2)),
+  links: fc.constant(null),
 });
 
 const tyre = fc.oneof(
@@ -66,9 +74,19 @@ const setup = fc.record({
   forkHeight: between(0, 15),
   forkExtender: between(0, 15),
   shockLength: between(-8, 10),
+  topShim: between(0, 6),
+  linkLength: fc.constant(0),
+  pivotForward: fc.constant(0),
+  pivotUp: fc.constant(0),
+  forkSpringRate: between(4, 14),
+  forkPreload: between(0, 25),
+  shockSpringRate: between(30, 180),
+  shockPreload: between(0, 20),
   frontTeeth: fc.integer({ min: 12, max: 18 }),
   rearTeeth: fc.integer({ min: 34, max: 56 }),
   axlePosition: between(0, 20),
+  chainLinks: fc.constant(null),
+  chainPlay: between(0, 50),
   clampOffset: between(20, 45),
   headInsertDeg: between(-2, 2),
   frontTyre: tyre,
@@ -78,14 +96,25 @@ const setup = fc.record({
   riderMass: between(0, 120),
   riderHeight: between(0, 300),
   loadMass: between(0, 80),
+  riderForward: between(-100, 100),
+  passengerMass: fc.constantFrom(0, 0, 70),
+  passengerHeight: between(0, 300),
+  fuelMass: between(0, 20),
   loadHeight: between(0, 300),
+  gas: between(0, 0.6),
+  brake: between(0, 0.6),
+  brakeFrontShare: between(0, 100),
+  leanDeg: between(0, 55),
+  cornerGas: between(-0.3, 0.3),
+  dragForce: between(0, 300),
+  dragHeight: between(400, 800),
 });
 
 /** Bikes whose parts lie where those of motorcycles lie; nearly all of them stand. */
 export const likelyBike: fc.Arbitrary<RandomBike> = fc
   .record({ frame, fork, swingarm, setup, chainPitch: fc.constantFrom(12.7, 15.875) })
   .map(({ chainPitch, setup, ...parts }) => ({
-    bike: { ...plainBike, ...parts, drive: { kind: 'chain', chainPitch } },
+    bike: { ...plainBike, ...parts, drive: { ...PLAIN_DRIVE, chainPitch } },
     setup,
     travel: { front: setup.frontTravelUsed, rear: setup.rearTravelUsed },
   }));

@@ -1,7 +1,7 @@
 /** Random link layouts: many like those of motorcycles, many that are nothing of the kind. */
 import fc from 'fast-check';
 import type { RearAdjusters } from '../../src/core/linkage/adjusters.ts';
-import type { ArmPoint, LinkLayout, ShockFarEnd } from '../../src/core/linkage/layout.ts';
+import type { ArmPoint, LinkLayout, ShockFarEnd } from '../../src/core/chassis/rear-layout.ts';
 import { rearLayouts } from './rear-layouts.ts';
 
 export interface RandomLinkage {
@@ -36,7 +36,6 @@ function anywhere(draw: Drawn): LinkLayout {
   if (kind < 1)
     return {
       kind: 'direct',
-      shocks: 1,
       ...posture,
       shockOnFrame: framePoint(draw),
       shockOnArm: armPoint(draw),

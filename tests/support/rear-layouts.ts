@@ -4,7 +4,7 @@ import type {
   LinkLayout,
   RockerOnArmLayout,
   RockerOnFrameLayout,
-} from '../../src/core/linkage/layout.ts';
+} from '../../src/core/chassis/rear-layout.ts';
 
 export const ARM_LENGTH = 580;
 
@@ -12,7 +12,6 @@ const posture = { drawnAngleDeg: 9.5, framePitchDeg: 0 };
 
 export const twoShocks: DirectLayout = {
   kind: 'direct',
-  shocks: 2,
   ...posture,
   shock: { fullLength: 367, closedLength: 277 },
   shockOnFrame: { x: -330, y: 300 },
@@ -59,7 +58,6 @@ export const rearLayouts: readonly { readonly name: string; readonly layout: Lin
     name: 'one shock straight',
     layout: {
       kind: 'direct',
-      shocks: 1,
       ...posture,
       shock: { fullLength: 352, closedLength: 292 },
       shockOnFrame: { x: -20, y: 265 },

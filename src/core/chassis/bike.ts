@@ -1,19 +1,7 @@
 /** What a motorcycle is made of: everything that stays as it is when a mechanic turns the adjusters. */
 
-/**
- * A place fixed to the main frame: mm from the swingarm pivot, x forward, y up, as the frame stood when it was
- * measured. Any steady choice of axes gives the same readings.
- */
-export interface FramePoint {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** One row of the rear suspension's table, mm: how far the axle has risen, and how far the shock is pushed in. */
-export interface TravelRow {
-  readonly wheelTravel: number;
-  readonly shockStroke: number;
-}
+import type { FramePoint } from './frame-point.ts';
+import type { LinkLayout, TravelRow } from './rear-layout.ts';
 
 export interface Frame {
   /** Where the steering axis passes through the top of the upper fork clamp. */
@@ -28,10 +16,32 @@ export interface Frame {
   readonly sprungMass: number;
   /** Where the rider's weight meets the seat. */
   readonly seat: FramePoint;
-  /** Where passenger or luggage rests. */
+  /** Where the passenger sits. */
+  readonly passengerSeat: FramePoint;
+  /** Where luggage rests. */
   readonly loadMark: FramePoint;
+  /** Centre of the fuel in the tank. */
+  readonly tank: FramePoint;
   /** Radius about the pivot at which a chain lying on the guide has its pitch line, mm; null without a guide. */
   readonly guideRadius: number | null;
+}
+
+/** What stands with a coil spring at one end of the bike, of one leg or one shock, as a mechanic writes it down. */
+export interface SpringEnds {
+  /** How far the spring can be pressed before its coils touch, mm; null when not known. */
+  readonly springTravel: number | null;
+  /** How far one turn of the preload adjuster moves it, mm; null when it has no thread. */
+  readonly preloadThread: number | null;
+  /** How much of the travel, from full extension, a top-out spring works in, mm; null without one. */
+  readonly topOutLength: number | null;
+  /** Rate of the top-out spring, N/mm. */
+  readonly topOutRate: number;
+  /** Travel or stroke used at which oil lock or bump rubber begins, mm; null without one. */
+  readonly bumpStart: number | null;
+  /** Its force fully pressed over how deep it is pressed then, N/mm. */
+  readonly bumpRate: number;
+  /** 1 for a straight rate; more stiffens toward the end: force as depth to this power. */
+  readonly bumpExponent: number;
 }
 
 export interface Fork {
@@ -42,6 +52,19 @@ export interface Fork {
   readonly axleLead: number;
   /** Legs steeper (+) or flatter (−) than the steering axis, degrees; 0 on almost every motorcycle. */
   readonly legAngleDeg: number;
+  /** Legs that hold a spring: 2, or 1 where the other leg only damps. */
+  readonly springLegs: number;
+  readonly ends: SpringEnds;
+  /** Least fork height at which the clamps still hold enough tube, mm, by the maker's manual; null when not known. */
+  readonly leastHeight: number | null;
+  /** Top of the upper clamp down to the underside of the lower one, along the legs, mm; null when not known. */
+  readonly lowerClampDepth: number | null;
+}
+
+export interface Shock {
+  /** Shocks that share the load: 1, or 2 side by side. */
+  readonly count: number;
+  readonly ends: SpringEnds;
 }
 
 export interface Swingarm {
@@ -62,6 +85,22 @@ export interface Swingarm {
   readonly tablePitchDeg: number;
   /** How far one turn of the shock's length adjuster moves it, mm; null when it has no thread. */
   readonly shockThread: number | null;
+  /** Shock and links as drawn; they stand in for the table. Null where only the table is known. */
+  readonly links: LinkLayout | null;
+}
+
+/** What holds the rear brake's caliper. */
+export interface RearBrakeMount {
+  /** Bolted to the swingarm, or on a bracket about the axle with a stay of its own to the frame. */
+  readonly caliper: 'onArm' | 'ownStay';
+  /** The rest counts with a stay only. Where it is bolted to the frame. */
+  readonly stayAnchor: FramePoint;
+  /** Rear axle to where the stay is bolted to the bracket, mm. */
+  readonly bracketRadius: number;
+  /** Bolt to bolt, mm. */
+  readonly stayLength: number;
+  /** On which side of the line from axle to anchor the bracket's bolt lies. */
+  readonly bracketSide: 'above' | 'below';
 }
 
 export interface Wheel {
@@ -71,11 +110,22 @@ export interface Wheel {
   readonly unsprungMass: number;
 }
 
-/** Shaft, belt and hub drives come beside this kind. */
-export interface ChainDrive {
-  readonly kind: 'chain';
-  /** Chain pitch, mm: 15.875 for 5xx chains, 12.7 for 4xx (ISO 606). */
+export interface Drive {
+  /**
+   * By where the driving torque is held: chain and toothed belt pull at a distance from the pivot; a shaft has its
+   * housing fixed to the swingarm and a hub its motor, so that the arm itself holds the torque.
+   */
+  readonly kind: 'chain' | 'belt' | 'shaft' | 'hub';
+  /** Pitch of chain or belt, mm: 15.875 for 5xx chains, 12.7 for 4xx (ISO 606). */
   readonly chainPitch: number;
+  /** Whether one half link may be put into the chain, so that odd counts can be joined. */
+  readonly halfLink: boolean;
+  /** Fewest teeth of a front sprocket that goes over the countershaft. */
+  readonly leastFrontTeeth: number;
+  /** Crankshaft turns for one of the gearbox's input shaft; null when not known. */
+  readonly primaryRatio: number | null;
+  /** Input shaft turns for one of the countershaft, first gear first; empty when not known. */
+  readonly gearRatios: readonly number[];
 }
 
 /** How the bodywork is drawn; changes no number. */
@@ -91,7 +141,9 @@ export interface Bike {
   readonly frame: Frame;
   readonly fork: Fork;
   readonly swingarm: Swingarm;
+  readonly shock: Shock;
+  readonly rearBrake: RearBrakeMount;
   readonly frontWheel: Wheel;
   readonly rearWheel: Wheel;
-  readonly drive: ChainDrive;
+  readonly drive: Drive;
 }

@@ -1,6 +1,7 @@
 /** The front end in frame coordinates: steering axis, fork legs and front axle. */
 import { radians } from '../units/convert.ts';
 import type { Bike } from './bike.ts';
+import { fromPivot } from './pivot-move.ts';
 import type { Setup } from './setup.ts';
 
 /** Lengths and directions of the front end that the dials fix, before any travel is used; mm, radians. */
@@ -17,14 +18,20 @@ export interface FrontEnd {
   /** Top clamp to axle along the legs, topped out. */
   readonly legLength: number;
   readonly travel: number;
+  /** Tube beyond the least that the clamps must hold, mm; null when that is not known. */
+  readonly tubeSpare: number | null;
+  /** Top of the upper clamp down to the underside of the lower one, along the legs, mm; null when not known. */
+  readonly lowerClampDepth: number | null;
 }
 
 /**
- * The front end as dialled. A head insert turns axis and clamps about the middle of the head tube, so the point
+ * The front end as dialled, in coordinates of the pivot where it stands. A head insert turns axis and clamps about the middle of the head tube, so the point
  * at the top clamp moves a little as well. Legs stand out by the fork height, which takes length away below.
  */
 export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
-  const { steeringHead, axisAngleDeg, headTubeLength } = bike.frame;
+  const { axisAngleDeg, headTubeLength } = bike.frame;
+  const { leastHeight, lowerClampDepth } = bike.fork;
+  const steeringHead = fromPivot(bike.frame.steeringHead, setup);
   const drawn = radians(axisAngleDeg);
   const axisAngle = radians(axisAngleDeg + setup.headInsertDeg);
   const half = headTubeLength / 2;
@@ -37,6 +44,8 @@ export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
     axleLead: bike.fork.axleLead,
     legLength: bike.fork.length + setup.forkExtender - setup.forkHeight,
     travel: bike.fork.travel,
+    tubeSpare: leastHeight === null ? null : setup.forkHeight - setup.forkExtender - leastHeight,
+    lowerClampDepth,
   };
 }
 

@@ -8,10 +8,28 @@ export interface Setup {
   readonly forkExtender: number;
   /** Shock longer (+) or shorter (−) than as delivered, mm, eye to eye; longer raises the rear. */
   readonly shockLength: number;
+  /** Shim between the frame and the shock's mount, mm; thicker raises the rear. */
+  readonly topShim: number;
+  /** Rod of the rear links longer (+) or shorter (−) than as drawn, mm. */
+  readonly linkLength: number;
+  /** Swingarm pivot moved by an eccentric, mm, forward (+) and up (+). */
+  readonly pivotForward: number;
+  readonly pivotUp: number;
+  /** Rate of one fork spring, N/mm; 0 when not known. */
+  readonly forkSpringRate: number;
+  /** How far a fork spring is pressed, topped out, mm. */
+  readonly forkPreload: number;
+  /** Rate of one shock's spring, N/mm; 0 when not known. */
+  readonly shockSpringRate: number;
+  readonly shockPreload: number;
   readonly frontTeeth: number;
   readonly rearTeeth: number;
   /** Rear axle back from the front end of its slot, mm. */
   readonly axlePosition: number;
+  /** The chain on the bike, in links: the axle stands where it puts it. Null: the axle stands where it is dialled. */
+  readonly chainLinks: number | null;
+  /** Play of that chain, mm up and down together at the middle of the bottom run, the wheel hanging. */
+  readonly chainPlay: number;
   /** Fork legs ahead of the steering axis, square to it, mm. */
   readonly clampOffset: number;
   /** Steering axis leaned further back (+) or stood up (−) by a head insert, degrees. */
@@ -25,11 +43,30 @@ export interface Setup {
   readonly riderMass: number;
   /** Rider's centre of gravity above the seat mark, square to the ground, mm. */
   readonly riderHeight: number;
+  /** Rider's centre of gravity moved forward (+) or back (−) on the seat, along the frame's x axis, mm. */
+  readonly riderForward: number;
+  readonly passengerMass: number;
+  /** Passenger's centre of gravity above the passenger's seat, square to the ground, mm. */
+  readonly passengerHeight: number;
+  readonly fuelMass: number;
   readonly loadMass: number;
   /** Load's centre of gravity above the load mark, square to the ground, mm. */
   readonly loadHeight: number;
+  /** Acceleration in the state "on the gas", g. */
+  readonly gas: number;
+  /** Deceleration in the state "on the brakes", g. */
+  readonly brake: number;
+  /** Part of the braking that the front wheel does, per cent. */
+  readonly brakeFrontShare: number;
+  /** Lean in the state "mid-corner", degrees from upright. */
+  readonly leanDeg: number;
+  /** Acceleration (+) or deceleration (−) in the state "mid-corner", g. */
+  readonly cornerGas: number;
+  /** Air's drag, N, and its height above the ground in the bike's plane, mm; in all moving states. */
+  readonly dragForce: number;
+  readonly dragHeight: number;
 }
 
 export type DialKey = keyof Setup;
 /** The dials whose value is a number. */
-export type NumberDialKey = Exclude<DialKey, 'frontTyre' | 'rearTyre'>;
+export type NumberDialKey = Exclude<DialKey, 'frontTyre' | 'rearTyre' | 'chainLinks'>;

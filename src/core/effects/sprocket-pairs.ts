@@ -1,10 +1,11 @@
 /** Every pair of sprockets in stated ranges, each with its chain, its axle place and the bike that stands on them. */
 import type { Bike } from '../chassis/bike.ts';
-import type { NoPose } from '../chassis/no-pose.ts';
+import type { NoStand } from '../springs/no-stand.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { chainLoop, type ChainLoop } from '../drive/chain-loop.ts';
 import { teethPossible } from '../drive/sprocket.ts';
 import { linksFrom, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
+import { withAxleAt } from '../linkage/suspension.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import type { AbsentReason } from '../readings/reading.ts';
 import { topRunPivotGap } from '../readings/top-run-pivot-gap.ts';
@@ -57,7 +58,7 @@ export interface SprocketPair {
   readonly fitting: readonly number[];
   /** Where the axle stands with it; outside the slot it is told with the misfit. */
   readonly axlePosition: number | null;
-  readonly misfit: AxleMisfit | NoPose | NoChainPlay | null;
+  readonly misfit: AxleMisfit | NoStand | NoChainPlay | null;
   readonly obstacle: PairObstacle | null;
   /** The bike on its wheels with this pair, for any reading; null where the axle has no place or the bike no pose. */
   readonly stance: Stance | null;
@@ -74,7 +75,7 @@ export interface SprocketPair {
  * and the bike is stood anew with that axle: swingarm, ride height, angles and chain change together. Travel used is
  * kept. Teeth that no sprocket can have are left out. Or why the bike as dialled has no machine at all.
  */
-export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoPose {
+export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoStand {
   const base = machine(asked.bike, asked.setup);
   if (!base.ok) return base;
   const pairs: SprocketPair[] = [];
@@ -118,7 +119,7 @@ export function sprocketPair(
   const misfit = place.ok ? null : place;
   const { axlePosition } = place;
   if (axlePosition === null) return { ...bare, ...NOTHING, links, fitting, misfit };
-  const placed: Machine = { ...withTeeth, rear: { ...base.rear, arm: base.rear.tableArm + axlePosition } };
+  const placed: Machine = { ...withTeeth, rear: withAxleAt(base.rear, axlePosition) };
   const obstacle = pairObstacle(placed, bike.drive.chainPitch, asked.leastFront);
   const on = stance(placed, asked.travel);
   if (!on.ok) return { ...bare, ...NOTHING, links, fitting, axlePosition, misfit: misfit ?? on, obstacle };

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { DIALS } from '../chassis/dials.ts';
+import { DIALS } from '../springs/dials.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { finalRatio } from '../readings/final-ratio.ts';
@@ -89,8 +89,8 @@ describe('a sweep over a dial', () => {
       rake,
     );
     expect(curve.x).toContain(0);
-    expect(curve.lowStop?.noPose.reason).toBe('swingarmCannotReach');
-    expect(curve.highStop?.noPose.reason).toBeDefined();
+    expect(curve.lowStop?.noStand.reason).toBe('swingarmCannotReach');
+    expect(curve.highStop?.noStand.reason).toBeDefined();
     const steps = curve.x.slice(1).map((x, i) => x - curve.x[i]);
     for (const step of steps) expect(step).toBeCloseTo(10, 9);
   });
@@ -120,7 +120,7 @@ describe('a sweep that finds nothing', () => {
 
   it('of a bike without a machine names its reason', () => {
     const broken = { ...plainSetup, rearTyre: { code: '' } };
-    expect(sweep(asked(rear, 0, 130, { setup: broken })).lowStop?.noPose.reason).toBe('tyreCodeUnreadable');
+    expect(sweep(asked(rear, 0, 130, { setup: broken })).lowStop?.noStand.reason).toBe('tyreCodeUnreadable');
   });
 
   it('has no place at all in a range that is no number', () => {

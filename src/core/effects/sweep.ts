@@ -1,7 +1,7 @@
 /** A reading as a curve: against travel, against a dial, or against teeth. */
 import type { Bike } from '../chassis/bike.ts';
-import { dialOf } from '../chassis/dials.ts';
-import type { NoPose } from '../chassis/no-pose.ts';
+import { dialOf } from '../springs/dials.ts';
+import type { NoStand } from '../springs/no-stand.ts';
 import type { NumberDialKey, Setup } from '../chassis/setup.ts';
 import type { AbsentReason, Reading } from '../readings/reading.ts';
 import { machine, type Machine } from '../springs/machine.ts';
@@ -33,7 +33,7 @@ export interface SweepAsked {
 /** Where a curve stops short of its range, and why the bike has no pose there. */
 export interface SweepStop {
   readonly x: number;
-  readonly noPose: NoPose;
+  readonly noStand: NoStand;
 }
 
 /** The places of one sweep, each with the bike that stands there; any number of readings may be taken of them. */
@@ -110,8 +110,8 @@ export function sweptTo(
 export function sweep(asked: SweepAsked): Sweep {
   const { axis, bike, setup, travel } = asked;
   const all = places(asked);
-  const unchanged: Machine | NoPose | null = axis.kind === 'travel' ? machine(bike, setup) : null;
-  const found = all.map((x): Stance | NoPose => {
+  const unchanged: Machine | NoStand | null = axis.kind === 'travel' ? machine(bike, setup) : null;
+  const found = all.map((x): Stance | NoStand => {
     const at = sweptTo(axis, x, setup, travel);
     const parts = unchanged ?? machine(bike, at.setup);
     return parts.ok ? stance(parts, at.travel) : parts;
@@ -119,7 +119,7 @@ export function sweep(asked: SweepAsked): Sweep {
   const [first, last] = nearestStretch(found, all, sweepPlace(axis, setup, travel));
   const stopAt = (i: number): SweepStop | null => {
     const there = found[i];
-    return there === undefined || there.ok ? null : { x: all[i], noPose: there };
+    return there === undefined || there.ok ? null : { x: all[i], noStand: there };
   };
   const xQuantity = axisQuantity(axis);
   return {
@@ -135,7 +135,7 @@ export function sweep(asked: SweepAsked): Sweep {
 
 /** First and last place of the stretch without a gap that comes nearest to the present place; [0, −1] when none stands. */
 function nearestStretch(
-  found: readonly (Stance | NoPose)[],
+  found: readonly (Stance | NoStand)[],
   x: readonly number[],
   present: number,
 ): readonly [number, number] {

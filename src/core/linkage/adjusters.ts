@@ -1,5 +1,5 @@
 /** What a mechanic can change on a rear suspension without moving a mount on the drawing. */
-import type { FramePoint } from '../chassis/bike.ts';
+import type { FramePoint } from '../chassis/frame-point.ts';
 
 export interface RearAdjusters {
   /** Shock longer (+) or shorter (−) than as delivered, mm, eye to eye; its stroke stays. Longer raises the rear. */

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { floatingShock, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
-import type { LinkLayout } from './layout.ts';
+import type { LinkLayout } from '../chassis/rear-layout.ts';
 import { angleAtLength, armFromShock, shockFromArm } from './arm-from-shock.ts';
 
 /** Both ways agree to this, mm and radians. */

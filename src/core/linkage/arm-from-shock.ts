@@ -80,7 +80,7 @@ export function angleAtLength(of: Links, range: LinkRange, length: number): ArmF
   );
   return root.status === 'solved' && Math.abs(root.residual) <= MOST_MISS
     ? { ok: true, angle: root.x, how: 'bracketed', residual: root.residual }
-    : noLinkage('notConverged');
+    : noLinkage('armNotFound');
 }
 
 function closedForm(of: Links, range: LinkRange, length: number): ArmFromShock | null {

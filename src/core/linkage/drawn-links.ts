@@ -1,7 +1,7 @@
 /** A link layout in the posture it was drawn in: every point with the part that carries it. */
-import type { FramePoint } from '../chassis/bike.ts';
+import type { FramePoint } from '../chassis/frame-point.ts';
 import { turned, type Point } from '../plane/point.ts';
-import type { ArmPoint, LinkLayout, ShockFarEnd } from './layout.ts';
+import type { ArmPoint, LinkLayout, ShockFarEnd } from '../chassis/rear-layout.ts';
 
 /** The part a point is bolted to. */
 export type LinkPart = 'frame' | 'arm' | 'rocker';

@@ -4,7 +4,7 @@ import { pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-lay
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { armPointInFrame, drawnPoints, framePointOnArm } from './drawn-links.ts';
-import type { LinkLayout } from './layout.ts';
+import type { LinkLayout } from '../chassis/rear-layout.ts';
 import { linkPoints, redrawn, rockerTurn, withLinkPoint } from './link-points.ts';
 import type { NoLinkage } from './no-linkage.ts';
 

@@ -1,10 +1,10 @@
 /** Where every point of a linkage is at an angle of the arm, for drawing it, and the layout with a point elsewhere. */
-import type { FramePoint } from '../chassis/bike.ts';
+import type { FramePoint } from '../chassis/frame-point.ts';
 import { turned, type Point } from '../plane/point.ts';
 import { degrees } from '../units/convert.ts';
 import { AS_DELIVERED } from './adjusters.ts';
 import { drawnPoints, framePointOnArm, type LinkPoint, type LinkPointKey } from './drawn-links.ts';
-import type { LinkLayout } from './layout.ts';
+import type { LinkLayout } from '../chassis/rear-layout.ts';
 import { links, type Links } from './links.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { loopAt } from './rocker-loop.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { linkRod, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
 import { AS_DELIVERED } from './adjusters.ts';
-import type { LinkLayout, RockerOnFrameLayout } from './layout.ts';
+import type { LinkLayout, RockerOnFrameLayout } from '../chassis/rear-layout.ts';
 import { linkRange } from './link-range.ts';
 import { links, shockAt } from './links.ts';
 import type { NoLinkage } from './no-linkage.ts';

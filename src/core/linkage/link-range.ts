@@ -73,7 +73,7 @@ export function linkRange(of: Links, framePitch: number, reach: Reach = 'all'): 
   const down = wayEnd(of, start, here, high, reach === 'stroke' ? of.fullLength : Infinity);
   const atUp = shockAt(of, up.angle);
   const atDown = shockAt(of, down.angle);
-  if (atUp === null || atDown === null) return noLinkage('notConverged');
+  if (atUp === null || atDown === null) return noLinkage('armNotFound');
   const middle = of.kind === 'rocker' ? loopAt(of.loop, (of.sense * (up.angle + down.angle)) / 2) : null;
   return {
     ok: true,

@@ -15,12 +15,12 @@ import {
   madeShock,
   rearAt,
 } from '../../../tests/support/rear-made.ts';
-import type { FramePoint } from '../chassis/bike.ts';
+import type { FramePoint } from '../chassis/frame-point.ts';
 import { distance } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
 import { AS_DELIVERED, fromDrawnPivot, fromMovedPivot, type RearAdjusters } from './adjusters.ts';
 import { drawnPoints } from './drawn-links.ts';
-import type { LinkLayout, ShockFarEnd } from './layout.ts';
+import type { LinkLayout, ShockFarEnd } from '../chassis/rear-layout.ts';
 import { linkPoints } from './link-points.ts';
 import { links } from './links.ts';
 

@@ -3,7 +3,7 @@ import { distance, turned, type Point } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
 import { fromMovedPivot, type RearAdjusters } from './adjusters.ts';
 import { armPointInFrame, farEndInFrame, levelArm } from './drawn-links.ts';
-import type { DirectLayout, LinkLayout, RockerLayout } from './layout.ts';
+import type { DirectLayout, LinkLayout, RockerLayout } from '../chassis/rear-layout.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { loopAt, type RockerLoop } from './rocker-loop.ts';
 

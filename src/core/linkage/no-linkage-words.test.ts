@@ -21,7 +21,7 @@ const REASONS: readonly NoLinkageReason[] = [
   'shockBelowClosed',
   'adjusterNeedsLinks',
   'pointUnknown',
-  'notConverged',
+  'armNotFound',
   'travelTableUnusable',
 ];
 

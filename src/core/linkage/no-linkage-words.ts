@@ -53,7 +53,7 @@ const WORDS: Readonly<Record<OwnReason, Say>> = {
   adjusterNeedsLinks: (no, write) =>
     `This suspension has nothing to adjust by ${write(no.found, 'length')} there: a table knows no mounts, and straight shocks have no rod. Set it to zero, or draw the links.`,
   pointUnknown: () => 'This suspension has no such point. Take one of those that are drawn.',
-  notConverged: () =>
+  armNotFound: () =>
     'No position of the swingarm was found for this shock. Move a mount by a little and try again.',
 };
 

@@ -44,7 +44,7 @@ export type NoLinkageReason =
   | 'adjusterNeedsLinks'
   /** The layout has no point of that name. */
   | 'pointUnknown'
-  | 'notConverged';
+  | 'armNotFound';
 
 /** Why there is no answer, with the numbers a person needs to see in the advice (mm, radians where said). */
 export interface NoLinkage {

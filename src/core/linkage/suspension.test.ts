@@ -5,7 +5,7 @@ import { ARM_LENGTH, linkRod, pullRod, rearLayouts, twoShocks } from '../../../t
 import { evenly, madeRear, rearAt } from '../../../tests/support/rear-made.ts';
 import { radians } from '../units/convert.ts';
 import { AS_DELIVERED, type RearAdjusters } from './adjusters.ts';
-import type { Layout } from './layout.ts';
+import type { Layout } from '../chassis/rear-layout.ts';
 import type { NoLinkage } from './no-linkage.ts';
 import { armPosition, rearSuspension } from './rear-suspension.ts';
 import { suspension, suspensionAt } from './suspension.ts';

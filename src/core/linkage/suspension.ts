@@ -3,7 +3,7 @@ import { curveBend, curveSlope } from '../numeric/monotone-curve.ts';
 import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './adjusters.ts';
 import { angleAtLength } from './arm-from-shock.ts';
-import type { Layout, LinkLayout, TableLayout } from './layout.ts';
+import type { Layout, LinkLayout, TableLayout } from '../chassis/rear-layout.ts';
 import { motionRatio, motionRatioSlope, type ShockLever } from './leverage.ts';
 import { linkRange, STEEPEST_SINE, type LinkRange } from './link-range.ts';
 import { links, shockAt, type Links } from './links.ts';
@@ -12,7 +12,8 @@ import { armPosition, rearSuspension, type RearSuspension } from './rear-suspens
 
 interface SuspensionBase {
   readonly ok: true;
-  /** Pivot to axle as it stands in its slot, mm. */
+  /** Pivot to axle at the front end of its slot, and as it stands in its slot, mm. */
+  readonly slotFrontArm: number;
   readonly arm: number;
   /** Nose-up pitch of the frame's axes against the ground while travel is counted, radians. */
   readonly framePitch: number;
@@ -64,7 +65,7 @@ export function suspension(layout: Layout, length: number, adjusters: RearAdjust
     return noLinkage('swingarmCannotReach', { found: Math.min(arm, length), limit: 0 });
   return layout.kind === 'table'
     ? tableSuspension(layout, length, adjusters)
-    : linkSuspension(layout, arm, adjusters);
+    : linkSuspension(layout, length, arm, adjusters);
 }
 
 function tableSuspension(
@@ -85,6 +86,7 @@ function tableSuspension(
     ok: true,
     kind: 'table',
     table,
+    slotFrontArm: length,
     arm: table.arm,
     framePitch: table.tablePitch,
     toppedOutSine: table.toppedOutSine,
@@ -95,6 +97,7 @@ function tableSuspension(
 
 function linkSuspension(
   layout: LinkLayout,
+  length: number,
   arm: number,
   adjusters: RearAdjusters,
 ): LinkSuspension | NoLinkage {
@@ -115,12 +118,22 @@ function linkSuspension(
     links: made,
     range,
     toppedOutLength: made.fullLength,
+    slotFrontArm: length,
     arm,
     framePitch,
     toppedOutSine,
     wheelTravel: arm * (toppedOutSine - Math.sin(highest + framePitch)),
     endsBy: closed.ok ? 'shockClosed' : range.low.why,
   };
+}
+
+/** The same suspension with the axle elsewhere in its slot, `axlePosition` mm back; nothing of shock and links changes. */
+export function withAxleAt(of: Suspension, axlePosition: number): Suspension {
+  const arm = of.slotFrontArm + axlePosition;
+  // A table states the axle's own travel; links end where the shock closes, at an angle of the arm.
+  return of.kind === 'table'
+    ? { ...of, arm, table: { ...of.table, arm } }
+    : { ...of, arm, wheelTravel: (of.wheelTravel * arm) / of.arm };
 }
 
 /** An angle this little outside the links' range is rounding, radians. */

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { dialOf } from '../chassis/dials.ts';
+import { dialOf } from '../springs/dials.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { gripPlace, GRIPS, pulledDial, type GripKey } from './grips.ts';
 

@@ -1,5 +1,6 @@
 /** The grips: places on a standing bike by which a dial is pulled along its own line. */
-import { dialOf, type NumberDial } from '../chassis/dials.ts';
+import type { NumberDial } from '../springs/dial.ts';
+import { dialOf } from '../springs/dials.ts';
 import type { Bike } from '../chassis/bike.ts';
 import type { Setup } from '../chassis/setup.ts';
 import type { Point } from '../plane/point.ts';

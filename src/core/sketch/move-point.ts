@@ -1,6 +1,8 @@
 /** Moving one point of the sketch: the bike that has it there, with every other point left in its place. */
-import type { Bike, Frame } from '../chassis/bike.ts';
+import type { Bike, Frame, RearBrakeMount } from '../chassis/bike.ts';
+import { asStored } from '../chassis/pivot-move.ts';
 import type { Setup } from '../chassis/setup.ts';
+import { rearmed } from '../linkage/rearmed.ts';
 import { refused, solved, type Result } from '../numeric/result.ts';
 import { distance, type Point } from '../plane/point.ts';
 import type { Stance } from '../springs/stance.ts';
@@ -12,8 +14,11 @@ export interface Sketched {
   readonly setup: Setup;
 }
 
-/** `axleNotBehindPivot`: the arm would not trail, or would have to hang steeper than upright. */
-export type MoveReason = 'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot';
+/**
+ * `axleNotBehindPivot`: the arm would not trail, or would have to hang steeper than upright. `linksCannotFollow`: the
+ * rear links cannot close in this posture with their adjusters at zero.
+ */
+export type MoveReason = 'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot' | 'linksCannotFollow';
 
 /** Points that define a direction must stay at least this far apart, mm. */
 const LEAST_APART = 5;
@@ -41,8 +46,10 @@ export function movePoint(
     case 'countershaft':
     case 'sprungCentre':
     case 'seat':
+    case 'passengerSeat':
+    case 'tank':
     case 'loadMark':
-      return solved({ bike: { ...bike, frame: { ...bike.frame, [key]: at } }, setup });
+      return solved({ bike: { ...bike, frame: { ...bike.frame, [key]: asStored(at, setup) } }, setup });
     case 'rearPatch': {
       const radius = distance(target, { x: stance.rearAxleX, y: stance.rearAxleY });
       return solved({ bike, setup: { ...setup, rearTyre: { diameter: 2 * radius } } });
@@ -52,11 +59,9 @@ export function movePoint(
       return solved({ bike, setup: { ...setup, frontTyre: { diameter: 2 * radius } } });
     }
     case 'rearAxle':
-      return withArm(bike, setup, stance, at);
-    case 'pivot': {
-      const fromPivot = { x: rearAxle.x - at.x, y: rearAxle.y - at.y };
-      return withArm({ ...bike, frame: originMoved(bike.frame, at) }, setup, stance, fromPivot);
-    }
+      return withArm(bike, setup, stance, at, { x: 0, y: 0 });
+    case 'pivot':
+      return withArm(bike, setup, stance, rearAxle, at);
     case 'frontAxle':
       return withSteering(bike, setup, stance, { x: headX, y: headY }, footOf(bike, stance), at);
     case 'steeringHead':
@@ -78,24 +83,55 @@ function originMoved(frame: Frame, by: Point): Frame {
     countershaft: moved(frame.countershaft),
     sprungCentre: moved(frame.sprungCentre),
     seat: moved(frame.seat),
+    passengerSeat: moved(frame.passengerSeat),
+    tank: moved(frame.tank),
     loadMark: moved(frame.loadMark),
   };
 }
 
-/** The arm re-measured with the axle at `axle` (from the pivot), at the travel and shock length of the stance. */
-function withArm(bike: Bike, setup: Setup, stance: Stance, axle: Point): Result<Sketched, MoveReason> {
-  const arm = Math.hypot(axle.x, axle.y);
-  const length = arm - setup.axlePosition;
-  if (!(length >= LEAST_APART)) return refused('onOtherPoint');
+function brakeMoved(brake: RearBrakeMount, by: Point): RearBrakeMount {
+  const { x, y } = brake.stayAnchor;
+  return { ...brake, stayAnchor: { x: x - by.x, y: y - by.y } };
+}
+
+/**
+ * The arm re-measured with the axle at `axle` and the pivot at `pivot` (both in frame coordinates of the stance), at
+ * the travel and with the adjusters of the stance. Links keep their bolts; a table keeps its travel. An axle put
+ * somewhere by hand no longer stands where a chain puts it.
+ */
+function withArm(
+  bike: Bike,
+  setup: Setup,
+  stance: Stance,
+  axle: Point,
+  pivot: Point,
+): Result<Sketched, MoveReason> {
   const { rear } = stance.machine;
-  const angle = Math.atan2(-axle.y, -axle.x) + rear.tablePitch;
-  if (!(Math.cos(angle) > 0)) return refused('axleNotBehindPivot');
-  const sine = Math.sin(angle);
-  const hangingTravel = rear.tableArm * (rear.deliveredSine - rear.toppedOutSine);
-  const deliveredSine = sine + stance.travel.rear / arm + hangingTravel / length;
-  if (!(Math.abs(deliveredSine) < 1)) return refused('axleNotBehindPivot');
-  const toppedOutAngleDeg = degrees(Math.asin(deliveredSine) - rear.tablePitch);
-  return solved({ bike: { ...bike, swingarm: { ...bike.swingarm, length, toppedOutAngleDeg } }, setup });
+  const fromPivot = { x: axle.x - pivot.x, y: axle.y - pivot.y };
+  const arm = Math.hypot(fromPivot.x, fromPivot.y);
+  const axlePosition = rear.arm - rear.slotFrontArm;
+  const length = arm - axlePosition;
+  if (!(length >= LEAST_APART)) return refused('onOtherPoint');
+  const newAngle = Math.atan2(-fromPivot.y, -fromPivot.x);
+  const toGround = newAngle + rear.framePitch;
+  if (!(Math.cos(toGround) > 0)) return refused('axleNotBehindPivot');
+  const { swingarm } = bike;
+  const moved = {
+    bike: { ...bike, frame: originMoved(bike.frame, pivot), rearBrake: brakeMoved(bike.rearBrake, pivot) },
+    setup: setup.chainLinks === null ? setup : { ...setup, axlePosition, chainLinks: null },
+  };
+  if (swingarm.links !== null) {
+    const links = rearmed(swingarm.links, { angle: stance.arm.angle, newAngle, pivot });
+    if ('ok' in links) return refused('linksCannotFollow');
+    return solved({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, links } } });
+  }
+  if (rear.kind !== 'table') return refused('linksCannotFollow');
+  const { deliveredSine, toppedOutSine, tableArm, tablePitch } = rear.table;
+  const hangingTravel = tableArm * (deliveredSine - toppedOutSine);
+  const newSine = Math.sin(toGround) + stance.travel.rear / arm + hangingTravel / length;
+  if (!(Math.abs(newSine) < 1)) return refused('axleNotBehindPivot');
+  const toppedOutAngleDeg = degrees(Math.asin(newSine) - tablePitch);
+  return solved({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, toppedOutAngleDeg } } });
 }
 
 /** The steering re-measured from both ends of the axis and the front axle, all in frame coordinates. */
@@ -125,10 +161,13 @@ function withSteering(
         ...bike.frame,
         axisAngleDeg: degrees(drawnAngle),
         headTubeLength,
-        steeringHead: {
-          x: head.x - half * (Math.sin(drawnAngle) - Math.sin(axisAngle)),
-          y: head.y + half * (Math.cos(drawnAngle) - Math.cos(axisAngle)),
-        },
+        steeringHead: asStored(
+          {
+            x: head.x - half * (Math.sin(drawnAngle) - Math.sin(axisAngle)),
+            y: head.y + half * (Math.cos(drawnAngle) - Math.cos(axisAngle)),
+          },
+          setup,
+        ),
       },
       fork: {
         ...bike.fork,

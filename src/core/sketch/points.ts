@@ -11,6 +11,8 @@ export type PointKey =
   | 'axisFoot'
   | 'sprungCentre'
   | 'seat'
+  | 'passengerSeat'
+  | 'tank'
   | 'loadMark'
   | 'rearPatch'
   | 'frontPatch';
@@ -48,7 +50,9 @@ export const SKETCH_POINTS: readonly SketchPoint[] = [
     help: 'Centre of gravity of all that the springs carry, without rider and load.',
   },
   { key: 'seat', label: 'Seat mark', help: 'Where the rider’s weight meets the seat.' },
-  { key: 'loadMark', label: 'Load mark', help: 'Where passenger or luggage rests.' },
+  { key: 'passengerSeat', label: 'Passenger’s seat', help: 'Where the passenger’s weight meets the seat.' },
+  { key: 'tank', label: 'Tank', help: 'Centre of the fuel in the tank.' },
+  { key: 'loadMark', label: 'Load mark', help: 'Where luggage rests.' },
 ];
 
 /** A frame point (mm from the pivot) on the ground frame of a stance. */
@@ -98,6 +102,10 @@ export function pointPlace(stance: Stance, key: PointKey, headTubeLength: number
       return onGround(stance, machine.sprungX, machine.sprungY);
     case 'seat':
       return onGround(stance, machine.seatX, machine.seatY);
+    case 'passengerSeat':
+      return onGround(stance, machine.passengerX, machine.passengerY);
+    case 'tank':
+      return onGround(stance, machine.tankX, machine.tankY);
     case 'loadMark':
       return onGround(stance, machine.loadX, machine.loadY);
   }

@@ -1,5 +1,5 @@
 /** Chain and axle: where the axle ends up in its slot with a given chain, and which chains a given axle place takes. */
-import type { NoPose } from '../chassis/no-pose.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { spareForPlay } from '../drive/chain-play.ts';
 import { linksBetween, linksFrom, linksPossible, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
@@ -43,12 +43,14 @@ export interface AxleMisfit {
     | 'linksImpossible'
     | 'notConverged'
     | NoChainPlay['reason']
-    | NoPose['reason'];
+    | NoLinkage['reason'];
   readonly links: number;
   /** Where the axle would have to be, mm from the slot's front; null when the chain reaches no such place near the slot. */
   readonly axlePosition: number | null;
   /** Chains that put the axle into the slot, nearest to the asked one first; empty when none does. */
   readonly nearest: readonly number[];
+  /** The slot's length, mm. */
+  readonly slot: number;
 }
 
 /** How far outside the slot a place is still told, in parts of the swingarm. */
@@ -67,7 +69,7 @@ export function linksForPlace(
   loop: ChainLoop,
   slot: AxleSlot,
   axlePosition: number,
-): number | NoPose | NoChainPlay {
+): number | NoLinkage | NoChainPlay {
   const path = chainAt(machine, loop, slot.rearTravel, axlePosition);
   if ('ok' in path) return path;
   if (slot.play === 0) return path.links;
@@ -82,7 +84,7 @@ export function chainsThatFit(
   machine: ChainMachine,
   loop: ChainLoop,
   slot: AxleSlot,
-): number[] | NoPose | NoChainPlay {
+): number[] | NoLinkage | NoChainPlay {
   const least = linksForPlace(machine, loop, slot, 0);
   const most = linksForPlace(machine, loop, slot, slot.slot);
   if (typeof least !== 'number') return least;
@@ -106,7 +108,7 @@ export function axleForChain(
     const nearest = Array.isArray(fits)
       ? fits.sort((a, b) => Math.abs(a - links) - Math.abs(b - links) || a - b)
       : [];
-    return { ok: false, reason, links, axlePosition, nearest };
+    return { ok: false, reason, links, axlePosition, nearest, slot: slot.slot };
   };
   if (!linksPossible(links, slot.rule)) return misfit('linksImpossible', null);
   const here = linksForPlace(machine, loop, slot, 0);
@@ -120,8 +122,8 @@ export function axleForChain(
   };
   let [low, high] = [0, slot.slot];
   // A chain that does not fit is followed outside the slot, to tell how far off it is.
-  if (here > links) [low, high] = [-TOLD_AHEAD * machine.rear.tableArm, 0];
-  else if (missing(slot.slot) < 0) [low, high] = [slot.slot, TOLD_BEHIND * machine.rear.tableArm];
+  if (here > links) [low, high] = [-TOLD_AHEAD * machine.rear.slotFrontArm, 0];
+  else if (missing(slot.slot) < 0) [low, high] = [slot.slot, TOLD_BEHIND * machine.rear.slotFrontArm];
   const found = solveBetween(missing, low, high, PLACE_STEP);
   if (found.status === 'notConverged') return misfit('notConverged', null);
   if (found.status !== 'solved') return misfit(here > links ? 'chainTooShort' : 'chainTooLong', null);
@@ -146,7 +148,7 @@ export function chainForAxle(
   loop: ChainLoop,
   slot: AxleSlot,
   axlePosition: number,
-): ChainForAxle | NoPose | NoChainPlay {
+): ChainForAxle | NoLinkage | NoChainPlay {
   const exactLinks = linksForPlace(machine, loop, slot, axlePosition);
   if (typeof exactLinks !== 'number') return exactLinks;
   const whole = [...new Set([linksUpTo(exactLinks, slot.rule), linksFrom(exactLinks, slot.rule)])];

@@ -13,10 +13,11 @@ const misfit: AxleMisfit = {
   links: 110,
   axlePosition: -2.9,
   nearest: [112, 114],
+  slot: 40,
 };
 
 it('say how far ahead of or behind the slot the axle would stand, and which chains fit', () => {
-  expect(axleMisfitWords(misfit, 40, style)).toBe(
+  expect(axleMisfitWords(misfit, style)).toBe(
     'A chain of 110 links is too short: the axle would stand 2.9\u00a0mm ahead of its slot. With 112 or 114 links it fits.',
   );
   const long: AxleMisfit = {
@@ -26,13 +27,13 @@ it('say how far ahead of or behind the slot the axle would stand, and which chai
     axlePosition: 61,
     nearest: [114, 112, 110, 108],
   };
-  expect(axleMisfitWords(long, 40, style)).toBe(
+  expect(axleMisfitWords(long, style)).toBe(
     'A chain of 118 links is too long: the axle would stand 21.0\u00a0mm behind its slot. With 110, 112 or 114 links it fits.',
   );
 });
 
 it('leave out a place that is nowhere near, and say when no chain fits', () => {
-  expect(axleMisfitWords({ ...misfit, axlePosition: null, nearest: [] }, 40, style)).toBe(
+  expect(axleMisfitWords({ ...misfit, axlePosition: null, nearest: [] }, style)).toBe(
     'A chain of 110 links is too short. No whole chain puts the axle into its slot with these sprockets.',
   );
 });
@@ -45,14 +46,12 @@ it('tell of the half link, and of a bike without a pose', () => {
     115,
   );
   if (odd.ok) throw new Error('fits');
-  expect(axleMisfitWords(odd, 30, style)).toMatch(
+  expect(axleMisfitWords(odd, style)).toMatch(
     /^A chain of 115 links cannot be joined; an odd number needs a half link\. With /,
   );
-  expect(axleMisfitWords({ ...misfit, reason: 'sprocketsOverlap' }, 40, style)).toMatch(
-    /^The sprockets overlap/,
-  );
-  expect(axleMisfitWords({ ...misfit, reason: 'notConverged', nearest: [112] }, 40, style)).toMatch(
+  expect(axleMisfitWords({ ...misfit, reason: 'sprocketsOverlap' }, style)).toMatch(/^The sprockets overlap/);
+  expect(axleMisfitWords({ ...misfit, reason: 'notConverged', nearest: [112] }, style)).toMatch(
     /112 links it fits/,
   );
-  expect(axleMisfitWords({ ...misfit, reason: 'playImpossible' }, 40, style)).toMatch(/Less play fits/);
+  expect(axleMisfitWords({ ...misfit, reason: 'playImpossible' }, style)).toMatch(/Less play fits/);
 });

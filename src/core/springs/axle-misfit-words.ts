@@ -1,5 +1,5 @@
 /** Tells a person why a chain does not put the axle into its slot, and which chains do. */
-import { noPoseWords } from '../chassis/no-pose-words.ts';
+import { noLinkageWords } from '../linkage/no-linkage-words.ts';
 import { writeNumber, type NumberStyle } from '../units/number-style.ts';
 import type { AxleMisfit } from './axle-in-slot.ts';
 
@@ -14,11 +14,10 @@ function listed(links: readonly number[]): string {
 }
 
 /**
- * Two sentences for a person, in the user's own units: what does not meet, and the nearest chains that do. `slot` is
- * the slot's length, mm.
+ * Two sentences for a person, in the user's own units: what does not meet, and the nearest chains that do.
  */
-export function axleMisfitWords(misfit: AxleMisfit, slot: number, style: NumberStyle): string {
-  const { reason, links, axlePosition, nearest } = misfit;
+export function axleMisfitWords(misfit: AxleMisfit, style: NumberStyle): string {
+  const { reason, links, axlePosition, nearest, slot } = misfit;
   const write = (mm: number): string => writeNumber(mm, 'length', style).text;
   const advice =
     nearest.length === 0
@@ -39,5 +38,5 @@ export function axleMisfitWords(misfit: AxleMisfit, slot: number, style: NumberS
   if (reason === 'notConverged') return `No place of the axle was found for ${links} links. ${advice}`;
   if (reason === 'playImpossible')
     return 'The bottom run cannot be pushed so far up and down. Less play fits.';
-  return noPoseWords({ ok: false, reason }, style);
+  return noLinkageWords({ ok: false, reason }, style);
 }

@@ -1,17 +1,18 @@
 /** The taut chain of a machine at any travel and axle position, in frame coordinates: no ground is needed for its length. */
-import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import { noPose } from '../chassis/no-pose.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPath, type ChainPath } from '../drive/chain-path.ts';
 import { bottomRun, type BottomRun } from '../drive/bottom-run.ts';
-import { armPosition, type RearSuspension } from '../linkage/rear-suspension.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import { suspensionAt, withAxleAt, type Suspension } from '../linkage/suspension.ts';
 
 /**
  * What the chain's length depends on: pivot at the origin, frame coordinates, mm. Every Machine is one; told apart from
  * it, because a machine with a chain of so many links asks here where its axle stands.
  */
 export interface ChainMachine {
-  readonly rear: RearSuspension;
+  readonly rear: Suspension;
   readonly countershaftX: number;
   readonly countershaftY: number;
   /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
@@ -19,16 +20,21 @@ export interface ChainMachine {
 }
 
 /** Axle with the wheel risen by `rearTravel` mm and the axle `axlePosition` mm back in its slot, frame coordinates. */
-export function axleInFrame(machine: ChainMachine, rearTravel: number, axlePosition: number): Point | NoPose {
-  const arm = machine.rear.tableArm + axlePosition;
-  const at = armPosition({ ...machine.rear, arm }, rearTravel);
+export function axleInFrame(
+  machine: ChainMachine,
+  rearTravel: number,
+  axlePosition: number,
+): Point | NoLinkage {
+  const moved = withAxleAt(machine.rear, axlePosition);
+  const { arm } = moved;
+  const at = suspensionAt(moved, rearTravel);
   if (!at.ok) return at;
   return { x: -arm * Math.cos(at.angle), y: -arm * Math.sin(at.angle) };
 }
 
 /** Where the axle stands in its slot as the machine is dialled, mm back from the slot's front. */
 export function dialledAxlePosition(machine: ChainMachine): number {
-  return machine.rear.arm - machine.rear.tableArm;
+  return machine.rear.arm - machine.rear.slotFrontArm;
 }
 
 export function countershaftInFrame(machine: ChainMachine): Point {
@@ -44,7 +50,7 @@ export function chainAt(
   loop: ChainLoop,
   rearTravel: number,
   axlePosition: number,
-): ChainPath | NoPose {
+): ChainPath | NoLinkage {
   const axle = axleInFrame(machine, rearTravel, axlePosition);
   if ('ok' in axle) return axle;
   const front = countershaftInFrame(machine);
@@ -64,7 +70,7 @@ export function bottomRunInFrame(
   loop: ChainLoop,
   rearTravel: number,
   axlePosition: number,
-): BottomRun | NoPose {
+): BottomRun | NoLinkage {
   const axle = axleInFrame(machine, rearTravel, axlePosition);
   if ('ok' in axle) return axle;
   const front = countershaftInFrame(machine);

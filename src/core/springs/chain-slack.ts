@@ -1,5 +1,5 @@
 /** The chain's slack through the travel, with the axle where it is. */
-import type { NoPose } from '../chassis/no-pose.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { bottomRun } from '../drive/bottom-run.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPlay, type ChainPlay, type NoPlay } from '../drive/chain-play.ts';
@@ -27,7 +27,7 @@ export interface SlackAt {
 }
 
 /** Slack with the rear axle risen by `rearTravel` mm. No answer where the arm cannot reach or the sprockets overlap. */
-export function slackAt(machine: ChainMachine, chain: FittedChain, rearTravel: number): SlackAt | NoPose {
+export function slackAt(machine: ChainMachine, chain: FittedChain, rearTravel: number): SlackAt | NoLinkage {
   const { loop, links, axlePosition } = chain;
   const path = chainAt(machine, loop, rearTravel, axlePosition);
   if ('ok' in path) return path;
@@ -42,7 +42,7 @@ export function slackThroughTravel(
   machine: ChainMachine,
   chain: FittedChain,
   count: number,
-): SlackAt[] | NoPose {
+): SlackAt[] | NoLinkage {
   const places: SlackAt[] = [];
   for (let i = 0; i < count; i++) {
     const at = slackAt(machine, chain, (machine.rear.wheelTravel * i) / (count - 1));
@@ -60,7 +60,7 @@ export function hangingOn(
   stance: Stance,
   loop: ChainLoop,
   links: number,
-): HangingRun | NoHangingRun | NoPose {
+): HangingRun | NoHangingRun | NoLinkage {
   const { machine } = stance;
   const path = chainAt(machine, loop, stance.travel.rear, dialledAxlePosition(machine));
   if ('ok' in path) return path;

@@ -1,5 +1,7 @@
 /** The place in the travel at which the chain is tightest. */
-import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import { noPose } from '../chassis/no-pose.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import { withAxleAt } from '../linkage/suspension.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { highestBetween } from '../numeric/highest-between.ts';
 import { chainAt, type ChainMachine } from './chain-in-frame.ts';
@@ -26,10 +28,11 @@ export function tightestPlace(
   machine: ChainMachine,
   loop: ChainLoop,
   axlePosition: number,
-): TightestPlace | NoPose {
-  const { rear, countershaftX, countershaftY } = machine;
-  const arm = rear.tableArm + axlePosition;
-  const travelAt = (angle: number): number => arm * (rear.toppedOutSine - Math.sin(angle + rear.tablePitch));
+): TightestPlace | NoLinkage {
+  const { countershaftX, countershaftY } = machine;
+  const rear = withAxleAt(machine.rear, axlePosition);
+  const { arm } = rear;
+  const travelAt = (angle: number): number => arm * (rear.toppedOutSine - Math.sin(angle + rear.framePitch));
   const inLine = travelAt(Math.atan2(countershaftY, countershaftX));
   const reached = inLine > 0 && inLine < rear.wheelTravel;
   const candidates = [0, rear.wheelTravel, ...(reached ? [inLine] : [])];

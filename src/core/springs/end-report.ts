@@ -1,9 +1,9 @@
 /** What is told of each end of a bike at rest: travel, forces, wheel load and wheel rate. */
-import { armPosition } from '../linkage/rear-suspension.ts';
+import { suspensionAt } from '../linkage/suspension.ts';
 import type { NoBalance } from './no-balance.ts';
 import type { RideForces } from './ride-forces.ts';
 import type { Settled } from './settle.ts';
-import { shockLever, type SprungMachine } from './sprung-machine.ts';
+import type { SprungMachine } from './sprung-machine.ts';
 import { springForce, springRate } from './spring-law.ts';
 
 /** Carried by its springs; or on a stop: fully extended, at the end of the travel, or with the coils closed. */
@@ -79,9 +79,9 @@ export function endReports(
       wheelLoad: loads.rearLoad * toPlane,
       wheelLoadInPlane: loads.rearLoad,
       springForce: springForce(shock, on.arm.shockStroke),
-      forceAtWheel: (springForce(shock, on.arm.shockStroke) * shockLever(machine, on.arm)) / on.pose.originX,
+      forceAtWheel: (springForce(shock, on.arm.shockStroke) * on.arm.lever) / on.pose.originX,
       shockStroke: on.arm.shockStroke,
-      motionRatio: shockLever(machine, on.arm) / on.pose.originX,
+      motionRatio: on.arm.lever / on.pose.originX,
       wheelRate: rearRate,
     },
   };
@@ -103,13 +103,12 @@ export function rearWheelRate(sprung: SprungMachine, travelUsed: number, pitch: 
   const { machine, shock, most } = sprung;
   const step = Math.min(RATE_STEP, most.rear / 2);
   const middle = Math.min(Math.max(travelUsed, step), most.rear - step);
-  const low = armPosition(machine.rear, middle - step);
-  const high = armPosition(machine.rear, middle + step);
+  const low = suspensionAt(machine.rear, middle - step);
+  const high = suspensionAt(machine.rear, middle + step);
   if (!low.ok) return low;
   if (!high.ok) return high;
   const force = (at: typeof low): number =>
-    (springForce(shock, at.shockStroke) * shockLever(machine, at)) /
-    (machine.rear.arm * Math.cos(at.angle + pitch));
+    (springForce(shock, at.shockStroke) * at.lever) / (machine.rear.arm * Math.cos(at.angle + pitch));
   const rise = machine.rear.arm * (Math.sin(low.angle + pitch) - Math.sin(high.angle + pitch));
   return (force(high) - force(low)) / rise;
 }

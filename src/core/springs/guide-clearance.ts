@@ -1,5 +1,5 @@
 /** The gap between chain and pivot guide through the whole travel, where it closes, and which front sprocket keeps it open. */
-import type { NoPose } from '../chassis/no-pose.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { chainLoop, type ChainLoop } from '../drive/chain-loop.ts';
 import { highestBetween } from '../numeric/highest-between.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
@@ -29,7 +29,7 @@ const PLACE_STEP = 1e-9;
  * Gap of the free top run above the guide's radius, mm, at a rear travel, as in the reading of the same name; above
  * the pivot's centre without a guide. Zero or less: the chain lies on the guide.
  */
-export function guideGap(machine: ChainMachine, loop: ChainLoop, rearTravel: number): number | NoPose {
+export function guideGap(machine: ChainMachine, loop: ChainLoop, rearTravel: number): number | NoLinkage {
   const guideRadius = machine.guideRadius ?? 0;
   const path = chainAt({ ...machine, guideRadius }, loop, rearTravel, dialledAxlePosition(machine));
   return 'ok' in path ? path : path.topLever - guideRadius;
@@ -40,7 +40,7 @@ export function guideClearance(
   machine: ChainMachine,
   loop: ChainLoop,
   count: number,
-): GuideClearance | NoPose {
+): GuideClearance | NoLinkage {
   const { wheelTravel } = machine.rear;
   const rearTravel: number[] = [];
   const gap: number[] = [];

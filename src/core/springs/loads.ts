@@ -1,5 +1,5 @@
 /** What a machine carries: rider, passenger, luggage and fuel as masses at known places. */
-import type { FramePoint } from '../chassis/bike.ts';
+import type { FramePoint } from '../chassis/frame-point.ts';
 import type { Machine } from './machine.ts';
 import { noBalance, type NoBalance } from './no-balance.ts';
 import type { SprungMachine } from './sprung-machine.ts';
@@ -72,7 +72,8 @@ export function loaded(machine: Machine, loads: Loads): Machine | NoBalance {
     sprungY: fuel === null ? machine.sprungY : withFuel(machine.sprungY, fuel.centre.y),
     riderMass: rider === null ? 0 : rider.mass,
     riderHeight: rider === null ? machine.riderHeight : rider.height,
-    seatX: rider === null ? machine.seatX : machine.seatX + rider.forward,
+    riderX: rider === null ? machine.riderX : machine.seatX + rider.forward,
+    passengerMass: 0,
     loadMass: rest.mass,
     loadX: rest.mark.x,
     loadY: rest.mark.y,
@@ -82,7 +83,7 @@ export function loaded(machine: Machine, loads: Loads): Machine | NoBalance {
 
 /** The same bike on the same springs with nobody and nothing on it. */
 export function alone(sprung: SprungMachine): SprungMachine {
-  return { ...sprung, machine: { ...sprung.machine, riderMass: 0, loadMass: 0 } };
+  return { ...sprung, machine: { ...sprung.machine, riderMass: 0, passengerMass: 0, loadMass: 0 } };
 }
 
 /** The same springs under other loads. Where the wheels hang does not depend on what the springs carry. */

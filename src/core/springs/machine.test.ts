@@ -1,6 +1,7 @@
 /** Tests of making a machine from a bike and its setup. */
 import { describe, expect, it } from 'vitest';
 import {
+  PLAIN_DRIVE,
   plainBike,
   plainSetup,
   withFork,
@@ -58,7 +59,7 @@ describe('a machine is refused', () => {
   });
 
   it('with a chain of no pitch, naming the nearer limit', () => {
-    const chain = (chainPitch: number): Bike => ({ ...plainBike, drive: { kind: 'chain', chainPitch } });
+    const chain = (chainPitch: number): Bike => ({ ...plainBike, drive: { ...PLAIN_DRIVE, chainPitch } });
     expect(refusal(chain(0))).toMatchObject({ reason: 'chainPitchImpossible', found: 0, limit: 4 });
     expect(refusal(chain(80))).toMatchObject({ reason: 'chainPitchImpossible', found: 80, limit: 40 });
   });

@@ -1,19 +1,28 @@
 /** A bike as dialled, in plain numbers ready to be stood on the ground at any travel. */
 import type { Bike } from '../chassis/bike.ts';
 import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
-import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import { noPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { tyreDiameter } from '../chassis/tyre.ts';
-import { LEAST_PITCH, MOST_PITCH, pitchPossible, pitchRadius, teethPossible } from '../drive/sprocket.ts';
-import { rearSuspension, type RearSuspension } from '../linkage/rear-suspension.ts';
+import { withoutLoop, type ChainLoop } from '../drive/chain-loop.ts';
+import { adjustersIn, rearLayout } from '../linkage/rear-layout-of.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import { suspension, withAxleAt, type Suspension } from '../linkage/suspension.ts';
+import { hasRuns, type DriveKind } from '../drive/drive-kind.ts';
+import { axleSlot, loopOf } from './chain-of.ts';
+import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
+import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
+import { springSetOf, type SpringSet } from './spring-set.ts';
+import { fromPivot } from '../chassis/pivot-move.ts';
 
 /** Everything that does not depend on the travel used. mm, radians, kg; points in frame coordinates. */
 export interface Machine {
   readonly ok: true;
   readonly front: FrontEnd;
-  readonly rear: RearSuspension;
+  readonly rear: Suspension;
   readonly frontRadius: number;
   readonly rearRadius: number;
+  readonly driveKind: DriveKind;
   readonly countershaftX: number;
   readonly countershaftY: number;
   readonly frontTeeth: number;
@@ -29,75 +38,118 @@ export interface Machine {
   readonly rearUnsprung: number;
   readonly seatX: number;
   readonly seatY: number;
+  /** Where the rider's weight rests: the seat mark, moved as far as the rider sits forward of it. */
+  readonly riderX: number;
   readonly riderMass: number;
   readonly riderHeight: number;
+  readonly passengerX: number;
+  readonly passengerY: number;
+  readonly passengerMass: number;
+  readonly passengerHeight: number;
+  readonly tankX: number;
+  readonly tankY: number;
+  readonly fuelMass: number;
   readonly loadX: number;
   readonly loadY: number;
   readonly loadMass: number;
   readonly loadHeight: number;
+  readonly springs: SpringSet;
+  readonly brake: RearBrake;
 }
 
+/** Why these parts make no machine. */
+export type NoMachine = NoLinkage | AxleMisfit;
+
 /** A bike with its dials set, or the reason why these parts cannot make one. */
-export function machine(bike: Bike, setup: Setup): Machine | NoPose {
+export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const front = tyreDiameter(setup.frontTyre);
   if (!front.ok) return noPose(front.reason, { end: 'front' });
   const rear = tyreDiameter(setup.rearTyre);
   if (!rear.ok) return noPose(rear.reason, { end: 'rear' });
-  if (!teethPossible(setup.frontTeeth))
-    return noPose('teethImpossible', { end: 'front', found: setup.frontTeeth });
-  if (!teethPossible(setup.rearTeeth))
-    return noPose('teethImpossible', { end: 'rear', found: setup.rearTeeth });
-  const suspension = rearSuspension(bike.swingarm, setup.shockLength, setup.axlePosition);
-  if (!suspension.ok) return suspension;
+  const { kind } = bike.drive;
+  const runs = hasRuns(kind);
+  const wrongLoop = runs ? withoutLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
+  const wrongTeeth = wrongLoop?.reason === 'teethImpossible' ? wrongLoop : null;
+  if (wrongTeeth !== null) return noPose('teethImpossible', wrongTeeth);
+  const hung = suspension(rearLayout(bike.swingarm), bike.swingarm.length, adjustersIn(setup));
+  if (!hung.ok) return hung;
+  const { frame } = bike;
   const masses = [
-    bike.frame.sprungMass,
+    frame.sprungMass,
     bike.frontWheel.unsprungMass,
     bike.rearWheel.unsprungMass,
     setup.riderMass,
+    setup.passengerMass,
+    setup.fuelMass,
     setup.loadMass,
   ];
   const least = Math.min(...masses);
   if (least < 0) return noPose('massNegative', { found: least, limit: 0 });
-  const pitch = bike.drive.chainPitch;
-  if (!pitchPossible(pitch))
-    return noPose('chainPitchImpossible', {
-      found: pitch,
-      limit: pitch > MOST_PITCH ? MOST_PITCH : LEAST_PITCH,
-    });
+  if (wrongLoop !== null) return noPose('chainPitchImpossible', wrongLoop);
+  const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
+  const countershaft = fromPivot(frame.countershaft, setup);
+  const sprungCentre = fromPivot(frame.sprungCentre, setup);
+  const seat = fromPivot(frame.seat, setup);
+  const passengerSeat = fromPivot(frame.passengerSeat, setup);
+  const tank = fromPivot(frame.tank, setup);
+  const loadMark = fromPivot(frame.loadMark, setup);
   const made: Machine = {
     ok: true,
     front: frontEnd(bike, setup),
-    rear: suspension,
+    rear: hung,
     frontRadius: front.value / 2,
     rearRadius: rear.value / 2,
-    countershaftX: bike.frame.countershaft.x,
-    countershaftY: bike.frame.countershaft.y,
+    driveKind: kind,
+    countershaftX: countershaft.x,
+    countershaftY: countershaft.y,
     frontTeeth: setup.frontTeeth,
     rearTeeth: setup.rearTeeth,
-    frontSprocketRadius: pitchRadius(setup.frontTeeth, pitch),
-    rearSprocketRadius: pitchRadius(setup.rearTeeth, pitch),
-    guideRadius: bike.frame.guideRadius,
-    sprungMass: bike.frame.sprungMass,
-    sprungX: bike.frame.sprungCentre.x,
-    sprungY: bike.frame.sprungCentre.y,
+    frontSprocketRadius: loop.frontRadius,
+    rearSprocketRadius: loop.rearRadius,
+    guideRadius: runs ? frame.guideRadius : null,
+    sprungMass: frame.sprungMass,
+    sprungX: sprungCentre.x,
+    sprungY: sprungCentre.y,
     frontUnsprung: bike.frontWheel.unsprungMass,
     rearUnsprung: bike.rearWheel.unsprungMass,
-    seatX: bike.frame.seat.x,
-    seatY: bike.frame.seat.y,
+    seatX: seat.x,
+    seatY: seat.y,
+    riderX: seat.x + setup.riderForward,
     riderMass: setup.riderMass,
     riderHeight: setup.riderHeight,
-    loadX: bike.frame.loadMark.x,
-    loadY: bike.frame.loadMark.y,
+    passengerX: passengerSeat.x,
+    passengerY: passengerSeat.y,
+    passengerMass: setup.passengerMass,
+    passengerHeight: setup.passengerHeight,
+    tankX: tank.x,
+    tankY: tank.y,
+    fuelMass: setup.fuelMass,
+    loadX: loadMark.x,
+    loadY: loadMark.y,
     loadMass: setup.loadMass,
     loadHeight: setup.loadHeight,
+    springs: springSetOf(bike, setup),
+    brake: rearBrakeOf(bike.rearBrake, setup),
   };
   const wrong = wrongNumber(made);
   if (wrong !== null) return noPose(wrong);
   const { guideRadius } = made;
   const limit = largestGuide(made);
-  return guideRadius !== null && !(guideRadius >= 0 && guideRadius < limit)
-    ? noPose('guideImpossible', { found: guideRadius, limit })
-    : made;
+  if (guideRadius !== null && !(guideRadius >= 0 && guideRadius < limit))
+    return noPose('guideImpossible', { found: guideRadius, limit });
+  return runs && setup.chainLinks !== null ? onChain(made, loop, bike, setup, setup.chainLinks) : made;
+}
+
+/** The machine with its axle where the chain puts it. */
+function onChain(
+  made: Machine,
+  loop: ChainLoop,
+  bike: Bike,
+  setup: Setup,
+  links: number,
+): Machine | NoMachine {
+  const place = axleForChain(made, loop, axleSlot(bike, setup), links);
+  return place.ok ? { ...made, rear: withAxleAt(made.rear, place.axlePosition) } : place;
 }
 
 /** The guide radius from which one sprocket would lie within the guide, so that no run could leave it, mm. */

@@ -1,6 +1,6 @@
 /** Tests of the advice given when a bike does not come to rest. */
 import { expect, it } from 'vitest';
-import type { NoPoseReason } from '../chassis/no-pose.ts';
+import type { NoLinkageReason } from '../linkage/no-linkage.ts';
 import type { NumberStyle } from '../units/number-style.ts';
 import { noBalanceWords } from './no-balance-words.ts';
 import { noBalance, type NoBalanceReason } from './no-balance.ts';
@@ -10,7 +10,7 @@ const inch: NumberStyle = { system: 'inch', decimal: '.' };
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 /** One of each, so that a new reason does not compile without words and a test. */
-const REASONS: Readonly<Record<Exclude<NoBalanceReason, NoPoseReason>, true>> = {
+const REASONS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, true>> = {
   rateNotAboveZero: true,
   springCountImpossible: true,
   preloadBeyondSpring: true,

@@ -1,6 +1,6 @@
 /** Tells a person why a bike does not come to rest on its springs, and what to change. */
-import type { NoPoseReason } from '../chassis/no-pose.ts';
-import { noPoseWords } from '../chassis/no-pose-words.ts';
+import type { NoLinkageReason } from '../linkage/no-linkage.ts';
+import { noLinkageWords } from '../linkage/no-linkage-words.ts';
 import { degrees } from '../units/convert.ts';
 import { writeNumber, type NumberStyle } from '../units/number-style.ts';
 import type { QuantityKey } from '../units/quantity.ts';
@@ -16,7 +16,7 @@ const endOf = ({ end }: NoBalance): string => (end === undefined ? '' : `${end} 
 const inDegrees = (radians: number | undefined): number | undefined =>
   radians === undefined ? undefined : degrees(radians);
 
-const WORDS: Readonly<Record<Exclude<NoBalanceReason, NoPoseReason>, Say>> = {
+const WORDS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, Say>> = {
   rateNotAboveZero: (no) =>
     `A rate at the ${endOf(no)}end is zero or less, which holds nothing up. Give the rate printed on the ${springsOf(no)}, bump stop or top-out spring.`,
   springCountImpossible: () =>
@@ -73,7 +73,7 @@ const MOST_EXTRA_DIGITS = 4;
  */
 export function noBalanceWords(no: NoBalance, style: NumberStyle): string {
   const { reason } = no;
-  if (!isOwn(reason)) return noPoseWords({ ...no, reason }, style);
+  if (!isOwn(reason)) return noLinkageWords({ ...no, reason }, style);
   for (let extraDigits = 0; ; extraDigits++) {
     const written: string[] = [];
     const words = WORDS[reason](no, (value, quantity) => {

@@ -1,5 +1,5 @@
 /** The reasons for which a bike does not come to rest on its springs. */
-import type { NoPoseReason } from '../chassis/no-pose.ts';
+import type { NoLinkageReason, WayEnd } from '../linkage/no-linkage.ts';
 
 export type SpringReason =
   | 'rateNotAboveZero'
@@ -10,7 +10,7 @@ export type SpringReason =
   | 'topOutImpossible';
 
 export type NoBalanceReason =
-  | NoPoseReason
+  | NoLinkageReason
   | SpringReason
   /** Nothing has mass, so nothing is balanced. */
   | 'noMass'
@@ -44,6 +44,7 @@ export interface NoBalance {
   readonly reason: NoBalanceReason;
   readonly found?: number;
   readonly limit?: number;
+  readonly because?: WayEnd;
   readonly end?: 'front' | 'rear';
 }
 

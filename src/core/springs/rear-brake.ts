@@ -1,7 +1,9 @@
 /** The rear brake's hold on the bike: caliper on the swingarm, or on a bracket with a stay of its own. */
-import type { FramePoint } from '../chassis/bike.ts';
+import type { FramePoint } from '../chassis/frame-point.ts';
+import type { RearBrakeMount } from '../chassis/bike.ts';
+import { fromPivot } from '../chassis/pivot-move.ts';
+import type { Setup } from '../chassis/setup.ts';
 import { swingarmSlope } from '../drive/squat-slope.ts';
-import type { Machine } from './machine.ts';
 import { noBalance, type NoBalance } from './no-balance.ts';
 
 export type RearBrake =
@@ -18,6 +20,20 @@ export type RearBrake =
       readonly bracketSide: 'above' | 'below';
     };
 
+/** The rear brake of a bike, its stay's anchor seen from the pivot where the dials hold it. */
+export function rearBrakeOf(mount: RearBrakeMount, setup: Setup): RearBrake {
+  const { caliper, stayAnchor, bracketRadius, stayLength, bracketSide } = mount;
+  return caliper === 'onArm'
+    ? { caliper }
+    : { caliper, anchor: fromPivot(stayAnchor, setup), bracketRadius, stayLength, bracketSide };
+}
+
+/** What of a machine the rear brake's hold depends on, mm. */
+export interface BrakedMachine {
+  readonly rear: { readonly arm: number };
+  readonly rearRadius: number;
+}
+
 /** Closer to the axle than this the stay cannot hold the caliper, mm. */
 const LEAST_LEVER = 1;
 
@@ -31,7 +47,7 @@ const LEAST_LEVER = 1;
  */
 export function rearBrakeSlope(
   brake: RearBrake,
-  machine: Machine,
+  machine: BrakedMachine,
   armAngle: number,
   pivotX: number,
   pivotY: number,

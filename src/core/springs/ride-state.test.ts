@@ -1,16 +1,45 @@
 /** Tests of the ride states. */
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { plainSetup } from '../../../tests/support/plain-bike.ts';
-import { RIDE_STATES, travelIn } from './ride-state.ts';
+import { radians } from '../units/convert.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES, rideCase } from './ride-state.ts';
 
-it('topped out uses no travel, as dialled uses what the setup says', () => {
-  expect(travelIn('toppedOut', plainSetup)).toEqual({ front: 0, rear: 0 });
-  expect(travelIn('asDialled', { ...plainSetup, frontTravelUsed: 33, rearTravelUsed: 44 })).toEqual({
-    front: 33,
-    rear: 44,
+describe('a ride state', () => {
+  it('takes from the setup what it is ridden with', () => {
+    const setup = {
+      ...plainSetup,
+      frontTravelUsed: 33,
+      rearTravelUsed: 44,
+      gas: 0.4,
+      brake: 0.8,
+      brakeFrontShare: 70,
+      leanDeg: 45,
+      cornerGas: -0.1,
+    };
+    expect(rideCase('asDialled', setup)).toEqual({ kind: 'asDialled', travel: { front: 33, rear: 44 } });
+    expect(rideCase('onGas', setup)).toEqual({ kind: 'onGas', acceleration: 0.4, drag: null });
+    expect(rideCase('onBrakes', setup)).toEqual({
+      kind: 'onBrakes',
+      deceleration: 0.8,
+      frontShare: 0.7,
+      drag: null,
+    });
+    expect(rideCase('midCorner', setup)).toEqual({
+      kind: 'midCorner',
+      lean: radians(45),
+      acceleration: -0.1,
+      frontShare: 0.7,
+      drag: null,
+    });
   });
-});
 
-it('each state is listed once', () => {
-  expect([...RIDE_STATES].sort()).toEqual(['asDialled', 'toppedOut']);
+  it('feels the air when there is drag', () => {
+    expect(rideCase('onGas', { ...plainSetup, dragForce: 200, dragHeight: 700 })).toMatchObject({
+      drag: { force: 200, height: 700 },
+    });
+  });
+
+  it('is listed once and has its words', () => {
+    expect([...RIDE_STATES].sort()).toEqual(Object.keys(RIDE_STATE_WORDS).sort());
+  });
 });

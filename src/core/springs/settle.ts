@@ -2,7 +2,7 @@
 import { solveInBox, type BoxSolution, type Pushes } from '../numeric/solve-in-box.ts';
 import { noBalance, type NoBalance } from './no-balance.ts';
 import { forcesWrong, type RideForces } from './ride-forces.ts';
-import { shockLever, type SprungMachine } from './sprung-machine.ts';
+import type { SprungMachine } from './sprung-machine.ts';
 import { springForce } from './spring-law.ts';
 import { steadyLoads, type SteadyLoads } from './steady-loads.ts';
 import { stance, type Stance, type Travel } from './stance.ts';
@@ -48,9 +48,7 @@ export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel)
       return false;
     }
     into[0] = loads.frontPush - springForce(fork, front);
-    into[1] =
-      loads.rearPush -
-      (springForce(shock, on.arm.shockStroke) * shockLever(machine, on.arm)) / on.pose.originX;
+    into[1] = loads.rearPush - (springForce(shock, on.arm.shockStroke) * on.arm.lever) / on.pose.originX;
     return true;
   };
   let best: BoxSolution | null = null;

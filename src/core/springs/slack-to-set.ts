@@ -1,5 +1,5 @@
 /** The slack to set on the stand, so that the tightest place of the travel keeps the least slack allowed. */
-import type { NoPose } from '../chassis/no-pose.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPlay, spareForPlay, type ChainPlay, type NoPlay } from '../drive/chain-play.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
@@ -30,7 +30,7 @@ export interface SlackToSet {
 
 export interface NoSlackToSet {
   readonly ok: false;
-  readonly reason: NoPose['reason'] | NoPlay['reason'] | 'chainDoesNotReach';
+  readonly reason: NoLinkage['reason'] | NoPlay['reason'] | 'chainDoesNotReach';
 }
 
 /** Axle place to which it is found, mm, and the agreement asked of its rounds. */
@@ -89,7 +89,7 @@ function axleWithSpare(
   spare: number,
   slot: number,
 ): number | null {
-  const beyond = FOLLOWED * machine.rear.tableArm;
+  const beyond = FOLLOWED * machine.rear.slotFrontArm;
   const found = solveBetween(
     (axlePosition) => {
       const tightest = tightestPlace(machine, loop, axlePosition);

@@ -5,7 +5,7 @@ import { sag } from './ride-changes.ts';
 import { AT_REST } from './ride-forces.ts';
 import { besidesCoil } from './spring-law.ts';
 import type { SpringSet } from './spring-set.ts';
-import { shockLever, sprungMachine, type SprungMachine } from './sprung-machine.ts';
+import { sprungMachine, type SprungMachine } from './sprung-machine.ts';
 import { stance, type Travel } from './stance.ts';
 import { steadyLoads } from './steady-loads.ts';
 
@@ -48,7 +48,7 @@ function askedOfCoils(sprung: SprungMachine, travel: Travel): Asked | NoBalance 
   if (!on.ok) return on;
   const loads = steadyLoads(on, AT_REST, sprung.brake);
   if (!loads.ok) return loads;
-  const atShock = (loads.rearPush * on.pose.originX) / shockLever(sprung.machine, on.arm);
+  const atShock = (loads.rearPush * on.pose.originX) / on.arm.lever;
   return {
     ok: true,
     frontForce: loads.frontPush - besidesCoil(sprung.fork, travel.front),

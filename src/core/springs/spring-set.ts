@@ -1,5 +1,8 @@
 /** The springs of a bike as a mechanic writes them down: fork legs and shock, each with its ends. */
 
+import type { Bike, SpringEnds } from '../chassis/bike.ts';
+import type { Setup } from '../chassis/setup.ts';
+
 /** A rubber or an oil lock that only works in the last part of the travel. */
 export interface BumpStop {
   /** Where it begins, mm: fork travel used, or shock stroke used. */
@@ -46,4 +49,31 @@ export interface ShockSprings extends Coil {
 export interface SpringSet {
   readonly fork: ForkSprings;
   readonly shock: ShockSprings;
+}
+
+/** The springs of a bike with its dials set. A table's shock has no lengths: its stroke is that of the table's travel. */
+export function springSetOf(bike: Bike, setup: Setup): SpringSet {
+  const { fork, shock, swingarm } = bike;
+  const { links, travelTable } = swingarm;
+  const stroke = travelTable[travelTable.length - 1]?.shockStroke ?? 0;
+  return {
+    fork: { ...coil(fork.ends, setup.forkSpringRate, setup.forkPreload), legs: fork.springLegs },
+    shock: {
+      ...coil(shock.ends, setup.shockSpringRate, setup.shockPreload),
+      shocks: shock.count,
+      fullLength: links === null ? stroke : links.shock.fullLength,
+      closedLength: links === null ? 0 : links.shock.closedLength,
+    },
+  };
+}
+
+function coil(ends: SpringEnds, rate: number, preload: number): Coil {
+  const { springTravel, topOutLength, topOutRate, bumpStart, bumpRate, bumpExponent } = ends;
+  return {
+    rate,
+    preload,
+    springTravel,
+    topOut: topOutLength === null ? null : { length: topOutLength, rate: topOutRate },
+    bump: bumpStart === null ? null : { startsAt: bumpStart, rate: bumpRate, exponent: bumpExponent },
+  };
 }

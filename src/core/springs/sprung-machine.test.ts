@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { plainBike, withFork, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { plainSprings, sprung, withForkSprings, withShock } from '../../../tests/support/plain-springs.ts';
 import { made } from '../../../tests/support/standing.ts';
-import { armPosition } from '../linkage/rear-suspension.ts';
-import { shockLever, sprungMachine } from './sprung-machine.ts';
+import { suspensionAt } from '../linkage/suspension.ts';
+import { sprungMachine } from './sprung-machine.ts';
 
 describe('a machine with springs', () => {
   it('has the whole travel when the shock’s stroke is longer than the wheel asks for', () => {
@@ -17,7 +17,7 @@ describe('a machine with springs', () => {
 
   it('ends where the shock is closed or its coils touch, whichever comes first', () => {
     const stroke = (bike: ReturnType<typeof sprung>) => {
-      const at = armPosition(bike.machine.rear, bike.most.rear);
+      const at = suspensionAt(bike.machine.rear, bike.most.rear);
       return at.ok ? at.shockStroke : NaN;
     };
     const short = sprung(withShock({ closedLength: 290 }));
@@ -31,13 +31,13 @@ describe('a machine with springs', () => {
   it('has a shock lever that is the slope of stroke over the arm’s angle', () => {
     const { rear } = made(withSwingarm(plainBike, { tablePitchDeg: 3 }));
     const at = (travel: number) => {
-      const arm = armPosition(rear, travel);
+      const arm = suspensionAt(rear, travel);
       if (!arm.ok) throw new Error(arm.reason);
       return arm;
     };
     const [low, middle, high] = [59.99, 60, 60.01].map(at);
     const slope = (high.shockStroke - low.shockStroke) / (low.angle - high.angle);
-    expect(shockLever({ ...made(), rear }, middle)).toBeCloseTo(slope, 4);
+    expect(middle.lever).toBeCloseTo(slope, 4);
   });
 });
 

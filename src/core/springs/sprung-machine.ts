@@ -1,6 +1,6 @@
 /** A machine with springs in it: spring laws over the strokes it really has, and where it hangs. */
 import { solveBetween } from '../numeric/solve-between.ts';
-import { armPosition, type ArmPosition } from '../linkage/rear-suspension.ts';
+import { suspensionAt } from '../linkage/suspension.ts';
 import type { Machine } from './machine.ts';
 import { noBalance, type NoBalance } from './no-balance.ts';
 import type { RearBrake } from './rear-brake.ts';
@@ -31,21 +31,13 @@ export interface SprungMachine {
 const TRAVEL_TOLERANCE = 1e-10;
 
 /**
- * Moment arm of the shock about the swingarm pivot, mm: shock stroke per radian by which the arm swings up. The
- * motion ratio is per mm that the axle rises square to the ground as the frame was measured.
- */
-export function shockLever(machine: Machine, arm: ArmPosition): number {
-  return arm.motionRatio * machine.rear.arm * Math.cos(arm.angle + machine.rear.tablePitch);
-}
-
-/**
  * Puts springs into a machine, whose loads may change afterwards without doing this again (`withLoads`). Refused
  * when a spring is impossible, with what is wrong with it, or when the machine does not stand topped out.
  */
 export function sprungMachine(
   machine: Machine,
-  springs: SpringSet,
-  brake: RearBrake = { caliper: 'onArm' },
+  springs: SpringSet = machine.springs,
+  brake: RearBrake = machine.brake,
 ): SprungMachine | NoBalance {
   const { fork, shock } = springs;
   const forkLaw = springLaw(fork, fork.legs, machine.front.travel, 'front');
@@ -58,13 +50,13 @@ export function sprungMachine(
   const { wheelTravel } = machine.rear;
   if (!(wheelTravel >= LEAST_STROKE))
     return noBalance('noStroke', { end: 'rear', found: wheelTravel, limit: LEAST_STROKE });
-  const whole = armPosition(machine.rear, wheelTravel);
+  const whole = suspensionAt(machine.rear, wheelTravel);
   if (!whole.ok) return whole;
   let rearMost = wheelTravel;
   if (whole.shockStroke > shockLaw.stroke) {
     const root = solveBetween(
       (travel) => {
-        const at = armPosition(machine.rear, travel);
+        const at = suspensionAt(machine.rear, travel);
         return at.ok ? at.shockStroke - shockLaw.stroke : NaN;
       },
       0,
@@ -79,12 +71,11 @@ export function sprungMachine(
   const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY * Math.cos(legLean);
   const frontHangs = hangs((travel) => springForce(forkLaw, travel) + frontWeight, forkLaw.stroke);
   const rearHangs = hangs((travel) => {
-    const at = armPosition(machine.rear, travel);
+    const at = suspensionAt(machine.rear, travel);
     if (!at.ok) return NaN;
     const weightLever = machine.rear.arm * Math.cos(at.angle + toppedOut.pose.pitch);
     return (
-      springForce(shockLaw, at.shockStroke) * shockLever(machine, at) +
-      machine.rearUnsprung * STANDARD_GRAVITY * weightLever
+      springForce(shockLaw, at.shockStroke) * at.lever + machine.rearUnsprung * STANDARD_GRAVITY * weightLever
     );
   }, rearMost);
   if (frontHangs === null) return noBalance('topOutImpossible', { end: 'front' });

@@ -1,9 +1,11 @@
 /** The whole bike standing on the ground at given travel: every point and force line that readings are made of. */
 import { effectiveOffset, frontAxleX, frontAxleY } from '../chassis/front-end.ts';
-import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import { noPose } from '../chassis/no-pose.ts';
 import { poseOnGround, type Pose } from '../chassis/pose.ts';
 import { chainSlope, swingarmSlope } from '../drive/squat-slope.ts';
-import { armPosition, type ArmPosition } from '../linkage/rear-suspension.ts';
+import { hasRuns } from '../drive/drive-kind.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import { suspensionAt, type SuspensionAt } from '../linkage/suspension.ts';
 import type { Machine } from './machine.ts';
 
 /** Travel used from topped out, mm: fork along the legs, rear axle square to the ground with the frame held. */
@@ -21,7 +23,7 @@ export interface Stance {
   readonly machine: Machine;
   readonly travel: Travel;
   readonly pose: Pose;
-  readonly arm: ArmPosition;
+  readonly arm: SuspensionAt;
   /** Steering axis from vertical, leaning back positive. */
   readonly rake: number;
   /** Front axle ahead of the steering axis, square to it. */
@@ -34,7 +36,10 @@ export interface Stance {
   readonly countershaftY: number;
   /** Line pivot → rear axle below horizontal. */
   readonly swingarmAngle: number;
-  /** Top and bottom run above horizontal toward the front; the free runs, as if no guide were there. */
+  /**
+   * Top and bottom run above horizontal toward the front; the free runs, as if no guide were there. These and the
+   * levers mean nothing with a shaft or hub drive, whose chain slope is zero.
+   */
   readonly topRunAngle: number;
   readonly bottomRunAngle: number;
   /** Free top run above the pivot, square to the run; negative when it would pass below. */
@@ -58,7 +63,7 @@ const LEAST_LEG = 50;
 const MOST_RAKE = 1.3;
 
 /** Stands the machine on the ground at the travel given, or says what cannot meet what. */
-export function stance(machine: Machine, travel: Travel): Stance | NoPose {
+export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const { front } = machine;
   if (!Number.isFinite(travel.front) || !Number.isFinite(travel.rear)) return noPose('inputNotANumber');
   if (travel.front > front.travel || travel.front < 0)
@@ -67,7 +72,7 @@ export function stance(machine: Machine, travel: Travel): Stance | NoPose {
     return noPose('rearTravelBeyond', { end: 'rear', found: travel.rear, limit: machine.rear.wheelTravel });
   const leg = front.legLength - travel.front;
   if (!(leg >= LEAST_LEG)) return noPose('forkTooShort', { end: 'front', found: leg, limit: LEAST_LEG });
-  const arm = armPosition(machine.rear, travel.rear);
+  const arm = suspensionAt(machine.rear, travel.rear);
   if (!arm.ok) return arm;
 
   const rearFrameX = -machine.rear.arm * Math.cos(arm.angle);
@@ -90,10 +95,11 @@ export function stance(machine: Machine, travel: Travel): Stance | NoPose {
   const centres = Math.hypot(centresX, centresY);
   const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
   const between = machine.rearSprocketRadius + machine.frontSprocketRadius;
-  if (!(centres > between)) return noPose('sprocketsOverlap', { found: centres, limit: between });
-  if (!(centresX > 0)) return noPose('countershaftBehindAxle');
+  const runs = hasRuns(machine.driveKind);
+  if (runs && !(centres > between)) return noPose('sprocketsOverlap', { found: centres, limit: between });
+  if (runs && !(centresX > 0)) return noPose('countershaftBehindAxle');
   const centreLine = Math.atan2(centresY, centresX);
-  const wedge = Math.asin(difference / centres);
+  const wedge = runs ? Math.asin(difference / centres) : 0;
   const topRunAngle = centreLine - wedge;
   const bottomRunAngle = centreLine + wedge;
   // The top run passes the rear axle at the rear pitch radius, on its upper side.
@@ -102,23 +108,28 @@ export function stance(machine: Machine, travel: Travel): Stance | NoPose {
     ((originY - rearRadius) * Math.cos(topRunAngle) - originX * Math.sin(topRunAngle));
   // The guide can only bend a run that passes the pivot between its ends.
   const pivotAlong = (originY - rearRadius) * Math.sin(topRunAngle) + originX * Math.cos(topRunAngle);
-  const runLength = Math.sqrt(centres * centres - difference * difference);
+  const runLength = runs ? Math.sqrt(centres * centres - difference * difference) : 0;
   const passesPivot = pivotAlong > 0 && pivotAlong < runLength;
   const pullLever =
     machine.guideRadius !== null && passesPivot && topRunLever < machine.guideRadius
       ? machine.guideRadius
       : topRunLever;
 
-  const { sprungMass, riderMass, loadMass, rearUnsprung, frontUnsprung } = machine;
-  const mass = sprungMass + riderMass + loadMass + rearUnsprung + frontUnsprung;
+  const { sprungMass, riderMass, passengerMass, fuelMass, loadMass, rearUnsprung, frontUnsprung } = machine;
+  const mass = sprungMass + riderMass + passengerMass + fuelMass + loadMass + rearUnsprung + frontUnsprung;
   const momentX =
     sprungMass * (originX + cos * machine.sprungX - sin * machine.sprungY) +
-    riderMass * (originX + cos * machine.seatX - sin * machine.seatY) +
+    riderMass * (originX + cos * machine.riderX - sin * machine.seatY) +
+    passengerMass * (originX + cos * machine.passengerX - sin * machine.passengerY) +
+    fuelMass * (originX + cos * machine.tankX - sin * machine.tankY) +
     loadMass * (originX + cos * machine.loadX - sin * machine.loadY) +
     frontUnsprung * pose.wheelbase;
   const momentY =
     sprungMass * (originY + sin * machine.sprungX + cos * machine.sprungY) +
-    riderMass * (originY + sin * machine.seatX + cos * machine.seatY + machine.riderHeight) +
+    riderMass * (originY + sin * machine.riderX + cos * machine.seatY + machine.riderHeight) +
+    passengerMass *
+      (originY + sin * machine.passengerX + cos * machine.passengerY + machine.passengerHeight) +
+    fuelMass * (originY + sin * machine.tankX + cos * machine.tankY) +
     loadMass * (originY + sin * machine.loadX + cos * machine.loadY + machine.loadHeight) +
     rearUnsprung * rearRadius +
     frontUnsprung * frontRadius;
@@ -143,7 +154,7 @@ export function stance(machine: Machine, travel: Travel): Stance | NoPose {
     topRunLever,
     pullLever,
     swingarmSlope: swingarmSlope(originX, originY),
-    chainSlope: chainSlope(originX, pullLever, rearRadius, machine.rearSprocketRadius),
+    chainSlope: runs ? chainSlope(originX, pullLever, rearRadius, machine.rearSprocketRadius) : 0,
     mass,
     centreX: mass > 0 ? momentX / mass : 0,
     centreY: mass > 0 ? momentY / mass : 0,

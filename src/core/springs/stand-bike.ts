@@ -1,13 +1,48 @@
 /** From a bike and its setup to the bike standing in a ride state, in one step. */
 import type { Bike } from '../chassis/bike.ts';
-import type { NoPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../chassis/setup.ts';
-import { machine } from './machine.ts';
-import { travelIn, type RideState } from './ride-state.ts';
-import { stance, type Stance } from './stance.ts';
+import type { Balance } from './balance.ts';
+import { machine, type Machine } from './machine.ts';
+import type { NoStand } from './no-stand.ts';
+import { ridden } from './ride-case.ts';
+import { rideCase, type RideState } from './ride-state.ts';
+import { sprungMachine, type SprungMachine } from './sprung-machine.ts';
+import { stance, type Stance, type Travel } from './stance.ts';
 
-/** The bike on its wheels in a ride state, or why it has no pose. The screen and the readings command both ask here. */
-export function standBike(bike: Bike, setup: Setup, state: RideState): Stance | NoPose {
+/** A bike on its wheels, with what its springs say where they are known. */
+export interface StandingBike extends Stance {
+  /** Left out while spring rates are not known, or the springs are impossible. */
+  readonly sprung?: SprungMachine;
+  /** Left out in the two states that are no balance: topped out and as dialled. */
+  readonly balance?: Balance;
+}
+
+/**
+ * The bike on its wheels in a ride state, or why it does not stand. The screen and the readings command both ask here.
+ * `near` is a travel near which to look first, such as that of the state a moment ago.
+ */
+export function standBike(bike: Bike, setup: Setup, state: RideState, near?: Travel): StandingBike | NoStand {
   const made = machine(bike, setup);
-  return made.ok ? stance(made, travelIn(state, setup)) : made;
+  return made.ok ? standMachine(made, setup, state, near) : made;
+}
+
+/** The same of a machine that is already made from the setup. */
+export function standMachine(
+  made: Machine,
+  setup: Setup,
+  state: RideState,
+  near?: Travel,
+): StandingBike | NoStand {
+  const ride = rideCase(state, setup);
+  const sprung = sprungMachine(made);
+  if (!sprung.ok) {
+    // Without springs the bike still hangs on its stops, and stands where its travel is dialled.
+    if (ride.kind === 'asDialled') return stance(made, ride.travel);
+    return ride.kind === 'toppedOut' ? stance(made, { front: 0, rear: 0 }) : sprung;
+  }
+  const found = ridden(sprung, ride, near);
+  if (!found.ok) return found;
+  return found.balance === null
+    ? { ...found.stance, sprung }
+    : { ...found.stance, sprung, balance: found.balance };
 }

@@ -4,6 +4,8 @@
 export const MM_PER_INCH = 25.4;
 /** Kilograms in a pound, exact (international pound, 1959). */
 export const KG_PER_POUND = 0.45359237;
+/** Newtons in a pound-force, exact: one pound under standard gravity. */
+export const NEWTON_PER_POUND_FORCE = 4.4482216152605;
 /** Standard gravity in m/s², exact (3rd CGPM, 1901). */
 export const STANDARD_GRAVITY = 9.80665;
 

@@ -1,6 +1,6 @@
 /** Reading what a person types into a number field: decimals, fractions, and a unit of either system. */
 import { refused, solved, type Result } from '../numeric/result.ts';
-import { KG_PER_POUND, MM_PER_INCH } from './convert.ts';
+import { KG_PER_POUND, MM_PER_INCH, NEWTON_PER_POUND_FORCE, STANDARD_GRAVITY } from './convert.ts';
 import { shownUnit, type QuantityKey, type UnitSystem } from './quantity.ts';
 
 export type ParseReason = 'empty' | 'notANumber' | 'wrongUnit' | 'tooLarge';
@@ -15,6 +15,16 @@ const UNIT_WORDS: Readonly<Record<QuantityKey, Readonly<Record<string, number>>>
   percent: { '%': 1 },
   teeth: { teeth: 1, t: 1 },
   links: { links: 1, link: 1 },
+  count: {},
+  force: { n: 1, kn: 1000, lbf: NEWTON_PER_POUND_FORCE, lb: NEWTON_PER_POUND_FORCE },
+  rate: {
+    'n/mm': 1,
+    'n/cm': 0.1,
+    'kg/mm': STANDARD_GRAVITY,
+    'kgf/mm': STANDARD_GRAVITY,
+    'lb/in': NEWTON_PER_POUND_FORCE / MM_PER_INCH,
+    'lbf/in': NEWTON_PER_POUND_FORCE / MM_PER_INCH,
+  },
 };
 
 /** Decimals of the metric number kept: far below anything typed, just above the rounding of a multiplication. */
@@ -39,7 +49,7 @@ export function parseQuantity(
     .toLowerCase();
   if (plain === '') return refused('empty');
   const match =
-    /^([+-]?)\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+))\s*([a-z"″°%]*)$/.exec(plain);
+    /^([+-]?)\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+))\s*([a-z"″°%/]*)$/.exec(plain);
   if (!match) return refused('notANumber');
   const [, sign, whole, over, under, overOnly, underOnly, decimal, word] = match;
   const size =
@@ -52,6 +62,7 @@ export function parseQuantity(
   let perUnit = 1 / shownUnit(quantity, system).perMetric;
   if (system === 'inch' && quantity === 'length') perUnit = MM_PER_INCH;
   if (system === 'inch' && quantity === 'mass') perUnit = KG_PER_POUND;
+  if (system === 'inch' && quantity === 'force') perUnit = NEWTON_PER_POUND_FORCE;
   if (word !== '') {
     const known = UNIT_WORDS[quantity];
     if (!Object.hasOwn(known, word)) return refused('wrongUnit');

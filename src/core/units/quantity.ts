@@ -1,7 +1,18 @@
 /** The table of quantities: what each is counted in, for people who use metric and people who use inches. */
-import { degrees, KG_PER_POUND, MM_PER_INCH } from './convert.ts';
+import { degrees, KG_PER_POUND, MM_PER_INCH, NEWTON_PER_POUND_FORCE } from './convert.ts';
 
-export type QuantityKey = 'length' | 'angle' | 'mass' | 'acceleration' | 'ratio' | 'percent' | 'teeth' | 'links';
+export type QuantityKey =
+  | 'length'
+  | 'angle'
+  | 'mass'
+  | 'acceleration'
+  | 'ratio'
+  | 'percent'
+  | 'teeth'
+  | 'links'
+  | 'count'
+  | 'force'
+  | 'rate';
 
 export type UnitSystem = 'metric' | 'inch';
 
@@ -48,6 +59,19 @@ export const QUANTITIES: Readonly<Record<QuantityKey, Quantity>> = {
   percent: alike('%', '%', 1),
   teeth: alike('1', 'teeth', 0),
   links: alike('1', 'links', 0),
+  count: alike('1', '', 0),
+  force: {
+    fileUnit: 'N',
+    metric: { symbol: 'N', perMetric: 1, digits: 0 },
+    inch: { symbol: 'lbf', perMetric: 1 / NEWTON_PER_POUND_FORCE, digits: 1 },
+    fromCore: same,
+  },
+  rate: {
+    fileUnit: 'N/mm',
+    metric: { symbol: 'N/mm', perMetric: 1, digits: 1 },
+    inch: { symbol: 'lbf/in', perMetric: MM_PER_INCH / NEWTON_PER_POUND_FORCE, digits: 1 },
+    fromCore: same,
+  },
 };
 
 /** The unit in which a system shows a quantity. */

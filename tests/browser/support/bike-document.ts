@@ -1,7 +1,7 @@
 /** The bike on the page as its file holds it, and what the core makes of it. */
 import { readFile } from 'node:fs/promises';
 import { expect, type Page } from '@playwright/test';
-import { noPoseWords } from '../../../src/core/chassis/no-pose-words.ts';
+import { noStandWords } from '../../../src/core/springs/no-stand.ts';
 import { whySentences } from '../../../src/core/effects/why-words.ts';
 import { why as whyOf } from '../../../src/core/effects/why.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
@@ -45,7 +45,7 @@ export function standing({ bike, setup }: Dialled, state: RideState = 'toppedOut
 export function adviceOn({ bike, setup }: Dialled): string {
   const stood = standBike(bike, setup, 'toppedOut');
   if (stood.ok) throw new Error('the bike stands');
-  return noPoseWords(stood, METRIC).replace(/\s+/g, ' ');
+  return noStandWords(stood, METRIC).replace(/\s+/g, ' ');
 }
 
 /** What the page says of a change under Why, for each sentence the reading it is about; its spaces plain. */

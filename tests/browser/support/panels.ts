@@ -1,6 +1,6 @@
 /** The panels in a browser test: readings, dials, Why, undo and the looks of the page. */
 import { expect, type Locator, type Page } from '@playwright/test';
-import { dialOf } from '../../../src/core/chassis/dials.ts';
+import { dialOf } from '../../../src/core/springs/dials.ts';
 
 export function readings(page: Page): Locator {
   return page.getByRole('region', { name: 'Readings' }).first();

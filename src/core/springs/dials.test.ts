@@ -1,7 +1,8 @@
 /** Tests of the dials: one for each thing a setup says, with sensible steps. */
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
-import { DIAL_GROUPS, dialOf, DIALS, steppedDial, type NumberDial } from './dials.ts';
+import { DIAL_GROUPS, type NumberDial } from './dial.ts';
+import { dialOf, DIALS, steppedDial } from './dials.ts';
 
 const numbers = DIALS.filter((dial) => dial.kind === 'number');
 

@@ -1,5 +1,11 @@
 /** How shock and links of a rear suspension lie, as a person draws or measures them. */
-import type { FramePoint, TravelRow } from '../chassis/bike.ts';
+import type { FramePoint } from './frame-point.ts';
+
+/** One row of the rear suspension's table, mm: how far the axle has risen, and how far the shock is pushed in. */
+export interface TravelRow {
+  readonly wheelTravel: number;
+  readonly shockStroke: number;
+}
 
 /**
  * A place fixed to the swingarm, mm: `along` from the pivot toward the rear axle, `above` square to that line,
@@ -44,10 +50,9 @@ interface DrawnLayout {
   readonly shock: ShockLengths;
 }
 
-/** One shock, or two side by side, straight from the frame to the swingarm. */
+/** One shock, or two alike side by side, straight from the frame to the swingarm. */
 export interface DirectLayout extends DrawnLayout {
   readonly kind: 'direct';
-  readonly shocks: 1 | 2;
   readonly shockOnFrame: FramePoint;
   readonly shockOnArm: ArmPoint;
 }

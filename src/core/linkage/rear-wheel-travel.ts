@@ -1,0 +1,21 @@
+/** How far a rear wheel can rise, as its swingarm is delivered: the range of what counts travel. */
+import type { Swingarm } from '../chassis/bike.ts';
+import { AS_DELIVERED } from './adjusters.ts';
+import { rearLayout } from './rear-layout-of.ts';
+import { suspension } from './suspension.ts';
+
+/** Links are solved once for each swingarm: dials ask for their range at every step. */
+const known = new WeakMap<Swingarm, number>();
+
+/**
+ * Rise of the axle from hanging to the end of the travel, mm, square to the ground with the frame held, no adjuster
+ * turned. With links that do not work it is the travel stated beside them.
+ */
+export function rearWheelTravel(swingarm: Swingarm): number {
+  const before = known.get(swingarm);
+  if (before !== undefined) return before;
+  const made = suspension(rearLayout(swingarm), swingarm.length, AS_DELIVERED);
+  const travel = made.ok ? made.wheelTravel : swingarm.wheelTravel;
+  known.set(swingarm, travel);
+  return travel;
+}

@@ -1,0 +1,75 @@
+/** What a dial is: one thing a mechanic can adjust, within a range and in the workshop's own steps. */
+import type { Bike } from '../chassis/bike.ts';
+import type { NumberDialKey } from '../chassis/setup.ts';
+import type { QuantityKey } from '../units/quantity.ts';
+
+export type DialGroup =
+  'rideHeight' | 'links' | 'springs' | 'wheels' | 'steering' | 'gearing' | 'travel' | 'load' | 'riding';
+
+export interface DialRange {
+  readonly least: number;
+  readonly most: number;
+  /** One step of the dial, in its metric unit. */
+  readonly step: number;
+}
+
+/** A dial's value told a second way, as the workshop counts it. */
+export interface Aside {
+  readonly amount: number;
+  readonly counted: 'turns' | 'links';
+}
+
+export interface NumberDial {
+  readonly kind: 'number';
+  readonly key: NumberDialKey;
+  readonly label: string;
+  readonly group: DialGroup;
+  readonly quantity: QuantityKey;
+  readonly range: (bike: Bike) => DialRange;
+  /** Whether this bike has what the dial turns; left out where every bike has. */
+  readonly applies?: (bike: Bike) => boolean;
+  readonly aside?: (value: number, bike: Bike) => Aside | null;
+  /** A mechanic's words for a value above and below another. */
+  readonly more: string;
+  readonly less: string;
+  /** What it is, which way is positive, how it is measured, and what to check. */
+  readonly help: string;
+}
+
+export interface TyreDial {
+  readonly kind: 'tyre';
+  readonly key: 'frontTyre' | 'rearTyre';
+  readonly label: string;
+  readonly group: DialGroup;
+  readonly help: string;
+}
+
+/** The chain that is on the bike, or none: then the axle stands where it is dialled. */
+export interface ChainDial {
+  readonly kind: 'chain';
+  readonly key: 'chainLinks';
+  readonly label: string;
+  readonly group: DialGroup;
+  readonly help: string;
+}
+
+export type Dial = NumberDial | TyreDial | ChainDial;
+
+export const DIAL_GROUPS: readonly { readonly key: DialGroup; readonly label: string }[] = [
+  { key: 'rideHeight', label: 'Ride height' },
+  { key: 'gearing', label: 'Gearing and axle' },
+  { key: 'steering', label: 'Steering head' },
+  { key: 'links', label: 'Rear links' },
+  { key: 'springs', label: 'Springs' },
+  { key: 'wheels', label: 'Tyres' },
+  { key: 'travel', label: 'Travel used' },
+  { key: 'load', label: 'Rider and load' },
+  { key: 'riding', label: 'Riding' },
+];
+
+/** A range that is the same on every bike. */
+export const fixed = (least: number, most: number, step: number) => (): DialRange => ({ least, most, step });
+
+/** A length as turns of an adjuster, mm a turn; null without a thread. */
+export const inTurns = (value: number, thread: number | null): Aside | null =>
+  thread === null ? null : { amount: value / thread, counted: 'turns' };

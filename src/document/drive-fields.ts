@@ -1,0 +1,115 @@
+/** The saved fields of the drive and of what holds the rear brake. */
+import * as v from 'valibot';
+import type { Drive, RearBrakeMount } from '../core/chassis/bike.ts';
+import { length } from './bounds.ts';
+import {
+  assumed,
+  choiceField,
+  documented,
+  flagField,
+  numberField,
+  numberOrNone,
+  part,
+  type Leaf,
+} from './field.ts';
+import { framePoint, quietlyAt } from './place-fields.ts';
+
+/** Ratios of gears beyond these are on no motorcycle. */
+const ratio = { least: 0.1, most: 20, quantity: 'ratio' } as const;
+const MOST_GEARS = 12;
+
+const gearRatios: Leaf<readonly number[]> = {
+  kind: 'leaf',
+  words: 'gear ratios',
+  help: 'Turns of the gearbox’s input shaft for one of the countershaft, first gear first; empty when not known.',
+  quantity: null,
+  validator: v.pipe(
+    v.array(v.pipe(v.number(), v.finite(), v.minValue(ratio.least), v.maxValue(ratio.most))),
+    v.maxLength(MOST_GEARS),
+  ),
+  expected: `a list of at most ${MOST_GEARS} numbers from ${ratio.least} to ${ratio.most}`,
+  absent: documented([]),
+  refuseWrong: false,
+  json: {
+    type: 'array',
+    maxItems: MOST_GEARS,
+    items: { type: 'number', minimum: ratio.least, maximum: ratio.most },
+  },
+  bounds: null,
+};
+
+export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.', {
+  // Another kind of drive is not a chain badly written, so it is refused rather than replaced.
+  kind: choiceField(
+    {
+      words: 'kind of drive',
+      help: 'Chain or toothed belt, which pull along a run; a shaft with its housing on the swingarm, or a hub motor.',
+    },
+    documented('chain'),
+    ['chain', 'belt', 'shaft', 'hub'],
+    true,
+  ),
+  chainPitch: numberField(
+    {
+      words: 'chain pitch',
+      help: '15.875 mm for chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606); of a belt, its tooth pitch.',
+    },
+    assumed(15.875),
+    length,
+  ),
+  halfLink: flagField(
+    {
+      words: 'half link',
+      help: 'Whether one half link may be put into the chain, so that odd counts can be joined.',
+    },
+    documented(false),
+  ),
+  leastFrontTeeth: numberField(
+    {
+      words: 'fewest front teeth',
+      help: 'Fewest teeth of a front sprocket that goes over the countershaft.',
+    },
+    documented(10),
+    { least: 6, most: 60, quantity: 'teeth', whole: true },
+  ),
+  primaryRatio: numberOrNone(
+    {
+      words: 'primary ratio',
+      help: 'Turns of the crankshaft for one of the gearbox’s input shaft; none when not known.',
+    },
+    ratio,
+  ),
+  gearRatios,
+});
+
+export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear brake’s caliper.', {
+  caliper: choiceField(
+    {
+      words: 'rear caliper',
+      help: 'Bolted to the swingarm, or on a bracket about the axle with a stay of its own to the frame.',
+    },
+    documented('onArm'),
+    ['onArm', 'ownStay'],
+    true,
+  ),
+  stayAnchor: framePoint(
+    'brake stay’s anchor',
+    'Where the caliper’s own stay is bolted to the frame.',
+    quietlyAt(0, 60),
+  ),
+  bracketRadius: numberField(
+    { words: 'bracket radius', help: 'Rear axle to where the stay is bolted to the caliper’s bracket.' },
+    documented(90),
+    length,
+  ),
+  stayLength: numberField({ words: 'brake stay’s length', help: 'Bolt to bolt.' }, documented(500), length),
+  bracketSide: choiceField(
+    {
+      words: 'bracket’s side',
+      help: 'On which side of the line from axle to anchor the bracket’s bolt lies.',
+    },
+    documented('above'),
+    ['above', 'below'],
+    true,
+  ),
+});
