@@ -60,19 +60,19 @@ describe('the chain that the axle asks for', () => {
     const { chain, session, standing } = chainOn(first);
     const choice = chain.near.find((each) => each.ok);
     if (!choice?.ok) throw new Error('no chain fits');
-    chain.fit(choice.links);
+    chain.takeChain(choice.links);
     expect(session.history.past).toHaveLength(1);
     expect(chain.axlePosition).toBeCloseTo(choice.axlePosition, 6);
     expect(askedOf(chain).exactLinks).toBeCloseTo(choice.links, 6);
     expect(chain.near.map(({ links }) => links)).toEqual([choice.links - 2, choice.links, choice.links + 2]);
-    chain.fit(100);
+    chain.takeChain(100);
     expect(standing.problem).toMatchObject({ reason: 'chainTooShort' });
     expect(
       standing.problem !== null && 'nearest' in standing.problem && standing.problem.nearest.length,
     ).toBeGreaterThan(0);
     expect(chain.on).toBeNull();
     session.undo();
-    chain.fit(null);
+    chain.takeChain(null);
     expect(chain.fitted).toBeNull();
     expect(chain.axlePosition).toBeCloseTo(choice.axlePosition, 5);
   });
@@ -148,7 +148,7 @@ describe('slack', () => {
 
   it('of a chain on the bike changes the slack alone, and the axle follows', () => {
     const { chain, session } = chainOn(first);
-    chain.fit(112);
+    chain.takeChain(112);
     const before = chain.axlePosition ?? NaN;
     chain.leastPlay = 20;
     chain.setSlack('Axle for slack');
@@ -162,12 +162,12 @@ describe('slack', () => {
 
   it('that would leave the slot names a chain with which it does not', () => {
     const { chain } = chainOn(first);
-    chain.fit(112);
+    chain.takeChain(112);
     chain.leastPlay = 200;
     expect(chain.toSet).toMatchObject({ ok: true, inSlot: false });
     const { betterLinks } = chain;
     if (betterLinks === null) throw new Error('none named');
-    chain.fit(betterLinks);
+    chain.takeChain(betterLinks);
     expect(chain.toSet).toMatchObject({ ok: true, inSlot: true });
     expect(chain.betterLinks).toBeNull();
   });

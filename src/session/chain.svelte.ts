@@ -32,7 +32,7 @@ const PLACES = 41;
 /** Chains tried where one does not fit, in steps longer (+) and shorter (−). */
 const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
 /** Places of the axle that nobody can tell apart, mm. */
-const SAME_PLACE = 0.005;
+const SAME_PLACE = 0.05;
 /** Slack less than the least by so little is still enough, mm: rounding of what is set. */
 const PLAY_ROUNDING = 0.05;
 /** Decimals kept of an axle place or slack that is set, mm: rounding far below what anyone can set. */
@@ -113,9 +113,9 @@ export class Chain {
     if (on === null || loop === null || slot === null || asked === null || !asked.ok) return [];
     const step = this.halfLink ? 1 : 2;
     const choices = asked.choices.map((choice) => choice.links);
-    // An axle that stands where a whole chain puts it asks for that one alone; then its neighbours are of use.
-    const [only] = choices;
-    if (choices.length === 1) choices.push(only - step, only + step);
+    // An axle that stands where a whole chain puts it asks for that one; then those on both sides are of use.
+    const here = asked.choices.find((choice) => choice.ok && this.standsAt(choice.axlePosition));
+    if (here !== undefined) choices.splice(0, Infinity, here.links - step, here.links, here.links + step);
     if (fitted !== null && !choices.includes(fitted)) choices.push(fitted);
     return choices.sort((a, b) => a - b).map((each) => axleForChain(on.stance.machine, loop, slot, each));
   });
@@ -168,9 +168,8 @@ export class Chain {
 
   /** Whether the axle stands already where that slack puts it. */
   readonly isSet: boolean = $derived.by(() => {
-    const { axlePosition, toSet } = this;
-    if (axlePosition === null || toSet === null || !toSet.ok) return false;
-    return Math.abs(toSet.axlePosition - axlePosition) < SAME_PLACE;
+    const { toSet } = this;
+    return toSet !== null && toSet.ok && this.standsAt(toSet.axlePosition);
   });
   /** The chain nearest in length with which that slack puts the axle into its slot; null when this one does, or none. */
   readonly betterLinks: number | null = $derived.by(() => {
@@ -225,6 +224,11 @@ export class Chain {
     return chainWear(measured, this.#session.document.bike.drive.chainPitch, this.limit);
   }
 
+  /** Whether the axle stands at a place, as nearly as anyone can see in its slot. */
+  standsAt(place: number): boolean {
+    return this.axlePosition !== null && Math.abs(place - this.axlePosition) < SAME_PLACE;
+  }
+
   /** Puts the axle where it is asked for, as one entry of the history; no chain places it then. */
   setAxle(axlePosition: number, label: string): void {
     this.#session.commit((from) => setDial(from, 'axlePosition', rounded(axlePosition)), label);
@@ -256,7 +260,7 @@ export class Chain {
   }
 
   /** Puts a chain of so many links on the bike, which then places the axle; null leaves the axle where it stands. */
-  fit(links: number | null): void {
+  takeChain(links: number | null): void {
     const { axlePosition } = this;
     const edit = (from: BikeDocument): Edited =>
       setChain(from, links, axlePosition === null ? from.setup.axlePosition : rounded(axlePosition));

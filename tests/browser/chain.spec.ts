@@ -2,8 +2,8 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
-import { chainForAxle } from '../../src/core/springs/axle-in-slot.ts';
-import { dialOf } from '../../src/core/chassis/dials.ts';
+import { axleForChain, chainForAxle } from '../../src/core/springs/axle-in-slot.ts';
+import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
 import { openLowChain } from './support/low-chain.ts';
@@ -14,13 +14,19 @@ import { pictureText, wordsOf } from './support/stand-picture.ts';
 const AXLE = dialOf('axlePosition').label;
 const FRONT_TEETH = dialOf('frontTeeth').label;
 
-/** What the core says that the bike on the page asks for, with so much slack hanging. */
-async function askedFor(page: Page, play: number) {
+/** The chain of the bike on the page as the core has it, with so much slack hanging. */
+async function chainOf(page: Page, play: number) {
   const { bike, setup } = await savedDocument(page);
   const { machine } = standing({ bike, setup });
   const loop = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
   const slot = { slot: bike.swingarm.slot, play, rearTravel: 0, rule: { halfLink: false } };
-  const asked = chainForAxle(machine, loop, slot, setup.axlePosition);
+  return { machine, loop, slot, axlePosition: setup.axlePosition };
+}
+
+/** What the core says that the bike on the page asks for. */
+async function askedFor(page: Page, play: number) {
+  const { machine, loop, slot, axlePosition } = await chainOf(page, play);
+  const asked = chainForAxle(machine, loop, slot, axlePosition);
   if (!asked.ok) throw new Error(asked.reason);
   return asked;
 }
@@ -32,12 +38,15 @@ test('the axle asks for a chain, and a button puts it where a whole one leaves i
   await openChain(page, 'Axle');
   const asked = await askedFor(page, 30);
   await expect(chain(page)).toContainText(`asks for ${asked.exactLinks.toFixed(2)} links`);
-  const choice = asked.choices.find((each) => each.ok);
-  if (!choice?.ok) throw new Error('no chain fits');
+  const set = chain(page)
+    .getByRole('button', { name: /^Set the axle there, for \d+ links$/ })
+    .first();
+  const links = Number(/\d+/.exec((await set.getAttribute('aria-label')) ?? '')?.[0]);
+  const { machine, loop, slot } = await chainOf(page, 30);
+  const choice = axleForChain(machine, loop, slot, links);
+  if (!choice.ok) throw new Error(choice.reason);
   const before = await field(page, AXLE).inputValue();
-  await chainRow(page, choice.links)
-    .getByRole('button', { name: /^Set the axle there/ })
-    .click();
+  await set.click();
   await expect(field(page, AXLE)).not.toHaveValue(before);
   expect((await savedDocument(page)).setup.axlePosition).toBeCloseTo(choice.axlePosition, 5);
   await expect(chain(page)).toContainText(`asks for ${choice.links}.00 links`);
@@ -63,22 +72,31 @@ test('more slack asks for a longer chain, and odd chains come with a half link o
   await expect(chain(page).getByRole('alert')).toContainText('Kept 60.0 mm');
 });
 
-test('a chain said to be on the bike that does not fit is refused with the ones that do', async ({
+test('a chain said to be on the bike takes the axle along, and where it does not fit the ones that do are offered', async ({
   page,
 }) => {
   await openPage(page);
   await openChain(page, 'Axle');
-  const [, second] = (await askedFor(page, 30)).choices;
-  await chainRow(page, second.links)
-    .getByRole('button', { name: /^On the bike/ })
-    .click();
-  await expect(chain(page)).toContainText(`${second.links} links are on the bike`);
+  const choice = (await askedFor(page, 30)).choices.find((each) => each.ok);
+  if (!choice?.ok) throw new Error('no chain fits');
+  const on = chainRow(page, choice.links).getByRole('button', { name: /^On the bike/ });
+  await on.click();
+  await expect(on).toHaveAttribute('aria-pressed', 'true');
+  await expect(chain(page)).toContainText(`${choice.links} links are on the bike, and the axle follows them`);
+  expect((await savedDocument(page)).setup.chainLinks).toBe(choice.links);
   await typeInto(page, dialOf('rearTeeth').label, '36');
-  await expect(chainRow(page, second.links)).toContainText(
+  await expect(chain(page)).toContainText(
     /is too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
   );
-  await undo(page);
-  await expect(chainRow(page, second.links)).not.toContainText('is too long');
+  const offered = chain(page).getByRole('button', { name: /^Take \d+ links$/ });
+  const links = Number(/\d+/.exec(await offered.first().innerText())?.[0]);
+  await offered.first().click();
+  await expect(chainRow(page, links).getByRole('button', { name: /^On the bike/ })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  for (let times = 0; times < 3; times++) await undo(page);
+  await expectNoUndo(page);
 });
 
 test('the bottom run is drawn as it hangs with its dimension, in either unit system, and the slack can be set', async ({

@@ -21,7 +21,6 @@ export async function chooseChainPart(page: Page, part: ChainPart): Promise<void
 
 /** A row of the whole chains. */
 export function chainRow(page: Page, links: number): Locator {
-  return chain(page)
-    .getByRole('listitem')
-    .filter({ hasText: `${links} links` });
+  const count = page.getByText(`${links} links`, { exact: true });
+  return chain(page).getByRole('listitem').filter({ has: count });
 }
