@@ -7,6 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import { DIALS } from '../core/springs/dials.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
+import { RIDE_STATES } from '../core/springs/ride-state.ts';
 import { machine } from '../core/springs/machine.ts';
 import { stance } from '../core/springs/stance.ts';
 import { degrees } from '../core/units/convert.ts';
@@ -15,6 +16,7 @@ import { readingsCommand } from './readings.ts';
 
 const fixture = (path: string): string => fileURLToPath(new URL(`../../fixtures/${path}`, import.meta.url));
 const PLAIN = fixture('bikes/plain.json');
+const LINKED = fixture('bikes/linked.json');
 
 interface Entry {
   readonly value: number | null;
@@ -43,15 +45,25 @@ function written(name: string, value: unknown): string {
 }
 
 describe('the readings printed', () => {
-  it('are all there, in both states, with the units of a file', () => {
-    const { bike, schema, states } = printed(PLAIN);
-    expect([bike, schema]).toEqual(['Plain road bike, invented', 1]);
-    expect(Object.keys(states)).toEqual(['toppedOut', 'asDialled']);
+  it('are all there, in every ride state, with the units of a file', () => {
+    const { bike, schema, states } = printed(LINKED);
+    expect([bike, schema]).toEqual(['Linked road bike, invented', 2]);
+    expect(Object.keys(states)).toEqual(RIDE_STATES);
     for (const entries of Object.values(states)) {
       expect(Object.keys(entries)).toEqual(READINGS.map((reading) => reading.key));
-      for (const { value } of Object.values(entries)) expect(Number.isFinite(value)).toBe(true);
+      for (const { value, reason } of Object.values(entries))
+        expect(value === null ? (reason?.length ?? 0) > 0 : Number.isFinite(value)).toBe(true);
     }
     expect([states.toppedOut.rake.unit, states.toppedOut.trail.unit]).toEqual(['deg', 'mm']);
+  });
+
+  it('of a state that the springs would have to carry are a reason while no rate is known', () => {
+    const states: Readonly<Record<string, object>> = printed(PLAIN).states;
+    for (const state of ['bikeAlone', 'riderUp', 'onGas', 'onBrakes', 'midCorner'])
+      expect(states[state]).toEqual({
+        noAnswer:
+          'A rate at the front end is zero or less, which holds nothing up. Give the rate printed on the fork spring, bump stop or top-out spring.',
+      });
   });
 
   it('are the core’s own numbers to the last digit', () => {
@@ -96,12 +108,28 @@ describe('the readings printed', () => {
 
 describe('--set', () => {
   it.each(DIALS.map((dial) => dial.key))('takes the dial %s and changes some reading by it', (key) => {
-    const values = { frontTyre: 'diameter=610', rearTyre: '180/55-17', frontTeeth: '15', rearTeeth: '45' };
-    const value = key in values ? values[key as keyof typeof values] : '3';
-    const load = key === 'loadHeight' ? ['--set', 'loadMass=20'] : [];
-    expect(printed(PLAIN, ...load, '--set', `${key}=${value}`).states).not.toEqual(
-      printed(PLAIN, ...load).states,
-    );
+    const values: Partial<Record<string, string>> = {
+      frontTyre: 'diameter=610',
+      rearTyre: '180/55-17',
+      frontTeeth: '16',
+      rearTeeth: '46',
+      chainLinks: '114',
+      gas: '0.3',
+      brake: '0.3',
+      cornerGas: '0.1',
+    };
+    const needs: Partial<Record<string, string>> = {
+      loadHeight: 'loadMass=20',
+      passengerHeight: 'passengerMass=60',
+      chainPlay: 'chainLinks=114',
+      dragHeight: 'dragForce=200',
+    };
+    const needed = needs[key];
+    const before = needed === undefined ? [] : ['--set', needed];
+    const changed = printed(LINKED, ...before, '--set', `${key}=${values[key] ?? '3'}`).states;
+    expect(changed).not.toEqual(printed(LINKED, ...before).states);
+    // A change that only makes a state refuse would say nothing of the dial.
+    for (const entries of Object.values(changed)) expect(entries).not.toHaveProperty('noAnswer');
   });
 
   it('understands units, a decimal comma and every way to state a tyre', () => {

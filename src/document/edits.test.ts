@@ -123,6 +123,8 @@ describe('the list of editable fields', () => {
   it('has every number of a bike', () => {
     const numbers: string[] = [];
     const walk = (value: unknown, path: string): void => {
+      // Links are drawn: the points of whichever layout there is have fields of their own.
+      if (path === 'swingarm.links') return;
       if (typeof value === 'number' || value === null) numbers.push(path);
       else if (typeof value === 'object' && !Array.isArray(value))
         Object.entries(value).forEach(([key, each]) => walk(each, path === '' ? key : `${path}.${key}`));
@@ -134,7 +136,8 @@ describe('the list of editable fields', () => {
   it('sets each of them by its path, changing that number alone, and it can be saved', () => {
     const before = start();
     for (const field of BIKE_FIELDS) {
-      const value = (bikeFieldValue(before.bike, field) ?? 10) + 1;
+      const wanted = (bikeFieldValue(before.bike, field) ?? 10) + 1;
+      const value = wanted > field.bounds.most ? wanted - 2 : wanted;
       const after = done(setBikeField(before, field.path, value));
       expect(bikeFieldValue(after.bike, field), field.path).toBe(value);
       const others = BIKE_FIELDS.filter((each) => each !== field);

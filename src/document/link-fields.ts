@@ -72,8 +72,8 @@ const onArmJson = (what: string): JsonObject =>
 const farEndJson: JsonObject = {
   description: 'Where the end of the shock that is not on the rocker is held.',
   anyOf: [
-    group('On the frame.', { on: { const: 'frame' }, at: onFrameJson('The bolt') }),
-    group('On the swingarm.', { on: { const: 'arm' }, at: onArmJson('The bolt') }),
+    group('On the frame.', { on: { description: 'Says so.', const: 'frame' }, at: onFrameJson('The bolt') }),
+    group('On the swingarm.', { on: { description: 'Says so.', const: 'arm' }, at: onArmJson('The bolt') }),
   ],
 };
 const drawnJson: JsonObject = {
@@ -96,7 +96,9 @@ const drawnJson: JsonObject = {
   }),
 };
 const layoutJson = (kind: string, what: string, points: JsonObject): JsonObject =>
-  group(what, { kind: { const: kind }, ...drawnJson, ...points }, ['framePitchDeg']);
+  group(what, { kind: { description: 'Names the layout.', const: kind }, ...drawnJson, ...points }, [
+    'framePitchDeg',
+  ]);
 
 export const linksField: Leaf<LinkLayout | null> = {
   kind: 'leaf',

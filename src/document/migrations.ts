@@ -4,8 +4,8 @@ import { isJsonObject, ownValue, type Json, type JsonObject } from './json.ts';
 export interface Migration {
   /** The schema it starts from; it ends at the next. */
   readonly from: number;
-  /** What it changed, told to the person who opens such a file. */
-  readonly about: string;
+  /** What it changed, told to the person who opens such a file; null where it only made room for more. */
+  readonly about: string | null;
   /** Takes whatever such a file holds, also a damaged one, and never throws; what is wrong stays to be judged later. */
   readonly migrate: (saved: JsonObject) => JsonObject;
 }
@@ -36,9 +36,9 @@ export const MIGRATIONS: readonly Migration[] = [
       ),
   },
   {
+    // Rear links, springs, riding and the chain's length came in; a file without them means what it always did.
     from: 1,
-    about:
-      'rear links, springs, riding and the chain’s length came in; nothing that the file says has changed',
+    about: null,
     migrate: (saved) => saved,
   },
 ];

@@ -163,7 +163,7 @@ describe('refusing', () => {
   });
 
   it('refuses a kind of drive it does not know instead of taking it for a chain', () => {
-    expect(reason(changed(['bike', 'drive', 'kind'], 'shaft'))).toMatchObject({ kind: 'fieldWrong' });
+    expect(reason(changed(['bike', 'drive', 'kind'], 'pedals'))).toMatchObject({ kind: 'fieldWrong' });
   });
 
   it('refuses other files, unreadable schemas and newer ones', () => {
@@ -171,7 +171,7 @@ describe('refusing', () => {
     expect(reason({ schema: 1 })).toMatchObject({ kind: 'notOurs' });
     expect(reason({ ...plain, schema: '1' })).toMatchObject({ kind: 'schemaUnreadable' });
     expect(reason({ ...plain, schema: -1 })).toMatchObject({ kind: 'schemaUnreadable' });
-    expect(reason({ ...plain, schema: 2 })?.sentence).toContain('newer');
+    expect(reason({ ...plain, schema: 3 })?.sentence).toContain('newer');
   });
 
   it('takes nothing from the prototype of what it reads', () => {

@@ -52,9 +52,10 @@ export function openJson(json: Json): Result<Opened, OpenReason> {
       sentence: `The file was saved by a newer Sidestance (schema ${schema}); this one reads up to schema ${SCHEMA}.`,
     });
   const repairs: Repair[] = [];
-  const current = migrated(json, schema, SCHEMA, ({ from, about }) =>
-    repairs.push({ path: '', sentence: `The file is of an older schema (${from}): ${about}.` }),
-  );
+  const current = migrated(json, schema, SCHEMA, ({ from, about }) => {
+    if (about !== null)
+      repairs.push({ path: '', sentence: `The file is of an older schema (${from}): ${about}.` });
+  });
   return openCurrent(current, repairs);
 }
 

@@ -17,6 +17,41 @@ const size = fc.double({ min: 0, max: 100_000, noNaN: true }).map(withoutSign);
 const plainRecord = (fields: Record<string, fc.Arbitrary<unknown>>): fc.Arbitrary<unknown> =>
   fc.record(fields, { noNullPrototype: true });
 
+const framePoint = plainRecord({ x: size, y: size });
+const armPoint = plainRecord({ along: size, above: size });
+const drawn = {
+  drawnAngleDeg: fc.double({ min: -180, max: 180, noNaN: true }).map(withoutSign),
+  framePitchDeg: fc.double({ min: -180, max: 180, noNaN: true }).map(withoutSign),
+  shock: plainRecord({ fullLength: size, closedLength: size }),
+};
+const farEnd = fc.oneof(
+  plainRecord({ on: fc.constant('frame'), at: framePoint }),
+  plainRecord({ on: fc.constant('arm'), at: armPoint }),
+);
+/** Every layout that a file can hold; whether it works is not for the file to judge. */
+const anyLinks = fc.oneof(
+  fc.constant(null),
+  plainRecord({ kind: fc.constant('direct'), ...drawn, shockOnFrame: framePoint, shockOnArm: armPoint }),
+  plainRecord({
+    kind: fc.constant('rockerOnFrame'),
+    ...drawn,
+    rockerPivot: framePoint,
+    rodOnRocker: framePoint,
+    shockOnRocker: framePoint,
+    rodOnArm: armPoint,
+    shockFarEnd: farEnd,
+  }),
+  plainRecord({
+    kind: fc.constant('rockerOnArm'),
+    ...drawn,
+    rockerPivot: armPoint,
+    rodOnRocker: armPoint,
+    shockOnRocker: armPoint,
+    rodOnFrame: framePoint,
+    shockFarEnd: farEnd,
+  }),
+);
+
 /** Anything that a field accepts, made from the field itself. */
 function anyOf(field: AnyField): fc.Arbitrary<unknown> {
   if (field.kind === 'part')
@@ -34,6 +69,9 @@ function anyOf(field: AnyField): fc.Arbitrary<unknown> {
   if (Array.isArray(json.enum)) return fc.constantFrom(...json.enum);
   if (json.type === 'boolean') return fc.boolean();
   if (json.type === 'string') return fc.string({ unit: 'grapheme', maxLength: 40 });
+  if (field.words === 'rear links') return anyLinks;
+  if (field.words === 'gear ratios')
+    return fc.array(fc.double({ min: 0.1, max: 20, noNaN: true }), { maxLength: 12 });
   if (json.type === 'array')
     return fc.array(plainRecord({ wheelTravel: size, shockStroke: size }), { minLength: 2 });
   return fc.oneof(
@@ -80,7 +118,7 @@ describe('saving a document', () => {
     const text = saveDocument(document);
     expect(saveDocument(turned(document) as BikeDocument)).toBe(text);
     expect(
-      text.startsWith('{\n  "format": "sidestance-bike",\n  "schema": 1,\n  "bike": {\n    "name"'),
+      text.startsWith('{\n  "format": "sidestance-bike",\n  "schema": 2,\n  "bike": {\n    "name"'),
     ).toBe(true);
     expect(text.endsWith('}\n')).toBe(true);
   });

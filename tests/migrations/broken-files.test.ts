@@ -35,9 +35,10 @@ const expected: Readonly<Record<string, string | readonly string[]>> = {
   'not-ours.json': 'notOurs',
   'null.json': 'notOurs',
   'other-text.json': 'notJson',
+  'pedals.json': 'fieldWrong',
   'proto-essential.json': 'fieldMissing',
   'proto.json': ['__proto__', 'bike.__proto__', 'bike.constructor'],
-  'shaft.json': 'fieldWrong',
+
   'trailing-comma.json': 'notJson',
   'utf16.json': 'notText',
   'wrong-optional.json': [

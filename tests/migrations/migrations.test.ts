@@ -32,7 +32,7 @@ describe('the chain of migrations', () => {
     expect(schemas).toEqual(Array.from({ length: SCHEMA + 1 }, (_, i) => `v${i}`));
   });
 
-  it('every migration runs on a frozen document and changes it', () => {
+  it('every migration that tells of a change runs on a frozen document and changes it, the others leave it', () => {
     const changing = new Set<number>();
     for (const file of files) {
       const saved = objectOf(file);
@@ -42,14 +42,16 @@ describe('the chain of migrations', () => {
           changing.add(from);
       }
     }
-    expect([...changing].sort()).toEqual(MIGRATIONS.map((each) => each.from));
+    expect([...changing].sort()).toEqual(
+      MIGRATIONS.filter((each) => each.about !== null).map((each) => each.from),
+    );
   });
 
   it('leaves what it is given untouched, and a document of the present schema as it is', () => {
     const old = objectOf('v0/road.json');
     migrated(old, 0, SCHEMA, () => {});
     expect(old).toEqual(objectOf('v0/road.json'));
-    const present = objectOf('v1/road.json');
+    const present = objectOf('v2/road.json');
     expect(migrated(present, SCHEMA, SCHEMA, () => {})).toBe(present);
   });
 
@@ -79,6 +81,6 @@ describe('frozen documents', () => {
   });
 
   it('one of the present schema is written byte for byte as it was', () => {
-    expect(saveDocument(opened(textOf('v1/road.json')).document)).toBe(textOf('v1/road.json'));
+    expect(saveDocument(opened(textOf('v2/road.json')).document)).toBe(textOf('v2/road.json'));
   });
 });

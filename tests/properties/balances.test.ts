@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { balance, type Balance } from '../../src/core/springs/balance.ts';
 import { frontLiftLimit, rearLiftLimit } from '../../src/core/springs/lift-limits.ts';
 import { machine } from '../../src/core/springs/machine.ts';
-import type { NoBalance } from '../../src/core/springs/no-balance.ts';
+import type { NoStand } from '../../src/core/springs/no-stand.ts';
 import { sag } from '../../src/core/springs/ride-changes.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { absurdBike, likelyBike, type RandomBike } from '../support/random-bikes.ts';
@@ -14,7 +14,7 @@ const RUNS = 20_000;
 /** How long a count may take on a slow machine, ms. */
 const PATIENCE_MS = 120_000;
 
-function made({ bike, setup }: RandomBike, { springs, brake }: RandomSprings): SprungMachine | NoBalance {
+function made({ bike, setup }: RandomBike, { springs, brake }: RandomSprings): SprungMachine | NoStand {
   const parts = machine(bike, setup);
   return parts.ok ? sprungMachine(parts, springs, brake) : parts;
 }
@@ -26,7 +26,7 @@ function expectFinite(value: unknown, path = ''): void {
   for (const [key, inner] of Object.entries(value)) expectFinite(inner, `${path}.${key}`);
 }
 
-function outcome(bike: RandomBike, springs: RandomSprings): Balance | NoBalance {
+function outcome(bike: RandomBike, springs: RandomSprings): Balance | NoStand {
   const sprung = made(bike, springs);
   const rest = sprung.ok ? balance(sprung, springs.forces) : sprung;
   expectFinite(rest.ok ? { ...rest, stance: { ...rest.stance, machine: null } } : rest);

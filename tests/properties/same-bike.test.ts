@@ -63,29 +63,36 @@ function mapped(bike: Bike, to: (p: FramePoint) => FramePoint): Bike['frame'] {
     countershaft: to(frame.countershaft),
     sprungCentre: to(frame.sprungCentre),
     seat: to(frame.seat),
+    passengerSeat: to(frame.passengerSeat),
+    tank: to(frame.tank),
     loadMark: to(frame.loadMark),
   };
 }
 
 describe('a bike described in other axes of the frame', () => {
   it.each([-20, -3, 0.5, 7, 30])('turned by %d° gives the same readings', (byDeg) => {
-    describedAs(({ bike, setup, travel }) => {
-      const frame = mapped(bike, (p) => turned(p, radians(byDeg)));
-      const { swingarm } = bike;
-      return {
-        bike: {
-          ...bike,
-          frame: { ...frame, axisAngleDeg: frame.axisAngleDeg + byDeg },
-          swingarm: {
-            ...swingarm,
-            toppedOutAngleDeg: swingarm.toppedOutAngleDeg + byDeg,
-            tablePitchDeg: swingarm.tablePitchDeg - byDeg,
+    describedAs(
+      ({ bike, setup, travel }) => {
+        const frame = mapped(bike, (p) => turned(p, radians(byDeg)));
+        const { swingarm } = bike;
+        return {
+          bike: {
+            ...bike,
+            frame: { ...frame, axisAngleDeg: frame.axisAngleDeg + byDeg },
+            swingarm: {
+              ...swingarm,
+              toppedOutAngleDeg: swingarm.toppedOutAngleDeg + byDeg,
+              tablePitchDeg: swingarm.tablePitchDeg - byDeg,
+            },
           },
-        },
-        setup,
-        travel,
-      };
-    });
+          setup,
+          travel,
+        };
+      },
+      () => 1,
+      // How far the rider sits forward is counted along the frame's own x axis, so it alone turns with the axes.
+      likelyBike.map((drawn) => ({ ...drawn, setup: { ...drawn.setup, riderForward: 0 } })),
+    );
   });
 
   it('given from another origin and brought back to the pivot gives the same readings', () => {
@@ -139,7 +146,10 @@ describe('a bike built k times as large', () => {
         shockLength: k * setup.shockLength,
         axlePosition: k * setup.axlePosition,
         clampOffset: k * setup.clampOffset,
+        topShim: k * setup.topShim,
         riderHeight: k * setup.riderHeight,
+        riderForward: k * setup.riderForward,
+        passengerHeight: k * setup.passengerHeight,
         loadHeight: k * setup.loadHeight,
         frontTyre: scaledTyre(setup.frontTyre, k, made.frontRadius),
         rearTyre: scaledTyre(setup.rearTyre, k, made.rearRadius),

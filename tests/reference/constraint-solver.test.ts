@@ -1,7 +1,7 @@
 /** The pose against a general constraint solver that is given points and distances and knows no motorcycles. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { machine } from '../../src/core/springs/machine.ts';
+import { machine, type Machine } from '../../src/core/springs/machine.ts';
 import { stance } from '../../src/core/springs/stance.ts';
 import { constraintSolver, type ConstraintSolver } from '../support/constraint-solver.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
@@ -11,6 +11,14 @@ import { standing, TOPPED_OUT } from '../support/standing.ts';
 
 /** The solvers agree to a millionth of a millimetre. */
 const AGREED = 1e-6;
+
+/** Centre of gravity this far or less beside the line pivot to steering head is placed badly by two distances, mm. */
+const LEAST_BESIDE = 1;
+
+function besideHeadLine({ front, sprungX, sprungY }: Machine): number {
+  const { headX, headY } = front;
+  return Math.abs(headX * sprungY - headY * sprungX) / Math.hypot(headX, headY);
+}
 
 describe('planegcs, begun from the bike topped out', () => {
   let solver: ConstraintSolver;
@@ -55,6 +63,8 @@ describe('planegcs, begun from the bike topped out', () => {
         const centre = answer.get('instantCentre');
         // A crossing far away is found as badly as it is defined.
         if (centre === undefined || Math.hypot(centre.x, centre.y) > 5000) return;
+        // Two distances place a point badly that lies nearly in line with where they are measured from.
+        if (besideHeadLine(parts) < LEAST_BESIDE) return;
         solver.setUp(poseConstraints(on), posePoints(near));
         solver.solve();
         expect(worstDistance(solver.points(), answer)).toBeLessThan(AGREED);

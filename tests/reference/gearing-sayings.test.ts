@@ -25,7 +25,7 @@ function allPairs(): readonly SprocketPair[] {
     leastFront: 12,
     linksInHand: null,
     rule: { halfLink: false },
-    play: 25,
+    play: 30,
     setAt: 0,
     stretchPercent: 0,
   });
@@ -54,13 +54,13 @@ describe('saying 3 on the road sport bike (common practice, no source)', () => {
     expect(axleKept(16, 48)).toBeCloseTo(-0.048, 3);
   });
 
-  it('with its chain it takes two links more, moves the axle 0.6 mm forward, and 0.01 points remain', () => {
+  it('with its chain it takes two links more, moves the axle 0.6 mm forward, and 0.02 points remain', () => {
     const { links, axlePosition, wheelbase, antiSquat: points, chainMoment } = from1545(16, 48);
     expect(links).toBe(2);
     expect(axlePosition).toBeCloseTo(-0.62, 2);
     expect(wheelbase).toBeCloseTo(-0.61, 2);
-    expect(points).toBeCloseTo(-0.013, 3);
-    expect(chainMoment).toBeCloseTo(0.15, 2);
+    expect(points).toBeCloseTo(-0.016, 3);
+    expect(chainMoment).toBeCloseTo(0.16, 2);
   });
 
   it('what it does change is the gap to the pivot: 3.1 mm more', () => {
@@ -70,16 +70,16 @@ describe('saying 3 on the road sport bike (common practice, no source)', () => {
 
   it('is told as almost the same, with the torque', () => {
     expect(pairWords(pair(15, 45), pair(16, 48), { system: 'metric', decimal: '.' })).toBe(
-      'Same ratio, almost the same anti-squat (−0.013\u00a0%): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
+      'Same ratio, almost the same anti-squat (−0.016\u00a0%): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
     );
   });
 });
 
 describe('saying 4 on the road sport bike (common practice, no source), with which the balance of forces disagrees', () => {
   it.each([
-    { front: 15, rear: 47, kept: 1.48, together: 1.1, moment: -4.25 },
-    { front: 14, rear: 45, kept: 2.36, together: 2.18, moment: -6.32 },
-    { front: 15, rear: 43, kept: -1.61, together: -2.04, moment: 3.66 },
+    { front: 15, rear: 47, kept: 1.48, together: 1.09, moment: -4.25 },
+    { front: 14, rear: 45, kept: 2.37, together: 2.17, moment: -6.32 },
+    { front: 15, rear: 43, kept: -1.62, together: -1.25, moment: 4.61 },
   ])(
     '$front/$rear changes anti-squat by $kept points with the axle kept, by $together with its chain',
     ({ front, rear, kept, together, moment }) => {
@@ -104,7 +104,7 @@ describe('saying 5 on the road sport bike (common practice, no source)', () => {
   it('as delivered the chain stays 15 mm clear of its guide through the whole travel', () => {
     const clearance = guideClearance(made(bike, setup), chainLoop(15, 45, 15.875), 14);
     if (!clearance.ok) throw new Error(clearance.reason);
-    expect(clearance.leastGap).toBeCloseTo(15.03, 2);
+    expect(clearance.leastGap).toBeCloseTo(15.07, 2);
     expect(clearance.leastAt).toBe(0);
   });
 

@@ -1,18 +1,18 @@
 /** Wheel rates against published rows, finite differences, and the work done on the springs. */
 import { describe, expect, it } from 'vitest';
-import { armPosition } from '../../src/core/linkage/rear-suspension.ts';
+import { suspensionAt } from '../../src/core/linkage/suspension.ts';
 import { rearWheelRate } from '../../src/core/springs/end-report.ts';
 import { springEnergy, springForce } from '../../src/core/springs/spring-law.ts';
-import { shockLever, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
+import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { plainBike, withSwingarm } from '../support/plain-bike.ts';
 import { plainSprings, reached, sprung, withShock } from '../support/plain-springs.ts';
 import { shockBike, shockSetup } from '../support/shock-bike.ts';
 
 /** Force at the rear axle square to the ground, N, with the frame level and held. */
 function forceAtWheel({ machine, shock }: SprungMachine, travel: number): number {
-  const at = reached(armPosition(machine.rear, travel));
+  const at = reached(suspensionAt(machine.rear, travel));
   const level = machine.rear.arm * Math.cos(at.angle);
-  return (springForce(shock, at.shockStroke) * shockLever(machine, at)) / level;
+  return (springForce(shock, at.shockStroke) * at.lever) / level;
 }
 
 describe('the rear wheel rate', () => {
@@ -36,8 +36,8 @@ describe('the rear wheel rate', () => {
     const made = sprung();
     const travel = 60;
     const h = 0.01;
-    const at = reached(armPosition(made.machine.rear, travel));
-    const ratio = (t: number) => reached(armPosition(made.machine.rear, t)).motionRatio;
+    const at = reached(suspensionAt(made.machine.rear, travel));
+    const ratio = (t: number) => reached(suspensionAt(made.machine.rear, t)).motionRatio;
     const bend = (ratio(travel + h) - ratio(travel - h)) / (2 * h);
     const force = springForce(made.shock, at.shockStroke);
     expect(force * bend).toBeGreaterThan(0.5);
@@ -75,7 +75,7 @@ describe('the work of the wheel’s force over the travel', () => {
       }
       return sum;
     };
-    const stroke = (travel: number) => reached(armPosition(made.machine.rear, travel)).shockStroke;
+    const stroke = (travel: number) => reached(suspensionAt(made.machine.rear, travel)).shockStroke;
     expect(stroke(bumpFrom)).toBeLessThan(45);
     const total = work(0, 40, 20) + work(40, 80, 20) + work(80, bumpFrom, 20);
     const taken = springEnergy(made.shock, stroke(bumpFrom)) - springEnergy(made.shock, 0);

@@ -1,5 +1,6 @@
 /** Tests of readings as curves. */
 import { describe, expect, it } from 'vitest';
+import { linkedBike } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { DIALS } from '../springs/dials.ts';
@@ -49,8 +50,8 @@ describe('a sweep over travel', () => {
   it('stops where there is no travel left, and says why on both sides', () => {
     const curve = curveOf(sweep(asked(rear, -20, 150, { count: 18 })), antiSquat);
     expect([curve.x[0], curve.x[curve.x.length - 1]]).toEqual([0, 130]);
-    expect(curve.lowStop).toMatchObject({ x: -10, noPose: { reason: 'rearTravelBeyond', found: -10 } });
-    expect(curve.highStop).toMatchObject({ x: 140, noPose: { reason: 'rearTravelBeyond', limit: 130 } });
+    expect(curve.lowStop).toMatchObject({ x: -10, noStand: { reason: 'rearTravelBeyond', found: -10 } });
+    expect(curve.highStop).toMatchObject({ x: 140, noStand: { reason: 'rearTravelBeyond', limit: 130 } });
   });
 });
 
@@ -59,13 +60,15 @@ describe('a sweep over a dial', () => {
     'of %s takes every reading at every place, as the dialled bike has it',
     (key, dial) => {
       if (dial.kind !== 'number') throw new Error('no number');
-      const { least, most } = dial.range(plainBike);
-      const swept = sweep(asked({ kind: 'dial', dial: dial.key }, least, most, { count: 5 }));
+      const needsLinks = !(dial.applies?.(plainBike) ?? true);
+      const bike = needsLinks ? linkedBike : plainBike;
+      const { least, most } = dial.range(bike);
+      const swept = sweep(asked({ kind: 'dial', dial: dial.key }, least, most, { count: 5, bike }));
       expect(swept.x.length).toBeGreaterThan(2);
       expect(swept.xQuantity).toBe(dial.quantity);
       for (const reading of READINGS)
         curveOf(swept, reading).y.forEach((y, i) => {
-          const on = standing(plainBike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
+          const on = standing(bike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
           const value = reading.read(on);
           if (typeof value === 'string' || typeof y === 'string') expect(y).toBe(value);
           else expect(y).toBeCloseTo(reading.quantity === 'angle' ? degrees(value) : value, 10);
@@ -114,8 +117,8 @@ describe('a sweep that finds nothing', () => {
   it('is empty, with the reasons at both ends', () => {
     const curve = curveOf(sweep(asked(rear, 200, 300)), antiSquat);
     expect(curve).toMatchObject({ x: [], y: [] });
-    expect(curve.lowStop).toMatchObject({ x: 200, noPose: { reason: 'rearTravelBeyond' } });
-    expect(curve.highStop).toMatchObject({ x: 300, noPose: { reason: 'rearTravelBeyond' } });
+    expect(curve.lowStop).toMatchObject({ x: 200, noStand: { reason: 'rearTravelBeyond' } });
+    expect(curve.highStop).toMatchObject({ x: 300, noStand: { reason: 'rearTravelBeyond' } });
   });
 
   it('of a bike without a machine names its reason', () => {

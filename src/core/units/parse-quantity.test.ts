@@ -87,9 +87,10 @@ describe('what is typed is refused', () => {
     'NaN',
     'Infinity',
     '.',
-    '5 m/s',
     '0x10',
   ])('when it is no number: %j', (text) => expect(read(text)).toBe('notANumber'));
+
+  it('when its unit is one of speed', () => expect(read('5 m/s')).toBe('wrongUnit'));
 
   it('when the unit is another quantity’s, or none', () => {
     expect(read('25 kg')).toBe('wrongUnit');
