@@ -97,6 +97,23 @@ describe('wear', () => {
     expect(placed() - before).toBeGreaterThan(4);
   });
 
+  it('of the chain on the bike leaves the axle where it is, slacker, and tells where it belongs now', () => {
+    const { chain, session } = chainOn(first);
+    chain.takeChain(112);
+    chain.measuredLength = 20 * 15.875 * 1.005;
+    const row = chain.near.find(({ links }) => links === 112);
+    if (!row?.ok) throw new Error('no place');
+    expect(chain.standsAt(row.axlePosition)).toBe(false);
+    const { now } = chain;
+    if (now === null || !now.ok || !now.play.ok) throw new Error('no slack');
+    expect(now.play.total).toBeGreaterThan(60);
+    chain.setAxle(row.axlePosition, 'Axle for 112 links');
+    expect(session.document.setup.chainLinks).toBeNull();
+    const { now: after } = chain;
+    expect(after !== null && after.ok && after.play.ok && after.play.total).toBeCloseTo(30, 5);
+    expect(askedOf(chain).exactLinks).toBeCloseTo(112, 6);
+  });
+
   it('is done at the maker’s limit where that is known', () => {
     const { chain } = chainOn(first);
     chain.measuredLength = 20 * 15.875 * 1.02;

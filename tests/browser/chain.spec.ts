@@ -88,7 +88,7 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   await expect(chain(page)).toContainText(
     /is too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
   );
-  const offered = chain(page).getByRole('button', { name: /^Take \d+ links$/ });
+  const offered = chain(page).getByRole('button', { name: /^Put on \d+ links$/ });
   const links = Number(/\d+/.exec(await offered.first().innerText())?.[0]);
   await offered.first().click();
   await expect(chainRow(page, links)).toContainText('On the bike');
