@@ -5,9 +5,9 @@ import { noPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { tyreDiameter } from '../chassis/tyre.ts';
 import { withoutLoop, type ChainLoop } from '../drive/chain-loop.ts';
-import { adjustersIn, rearLayout } from '../linkage/rear-layout-of.ts';
+import { dialledSuspension } from '../linkage/dialled-suspension.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
-import { suspension, withAxleAt, type Suspension } from '../linkage/suspension.ts';
+import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
 import { hasRuns, type DriveKind } from '../drive/drive-kind.ts';
 import { axleSlot, loopOf } from './chain-of.ts';
 import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
@@ -71,7 +71,7 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const wrongLoop = runs ? withoutLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
   const wrongTeeth = wrongLoop?.reason === 'teethImpossible' ? wrongLoop : null;
   if (wrongTeeth !== null) return noPose('teethImpossible', wrongTeeth);
-  const hung = suspension(rearLayout(bike.swingarm), bike.swingarm.length, adjustersIn(setup));
+  const hung = dialledSuspension(bike.swingarm, setup);
   if (!hung.ok) return hung;
   const { frame } = bike;
   const masses = [
