@@ -198,12 +198,27 @@ describe('the chain over the pivot', () => {
     expect(chain.tightestOnGuide?.push?.perThousand).toBeGreaterThan(100);
     const teeth = chain.fewestClear?.frontTeeth ?? NaN;
     expect(teeth).toBeGreaterThan(13);
-    chain.setFrontTeeth(teeth);
+    chain.setTeeth('front', teeth);
     expect(chain.clearance).toMatchObject({ ok: true, touching: [] });
-    chain.setFrontTeeth(teeth - 1);
+    chain.setTeeth('front', teeth - 1);
     expect(chain.clearance !== null && chain.clearance.ok && chain.clearance.touching.length).toBe(1);
     session.undo();
     expect(session.document.setup.frontTeeth).toBe(teeth);
+  });
+
+  it('with sprockets that reach over the pivot is told which would clear it', () => {
+    const { chain } = chainOn(
+      newDocument(
+        { ...first.bike, frame: { ...first.bike.frame, countershaft: { x: 40, y: 7 } } },
+        first.setup,
+      ),
+    );
+    expect(chain.obstacle).toBeNull();
+    chain.setTeeth('front', 20);
+    const { obstacle } = chain;
+    expect(obstacle).toMatchObject({ reason: 'pivotInsideFront', found: 20 });
+    chain.setTeeth('front', obstacle?.nearest ?? NaN);
+    expect(chain.obstacle).toBeNull();
   });
 
   it('is not laid on a bike that cannot stand', () => {

@@ -6,7 +6,7 @@ import { axleForChain, chainForAxle } from '../../src/core/springs/axle-in-slot.
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
-import { openLowChain } from './support/low-chain.ts';
+import { openCloseCountershaft, openLowChain } from './support/low-chain.ts';
 import { expectNoUndo, field, plain, readingText, typeInto, undo, undoButton } from './support/panels.ts';
 import { drawn, openPage } from './support/stand.ts';
 import { pictureText, wordsOf } from './support/stand-picture.ts';
@@ -54,6 +54,24 @@ test('the axle asks for a chain, and a button puts it where a whole one leaves i
   await undo(page);
   await expect(field(page, AXLE)).toHaveValue(before);
   await expectNoUndo(page);
+});
+
+test('the parts are chosen and the axle set by keyboard alone, and the keyboard stays in the list', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Slack');
+  await page.keyboard.press('ArrowLeft');
+  await expect(chain(page).getByRole('radio', { name: 'Axle' })).toBeChecked();
+  const set = chain(page)
+    .getByRole('button', { name: /^Set the axle there/ })
+    .first();
+  await set.focus();
+  await page.keyboard.press('Enter');
+  await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Axle for \d+ links$/);
+  await expect(chain(page).getByRole('list', { name: 'Whole chains' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(chain(page).getByRole('listitem').getByRole('button').first()).toBeFocused();
 });
 
 test('more slack asks for a longer chain, and odd chains come with a half link only', async ({ page }) => {
@@ -189,6 +207,24 @@ test('a bike that cannot stand has no chain laid on it, and says why', async ({ 
   await expect(chain(page)).toContainText('no chain can be laid on it');
   await undo(page);
   await expect(chain(page)).toContainText('asks for');
+});
+
+test('sprockets that reach over the pivot are refused in words, and the nearest that clear it offered', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openCloseCountershaft(page);
+  await openChain(page, 'Axle');
+  await expect(chain(page).getByRole('alert')).toContainText(
+    'With 16 teeth the front sprocket would reach over the swingarm pivot.',
+  );
+  const fit = chain(page).getByRole('button', { name: /^Fit \d+ teeth$/ });
+  const teeth = Number(/\d+/.exec(await fit.innerText())?.[0]);
+  await fit.click();
+  await expect(fit).toHaveCount(0);
+  expect((await savedDocument(page)).setup.frontTeeth).toBe(teeth);
+  await undo(page);
+  await expect(fit).toBeVisible();
 });
 
 for (const theme of ['paper', 'garage', 'sun'] as const)
