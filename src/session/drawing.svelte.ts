@@ -12,6 +12,7 @@ import { groundShapes } from '../scene/ground-drawing.ts';
 import { placeLabels, type Box } from '../scene/label-placing.ts';
 import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts';
 import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
+import { rubbingLabels, rubbingShapes } from '../scene/rubbing-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
 import { standLabels, zoneLabels } from '../scene/stand-labels.ts';
 import { toScreen } from '../scene/view.ts';
@@ -115,6 +116,7 @@ export class Drawing {
       for (const which of drawn) shapes.push(...constructionShapes(live.stance, which));
       if (highlighted !== null && !drawn.includes(highlighted))
         shapes.push(...constructionShapes(live.stance, highlighted));
+      shapes.push(...rubbingShapes(live.stance, live.bike.drive.chainPitch));
     }
     for (const { from, to } of this.guides)
       shapes.push({
@@ -160,7 +162,12 @@ export class Drawing {
             ...zoneLabels(live.stance, options),
             // Named before the lines: they are there because somebody asked to see them.
             ...ghostLabels(this.#ghosts, this.#align, this.#aligned(), this.textPx),
-            ...(labels ? standLabels(live.stance, options) : []),
+            ...(labels
+              ? [
+                  ...rubbingLabels(live.stance, live.bike.drive.chainPitch, this.textPx),
+                  ...standLabels(live.stance, options),
+                ]
+              : []),
           ];
     const { view, widthPx, heightPx } = this.#view;
     return {

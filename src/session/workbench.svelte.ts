@@ -9,6 +9,7 @@ import type { RideState } from '../core/springs/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
+import { Chain } from './chain.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
 import { Handles, type Handle } from './handles.svelte.ts';
 import { Measuring } from './measuring.svelte.ts';
@@ -36,6 +37,7 @@ export class Workbench {
   readonly announcer: Announcer;
   readonly riding: Riding;
   readonly rolling: Rolling;
+  readonly chain: Chain;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -57,6 +59,7 @@ export class Workbench {
     this.riding = new Riding(this.session, this.standing);
     this.drawing.ghosts = () => this.riding.ghostBikes;
     this.rolling = new Rolling(this.standing, this.moving, this.announcer);
+    this.chain = new Chain(this.session, this.standing);
   }
 
   /** Shows the figures of the point that a hand has taken. */
@@ -151,6 +154,7 @@ export class Workbench {
     this.mode.change('dials');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
+    this.chain.clear();
     this.session.open(document);
     this.announcer.remember();
     this.showWhole();

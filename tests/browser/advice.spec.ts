@@ -20,7 +20,7 @@ import { inkOf, pictureText } from './support/stand-picture.ts';
 const IMPOSSIBLE = [
   { group: 'Fork', label: 'Fork length', typed: '10' },
   { group: 'Swingarm', label: 'Swingarm length', typed: '20' },
-  { group: 'Swingarm', label: 'Swingarm angle, topped out', typed: '89' },
+  { group: 'Frame', label: 'Steering axis angle', typed: '89' },
 ] as const;
 
 function advice(page: Page): Locator {

@@ -1,6 +1,7 @@
 /** The dials of ride height, gearing, steering, tyres and travel. */
 import type { Bike } from '../chassis/bike.ts';
 import { hasRuns } from '../drive/drive-kind.ts';
+import { shockLengthRange } from '../linkage/shock-length-range.ts';
 import { rearWheelTravel } from '../linkage/rear-wheel-travel.ts';
 import { fixed, inTurns, type Dial } from './dial.ts';
 
@@ -13,11 +14,10 @@ export const CHASSIS_DIALS: readonly Dial[] = [
     label: 'Rear ride height (shock length)',
     group: 'rideHeight',
     quantity: 'length',
-    range: (bike) => ({
-      least: -30,
-      most: 30,
-      step: bike.swingarm.shockThread === null ? 0.5 : bike.swingarm.shockThread / 2,
-    }),
+    range: ({ swingarm }) => {
+      const step = swingarm.shockThread === null ? 0.5 : swingarm.shockThread / 2;
+      return { ...shockLengthRange(swingarm, 30, step), step };
+    },
     aside: (value, bike) => inTurns(value, bike.swingarm.shockThread),
     more: 'longer, raises the rear',
     less: 'shorter, lowers the rear',
@@ -51,7 +51,7 @@ export const CHASSIS_DIALS: readonly Dial[] = [
     label: 'Front sprocket',
     group: 'gearing',
     quantity: 'teeth',
-    range: (bike) => ({ least: Math.min(10, bike.drive.leastFrontTeeth), most: 40, step: 1 }),
+    range: (bike) => ({ least: bike.drive.leastFrontTeeth, most: 40, step: 1 }),
     applies: runs,
     more: 'bigger',
     less: 'smaller',

@@ -1,0 +1,34 @@
+/** How much longer or shorter than delivered a shock can be on its links: the range of what dials it. */
+import type { Swingarm } from '../chassis/bike.ts';
+import { AS_DELIVERED } from './adjusters.ts';
+import { rearLayout } from './rear-layout-of.ts';
+import { suspension } from './suspension.ts';
+
+/** mm of change, shorter below zero. */
+export interface ShockLengthRange {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Links are tried once for each swingarm: dials ask for their range at every step. */
+const known = new WeakMap<Swingarm, ShockLengthRange>();
+
+/**
+ * The changes of length, in whole `step`s within ± `widest` mm, at which the rear suspension still exists, no other
+ * adjuster turned. Where it does not exist even as delivered, the whole width.
+ */
+export function shockLengthRange(swingarm: Swingarm, widest: number, step: number): ShockLengthRange {
+  const before = known.get(swingarm);
+  if (before !== undefined) return before;
+  const layout = rearLayout(swingarm);
+  const works = (shockLength: number): boolean =>
+    suspension(layout, swingarm.length, { ...AS_DELIVERED, shockLength }).ok;
+  const reach = (way: 1 | -1): number => {
+    let steps = 0;
+    while ((steps + 1) * step <= widest && works(way * (steps + 1) * step)) steps++;
+    return way * steps * step;
+  };
+  const range = works(0) ? { least: reach(-1), most: reach(1) } : { least: -widest, most: widest };
+  known.set(swingarm, range);
+  return range;
+}
