@@ -2,6 +2,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
+import { openRide, rollSlider } from './support/ride.ts';
 import { chooseMode, drawn, middleOf, openPage } from './support/stand.ts';
 import { toggleShown } from './support/stand-picture.ts';
 
@@ -71,3 +72,23 @@ test('S19: nothing serious while measuring, nor with what is shown and the choic
   await page.getByRole('button', { name: 'Choose readings' }).click();
   await expectNothingSerious(page, 'main');
 });
+
+for (const theme of ['paper', 'garage', 'sun'] as const)
+  test(`S19: nothing serious in any part of the Ride panel, nor where a state cannot be, ${theme}`, async ({
+    page,
+  }) => {
+    await openPage(page);
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+    await typeInto(page, REAR_HEIGHT, '6');
+    await typeInto(page, 'Gas', '1.5');
+    await page.getByRole('group', { name: 'Ride state' }).getByText('On the gas', { exact: true }).click();
+    // All rules once; a theme can break contrast only.
+    const rule = theme === 'paper' ? undefined : 'color-contrast';
+    await expectNothingSerious(page, 'section.side', rule);
+    for (const part of ['States', 'Sag', 'Gas and brakes', 'Roll'] as const) {
+      await openRide(page, part);
+      await expectNothingSerious(page, 'section.ride', rule);
+    }
+    await rollSlider(page).fill('30');
+    await expectNothingSerious(page, 'section.ride', rule);
+  });

@@ -2,6 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { REAR_HEIGHT, startDemo } from './support/panels.ts';
+import { openRide } from './support/ride.ts';
 import { chooseMode, drawn, openPage, stand, type HandMode } from './support/stand.ts';
 import { pictureText, wordBoxes, type WordBox } from './support/stand-picture.ts';
 
@@ -95,3 +96,13 @@ test('S8: words keep apart while the view is moved and the dials are turned far'
     await expectWordsApart(page, [], `after ${key}`);
   }
 });
+
+for (const { width, height } of [WIDE, NARROW])
+  test(`S8: the names of ghosts overlap nothing, at ${width} × ${height}`, async ({ page }) => {
+    await page.setViewportSize({ width, height });
+    await openPage(page);
+    await openRide(page);
+    for (const box of await page.getByRole('checkbox', { name: /^Outline of / }).all()) await box.check();
+    const names = ['Bike alone', 'Rider up', 'On the gas', 'On the brakes', 'Mid-corner', 'As dialled'];
+    await expectWordsApart(page, names, 'all ghosts');
+  });

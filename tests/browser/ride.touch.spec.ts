@@ -1,0 +1,57 @@
+/** Ride states and the roll under fingers on a phone. */
+import { expect, test } from '@playwright/test';
+import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/springs/ride-state.ts';
+import { fingersOn, slide } from './support/fingers.ts';
+import { openRide, ride, rideRow, rideStates, rollSlider } from './support/ride.ts';
+import { openPage } from './support/stand.ts';
+import { pictureText, wordsOf } from './support/stand-picture.ts';
+
+/** Least size of what a finger presses, px. */
+const TARGET_PX = 44;
+
+test('all seven states are in sight and large enough for a finger', async ({ page }) => {
+  await openPage(page);
+  await page.getByText('Readings', { exact: true }).first().tap();
+  for (const state of RIDE_STATES) {
+    const label = rideStates(page).locator('label').filter({ hasText: RIDE_STATE_WORDS[state] });
+    const box = await label.boundingBox();
+    expect(box?.height, state).toBeGreaterThanOrEqual(TARGET_PX);
+    expect((box?.x ?? 0) + (box?.width ?? Infinity), state).toBeLessThanOrEqual(390);
+    await label.tap();
+    await expect(rideStates(page).getByRole('radio', { name: RIDE_STATE_WORDS[state] })).toBeChecked();
+  }
+});
+
+test('a tap on a row shows its state, one on its box an outline, and the page does not grow wider', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openRide(page);
+  await rideRow(page, 'Bike alone').getByRole('cell').nth(1).tap();
+  await expect(rideRow(page, 'Bike alone')).toHaveAttribute('aria-current', 'true');
+  const box = ride(page).getByRole('checkbox', { name: 'Outline of Rider up on the Stand' });
+  const target = await box.locator('..').boundingBox();
+  expect(Math.min(target?.width ?? 0, target?.height ?? 0)).toBeGreaterThanOrEqual(TARGET_PX);
+  await box.tap();
+  // The tap on the box is the box's alone.
+  await expect(rideRow(page, 'Bike alone')).toHaveAttribute('aria-current', 'true');
+  expect(wordsOf(await pictureText(page))).toContain('Rider up');
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+});
+
+test('a finger slides the roll along, and a tap ends it', async ({ page }) => {
+  await openPage(page);
+  await openRide(page, 'Roll');
+  await rollSlider(page).scrollIntoViewIfNeeded();
+  const box = await rollSlider(page).boundingBox();
+  if (box === null) throw new Error('the slider is not on the page');
+  const fingers = await fingersOn(page);
+  const y = box.y + box.height / 2;
+  await slide(fingers, { x: box.x + box.width * 0.2, y }, { x: box.x + box.width * 0.75, y });
+  await fingers.lift();
+  const at = Number(await rollSlider(page).inputValue());
+  expect(at).toBeGreaterThan(60);
+  await expect(rideRow(page, 'Roll')).toBeVisible();
+  await page.getByRole('button', { name: 'End the roll' }).tap();
+  await expect(rideRow(page, 'Roll')).toHaveCount(0);
+});
