@@ -52,6 +52,7 @@ interface Palette {
   readonly seat: string;
   readonly engine: string;
   readonly shadow: string;
+  readonly ghost: string;
   readonly squat: string;
   readonly transfer: string;
   readonly trail: string;
@@ -78,6 +79,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     seat: '#55585c',
     engine: '#d8d3c7',
     shadow: '#6a737c',
+    ghost: '#5f6871',
     squat: OKABE_ITO.vermillion,
     transfer: OKABE_ITO.blue,
     trail: '#00875f',
@@ -102,6 +104,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     seat: '#0f1114',
     engine: '#23282e',
     shadow: '#7f8a96',
+    ghost: '#8793a0',
     squat: OKABE_ITO.orange,
     transfer: OKABE_ITO.skyBlue,
     trail: '#1fbf90',
@@ -126,6 +129,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     seat: '#000000',
     engine: '#e4e4e4',
     shadow: '#6b6b6b',
+    ghost: '#5a5a5a',
     squat: '#b34700',
     transfer: '#005a8d',
     trail: '#00664a',
@@ -185,7 +189,7 @@ function themeOf(name: ThemeName): Theme {
       reach: line(p.inkSoft, 1.25, [6, 3]),
       axle: solid(p.background, p.ink, 1.5),
       shadow: line(p.shadow, 1.25, [5, 4]),
-      ghost: line(p.shadow, 1, [1, 3]),
+      ghost: line(p.ghost, 1, [1, 3]),
       squatZone: solid(p.squatZone, null),
       neutralZone: solid(p.neutralZone, null),
       liftZone: solid(p.liftZone, null),

@@ -78,6 +78,10 @@ describe('a standing bike', () => {
     standing.choose('onGas');
     expect(standing.problem).toMatchObject({ reason: 'frontLifts', found: 1.5 });
     expect(standing.dialInTheWay).toBe('gas');
+    // The bike before the last change stood in this state.
+    expect(standing.undoHelps).toBe(true);
+    session.commit((from) => setDial(from, 'forkPreload', 18), 'Fork preload');
+    expect(standing.undoHelps).toBe(false);
     expect(standing.live).toBe(shown);
     const was = standBike(road.bike, road.setup, 'riderUp');
     expect(standing.baseline?.stance.travel.rear).toBeCloseTo(was.ok ? was.travel.rear : NaN, 8);

@@ -104,6 +104,10 @@ export class Standing {
   /** What is asked of the present bike. */
   readonly ride: RideCase = $derived.by(() => caseOf(this.#asked(), this.#setup));
 
+  /** Whether going one step back may help: the bike stood before the last change, or its parts cannot meet at all. */
+  readonly undoHelps: boolean = $derived.by(
+    () => this.#session.canUndo && (this.#before !== null || !isStood(this.#toppedOut)),
+  );
   /** The dial whose value stands in the way; null when nothing does, or no dial's value. */
   readonly dialInTheWay: NumberDialKey | null = $derived.by(() =>
     this.problem === null ? null : dialToTurn(this.problem, this.ride, this.#setup),

@@ -202,6 +202,12 @@ for (const { dial, value, state, words } of [
     words: /rear wheel lifts; it stays down to [01]\.\d\d\sg/,
   },
   { dial: 'cornerGas', value: '-1.6', state: 'Mid-corner', words: /braking the rear wheel lifts/ },
+  {
+    dial: 'leanDeg',
+    value: '85',
+    state: 'Mid-corner',
+    words: /A lean of 85\.00° is more than any tyre holds/,
+  },
   { dial: 'frontTravelUsed', value: '130', state: 'As dialled', words: /Front travel used is 130/ },
 ] as const)
   test(`a state that cannot be says why, keeps the picture and leads to its dial: ${dial}`, async ({

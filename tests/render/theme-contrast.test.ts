@@ -84,6 +84,7 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
       'steeringAxis',
       'chainLine',
       'shadow',
+      'ghost',
     ] as const;
     const areas = ['squatZone', 'neutralZone', 'liftZone', 'proSquatZone'] as const;
     const faint = lines.flatMap((line) =>
@@ -94,6 +95,18 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
         })
         .filter(({ by }) => by < LEAST_FOR_LINES),
     );
+    expect(faint).toEqual([]);
+  });
+
+  it('S8: ghosts, which are drawn in front of the bike, stand out from its parts by 3 to 1', () => {
+    // Rubber and seat are as dark as the lines themselves; there the outline is told by the rest of its way.
+    const parts: readonly Role[] = ['rim', 'frame', 'bodywork', 'engine', 'fork', 'swingarm'];
+    const faint = parts
+      .map((part) => {
+        const ground = colourOf(theme.roles[part].fill ?? theme.background, paper);
+        return { part, by: contrast(colourOf(theme.roles.ghost.stroke ?? '', ground), ground) };
+      })
+      .filter(({ by }) => by < LEAST_FOR_LINES);
     expect(faint).toEqual([]);
   });
 });
