@@ -59,6 +59,31 @@ describe('a standing bike', () => {
     expect(standing.nearOf('onGas')).toBeUndefined();
   });
 
+  it('stays on the same rest while a dial turns, where a falling rate leaves the bike two', () => {
+    const stroke = [0, 21, 35, 42, 49, 62];
+    const travelTable = [0, 30, 60, 90, 110, 130].map((wheelTravel, i) => ({
+      wheelTravel,
+      shockStroke: stroke[i],
+    }));
+    const bike = {
+      ...road.bike,
+      swingarm: { ...road.bike.swingarm, links: null, wheelTravel: 130, travelTable },
+    };
+    const setup = { ...road.setup, shockSpringRate: 80, riderMass: 140 };
+    const { session, standing } = begun({ ...road, bike, setup, baseline: { bike, setup } });
+    standing.choose('riderUp');
+    for (let mass = 140; mass >= 80; mass -= 5) {
+      session.preview((from) => setDial(from, 'riderMass', mass));
+      expect(standing.live?.stance.travel.rear, `${mass} kg`).toBeGreaterThan(90);
+    }
+    session.commitDraft('Rider mass');
+    // Read by itself, the same bike sits high on its springs.
+    const alone = standBike(bike, { ...setup, riderMass: 80 }, 'riderUp');
+    expect(alone.ok && alone.travel.rear).toBeLessThan(20);
+    session.open({ ...session.document, setup: { ...session.document.setup } });
+    expect(standing.live?.stance.travel.rear).toBeLessThan(20);
+  });
+
   it('knows nothing of one bike’s rest when another is opened', () => {
     const { session, standing } = begun();
     standing.choose('onGas');

@@ -177,6 +177,7 @@ export class Standing {
   #settle(document: Dialled): void {
     if (this.#opened !== this.#session.opened) {
       this.#opened = this.#session.opened;
+      this.#stoodNow = null;
       this.#near = {};
       this.#rollNear = undefined;
       this.#lastStood = null;

@@ -38,7 +38,8 @@ function commandOf(
   if (command && key === 'y') return () => bench.redo();
   // In an opened menu letters choose an entry.
   if (command || target instanceof HTMLSelectElement) return null;
-  if (key === 'escape' && bench.standing.roll !== null) return () => bench.rolling.end(performance.now());
+  if (key === 'escape' && (bench.rolling.playing || bench.standing.roll !== null))
+    return () => bench.rolling.end(performance.now());
   if (key === 'f') return () => bench.showWhole();
   if (key === '+' || key === '=') return () => bench.stand.zoomMiddle(PAN_ZOOM);
   if (key === '-') return () => bench.stand.zoomMiddle(1 / PAN_ZOOM);
