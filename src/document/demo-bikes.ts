@@ -264,9 +264,9 @@ const longTravel: Bike = {
   invented: true,
   bodywork: 'offRoad',
   frame: {
-    steeringHead: { x: 461.9, y: 596 },
+    steeringHead: { x: 480.1, y: 560.3 },
     axisAngleDeg: 27,
-    headTubeLength: 210,
+    headTubeLength: 195,
     countershaft: { x: 85, y: 12 },
     sprungCentre: { x: 213, y: 128.4 },
     sprungMass: 82,
@@ -277,7 +277,7 @@ const longTravel: Bike = {
     guideRadius: 24,
   },
   fork: {
-    length: 945,
+    length: 905,
     travel: 300,
     axleLead: 39,
     legAngleDeg: 0,
@@ -292,7 +292,7 @@ const longTravel: Bike = {
       bumpExponent: 2,
     },
     leastHeight: 0,
-    lowerClampDepth: 235,
+    lowerClampDepth: 220,
   },
   swingarm: {
     length: 575,

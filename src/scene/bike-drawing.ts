@@ -27,8 +27,8 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
       discRadius: REAR_DISC,
       bodywork,
     }),
-    ...(machine.driveKind === 'hub' ? hubMotorShapes(standing, bike.rearWheel.rimDiameter / 2) : []),
     ...rearBrakeShapes(standing),
+    ...(machine.driveKind === 'hub' ? hubMotorShapes(standing, bike.rearWheel.rimDiameter / 2) : []),
     ...wheelShapes({
       x: standing.frontAxleX,
       y: standing.frontAxleY,

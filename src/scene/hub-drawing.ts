@@ -25,10 +25,10 @@ export function hubMotorShapes(standing: Stance, rimRadius: number): Shape[] {
   return [
     pen().circle(x, y, drum).shape('sprocket'),
     fins.shape('spoke'),
-    pen().circle(x, y, cover).shape('engine'),
+    pen().circle(x, y, cover).shape('frame'),
     pen()
       .circle(x, y, cover * 0.62)
-      .shape('engine'),
+      .shape('clamp'),
   ];
 }
 
