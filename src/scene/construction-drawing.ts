@@ -182,8 +182,20 @@ export const STANDING_CONSTRUCTIONS: readonly Construction[] = [
   'centreOfGravity',
 ];
 
-/** A construction drawn once more, broad, to be seen under its own lines. */
+/** Drawn only while chosen, in an ink and a dash of their own: a broad line under them would hide both. */
+const SEEN_BY_THEMSELVES: readonly Construction[] = [
+  'engineBrakingLine',
+  'brakeLine',
+  'forkTravel',
+  'forkTop',
+  'rearTravel',
+  'clampGap',
+  'wheelLoads',
+];
+
+/** A construction drawn once more, broad, to be seen under its own lines; nothing where it is seen without. */
 export function highlightShapes(standing: StandingBike, which: Construction): Shape[] {
+  if (SEEN_BY_THEMSELVES.includes(which)) return [];
   return constructionShapes(standing, which)
     .filter((shape) => shape.kind === 'path')
     .map((shape) => ({ ...shape, role: 'highlight' as const }));
