@@ -97,6 +97,23 @@ describe('wear', () => {
     expect(placed() - before).toBeGreaterThan(4);
   });
 
+  it('of the chain on the bike leaves the axle where it is, slacker, and tells where it belongs now', () => {
+    const { chain, session } = chainOn(first);
+    chain.takeChain(112);
+    chain.measuredLength = 20 * 15.875 * 1.005;
+    const row = chain.near.find(({ links }) => links === 112);
+    if (!row?.ok) throw new Error('no place');
+    expect(chain.standsAt(row.axlePosition)).toBe(false);
+    const { now } = chain;
+    if (now === null || !now.ok || !now.play.ok) throw new Error('no slack');
+    expect(now.play.total).toBeGreaterThan(60);
+    chain.setAxle(row.axlePosition, 'Axle for 112 links');
+    expect(session.document.setup.chainLinks).toBeNull();
+    const { now: after } = chain;
+    expect(after !== null && after.ok && after.play.ok && after.play.total).toBeCloseTo(30, 5);
+    expect(askedOf(chain).exactLinks).toBeCloseTo(112, 6);
+  });
+
   it('is done at the maker’s limit where that is known', () => {
     const { chain } = chainOn(first);
     chain.measuredLength = 20 * 15.875 * 1.02;
@@ -181,12 +198,27 @@ describe('the chain over the pivot', () => {
     expect(chain.tightestOnGuide?.push?.perThousand).toBeGreaterThan(100);
     const teeth = chain.fewestClear?.frontTeeth ?? NaN;
     expect(teeth).toBeGreaterThan(13);
-    chain.setFrontTeeth(teeth);
+    chain.setTeeth('front', teeth);
     expect(chain.clearance).toMatchObject({ ok: true, touching: [] });
-    chain.setFrontTeeth(teeth - 1);
+    chain.setTeeth('front', teeth - 1);
     expect(chain.clearance !== null && chain.clearance.ok && chain.clearance.touching.length).toBe(1);
     session.undo();
     expect(session.document.setup.frontTeeth).toBe(teeth);
+  });
+
+  it('with sprockets that reach over the pivot is told which would clear it', () => {
+    const { chain } = chainOn(
+      newDocument(
+        { ...first.bike, frame: { ...first.bike.frame, countershaft: { x: 40, y: 7 } } },
+        first.setup,
+      ),
+    );
+    expect(chain.obstacle).toBeNull();
+    chain.setTeeth('front', 20);
+    const { obstacle } = chain;
+    expect(obstacle).toMatchObject({ reason: 'pivotInsideFront', found: 20 });
+    chain.setTeeth('front', obstacle?.nearest ?? NaN);
+    expect(chain.obstacle).toBeNull();
   });
 
   it('is not laid on a bike that cannot stand', () => {

@@ -16,6 +16,7 @@ import { tightestPlace } from '../core/springs/chain-tightest.ts';
 import { dialOf } from '../core/springs/dials.ts';
 import { fewestClearFrontTeeth, guideClearance } from '../core/springs/guide-clearance.ts';
 import { guidePush } from '../core/springs/guide-push.ts';
+import { pairObstacle, type PairObstacle } from '../core/springs/pair-obstacle.ts';
 import { slackToSet } from '../core/springs/slack-to-set.ts';
 import { stance, type Stance } from '../core/springs/stance.ts';
 import { setBikeField, setChain, setDial, type Edited } from '../document/edits.ts';
@@ -193,6 +194,13 @@ export class Chain {
     if (on === null) return null;
     return chainLoop(on.setup.frontTeeth, on.setup.rearTeeth, on.bike.drive.chainPitch);
   });
+  /** Why these sprockets cannot be fitted, with the nearest that can; null when they can. */
+  readonly obstacle: PairObstacle | null = $derived.by(() => {
+    const { on } = this;
+    if (on === null) return null;
+    const { chainPitch, leastFrontTeeth } = on.bike.drive;
+    return pairObstacle(on.stance.machine, chainPitch, leastFrontTeeth);
+  });
   /** The gap to the pivot's guide through the travel. */
   readonly clearance = $derived.by(() => {
     const { on, freshLoop: loop } = this;
@@ -239,9 +247,10 @@ export class Chain {
     this.#session.commit((from) => setDial(from, 'chainPlay', play), 'Chain slack');
   }
 
-  /** Fits a front sprocket, as one entry of the history. */
-  setFrontTeeth(teeth: number): void {
-    this.#session.commit((from) => setDial(from, 'frontTeeth', teeth), `Front sprocket of ${teeth} teeth`);
+  /** Fits a sprocket, as one entry of the history. */
+  setTeeth(end: 'front' | 'rear', teeth: number): void {
+    const dial = end === 'front' ? 'frontTeeth' : 'rearTeeth';
+    this.#session.commit((from) => setDial(from, dial, teeth), `${dialOf(dial).label}, ${teeth} teeth`);
   }
 
   /**

@@ -7,6 +7,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import {
   clearanceWords,
   exactLinksText,
+  misfitWords,
   noChainWords,
   noSlackToSetWords,
   placeWords,
@@ -33,6 +34,25 @@ describe('chains and places', () => {
     expect(plain(placeWords(place, 26.4, style))).toBe('axle at 25.4 mm, 1.0 mm forward');
     expect(plain(placeWords(place, 25.41, style))).toBe('axle at 25.4 mm, where it stands');
     expect(plain(placeWords(place, 0, inches))).toBe('axle at 1,00 in, 1,00 in back');
+  });
+
+  it('a chain that does not fit is told with where the axle would be', () => {
+    const misfit = {
+      ok: false,
+      reason: 'chainTooShort',
+      links: 110,
+      axlePosition: -3,
+      nearest: [112],
+      slot: 40,
+    } as const;
+    expect(plain(misfitWords(misfit, style))).toBe('too short: axle 3.0 mm ahead of its slot');
+    expect(misfitWords({ ...misfit, axlePosition: null }, style)).toBe('far too short');
+    const long = { ...misfit, reason: 'chainTooLong', axlePosition: 45.5 } as const;
+    expect(plain(misfitWords(long, style))).toBe('too long: axle 5.5 mm behind its slot');
+    expect(misfitWords({ ...long, axlePosition: null }, style)).toBe('far too long');
+    expect(misfitWords({ ...misfit, reason: 'linksImpossible', links: 111 }, style)).toMatch(
+      /needs a half link/,
+    );
   });
 
   it('no chain is told with its reason', () => {
@@ -70,7 +90,7 @@ describe('slack', () => {
 
   it('to set is told with what is left and where the axle then stands, in its slot or outside', () => {
     expect(plain(toSetWords(set, 40, style))).toBe(
-      'Set 24.8 mm with the wheel hanging, and 10.0 mm are left there. The axle then stands at 18.1 mm.',
+      'Set 24.8 mm hanging and 10.0 mm are left there. Axle then at 18.1 mm.',
     );
     expect(plain(toSetWords({ ...set, axlePosition: -3, inSlot: false }, 40, style))).toMatch(
       /the axle would stand 3\.0 mm ahead of its slot\.$/,

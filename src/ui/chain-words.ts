@@ -5,7 +5,8 @@ import type { ChainWear, WearReason } from '../core/drive/chain-wear.ts';
 import type { Result } from '../core/numeric/result.ts';
 import { noLinkageWords } from '../core/linkage/no-linkage-words.ts';
 import type { NoLinkage } from '../core/linkage/no-linkage.ts';
-import type { AxlePlace, NoChainPlay } from '../core/springs/axle-in-slot.ts';
+import type { AxleMisfit, AxlePlace, NoChainPlay } from '../core/springs/axle-in-slot.ts';
+import { axleMisfitWords } from '../core/springs/axle-misfit-words.ts';
 import type { SlackAt } from '../core/springs/chain-slack.ts';
 import type { GuideClearance, TravelStretch } from '../core/springs/guide-clearance.ts';
 import type { NoSlackToSet, SlackToSet } from '../core/springs/slack-to-set.ts';
@@ -34,6 +35,20 @@ export function placeWords(place: AxlePlace, axlePosition: number, style: Number
   return `${at}, ${length(Math.abs(moved), style)} ${moved > 0 ? 'back' : 'forward'}`;
 }
 
+/** Why a chain does not put the axle into its slot, beside its links; other reasons in full. */
+export function misfitWords(misfit: AxleMisfit, style: NumberStyle): string {
+  const { reason, axlePosition, slot } = misfit;
+  if (reason === 'chainTooShort')
+    return axlePosition === null
+      ? 'far too short'
+      : `too short: axle ${length(-axlePosition, style)} ahead of its slot`;
+  if (reason === 'chainTooLong')
+    return axlePosition === null
+      ? 'far too long'
+      : `too long: axle ${length(axlePosition - slot, style)} behind its slot`;
+  return axleMisfitWords(misfit, style);
+}
+
 /** How slack the chain is at one place. */
 export function slackWords({ play, spare }: SlackAt, style: NumberStyle): string {
   if (play.ok) return `${length(play.total, style)} up and down`;
@@ -56,11 +71,11 @@ export function noPlayWords(no: NoPlay | NoHangingRun, spare: number, style: Num
 /** What to set on the stand, and where the axle then stands. */
 export function toSetWords(set: SlackToSet, slot: number, style: NumberStyle): string {
   const stands = set.inSlot
-    ? `The axle then stands at ${length(set.axlePosition, style)}.`
+    ? `Axle then at ${length(set.axlePosition, style)}.`
     : set.axlePosition < 0
       ? `But the axle would stand ${length(-set.axlePosition, style)} ahead of its slot.`
       : `But the axle would stand ${length(set.axlePosition - slot, style)} behind its slot.`;
-  return `Set ${length(set.play.total, style)} with the wheel hanging, and ${length(set.leastPlay, style)} are left there. ${stands}`;
+  return `Set ${length(set.play.total, style)} hanging and ${length(set.leastPlay, style)} are left there. ${stands}`;
 }
 
 /** Why there is no slack to set. */

@@ -6,7 +6,7 @@ import { axleForChain, chainForAxle } from '../../src/core/springs/axle-in-slot.
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
-import { openLowChain } from './support/low-chain.ts';
+import { openCloseCountershaft, openLowChain } from './support/low-chain.ts';
 import { expectNoUndo, field, plain, readingText, typeInto, undo, undoButton } from './support/panels.ts';
 import { drawn, openPage } from './support/stand.ts';
 import { pictureText, wordsOf } from './support/stand-picture.ts';
@@ -56,6 +56,24 @@ test('the axle asks for a chain, and a button puts it where a whole one leaves i
   await expectNoUndo(page);
 });
 
+test('the parts are chosen and the axle set by keyboard alone, and the keyboard stays in the list', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Slack');
+  await page.keyboard.press('ArrowLeft');
+  await expect(chain(page).getByRole('radio', { name: 'Axle' })).toBeChecked();
+  const set = chain(page)
+    .getByRole('button', { name: /^Set the axle there/ })
+    .first();
+  await set.focus();
+  await page.keyboard.press('Enter');
+  await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Axle for \d+ links$/);
+  await expect(chain(page).getByRole('list', { name: 'Whole chains' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(chain(page).getByRole('listitem').getByRole('button').first()).toBeFocused();
+});
+
 test('more slack asks for a longer chain, and odd chains come with a half link only', async ({ page }) => {
   await openPage(page);
   await openChain(page, 'Axle');
@@ -79,22 +97,26 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   await openChain(page, 'Axle');
   const choice = (await askedFor(page, 30)).choices.find((each) => each.ok);
   if (!choice?.ok) throw new Error('no chain fits');
-  const on = chainRow(page, choice.links).getByRole('button', { name: /^On the bike/ });
-  await on.click();
-  await expect(on).toHaveAttribute('aria-pressed', 'true');
-  await expect(chain(page)).toContainText(`${choice.links} links are on the bike, and the axle follows them`);
+  await chainRow(page, choice.links)
+    .getByRole('button', { name: /^Put it on/ })
+    .click();
+  await expect(chainRow(page, choice.links)).toContainText('On the bike');
   expect((await savedDocument(page)).setup.chainLinks).toBe(choice.links);
   await typeInto(page, dialOf('rearTeeth').label, '36');
   await expect(chain(page)).toContainText(
     /is too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
   );
-  const offered = chain(page).getByRole('button', { name: /^Take \d+ links$/ });
+  const offered = chain(page).getByRole('button', { name: /^Put on \d+ links$/ });
   const links = Number(/\d+/.exec(await offered.first().innerText())?.[0]);
   await offered.first().click();
-  await expect(chainRow(page, links).getByRole('button', { name: /^On the bike/ })).toHaveAttribute(
-    'aria-pressed',
-    'true',
-  );
+  await expect(chainRow(page, links)).toContainText('On the bike');
+  // More slack takes the axle forward with the chain.
+  const place = async (): Promise<number> =>
+    Number(/axle at ([\d.]+)/.exec(await chainRow(page, links).innerText())?.[1]);
+  const before = await place();
+  await typeInto(page, 'Slack, hanging', '60');
+  await expect.poll(place).toBeLessThan(before);
+  await undo(page);
   for (let times = 0; times < 3; times++) await undo(page);
   await expectNoUndo(page);
 });
@@ -185,6 +207,24 @@ test('a bike that cannot stand has no chain laid on it, and says why', async ({ 
   await expect(chain(page)).toContainText('no chain can be laid on it');
   await undo(page);
   await expect(chain(page)).toContainText('asks for');
+});
+
+test('sprockets that reach over the pivot are refused in words, and the nearest that clear it offered', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openCloseCountershaft(page);
+  await openChain(page, 'Axle');
+  await expect(chain(page).getByRole('alert')).toContainText(
+    'With 16 teeth the front sprocket would reach over the swingarm pivot.',
+  );
+  const fit = chain(page).getByRole('button', { name: /^Fit \d+ teeth$/ });
+  const teeth = Number(/\d+/.exec(await fit.innerText())?.[0]);
+  await fit.click();
+  await expect(fit).toHaveCount(0);
+  expect((await savedDocument(page)).setup.frontTeeth).toBe(teeth);
+  await undo(page);
+  await expect(fit).toBeVisible();
 });
 
 for (const theme of ['paper', 'garage', 'sun'] as const)
