@@ -11,6 +11,8 @@ export const FIRST_READINGS: readonly string[] = [
   'wheelbase',
   'swingarmAngle',
   'pivotHeight',
+  'frontTravel',
+  'rearTravel',
   'antiSquat',
   'antiSquatSwingarm',
   'antiSquatChain',
