@@ -14,7 +14,11 @@ it('name the reading with its number and say what to do', () => {
     'Fork tube to spare −3.0 mm',
     'Front tyre to lower clamp −9.9 mm',
   ]);
-  for (const { text } of told) expect(text).toMatch(/before riding it\.$/);
+  for (const { text, lead, short } of told) {
+    expect(text).toMatch(/before riding it\.$/);
+    // One line beside the Stand at its narrowest on a laptop.
+    expect(`${lead}: ${short}`.length).toBeLessThan(90);
+  }
 });
 
 it('of trail tell a weak steering from one that does not centre itself', () => {

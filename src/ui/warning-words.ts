@@ -14,6 +14,8 @@ export interface WarningWords {
   readonly lead: string;
   /** What is the matter, and what to do. */
   readonly text: string;
+  /** What is the matter, in one line beside the Stand after the reading. */
+  readonly short: string;
 }
 
 const READING_BEHIND: Readonly<Record<Warning, Reading>> = {
@@ -38,12 +40,27 @@ function textOf(warning: Warning, on: StandingBike): string {
   }
 }
 
+function shortOf(warning: Warning, on: StandingBike): string {
+  switch (warning) {
+    case 'steepAndShort':
+      return Number(trail.read(on)) > 0
+        ? 'little, the steering can shake its head.'
+        : 'the steering does not centre itself. Do not ride like this.';
+    case 'tubeTooShort':
+      return 'too little tube in the clamps. Do not ride like this.';
+    case 'tyreHitsClamp':
+      return 'the tyre meets the clamp under hard braking.';
+    case 'chainOnGuide':
+      return `the ${on.machine.driveKind} wears its guide.`;
+  }
+}
+
 /** The warnings in words, the gravest first. */
 export function warningWords(on: StandingBike, style: NumberStyle): WarningWords[] {
   return warningsFor(on).map((key) => {
     const reading = READING_BEHIND[key];
     const value = reading.read(on);
     const number = typeof value === 'number' ? ` ${writeNumber(value, reading.quantity, style).text}` : '';
-    return { key, lead: `${reading.label}${number}`, text: textOf(key, on) };
+    return { key, lead: `${reading.label}${number}`, text: textOf(key, on), short: shortOf(key, on) };
   });
 }

@@ -172,7 +172,7 @@ test('a front tyre that would meet the lower clamp is warned of with its number,
   await typeInto(page, FRONT_HEIGHT, '20');
   const warning = cautions.getByRole('alert');
   await expect(warning).toContainText(/Warning, Front tyre to lower clamp −[\d.]+\smm\./u);
-  await expect(page.locator('section.stand > [role="alert"]')).toContainText('meets the lower clamp');
+  await expect(page.locator('section.stand > [role="alert"]')).toContainText('the tyre meets the clamp');
   await typeInto(page, FRONT_HEIGHT, '0');
   await expect(warning).toBeEmpty();
 });

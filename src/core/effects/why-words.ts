@@ -184,14 +184,17 @@ function eccentricSentence({ pivotForward, pivotUp }: Why, style: NumberStyle): 
   return `The eccentric moved the pivot ${listed(told)} in the frame.`;
 }
 
-/** How much deeper or higher each end rides in its travel, when by a visible amount, and with what springs and load. */
+/** Every change shifts the springs a little; travel that changed by less than this is not what happened, mm. */
+const LEAST_TRAVEL_TOLD = 1;
+
+/** How much deeper or higher each end rides in its travel, when it counts, and with what springs and load. */
 function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[] {
   const ends = [
     { reading: 'frontTravel', name: 'fork', change: front },
     { reading: 'rearTravel', name: 'rear', change: rear },
   ];
   return ends
-    .filter(({ change }) => !roundsToNothing(change.travel, 'length', style))
+    .filter(({ change }) => Math.abs(change.travel) >= LEAST_TRAVEL_TOLD)
     .map(({ reading, name, change }) => {
       const causes = springCauses(change, style);
       const amount = written(Math.abs(change.travel), 'length', style);
