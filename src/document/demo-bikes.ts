@@ -20,7 +20,7 @@ const roadSport: Bike = {
   invented: true,
   bodywork: 'faired',
   frame: {
-    steeringHead: { x: 572.3, y: 457.5 },
+    steeringHead: { x: 552, y: 503.2 },
     axisAngleDeg: 24,
     headTubeLength: 190,
     countershaft: { x: 78, y: 7 },
@@ -33,7 +33,7 @@ const roadSport: Bike = {
     guideRadius: 27,
   },
   fork: {
-    length: 640,
+    length: 690,
     travel: 120,
     axleLead: 2,
     legAngleDeg: 0,
@@ -47,7 +47,7 @@ const roadSport: Bike = {
       bumpRate: 40,
       bumpExponent: 2,
     },
-    leastHeight: 0,
+    leastHeight: -6,
     lowerClampDepth: 215,
   },
   swingarm: {
@@ -163,7 +163,7 @@ const roadster: Bike = {
   invented: true,
   bodywork: 'naked',
   frame: {
-    steeringHead: { x: 620.5, y: 492.7 },
+    steeringHead: { x: 589.3, y: 555.3 },
     axisAngleDeg: 26.5,
     headTubeLength: 200,
     countershaft: { x: 95, y: 18 },
@@ -176,7 +176,7 @@ const roadster: Bike = {
     guideRadius: null,
   },
   fork: {
-    length: 660,
+    length: 730,
     travel: 130,
     axleLead: 0,
     legAngleDeg: 0,
@@ -264,9 +264,9 @@ const longTravel: Bike = {
   invented: true,
   bodywork: 'offRoad',
   frame: {
-    steeringHead: { x: 530, y: 462.3 },
+    steeringHead: { x: 480.1, y: 560.3 },
     axisAngleDeg: 27,
-    headTubeLength: 210,
+    headTubeLength: 195,
     countershaft: { x: 85, y: 12 },
     sprungCentre: { x: 213, y: 128.4 },
     sprungMass: 82,
@@ -277,7 +277,7 @@ const longTravel: Bike = {
     guideRadius: 24,
   },
   fork: {
-    length: 795,
+    length: 905,
     travel: 300,
     axleLead: 39,
     legAngleDeg: 0,
@@ -292,7 +292,7 @@ const longTravel: Bike = {
       bumpExponent: 2,
     },
     leastHeight: 0,
-    lowerClampDepth: 235,
+    lowerClampDepth: 220,
   },
   swingarm: {
     length: 575,

@@ -3,8 +3,10 @@ import type { Bike } from '../core/chassis/bike.ts';
 import type { Setup } from '../core/chassis/setup.ts';
 import type { Stance } from '../core/springs/stance.ts';
 import { bodyShapes, frameShapes } from './bodywork-drawing.ts';
-import { driveShapes } from './chain-drawing.ts';
+import { driveShapes } from './drive-drawing.ts';
+import { hubMotorShapes } from './hub-drawing.ts';
 import { mudguardShapes } from './mudguard-drawing.ts';
+import { rearBrakeShapes } from './rear-brake-drawing.ts';
 import type { Shape } from './shape.ts';
 import { forkShapes, shockShapes, swingarmShapes } from './suspension-drawing.ts';
 import { wheelShapes } from './wheel-drawing.ts';
@@ -25,6 +27,8 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
       discRadius: REAR_DISC,
       bodywork,
     }),
+    ...rearBrakeShapes(standing),
+    ...(machine.driveKind === 'hub' ? hubMotorShapes(standing, bike.rearWheel.rimDiameter / 2) : []),
     ...wheelShapes({
       x: standing.frontAxleX,
       y: standing.frontAxleY,

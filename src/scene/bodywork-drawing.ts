@@ -9,7 +9,7 @@ import { anchors, type Anchors } from './silhouette-anchors.ts';
 /** What lies behind the fork: frame and engine. */
 export function frameShapes(standing: Stance, bike: Bike): Shape[] {
   const a = anchors(standing, bike);
-  const engine = engineShapes(a, bike.bodywork);
+  const engine = engineShapes(a, bike.bodywork, standing.machine.driveKind);
   return bike.bodywork === 'faired' ? [...engine, sparFrame(a)] : [...tubeFrame(a), ...engine];
 }
 

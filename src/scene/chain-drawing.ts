@@ -12,7 +12,7 @@ const TOOTH_TIP = 0.3;
 const TOOTH_ROOT = 0.32;
 
 /** A stretch of the chain's pitch line: straight, or an arc about a centre walked clockwise or counter-clockwise. */
-type Stretch =
+export type Stretch =
   | { readonly kind: 'run'; readonly from: Point; readonly to: Point }
   | {
       readonly kind: 'wrap';
@@ -68,7 +68,7 @@ function clockwise(circle: Circle, from: Point, to: Point): Stretch {
 }
 
 /** The whole pitch line once round, clockwise from the back end of the top run. */
-function pitchLine(places: DrivePlaces): Stretch[] {
+export function pitchLine(places: DrivePlaces): Stretch[] {
   const top = topRun(places);
   const bottom = bottomRun(places);
   if (top.length === 0 || bottom === 'oneInsideOther') return [];
@@ -164,18 +164,26 @@ export function sprocketShapes(
 const HUB_HOLE = 30;
 
 /** Sprockets, chain and guide from back to front. */
-export function driveShapes(standing: Stance, pitch: number): Shape[] {
+export function chainDriveShapes(standing: Stance, pitch: number): Shape[] {
   const places = drivePlaces(standing);
   const { machine } = standing;
-  const shapes = [
+  return [
     ...sprocketShapes(places.rear, machine.rearTeeth, pitch, true),
     ...sprocketShapes(places.front, machine.frontTeeth, pitch, false),
     pen().circle(places.front.centre.x, places.front.centre.y, 12).shape('axle'),
+    ...guideShapes(standing, PLATE_HALF * pitch),
+    ...chainShapes(places, pitch),
   ];
-  if (machine.guideRadius !== null) {
-    const pivot = onGround(standing, 0, 0);
-    const radius = Math.max(4, machine.guideRadius - PLATE_HALF * pitch);
-    shapes.push(pen().circle(pivot.x, pivot.y, radius).shape('guide'));
-  }
-  return [...shapes, ...chainShapes(places, pitch)];
+}
+
+/** The guide over the pivot, whose face lies `half` mm below the pitch line; none where the bike has none. */
+export function guideShapes(standing: Stance, half: number): Shape[] {
+  const { guideRadius } = standing.machine;
+  if (guideRadius === null) return [];
+  const pivot = onGround(standing, 0, 0);
+  return [
+    pen()
+      .circle(pivot.x, pivot.y, Math.max(4, guideRadius - half))
+      .shape('guide'),
+  ];
 }

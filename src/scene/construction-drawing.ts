@@ -3,10 +3,19 @@ import type { Construction } from '../core/readings/reading.ts';
 import { onGround } from '../core/sketch/points.ts';
 import { groundTrail } from '../core/readings/trail.ts';
 import type { Point } from '../core/plane/point.ts';
+import type { StandingBike } from '../core/springs/stand-bike.ts';
 import type { Stance } from '../core/springs/stance.ts';
-import { pen, segment } from './outline.ts';
-import type { Role, Shape } from './shape.ts';
+import { carriedOn, pen, segment } from './outline.ts';
+import { brakeLineShapes, engineBrakingShapes } from './braking-lines.ts';
+import type { Shape } from './shape.ts';
 import { squatConstruction } from './squat-construction.ts';
+import {
+  clampGapShapes,
+  forkTopShapes,
+  forkTravelShapes,
+  rearTravelShapes,
+  wheelLoadShapes,
+} from './suspension-lines.ts';
 import { zonesEnd } from './zones.ts';
 
 /** How far the wheelbase line lies under the ground and the axis runs on above the head, mm. */
@@ -57,20 +66,13 @@ export function instantCentreShown(standing: Stance): Point | null {
   return Math.hypot(instantCentre.x, instantCentre.y) < reach ? instantCentre : null;
 }
 
-/** A line carried on from `from` through `to` until the given x, or a little past `to`. */
-function carriedOn(role: Role, from: Point, to: Point, untilX: number): Shape {
-  const dx = to.x - from.x;
-  const dy = to.y - from.y;
-  const part = Math.abs(dx) > 1e-6 ? Math.max(1.1, (untilX - from.x) / dx) : 1.1;
-  return segment(role, from, { x: from.x + part * dx, y: from.y + part * dy });
-}
-
 /** The shapes of one construction. */
-export function constructionShapes(standing: Stance, which: Construction): Shape[] {
+export function constructionShapes(standing: StandingBike, which: Construction): Shape[] {
   const { pose } = standing;
   switch (which) {
     case 'chainRuns': {
       const { chain } = squatConstruction(standing);
+      if (chain === null) return [];
       const centre = instantCentreShown(standing);
       return [carriedOn('chainLine', chain.from, chain.to, (centre?.x ?? pose.wheelbase) + 40)];
     }
@@ -151,6 +153,20 @@ export function constructionShapes(standing: Stance, which: Construction): Shape
       ];
       return places.map((p) => segment('heightLine', { x: p.x, y: 0 }, p, { arrows: 'end' }));
     }
+    case 'engineBrakingLine':
+      return engineBrakingShapes(standing);
+    case 'brakeLine':
+      return brakeLineShapes(standing);
+    case 'forkTravel':
+      return forkTravelShapes(standing);
+    case 'forkTop':
+      return forkTopShapes(standing);
+    case 'rearTravel':
+      return rearTravelShapes(standing);
+    case 'clampGap':
+      return clampGapShapes(standing);
+    case 'wheelLoads':
+      return wheelLoadShapes(standing);
   }
 }
 
@@ -166,8 +182,20 @@ export const STANDING_CONSTRUCTIONS: readonly Construction[] = [
   'centreOfGravity',
 ];
 
-/** A construction drawn once more, broad, to be seen under its own lines. */
-export function highlightShapes(standing: Stance, which: Construction): Shape[] {
+/** Drawn only while chosen, in an ink and a dash of their own: a broad line under them would hide both. */
+const SEEN_BY_THEMSELVES: readonly Construction[] = [
+  'engineBrakingLine',
+  'brakeLine',
+  'forkTravel',
+  'forkTop',
+  'rearTravel',
+  'clampGap',
+  'wheelLoads',
+];
+
+/** A construction drawn once more, broad, to be seen under its own lines; nothing where it is seen without. */
+export function highlightShapes(standing: StandingBike, which: Construction): Shape[] {
+  if (SEEN_BY_THEMSELVES.includes(which)) return [];
   return constructionShapes(standing, which)
     .filter((shape) => shape.kind === 'path')
     .map((shape) => ({ ...shape, role: 'highlight' as const }));

@@ -1,7 +1,7 @@
 /** Which construction's line lies under a place on the Stand. */
 import type { Construction } from '../core/readings/reading.ts';
 import type { Point } from '../core/plane/point.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { StandingBike } from '../core/springs/stand-bike.ts';
 import { constructionShapes, STANDING_CONSTRUCTIONS } from './construction-drawing.ts';
 import type { PathStep, Shape } from './shape.ts';
 
@@ -29,11 +29,23 @@ function distanceTo(p: Point, shape: Shape): number {
   return Math.hypot(p.x - shape.at.x, p.y - shape.at.y);
 }
 
-/** The drawn construction nearest to a place of the ground frame and within `reach` mm of it, or null. */
-export function constructionAt(standing: Stance, place: Point, reach: number): Construction | null {
+/**
+ * The drawn construction nearest to a place of the ground frame and within `reach` mm of it, or null. `lit` is drawn
+ * besides those that always are.
+ */
+export function constructionAt(
+  standing: StandingBike,
+  place: Point,
+  reach: number,
+  lit: Construction | null = null,
+): Construction | null {
   let found: Construction | null = null;
   let nearest = reach;
-  for (const which of STANDING_CONSTRUCTIONS)
+  const drawn =
+    lit === null || STANDING_CONSTRUCTIONS.includes(lit)
+      ? STANDING_CONSTRUCTIONS
+      : [...STANDING_CONSTRUCTIONS, lit];
+  for (const which of drawn)
     for (const shape of constructionShapes(standing, which)) {
       const away = distanceTo(place, shape);
       if (away <= nearest) {

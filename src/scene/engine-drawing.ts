@@ -1,13 +1,17 @@
-/** Engine and exhaust: quiet parts that make the silhouette a motorcycle; they carry no measurement. */
+/** Engine and exhaust, or the battery of a bike with a hub motor: quiet parts that make the silhouette a motorcycle; they carry no measurement. */
 import type { Bodywork } from '../core/chassis/bike.ts';
+import type { DriveKind } from '../core/drive/drive-kind.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 import type { Anchors } from './silhouette-anchors.ts';
 
 /** Cooling fins of an air-cooled cylinder. */
 const FINS = 7;
+/** Ribs of a battery's case. */
+const RIBS = 9;
 
-export function engineShapes(anchors: Anchors, bodywork: Bodywork): Shape[] {
+export function engineShapes(anchors: Anchors, bodywork: Bodywork, kind: DriveKind): Shape[] {
+  if (kind === 'hub') return battery(anchors);
   const { place, cx, cy, fx, fy } = anchors;
   const width = Math.max(200, fx - cx - 100);
   const top = Math.max(cy + 90, fy - 90);
@@ -31,6 +35,33 @@ export function engineShapes(anchors: Anchors, bodywork: Bodywork): Shape[] {
     pen(place)
       .circle(cx + width * 0.28, cy - 50, 40)
       .shape('engine'),
+  ];
+}
+
+/** A ribbed box in the engine's place. */
+function battery({ place, cx, cy, fx, fy }: Anchors): Shape[] {
+  const left = cx - 40;
+  const right = cx - 40 + Math.max(240, (fx - cx) * 0.86);
+  const top = Math.max(cy + 110, fy - 60);
+  const bottom = cy - 140;
+  const ribs = pen(place);
+  for (let i = 1; i <= RIBS; i++) {
+    const x = left + (i * (right - left)) / (RIBS + 1);
+    ribs.move(x, bottom + 26).line(x, top - 26);
+  }
+  return [
+    pen(place)
+      .move(left, bottom + 20)
+      .curve(left, bottom, left, bottom, left + 20, bottom)
+      .line(right - 20, bottom)
+      .curve(right, bottom, right, bottom, right, bottom + 20)
+      .line(right, top - 20)
+      .curve(right, top, right, top, right - 20, top)
+      .line(left + 20, top)
+      .curve(left, top, left, top, left, top - 20)
+      .close()
+      .shape('engine'),
+    ribs.shape('crease'),
   ];
 }
 

@@ -90,3 +90,11 @@ export function segment(
 ): PathShape {
   return pen().move(from.x, from.y).line(to.x, to.y).shape(role, options);
 }
+
+/** A line carried on from `from` through `to` until the given x, or a little past `to`. */
+export function carriedOn(role: Role, from: Point, to: Point, untilX: number): PathShape {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const part = Math.abs(dx) > 1e-6 ? Math.max(1.1, (untilX - from.x) / dx) : 1.1;
+  return segment(role, from, { x: from.x + part * dx, y: from.y + part * dy });
+}

@@ -1,4 +1,5 @@
 /** Where the lines of the squat construction run: tight chain run, swingarm line, their crossing, squat and load lines. */
+import { hasRuns } from '../core/drive/drive-kind.ts';
 import { crossing, type Line } from '../core/plane/line.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
@@ -8,9 +9,9 @@ import { drivePlaces, topRun } from './chain-drawing.ts';
 export interface SquatConstruction {
   /** From rear axle through the pivot. */
   readonly swingarm: Line;
-  /** The pulling stretch of the top run at the rear sprocket. */
-  readonly chain: Line;
-  /** Where both cross, the instant centre; 'parallel' when they do not. */
+  /** The pulling stretch of the top run at the rear sprocket; null with a shaft or hub drive, which has none. */
+  readonly chain: Line | null;
+  /** Where both cross, the instant centre; 'parallel' when they do not, as without a run. */
   readonly instantCentre: Point | 'parallel';
   /** Slope of the squat line, rise per run toward the front. */
   readonly squatSlope: number;
@@ -23,12 +24,12 @@ export function squatConstruction(standing: Stance): SquatConstruction {
     from: { x: standing.rearAxleX, y: standing.rearAxleY },
     to: onGround(standing, 0, 0),
   };
-  const pieces = topRun(drivePlaces(standing));
-  const chain = pieces.length > 0 ? pieces[0] : swingarm;
+  const pieces = hasRuns(standing.machine.driveKind) ? topRun(drivePlaces(standing)) : [];
+  const chain = pieces.length > 0 ? pieces[0] : null;
   return {
     swingarm,
     chain,
-    instantCentre: crossing(swingarm, chain),
+    instantCentre: chain === null ? 'parallel' : crossing(swingarm, chain),
     squatSlope: standing.swingarmSlope + standing.chainSlope,
     loadPoint:
       standing.mass > 0 && standing.centreY > 0 ? { x: standing.pose.wheelbase, y: standing.centreY } : null,

@@ -1,11 +1,14 @@
 /** The words on the Stand: what each line is called and the number it stands for. */
 import { groundTrail } from '../core/readings/trail.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
+import type { Construction } from '../core/readings/reading.ts';
+import type { StandingBike } from '../core/springs/stand-bike.ts';
 import type { Stance } from '../core/springs/stance.ts';
 import { degrees } from '../core/units/convert.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { instantCentreShown, trailPlaces, wheelbaseHeight } from './construction-drawing.ts';
 import type { WantedLabel } from './label-placing.ts';
+import { litLabels } from './lit-labels.ts';
 import { squatConstruction } from './squat-construction.ts';
 import { zoneNamePlaces, zonesEnd, type Zone } from './zones.ts';
 
@@ -23,16 +26,20 @@ export interface LabelOptions {
   readonly zones: boolean;
   /** For a small window: only what matters most, in fewer words. */
   readonly brief: boolean;
+  /** The construction of the chosen reading, drawn beside those that always are; null for none. */
+  readonly lit: Construction | null;
 }
 
 /** Labels in order of importance. */
-export function standLabels(standing: Stance, options: LabelOptions): WantedLabel[] {
+export function standLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
   const { style, sizePx } = options;
   const { pose, machine, rake, offset, swingarmAngle } = standing;
   const { squatSlope, loadPoint, swingarm } = squatConstruction(standing);
   const { axisGround, patch, head } = trailPlaces(standing);
   const trail = groundTrail(machine.frontRadius, rake, offset);
   const labels: WantedLabel[] = [
+    // What was asked for comes before what is always there.
+    ...litLabels(standing, options),
     {
       role: 'trailLine',
       text: `Trail ${writeNumber(trail, 'length', style).text}`,

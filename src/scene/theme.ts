@@ -56,6 +56,7 @@ interface Palette {
   readonly squat: string;
   readonly transfer: string;
   readonly trail: string;
+  readonly braking: string;
   readonly chain: string;
   readonly squatZone: string;
   readonly neutralZone: string;
@@ -83,6 +84,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     squat: OKABE_ITO.vermillion,
     transfer: OKABE_ITO.blue,
     trail: '#00875f',
+    braking: '#8f3d74',
     chain: '#23272c',
     squatZone: '#0072b21c',
     neutralZone: '#009e7329',
@@ -108,6 +110,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     squat: OKABE_ITO.orange,
     transfer: OKABE_ITO.skyBlue,
     trail: '#1fbf90',
+    braking: '#e79ac6',
     chain: '#e9e7e2',
     squatZone: '#56b4e924',
     neutralZone: '#009e7350',
@@ -133,6 +136,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     squat: '#b34700',
     transfer: '#005a8d',
     trail: '#00664a',
+    braking: '#7a1f5c',
     chain: '#000000',
     squatZone: '#0072b22e',
     neutralZone: '#009e7355',
@@ -184,6 +188,8 @@ function themeOf(name: ThemeName): Theme {
       spring: line(p.inkSoft, 2),
       sprocket: solid(p.metalDark, p.ink, 1),
       chain: line(p.chain, 1.25),
+      belt: line(p.chain, 1),
+      stay: solid(p.metal, p.ink, 1.5),
       guide: solid(p.inkFaint, p.inkSoft, 1),
       rubbing: line(p.squat, 5),
       reach: line(p.inkSoft, 1.25, [6, 3]),
@@ -199,6 +205,10 @@ function themeOf(name: ThemeName): Theme {
       swingarmLine: line(p.ink, 1, [10, 4, 2, 4]),
       squatLine: line(p.squat, 3),
       loadTransferLine: line(p.transfer, 2.25, [9, 5]),
+      engineBrakingLine: line(p.braking, 2.5, [16, 4, 3, 4]),
+      brakeLine: line(p.braking, 2.5, [5, 4]),
+      stayLine: line(p.ink, 1.25, [8, 3, 2, 3, 2, 3]),
+      brakeCrossing: solid(p.background, p.braking, 2),
       steeringAxis: line(p.ink, 1, [12, 4, 2, 4]),
       trailTriangle: solid(p.trailFill, p.trail, 1.5),
       trailLine: line(p.trail, 3),

@@ -151,6 +151,7 @@ export class Drawing {
       band,
       zones,
       brief: this.#small,
+      lit: this.highlighted,
     };
     const measured = this.measured();
     const wanted =

@@ -1,4 +1,5 @@
 /** Everything on the Stand that a hand or a key can take hold of, with its place and its words. */
+import { hasRuns } from '../core/drive/drive-kind.ts';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
 import { pointPlace, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
 import { dialOf } from '../core/springs/dials.ts';
@@ -41,7 +42,8 @@ export class Handles {
     const { live } = this.#standing;
     if (live === null) return [];
     const locked = this.#mode.current !== 'edit';
-    return SKETCH_POINTS.map(({ key, label, help }) => {
+    const runs = hasRuns(live.bike.drive.kind);
+    return SKETCH_POINTS.filter(({ key }) => runs || key !== 'countershaft').map(({ key, label, help }) => {
       const place = pointPlace(live.stance, key, live.bike.frame.headTubeLength);
       const words = `${this.#length(place.x)} ahead of the rear contact patch, ${this.#length(place.y)} high`;
       return this.#handle({ kind: 'point', key }, label, words, help, place, locked);
@@ -52,7 +54,11 @@ export class Handles {
     const { live } = this.#standing;
     if (live === null) return [];
     const locked = this.#mode.current !== 'dials';
-    return GRIPS.map(({ key, label }) => {
+    const turned = GRIPS.filter(({ key }) => {
+      const dial = dialOf(key);
+      return dial.kind !== 'number' || (dial.applies?.(live.bike) ?? true);
+    });
+    return turned.map(({ key, label }) => {
       const dial = dialOf(key);
       const words = `${dial.label} ${this.#length(live.setup[key])}`;
       return this.#handle(

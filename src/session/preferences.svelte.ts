@@ -12,6 +12,8 @@ export const FIRST_READINGS: readonly string[] = [
   'wheelbase',
   'swingarmAngle',
   'pivotHeight',
+  'frontTravel',
+  'rearTravel',
   'antiSquat',
   'antiSquatSwingarm',
   'antiSquatChain',

@@ -135,7 +135,8 @@ export class Workbench {
     const { live } = this.standing;
     if (live === null) return;
     const place = toGround(this.stand.view, { x: xPx, y: yPx });
-    const found = constructionAt(live.stance, place, LINE_REACH_PX / this.stand.view.scale);
+    const reach = LINE_REACH_PX / this.stand.view.scale;
+    const found = constructionAt(live.stance, place, reach, this.drawing.highlighted);
     this.drawing.highlighted = found;
     this.mode.chosenReading = found === null ? null : this.#readingOf(found);
   }

@@ -14,6 +14,3 @@ export const CAUTION_CHECKS: readonly string[] = [
   'Road law and race rules apply to what you change.',
   'Leave work that affects steering, brakes or suspension to a qualified technician.',
 ];
-
-export const STEEP_AND_SHORT =
-  'Little trail: the steering centres itself weakly and can shake its head at speed. Add trail before riding it.';

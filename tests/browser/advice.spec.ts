@@ -20,7 +20,7 @@ import { inkOf, pictureText } from './support/stand-picture.ts';
 const IMPOSSIBLE = [
   { group: 'Fork', label: 'Fork length', typed: '10' },
   { group: 'Swingarm', label: 'Swingarm length', typed: '20' },
-  { group: 'Frame', label: 'Steering axis angle', typed: '89' },
+  { group: 'Frame', label: 'Steering axis angle', typed: '-89' },
 ] as const;
 
 function advice(page: Page): Locator {
@@ -58,7 +58,7 @@ test('the advice on the Stand undoes the change by itself', async ({ page }) => 
   await typeInto(page, 'Fork length', '10');
   await advice(page).getByRole('button', { name: 'Undo' }).click();
   await expect(advice(page)).toBeHidden();
-  await expect(field(page, 'Fork length')).toHaveValue('640.0');
+  await expect(field(page, 'Fork length')).toHaveValue('690.0');
 });
 
 test('a bike that cannot stand any more takes no drag, and the same dial brings it back', async ({
@@ -71,7 +71,7 @@ test('a bike that cannot stand any more takes no drag, and the same dial brings 
   const text = await savedText(page);
   await handle(page, 'point-seat').press('ArrowUp');
   expect(await savedText(page)).toBe(text);
-  await typeInto(page, 'Fork length', '640');
+  await typeInto(page, 'Fork length', '690');
   await expect(advice(page)).toBeHidden();
   await handle(page, 'point-seat').press('ArrowUp');
   expect(await savedText(page)).not.toBe(text);

@@ -252,8 +252,12 @@ test('a pulled tail goes with the pointer, held within the dial’s range', asyn
   );
   await page.mouse.move(from.x, from.y - 250, { steps: 4 });
   await page.mouse.up();
-  await expect(field(page, REAR_HEIGHT)).toHaveValue('30.0');
-  expect((await savedDocument(page)).setup.shockLength).toBe(30);
+  const { bike, setup } = await savedDocument(page);
+  const dial = dialOf('shockLength');
+  // Links may end the range before the workshop's own 30 mm.
+  expect(setup.shockLength).toBe(dial.kind === 'number' ? dial.range(bike).most : NaN);
+  expect(setup.shockLength).toBeGreaterThan(20);
+  await expect(field(page, REAR_HEIGHT)).toHaveValue(setup.shockLength.toFixed(1));
 });
 
 test('S5: a drag into danger or beyond what can be is told below the Stand, which stays under the hand', async ({

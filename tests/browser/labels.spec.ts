@@ -1,7 +1,7 @@
 /** Words on the Stand: whole, apart from one another and clear of the marks to take hold of. */
 import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { REAR_HEIGHT, startDemo } from './support/panels.ts';
+import { readingLine, REAR_HEIGHT, startDemo } from './support/panels.ts';
 import { openRide } from './support/ride.ts';
 import { chooseMode, drawn, openPage, stand, type HandMode } from './support/stand.ts';
 import { pictureText, wordBoxes, type WordBox } from './support/stand-picture.ts';
@@ -106,3 +106,23 @@ for (const { width, height } of [WIDE, NARROW])
     const names = ['Bike alone', 'Rider up', 'On the gas', 'On the brakes', 'Mid-corner', 'As dialled'];
     await expectWordsApart(page, names, 'all ghosts');
   });
+
+test('S8: words keep apart too where a chosen reading adds its own', async ({ page }) => {
+  await openPage(page);
+  await page.getByRole('button', { name: 'Choose readings' }).click();
+  await page.getByRole('button', { name: /^Show all/ }).click();
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('group', { name: 'Ride state' }).getByText('Rider up', { exact: true }).click();
+  for (const [label, words] of [
+    ['Engine braking, anti-rise', 'Engine-braking line'],
+    ['Rear brake, anti-rise', 'Rear-brake line'],
+    ['Fork travel left', 'Fork travel left'],
+    ['Rear travel left', 'Rear travel left'],
+    ['Front tyre to lower clamp', 'with the fork fully in'],
+    ['Fork tube to spare', 'Tube to spare'],
+    ['Front wheel load', 'N'],
+  ]) {
+    await readingLine(page, label).click();
+    await expectWordsApart(page, [words, 'Rake'], label);
+  }
+});

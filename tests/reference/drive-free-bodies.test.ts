@@ -1,22 +1,26 @@
-/** Squat and engine braking of every kind of drive against wheel and swingarm cut free of one another. */
+/** Squat, engine braking and rear brake as the readings have them against wheel and swingarm cut free of one another. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { beltPitchRadius } from '../../src/core/drive/chain-loop.ts';
+import type { Bike, RearBrakeMount } from '../../src/core/chassis/bike.ts';
 import type { DriveKind } from '../../src/core/drive/drive-kind.ts';
 import { circleCrossings, outerTangent, type Tangent } from '../../src/core/plane/circle.ts';
-import { engineBrakingAntiRise } from '../../src/core/readings/engine-braking.ts';
-import { bottomRunLever, engineBrakingSlopeOf, squatSlopeOf } from '../../src/core/springs/drive-slopes.ts';
-import { machine, type Machine } from '../../src/core/springs/machine.ts';
-import { rearBrakeSlope, type RearBrake } from '../../src/core/springs/rear-brake.ts';
+import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { brakeAntiRise } from '../../src/core/readings/brake-anti-rise.ts';
+import { engineBraking } from '../../src/core/readings/engine-braking.ts';
+import type { Reading } from '../../src/core/readings/reading.ts';
+import { bottomRunLever, engineBrakingSlopeOf } from '../../src/core/springs/drive-slopes.ts';
+import { machine } from '../../src/core/springs/machine.ts';
+import { standBike } from '../../src/core/springs/stand-bike.ts';
 import { stance, type Stance } from '../../src/core/springs/stance.ts';
 import { onGround } from '../../src/core/sketch/points.ts';
-import { loadWithoutSpring, type CutFree, type Torque } from '../support/free-bodies.ts';
+import { loadWithoutSpring, type CutFree, type ForceLine } from '../support/free-bodies.ts';
+import { linkedBike, sprungSetup } from '../support/linked-bike.ts';
 import { plainBike, plainSetup, withFrame } from '../support/plain-bike.ts';
 import { likelyBike } from '../support/random-bikes.ts';
 import { driveCircles } from '../support/squat-by-lines.ts';
-import { made, standing } from '../support/standing.ts';
+import { standing } from '../support/standing.ts';
 
-/** Thrust and engine braking, N. Loads come out to rounding. */
+/** Thrust and braking, N. Loads come out to rounding. */
 const THRUST = 1000;
 const BRAKING = -400;
 const CLOSE = 1e-7;
@@ -28,27 +32,38 @@ function tangentOf(on: Stance, side: 'left' | 'right'): Tangent {
   return tangent;
 }
 
-function cut(on: Stance, kind: DriveKind, side: 'left' | 'right'): CutFree {
-  const { pivot } = driveCircles(on);
+function runOf(on: Stance, side: 'left' | 'right'): ForceLine {
   const { from, to } = tangentOf(on, side);
-  const torque: Torque =
-    kind === 'shaft' || kind === 'hub'
-      ? { by: 'armCouple' }
-      : { by: 'run', line: { at: from, way: { x: to.x - from.x, y: to.y - from.y } } };
-  return { axle: { x: on.rearAxleX, y: on.rearAxleY }, pivot, torque };
+  return { at: from, way: { x: to.x - from.x, y: to.y - from.y } };
 }
 
-const whole = ({ swingarm, chain }: { swingarm: number; chain: number }): number => swingarm + chain;
+/** Axle and pivot of wheel and arm cut free, and what holds the wheel's torque. */
+function cut(on: Stance, torque: CutFree['torque']): CutFree {
+  return { axle: { x: on.rearAxleX, y: on.rearAxleY }, pivot: driveCircles(on).pivot, torque };
+}
+
+/** The load a reading says the ground force leaves the spring alone with, N; null where it has no number. */
+function loadBy(reading: Reading, on: Stance, along: number): number | null {
+  const percent = reading.read(on);
+  return typeof percent === 'number' ? (along * percent * on.centreY) / (100 * on.pose.wheelbase) : null;
+}
+
+/** The bike with another drive, its guide only where there is a chain. */
+function driven(bike: Bike, kind: DriveKind): Bike {
+  return { ...bike, drive: { ...bike.drive, kind } };
+}
 
 /** The largest disagreement over many likely bikes. */
-function worst(of: (on: Stance) => number): { most: number; stood: number } {
+function worst(made: (bike: Bike) => Bike, of: (on: Stance, bike: Bike) => number | null) {
   const seen = { most: 0, stood: 0 };
   fc.assert(
-    fc.property(likelyBike, ({ bike, setup, travel }) => {
+    fc.property(likelyBike, ({ bike: likely, setup, travel }) => {
+      const bike = made(likely);
       const parts = machine(bike, setup);
       const on = parts.ok ? stance(parts, travel) : parts;
-      if (!on.ok) return;
-      seen.most = Math.max(seen.most, Math.abs(of(on)));
+      const miss = on.ok ? of(on, bike) : null;
+      if (miss === null) return;
+      seen.most = Math.max(seen.most, Math.abs(miss));
       seen.stood++;
     }),
     { numRuns: 800, seed: 1 },
@@ -56,92 +71,123 @@ function worst(of: (on: Stance) => number): { most: number; stood: number } {
   return seen;
 }
 
-/** The machine driven by a belt: other pitch radii at the same teeth. */
-function belted(parts: Machine, pitch: number): Machine {
-  return {
-    ...parts,
-    frontSprocketRadius: beltPitchRadius(parts.frontTeeth, pitch),
-    rearSprocketRadius: beltPitchRadius(parts.rearTeeth, pitch),
-    guideRadius: null,
-  };
-}
+const less = (a: number | null, b: number): number | null => (a === null ? null : a - b);
 
-describe.each(['chain', 'shaft', 'hub'] as const)('a %s drive', (kind) => {
-  it('on the gas leaves the spring alone with the load that wheel and arm cut free ask for', () => {
+describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s drive', (kind) => {
+  const torque = (on: Stance, side: 'left' | 'right'): CutFree['torque'] =>
+    kind === 'shaft' || kind === 'hub' ? { by: 'armCouple' } : { by: 'run', line: runOf(on, side) };
+
+  it('on the gas has the anti-squat that wheel and arm cut free ask for', () => {
     const { most, stood } = worst(
-      (on) => THRUST * whole(squatSlopeOf(on, kind)) - loadWithoutSpring(cut(on, kind, 'left'), THRUST),
+      (bike) => driven(bike, kind),
+      (on) => less(loadBy(antiSquat, on, THRUST), loadWithoutSpring(cut(on, torque(on, 'left')), THRUST)),
     );
     expect(most).toBeLessThan(CLOSE);
     expect(stood).toBeGreaterThan(300);
   });
 
-  it('with the engine braking does so on its own line, the bottom run tight', () => {
-    const { most } = worst(
+  it('with the engine braking has the anti-rise that they ask for, on the bottom run', () => {
+    const { most, stood } = worst(
+      (bike) => driven(bike, kind),
       (on) =>
-        BRAKING * whole(engineBrakingSlopeOf(on, kind)) - loadWithoutSpring(cut(on, kind, 'right'), BRAKING),
+        less(loadBy(engineBraking, on, BRAKING), loadWithoutSpring(cut(on, torque(on, 'right')), BRAKING)),
     );
     expect(most).toBeLessThan(CLOSE);
+    expect(stood).toBeGreaterThan(300);
+  });
+
+  it('on the gas comes to rest with what they leave for the spring, to a millionth of a newton', () => {
+    const on = standBike(driven(linkedBike, kind), { ...sprungSetup, gas: 0.3 }, 'onGas');
+    if (!on.ok || on.balance === undefined) throw new Error(`no rest with a ${kind}`);
+    const { loads, rear } = on.balance;
+    const held = loadWithoutSpring(cut(on, torque(on, 'left')), loads.thrust);
+    const weight = on.machine.rearUnsprung * 9.80665;
+    const armSlope = (on.pose.originY - on.rearAxleY) / on.pose.originX;
+    expect(rear.forceAtWheel).toBeCloseTo(loads.rearLoad - held - weight * (1 - 0.3 * armSlope), 5);
   });
 });
 
-describe('a belt drive', () => {
-  const parts = belted(
-    made(withFrame(plainBike, { guideRadius: null }), { ...plainSetup, frontTeeth: 30, rearTeeth: 70 }),
-    11,
+it('a belt runs on pitch radii of its own: teeth · pitch / 2π', () => {
+  const belt = { ...plainBike, drive: { ...plainBike.drive, kind: 'belt' as const, chainPitch: 11 } };
+  const on = standing(withFrame(belt, { guideRadius: null }), {
+    ...plainSetup,
+    frontTeeth: 30,
+    rearTeeth: 70,
+  });
+  expect(on.machine.rearSprocketRadius).toBeCloseTo((70 * 11) / (2 * Math.PI), 12);
+});
+
+/** A stay as long as the arm, its bracket's bolt as far from the axle as the anchor from the pivot, or otherwise. */
+function onStay(bike: Bike, anchor: { x: number; y: number }, stretch: number): Bike {
+  const mount: RearBrakeMount = {
+    caliper: 'ownStay',
+    stayAnchor: anchor,
+    bracketRadius: Math.hypot(anchor.x, anchor.y),
+    stayLength: bike.swingarm.length + stretch,
+    bracketSide: anchor.y > 0 ? 'above' : 'below',
+  };
+  return { ...bike, rearBrake: mount };
+}
+
+/** The stay's line, its bolt found where the two circles cross. */
+function stayOf(on: Stance, { rearBrake }: Bike): ForceLine | null {
+  const ground = onGround(on, rearBrake.stayAnchor.x, rearBrake.stayAnchor.y);
+  const crossings = circleCrossings(
+    { centre: { x: on.rearAxleX, y: on.rearAxleY }, radius: rearBrake.bracketRadius },
+    { centre: ground, radius: rearBrake.stayLength },
   );
-  const on = stance(parts, { front: 30, rear: 40 });
-  if (!on.ok) throw new Error(on.reason);
-
-  it('is a chain with its own pitch radius', () => {
-    expect(parts.rearSprocketRadius).toBeCloseTo((70 * 11) / (2 * Math.PI), 12);
-    expect(THRUST * whole(squatSlopeOf(on, 'belt'))).toBeCloseTo(
-      loadWithoutSpring(cut(on, 'belt', 'left'), THRUST),
-      7,
-    );
-    expect(BRAKING * whole(engineBrakingSlopeOf(on, 'belt'))).toBeCloseTo(
-      loadWithoutSpring(cut(on, 'belt', 'right'), BRAKING),
-      7,
-    );
-  });
-});
+  if (crossings.length < 2) return null;
+  // Which of the two lies above the line from axle to anchor, by that line's own normal.
+  const above = (p: { x: number; y: number }) =>
+    (ground.x - on.rearAxleX) * (p.y - on.rearAxleY) - (ground.y - on.rearAxleY) * (p.x - on.rearAxleX);
+  const [first, second] = crossings;
+  const bolt = above(first) > above(second) === (rearBrake.bracketSide === 'above') ? first : second;
+  return { at: bolt, way: { x: ground.x - bolt.x, y: ground.y - bolt.y } };
+}
 
 describe('the rear brake', () => {
-  const on = standing(plainBike, plainSetup, { front: 60, rear: 30 });
-  const { pose } = on;
-  const slopeOf = (brake: RearBrake): number => {
-    const found = rearBrakeSlope(brake, on.machine, on.arm.angle, pose.originX, pose.originY);
-    if (typeof found !== 'number') throw new Error(found.reason);
-    return found;
-  };
-
-  it('with its caliper on the arm loads the wheel as arm and wheel cut free ask for', () => {
-    const load = loadWithoutSpring(cut(on, 'hub', 'right'), BRAKING);
-    expect(BRAKING * slopeOf({ caliper: 'onArm' })).toBeCloseTo(load, 8);
+  it('with its caliper on the arm has the anti-rise that arm and wheel cut free ask for', () => {
+    const { most, stood } = worst(
+      (bike) => bike,
+      (on) =>
+        less(loadBy(brakeAntiRise, on, BRAKING), loadWithoutSpring(cut(on, { by: 'armCouple' }), BRAKING)),
+    );
+    expect(most).toBeLessThan(CLOSE);
+    expect(stood).toBeGreaterThan(300);
   });
 
-  it('with its caliper on a stay, parallel to the arm or not, loads it as the stay’s line asks for', () => {
-    for (const anchor of [
-      { x: 0, y: -90 },
-      { x: -40, y: -60 },
-      { x: -60, y: 80 },
-    ]) {
-      // The stay as long as the arm, its bracket's bolt as far from the axle as the anchor from the pivot.
-      const bracketRadius = Math.hypot(anchor.x, anchor.y);
-      const bracketSide = anchor.y > 0 ? 'above' : 'below';
-      const stayLength = on.machine.rear.arm;
-      const axle = { x: on.rearAxleX, y: on.rearAxleY };
-      const ground = onGround(on, anchor.x, anchor.y);
-      const bolts = circleCrossings(
-        { centre: axle, radius: bracketRadius },
-        { centre: ground, radius: stayLength },
-      ).sort((a, b) => b.y - a.y);
-      const bolt = bolts[anchor.y > 0 ? 0 : 1];
-      const line = { at: bolt, way: { x: ground.x - bolt.x, y: ground.y - bolt.y } };
-      const { pivot } = driveCircles(on);
-      const load = loadWithoutSpring({ axle, pivot, torque: { by: 'stay', line } }, BRAKING);
-      const brake: RearBrake = { caliper: 'ownStay', anchor, bracketRadius, stayLength, bracketSide };
-      expect(BRAKING * slopeOf(brake)).toBeCloseTo(load, 7);
-    }
+  it.each([
+    [{ x: 0, y: -90 }, 0],
+    [{ x: -40, y: -60 }, 12],
+    [{ x: -60, y: 80 }, -15],
+  ])('with its caliper on a stay to %j has the one that the stay’s line asks for', (anchor, stretch) => {
+    const { most, stood } = worst(
+      (bike) => onStay(bike, anchor, stretch),
+      (on, bike) => {
+        const line = stayOf(on, bike);
+        if (line === null) return null;
+        return less(
+          loadBy(brakeAntiRise, on, BRAKING),
+          loadWithoutSpring(cut(on, { by: 'stay', line }), BRAKING),
+        );
+      },
+    );
+    expect(most).toBeLessThan(1e-5);
+    expect(stood).toBeGreaterThan(200);
+  });
+
+  it('on a stay holds the bike on the brakes by the machine’s own mount', () => {
+    const setup = { ...sprungSetup, brake: 0.3, brakeFrontShare: 0 };
+    const bike = onStay(linkedBike, { x: 0, y: -90 }, 4);
+    const on = standBike(bike, setup, 'onBrakes');
+    if (!on.ok || on.balance === undefined) throw new Error('no rest on the brakes');
+    const line = stayOf(on, bike);
+    if (line === null) throw new Error('the stay does not reach');
+    const { loads, rear } = on.balance;
+    const held = loadWithoutSpring(cut(on, { by: 'stay', line }), -loads.rearBrake);
+    const weight = on.machine.rearUnsprung * 9.80665;
+    const armSlope = (on.pose.originY - on.rearAxleY) / on.pose.originX;
+    expect(rear.forceAtWheel).toBeCloseTo(loads.rearLoad - held - weight * (1 + 0.3 * armSlope), 5);
   });
 });
 
@@ -158,7 +204,7 @@ describe('engine braking', () => {
 
   it('on a usual bike holds less of its load transfer than a brake on the arm would: the pull lifts the rear', () => {
     const on = standing(plainBike, plainSetup, { front: 30, rear: 40 });
-    expect(engineBrakingSlopeOf(on, 'chain').chain).toBeLessThan(0);
-    expect(engineBrakingAntiRise(on, 'chain')).toBeLessThan(engineBrakingAntiRise(on, 'shaft') as number);
+    expect(engineBrakingSlopeOf(on).chain).toBeLessThan(0);
+    expect(engineBraking.read(on)).toBeLessThan(Number(brakeAntiRise.read(on)));
   });
 });

@@ -1,7 +1,7 @@
 /** Wheel rates against published rows, finite differences, and the work done on the springs. */
 import { describe, expect, it } from 'vitest';
 import { suspensionAt } from '../../src/core/linkage/suspension.ts';
-import { rearWheelRate } from '../../src/core/springs/end-report.ts';
+import { rearWheelRate } from '../../src/core/springs/at-the-wheel.ts';
 import { springEnergy, springForce } from '../../src/core/springs/spring-law.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { plainBike, withSwingarm } from '../support/plain-bike.ts';

@@ -80,6 +80,10 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
     const lines = [
       'squatLine',
       'loadTransferLine',
+      'engineBrakingLine',
+      'brakeLine',
+      'stayLine',
+      'brakeCrossing',
       'trailLine',
       'steeringAxis',
       'chainLine',

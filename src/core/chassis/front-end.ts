@@ -18,6 +18,8 @@ export interface FrontEnd {
   /** Top clamp to axle along the legs, topped out. */
   readonly legLength: number;
   readonly travel: number;
+  /** Fork tube, without an extender on it, standing out above the top clamp, mm. */
+  readonly tubeAbove: number;
   /** Tube beyond the least that the clamps must hold, mm; null when that is not known. */
   readonly tubeSpare: number | null;
   /** Top of the upper clamp down to the underside of the lower one, along the legs, mm; null when not known. */
@@ -44,6 +46,7 @@ export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
     axleLead: bike.fork.axleLead,
     legLength: bike.fork.length + setup.forkExtender - setup.forkHeight,
     travel: bike.fork.travel,
+    tubeAbove: setup.forkHeight - setup.forkExtender,
     tubeSpare: leastHeight === null ? null : setup.forkHeight - setup.forkExtender - leastHeight,
     lowerClampDepth,
   };

@@ -15,6 +15,7 @@ const REASONS: Readonly<Record<NoPoseReason, true>> = {
   inputNotANumber: true,
   inputTooLarge: true,
   axlesTooClose: true,
+  axleOutOfSlot: true,
   upsideDown: true,
   axisFlat: true,
   forkTooShort: true,

@@ -1,7 +1,10 @@
 /** Tests of the explanation in sentences. */
 import { describe, expect, it } from 'vitest';
+import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import type { Bike } from '../chassis/bike.ts';
 import type { Setup } from '../chassis/setup.ts';
+import { RIDE_STATES, type RideState } from '../springs/ride-state.ts';
 import { standBike } from '../springs/stand-bike.ts';
 import type { NumberStyle } from '../units/number-style.ts';
 import { whySentences } from './why-words.ts';
@@ -61,5 +64,66 @@ describe('the explanation in sentences', () => {
       text.startsWith('Trail'),
     );
     expect(trail).toMatch(/\d,\d\d\sin/u);
+  });
+});
+
+describe('the explanation on springs, links and other drives', () => {
+  const driven = (kind: Bike['drive']['kind']): Bike => ({
+    ...linkedBike,
+    drive: { ...linkedBike.drive, kind },
+  });
+
+  function ridden(bike: Bike, changes: Partial<Setup>, state: RideState, later: RideState = state): string[] {
+    const before = standBike(bike, sprungSetup, state);
+    const after = standBike(bike, { ...sprungSetup, ...changes }, later);
+    if (!before.ok || !after.ok) throw new Error('the linked bike does not stand');
+    return whySentences(why(before, after), metric).map(({ text }) => text);
+  }
+
+  it('names softer springs, preload and load where they let an end ride deeper', () => {
+    const [softer] = ridden(linkedBike, { forkSpringRate: 8 }, 'riderUp');
+    expect(softer).toMatch(/^The fork rides [\d.]+\smm deeper in its travel, with softer springs/u);
+    const less = ridden(linkedBike, { shockPreload: 4 }, 'riderUp').find((text) =>
+      text.startsWith('The rear'),
+    );
+    expect(less).toMatch(/^The rear rides [\d.]+\smm deeper in its travel, with less preload/u);
+    const heavier = ridden(linkedBike, { passengerMass: 70 }, 'riderUp');
+    expect(heavier.find((text) => text.startsWith('The rear rides'))).toMatch(/with more load on it\.$/);
+    const dialled = ridden(linkedBike, { rearTravelUsed: 50 }, 'asDialled');
+    expect(dialled[0]).toMatch(/^The rear rides 10\.0\smm deeper in its travel\.$/u);
+  });
+
+  it('says nothing of springs topped out, where they carry nothing', () => {
+    expect(ridden(linkedBike, { forkSpringRate: 8, shockPreload: 4 }, 'toppedOut')).toEqual([]);
+  });
+
+  it('begins with the eccentric where it moved the pivot', () => {
+    const [first] = ridden(linkedBike, { pivotUp: 4, pivotForward: -2 }, 'toppedOut');
+    expect(first.replace(/\s/gu, ' ')).toBe(
+      'The eccentric moved the pivot 2.0 mm back and 4.0 mm up in the frame.',
+    );
+  });
+
+  it('calls a belt a belt, and speaks of no chain with a shaft or a hub motor', () => {
+    const belt = ridden(driven('belt'), { shockLength: 5 }, 'riderUp').join(' ');
+    expect(belt).toMatch(/The belt’s part/);
+    expect(belt).not.toMatch(/chain/);
+    for (const kind of ['shaft', 'hub'] as const) {
+      const told = ridden(driven(kind), { shockLength: 5 }, 'riderUp').join(' ');
+      expect(told).toMatch(/Anti-squat .*from swingarm/);
+      expect(told).not.toMatch(/chain|belt/);
+    }
+  });
+
+  const states = RIDE_STATES.flatMap((from) => RIDE_STATES.map((to) => [from, to] as const));
+
+  it.each(states)('is whole from %s to %s, whatever was changed and whatever drives', (from, to) => {
+    for (const kind of ['chain', 'belt', 'shaft', 'hub'] as const)
+      for (const changes of [{}, { pivotUp: 3, shockSpringRate: 90 }, { forkHeight: 12, riderForward: 60 }]) {
+        const sentences = ridden(driven(kind), changes, from, to);
+        for (const text of sentences) expect(text).toMatch(/^[A-Z](?!.*(NaN|undefined|Infinity|null)).*\.$/u);
+        expect(new Set(sentences).size).toBe(sentences.length);
+        if (from === to && Object.keys(changes).length === 0) expect(sentences).toEqual([]);
+      }
   });
 });

@@ -11,6 +11,7 @@ import {
 import type {
   AntiSquatCause,
   ChainCause,
+  EndChange,
   Part,
   RakeCause,
   Split,
@@ -39,17 +40,18 @@ const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
   axleHeight: 'rear tyre',
   armLength: 'arm length',
 };
-const ANTI_SQUAT_WORDS: Readonly<Record<AntiSquatCause, string>> = {
+/** `run` is what pulls beside the pivot: a chain or a belt. */
+const antiSquatWords = (run: string): Readonly<Record<AntiSquatCause, string>> => ({
   swingarm: 'swingarm',
-  chain: 'chain',
+  chain: run,
   loadTransfer: 'the load-transfer line',
-};
-const CHAIN_WORDS: Readonly<Record<ChainCause, string>> = {
-  pullPerThrust: 'the chain’s pull for the same thrust',
+});
+const runWords = (run: string): Readonly<Record<ChainCause, string>> => ({
+  pullPerThrust: `the ${run}’s pull for the same thrust`,
   lever: 'its distance from the pivot',
   pivotAhead: 'how far the pivot is ahead of the rear patch',
   loadTransfer: 'the load-transfer line',
-};
+});
 
 /** Anti-squat at which the rear neither squats nor lifts, per cent. */
 const NEUTRAL = 100;
@@ -63,6 +65,11 @@ interface Verbs {
 /** The sentences for a change, first what the frame did, then each reading that moved by a visible amount. */
 export function whySentences(explained: Why, style: NumberStyle): WhySentence[] {
   const sentences: WhySentence[] = [];
+  // A bike that lost its chain tells of a chain still.
+  const run = explained.drive === 'belt' ? 'belt' : 'chain';
+  const eccentric = eccentricSentence(explained, style);
+  if (eccentric !== null) sentences.push({ reading: 'swingarmAngle', text: eccentric });
+  for (const sunk of travelSentences(explained, style)) sentences.push(sunk);
   const moved = movedSentence(explained, style);
   if (moved !== null) sentences.push({ reading: 'pivotHeight', text: moved });
   const pitch = QUANTITIES.angle.fromCore(explained.pitch);
@@ -98,13 +105,13 @@ export function whySentences(explained: Why, style: NumberStyle): WhySentence[] 
     more: 'it is steeper',
     less: 'it is flatter',
   });
-  add('antiSquat', 'Anti-squat', 'percent', explained.antiSquat, ANTI_SQUAT_WORDS, {
+  add('antiSquat', 'Anti-squat', 'percent', explained.antiSquat, antiSquatWords(run), {
     more: lifts ? 'the rear lifts more on the gas' : 'the rear squats less on the gas',
     less: lifts ? 'the rear lifts less on the gas' : 'the rear squats more on the gas',
   });
-  add('antiSquatChain', 'The chain’s part', 'percent', explained.chain, CHAIN_WORDS, {
-    more: 'the chain pulls the rear down less',
-    less: 'the chain pulls the rear down more',
+  add('antiSquatChain', `The ${run}’s part`, 'percent', explained.chain, runWords(run), {
+    more: `the ${run} pulls the rear down less`,
+    less: `the ${run} pulls the rear down more`,
   });
   add(
     'wheelbase',
@@ -162,6 +169,53 @@ function sharedSteps(amounts: readonly number[], total: number, whole: number): 
   const order = exact.map((steps, i) => ({ i, lost: steps - cut[i] })).sort((a, b) => b.lost - a.lost);
   for (const { i } of order.slice(0, missing)) cut[i] += 1;
   return cut;
+}
+
+/** Where an eccentric carried the pivot in the frame, when by a visible amount. */
+function eccentricSentence({ pivotForward, pivotUp }: Why, style: NumberStyle): string | null {
+  const ways = [
+    { by: pivotForward, more: 'forward', less: 'back' },
+    { by: pivotUp, more: 'up', less: 'down' },
+  ].filter(({ by }) => !roundsToNothing(by, 'length', style));
+  if (ways.length === 0) return null;
+  const told = ways.map(
+    ({ by, more, less }) => `${written(Math.abs(by), 'length', style)} ${by > 0 ? more : less}`,
+  );
+  return `The eccentric moved the pivot ${listed(told)} in the frame.`;
+}
+
+/** Every change shifts the springs a little; travel that changed by less than this is not what happened, mm. */
+const LEAST_TRAVEL_TOLD = 1;
+
+/** How much deeper or higher each end rides in its travel, when it counts, and with what springs and load. */
+function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[] {
+  const ends = [
+    { reading: 'frontTravel', name: 'fork', change: front },
+    { reading: 'rearTravel', name: 'rear', change: rear },
+  ];
+  return ends
+    .filter(({ change }) => Math.abs(change.travel) >= LEAST_TRAVEL_TOLD)
+    .map(({ reading, name, change }) => {
+      const causes = springCauses(change, style);
+      const amount = written(Math.abs(change.travel), 'length', style);
+      const why = causes.length === 0 ? '' : `, with ${listed(causes)}`;
+      return {
+        reading,
+        text: `The ${name} rides ${amount} ${change.travel > 0 ? 'deeper' : 'higher'} in its travel${why}.`,
+      };
+    });
+}
+
+/** What has changed of springs and load, by visible amounts, toward where the end has gone. */
+function springCauses({ travel, rate, preload, push }: EndChange, style: NumberStyle): string[] {
+  const causes: readonly { deeper: number; quantity: QuantityKey; words: readonly [string, string] }[] = [
+    { deeper: -rate, quantity: 'rate', words: ['softer springs', 'stiffer springs'] },
+    { deeper: -preload, quantity: 'length', words: ['less preload', 'more preload'] },
+    { deeper: push, quantity: 'force', words: ['more load on it', 'less load on it'] },
+  ];
+  return causes
+    .filter(({ deeper, quantity }) => deeper * travel > 0 && !roundsToNothing(deeper, quantity, style))
+    .map(({ words: [whenDeeper, whenHigher] }) => (travel > 0 ? whenDeeper : whenHigher));
 }
 
 /** How far the two ends of the frame rose, when by a visible amount. */

@@ -1,7 +1,10 @@
 /** Why a change did what it did: the change of each main reading, split among its causes so that the parts add up. */
 import { fairSplit } from '../numeric/fair-split.ts';
+import type { DriveKind } from '../drive/drive-kind.ts';
+import { antiSquatChain } from '../readings/anti-squat-chain.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { groundTrail } from '../readings/trail.ts';
+import type { StandingBike } from '../springs/stand-bike.ts';
 import type { Stance } from '../springs/stance.ts';
 
 /** One cause's part of a change, in the unit of the reading it belongs to. */
@@ -23,6 +26,17 @@ export type SwingarmCause = 'pivotHeight' | 'axleHeight' | 'armLength';
 export type AntiSquatCause = 'swingarm' | 'chain' | 'loadTransfer';
 export type ChainCause = 'pullPerThrust' | 'lever' | 'pivotAhead' | 'loadTransfer';
 
+/** How much more of its travel an end uses, mm, and by how much what decides it in a balance has grown; zero where it does not count. */
+export interface EndChange {
+  /** Of the fork along the legs, of the rear at the axle. */
+  readonly travel: number;
+  /** Of all springs of the end together, N/mm and mm. */
+  readonly rate: number;
+  readonly preload: number;
+  /** What presses the end together: weight, drive and brakes, N. */
+  readonly push: number;
+}
+
 /** What a change did to the bike. Angles in radians, lengths in mm, anti-squat in per cent; null where there is no answer. */
 export interface Why {
   /** Nose-up turn of the frame, positive nose up. */
@@ -30,28 +44,40 @@ export interface Why {
   /** How far the swingarm pivot and the steering head rose. */
   readonly pivotRise: number;
   readonly headRise: number;
+  /** How far an eccentric moved the pivot in the frame, forward and up in frame coordinates. */
+  readonly pivotForward: number;
+  readonly pivotUp: number;
+  readonly front: EndChange;
+  readonly rear: EndChange;
+  /** What turns the rear wheel after the change. */
+  readonly drive: DriveKind;
   readonly rake: Split<RakeCause>;
   readonly trail: Split<TrailCause>;
   readonly wheelbase: Split<never>;
   readonly swingarmAngle: Split<SwingarmCause>;
   readonly antiSquat: Split<AntiSquatCause> | null;
-  /** Why the chain's part of the anti-squat changed. */
+  /** Why the part of the anti-squat that chain or belt has changed; null where either bike has none. */
   readonly chain: Split<ChainCause> | null;
 }
 
 /**
- * The change from one stance to another, explained. Both stances must be of the same ride state. Every split's
+ * The change from one stance to another, explained. Every split's
  * parts sum to after − before to rounding: where causes multiply, each gets its mean share over every order in
  * which they could have come (see fair-split.ts). Frame pitch is what the frame turned, as far as it is not a
  * change of the axes in which the bike was described.
  */
-export function why(before: Stance, after: Stance): Why {
+export function why(before: StandingBike, after: StandingBike): Why {
   const axis = after.machine.front.axisAngle - before.machine.front.axisAngle;
   const pitch = after.pose.pitch - before.pose.pitch;
   return {
     pitch,
     pivotRise: after.pose.originY - before.pose.originY,
     headRise: headHeight(after) - headHeight(before),
+    pivotForward: after.machine.pivotForward - before.machine.pivotForward,
+    pivotUp: after.machine.pivotUp - before.machine.pivotUp,
+    front: endChange('front', before, after),
+    rear: endChange('rear', before, after),
+    drive: after.machine.driveKind,
     rake: {
       before: before.rake,
       after: after.rake,
@@ -78,6 +104,27 @@ export function why(before: Stance, after: Stance): Why {
     antiSquat: antiSquatSplit(before, after),
     chain: chainSplit(before, after),
   };
+}
+
+function endChange(end: 'front' | 'rear', before: StandingBike, after: StandingBike): EndChange {
+  const travel = after.travel[end] - before.travel[end];
+  const was = springsOf(end, before);
+  const is = springsOf(end, after);
+  if (was === null || is === null) return { travel, rate: 0, preload: 0, push: 0 };
+  return {
+    travel,
+    rate: is.rate - was.rate,
+    preload: is.preload - was.preload,
+    push: is.push - was.push,
+  };
+}
+
+/** What decides how deep an end rides; null where no balance does. */
+function springsOf(end: 'front' | 'rear', { balance, sprung }: StandingBike) {
+  if (balance === undefined || sprung === undefined) return null;
+  const { rate, preload } = end === 'front' ? sprung.fork : sprung.shock;
+  const { frontPush, rearPush } = balance.loads;
+  return { rate, preload, push: end === 'front' ? frontPush : rearPush };
 }
 
 function headHeight({ pose, machine: { front } }: Stance): number {
@@ -113,9 +160,10 @@ function antiSquatSplit(before: Stance, after: Stance): Split<AntiSquatCause> | 
   );
 }
 
-/** The chain's part is −100 · (pull per thrust) · lever / pivot ahead / load-transfer slope. */
+/** The part of chain or belt is −100 · (pull per thrust) · lever / pivot ahead / load-transfer slope. */
 function chainSplit(before: Stance, after: Stance): Split<ChainCause> | null {
-  if (typeof antiSquat.read(before) !== 'number' || typeof antiSquat.read(after) !== 'number') return null;
+  if (typeof antiSquatChain.read(before) !== 'number' || typeof antiSquatChain.read(after) !== 'number')
+    return null;
   return split(
     ['pullPerThrust', 'lever', 'pivotAhead', 'loadTransfer'],
     ([pull, lever, ahead, slope]) => (-100 * pull * lever) / ahead / slope,

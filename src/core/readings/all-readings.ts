@@ -1,29 +1,46 @@
 /** Every reading, in the order in which people read them. */
+import { antiSquat } from './anti-squat.ts';
 import { antiSquatChain } from './anti-squat-chain.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
-import { antiSquat } from './anti-squat.ts';
 import { bottomRunAngle } from './bottom-run-angle.ts';
+import { brakeAntiRise } from './brake-anti-rise.ts';
 import { centreHeight } from './centre-height.ts';
 import { centrePosition } from './centre-position.ts';
 import { countershaftHeight } from './countershaft-height.ts';
+import { engineBraking } from './engine-braking.ts';
 import { finalRatio } from './final-ratio.ts';
+import { forkTubeSpare } from './fork-tube-spare.ts';
 import { frontAxleHeight } from './front-axle-height.ts';
 import { frontLiftAcceleration } from './front-lift-acceleration.ts';
+import { frontTravel } from './front-travel.ts';
+import { frontTravelLeft } from './front-travel-left.ts';
 import { frontWeightShare } from './front-weight-share.ts';
+import { frontWheelLoad } from './front-wheel-load.ts';
+import { frontWheelRate } from './front-wheel-rate.ts';
 import { loadTransferAngle } from './load-transfer-angle.ts';
+import { motionRatio } from './motion-ratio.ts';
+import { neutralAntiSquat } from './neutral-anti-squat.ts';
 import { normalTrail } from './normal-trail.ts';
 import { pivotHeight } from './pivot-height.ts';
 import { rake } from './rake.ts';
 import type { Reading, ReadingGroup } from './reading.ts';
 import { rearAxleHeight } from './rear-axle-height.ts';
 import { rearLiftDeceleration } from './rear-lift-deceleration.ts';
+import { rearTravel } from './rear-travel.ts';
+import { rearTravelLeft } from './rear-travel-left.ts';
+import { rearWheelForce } from './rear-wheel-force.ts';
+import { rearWheelLoad } from './rear-wheel-load.ts';
+import { rearWheelRate } from './rear-wheel-rate.ts';
 import { seatHeight } from './seat-height.ts';
+import { shockLeverage } from './shock-leverage.ts';
+import { shockStroke } from './shock-stroke.ts';
 import { squatAngle } from './squat-angle.ts';
 import { squatRatio } from './squat-ratio.ts';
 import { swingarmAngle } from './swingarm-angle.ts';
 import { topRunAngle } from './top-run-angle.ts';
 import { topRunPivotGap } from './top-run-pivot-gap.ts';
 import { trail } from './trail.ts';
+import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
 import { wheelFlop } from './wheel-flop.ts';
 import { wheelbase } from './wheelbase.ts';
 
@@ -38,12 +55,29 @@ export const READINGS: readonly Reading[] = [
   pivotHeight,
   rearAxleHeight,
   seatHeight,
+  frontTravel,
+  frontTravelLeft,
+  rearTravel,
+  rearTravelLeft,
+  shockStroke,
+  motionRatio,
+  shockLeverage,
+  frontWheelRate,
+  rearWheelRate,
+  rearWheelForce,
+  frontWheelLoad,
+  rearWheelLoad,
+  tyreToClampGap,
+  forkTubeSpare,
   antiSquat,
   antiSquatSwingarm,
   antiSquatChain,
+  neutralAntiSquat,
   squatRatio,
   squatAngle,
   loadTransferAngle,
+  engineBraking,
+  brakeAntiRise,
   topRunAngle,
   bottomRunAngle,
   topRunPivotGap,
@@ -59,6 +93,7 @@ export const READINGS: readonly Reading[] = [
 export const READING_GROUPS: readonly { readonly key: ReadingGroup; readonly label: string }[] = [
   { key: 'steering', label: 'Steering' },
   { key: 'rearEnd', label: 'Rear end' },
+  { key: 'suspension', label: 'Suspension' },
   { key: 'drive', label: 'Drive' },
   { key: 'balance', label: 'Balance' },
 ];

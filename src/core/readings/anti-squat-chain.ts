@@ -1,11 +1,12 @@
 /** The chain's part of the anti-squat. */
 import { percentOfLoadTransfer } from './anti-squat.ts';
 import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
 
 /**
  * The chain's part of the anti-squat, per cent: the chain's pull times its distance from the pivot. Negative, pulling
- * the rear down, while the top run passes above the pivot. No answer without a centre of gravity.
- * Worked: wheel 315, sprocket 113.8, run 40 above a pivot 570 ahead, load-transfer slope 0.4 give −48.56.
+ * the rear down, while the top run passes above the pivot. No answer without a centre of
+ * gravity, or with a shaft or hub drive. Worked: wheel 315, sprocket 113.8, run 40 above a pivot 570 ahead, load-transfer slope 0.4 give −48.56.
  */
 export const antiSquatChain: Reading = {
   key: 'antiSquatChain',
@@ -13,7 +14,7 @@ export const antiSquatChain: Reading = {
   group: 'drive',
   quantity: 'percent',
   construction: 'chainRuns',
-  read: (stance) => percentOfLoadTransfer(stance, stance.chainSlope),
+  read: (stance) => withoutRun(stance) ?? percentOfLoadTransfer(stance, stance.chainSlope),
   more: 'chain pulls down less',
   less: 'chain pulls down more',
   help: {

@@ -1,9 +1,10 @@
 /** Bottom-run angle: slope of the run that pulls off the gas. */
 import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
 
 /**
  * Slope of the bottom run, radians, positive when it rises toward the front; drawn straight, without sag.
- * The common tangent under both pitch circles. Always has an answer. Worked: sprockets of equal radius with
+ * The common tangent under both pitch circles. No answer with a shaft or hub drive. Worked: sprockets of equal radius with
  * centres 100 up over 600 along give 9.4623°.
  */
 export const bottomRunAngle: Reading = {
@@ -12,7 +13,7 @@ export const bottomRunAngle: Reading = {
   group: 'drive',
   quantity: 'angle',
   construction: 'chainRuns',
-  read: (stance) => stance.bottomRunAngle,
+  read: (stance) => withoutRun(stance) ?? stance.bottomRunAngle,
   more: 'steeper bottom run',
   less: 'flatter bottom run',
   help: {

@@ -1,8 +1,9 @@
 /** Countershaft height: the front sprocket above the ground. */
 import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
 
 /**
- * Height of the countershaft (front sprocket centre) above the ground, mm, positive upward. Always there.
+ * Height of the countershaft (front sprocket centre) above the ground, mm, positive upward. No answer with a shaft or hub drive.
  * Worked: 15 above a pivot that stands at 415, frame level, gives 430.
  */
 export const countershaftHeight: Reading = {
@@ -11,7 +12,7 @@ export const countershaftHeight: Reading = {
   group: 'drive',
   quantity: 'length',
   construction: 'heights',
-  read: (stance) => stance.countershaftY,
+  read: (stance) => withoutRun(stance) ?? stance.countershaftY,
   more: 'higher countershaft',
   less: 'lower countershaft',
   help: {

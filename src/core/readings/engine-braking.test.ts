@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { stanceWith, standing } from '../../../tests/support/standing.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
-import { antiRise, engineBraking, engineBrakingAntiRise } from './engine-braking.ts';
+import { antiRise, engineBraking } from './engine-braking.ts';
 
 it('with a bottom run 76 below a pivot 570 ahead is 75', () => {
   // A level run at the rear sprocket's bottom passes 76 below a pivot that stands 29 lower than the axle.
@@ -22,10 +22,13 @@ it('has no number without a mass or with the centre of gravity on the ground', (
 });
 
 it('of a shaft or hub drive is the swingarm’s part alone', () => {
-  const on = standing();
-  for (const kind of ['shaft', 'hub'] as const)
-    expect(engineBrakingAntiRise(on, kind)).toBe(antiSquatSwingarm.read(on));
-  expect(engineBrakingAntiRise(on, 'belt')).toBe(engineBraking.read(on));
+  for (const driveKind of ['shaft', 'hub'] as const) {
+    const on = stanceWith({ machine: { driveKind } });
+    expect(engineBraking.read(on)).toBe(antiSquatSwingarm.read(on));
+  }
+  expect(engineBraking.read(stanceWith({ machine: { driveKind: 'belt' } }))).toBe(
+    engineBraking.read(standing()),
+  );
 });
 
 it('with half of the braking at the front is half as much of the whole load transfer', () => {

@@ -1,6 +1,5 @@
 /** What engine braking does to the rear: how much of its load transfer chain and swingarm hold down. */
 import { engineBrakingSlopeOf } from '../springs/drive-slopes.ts';
-import type { DriveKind } from '../drive/drive-kind.ts';
 import type { Stance } from '../springs/stance.ts';
 import { percentOfLoadTransfer } from './anti-squat.ts';
 import type { AbsentReason, Reading } from './reading.ts';
@@ -14,17 +13,11 @@ export function antiRise(stance: Stance, slope: number, rearShare = 1): number |
   return percentOfLoadTransfer(stance, rearShare * slope);
 }
 
-/** Anti-rise under engine braking alone, for any kind of drive, per cent. */
-export function engineBrakingAntiRise(stance: Stance, kind: DriveKind): number | AbsentReason {
-  const { swingarm, chain } = engineBrakingSlopeOf(stance, kind);
-  return antiRise(stance, swingarm + chain);
-}
-
 /**
  * Anti-rise under engine braking, per cent: 100·slope of the engine-braking line / slope of the load-transfer line,
  * the bottom run tight and nothing else braking. 0 lets the rear rise by all of the load transfer, 100 keeps it where
- * it is, below zero lifts it further. Same balance of forces as anti-squat, with the bottom run. No answer without a
- * centre of gravity above the ground. Worked: swingarm slope 0.7, wheel 315, sprocket 105, bottom run 76 below a pivot
+ * it is, below zero lifts it further. Same balance of forces as anti-squat, with the bottom run; shaft and hub have the
+ * swingarm's part alone. No answer without a centre of gravity above the ground. Worked: swingarm slope 0.7, wheel 315, sprocket 105, bottom run 76 below a pivot
  * 570 ahead and load-transfer slope 0.4 give 75.
  */
 export const engineBraking: Reading = {
@@ -32,14 +25,18 @@ export const engineBraking: Reading = {
   label: 'Engine braking, anti-rise',
   group: 'drive',
   quantity: 'percent',
-  construction: 'chainRuns',
-  read: (stance) => engineBrakingAntiRise(stance, 'chain'),
+  construction: 'engineBrakingLine',
+  read: (stance) => {
+    const { swingarm, chain } = engineBrakingSlopeOf(stance);
+    return antiRise(stance, swingarm + chain);
+  },
   more: 'rear held down more off the gas',
   less: 'rear rises more off the gas',
   help: {
-    what: 'How much of engine braking’s load transfer chain and swingarm hold down without the spring.',
+    what: 'How much of engine braking’s load transfer drive and swingarm hold down without the spring.',
     sign: '100 % keeps the rear where it is; less lets it rise, below zero lifts it further.',
-    measured: 'Computed from the bottom run, the pivot, the rear sprocket and the tyre.',
+    measured:
+      'Computed from the pivot, the tyre and, with chain or belt, the bottom run and the rear sprocket.',
     feels: 'Less makes the rear light and quick to come up as the throttle closes.',
   },
 };

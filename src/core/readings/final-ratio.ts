@@ -1,8 +1,9 @@
 /** Final ratio: rear teeth to front teeth. */
 import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
 
 /**
- * Rear teeth divided by front teeth; a plain number, always there. Worked: 15 and 45 give 3.
+ * Rear teeth divided by front teeth; a plain number. No answer with a shaft or hub drive. Worked: 15 and 45 give 3.
  */
 export const finalRatio: Reading = {
   key: 'finalRatio',
@@ -10,7 +11,7 @@ export const finalRatio: Reading = {
   group: 'drive',
   quantity: 'ratio',
   construction: 'chainRuns',
-  read: ({ machine }) => machine.rearTeeth / machine.frontTeeth,
+  read: (stance) => withoutRun(stance) ?? stance.machine.rearTeeth / stance.machine.frontTeeth,
   more: 'shorter gearing',
   less: 'taller gearing',
   help: {

@@ -1,9 +1,10 @@
 /** Top-run angle: slope of the run that pulls under power. */
 import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
 
 /**
  * Slope of the top run, radians, positive when it rises toward the front; the free run, without a guide.
- * The common tangent over both pitch circles. Always has an answer. Worked: sprockets of equal radius with
+ * The common tangent over both pitch circles. No answer with a shaft or hub drive. Worked: sprockets of equal radius with
  * centres 100 up over 600 along give 9.4623°.
  */
 export const topRunAngle: Reading = {
@@ -12,7 +13,7 @@ export const topRunAngle: Reading = {
   group: 'drive',
   quantity: 'angle',
   construction: 'chainRuns',
-  read: (stance) => stance.topRunAngle,
+  read: (stance) => withoutRun(stance) ?? stance.topRunAngle,
   more: 'steeper top run',
   less: 'flatter top run',
   help: {

@@ -1,10 +1,11 @@
 /** Gap between the top run and the pivot: whether the chain clears its guide. */
 import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
 
 /**
  * Free top run above the pivot guide, mm, square to the run, between pin line and the pin line of a chain lying
  * on the guide; from the pivot centre when the bike has no guide. Zero or less: the chain bends over the guide.
- * Always has an answer. Worked: a run 40 above the pivot with a guide of 32 has 8.
+ * No answer with a shaft or hub drive. Worked: a run 40 above the pivot with a guide of 32 has 8.
  */
 export const topRunPivotGap: Reading = {
   key: 'topRunPivotGap',
@@ -12,7 +13,7 @@ export const topRunPivotGap: Reading = {
   group: 'drive',
   quantity: 'length',
   construction: 'chainRuns',
-  read: ({ topRunLever, machine }) => topRunLever - (machine.guideRadius ?? 0),
+  read: (stance) => withoutRun(stance) ?? stance.topRunLever - (stance.machine.guideRadius ?? 0),
   more: 'chain further from the pivot guide',
   less: 'chain nearer the pivot guide',
   help: {

@@ -1,15 +1,15 @@
 /** Lines of force at the driven wheel for every kind of drive: on the gas, and off it with the engine braking. */
-import { hasRuns, type DriveKind } from '../drive/drive-kind.ts';
+import { hasRuns } from '../drive/drive-kind.ts';
 import { chainSlope, type SquatSlope } from '../drive/squat-slope.ts';
 import type { Stance } from './stance.ts';
 
 /**
- * The squat line's slope on the gas in its two parts. Chain and belt: as the stance has it, the belt with its own
+ * The squat line's slope on the gas in its two parts. Chain and belt: the pull beside the swingarm, the belt with its own
  * pitch radii. Shaft with the housing on the arm, and hub motor: arm and wheel are one body, so the line passes through
  * the pivot and nothing pulls beside it. Slopes rise toward the front.
  */
-export function squatSlopeOf(stance: Stance, kind: DriveKind): SquatSlope {
-  return { swingarm: stance.swingarmSlope, chain: hasRuns(kind) ? stance.chainSlope : 0 };
+export function squatSlopeOf(stance: Stance): SquatSlope {
+  return { swingarm: stance.swingarmSlope, chain: stance.chainSlope };
 }
 
 /**
@@ -29,9 +29,9 @@ export function bottomRunLever(stance: Stance): number {
  * and wheel as one massless body: as on the gas, with the bottom run's lever and the sign turned. A positive slope
  * draws the rear down while load transfer lifts it. Shaft and hub: through the pivot.
  */
-export function engineBrakingSlopeOf(stance: Stance, kind: DriveKind): SquatSlope {
+export function engineBrakingSlopeOf(stance: Stance): SquatSlope {
   const { machine, pose } = stance;
-  if (!hasRuns(kind)) return { swingarm: stance.swingarmSlope, chain: 0 };
+  if (!hasRuns(machine.driveKind)) return { swingarm: stance.swingarmSlope, chain: 0 };
   const { rearRadius, rearSprocketRadius } = machine;
   return {
     swingarm: stance.swingarmSlope,

@@ -1,5 +1,5 @@
 /** What is told of each end of a bike at rest: travel, forces, wheel load and wheel rate. */
-import { suspensionAt } from '../linkage/suspension.ts';
+import { frontWheelRate, rearForceAtWheel, rearMotionRatio, rearWheelRate } from './at-the-wheel.ts';
 import type { NoBalance } from './no-balance.ts';
 import type { RideForces } from './ride-forces.ts';
 import type { Settled } from './settle.ts';
@@ -38,22 +38,17 @@ export interface RearReport extends EndReport {
   readonly motionRatio: number;
 }
 
-/** Half the travel over which the rear wheel's rate is measured, mm: truncation and rounding are both near 1e-8. */
-const RATE_STEP = 0.02;
-
 /** Both ends of a bike that has settled. */
 export function endReports(
   sprung: SprungMachine,
   settled: Settled,
   forces: RideForces,
 ): { readonly ok: true; readonly front: FrontReport; readonly rear: RearReport } | NoBalance {
-  const { machine, fork, shock, most } = sprung;
+  const { fork, shock, most } = sprung;
   const { stance: on, found, loads } = settled;
   const toPlane = Math.cos(forces.lean);
   const { front: frontUsed, rear: rearUsed } = on.travel;
 
-  const cosLeg = Math.cos(machine.front.legLean + on.pose.pitch);
-  const frontRate = springRate(fork, frontUsed);
   const frontRest = restAt(frontUsed, found.pushX, most.front, sprung.frontEndsBy);
   const rearRest = restAt(rearUsed, found.pushY, most.rear, sprung.rearEndsBy);
   const rearRate = rearWheelRate(sprung, rearUsed, on.pose.pitch);
@@ -68,8 +63,8 @@ export function endReports(
       wheelLoad: loads.frontLoad * toPlane,
       wheelLoadInPlane: loads.frontLoad,
       springForce: springForce(fork, frontUsed),
-      rateAlongLegs: frontRate,
-      wheelRate: frontRate / (cosLeg * cosLeg),
+      rateAlongLegs: springRate(fork, frontUsed),
+      wheelRate: frontWheelRate(sprung, on),
     },
     rear: {
       rest: rearRest,
@@ -79,9 +74,9 @@ export function endReports(
       wheelLoad: loads.rearLoad * toPlane,
       wheelLoadInPlane: loads.rearLoad,
       springForce: springForce(shock, on.arm.shockStroke),
-      forceAtWheel: (springForce(shock, on.arm.shockStroke) * on.arm.lever) / on.pose.originX,
+      forceAtWheel: rearForceAtWheel(sprung, on),
       shockStroke: on.arm.shockStroke,
-      motionRatio: on.arm.lever / on.pose.originX,
+      motionRatio: rearMotionRatio(on),
       wheelRate: rearRate,
     },
   };
@@ -91,24 +86,4 @@ function restAt(used: number, push: number, most: number, endsBy: SprungMachine[
   if (used === 0 && push < 0) return 'toppedOut';
   if (used === most && push > 0) return endsBy === 'coils' ? 'coilsClosed' : 'bottomed';
   return 'onSprings';
-}
-
-/**
- * Rate at the rear wheel, N/mm: change of the force at the axle square to the ground over the axle's rise square
- * to the ground, the frame held at `pitch` radians nose up. For small moves spring rate × motion ratio², plus the
- * spring's force times the change of the motion ratio, which the difference includes by itself. Taken over a few
- * hundredths of a mm; next to an end of the travel from the inside. No answer where the linkage has none.
- */
-export function rearWheelRate(sprung: SprungMachine, travelUsed: number, pitch: number): number | NoBalance {
-  const { machine, shock, most } = sprung;
-  const step = Math.min(RATE_STEP, most.rear / 2);
-  const middle = Math.min(Math.max(travelUsed, step), most.rear - step);
-  const low = suspensionAt(machine.rear, middle - step);
-  const high = suspensionAt(machine.rear, middle + step);
-  if (!low.ok) return low;
-  if (!high.ok) return high;
-  const force = (at: typeof low): number =>
-    (springForce(shock, at.shockStroke) * at.lever) / (machine.rear.arm * Math.cos(at.angle + pitch));
-  const rise = machine.rear.arm * (Math.sin(low.angle + pitch) - Math.sin(high.angle + pitch));
-  return (force(high) - force(low)) / rise;
 }

@@ -23,6 +23,9 @@ export interface Machine {
   readonly frontRadius: number;
   readonly rearRadius: number;
   readonly driveKind: DriveKind;
+  /** How far an eccentric holds the pivot from where it is drawn, frame coordinates. */
+  readonly pivotForward: number;
+  readonly pivotUp: number;
   readonly countershaftX: number;
   readonly countershaftY: number;
   readonly frontTeeth: number;
@@ -108,6 +111,8 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     frontRadius: front.value / 2,
     rearRadius: rear.value / 2,
     driveKind: kind,
+    pivotForward: setup.pivotForward,
+    pivotUp: setup.pivotUp,
     countershaftX: countershaft.x,
     countershaftY: countershaft.y,
     frontTeeth: setup.frontTeeth,

@@ -37,6 +37,38 @@ export interface BrakedMachine {
 /** Closer to the axle than this the stay cannot hold the caliper, mm. */
 const LEAST_LEVER = 1;
 
+export type StayedBrake = Extract<RearBrake, { readonly caliper: 'ownStay' }>;
+
+/** A caliper's stay as it lies, frame coordinates, mm: the bracket's bolt, the frame's, and the rear axle. */
+export interface StayPlaces {
+  readonly ok: true;
+  readonly axle: FramePoint;
+  readonly bolt: FramePoint;
+  readonly anchor: FramePoint;
+}
+
+/**
+ * Where the stay lies with the arm at `armAngle` below the frame's x axis, radians: bracket and stay as two bars
+ * between axle and anchor. No answer when they cannot reach.
+ */
+export function stayPlaces(brake: StayedBrake, arm: number, armAngle: number): StayPlaces | NoBalance {
+  const { anchor, bracketRadius, stayLength, bracketSide } = brake;
+  const axle = { x: -arm * Math.cos(armAngle), y: -arm * Math.sin(armAngle) };
+  const toX = anchor.x - axle.x;
+  const toY = anchor.y - axle.y;
+  const apart = Math.hypot(toX, toY);
+  const along = (apart * apart + bracketRadius * bracketRadius - stayLength * stayLength) / (2 * apart);
+  const square = bracketRadius * bracketRadius - along * along;
+  if (!(square > 0 && bracketRadius > 0 && stayLength > 0))
+    return noBalance('stayCannotClose', { end: 'rear', found: stayLength });
+  const aside = Math.sqrt(square) * (bracketSide === 'above' ? 1 : -1) * (toX >= 0 ? 1 : -1);
+  const bolt = {
+    x: axle.x + (along * toX - aside * toY) / apart,
+    y: axle.y + (along * toY + aside * toX) / apart,
+  };
+  return { ok: true, axle, bolt, anchor };
+}
+
 /**
  * Slope (rise per run toward the front) of the line from the rear contact patch along which a rear braking force
  * may act without asking anything of the rear spring. Caliper on the arm: through the pivot. Caliper on its own
@@ -54,24 +86,14 @@ export function rearBrakeSlope(
 ): number | NoBalance {
   const arm = swingarmSlope(pivotX, pivotY);
   if (brake.caliper === 'onArm') return arm;
-  const { anchor, bracketRadius, stayLength, bracketSide } = brake;
-  const axleX = -machine.rear.arm * Math.cos(armAngle);
-  const axleY = -machine.rear.arm * Math.sin(armAngle);
-  const toX = anchor.x - axleX;
-  const toY = anchor.y - axleY;
-  const apart = Math.hypot(toX, toY);
-  const along = (apart * apart + bracketRadius * bracketRadius - stayLength * stayLength) / (2 * apart);
-  const square = bracketRadius * bracketRadius - along * along;
-  if (!(square > 0 && bracketRadius > 0 && stayLength > 0))
-    return noBalance('stayCannotClose', { end: 'rear', found: stayLength });
-  const aside = Math.sqrt(square) * (bracketSide === 'above' ? 1 : -1) * (toX >= 0 ? 1 : -1);
-  const boltX = axleX + (along * toX - aside * toY) / apart;
-  const boltY = axleY + (along * toY + aside * toX) / apart;
-  const stayX = (anchor.x - boltX) / stayLength;
-  const stayY = (anchor.y - boltY) / stayLength;
+  const places = stayPlaces(brake, machine.rear.arm, armAngle);
+  if (!places.ok) return places;
+  const { axle, bolt, anchor } = places;
+  const stayX = (anchor.x - bolt.x) / brake.stayLength;
+  const stayY = (anchor.y - bolt.y) / brake.stayLength;
   // Distances of the stay's line from axle and pivot, positive where a pull toward the anchor turns counter-clockwise.
-  const aboutAxle = (boltX - axleX) * stayY - (boltY - axleY) * stayX;
-  const aboutPivot = boltX * stayY - boltY * stayX;
+  const aboutAxle = (bolt.x - axle.x) * stayY - (bolt.y - axle.y) * stayX;
+  const aboutPivot = bolt.x * stayY - bolt.y * stayX;
   if (!(Math.abs(aboutAxle) >= LEAST_LEVER))
     return noBalance('stayThroughAxle', { end: 'rear', found: Math.abs(aboutAxle), limit: LEAST_LEVER });
   return arm - (machine.rearRadius * aboutPivot) / (aboutAxle * pivotX);

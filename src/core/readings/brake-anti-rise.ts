@@ -1,0 +1,33 @@
+/** Rear brake anti-rise: how much of its load transfer the rear brake itself holds down. */
+import { rearBrakeSlope } from '../springs/rear-brake.ts';
+import { antiRise } from './engine-braking.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Anti-rise of the rear brake alone, per cent: 100·slope of the brake line / slope of the load-transfer line. Caliper on
+ * the swingarm: the line runs through the pivot. On a stay of its own: through the crossing of arm line and stay. 0
+ * lets the rear rise by all of the load transfer, 100 keeps it where it is. Moments of arm, wheel and bracket
+ * (rear-brake.ts). No answer without a centre of gravity above the ground, or where the stay cannot hold.
+ * Worked: a pivot 342 up and 570 ahead with a load-transfer slope of 0.4 give 150, the caliper on the arm.
+ */
+export const brakeAntiRise: Reading = {
+  key: 'brakeAntiRise',
+  label: 'Rear brake, anti-rise',
+  group: 'drive',
+  quantity: 'percent',
+  construction: 'brakeLine',
+  read: (stance) => {
+    const { machine, arm, pose } = stance;
+    const slope = rearBrakeSlope(machine.brake, machine, arm.angle, pose.originX, pose.originY);
+    if (typeof slope === 'number') return antiRise(stance, slope);
+    return slope.reason === 'stayThroughAxle' ? 'stayThroughAxle' : 'stayCannotClose';
+  },
+  more: 'rear held down more on the rear brake',
+  less: 'rear held down less on the rear brake',
+  help: {
+    what: 'How much of the rear brake’s load transfer the brake’s own pull on the swingarm holds down, without the spring.',
+    sign: '100 % keeps the rear where it is; more pulls it down, less lets it rise.',
+    measured: 'Computed from pivot, tyre and what holds the caliper.',
+    feels: 'More keeps the rear low on the rear brake; too much makes the wheel hop on rough ground.',
+  },
+};

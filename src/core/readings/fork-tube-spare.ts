@@ -1,0 +1,24 @@
+/** Fork tube beyond the least that the clamps must hold. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Fork height less the least fork height that the maker's manual allows, mm, a fork extender counted out; below zero
+ * the clamps hold too little tube. No answer while the least height is not known. Worked: a height of 5 with a least
+ * height of 2 leaves 3.
+ */
+export const forkTubeSpare: Reading = {
+  key: 'forkTubeSpare',
+  label: 'Fork tube to spare',
+  group: 'suspension',
+  quantity: 'length',
+  construction: 'forkTop',
+  read: ({ machine: { front } }) => front.tubeSpare ?? 'noLeastHeight',
+  more: 'more tube in the clamps',
+  less: 'less tube in the clamps',
+  help: {
+    what: 'Tube standing out of the top clamp beyond the least that the maker’s manual asks for.',
+    sign: 'Positive is safe; below zero the clamps hold too little tube.',
+    measured: 'Ruler from the top clamp to the top of the tube, less the manual’s least.',
+    feels: 'Nothing, until a clamp slips; keep it above zero.',
+  },
+};

@@ -1,0 +1,29 @@
+/** Tests of the reading frontWheelLoad: the worked number and its absences. */
+import { expect, it } from 'vitest';
+import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { ridden, sprungAt } from '../../../tests/support/ridden-bike.ts';
+import { standing } from '../../../tests/support/standing.ts';
+import { STANDARD_GRAVITY } from '../units/convert.ts';
+import { AT_REST } from '../springs/ride-forces.ts';
+import { steadyLoads } from '../springs/steady-loads.ts';
+import { frontWheelLoad } from './front-wheel-load.ts';
+
+it('of 280 kg half-way between the patches is 1372.931', () => {
+  const on = ridden('riderUp');
+  const even = { ...on, mass: 280, centreX: on.pose.wheelbase / 2 };
+  const loads = steadyLoads(even, AT_REST, { caliper: 'onArm' });
+  if (!loads.ok) throw new Error(loads.reason);
+  const balance = { ...on.balance, front: { ...on.balance.front, wheelLoad: loads.frontLoad } };
+  expect(frontWheelLoad.read({ ...even, balance })).toBeCloseTo(1372.931, 3);
+});
+
+it('is that of the whole bike in balance about the other patch', () => {
+  const on = ridden('riderUp');
+  const lever = on.centreX;
+  expect(frontWheelLoad.read(on)).toBeCloseTo((on.mass * STANDARD_GRAVITY * lever) / on.pose.wheelbase, 6);
+});
+
+it('has no number without springs, nor in a state that they do not carry', () => {
+  expect(frontWheelLoad.read(standing(plainBike, plainSetup))).toBe('noSprings');
+  expect(frontWheelLoad.read(sprungAt({ front: 40, rear: 30 }))).toBe('notCarried');
+});

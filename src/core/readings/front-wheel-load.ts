@@ -1,0 +1,26 @@
+/** Front wheel load: what the front tyre presses on the ground with. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Vertical force of the ground on the front tyre, N, in the ride state; lean does not change it. From the balance of the
+ * whole bike about its contact patches. No answer without springs, or in a state that is no balance.
+ * Worked: 280 kg whose centre lies half-way between the patches stands with 1372.931 at either end.
+ */
+export const frontWheelLoad: Reading = {
+  key: 'frontWheelLoad',
+  label: 'Front wheel load',
+  group: 'suspension',
+  quantity: 'force',
+  construction: 'wheelLoads',
+  read: ({ balance, sprung }) =>
+    balance?.front.wheelLoad ?? (sprung === undefined ? 'noSprings' : 'notCarried'),
+  more: 'more load on the front',
+  less: 'less load on the front',
+  help: {
+    what: 'What the front tyre presses on the road with in this ride state.',
+    sign: 'Positive; at zero the front wheel lifts.',
+    measured:
+      'Scale under the wheel, the other wheel on a block of the scale’s height, rider on; moving, computed.',
+    feels: 'More grips and steers better, and works the front tyre harder.',
+  },
+};

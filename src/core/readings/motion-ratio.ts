@@ -1,0 +1,26 @@
+/** Motion ratio: how far the shock moves for the rear wheel's movement. */
+import { rearMotionRatio } from '../springs/at-the-wheel.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Shock stroke per rise of the rear axle, square to the ground as the bike stands; a plain number. Lever of the shock
+ * about the pivot over the pivot's distance ahead of the patch (virtual work). Always there; zero at a dead point.
+ * Worked: a shock that acts with 228 about a pivot 570 ahead gives 0.4.
+ */
+export const motionRatio: Reading = {
+  key: 'motionRatio',
+  label: 'Motion ratio, shock to wheel',
+  group: 'suspension',
+  quantity: 'ratio',
+  construction: 'rearTravel',
+  read: rearMotionRatio,
+  more: 'shock moves more for the wheel',
+  less: 'shock moves less for the wheel',
+  help: {
+    what: 'How many mm the shock moves for one mm of the rear wheel, at this place of the travel.',
+    sign: 'Positive: the shock goes in as the wheel rises.',
+    measured: 'Lift the wheel by 10 mm about where it stands and see how far the shock moves.',
+    feels:
+      'More makes the same spring stiffer at the wheel, by its square; a change over the travel makes it progressive.',
+  },
+};

@@ -1,0 +1,24 @@
+/** Rear travel left: how far the rear axle can still rise. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Rear travel left, mm at the axle: to the end of shock or links, or to where the coils close when the springs are
+ * known and close first. Below zero when the travel dialled lies beyond closed coils. Always there.
+ * Worked: 130 of travel with 35 used leaves 95; coils that close at 120 leave 85.
+ */
+export const rearTravelLeft: Reading = {
+  key: 'rearTravelLeft',
+  label: 'Rear travel left',
+  group: 'suspension',
+  quantity: 'length',
+  construction: 'rearTravel',
+  read: ({ travel, machine, sprung }) => (sprung?.most.rear ?? machine.rear.wheelTravel) - travel.rear,
+  more: 'more rear travel left',
+  less: 'less rear travel left',
+  help: {
+    what: 'How far the rear axle can still rise before a stop or closed coils end it.',
+    sign: 'Positive while travel is left; below zero the coils would have closed already.',
+    measured: 'Rubber ring on the shock’s rod, or the travel of the table less what is used.',
+    feels: 'Little is left for bumps, load and passenger before the rear bottoms.',
+  },
+};

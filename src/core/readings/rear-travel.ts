@@ -1,0 +1,25 @@
+/** Rear travel used: how far the rear axle has risen. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Rear travel used, mm: rise of the axle from hanging with the shock as dialled, square to the ground with the frame
+ * held; never negative. The stance's own travel, so always there. Worked: an axle that stands 35 above where it hangs
+ * gives 35.
+ */
+export const rearTravel: Reading = {
+  key: 'rearTravel',
+  label: 'Rear travel used',
+  group: 'suspension',
+  quantity: 'length',
+  construction: 'rearTravel',
+  read: ({ travel }) => travel.rear,
+  more: 'rear deeper in its travel',
+  less: 'rear higher in its travel',
+  help: {
+    what: 'How far the rear axle has risen from where it hangs, the frame held.',
+    sign: 'Zero is hanging; it is never negative.',
+    measured:
+      'Tape from the axle straight up to a mark on the tail, hanging and as it stands; the difference.',
+    feels: 'More brings the rear down: flatter swingarm, more rake, slower steering.',
+  },
+};

@@ -1,0 +1,31 @@
+/** Spring force at the rear wheel: what the shock's springs hold up. */
+import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
+import { withoutSprings } from './springs-known.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Force of all shocks' springs at the rear axle, N, square to the ground as the bike stands: spring force × motion
+ * ratio (virtual work). Positive pushes the wheel down. No answer without springs, or beyond closed coils.
+ * Worked: a spring that pushes with 3000 at a motion ratio of 0.4 gives 1200.
+ */
+export const rearWheelForce: Reading = {
+  key: 'rearWheelForce',
+  label: 'Spring force at the rear wheel',
+  group: 'suspension',
+  quantity: 'force',
+  construction: 'rearTravel',
+  read: (stance) => {
+    const { sprung } = stance;
+    return sprung === undefined
+      ? 'noSprings'
+      : (withoutSprings(sprung, stance.travel.rear, 'rear') ?? rearForceAtWheel(sprung, stance));
+  },
+  more: 'springs push harder at the wheel',
+  less: 'springs push less at the wheel',
+  help: {
+    what: 'What the shock’s springs push with at the rear wheel, links included.',
+    sign: 'Positive pushes the wheel down; below zero a top-out spring holds it up.',
+    measured: 'Computed; at rest it is the rear wheel’s load less the weight of wheel and swingarm.',
+    feels: 'It is the load the rear springs carry; chain, swingarm and brake carry the rest.',
+  },
+};

@@ -1,0 +1,26 @@
+/** Rear wheel load: what the rear tyre presses on the ground with. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Vertical force of the ground on the rear tyre, N, in the ride state; lean does not change it. From the balance of the
+ * whole bike about its contact patches. No answer without springs, or in a state that is no balance.
+ * Worked: 280 kg whose centre lies half-way between the patches stands with 1372.931 at either end.
+ */
+export const rearWheelLoad: Reading = {
+  key: 'rearWheelLoad',
+  label: 'Rear wheel load',
+  group: 'suspension',
+  quantity: 'force',
+  construction: 'wheelLoads',
+  read: ({ balance, sprung }) =>
+    balance?.rear.wheelLoad ?? (sprung === undefined ? 'noSprings' : 'notCarried'),
+  more: 'more load on the rear',
+  less: 'less load on the rear',
+  help: {
+    what: 'What the rear tyre presses on the road with in this ride state.',
+    sign: 'Positive; at zero the rear wheel lifts.',
+    measured:
+      'Scale under the wheel, the other wheel on a block of the scale’s height, rider on; moving, computed.',
+    feels: 'More drives better out of corners; too little lets the rear step out on the brakes.',
+  },
+};

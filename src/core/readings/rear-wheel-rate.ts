@@ -1,0 +1,34 @@
+/** Rear wheel rate: how stiff the shock is at the wheel. */
+import { rearWheelRate as rateAtWheel } from '../springs/at-the-wheel.ts';
+import { withoutSprings } from './springs-known.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Rate of all shocks' springs at the rear wheel, N/mm: force at the axle per its rise, both square to the ground with
+ * the frame held. Spring rate × motion ratio², and the spring's force × change of the motion ratio. No answer without
+ * springs, beyond closed coils, or where the links have none. Worked: a spring of 100 on a shock that goes in by half
+ * of the wheel's rise gives 25, the frame held as its table was measured.
+ */
+export const rearWheelRate: Reading = {
+  key: 'rearWheelRate',
+  label: 'Rear wheel rate',
+  group: 'suspension',
+  quantity: 'rate',
+  construction: 'rearTravel',
+  read: (stance) => {
+    const { sprung } = stance;
+    if (sprung === undefined) return 'noSprings';
+    const beyond = withoutSprings(sprung, stance.travel.rear, 'rear');
+    if (beyond !== null) return beyond;
+    const rate = rateAtWheel(sprung, stance.travel.rear, stance.pose.pitch);
+    return typeof rate === 'number' ? rate : 'linksSilent';
+  },
+  more: 'rear stiffer',
+  less: 'rear softer',
+  help: {
+    what: 'How much more load the rear carries for each mm it sinks, of the springs alone.',
+    sign: 'Mostly positive; below zero the rear gives way, which falling leverage can bring about.',
+    measured: 'Computed from the shock’s spring and the links; on the bike, the sag that a known load adds.',
+    feels: 'Stiffer squats less and rides harsher; softer grips better and bottoms sooner.',
+  },
+};

@@ -1,0 +1,23 @@
+/** Shock stroke used: how far the shock has gone in. */
+import type { Reading } from './reading.ts';
+
+/**
+ * How far the shock is pushed in from its own full length, mm. From the links, or from the measured table. Always
+ * there. Worked: a shock 330 long that measures 312 eye to eye has used 18.
+ */
+export const shockStroke: Reading = {
+  key: 'shockStroke',
+  label: 'Shock stroke used',
+  group: 'suspension',
+  quantity: 'length',
+  construction: 'rearTravel',
+  read: ({ arm }) => arm.shockStroke,
+  more: 'shock pressed further in',
+  less: 'shock less pressed in',
+  help: {
+    what: 'How far the shock has gone in from its own full length.',
+    sign: 'Zero is fully extended; positive is pushed in.',
+    measured: 'Eye to eye with the wheel hanging, less eye to eye as it stands.',
+    feels: 'It is what the shock’s spring and its bump rubber see of the wheel’s travel.',
+  },
+};

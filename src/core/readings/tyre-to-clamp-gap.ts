@@ -1,0 +1,29 @@
+/** Gap between front tyre and lower clamp with the fork fully in. */
+import type { Reading } from './reading.ts';
+
+/**
+ * Gap between the front tyre's tread and the lower clamp's underside with all fork travel used and the fork height as
+ * dialled, mm along the legs; below zero the tyre would hit the clamp. Length of the legs below the top clamp − travel
+ * − depth of the lower clamp − tyre radius. Growth of the tyre with speed and mudguards are not counted. No answer
+ * without the depth of the clamp. Worked: legs of 720, 120 of travel, a clamp 215 deep and a radius of 300 leave 85.
+ */
+export const tyreToClampGap: Reading = {
+  key: 'tyreToClampGap',
+  label: 'Front tyre to lower clamp',
+  group: 'suspension',
+  quantity: 'length',
+  construction: 'clampGap',
+  read: ({ machine: { front, frontRadius } }) =>
+    front.lowerClampDepth === null
+      ? 'noClampDepth'
+      : front.legLength - front.travel - front.lowerClampDepth - frontRadius,
+  more: 'more room over the front tyre',
+  less: 'less room over the front tyre',
+  help: {
+    what: 'Room left between front tyre and lower clamp when the fork is fully in, as high as it stands in its clamps.',
+    sign: 'Positive is clear; below zero the tyre hits the clamp before the fork ends.',
+    measured:
+      'Springs out, fork pushed fully in: ruler from tread to clamp. Mind the mudguard, and that a tyre grows with speed.',
+    feels: 'Nothing until it is gone; then the tyre stops dead under hard braking.',
+  },
+};

@@ -1,0 +1,9 @@
+/** Whether a bike's drive pulls along a run at all. */
+import { hasRuns } from '../drive/drive-kind.ts';
+import type { Stance } from '../springs/stance.ts';
+import type { AbsentReason } from './reading.ts';
+
+/** Why a stance has no chain run to tell of; null with a chain or a belt. */
+export function withoutRun({ machine }: Stance): AbsentReason | null {
+  return hasRuns(machine.driveKind) ? null : 'noRun';
+}

@@ -1,0 +1,112 @@
+/** Travel, clearance and wheel loads laid over the bike: what the readings of the suspension are measured along. */
+import { frontAxleX, frontAxleY } from '../core/chassis/front-end.ts';
+import { suspensionAt } from '../core/linkage/suspension.ts';
+import type { Point } from '../core/plane/point.ts';
+import { onGround } from '../core/sketch/points.ts';
+import type { StandingBike } from '../core/springs/stand-bike.ts';
+import type { Stance } from '../core/springs/stance.ts';
+import { pen, segment } from './outline.ts';
+import type { Shape } from './shape.ts';
+
+/** Pieces in which the rear axle's way is drawn. */
+const PIECES = 16;
+/** Length of an arrow for each newton of load, mm: a tonne of thrust would be as long as the bike. */
+const MM_PER_NEWTON = 0.12;
+/** Half of the line that stands for the clamp's underside, mm. */
+const CLAMP_HALF = 70;
+
+/** A place on the middle of the legs, `down` mm below the top clamp and `ahead` mm square ahead of them. */
+function onLegs(on: Stance, down: number, ahead: number): Point {
+  const { headX, headY, axisAngle, legLean, clampOffset } = on.machine.front;
+  return onGround(
+    on,
+    headX + clampOffset * Math.cos(axisAngle) + down * Math.sin(legLean) + ahead * Math.cos(legLean),
+    headY + clampOffset * Math.sin(axisAngle) - down * Math.cos(legLean) + ahead * Math.sin(legLean),
+  );
+}
+
+/** Where the front axle is with so much travel used, the frame as it stands. */
+export function frontAxleAt(on: Stance, travel: number): Point {
+  const { front } = on.machine;
+  return onGround(on, frontAxleX(front, travel), frontAxleY(front, travel));
+}
+
+/** The front axle's way, from fully extended to fully in. */
+export function forkTravelShapes(on: StandingBike): Shape[] {
+  const most = on.sprung?.most.front ?? on.machine.front.travel;
+  const [from, to] = [frontAxleAt(on, 0), frontAxleAt(on, most)];
+  return [segment('dimension', from, to, { arrows: 'both' }), ...endTicks(from, to)];
+}
+
+/** The rear axle's way about the pivot, from hanging to the end of the travel. */
+export function rearTravelShapes(on: StandingBike): Shape[] {
+  const { rear } = on.machine;
+  const most = on.sprung?.most.rear ?? rear.wheelTravel;
+  const way: Point[] = [];
+  for (let piece = 0; piece <= PIECES; piece++) {
+    const at = suspensionAt(rear, (most * piece) / PIECES);
+    if (at.ok) way.push(onGround(on, -rear.arm * Math.cos(at.angle), -rear.arm * Math.sin(at.angle)));
+  }
+  if (way.length < 2) return [];
+  const [first, ...rest] = way;
+  const line = pen().move(first.x, first.y);
+  for (const place of rest) line.line(place.x, place.y);
+  return [line.shape('dimension', { arrows: 'both' }), ...endTicks(first, way[way.length - 1])];
+}
+
+/** Short lines across both ends of a way. */
+function endTicks(from: Point, to: Point): Shape[] {
+  const length = Math.max(1e-6, Math.hypot(to.x - from.x, to.y - from.y));
+  const x = (-30 * (to.y - from.y)) / length;
+  const y = (30 * (to.x - from.x)) / length;
+  return [from, to].map((end) =>
+    segment('dimension', { x: end.x - x, y: end.y - y }, { x: end.x + x, y: end.y + y }),
+  );
+}
+
+/** The tube that stands out of the top clamp, from the least that it must to where it ends. */
+export function forkTopShapes(on: Stance): Shape[] {
+  const { tubeSpare } = on.machine.front;
+  if (tubeSpare === null) return [];
+  const top = on.machine.front.tubeAbove;
+  const from = onLegs(on, tubeSpare - top, 0);
+  const to = onLegs(on, -top, 0);
+  return [segment('dimension', from, to, { arrows: 'both' }), ...endTicks(from, to)];
+}
+
+/** Where the gap between tyre and lower clamp is, with the fork fully in; null while the clamp is not known. */
+export function clampGapPlaces(on: Stance): { tyre: Point; clamp: Point } | null {
+  const { front, frontRadius } = on.machine;
+  if (front.lowerClampDepth === null) return null;
+  const tread = front.legLength - front.travel - frontRadius;
+  return {
+    tyre: onLegs(on, tread, front.axleLead),
+    clamp: onLegs(on, front.lowerClampDepth, front.axleLead),
+  };
+}
+
+/** The front tyre with the fork fully in, the lower clamp's underside, and the gap between them. */
+export function clampGapShapes(on: Stance): Shape[] {
+  const places = clampGapPlaces(on);
+  if (places === null) return [];
+  const { front, frontRadius } = on.machine;
+  const depth = front.lowerClampDepth ?? 0;
+  const axle = frontAxleAt(on, front.travel);
+  return [
+    pen().circle(axle.x, axle.y, frontRadius).shape('heightLine'),
+    segment(
+      'dimension',
+      onLegs(on, depth, front.axleLead - CLAMP_HALF),
+      onLegs(on, depth, front.axleLead + CLAMP_HALF),
+    ),
+    segment('dimension', places.tyre, places.clamp, { arrows: 'both' }),
+  ];
+}
+
+/** Both wheel loads as arrows under the patches; nothing in a state that is no balance. */
+export function wheelLoadShapes({ balance, pose }: StandingBike): Shape[] {
+  if (balance === undefined) return [];
+  const arrow = (x: number, load: number): Shape =>
+    segment('dimension', { x, y: -load * MM_PER_NEWTON }, { x, y: 0 }, { arrows: 'end' });
+  return [arrow(0, balance.rear.wheelLoad), arrow(pose.wheelbase, balance.front.wheelLoad)];
+}

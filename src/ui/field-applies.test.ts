@@ -1,0 +1,40 @@
+/** Tests of which figures are asked for. */
+import { expect, it } from 'vitest';
+import { plainBike } from '../../tests/support/plain-bike.ts';
+import type { Bike } from '../core/chassis/bike.ts';
+import { BIKE_FIELDS } from '../document/editable-fields.ts';
+import { fieldApplies } from './field-applies.ts';
+
+const hidden = (bike: Bike) =>
+  BIKE_FIELDS.map(({ path }) => path).filter((path) => !fieldApplies(bike, path));
+const driven = (kind: Bike['drive']['kind']): Bike => ({
+  ...plainBike,
+  drive: { ...plainBike.drive, kind },
+  rearBrake: { ...plainBike.rearBrake, caliper: 'ownStay' },
+});
+
+it('all figures are, of a bike with a chain and a caliper on a stay', () => {
+  expect(hidden(driven('chain'))).toEqual([]);
+  expect(hidden(driven('belt'))).toEqual([]);
+});
+
+it('those of run and guide are not with a shaft, and those of the gearbox not with a hub motor', () => {
+  const ofRuns = [
+    'frame.countershaft.x',
+    'frame.countershaft.y',
+    'frame.guideRadius',
+    'drive.chainPitch',
+    'drive.leastFrontTeeth',
+  ];
+  expect(hidden(driven('shaft'))).toEqual(ofRuns);
+  expect(hidden(driven('hub'))).toEqual([...ofRuns, 'drive.primaryRatio']);
+});
+
+it('those of the stay are not with a caliper on the swingarm', () => {
+  expect(hidden(plainBike)).toEqual([
+    'rearBrake.stayAnchor.x',
+    'rearBrake.stayAnchor.y',
+    'rearBrake.bracketRadius',
+    'rearBrake.stayLength',
+  ]);
+});

@@ -1,0 +1,25 @@
+/** Which of the bike's figures say something about this bike; the others are not asked for. */
+import type { Bike } from '../core/chassis/bike.ts';
+import { hasRuns } from '../core/drive/drive-kind.ts';
+
+const runs = (bike: Bike): boolean => hasRuns(bike.drive.kind);
+const geared = (bike: Bike): boolean => bike.drive.kind !== 'hub';
+const stayed = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
+
+const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
+  'frame.countershaft.x': runs,
+  'frame.countershaft.y': runs,
+  'frame.guideRadius': runs,
+  'drive.chainPitch': runs,
+  'drive.leastFrontTeeth': runs,
+  'drive.primaryRatio': geared,
+  'rearBrake.stayAnchor.x': stayed,
+  'rearBrake.stayAnchor.y': stayed,
+  'rearBrake.bracketRadius': stayed,
+  'rearBrake.stayLength': stayed,
+};
+
+/** Whether a field, by its path, is asked for on this bike. */
+export function fieldApplies(bike: Bike, path: string): boolean {
+  return NEEDS[path]?.(bike) ?? true;
+}

@@ -1,0 +1,178 @@
+/** Chain, belt, shaft and hub, both kinds of braking, and the clearances at the fork, on the page. */
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
+import {
+  field,
+  FRONT_HEIGHT,
+  liveRegion,
+  readingLine,
+  readings,
+  readingText,
+  REAR_HEIGHT,
+  typeInto,
+  undo,
+  why,
+} from './support/panels.ts';
+import { layerOf, pictureText, wordsOf } from './support/stand-picture.ts';
+import { chooseMode, handle, openPage } from './support/stand.ts';
+
+const SHAFT = fileURLToPath(new URL('../../fixtures/bikes/shaft.json', import.meta.url));
+
+async function openShaft(page: Page): Promise<void> {
+  await openPage(page);
+  const file = { name: 'shaft.json', mimeType: 'application/json', buffer: readFileSync(SHAFT) };
+  await page.getByLabel('Bike file', { exact: true }).setInputFiles(file);
+  const said = page.getByRole('status').filter({ hasText: 'Opened shaft.json' });
+  await said.getByRole('button', { name: 'Dismiss' }).click();
+}
+
+async function showAllReadings(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Choose readings' }).click();
+  await readings(page)
+    .getByRole('button', { name: /^Show all/ })
+    .click();
+  await readings(page).getByRole('button', { name: 'Done' }).click();
+}
+
+async function ride(page: Page, state: string): Promise<void> {
+  await page.getByRole('group', { name: 'Ride state' }).getByText(state, { exact: true }).click();
+}
+
+async function openGroup(page: Page, name: string): Promise<void> {
+  await page.locator('.bike').getByText(name, { exact: true }).click();
+}
+
+async function expectNothingSerious(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).include('main').analyze();
+  const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+  expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+}
+
+test('the engine-braking line is drawn while its reading is chosen, and named with its number', async ({
+  page,
+}) => {
+  await openPage(page);
+  await showAllReadings(page);
+  await ride(page, 'Rider up');
+  const before = await pictureText(page);
+  expect(wordsOf(before).join()).not.toContain('Engine-braking');
+  await readingLine(page, 'Engine braking, anti-rise').click();
+  const lit = await pictureText(page);
+  const number = await readingText(page, 'Engine braking, anti-rise');
+  expect(wordsOf(lit)).toContain(`Engine-braking line, anti-rise ${number}`);
+  const lines = (picture: string) => layerOf(picture, 'construction').split('<path').length;
+  // The line, the bottom run and the swingarm carried on to where they cross.
+  expect(lines(lit)).toBeGreaterThanOrEqual(lines(before) + 3);
+  const saved = await savedDocument(page);
+  expect(number).toBe(writtenReading(standing(saved, 'riderUp'), 'engineBraking').replace(/\s/g, ' '));
+  await readingLine(page, 'Engine braking, anti-rise').click();
+  expect(wordsOf(await pictureText(page)).join()).not.toContain('Engine-braking');
+});
+
+test('a caliper put on a stay of its own asks for the stay, draws it and changes the brake’s anti-rise', async ({
+  page,
+}) => {
+  await openPage(page);
+  await showAllReadings(page);
+  await chooseMode(page, 'Edit');
+  await openGroup(page, 'Rear brake');
+  await expect(field(page, 'Bracket radius')).toBeHidden();
+  const onArm = await readingText(page, 'Rear brake, anti-rise');
+  await page.getByRole('combobox', { name: 'Rear caliper' }).selectOption({ label: 'On a stay of its own' });
+  await page.getByRole('combobox', { name: 'Bracket’s bolt' }).selectOption({ index: 1 });
+  await typeInto(page, 'Brake stay’s length', '525');
+  await typeInto(page, 'Brake stay’s anchor, above the pivot', '-70');
+  await readingLine(page, 'Rear brake, anti-rise').click();
+  const number = await readingText(page, 'Rear brake, anti-rise');
+  expect(number).not.toBe(onArm);
+  const words = wordsOf(await pictureText(page));
+  expect(words).toContain(`Rear-brake line, anti-rise ${number}`);
+  expect(words).toContain('Caliper’s stay');
+  const { rearBrake } = (await savedDocument(page)).bike;
+  expect(rearBrake).toMatchObject({ caliper: 'ownStay', bracketSide: 'below', stayLength: 525 });
+  await expectNothingSerious(page);
+  await typeInto(page, 'Brake stay’s length', '5');
+  await expect(readingLine(page, 'Rear brake, anti-rise').locator('.change')).toContainText('reach');
+  for (let step = 0; step < 5; step++) await undo(page);
+  await expect(field(page, 'Bracket radius')).toBeHidden();
+  expect(await readingText(page, 'Rear brake, anti-rise')).toBe(onArm);
+});
+
+test('a shaft bike has no sprockets, no dials of a chain and no readings of a run, and Why speaks of none', async ({
+  page,
+}) => {
+  await openShaft(page);
+  await showAllReadings(page);
+  await expect(handle(page, 'grip-axlePosition')).toHaveCount(0);
+  await expect(handle(page, 'point-countershaft')).toHaveCount(0);
+  for (const label of ['Front sprocket', 'Rear sprocket', 'Axle position', 'Chain play'])
+    await expect(field(page, label)).toHaveCount(0);
+  for (const label of ['Top-run angle', 'Final ratio', 'Anti-squat, chain’s part'])
+    await expect(readingLine(page, label).locator('.change')).toHaveText(
+      'a shaft or hub drive has no chain run',
+    );
+  expect(await readingText(page, 'Anti-squat')).toBe(await readingText(page, 'Anti-squat, swingarm’s part'));
+  await typeInto(page, REAR_HEIGHT, '10');
+  await expect(why(page)).toContainText('from swingarm');
+  expect(await why(page).locator('li').allInnerTexts()).not.toEqual([]);
+  expect((await why(page).locator('ul').innerText()).toLowerCase()).not.toMatch(/chain|sprocket/);
+  await expectNothingSerious(page);
+});
+
+test('the kind of drive is chosen in the Bike panel, asks for what it has, and one undo takes it back', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  await openGroup(page, 'Drive');
+  const kind = page.getByRole('combobox', { name: 'Kind of drive' });
+  await expect(kind.locator('option:checked')).toHaveText('Chain');
+  await page.getByRole('checkbox', { name: 'A half link may be put in' }).check();
+  expect((await savedDocument(page)).bike.drive.halfLink).toBe(true);
+  await kind.selectOption({ label: 'Toothed belt' });
+  await expect(page.getByRole('checkbox', { name: 'A half link may be put in' })).toBeHidden();
+  await expect(field(page, 'Chain pitch')).toBeVisible();
+  await kind.selectOption({ label: 'Motor in the rear wheel' });
+  await expect(field(page, 'Chain pitch')).toBeHidden();
+  await expect(page.getByRole('group', { name: 'Gear ratios' })).toBeHidden();
+  await expect(liveRegion(page)).not.toBeEmpty();
+  expect((await savedDocument(page)).bike.drive.kind).toBe('hub');
+  await expectNothingSerious(page);
+  await undo(page);
+  await expect(kind.locator('option:checked')).toHaveText('Toothed belt');
+});
+
+test('gears are added, typed and taken away as a list', async ({ page }) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  await openGroup(page, 'Drive');
+  const gears = page.getByRole('group', { name: 'Gear ratios' });
+  const before = (await savedDocument(page)).bike.drive.gearRatios;
+  await gears.getByRole('button', { name: 'Add a gear' }).click();
+  await typeInto(page, `Gear ${before.length + 1}`, '1.05');
+  await gears.getByRole('button', { name: 'Remove gear 1' }).click();
+  expect((await savedDocument(page)).bike.drive.gearRatios).toEqual([...before.slice(1), 1.05]);
+  await typeInto(page, 'Gear 1', '-3');
+  await expect(field(page, 'Gear 1')).toHaveAttribute('aria-invalid', 'true');
+  expect((await savedDocument(page)).bike.drive.gearRatios[0]).toBe(before[1]);
+});
+
+test('a front tyre that would meet the lower clamp is warned of with its number, until there is room again', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  await openGroup(page, 'Fork');
+  await typeInto(page, 'Lower clamp’s underside', '260');
+  await chooseMode(page, 'Dials');
+  const cautions = page.getByRole('complementary', { name: 'Cautions' });
+  await typeInto(page, FRONT_HEIGHT, '20');
+  const warning = cautions.getByRole('alert');
+  await expect(warning).toContainText(/Warning, Front tyre to lower clamp −[\d.]+\smm\./u);
+  await expect(page.locator('section.stand > [role="alert"]')).toContainText('the tyre meets the clamp');
+  await typeInto(page, FRONT_HEIGHT, '0');
+  await expect(warning).toBeEmpty();
+});

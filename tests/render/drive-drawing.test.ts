@@ -1,0 +1,66 @@
+/** Tests that each kind of drive is drawn as itself, on every style of bike. */
+import { describe, expect, it } from 'vitest';
+import type { Bike } from '../../src/core/chassis/bike.ts';
+import { bikeShapes } from '../../src/scene/bike-drawing.ts';
+import { driveShapes } from '../../src/scene/drive-drawing.ts';
+import type { Role, Shape } from '../../src/scene/shape.ts';
+import { plainBike, plainSetup } from '../support/plain-bike.ts';
+import { standing } from '../support/standing.ts';
+
+const KINDS = ['chain', 'belt', 'shaft', 'hub'] as const;
+const STYLES = ['faired', 'naked', 'offRoad'] as const;
+const driven = (kind: Bike['drive']['kind'], bodywork: Bike['bodywork'] = 'faired'): Bike => ({
+  ...plainBike,
+  bodywork,
+  drive: { ...plainBike.drive, kind },
+});
+const used = { front: 30, rear: 40 };
+
+function numbersOf(shape: Shape): number[] {
+  if (shape.kind !== 'path') return [shape.at.x, shape.at.y];
+  return shape.steps.flatMap((step) => Object.values(step).filter((value) => typeof value === 'number'));
+}
+
+function rolesOf(kind: Bike['drive']['kind']): Set<Role> {
+  const on = standing(driven(kind), plainSetup, used);
+  return new Set(driveShapes(on, 15.875).map(({ role }) => role));
+}
+
+describe.each(KINDS)('a %s drive', (kind) => {
+  it.each(STYLES)('is drawn in finite numbers on a bike %s', (bodywork) => {
+    const bike = driven(kind, bodywork);
+    const shapes = bikeShapes(standing(bike, plainSetup, used), bike, plainSetup);
+    expect(shapes.flatMap(numbersOf).every(Number.isFinite)).toBe(true);
+  });
+});
+
+it('only a chain is drawn as links, only a belt as a band, and neither shaft nor hub has sprockets', () => {
+  const has = (role: Role) => KINDS.filter((kind) => rolesOf(kind).has(role));
+  expect(has('chain')).toEqual(['chain']);
+  expect(has('belt')).toEqual(['belt']);
+  expect(has('sprocket')).toEqual(['chain', 'belt']);
+});
+
+it('a shaft’s housing reaches from the pivot past the rear axle', () => {
+  const on = standing(driven('shaft'), plainSetup, used);
+  const reach = driveShapes(on, 15.875)
+    .flatMap((shape) => (shape.kind === 'path' ? shape.steps : []))
+    .flatMap((step) => (step.op === 'arc' ? [step.cx - step.radius, step.cx + step.radius] : []));
+  expect(Math.min(...reach)).toBeLessThan(on.rearAxleX - 50);
+  expect(Math.max(...reach)).toBeGreaterThan(on.pose.originX);
+});
+
+it('a stay is drawn only where the caliper has one', () => {
+  const stays = (bike: Bike) =>
+    bikeShapes(standing(bike, plainSetup, used), bike, plainSetup).filter(({ role }) => role === 'stay')
+      .length;
+  expect(stays(plainBike)).toBe(0);
+  const rearBrake = {
+    caliper: 'ownStay',
+    stayAnchor: { x: -20, y: -70 },
+    bracketRadius: 90,
+    stayLength: 550,
+    bracketSide: 'below',
+  } as const;
+  expect(stays({ ...plainBike, rearBrake })).toBe(2);
+});

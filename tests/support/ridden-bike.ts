@@ -1,0 +1,40 @@
+/** The plain bike with links, springs and everything a reading asks for, standing in a ride state. */
+import type { Bike } from '../../src/core/chassis/bike.ts';
+import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Balance } from '../../src/core/springs/balance.ts';
+import type { RideState } from '../../src/core/springs/ride-state.ts';
+import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
+import { standBike, type StandingBike } from '../../src/core/springs/stand-bike.ts';
+import type { Travel } from '../../src/core/springs/stance.ts';
+import { linkedBike, sprungSetup } from './linked-bike.ts';
+import { withFork } from './plain-bike.ts';
+
+/** Every part a reading can ask for is known of it. */
+export const wholeBike: Bike = withFork(linkedBike, { leastHeight: 0, lowerClampDepth: 200 });
+
+/** The bike in balance in a state in which its springs carry it. */
+export function ridden(
+  state: Exclude<RideState, 'toppedOut' | 'asDialled'>,
+  bike: Bike = wholeBike,
+  setup: Setup = sprungSetup,
+): StandingBike & { readonly balance: Balance; readonly sprung: SprungMachine } {
+  const found = standBike(bike, setup, state);
+  if (!found.ok) throw new Error(`The bike finds no rest: ${JSON.stringify(found)}`);
+  const { balance, sprung } = found;
+  if (balance === undefined || sprung === undefined) throw new Error(`${state} is no balance`);
+  return { ...found, balance, sprung };
+}
+
+/** The bike at a given travel, with springs known but in no balance. */
+export function sprungAt(
+  travel: Travel,
+  bike: Bike = wholeBike,
+  setup: Setup = sprungSetup,
+): StandingBike & { readonly sprung: SprungMachine } {
+  const dialled = { ...setup, frontTravelUsed: travel.front, rearTravelUsed: travel.rear };
+  const found = standBike(bike, dialled, 'asDialled');
+  if (!found.ok) throw new Error(`The bike has no pose: ${JSON.stringify(found)}`);
+  const { sprung } = found;
+  if (sprung === undefined) throw new Error('the springs are not known');
+  return { ...found, sprung };
+}
