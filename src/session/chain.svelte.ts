@@ -13,6 +13,7 @@ import { dialledAxlePosition } from '../core/springs/chain-in-frame.ts';
 import { axleSlot } from '../core/springs/chain-of.ts';
 import { hangingOn, slackAt, slackThroughTravel } from '../core/springs/chain-slack.ts';
 import { tightestPlace } from '../core/springs/chain-tightest.ts';
+import type { DialRange } from '../core/springs/dial.ts';
 import { dialOf } from '../core/springs/dials.ts';
 import { fewestClearFrontTeeth, guideClearance } from '../core/springs/guide-clearance.ts';
 import { guidePush } from '../core/springs/guide-push.ts';
@@ -70,6 +71,12 @@ export class Chain {
   readonly fitted: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
   /** Play set at the middle of the bottom run with the wheel hanging, mm up and down together. */
   readonly play: number = $derived.by(() => this.#session.document.setup.chainPlay);
+  /** What its dial offers, mm. */
+  readonly playRange: DialRange = $derived.by(() => {
+    const dial = dialOf('chainPlay');
+    if (dial.kind !== 'number') throw new Error('The chain’s play is no number');
+    return dial.range(this.#session.document.bike);
+  });
   /** Whether a half link may join an odd number of links. */
   readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
   /** Where the axle stands, mm back from the slot's front; null without a bike. */

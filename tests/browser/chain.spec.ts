@@ -79,14 +79,14 @@ test('more slack asks for a longer chain, and odd chains come with a half link o
   await openChain(page, 'Axle');
   const rows = chain(page).getByRole('listitem');
   for (const row of await rows.allInnerTexts()) expect(Number(/^\d+/.exec(row)?.[0]) % 2).toBe(0);
-  await typeInto(page, 'Slack, hanging', '60');
+  await typeInto(page, 'Play, hanging', '60');
   await expect(chain(page)).toContainText(
     `asks for ${(await askedFor(page, 60)).exactLinks.toFixed(2)} links`,
   );
   await chain(page).getByLabel('Half link allowed').check();
   const links = (await rows.allInnerTexts()).map((row) => Number(/^\d+/.exec(row)?.[0]));
   expect(links.some((count) => count % 2 === 1)).toBe(true);
-  await typeInto(page, 'Slack, hanging', '600');
+  await typeInto(page, 'Play, hanging', '600');
   await expect(chain(page).getByRole('alert')).toContainText('Kept 60.0 mm');
 });
 
@@ -114,7 +114,7 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   const place = async (): Promise<number> =>
     Number(/axle at ([\d.]+)/.exec(await chainRow(page, links).innerText())?.[1]);
   const before = await place();
-  await typeInto(page, 'Slack, hanging', '60');
+  await typeInto(page, 'Play, hanging', '60');
   await expect.poll(place).toBeLessThan(before);
   await undo(page);
   for (let times = 0; times < 3; times++) await undo(page);

@@ -4,7 +4,7 @@ import type { ChainLoop } from '../drive/chain-loop.ts';
 import { spareForPlay } from '../drive/chain-play.ts';
 import { linksBetween, linksFrom, linksPossible, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
-import { bottomRunInFrame, chainAt, type ChainMachine } from './chain-in-frame.ts';
+import { axleInFrame, bottomRunToAxle, chainToAxle, type ChainMachine } from './chain-in-frame.ts';
 
 /** The slot and how the chain is set in it. */
 export interface AxleSlot {
@@ -70,10 +70,12 @@ export function linksForPlace(
   slot: AxleSlot,
   axlePosition: number,
 ): number | NoLinkage | NoChainPlay {
-  const path = chainAt(machine, loop, slot.rearTravel, axlePosition);
+  const axle = axleInFrame(machine, slot.rearTravel, axlePosition);
+  if ('ok' in axle) return axle;
+  const path = chainToAxle(machine, loop, axle);
   if ('ok' in path) return path;
   if (slot.play === 0) return path.links;
-  const run = bottomRunInFrame(machine, loop, slot.rearTravel, axlePosition);
+  const run = bottomRunToAxle(machine, loop, axle);
   if ('ok' in run) return run;
   const spare = spareForPlay(run, slot.play);
   return spare.ok ? path.links + spare.spare / loop.pitch : { ok: false, reason: 'playImpossible' };

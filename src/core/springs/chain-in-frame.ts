@@ -1,5 +1,5 @@
 /** The taut chain of a machine at any travel and axle position, in frame coordinates: no ground is needed for its length. */
-import { noPose } from '../chassis/no-pose.ts';
+import { noPose, type NoPose } from '../chassis/no-pose.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPath, type ChainPath } from '../drive/chain-path.ts';
@@ -52,7 +52,11 @@ export function chainAt(
   axlePosition: number,
 ): ChainPath | NoLinkage {
   const axle = axleInFrame(machine, rearTravel, axlePosition);
-  if ('ok' in axle) return axle;
+  return 'ok' in axle ? axle : chainToAxle(machine, loop, axle);
+}
+
+/** The taut chain's path with the axle at a place in the frame; see chainAt. */
+export function chainToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point): ChainPath | NoPose {
   const front = countershaftInFrame(machine);
   const { guideRadius } = machine;
   const guide = guideRadius === null ? null : { centre: { x: 0, y: 0 }, radius: guideRadius };
@@ -72,7 +76,11 @@ export function bottomRunInFrame(
   axlePosition: number,
 ): BottomRun | NoLinkage {
   const axle = axleInFrame(machine, rearTravel, axlePosition);
-  if ('ok' in axle) return axle;
+  return 'ok' in axle ? axle : bottomRunToAxle(machine, loop, axle);
+}
+
+/** The taut bottom run with the axle at a place in the frame. */
+export function bottomRunToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point): BottomRun | NoPose {
   const front = countershaftInFrame(machine);
   return (
     bottomRun(loop, axle, front) ?? {
