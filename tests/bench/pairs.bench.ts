@@ -10,7 +10,7 @@ export default function pairs(): string[] {
   const asked = (i: number): PairsAsked => ({
     bike: plainBike,
     setup: { ...plainSetup, shockLength: (i % 50) / 10 },
-    travel: { front: 30, rear: 20 + (i % 7) },
+    ride: { front: 30, rear: 20 + (i % 7) },
     front: { least: 11, most: 20 },
     rear: { least: 21, most: 120 },
     leastFront: 11,
