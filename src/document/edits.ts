@@ -58,7 +58,11 @@ export function fitSprockets(document: BikeDocument, pair: FittedPair): Edited {
   const { bike, setup } = document;
   const onChain = setup.chainLinks !== null;
   const chainLinks = onChain ? links : null;
-  const checked = storable(SETUP_PART, { ...setup, frontTeeth, rearTeeth, axlePosition, chainLinks }, 'setup');
+  const checked = storable(
+    SETUP_PART,
+    { ...setup, frontTeeth, rearTeeth, axlePosition, chainLinks },
+    'setup',
+  );
   if (!checked.ok) return checked;
   const fitted = { ...document, setup: checked.value };
   return onChain && links % 2 === 1 && !bike.drive.halfLink

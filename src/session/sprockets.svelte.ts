@@ -1,12 +1,5 @@
 /** The choice of sprockets: which pairs are asked for, filtered, ordered and compared, and the fitting of one of them. */
-import {
-  filteredPairs,
-  pairDifference,
-  sortedPairs,
-  type PairDifference,
-  type PairFilter,
-  type PairKey,
-} from '../core/effects/pair-choice.ts';
+import { filteredPairs, sortedPairs, type PairFilter, type PairKey } from '../core/effects/pair-choice.ts';
 import {
   pairAsItStands,
   sprocketPairs,
@@ -56,8 +49,6 @@ export interface Lift {
 
 export interface SprocketRow {
   readonly pair: SprocketPair;
-  /** From the pair compared with to this one. */
-  readonly difference: PairDifference | null;
   readonly isPresent: boolean;
   readonly isBaseline: boolean;
   /** Fitting it would change teeth, chain or axle. */
@@ -91,9 +82,7 @@ export class Sprockets {
   readonly hasSprockets: boolean = $derived.by(() => hasRuns(this.#document.bike.drive.kind));
   readonly front: TeethRange = $derived.by(() => this.frontAsked ?? this.#about('frontTeeth', ABOUT_FRONT));
   readonly rear: TeethRange = $derived.by(() => this.rearAsked ?? this.#about('rearTeeth', ABOUT_REAR));
-  readonly halfLink: boolean = $derived.by(
-    () => this.halfLinkAsked ?? this.#document.bike.drive.halfLink,
-  );
+  readonly halfLink: boolean = $derived.by(() => this.halfLinkAsked ?? this.#document.bike.drive.halfLink);
   readonly #asked: PairsAsked = $derived.by(() => ({
     bike: this.#document.bike,
     setup: this.#document.setup,
@@ -203,7 +192,6 @@ export class Sprockets {
         : setup.chainLinks === pair.links;
     return {
       pair,
-      difference: this.reference === null ? null : pairDifference(this.reference, pair),
       isPresent,
       isBaseline: has(baseline.setup),
       changes: !(isPresent && inPlace),
@@ -259,10 +247,7 @@ export class Sprockets {
   fit({ frontTeeth, rearTeeth, links, axlePosition }: SprocketPair): void {
     if (links === null || axlePosition === null) return;
     const fitted = { frontTeeth, rearTeeth, links, axlePosition };
-    this.#session.commit(
-      (from) => fitSprockets(from, fitted),
-      `Sprockets ${frontTeeth}/${rearTeeth}`,
-    );
+    this.#session.commit((from) => fitSprockets(from, fitted), `Sprockets ${frontTeeth}/${rearTeeth}`);
     this.selected = pairKey({ frontTeeth, rearTeeth });
   }
 }

@@ -14,6 +14,7 @@ import { Measuring } from './measuring.svelte.ts';
 import { Mode } from './mode.svelte.ts';
 import { Moving } from './moving.svelte.ts';
 import { Preferences } from './preferences.svelte.ts';
+import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { StandView } from './stand-view.svelte.ts';
 
@@ -30,6 +31,7 @@ export class Workbench {
   readonly handles: Handles;
   readonly moving: Moving;
   readonly measuring: Measuring;
+  readonly sprockets: Sprockets;
   readonly announcer: Announcer;
 
   constructor(document: BikeDocument) {
@@ -47,6 +49,7 @@ export class Workbench {
       this.preferences,
     );
     this.measuring = new Measuring(this.drawing, this.handles, this.stand);
+    this.sprockets = new Sprockets(this.session, this.standing);
     this.announcer = new Announcer(this.standing, this.preferences);
     this.announcer.remember();
   }
