@@ -55,8 +55,8 @@ export interface SprocketRow {
   readonly changes: boolean;
 }
 
-/** An axle this far from where a chain puts it stands there, mm. */
-const SAME_PLACE = 1e-6;
+/** An axle this far from where a chain puts it stands there: less than the marks on a swingarm show, mm. */
+const SAME_PLACE = 0.05;
 
 export class Sprockets {
   readonly #session: BikeSession;

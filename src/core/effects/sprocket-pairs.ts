@@ -81,10 +81,16 @@ export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoSt
   const base = machineForPairs(asked);
   if (!base.ok) return base;
   const pairs: SprocketPair[] = [];
+  let near: Travel | undefined;
   for (let front = Math.ceil(asked.front.least); front <= asked.front.most; front++) {
     if (!teethPossible(front)) continue;
     for (let rear = Math.ceil(asked.rear.least); rear <= asked.rear.most; rear++)
-      if (teethPossible(rear)) pairs.push(sprocketPair(asked, base, front, rear));
+      if (teethPossible(rear)) {
+        // The next pair comes to rest near where this one does.
+        const pair = sprocketPair(asked, base, front, rear, near);
+        near = pair.stance?.travel ?? near;
+        pairs.push(pair);
+      }
   }
   return pairs;
 }
@@ -115,12 +121,15 @@ export function pairAsItStands(asked: PairsAsked): SprocketPair | NoStand {
   return on.ok ? { ...placed, misfit: null, ...readingsOf(on) } : { ...placed, misfit: on };
 }
 
-/** One pair alone; `base` is the machine for pairs of the bike and setup asked about. */
+/**
+ * One pair alone; `base` is the machine for pairs of the bike and setup asked about, `near` a travel to look near first.
+ */
 export function sprocketPair(
   asked: PairsAsked,
   base: Machine,
   frontTeeth: number,
   rearTeeth: number,
+  near?: Travel,
 ): SprocketPair {
   const { bike, rule, setup } = asked;
   const { chainPitch, kind } = bike.drive;
@@ -149,14 +158,14 @@ export function sprocketPair(
   if (axlePosition === null) return { ...bare, ...NOTHING, links, fitting, misfit };
   const placed: Machine = { ...withTeeth, rear: withAxleAt(base.rear, axlePosition) };
   const obstacle = pairObstacle(placed, bike.drive.chainPitch, asked.leastFront);
-  const on = stood(asked, placed);
+  const on = stood(asked, placed, near);
   const found = { ...bare, ...NOTHING, links, fitting, axlePosition, misfit, obstacle };
   return on.ok ? { ...found, ...readingsOf(on) } : { ...found, misfit: misfit ?? on };
 }
 
 /** The machine on its wheels, in the ride state or at the travel asked for. */
-function stood({ ride, setup }: PairsAsked, placed: Machine): Stance | NoStand {
-  return typeof ride === 'string' ? standMachine(placed, setup, ride) : stance(placed, ride);
+function stood({ ride, setup }: PairsAsked, placed: Machine, near?: Travel): Stance | NoStand {
+  return typeof ride === 'string' ? standMachine(placed, setup, ride, near) : stance(placed, ride);
 }
 
 function readingsOf(on: Stance): Pick<SprocketPair, keyof typeof NOT_STANDING> {
