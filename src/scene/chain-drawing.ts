@@ -3,11 +3,10 @@ import { outerTangent, type Circle, type Tangent } from '../core/plane/circle.ts
 import { distance, type Point } from '../core/plane/point.ts';
 import type { Stance } from '../core/springs/stance.ts';
 import { onGround } from '../core/sketch/points.ts';
+import { chainPlates, PLATE_HALF } from './chain-plates.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 
-/** Half the height of a chain's side plate, as a part of the pitch (ISO 606 plates are about 0.9 of it high). */
-const PLATE_HALF = 0.32;
 /** Pin and root of a tooth, as parts of the pitch from the pitch circle. */
 const TOOTH_TIP = 0.3;
 const TOOTH_ROOT = 0.32;
@@ -124,34 +123,18 @@ function pins(line: readonly Stretch[], pitch: number): Point[] {
   return found;
 }
 
-/** The chain as plates: every second link an outer plate, joined by lines along the inner ones. */
 function chainShapes(places: DrivePlaces, pitch: number): Shape[] {
   const line = pitchLine(places);
-  if (line.length === 0) return [];
-  const all = pins(line, pitch);
-  const half = PLATE_HALF * pitch;
-  const draw = pen();
-  for (let i = 0; i < all.length; i++) {
-    const a = all[i];
-    const b = all[(i + 1) % all.length];
-    const h = i % 2 === 0 ? half : half * 0.72;
-    const angle = Math.atan2(b.y - a.y, b.x - a.x);
-    const nx = -Math.sin(angle) * h;
-    const ny = Math.cos(angle) * h;
-    if (i % 2 === 0) {
-      draw.move(a.x + nx, a.y + ny).line(b.x + nx, b.y + ny);
-      draw.arc(b.x, b.y, h, angle + Math.PI / 2, angle - Math.PI / 2);
-      draw.line(a.x - nx, a.y - ny);
-      draw.arc(a.x, a.y, h, angle - Math.PI / 2, angle - (3 * Math.PI) / 2);
-    } else {
-      draw.move(a.x + nx, a.y + ny).line(b.x + nx, b.y + ny);
-      draw.move(a.x - nx, a.y - ny).line(b.x - nx, b.y - ny);
-    }
-  }
-  return [draw.shape('chain')];
+  return line.length === 0 ? [] : [chainPlates(pins(line, pitch), true, pitch)];
 }
 
-function sprocketShapes({ centre, radius }: Circle, teeth: number, pitch: number, holes: boolean): Shape[] {
+/** A sprocket with its real teeth about its pitch circle; `holes` bores a hub. */
+export function sprocketShapes(
+  { centre, radius }: Circle,
+  teeth: number,
+  pitch: number,
+  holes: boolean,
+): Shape[] {
   const tip = radius + TOOTH_TIP * pitch;
   const root = radius - TOOTH_ROOT * pitch;
   const draw = pen();

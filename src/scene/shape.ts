@@ -51,6 +51,8 @@ export type Role =
   | 'sprocket'
   | 'chain'
   | 'guide'
+  | 'rubbing'
+  | 'reach'
   | 'axle'
   | 'shadow'
   | 'squatZone'

@@ -181,6 +181,8 @@ function themeOf(name: ThemeName): Theme {
       sprocket: solid(p.metalDark, p.ink, 1),
       chain: line(p.chain, 1.25),
       guide: solid(p.inkFaint, p.inkSoft, 1),
+      rubbing: line(p.squat, 5),
+      reach: line(p.inkSoft, 1.25, [6, 3]),
       axle: solid(p.background, p.ink, 1.5),
       shadow: line(p.shadow, 1.25, [5, 4]),
       squatZone: solid(p.squatZone, null),

@@ -10,6 +10,7 @@ import {
 import { dimensionLabel, dimensionShapes } from '../scene/dimension-drawing.ts';
 import { groundShapes } from '../scene/ground-drawing.ts';
 import { placeLabels, type Box } from '../scene/label-placing.ts';
+import { rubbingLabels, rubbingShapes } from '../scene/rubbing-drawing.ts';
 import { shadowShapes } from '../scene/shadow-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
 import { standLabels, zoneLabels } from '../scene/stand-labels.ts';
@@ -98,6 +99,7 @@ export class Drawing {
       for (const which of drawn) shapes.push(...constructionShapes(live.stance, which));
       if (highlighted !== null && !drawn.includes(highlighted))
         shapes.push(...constructionShapes(live.stance, highlighted));
+      shapes.push(...rubbingShapes(live.stance, live.bike.drive.chainPitch));
     }
     for (const { from, to } of this.guides)
       shapes.push({
@@ -141,7 +143,12 @@ export class Drawing {
             ...(measured === null ? [] : [dimensionLabel(measured.from, measured.to, options)]),
             // Names of areas cannot move, so the other words make room for them.
             ...zoneLabels(live.stance, options),
-            ...(labels ? standLabels(live.stance, options) : []),
+            ...(labels
+              ? [
+                  ...rubbingLabels(live.stance, live.bike.drive.chainPitch, this.textPx),
+                  ...standLabels(live.stance, options),
+                ]
+              : []),
           ];
     const { view, widthPx, heightPx } = this.#view;
     return {

@@ -2,10 +2,11 @@
 import type { PointKey } from '../core/sketch/points.ts';
 
 /** What lies below the Stand. */
-export type BelowKey = 'why' | 'sprockets';
+export type BelowKey = 'why' | 'chain' | 'sprockets';
 
 export const BELOW: readonly { readonly key: BelowKey; readonly label: string }[] = [
   { key: 'why', label: 'Why' },
+  { key: 'chain', label: 'Chain' },
   { key: 'sprockets', label: 'Sprockets' },
 ];
 

@@ -8,6 +8,7 @@ import type { RideState } from '../core/springs/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
+import { Chain } from './chain.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
 import { Handles, type Handle } from './handles.svelte.ts';
 import { Measuring } from './measuring.svelte.ts';
@@ -33,6 +34,7 @@ export class Workbench {
   readonly measuring: Measuring;
   readonly sprockets: Sprockets;
   readonly announcer: Announcer;
+  readonly chain: Chain;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -52,6 +54,7 @@ export class Workbench {
     this.sprockets = new Sprockets(this.session, this.standing);
     this.announcer = new Announcer(this.standing, this.preferences);
     this.announcer.remember();
+    this.chain = new Chain(this.session, this.standing);
   }
 
   /** Shows the figures of the point that a hand has taken. */
@@ -137,6 +140,7 @@ export class Workbench {
     this.mode.change('dials');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
+    this.chain.clear();
     this.session.open(document);
     this.announcer.remember();
     this.showWhole();

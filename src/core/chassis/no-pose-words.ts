@@ -33,6 +33,8 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
     'The rear suspension’s travel table cannot be used. It needs two rows or more, the first with 0 in both columns, and both wheel travel and shock stroke must rise from row to row.',
   swingarmCannotReach: (no, write) =>
     `The swingarm cannot reach that far: with ${write(no.found, 'length')} asked for, it would have to stand upright or beyond. Use less rear travel or shock length, or check the swingarm’s length and angle.`,
+  axleOutOfSlot: (no, write) =>
+    `The axle would stand ${write(no.found, 'length')} back in a slot of ${write(no.limit, 'length')}. Set it within the slot, or correct the slot’s length.`,
   pivotBehindPatch: (no, write) =>
     `The swingarm pivot is ${write(no.found, 'length')} ahead of the rear contact patch; it must be at least ${write(no.limit, 'length')} ahead. Move the pivot forward or the rear axle back.`,
   sprocketsOverlap: (no, write) =>

@@ -13,6 +13,7 @@ export type NoPoseReason =
   | 'rearTravelBeyond'
   | 'travelTableUnusable'
   | 'swingarmCannotReach'
+  | 'axleOutOfSlot'
   | 'pivotBehindPatch'
   | 'sprocketsOverlap'
   | 'teethImpossible'
@@ -36,5 +37,6 @@ export interface NoPose {
 export function noPose(reason: NoPoseReason, details: Omit<NoPose, 'ok' | 'reason'> = {}): NoPose {
   if (details.found !== undefined && !Number.isFinite(details.found))
     return { ok: false, reason: 'inputNotANumber', ...(details.end && { end: details.end }) };
-  return { ok: false, reason, ...details };
+  const { limit, ...rest } = details;
+  return { ok: false, reason, ...rest, ...(limit !== undefined && Number.isFinite(limit) && { limit }) };
 }

@@ -6,7 +6,7 @@ import { distance, type Point } from '../plane/point.ts';
 import { bottomRun, runMiddle, type BottomRun } from './bottom-run.ts';
 import { linksAround } from './chain-length.ts';
 import { chainLoop } from './chain-loop.ts';
-import { chainPlay, spareForAside, spareForPlay } from './chain-play.ts';
+import { bentRun, chainPlay, spareForAside, spareForPlay } from './chain-play.ts';
 
 function taut(front: Point = { x: 640, y: 110 }, frontTeeth = 15): BottomRun {
   const run = bottomRun(chainLoop(frontTeeth, 45, 15.875), { x: 0, y: 0 }, front);
@@ -95,5 +95,28 @@ describe('play at mid run', () => {
 
   it('cannot be asked for with the middle inside a sprocket', () => {
     expect(spareForAside(taut({ x: 160, y: 0 }), -60)).toBeNull();
+  });
+
+  it('bent for drawing is as long as the taut run and the spare chain, less what the wraps give up', () => {
+    const run = taut();
+    for (const aside of [14, -14]) {
+      const bent = bentRun(run, aside);
+      if (bent === null) throw new Error('no bend');
+      const [from, held, to] = bent;
+      expect(distance(from, run.rear)).toBeCloseTo(run.loop.rearRadius, 10);
+      expect(distance(to, run.front)).toBeCloseTo(run.loop.frontRadius, 10);
+      const middle = runMiddle(run);
+      expect(distance(middle, held)).toBeCloseTo(14, 10);
+      expect(Math.sign(middle.y - held.y)).toBe(Math.sign(aside));
+      // Square to the radius where it touches: a tangent.
+      for (const [centre, touch] of [
+        [run.rear, from],
+        [run.front, to],
+      ])
+        expect(
+          (touch.x - centre.x) * (held.x - touch.x) + (touch.y - centre.y) * (held.y - touch.y),
+        ).toBeCloseTo(0, 7);
+    }
+    expect(bentRun(taut({ x: 160, y: 0 }), -60)).toBeNull();
   });
 });

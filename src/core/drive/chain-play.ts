@@ -1,6 +1,7 @@
 /** How far the bottom run can be pushed up and pulled down at its middle: what a mechanic measures as slack. */
 import { solveBetween } from '../numeric/solve-between.ts';
-import { runMiddle, spareOf, type BottomRun } from './bottom-run.ts';
+import type { Point } from '../plane/point.ts';
+import { frontTouch, rearTouch, runMiddle, spareOf, type BottomRun } from './bottom-run.ts';
 
 /** Play at mid run, mm, square to the taut run. */
 export interface ChainPlay {
@@ -24,12 +25,16 @@ const PLAY_STEP = 1e-10;
 /** Most play either way, in parts of the run's length. */
 const MOST_PART = 0.5;
 
-/**
- * Chain beyond the taut length, mm, that is used up when the middle of the run is held `aside` mm below its taut
- * line (negative: above): two straight pieces, each a tangent of its sprocket; wraps counted in teeth. null when
- * the middle would lie within a pitch circle.
- */
-export function spareForAside(run: BottomRun, aside: number): number | null {
+/** A run bent at its middle: where the middle is held, and the angle and length of both straight pieces. */
+interface Bend {
+  readonly held: Point;
+  readonly rearAngle: number;
+  readonly frontAngle: number;
+  readonly length: number;
+}
+
+/** The run with its middle held `aside` mm below its taut line (negative: above); null within a pitch circle. */
+function bendAt(run: BottomRun, aside: number): Bend | null {
   const { loop, rear, front, angle } = run;
   const middle = runMiddle(run);
   const x = middle.x + aside * Math.sin(angle);
@@ -39,9 +44,32 @@ export function spareForAside(run: BottomRun, aside: number): number | null {
   if (!(behind > loop.rearRadius && ahead > loop.frontRadius)) return null;
   const rearPiece = Math.sqrt(behind * behind - loop.rearRadius * loop.rearRadius);
   const frontPiece = Math.sqrt(ahead * ahead - loop.frontRadius * loop.frontRadius);
-  const rearAngle = Math.atan2(y - rear.y, x - rear.x) + Math.atan2(loop.rearRadius, rearPiece);
-  const frontAngle = Math.atan2(front.y - y, front.x - x) - Math.atan2(loop.frontRadius, frontPiece);
-  return spareOf(run, rearPiece + frontPiece, rearAngle, frontAngle);
+  return {
+    held: { x, y },
+    rearAngle: Math.atan2(y - rear.y, x - rear.x) + Math.atan2(loop.rearRadius, rearPiece),
+    frontAngle: Math.atan2(front.y - y, front.x - x) - Math.atan2(loop.frontRadius, frontPiece),
+    length: rearPiece + frontPiece,
+  };
+}
+
+/**
+ * Chain beyond the taut length, mm, that is used up when the middle of the run is held `aside` mm below its taut
+ * line (negative: above): two straight pieces, each a tangent of its sprocket; wraps counted in teeth. null when
+ * the middle would lie within a pitch circle.
+ */
+export function spareForAside(run: BottomRun, aside: number): number | null {
+  const bend = bendAt(run, aside);
+  return bend === null ? null : spareOf(run, bend.length, bend.rearAngle, bend.frontAngle);
+}
+
+/**
+ * The run as it lies with its middle held aside, for drawing: from the rear sprocket to the held middle to the front
+ * sprocket, in the run's own frame, mm; null as in spareForAside.
+ */
+export function bentRun(run: BottomRun, aside: number): readonly [Point, Point, Point] | null {
+  const bend = bendAt(run, aside);
+  if (bend === null) return null;
+  return [rearTouch(run, bend.rearAngle), bend.held, frontTouch(run, bend.frontAngle)];
 }
 
 /** How far one way (1 down, −1 up) the middle can go with so much spare chain; null when too far. */

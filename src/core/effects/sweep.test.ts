@@ -1,8 +1,9 @@
 /** Tests of readings as curves. */
 import { describe, expect, it } from 'vitest';
-import { linkedBike } from '../../../tests/support/linked-bike.ts';
+import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
+import { standBike } from '../springs/stand-bike.ts';
 import { DIALS } from '../springs/dials.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
@@ -96,6 +97,36 @@ describe('a sweep over a dial', () => {
     expect(curve.highStop?.noStand.reason).toBeDefined();
     const steps = curve.x.slice(1).map((x, i) => x - curve.x[i]);
     for (const step of steps) expect(step).toBeCloseTo(10, 9);
+  });
+});
+
+describe('a sweep over a dial in a ride state', () => {
+  it('settles the bike anew at every place, as the state itself does', () => {
+    const bike = linkedBike;
+    const axis: SweepAxis = { kind: 'dial', dial: 'gas' };
+    const swept = sweep(asked(axis, 0, 0.6, { count: 7, bike, setup: sprungSetup, state: 'onGas' }));
+    expect(swept.x).toHaveLength(7);
+    swept.x.forEach((gas, i) => {
+      const on = standBike(bike, { ...sprungSetup, gas }, 'onGas');
+      if (!on.ok) throw new Error(on.reason);
+      expect(swept.stances[i].travel.rear).toBeCloseTo(on.travel.rear, 7);
+      expect(swept.stances[i].balance?.front.wheelLoad).toBeCloseTo(on.balance?.front.wheelLoad ?? 0, 5);
+    });
+  });
+
+  it('stops where the front wheel lifts, and says so', () => {
+    const axis: SweepAxis = { kind: 'dial', dial: 'gas' };
+    const setup = { ...sprungSetup, gas: 0.4 };
+    const swept = sweep(asked(axis, 0, 3, { count: 31, bike: linkedBike, setup, state: 'onGas' }));
+    expect(swept.highStop?.noStand.reason).toBe('frontLifts');
+  });
+
+  it('over travel knows the springs where they are known', () => {
+    const known = sweep(asked(rear, 0, 100, { count: 3, bike: linkedBike, setup: sprungSetup }));
+    expect(known.stances.every((on) => on.sprung !== undefined)).toBe(true);
+    expect(sweep(asked(rear, 0, 100, { count: 3 })).stances.some((on) => on.sprung !== undefined)).toBe(
+      false,
+    );
   });
 });
 

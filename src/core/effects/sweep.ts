@@ -4,8 +4,11 @@ import { dialOf } from '../springs/dials.ts';
 import type { NoStand } from '../springs/no-stand.ts';
 import type { NumberDialKey, Setup } from '../chassis/setup.ts';
 import type { AbsentReason, Reading } from '../readings/reading.ts';
-import { machine, type Machine } from '../springs/machine.ts';
+import { machine, type Machine, type NoMachine } from '../springs/machine.ts';
+import type { RideState } from '../springs/ride-state.ts';
+import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../springs/stance.ts';
+import { standMachine, type StandingBike } from '../springs/stand-bike.ts';
 import { QUANTITIES, type QuantityKey } from '../units/quantity.ts';
 
 /**
@@ -23,6 +26,11 @@ export interface SweepAsked {
   readonly setup: Setup;
   /** Travel used where it is not varied, mm. */
   readonly travel: Travel;
+  /**
+   * The ride state at each place of a dial: one that the springs carry settles anew at every place. Left out, and on
+   * an axis of travel, the bike stands with `travel`.
+   */
+  readonly state?: RideState;
   readonly axis: SweepAxis;
   readonly from: number;
   readonly to: number;
@@ -43,7 +51,7 @@ export interface Sweep {
   /** Unit of x: that of the dial, or mm. */
   readonly xUnit: string;
   readonly x: readonly number[];
-  readonly stances: readonly Stance[];
+  readonly stances: readonly StandingBike[];
   /** The first place without a pose beyond the lower and the upper end; null where the range is reached. */
   readonly lowStop: SweepStop | null;
   readonly highStop: SweepStop | null;
@@ -110,11 +118,19 @@ export function sweptTo(
 export function sweep(asked: SweepAsked): Sweep {
   const { axis, bike, setup, travel } = asked;
   const all = places(asked);
-  const unchanged: Machine | NoStand | null = axis.kind === 'travel' ? machine(bike, setup) : null;
-  const found = all.map((x): Stance | NoStand => {
+  const unchanged: Machine | NoMachine | null = axis.kind === 'travel' ? machine(bike, setup) : null;
+  const sprung = unchanged?.ok === true ? sprungMachine(unchanged) : null;
+  const state = axis.kind === 'dial' ? asked.state : undefined;
+  let near: Travel | undefined;
+  const found = all.map((x): StandingBike | NoStand => {
     const at = sweptTo(axis, x, setup, travel);
     const parts = unchanged ?? machine(bike, at.setup);
-    return parts.ok ? stance(parts, at.travel) : parts;
+    if (!parts.ok) return parts;
+    if (state === undefined) return withSprings(stance(parts, at.travel), sprung ?? sprungMachine(parts));
+    const on = standMachine(parts, at.setup, state, near);
+    // Each place begins where the one before came to rest, so that a falling rate makes no curve jump.
+    near = on.ok ? on.travel : undefined;
+    return on;
   });
   const [first, last] = nearestStretch(found, all, sweepPlace(axis, setup, travel));
   const stopAt = (i: number): SweepStop | null => {
@@ -133,9 +149,13 @@ export function sweep(asked: SweepAsked): Sweep {
   };
 }
 
+function withSprings(on: Stance | NoStand, sprung: SprungMachine | NoStand): StandingBike | NoStand {
+  return on.ok && sprung.ok ? { ...on, sprung } : on;
+}
+
 /** First and last place of the stretch without a gap that comes nearest to the present place; [0, −1] when none stands. */
 function nearestStretch(
-  found: readonly (Stance | NoStand)[],
+  found: readonly (StandingBike | NoStand)[],
   x: readonly number[],
   present: number,
 ): readonly [number, number] {

@@ -51,7 +51,7 @@ export const CHASSIS_DIALS: readonly Dial[] = [
     label: 'Front sprocket',
     group: 'gearing',
     quantity: 'teeth',
-    range: (bike) => ({ least: Math.min(10, bike.drive.leastFrontTeeth), most: 40, step: 1 }),
+    range: (bike) => ({ least: bike.drive.leastFrontTeeth, most: 40, step: 1 }),
     applies: runs,
     more: 'bigger',
     less: 'smaller',

@@ -8,9 +8,12 @@ import {
   withFrame,
   withSwingarm,
 } from '../../../tests/support/plain-bike.ts';
+import { linkedBike } from '../../../tests/support/linked-bike.ts';
 import { made } from '../../../tests/support/standing.ts';
 import type { Bike } from '../chassis/bike.ts';
 import type { Setup } from '../chassis/setup.ts';
+import { chainLoop } from '../drive/chain-loop.ts';
+import { axleForChain } from './axle-in-slot.ts';
 import { machine } from './machine.ts';
 
 describe('a machine', () => {
@@ -26,6 +29,57 @@ describe('a machine', () => {
   it('takes fork height from the leg and adds the extender', () => {
     const parts = made(plainBike, { ...plainSetup, forkHeight: 12, forkExtender: 7 });
     expect(parts.front.legLength).toBe(725 + 7 - 12);
+  });
+});
+
+describe('a machine with a chain of so many links', () => {
+  it('has its axle where the chain puts it, whatever the axle dial says', () => {
+    const chained = made(plainBike, { ...plainSetup, chainLinks: 114, axlePosition: 99 });
+    const back = chained.rear.arm - chained.rear.slotFrontArm;
+    expect(back).toBeGreaterThan(0);
+    expect(back).toBeLessThan(30);
+    const place = axleForChain(
+      made(),
+      chainLoop(15, 45, 15.875),
+      { slot: 30, play: 30, rearTravel: 0, rule: { halfLink: false } },
+      114,
+    );
+    expect(place.ok && place.axlePosition).toBeCloseTo(back, 9);
+  });
+
+  it('lets more teeth draw the axle forward', () => {
+    const back = (rearTeeth: number) => {
+      const { rear } = made(plainBike, { ...plainSetup, chainLinks: 114, rearTeeth });
+      return rear.arm - rear.slotFrontArm;
+    };
+    expect(back(44)).toBeGreaterThan(back(45));
+  });
+
+  it('is refused with the chains that fit when this one does not', () => {
+    expect(machine(plainBike, { ...plainSetup, chainLinks: 100 })).toMatchObject({
+      ok: false,
+      reason: 'chainTooShort',
+      links: 100,
+      nearest: [114, 116],
+    });
+  });
+
+  it('says nothing on a shaft drive', () => {
+    const shaft: Bike = { ...plainBike, drive: { ...PLAIN_DRIVE, kind: 'shaft' } };
+    expect(machine(shaft, { ...plainSetup, chainLinks: 100 })).toMatchObject({ ok: true });
+  });
+});
+
+describe('a machine with an eccentric pivot', () => {
+  it('keeps every bolt of the frame where it was and moves only the pivot', () => {
+    const moved = made(linkedBike, { ...plainSetup, pivotForward: 4, pivotUp: 3 });
+    const { frame } = linkedBike;
+    expect([moved.countershaftX, moved.countershaftY]).toEqual([
+      frame.countershaft.x - 4,
+      frame.countershaft.y - 3,
+    ]);
+    expect([moved.seatX, moved.seatY]).toEqual([frame.seat.x - 4, frame.seat.y - 3]);
+    expect(moved.front.headX - made(linkedBike).front.headX).toBeCloseTo(-4, 12);
   });
 });
 
@@ -62,6 +116,16 @@ describe('a machine is refused', () => {
     const chain = (chainPitch: number): Bike => ({ ...plainBike, drive: { ...PLAIN_DRIVE, chainPitch } });
     expect(refusal(chain(0))).toMatchObject({ reason: 'chainPitchImpossible', found: 0, limit: 4 });
     expect(refusal(chain(80))).toMatchObject({ reason: 'chainPitchImpossible', found: 80, limit: 40 });
+  });
+
+  it('with an axle outside its slot, saying how far back and how long the slot is', () => {
+    expect(refusal(plainBike, { axlePosition: 31 })).toMatchObject({
+      reason: 'axleOutOfSlot',
+      found: 31,
+      limit: 30,
+    });
+    expect(refusal(plainBike, { axlePosition: -1 })).toMatchObject({ reason: 'axleOutOfSlot', found: -1 });
+    expect(refusal(plainBike, { axlePosition: 30 })).toMatchObject({ ok: true });
   });
 
   it('with a table that does not rise, or an arm that cannot hang so', () => {

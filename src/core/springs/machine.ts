@@ -5,9 +5,9 @@ import { noPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { tyreDiameter } from '../chassis/tyre.ts';
 import { withoutLoop, type ChainLoop } from '../drive/chain-loop.ts';
-import { adjustersIn, rearLayout } from '../linkage/rear-layout-of.ts';
+import { dialledSuspension } from '../linkage/dialled-suspension.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
-import { suspension, withAxleAt, type Suspension } from '../linkage/suspension.ts';
+import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
 import { hasRuns, type DriveKind } from '../drive/drive-kind.ts';
 import { axleSlot, loopOf } from './chain-of.ts';
 import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
@@ -60,6 +60,9 @@ export interface Machine {
 /** Why these parts make no machine. */
 export type NoMachine = NoLinkage | AxleMisfit;
 
+/** An axle this far outside its slot is in it, mm. */
+const SLOT_ROUNDING = 1e-6;
+
 /** A bike with its dials set, or the reason why these parts cannot make one. */
 export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const front = tyreDiameter(setup.frontTyre);
@@ -71,7 +74,12 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const wrongLoop = runs ? withoutLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
   const wrongTeeth = wrongLoop?.reason === 'teethImpossible' ? wrongLoop : null;
   if (wrongTeeth !== null) return noPose('teethImpossible', wrongTeeth);
-  const hung = suspension(rearLayout(bike.swingarm), bike.swingarm.length, adjustersIn(setup));
+  const { slot } = bike.swingarm;
+  // With a chain given its place is the chain's to find.
+  const dialled = setup.chainLinks === null || !runs ? setup.axlePosition : 0;
+  if (dialled < -SLOT_ROUNDING || dialled > slot + SLOT_ROUNDING)
+    return noPose('axleOutOfSlot', { end: 'rear', found: dialled, limit: slot });
+  const hung = dialledSuspension(bike.swingarm, setup);
   if (!hung.ok) return hung;
   const { frame } = bike;
   const masses = [

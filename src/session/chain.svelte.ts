@@ -1,0 +1,299 @@
+/** The chain on the page: which one is on the bike, how worn, how slack, and what the bike makes of it. */
+import { chainLoop, type ChainLoop } from '../core/drive/chain-loop.ts';
+import { chainWear, usualWearLimit, type ChainWear, type WearReason } from '../core/drive/chain-wear.ts';
+import type { Result } from '../core/numeric/result.ts';
+import {
+  axleForChain,
+  chainForAxle,
+  type AxleMisfit,
+  type AxlePlace,
+  type AxleSlot,
+} from '../core/springs/axle-in-slot.ts';
+import { dialledAxlePosition } from '../core/springs/chain-in-frame.ts';
+import { axleSlot } from '../core/springs/chain-of.ts';
+import { hangingOn, slackAt, slackThroughTravel } from '../core/springs/chain-slack.ts';
+import { tightestPlace } from '../core/springs/chain-tightest.ts';
+import { dialOf } from '../core/springs/dials.ts';
+import { fewestClearFrontTeeth, guideClearance } from '../core/springs/guide-clearance.ts';
+import { guidePush } from '../core/springs/guide-push.ts';
+import { pairObstacle, type PairObstacle } from '../core/springs/pair-obstacle.ts';
+import { slackToSet } from '../core/springs/slack-to-set.ts';
+import { stance, type Stance } from '../core/springs/stance.ts';
+import { setBikeField, setChain, setDial, type Edited } from '../document/edits.ts';
+import type { BikeDocument } from '../document/document.ts';
+import type { BikeSession } from './bike-session.svelte.ts';
+import type { Standing, Stood } from './standing.svelte.ts';
+
+/** Slack kept at the tightest place until the user says otherwise, mm up and down together. */
+const FIRST_LEAST_PLAY = 10;
+/** Links that wear is measured over until the user says otherwise. */
+const FIRST_MEASURED_LINKS = 20;
+/** Places through the travel in the curves. */
+const PLACES = 41;
+/** Chains tried where one does not fit, in steps longer (+) and shorter (−). */
+const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
+/** Places of the axle that nobody can tell apart, mm. */
+const SAME_PLACE = 0.05;
+/** Slack less than the least by so little is still enough, mm: rounding of what is set. */
+const PLAY_ROUNDING = 0.05;
+/** Decimals kept of an axle place or slack that is set, mm: rounding far below what anyone can set. */
+const KEPT_DECIMALS = 6;
+
+/** A chain's length as measured with a rule or a caliper, pin to pin. */
+export interface MeasuredChain {
+  readonly links: number;
+  readonly length: number;
+}
+
+function rounded(mm: number): number {
+  return Number(mm.toFixed(KEPT_DECIMALS));
+}
+
+export class Chain {
+  readonly #session: BikeSession;
+  readonly #standing: Standing;
+
+  /** Play to be kept where the chain is tightest, mm. */
+  leastPlay = $state(FIRST_LEAST_PLAY);
+  /** The chain as measured; without a length it counts as new. */
+  measuredLinks = $state(FIRST_MEASURED_LINKS);
+  measuredLength = $state<number | null>(null);
+  /** Wear at which this chain is done as its maker says, per cent; null while nobody has said. */
+  makersLimit = $state<number | null>(null);
+
+  /** The bike that the chain is laid on; null while it cannot stand, or has no chain. */
+  readonly on: Stood | null = $derived.by(() => {
+    const { problem, live } = this.#standing;
+    return problem === null && live !== null && live.bike.drive.kind === 'chain' ? live : null;
+  });
+  /** The chain said to be on the bike, in links, which then places the axle; null where only its slack is known. */
+  readonly fitted: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
+  /** Play set at the middle of the bottom run with the wheel hanging, mm up and down together. */
+  readonly play: number = $derived.by(() => this.#session.document.setup.chainPlay);
+  /** Whether a half link may join an odd number of links. */
+  readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
+  /** Where the axle stands, mm back from the slot's front; null without a bike. */
+  readonly axlePosition: number | null = $derived.by(() =>
+    this.on === null ? null : dialledAxlePosition(this.on.stance.machine),
+  );
+
+  readonly limit: number = $derived.by(() => {
+    const { setup } = this.#session.document;
+    return this.makersLimit ?? usualWearLimit(Math.max(setup.frontTeeth, setup.rearTeeth));
+  });
+  /** Wear as measured, or why the figures cannot be right; null for a chain not measured. */
+  readonly wear: Result<ChainWear, WearReason> | null = $derived.by(() =>
+    this.measuredLength === null
+      ? null
+      : this.wearOf({ links: this.measuredLinks, length: this.measuredLength }),
+  );
+  /** Longer than new by wear, per cent; a chain that measures short counts as new. */
+  readonly stretchPercent: number = $derived(
+    this.wear !== null && this.wear.ok ? Math.max(0, this.wear.value.percent) : 0,
+  );
+  /** The chain over its sprockets, worn as it is. */
+  readonly loop: ChainLoop | null = $derived.by(() => {
+    const { on } = this;
+    if (on === null) return null;
+    const { frontTeeth, rearTeeth } = on.setup;
+    return chainLoop(frontTeeth, rearTeeth, on.bike.drive.chainPitch, this.stretchPercent);
+  });
+  readonly slot: AxleSlot | null = $derived.by(() =>
+    this.on === null ? null : axleSlot(this.on.bike, this.on.setup),
+  );
+
+  /** The chain that the axle's place asks for, with the whole ones next to it. */
+  readonly asked = $derived.by(() => {
+    const { on, loop, slot, axlePosition } = this;
+    if (on === null || loop === null || slot === null || axlePosition === null) return null;
+    return chainForAxle(on.stance.machine, loop, slot, axlePosition);
+  });
+  /** The whole chains about that length, each with where it puts the axle: the next shorter and longer, and the fitted one. */
+  readonly near: readonly (AxlePlace | AxleMisfit)[] = $derived.by(() => {
+    const { on, loop, slot, asked, fitted } = this;
+    if (on === null || loop === null || slot === null || asked === null || !asked.ok) return [];
+    const step = this.halfLink ? 1 : 2;
+    const choices = asked.choices.map((choice) => choice.links);
+    // An axle that stands where a whole chain puts it asks for that one; then those on both sides are of use.
+    const here = asked.choices.find((choice) => choice.ok && this.standsAt(choice.axlePosition));
+    if (here !== undefined) choices.splice(0, Infinity, here.links - step, here.links, here.links + step);
+    if (fitted !== null && !choices.includes(fitted)) choices.push(fitted);
+    return choices.sort((a, b) => a - b).map((each) => axleForChain(on.stance.machine, loop, slot, each));
+  });
+  /**
+   * Length of the chain whose slack is told, in links: of the one said to be on the bike, else of one that has the slack
+   * set on the stand with the axle where it is, whole or not.
+   */
+  readonly links: number | null = $derived.by(() => {
+    if (this.fitted !== null) return this.fitted;
+    const { asked } = this;
+    return asked === null || !asked.ok ? null : asked.exactLinks;
+  });
+
+  /** Slack through the travel, with the axle where it is. */
+  readonly slack = $derived.by(() => {
+    const chain = this.#chain();
+    return chain === null ? null : slackThroughTravel(chain.stance.machine, chain, PLACES);
+  });
+  /** The tightest place and the slack there. */
+  readonly tightest = $derived.by(() => {
+    const chain = this.#chain();
+    if (chain === null) return null;
+    const place = tightestPlace(chain.stance.machine, chain.loop, chain.axlePosition);
+    return place.ok ? slackAt(chain.stance.machine, chain, place.rearTravel) : place;
+  });
+  /** Whether the tightest place keeps the least slack asked for; true where there is no bike to ask. */
+  readonly slackEnough: boolean = $derived.by(() => {
+    const { tightest } = this;
+    if (tightest === null || !tightest.ok) return true;
+    return tightest.play.ok && tightest.play.total > this.leastPlay - PLAY_ROUNDING;
+  });
+  /** Slack as the bike is now, in its ride state. */
+  readonly now = $derived.by(() => {
+    const chain = this.#chain();
+    return chain === null ? null : slackAt(chain.stance.machine, chain, chain.stance.travel.rear);
+  });
+  /** The bottom run as it hangs now. */
+  readonly hanging = $derived.by(() => {
+    const chain = this.#chain();
+    return chain === null ? null : hangingOn(chain.stance, chain.loop, chain.links);
+  });
+  /** The slack to set with the wheel hanging, so that the tightest place keeps the least. */
+  readonly toSet = $derived.by(() => {
+    const chain = this.#chain();
+    if (chain === null || this.slot === null) return null;
+    const { links, loop, stance: standing } = chain;
+    const { leastPlay, slot } = this;
+    return slackToSet(standing.machine, loop, { links, leastPlay, measuredAt: 0, slot: slot.slot });
+  });
+
+  /** Whether the axle stands already where that slack puts it. */
+  readonly isSet: boolean = $derived.by(() => {
+    const { toSet } = this;
+    return toSet !== null && toSet.ok && this.standsAt(toSet.axlePosition);
+  });
+  /** The chain nearest in length with which that slack puts the axle into its slot; null when this one does, or none. */
+  readonly betterLinks: number | null = $derived.by(() => {
+    const { toSet, loop, on, slot, leastPlay } = this;
+    if (toSet === null || on === null || loop === null || slot === null || this.links === null) return null;
+    if (this.fitted === null || (toSet.ok && toSet.inSlot)) return null;
+    const step = slot.rule.halfLink ? 1 : 2;
+    const first = step * Math.round(this.links / step);
+    for (const away of CHAINS_TRIED) {
+      const links = first + away * step;
+      const wanted = { links, leastPlay, measuredAt: 0, slot: slot.slot };
+      const tried = slackToSet(on.stance.machine, loop, wanted);
+      if (tried.ok && tried.inSlot) return links;
+    }
+    return null;
+  });
+
+  /** The chain as new: what the readings and the Stand go by. */
+  readonly freshLoop: ChainLoop | null = $derived.by(() => {
+    const { on } = this;
+    if (on === null) return null;
+    return chainLoop(on.setup.frontTeeth, on.setup.rearTeeth, on.bike.drive.chainPitch);
+  });
+  /** Why these sprockets cannot be fitted, with the nearest that can; null when they can. */
+  readonly obstacle: PairObstacle | null = $derived.by(() => {
+    const { on } = this;
+    if (on === null) return null;
+    const { chainPitch, leastFrontTeeth } = on.bike.drive;
+    return pairObstacle(on.stance.machine, chainPitch, leastFrontTeeth);
+  });
+  /** The gap to the pivot's guide through the travel. */
+  readonly clearance = $derived.by(() => {
+    const { on, freshLoop: loop } = this;
+    return on === null || loop === null ? null : guideClearance(on.stance.machine, loop, PLACES);
+  });
+  /** The bike where the gap is least, with the push on the guide there; null where it cannot stand so. */
+  readonly tightestOnGuide = $derived.by(() => {
+    const { on, freshLoop: loop, clearance } = this;
+    if (on === null || loop === null || clearance === null || !clearance.ok) return null;
+    const there = stance(on.stance.machine, { front: on.stance.travel.front, rear: clearance.leastAt });
+    return there.ok ? { stance: there, push: guidePush(there, loop) } : null;
+  });
+  /** The front sprocket of fewest teeth within the dial's range that keeps clear of the guide; null when none does. */
+  readonly fewestClear = $derived.by(() => {
+    const { on, freshLoop: loop } = this;
+    const dial = dialOf('frontTeeth');
+    if (on === null || loop === null || dial.kind !== 'number') return null;
+    const least = on.bike.drive.leastFrontTeeth;
+    return fewestClearFrontTeeth(on.stance.machine, loop, { least, most: dial.range(on.bike).most });
+  });
+
+  constructor(session: BikeSession, standing: Standing) {
+    this.#session = session;
+    this.#standing = standing;
+  }
+
+  /** Wear of a chain measured so, on the bike's own pitch. */
+  wearOf(measured: MeasuredChain): Result<ChainWear, WearReason> {
+    return chainWear(measured, this.#session.document.bike.drive.chainPitch, this.limit);
+  }
+
+  /** Whether the axle stands at a place, as nearly as anyone can see in its slot. */
+  standsAt(place: number): boolean {
+    return this.axlePosition !== null && Math.abs(place - this.axlePosition) < SAME_PLACE;
+  }
+
+  /** Puts the axle where it is asked for, as one entry of the history; no chain places it then. */
+  setAxle(axlePosition: number, label: string): void {
+    this.#session.commit((from) => setDial(from, 'axlePosition', rounded(axlePosition)), label);
+  }
+
+  /** Sets how slack the chain is left with the wheel hanging. */
+  setPlay(play: number): void {
+    this.#session.commit((from) => setDial(from, 'chainPlay', play), 'Chain slack');
+  }
+
+  /** Fits a sprocket, as one entry of the history. */
+  setTeeth(end: 'front' | 'rear', teeth: number): void {
+    const dial = end === 'front' ? 'frontTeeth' : 'rearTeeth';
+    this.#session.commit((from) => setDial(from, dial, teeth), `${dialOf(dial).label}, ${teeth} teeth`);
+  }
+
+  /**
+   * Sets the slack that keeps the least at the tightest place, as one entry of the history. The chain on the bike then
+   * takes the axle along; without one, or with one that has worn longer than the bike knows, the axle itself is put there.
+   */
+  setSlack(label: string): void {
+    const { toSet } = this;
+    if (toSet === null || !toSet.ok) return;
+    const { play, axlePosition } = toSet;
+    const follows = this.fitted !== null && this.stretchPercent === 0;
+    this.#session.commit((from): Edited => {
+      const slack = setDial(from, 'chainPlay', rounded(play.total));
+      return follows || !slack.ok ? slack : setDial(slack.value, 'axlePosition', rounded(axlePosition));
+    }, label);
+  }
+
+  /** Puts a chain of so many links on the bike, which then places the axle; null leaves the axle where it stands. */
+  takeChain(links: number | null): void {
+    const { axlePosition } = this;
+    const edit = (from: BikeDocument): Edited =>
+      setChain(from, links, axlePosition === null ? from.setup.axlePosition : rounded(axlePosition));
+    this.#session.commit(edit, links === null ? 'No chain named' : `Chain of ${links} links`);
+  }
+
+  /** Allows a half link, or does not. */
+  allowHalfLink(allowed: boolean): void {
+    this.#session.commit((from) => setBikeField(from, 'drive.halfLink', allowed), 'Half link');
+  }
+
+  /** Another bike has another chain: what was measured of this one is forgotten. */
+  clear(): void {
+    this.measuredLength = null;
+  }
+
+  #chain(): {
+    readonly stance: Stance;
+    readonly loop: ChainLoop;
+    readonly links: number;
+    readonly axlePosition: number;
+  } | null {
+    const { on, loop, links, axlePosition } = this;
+    if (on === null || loop === null || links === null || axlePosition === null) return null;
+    return { stance: on.stance, loop, links, axlePosition };
+  }
+}

@@ -1,0 +1,248 @@
+/** The Chain tab with the mouse: setting an axle by its chain, slack, wear, and the chain that lies on the pivot's guide. */
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { chainLoop } from '../../src/core/drive/chain-loop.ts';
+import { axleForChain, chainForAxle } from '../../src/core/springs/axle-in-slot.ts';
+import { dialOf } from '../../src/core/springs/dials.ts';
+import { savedDocument, standing } from './support/bike-document.ts';
+import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
+import { openCloseCountershaft, openLowChain } from './support/low-chain.ts';
+import { expectNoUndo, field, plain, readingText, typeInto, undo, undoButton } from './support/panels.ts';
+import { drawn, openPage } from './support/stand.ts';
+import { pictureText, wordsOf } from './support/stand-picture.ts';
+
+const AXLE = dialOf('axlePosition').label;
+const FRONT_TEETH = dialOf('frontTeeth').label;
+
+/** The chain of the bike on the page as the core has it, with so much slack hanging. */
+async function chainOf(page: Page, play: number) {
+  const { bike, setup } = await savedDocument(page);
+  const { machine } = standing({ bike, setup });
+  const loop = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
+  const slot = { slot: bike.swingarm.slot, play, rearTravel: 0, rule: { halfLink: false } };
+  return { machine, loop, slot, axlePosition: setup.axlePosition };
+}
+
+/** What the core says that the bike on the page asks for. */
+async function askedFor(page: Page, play: number) {
+  const { machine, loop, slot, axlePosition } = await chainOf(page, play);
+  const asked = chainForAxle(machine, loop, slot, axlePosition);
+  if (!asked.ok) throw new Error(asked.reason);
+  return asked;
+}
+
+test('the axle asks for a chain, and a button puts it where a whole one leaves it, in one undo', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Axle');
+  const asked = await askedFor(page, 30);
+  await expect(chain(page)).toContainText(`asks for ${asked.exactLinks.toFixed(2)} links`);
+  const set = chain(page)
+    .getByRole('button', { name: /^Set the axle there, for \d+ links$/ })
+    .first();
+  const links = Number(/\d+/.exec((await set.getAttribute('aria-label')) ?? '')?.[0]);
+  const { machine, loop, slot } = await chainOf(page, 30);
+  const choice = axleForChain(machine, loop, slot, links);
+  if (!choice.ok) throw new Error(choice.reason);
+  const before = await field(page, AXLE).inputValue();
+  await set.click();
+  await expect(field(page, AXLE)).not.toHaveValue(before);
+  expect((await savedDocument(page)).setup.axlePosition).toBeCloseTo(choice.axlePosition, 5);
+  await expect(chain(page)).toContainText(`asks for ${choice.links}.00 links`);
+  await expect(undoButton(page)).toHaveAccessibleName(`Undo: Axle for ${choice.links} links`);
+  await undo(page);
+  await expect(field(page, AXLE)).toHaveValue(before);
+  await expectNoUndo(page);
+});
+
+test('the parts are chosen and the axle set by keyboard alone, and the keyboard stays in the list', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Slack');
+  await page.keyboard.press('ArrowLeft');
+  await expect(chain(page).getByRole('radio', { name: 'Axle' })).toBeChecked();
+  const set = chain(page)
+    .getByRole('button', { name: /^Set the axle there/ })
+    .first();
+  await set.focus();
+  await page.keyboard.press('Enter');
+  await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Axle for \d+ links$/);
+  await expect(chain(page).getByRole('list', { name: 'Whole chains' })).toBeFocused();
+  await page.keyboard.press('Tab');
+  await expect(chain(page).getByRole('listitem').getByRole('button').first()).toBeFocused();
+});
+
+test('more slack asks for a longer chain, and odd chains come with a half link only', async ({ page }) => {
+  await openPage(page);
+  await openChain(page, 'Axle');
+  const rows = chain(page).getByRole('listitem');
+  for (const row of await rows.allInnerTexts()) expect(Number(/^\d+/.exec(row)?.[0]) % 2).toBe(0);
+  await typeInto(page, 'Slack, hanging', '60');
+  await expect(chain(page)).toContainText(
+    `asks for ${(await askedFor(page, 60)).exactLinks.toFixed(2)} links`,
+  );
+  await chain(page).getByLabel('Half link allowed').check();
+  const links = (await rows.allInnerTexts()).map((row) => Number(/^\d+/.exec(row)?.[0]));
+  expect(links.some((count) => count % 2 === 1)).toBe(true);
+  await typeInto(page, 'Slack, hanging', '600');
+  await expect(chain(page).getByRole('alert')).toContainText('Kept 60.0 mm');
+});
+
+test('a chain said to be on the bike takes the axle along, and where it does not fit the ones that do are offered', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Axle');
+  const choice = (await askedFor(page, 30)).choices.find((each) => each.ok);
+  if (!choice?.ok) throw new Error('no chain fits');
+  await chainRow(page, choice.links)
+    .getByRole('button', { name: /^Put it on/ })
+    .click();
+  await expect(chainRow(page, choice.links)).toContainText('On the bike');
+  expect((await savedDocument(page)).setup.chainLinks).toBe(choice.links);
+  await typeInto(page, dialOf('rearTeeth').label, '36');
+  await expect(chain(page)).toContainText(
+    /is too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
+  );
+  const offered = chain(page).getByRole('button', { name: /^Put on \d+ links$/ });
+  const links = Number(/\d+/.exec(await offered.first().innerText())?.[0]);
+  await offered.first().click();
+  await expect(chainRow(page, links)).toContainText('On the bike');
+  // More slack takes the axle forward with the chain.
+  const place = async (): Promise<number> =>
+    Number(/axle at ([\d.]+)/.exec(await chainRow(page, links).innerText())?.[1]);
+  const before = await place();
+  await typeInto(page, 'Slack, hanging', '60');
+  await expect.poll(place).toBeLessThan(before);
+  await undo(page);
+  for (let times = 0; times < 3; times++) await undo(page);
+  await expectNoUndo(page);
+});
+
+test('the bottom run is drawn as it hangs with its dimension, in either unit system, and the slack can be set', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Slack');
+  const picture = chain(page).getByRole('img', { name: 'Bottom run of the chain' });
+  await expect(picture.locator('text').filter({ hasText: /^Hangs \d+\.\d\smm$/ })).toBeVisible();
+  await expect(picture.locator('text').filter({ hasText: /^30\.0\smm up and down$/ })).toBeVisible();
+  expect(await picture.locator('path').count()).toBeGreaterThan(8);
+  await expect(
+    chain(page).getByRole('img', { name: /^Slack through the rear travel\. Tightest at / }),
+  ).toBeVisible();
+  await page.getByRole('combobox', { name: 'Units' }).selectOption('inch');
+  await expect(picture.locator('text').filter({ hasText: /^Hangs 0\.\d\d\sin$/ })).toBeVisible();
+  await page.getByRole('combobox', { name: 'Units' }).selectOption('metric');
+
+  await typeInto(page, 'Least to keep', '15');
+  await chain(page).getByRole('button', { name: 'Set the axle for this slack' }).click();
+  await expect(chain(page)).toContainText(/Tightest at [\d.]+\smm of rear travel: 15\.0\smm up and down/);
+  await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Axle for [\d.]+\smm of slack$/);
+  await undo(page);
+  await expectNoUndo(page);
+});
+
+test('wear is told against the maker’s limit, refused where it is absurd, and moves the axle of the chain', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Wear');
+  await expect(chain(page)).toContainText('follow the limit of the chain’s maker');
+  await typeInto(page, 'Their length', '0');
+  await expect(chain(page).getByRole('alert')).toContainText('cannot be their length');
+  await field(page, 'Their length').press('Escape');
+  await typeInto(page, 'Their length', '400');
+  await expect(chain(page).getByRole('alert')).toContainText(/would be about 25 links\. Kept 317\.5/);
+  await typeInto(page, 'Their length', '322');
+  await expect(chain(page)).toContainText(/1\.4\s% longer than new, within the usual 3\.0\s%/);
+  await typeInto(page, 'Maker’s limit', '1');
+  await expect(chain(page)).toContainText('this chain is done');
+  await typeInto(page, 'Links measured', '50');
+  await expect(chain(page)).toContainText('Wear is left out until both agree');
+  await expect(field(page, 'Their length')).toHaveValue('322.0');
+  await typeInto(page, 'Links measured', '20');
+  await chooseChainPart(page, 'Axle');
+  const fresh = (await askedFor(page, 30)).exactLinks;
+  const worn = Number(/asks for ([\d.]+) links/.exec(await chain(page).innerText())?.[1]);
+  // Longer links: fewer of them are needed.
+  expect(fresh - worn).toBeGreaterThan(0.5);
+  await chooseChainPart(page, 'Wear');
+  await chain(page).getByRole('button', { name: 'Count the chain as new' }).click();
+  await chooseChainPart(page, 'Axle');
+  await expect(chain(page)).toContainText(`asks for ${fresh.toFixed(2)} links`);
+});
+
+test('a chain on the pivot’s guide is marked on the Stand and told, and a bigger sprocket lifts it off', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openLowChain(page);
+  expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the pivot guide');
+  await openChain(page, 'Pivot');
+  const told = plain(await chain(page).innerText());
+  expect(told).toMatch(/The chain lies on the pivot’s guide from hanging to [\d.]+ mm of rear travel\./);
+  expect(told).toMatch(/presses on the guide with \d+ N for every 1000 N of thrust/);
+  const gap = await readingText(page, 'Top run to pivot');
+  expect(told).toContain(`${gap.replace('−', '')} too low with the wheel hanging`);
+  const teeth = /fewest teeth in front that keep it clear are (\d+)/.exec(told)?.[1] ?? '';
+  await chain(page)
+    .getByRole('button', { name: `Try ${teeth} teeth in front` })
+    .click();
+  await expect(field(page, FRONT_TEETH)).toHaveValue(teeth);
+  await expect(chain(page)).toContainText('The top run stays clear');
+  expect(wordsOf(await pictureText(page))).not.toContain('Chain rubs on the pivot guide');
+  await undo(page);
+  await expect(field(page, FRONT_TEETH)).toHaveValue('13');
+});
+
+test('a bike that cannot stand has no chain laid on it, and says why', async ({ page }) => {
+  await openPage(page);
+  await openChain(page, 'Axle');
+  await page.getByText('Edit', { exact: true }).click();
+  await page.getByText('Frame', { exact: true }).click();
+  await typeInto(page, 'Chain guide radius', '120');
+  await expect(chain(page)).toContainText('no chain can be laid on it');
+  await undo(page);
+  await expect(chain(page)).toContainText('asks for');
+});
+
+test('sprockets that reach over the pivot are refused in words, and the nearest that clear it offered', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openCloseCountershaft(page);
+  await openChain(page, 'Axle');
+  await expect(chain(page).getByRole('alert')).toContainText(
+    'With 16 teeth the front sprocket would reach over the swingarm pivot.',
+  );
+  const fit = chain(page).getByRole('button', { name: /^Fit \d+ teeth$/ });
+  const teeth = Number(/\d+/.exec(await fit.innerText())?.[0]);
+  await fit.click();
+  await expect(fit).toHaveCount(0);
+  expect((await savedDocument(page)).setup.frontTeeth).toBe(teeth);
+  await undo(page);
+  await expect(fit).toBeVisible();
+});
+
+for (const theme of ['paper', 'garage', 'sun'] as const)
+  test(`S19: axe finds nothing serious on any part of the Chain tab, in the theme ${theme}`, async ({
+    page,
+  }) => {
+    await openPage(page);
+    await openLowChain(page);
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+    await openChain(page, 'Wear');
+    await typeInto(page, 'Their length', '330');
+    for (const part of ['Axle', 'Slack', 'Wear', 'Pivot'] as const) {
+      await chooseChainPart(page, part);
+      await drawn(page);
+      const { violations } = await new AxeBuilder({ page }).include('.below').analyze();
+      const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+      expect(
+        grave.map(({ id, nodes }) => `${part} ${id}: ${nodes.map(({ html }) => html).join(' ')}`),
+      ).toEqual([]);
+    }
+  });
