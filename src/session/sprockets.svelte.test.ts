@@ -43,7 +43,7 @@ describe('the pairs', () => {
 
   it('keep bike and baseline within their ranges when another pair is fitted', () => {
     const { session, sprockets } = started();
-    sprockets.fit(rowOf(sprockets, `${frontTeeth + 1}/${rearTeeth + 2}`).pair);
+    sprockets.fitPair(rowOf(sprockets, `${frontTeeth + 1}/${rearTeeth + 2}`).pair);
     expect(sprockets.front).toEqual({ least: frontTeeth - 2, most: frontTeeth + 3 });
     expect(sprockets.rear).toEqual({ least: rearTeeth - 4, most: rearTeeth + 6 });
     const marks = sprockets.rows.filter((row) => row.isPresent !== row.isBaseline);
@@ -70,6 +70,18 @@ describe('the pairs', () => {
     expect(sprockets.all).toHaveLength(45);
   });
 
+  it('are told too of a bike whose axle is out of its slot, and put it back', () => {
+    const axlePosition = first.bike.swingarm.slot + 5;
+    const { standing, sprockets } = started({ ...first, setup: { ...first.setup, axlePosition } });
+    expect(standing.problem).not.toBeNull();
+    expect(sprockets.present).toBeNull();
+    expect(sprockets.passing).toBe(45);
+    const own = rowOf(sprockets, `${frontTeeth}/${rearTeeth}`);
+    expect(own.changes).toBe(true);
+    sprockets.fitPair(own.pair);
+    expect(standing.problem).toBeNull();
+  });
+
   it('wait for a draft to be committed', () => {
     const { session, sprockets } = started();
     const before = sprockets.all;
@@ -90,7 +102,7 @@ describe('fitting a pair', () => {
         standing.state = state;
         const row = sprockets.rows.find((each) => each.changes);
         if (row === undefined) throw new Error('no pair to fit');
-        sprockets.fit(row.pair);
+        sprockets.fitPair(row.pair);
         expect(standing.problem).toBeNull();
         expect(session.document.setup).toMatchObject({
           frontTeeth: row.pair.frontTeeth,
@@ -120,7 +132,7 @@ describe('fitting a pair', () => {
     expect(rowOf(sprockets, `${frontTeeth}/${rearTeeth}`).changes).toBe(false);
     const row = rowOf(sprockets, `${frontTeeth - 2}/${rearTeeth - 4}`);
     expect(row.pair.links).not.toBe(own.links);
-    sprockets.fit(row.pair);
+    sprockets.fitPair(row.pair);
     expect(session.document.setup.chainLinks).toBe(row.pair.links);
     expect(reading(standing, 'wheelbase')).toBeCloseTo(row.pair.wheelbase ?? NaN, 6);
   });
@@ -192,7 +204,7 @@ describe('the pair compared with', () => {
   it('is the baseline’s or the present one, each with its axle where it stands', () => {
     const { sprockets } = started();
     const row = rowOf(sprockets, `${frontTeeth + 1}/${rearTeeth}`);
-    sprockets.fit(row.pair);
+    sprockets.fitPair(row.pair);
     expect(sprockets.reference?.axlePosition).toBe(first.setup.axlePosition);
     sprockets.against = 'present';
     expect(sprockets.reference?.axlePosition).toBe(row.pair.axlePosition);

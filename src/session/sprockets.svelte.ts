@@ -244,7 +244,7 @@ export class Sprockets {
   }
 
   /** Fits a pair with its chain and axle place, as one entry of the history. */
-  fit({ frontTeeth, rearTeeth, links, axlePosition }: SprocketPair): void {
+  fitPair({ frontTeeth, rearTeeth, links, axlePosition }: SprocketPair): void {
     if (links === null || axlePosition === null) return;
     const fitted = { frontTeeth, rearTeeth, links, axlePosition };
     this.#session.commit((from) => fitSprockets(from, fitted), `Sprockets ${frontTeeth}/${rearTeeth}`);

@@ -96,11 +96,12 @@ export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoSt
 }
 
 /**
- * The machine that pairs are put into: the axle where it is dialled, whatever chain is on the bike, since each pair
- * brings its own. Or why there is none.
+ * The machine that pairs are put into, whatever chain is on the bike and however far out of its slot the axle is
+ * dialled, since each pair brings its own chain and place. Or why there is none.
  */
 export function machineForPairs({ bike, setup }: PairsAsked): Machine | NoMachine {
-  return machine(bike, { ...setup, chainLinks: null });
+  const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
+  return machine(bike, { ...setup, axlePosition, chainLinks: null });
 }
 
 /**
@@ -115,8 +116,10 @@ export function pairAsItStands(asked: PairsAsked): SprocketPair | NoStand {
   const linksInHand = chainLinks === null ? null : [chainLinks];
   const pair = sprocketPair({ ...asked, linksInHand }, base, frontTeeth, rearTeeth);
   if (chainLinks !== null) return pair;
-  const on = stood(asked, base);
-  const obstacle = pairObstacle(base, bike.drive.chainPitch, asked.leastFront);
+  const made = machine(bike, setup);
+  if (!made.ok) return made;
+  const on = stood(asked, made);
+  const obstacle = pairObstacle(made, bike.drive.chainPitch, asked.leastFront);
   const placed = { ...pair, ...NOT_STANDING, axlePosition, obstacle };
   return on.ok ? { ...placed, misfit: null, ...readingsOf(on) } : { ...placed, misfit: on };
 }
