@@ -6,6 +6,7 @@ import type { BikeDocument } from './document.ts';
 import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS } from './editable-fields.ts';
 import {
   describeBike,
+  fitSprockets,
   renameBike,
   replaceSketched,
   resetDial,
@@ -13,6 +14,7 @@ import {
   setBaseline,
   setBikeField,
   setDial,
+  setGearRatios,
   setTravelTable,
   type Edited,
 } from './edits.ts';
@@ -161,5 +163,39 @@ describe('the list of editable fields', () => {
     for (const path of ['', 'fork', 'fork.colour', 'fork.length.x', '__proto__.x', 'fork.constructor'])
       expect(refusal(setBikeField(start(), path, 1)), path).not.toBeNull();
     expect(refusal(setBikeField(start(), 'fork.colour', 1))).toBe('A bike has no field fork.colour.');
+  });
+});
+
+describe('sprockets', () => {
+  const pair = { frontTeeth: 16, rearTeeth: 43, links: 111, axlePosition: 7.25 };
+
+  it('are fitted together with their axle place, and nothing else changes', () => {
+    const before = start();
+    const after = done(fitSprockets(before, pair));
+    expect(after.setup).toEqual({ ...before.setup, frontTeeth: 16, rearTeeth: 43, axlePosition: 7.25 });
+    expect(after.bike).toBe(before.bike);
+    expect(after.baseline).toBe(before.baseline);
+  });
+
+  it('bring their chain to a bike that has one, with a half link where its links are odd', () => {
+    const onChain = done(setDial(start(), 'chainLinks', 112));
+    expect(onChain.bike.drive.halfLink).toBe(false);
+    const even = done(fitSprockets(onChain, { ...pair, links: 110 }));
+    expect(even.setup.chainLinks).toBe(110);
+    expect(even.bike).toBe(onChain.bike);
+    const odd = done(fitSprockets(onChain, pair));
+    expect(odd.setup.chainLinks).toBe(111);
+    expect(odd.bike.drive.halfLink).toBe(true);
+  });
+
+  it('are refused with teeth that no file may hold', () => {
+    expect(refusal(fitSprockets(start(), { ...pair, rearTeeth: 43.5 }))).toContain('rear');
+  });
+});
+
+describe('gearbox ratios', () => {
+  it('are set as a list, and refused beyond any gearbox', () => {
+    expect(done(setGearRatios(start(), [2.6, 1.9])).bike.drive.gearRatios).toEqual([2.6, 1.9]);
+    expect(refusal(setGearRatios(start(), [0.01]))).toContain('gear ratios');
   });
 });

@@ -40,6 +40,42 @@ export function setDial<K extends DialKey>(document: BikeDocument, key: K, value
   return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
 }
 
+/** What is fitted together when the gearing changes. */
+export interface FittedPair {
+  readonly frontTeeth: number;
+  readonly rearTeeth: number;
+  readonly links: number;
+  /** Where that chain leaves the axle, mm back from the slot's front. */
+  readonly axlePosition: number;
+}
+
+/**
+ * Fits two sprockets with the place that their chain gives the axle. Where a chain is on the bike, the new one takes
+ * its place, with a half link in it if its links are odd; where the axle only stands where it is dialled, it stays so.
+ */
+export function fitSprockets(document: BikeDocument, pair: FittedPair): Edited {
+  const { frontTeeth, rearTeeth, axlePosition, links } = pair;
+  const { bike, setup } = document;
+  const onChain = setup.chainLinks !== null;
+  const chainLinks = onChain ? links : null;
+  const checked = storable(
+    SETUP_PART,
+    { ...setup, frontTeeth, rearTeeth, axlePosition, chainLinks },
+    'setup',
+  );
+  if (!checked.ok) return checked;
+  const fitted = { ...document, setup: checked.value };
+  return onChain && links % 2 === 1 && !bike.drive.halfLink
+    ? withBike(fitted, { ...bike, drive: { ...bike.drive, halfLink: true } })
+    : solved(fitted);
+}
+
+/** The gearbox's ratios, first gear first; none when not known. */
+export function setGearRatios(document: BikeDocument, gearRatios: readonly number[]): Edited {
+  const { bike } = document;
+  return withBike(document, { ...bike, drive: { ...bike.drive, gearRatios } });
+}
+
 /** Puts one dial back to where the baseline has it. */
 export function resetDial(document: BikeDocument, key: DialKey): BikeDocument {
   return { ...document, setup: { ...document.setup, [key]: document.baseline.setup[key] } };

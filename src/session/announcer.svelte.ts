@@ -21,6 +21,7 @@ const NOTICED: Readonly<Record<QuantityKey, number>> = {
   count: 1,
   force: 50,
   rate: 2,
+  speed: 2,
 };
 
 function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {

@@ -18,6 +18,7 @@ import { Moving } from './moving.svelte.ts';
 import { Preferences } from './preferences.svelte.ts';
 import { Riding } from './riding.svelte.ts';
 import { Rolling } from './rolling.svelte.ts';
+import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { StandView } from './stand-view.svelte.ts';
 
@@ -34,6 +35,7 @@ export class Workbench {
   readonly handles: Handles;
   readonly moving: Moving;
   readonly measuring: Measuring;
+  readonly sprockets: Sprockets;
   readonly announcer: Announcer;
   readonly riding: Riding;
   readonly rolling: Rolling;
@@ -54,6 +56,7 @@ export class Workbench {
       this.preferences,
     );
     this.measuring = new Measuring(this.drawing, this.handles, this.stand);
+    this.sprockets = new Sprockets(this.session, this.standing);
     this.announcer = new Announcer(this.standing, this.preferences);
     this.announcer.remember();
     this.riding = new Riding(this.session, this.standing);

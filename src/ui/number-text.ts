@@ -18,6 +18,7 @@ const INDISTINCT: Readonly<Record<QuantityKey, number>> = {
   count: 0.5,
   force: 0.5,
   rate: 0.02,
+  speed: 0.05,
 };
 
 const MOST_EXTRA_DIGITS = 2;
@@ -76,6 +77,7 @@ const UNIT_ADVICE: Readonly<Record<QuantityKey, string>> = {
   count: 'Count parts here.',
   force: 'Use N or lbf here.',
   rate: 'Use N/mm, kg/mm or lb/in here.',
+  speed: 'Use km/h or mph here.',
 };
 
 /** One sentence of advice for words that were not taken. */

@@ -28,7 +28,7 @@ function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers:
   const pairs = sprocketPairs({
     bike,
     setup,
-    travel,
+    ride: travel,
     front: { least: 14, most: 15 },
     rear: { least: 44, most: 45 },
     leastFront: 12,

@@ -19,7 +19,7 @@ function allPairs(): readonly SprocketPair[] {
   const found = sprocketPairs({
     bike,
     setup,
-    travel: RIDDEN,
+    ride: RIDDEN,
     front: { least: 13, most: 17 },
     rear: { least: 39, most: 51 },
     leastFront: 12,

@@ -10,7 +10,7 @@ function allPairs(): readonly SprocketPair[] {
   const found = sprocketPairs({
     bike: plainBike,
     setup: { ...plainSetup, axlePosition: 12 },
-    travel: { front: 40, rear: 40 },
+    ride: { front: 40, rear: 40 },
     front: { least: 13, most: 17 },
     rear: { least: 38, most: 52 },
     leastFront: 14,

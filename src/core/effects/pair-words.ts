@@ -1,5 +1,5 @@
 /** Tells a person how one pair of sprockets differs from another, and why its anti-squat does. */
-import { roundsToNothing, writeNumber, type NumberStyle } from '../units/number-style.ts';
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../units/number-style.ts';
 import { pairDifference } from './pair-choice.ts';
 import type { SprocketPair } from './sprocket-pairs.ts';
 
@@ -22,14 +22,20 @@ export function pairWords(from: SprocketPair, to: SprocketPair, style: NumberSty
   const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
   const more = chainMoment > 0 ? 'more' : 'less';
   const pull = `the chain pulls ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
-  if (roundsToNothing(antiSquat, 'percent', style))
+  // The difference of the numbers as they are written, so that a person who subtracts them finds it.
+  const steps = stepsOf(to, style) - stepsOf(from, style);
+  if (steps === 0)
     return Math.abs(chainMoment) < LEAST_MOMENT
       ? `${ratio}, same anti-squat.`
       : `${ratio}, almost the same anti-squat (${writeNumber(antiSquat, 'percent', style, { signed: true, extraDigits: 2 }).text}): ${pull}.`;
-  const change = `${antiSquat > 0 ? 'more' : 'less'} anti-squat (${write(antiSquat)})`;
+  const change = `${antiSquat > 0 ? 'more' : 'less'} anti-squat (${write(metricOfSteps(steps, 'percent', style))})`;
   if (Math.abs(chainMoment) < LEAST_MOMENT) return `${ratio}, ${change}, from the axle’s place alone.`;
   // A chain that pulls more about the pivot takes anti-squat away.
   return antiSquat < 0 === chainMoment > 0
     ? `${ratio}, ${change}, because ${pull}.`
     : `${ratio}, ${change}, from the axle’s place, although ${pull}.`;
+}
+
+function stepsOf({ antiSquat }: SprocketPair, style: NumberStyle): number {
+  return typeof antiSquat === 'number' ? shownSteps(antiSquat, 'percent', style) : 0;
 }

@@ -15,7 +15,7 @@ import { sprocketPairs, type PairsAsked, type SprocketPair } from './sprocket-pa
 const asked: PairsAsked = {
   bike: withFrame(plainBike, { guideRadius: null }),
   setup: { ...plainSetup, axlePosition: 12 },
-  travel: { front: 40, rear: 40 },
+  ride: { front: 40, rear: 40 },
   front: { least: 13, most: 17 },
   rear: { least: 38, most: 50 },
   leastFront: 12,
@@ -49,7 +49,7 @@ describe('sprocket pairs', () => {
       const { frontTeeth, rearTeeth } = pair;
       const axlePosition = pair.axlePosition ?? NaN;
       const setup = { ...asked.setup, frontTeeth, rearTeeth, axlePosition };
-      const on = standing(asked.bike, setup, asked.travel);
+      const on = standing(asked.bike, setup, { front: 40, rear: 40 });
       expect(pair.wheelbase).toBeCloseTo(wheelbase.read(on) as number, 9);
       expect(pair.swingarmAngle).toBeCloseTo(swingarmAngle.read(on) as number, 12);
       expect(pair.antiSquat).toBeCloseTo(antiSquat.read(on) as number, 9);
@@ -123,7 +123,7 @@ describe('sprocket pairs', () => {
   });
 
   it('have the reason of a bike that cannot stand, or that has no machine', () => {
-    const [pair] = pairs({ travel: { front: 40, rear: 900 } });
+    const [pair] = pairs({ ride: { front: 40, rear: 900 } });
     expect(pair).toMatchObject({ stance: null, antiSquat: null, misfit: { reason: 'rearTravelBeyond' } });
     expect(pair.links).not.toBeNull();
     expect(sprocketPairs({ ...asked, setup: { ...plainSetup, frontTyre: { code: '' } } })).toMatchObject({

@@ -2,7 +2,7 @@
 import type { Bike } from '../chassis/bike.ts';
 import type { NoStand } from '../springs/no-stand.ts';
 import type { Setup } from '../chassis/setup.ts';
-import { chainLoop, type ChainLoop } from '../drive/chain-loop.ts';
+import { beltLoop, chainLoop, type ChainLoop } from '../drive/chain-loop.ts';
 import { teethPossible } from '../drive/sprocket.ts';
 import { linksFrom, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
 import { withAxleAt } from '../linkage/suspension.ts';
@@ -18,8 +18,10 @@ import {
   type NoChainPlay,
 } from '../springs/axle-in-slot.ts';
 import { chainMomentPerThousand } from '../springs/chain-moment.ts';
-import { machine, type Machine } from '../springs/machine.ts';
+import { machine, type Machine, type NoMachine } from '../springs/machine.ts';
 import { pairObstacle, type PairObstacle } from '../springs/pair-obstacle.ts';
+import type { RideState } from '../springs/ride-state.ts';
+import { standMachine } from '../springs/stand-bike.ts';
 import { stance, type Stance, type Travel } from '../springs/stance.ts';
 
 export interface TeethRange {
@@ -31,8 +33,8 @@ export interface PairsAsked {
   readonly bike: Bike;
   /** Its teeth and axle position are those compared with; each pair puts its own in their place. */
   readonly setup: Setup;
-  /** Travel used in which the readings are taken, mm. */
-  readonly travel: Travel;
+  /** Travel used in which the readings are taken, mm; or a ride state, in which each pair finds its own. */
+  readonly ride: Travel | RideState;
   readonly front: TeethRange;
   readonly rear: TeethRange;
   /** Fewest teeth that go over the countershaft. */
@@ -73,33 +75,71 @@ export interface SprocketPair {
 /**
  * All pairs in the ranges asked, front teeth first. Each pair gets its chain, the chain puts the axle into its slot,
  * and the bike is stood anew with that axle: swingarm, ride height, angles and chain change together. Travel used is
- * kept. Teeth that no sprocket can have are left out. Or why the bike as dialled has no machine at all.
+ * kept, or found anew in the ride state. Teeth that no sprocket can have are left out. Or why the bike as dialled has no machine at all.
  */
 export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoStand {
-  const base = machine(asked.bike, asked.setup);
+  const base = machineForPairs(asked);
   if (!base.ok) return base;
   const pairs: SprocketPair[] = [];
+  let near: Travel | undefined;
   for (let front = Math.ceil(asked.front.least); front <= asked.front.most; front++) {
     if (!teethPossible(front)) continue;
     for (let rear = Math.ceil(asked.rear.least); rear <= asked.rear.most; rear++)
-      if (teethPossible(rear)) pairs.push(sprocketPair(asked, base, front, rear));
+      if (teethPossible(rear)) {
+        // The next pair comes to rest near where this one does.
+        const pair = sprocketPair(asked, base, front, rear, near);
+        near = pair.stance?.travel ?? near;
+        pairs.push(pair);
+      }
   }
   return pairs;
 }
 
-/** One pair alone; `base` is the machine of the bike and setup asked about. */
+/**
+ * The machine that pairs are put into, whatever chain is on the bike and however far out of its slot the axle is
+ * dialled, since each pair brings its own chain and place. Or why there is none.
+ */
+export function machineForPairs({ bike, setup }: PairsAsked): Machine | NoMachine {
+  const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
+  return machine(bike, { ...setup, axlePosition, chainLinks: null });
+}
+
+/**
+ * The pair that is on the bike, with its axle where it stands now: where the chain on the bike puts it, or where it is
+ * dialled, and then the chain named is the one nearest to that place. Or why the bike has no machine.
+ */
+export function pairAsItStands(asked: PairsAsked): SprocketPair | NoStand {
+  const { bike, setup } = asked;
+  const { axlePosition, chainLinks, frontTeeth, rearTeeth } = setup;
+  const base = machineForPairs(asked);
+  if (!base.ok) return base;
+  const linksInHand = chainLinks === null ? null : [chainLinks];
+  const pair = sprocketPair({ ...asked, linksInHand }, base, frontTeeth, rearTeeth);
+  if (chainLinks !== null) return pair;
+  const made = machine(bike, setup);
+  if (!made.ok) return made;
+  const on = stood(asked, made);
+  const obstacle = pairObstacle(made, bike.drive.chainPitch, asked.leastFront);
+  const placed = { ...pair, ...NOT_STANDING, axlePosition, obstacle };
+  return on.ok ? { ...placed, misfit: null, ...readingsOf(on) } : { ...placed, misfit: on };
+}
+
+/**
+ * One pair alone; `base` is the machine for pairs of the bike and setup asked about, `near` a travel to look near first.
+ */
 export function sprocketPair(
   asked: PairsAsked,
   base: Machine,
   frontTeeth: number,
   rearTeeth: number,
+  near?: Travel,
 ): SprocketPair {
   const { bike, rule, setup } = asked;
-  const fresh = chainLoop(frontTeeth, rearTeeth, bike.drive.chainPitch);
+  const { chainPitch, kind } = bike.drive;
+  const around = kind === 'belt' ? beltLoop : chainLoop;
+  const fresh = around(frontTeeth, rearTeeth, chainPitch);
   const loop =
-    asked.stretchPercent === 0
-      ? fresh
-      : chainLoop(frontTeeth, rearTeeth, bike.drive.chainPitch, asked.stretchPercent);
+    asked.stretchPercent === 0 ? fresh : around(frontTeeth, rearTeeth, chainPitch, asked.stretchPercent);
   const withTeeth: Machine = {
     ...base,
     frontTeeth,
@@ -121,15 +161,18 @@ export function sprocketPair(
   if (axlePosition === null) return { ...bare, ...NOTHING, links, fitting, misfit };
   const placed: Machine = { ...withTeeth, rear: withAxleAt(base.rear, axlePosition) };
   const obstacle = pairObstacle(placed, bike.drive.chainPitch, asked.leastFront);
-  const on = stance(placed, asked.travel);
-  if (!on.ok) return { ...bare, ...NOTHING, links, fitting, axlePosition, misfit: misfit ?? on, obstacle };
+  const on = stood(asked, placed, near);
+  const found = { ...bare, ...NOTHING, links, fitting, axlePosition, misfit, obstacle };
+  return on.ok ? { ...found, ...readingsOf(on) } : { ...found, misfit: misfit ?? on };
+}
+
+/** The machine on its wheels, in the ride state or at the travel asked for. */
+function stood({ ride, setup }: PairsAsked, placed: Machine, near?: Travel): Stance | NoStand {
+  return typeof ride === 'string' ? standMachine(placed, setup, ride, near) : stance(placed, ride);
+}
+
+function readingsOf(on: Stance): Pick<SprocketPair, keyof typeof NOT_STANDING> {
   return {
-    ...bare,
-    links,
-    fitting,
-    axlePosition,
-    misfit,
-    obstacle,
     stance: on,
     wheelbase: on.pose.wheelbase,
     swingarmAngle: on.swingarmAngle,
@@ -139,18 +182,22 @@ export function sprocketPair(
   };
 }
 
-const NOTHING = {
-  links: null,
-  fitting: [],
-  axlePosition: null,
-  misfit: null,
-  obstacle: null,
+const NOT_STANDING = {
   stance: null,
   wheelbase: null,
   swingarmAngle: null,
   antiSquat: null,
   pivotGap: null,
   chainMoment: null,
+} as const;
+
+const NOTHING = {
+  ...NOT_STANDING,
+  links: null,
+  fitting: [],
+  axlePosition: null,
+  misfit: null,
+  obstacle: null,
 } as const;
 
 /** The fitting chain nearest to the present axle place; when none fits, the chain nearest to it, to say how far off it is. */

@@ -2,6 +2,8 @@
 
 /** Millimetres in an inch, exact (international inch, 1959). */
 export const MM_PER_INCH = 25.4;
+/** Kilometres in a mile, exact. */
+export const KM_PER_MILE = 1.609344;
 /** Kilograms in a pound, exact (international pound, 1959). */
 export const KG_PER_POUND = 0.45359237;
 /** Newtons in a pound-force, exact: one pound under standard gravity. */

@@ -1,6 +1,12 @@
 /** Reading what a person types into a number field: decimals, fractions, and a unit of either system. */
 import { refused, solved, type Result } from '../numeric/result.ts';
-import { KG_PER_POUND, MM_PER_INCH, NEWTON_PER_POUND_FORCE, STANDARD_GRAVITY } from './convert.ts';
+import {
+  KG_PER_POUND,
+  KM_PER_MILE,
+  MM_PER_INCH,
+  NEWTON_PER_POUND_FORCE,
+  STANDARD_GRAVITY,
+} from './convert.ts';
 import { shownUnit, type QuantityKey, type UnitSystem } from './quantity.ts';
 
 export type ParseReason = 'empty' | 'notANumber' | 'wrongUnit' | 'tooLarge';
@@ -25,6 +31,7 @@ const UNIT_WORDS: Readonly<Record<QuantityKey, Readonly<Record<string, number>>>
     'lb/in': NEWTON_PER_POUND_FORCE / MM_PER_INCH,
     'lbf/in': NEWTON_PER_POUND_FORCE / MM_PER_INCH,
   },
+  speed: { 'km/h': 1, mph: KM_PER_MILE },
 };
 
 /** Decimals of the metric number kept: far below anything typed, just above the rounding of a multiplication. */

@@ -5,7 +5,7 @@ import { QUANTITIES, shownUnit } from './quantity.ts';
 describe('the quantities', () => {
   it('that mechanics count in inches and pounds are shown so, all others alike in both systems', () => {
     const differing = Object.entries(QUANTITIES).filter(([, q]) => q.metric.symbol !== q.inch.symbol);
-    expect(differing.map(([key]) => key)).toEqual(['length', 'mass', 'force', 'rate']);
+    expect(differing.map(([key]) => key)).toEqual(['length', 'mass', 'force', 'rate', 'speed']);
   });
 
   it('turn the core’s radians into degrees and leave everything else', () => {

@@ -1,5 +1,5 @@
 /** The table of quantities: what each is counted in, for people who use metric and people who use inches. */
-import { degrees, KG_PER_POUND, MM_PER_INCH, NEWTON_PER_POUND_FORCE } from './convert.ts';
+import { degrees, KG_PER_POUND, KM_PER_MILE, MM_PER_INCH, NEWTON_PER_POUND_FORCE } from './convert.ts';
 
 export type QuantityKey =
   | 'length'
@@ -12,7 +12,8 @@ export type QuantityKey =
   | 'links'
   | 'count'
   | 'force'
-  | 'rate';
+  | 'rate'
+  | 'speed';
 
 export type UnitSystem = 'metric' | 'inch';
 
@@ -70,6 +71,12 @@ export const QUANTITIES: Readonly<Record<QuantityKey, Quantity>> = {
     fileUnit: 'N/mm',
     metric: { symbol: 'N/mm', perMetric: 1, digits: 1 },
     inch: { symbol: 'lbf/in', perMetric: MM_PER_INCH / NEWTON_PER_POUND_FORCE, digits: 1 },
+    fromCore: same,
+  },
+  speed: {
+    fileUnit: 'km/h',
+    metric: { symbol: 'km/h', perMetric: 1, digits: 1 },
+    inch: { symbol: 'mph', perMetric: 1 / KM_PER_MILE, digits: 1 },
     fromCore: same,
   },
 };

@@ -1,0 +1,35 @@
+/** Tests of typed lists. */
+import { describe, expect, it } from 'vitest';
+import { readList, writeList, type ListRules } from './typed-list.ts';
+
+const POINT = { system: 'metric', decimal: '.' } as const;
+const COMMA = { system: 'metric', decimal: ',' } as const;
+const LINKS: ListRules = { least: 2, most: 400, whole: true, longest: 12 };
+const RATIOS: ListRules = { least: 0.1, most: 20, whole: false, longest: 3 };
+
+describe('a typed list', () => {
+  it('takes commas, semicolons and spaces between whole numbers', () => {
+    for (const text of ['112,114', '112, 114', ' 112 114 ', '112;114;'])
+      expect(readList(text, LINKS, POINT)).toEqual({ ok: true, value: [112, 114] });
+    expect(readList('  ', LINKS, POINT)).toEqual({ ok: true, value: [] });
+  });
+
+  it('takes a comma within a number as the decimal sign where parts are allowed', () => {
+    for (const text of ['2,6; 2,05', '2.6, 2.05', '2,6 2,05', '2,6, 2,05'])
+      expect(readList(text, RATIOS, COMMA)).toEqual({ ok: true, value: [2.6, 2.05] });
+  });
+
+  it('is read back as it was written', () => {
+    for (const style of [POINT, COMMA])
+      expect(readList(writeList([2.6, 2, 0.93], style), RATIOS, style)).toMatchObject({
+        value: [2.6, 2, 0.93],
+      });
+  });
+
+  it('names what it cannot take', () => {
+    expect(readList('112 abc', LINKS, POINT)).toEqual({ ok: false, reason: '“abc” is not a number.' });
+    expect(readList('112.5', LINKS, POINT)).toEqual({ ok: false, reason: '“112.5” is not whole.' });
+    expect(readList('0.05', RATIOS, COMMA)).toEqual({ ok: false, reason: '“0.05” is not from 0,1 to 20.' });
+    expect(readList('1 1 1 1', RATIOS, POINT)).toEqual({ ok: false, reason: 'At most 3 numbers go here.' });
+  });
+});

@@ -1,0 +1,71 @@
+/** The columns of the sprocket table: what each shows of a pair, in which quantity, and the words of its differences. */
+import { pairDifference, type PairKey } from '../core/effects/pair-choice.ts';
+import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { QUANTITIES, shownUnit, type QuantityKey } from '../core/units/quantity.ts';
+
+export interface SprocketColumn {
+  readonly key: Exclude<PairKey, 'frontTeeth' | 'rearTeeth' | 'chainMoment'>;
+  readonly label: string;
+  readonly quantity: QuantityKey;
+  /** Words for a difference upward and downward. */
+  readonly more: string;
+  readonly less: string;
+}
+
+export const SPROCKET_COLUMNS: readonly SprocketColumn[] = [
+  { key: 'ratio', label: 'Ratio', quantity: 'ratio', more: 'shorter', less: 'taller' },
+  { key: 'links', label: 'Chain', quantity: 'links', more: 'longer', less: 'shorter' },
+  { key: 'axlePosition', label: 'Axle in slot', quantity: 'length', more: 'back', less: 'forward' },
+  { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
+  { key: 'swingarmAngle', label: 'Swingarm', quantity: 'angle', more: 'steeper', less: 'flatter' },
+  { key: 'antiSquat', label: 'Anti-squat', quantity: 'percent', more: 'more', less: 'less' },
+  { key: 'pivotGap', label: 'Chain to pivot', quantity: 'length', more: 'wider', less: 'closer' },
+];
+
+/** What stands in one cell: the figure without its unit, and its difference in arrow, signed figure and word. */
+export interface SprocketCell {
+  readonly figure: string;
+  /** Empty where there is nothing to compare; "same" where nothing differs that the figures can show. */
+  readonly change: string;
+  readonly differs: boolean;
+}
+
+/** The unit of a column, as its head names it. */
+export function columnUnit({ quantity }: SprocketColumn, style: NumberStyle): string {
+  return shownUnit(quantity, style.system).symbol;
+}
+
+function metric({ key, quantity }: SprocketColumn, pair: SprocketPair | null): number | null {
+  const value = pair?.[key] ?? null;
+  return typeof value === 'number' ? QUANTITIES[quantity].fromCore(value) : null;
+}
+
+/** A pair's cell in a column, compared with `reference`; a ratio is compared in per cent. */
+export function sprocketCell(
+  column: SprocketColumn,
+  pair: SprocketPair,
+  reference: SprocketPair | null,
+  style: NumberStyle,
+): SprocketCell {
+  const { key, quantity } = column;
+  const value = metric(column, pair);
+  if (value === null) return { figure: '–', change: '', differs: false };
+  const figure = writeNumber(value, quantity, style).digits;
+  const before = metric(column, reference);
+  if (before === null || reference === null) return { figure, change: '', differs: false };
+  const byRatio = key === 'ratio';
+  // The difference of the numbers as they are written, so that a person who subtracts them finds it.
+  const steps = byRatio
+    ? shownSteps(pairDifference(reference, pair).ratioPercent, 'percent', style)
+    : shownSteps(value, quantity, style) - shownSteps(before, quantity, style);
+  if (steps === 0) return { figure, change: 'same', differs: false };
+  const shown = byRatio ? 'percent' : quantity;
+  const written = writeNumber(metricOfSteps(steps, shown, style), shown, style, { signed: true });
+  const amount = byRatio ? written.text : written.digits;
+  return {
+    figure,
+    change: `${steps > 0 ? '▲' : '▼'} ${amount} ${steps > 0 ? column.more : column.less}`,
+    differs: true,
+  };
+}

@@ -1,0 +1,95 @@
+/** The sprocket table on a phone: it scrolls within itself beside fixed teeth, and a pair is fitted by a tap. */
+import { expect, test, type Page } from '@playwright/test';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { expectNoUndo, typeInto, undoButton } from './support/panels.ts';
+import {
+  cell,
+  count,
+  openFilters,
+  openSprockets,
+  pairButton,
+  pairRow,
+  sprockets,
+  tryButton,
+} from './support/sprockets.ts';
+import { openPage } from './support/stand.ts';
+
+/** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
+const LEAST_PX = 44;
+
+const [{ setup }] = DEMO_BIKES;
+const OTHER = `${setup.frontTeeth + 1}/${setup.rearTeeth}`;
+
+async function openTab(page: Page): Promise<void> {
+  await openPage(page);
+  await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
+  await openSprockets(page);
+}
+
+function scroller(page: Page) {
+  return page.getByRole('region', { name: 'Table of sprocket pairs' });
+}
+
+/** Controls that are too small for a finger, and what reaches beyond the screen without scrolling in the table. */
+async function amiss(page: Page): Promise<string[]> {
+  return await sprockets(page).evaluate((panel, least) => {
+    const found: string[] = [];
+    for (const element of panel.querySelectorAll<HTMLElement>('button, input, summary')) {
+      const ticked = element instanceof HTMLInputElement && ['checkbox', 'radio'].includes(element.type);
+      const target = ticked ? (element.closest('label') ?? element) : element;
+      const { width, height } = target.getBoundingClientRect();
+      if (width < least - 0.01 || height < least - 0.01)
+        found.push(`${target.textContent?.trim()} ${Math.round(width)} × ${Math.round(height)}`);
+    }
+    for (const element of panel.querySelectorAll('*')) {
+      if (element.closest('table')?.closest('[role="region"]')) continue;
+      const { left, right, width } = element.getBoundingClientRect();
+      if (width > 1 && (left < -0.5 || right > window.innerWidth + 0.5))
+        found.push(`${element.tagName} ${Math.round(left)}…${Math.round(right)}`);
+    }
+    return found;
+  }, LEAST_PX);
+}
+
+for (const theme of ['paper', 'garage', 'sun'] as const)
+  test(`the tab fits the screen and the finger, in the theme ${theme}`, async ({ page }) => {
+    await openTab(page);
+    await page.getByRole('button', { name: 'Units and theme' }).tap();
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+    await page.getByRole('button', { name: 'Units and theme' }).tap();
+    await openFilters(page);
+    await page.getByRole('checkbox', { name: 'Same ratio within' }).check();
+    await typeInto(page, 'Ratio within', '30');
+    await sprockets(page).getByText('Speed and revs').tap();
+    await pairButton(page, OTHER).tap();
+    expect(await amiss(page)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+    const words = await sprockets(page).locator('tr.more div').first().boundingBox();
+    expect(words).not.toBeNull();
+    expect((words?.x ?? NaN) + (words?.width ?? NaN)).toBeLessThanOrEqual(390);
+  });
+
+test('the table scrolls aside within itself, its teeth stay in sight, and keys reach it', async ({
+  page,
+}) => {
+  await openTab(page);
+  await scroller(page).focus();
+  await expect(scroller(page)).toBeFocused();
+  await scroller(page).evaluate((region) => (region.scrollLeft = region.scrollWidth));
+  expect(await scroller(page).evaluate((region) => region.scrollLeft)).toBeGreaterThan(200);
+  await pairRow(page, OTHER).locator('[data-column="pivotGap"]').scrollIntoViewIfNeeded();
+  await expect(pairButton(page, OTHER)).toBeInViewport({ ratio: 1 });
+  await expect(pairRow(page, OTHER).locator('[data-column="pivotGap"]')).toBeInViewport();
+});
+
+test('a tap on Try fits the pair, and one undo takes it off', async ({ page }) => {
+  await openTab(page);
+  const told = await cell(page, OTHER, 'antiSquat');
+  await tryButton(page, OTHER).tap();
+  await expect(pairRow(page, OTHER)).toContainText('On the bike');
+  expect(await cell(page, OTHER, 'antiSquat')).toEqual(told);
+  await undoButton(page).tap();
+  await expectNoUndo(page);
+  await expect(pairRow(page, OTHER)).not.toContainText('On the bike');
+  await expect(count(page)).toHaveText('45 of 45 pairs, topped out');
+});
