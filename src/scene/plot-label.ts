@@ -13,26 +13,30 @@ const BAR = 2.5;
 /** From the middle of a line of words down to what the letters stand on, as a part of the text size. */
 const STANDS_BELOW = 0.35;
 
-/** Names of areas are bold and stand on their area alone, unless asked otherwise; other words get a backing. */
+/**
+ * Names of areas are bold and stand on their area alone, unless asked otherwise; those of a chart's axes stand beside
+ * it, plain; other words get a backing.
+ */
 export function plotLabel(label: LabelShape, theme: Theme, view: View, plotter: Plotter): void {
   const { stroke, fill } = theme.roles[label.role];
   const colour = stroke ?? fill ?? theme.labelInk;
   const screen = toScreen(view, label.at);
   const box = labelBox(label.text, label.sizePx, label.spot, screen, label.shiftPx);
   const ofArea = label.role === 'zoneName';
+  const bare = ofArea || label.role === 'axisName';
   if (label.leader) plotLeader(screen, box, colour, plotter);
-  if (!ofArea || label.backed) {
+  if (!bare || label.backed) {
     roundedBox(box, plotter);
     plotter.paint(solid(theme.labelBacking));
   }
-  if (!ofArea) plotBar(box, label.spot, colour, plotter);
+  if (!bare) plotBar(box, label.spot, colour, plotter);
   plotter.words({
     text: label.text,
-    xPx: (box.left + box.right + (ofArea ? 0 : label.spot === 'left' ? -BAR : BAR)) / 2,
+    xPx: (box.left + box.right + (bare ? 0 : label.spot === 'left' ? -BAR : BAR)) / 2,
     yPx: (box.top + box.bottom) / 2 + STANDS_BELOW * label.sizePx,
     sizePx: label.sizePx,
     bold: ofArea,
-    colour: ofArea ? colour : theme.labelInk,
+    colour: bare ? colour : theme.labelInk,
   });
 }
 

@@ -80,6 +80,17 @@ export type Role =
   | 'centreOfGravity'
   | 'dimension'
   | 'snapGuide'
+  | 'grid'
+  | 'axisLine'
+  | 'axisName'
+  | 'curveNow'
+  | 'curveBaseline'
+  | 'curveKept1'
+  | 'curveKept2'
+  | 'curveKept3'
+  | 'curveKept4'
+  | 'curveCursor'
+  | 'curveMark'
   | 'highlight';
 
 /** An outline, filled and stroked as its role says. */

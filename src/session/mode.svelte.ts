@@ -3,13 +3,14 @@ import type { DialKey } from '../core/chassis/setup.ts';
 import type { PointKey } from '../core/sketch/points.ts';
 
 /** What lies below the Stand. */
-export type BelowKey = 'why' | 'ride' | 'chain' | 'sprockets';
+export type BelowKey = 'why' | 'ride' | 'chain' | 'sprockets' | 'curves';
 
 export const BELOW: readonly { readonly key: BelowKey; readonly label: string }[] = [
   { key: 'why', label: 'Why' },
   { key: 'ride', label: 'Ride' },
   { key: 'chain', label: 'Chain' },
   { key: 'sprockets', label: 'Sprockets' },
+  { key: 'curves', label: 'Curves' },
 ];
 
 export type StandMode = 'dials' | 'edit' | 'measure';

@@ -99,7 +99,7 @@ describe('fitting a pair', () => {
     it(`gives the readings that its row told, ${state}, and is one undo`, () => {
       for (const document of DEMO_BIKES) {
         const { session, standing, sprockets } = started(document);
-        standing.state = state;
+        standing.choose(state);
         const row = sprockets.rows.find((each) => each.changes);
         if (row === undefined) throw new Error('no pair to fit');
         sprockets.fitPair(row.pair);

@@ -10,6 +10,7 @@ import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Chain } from './chain.svelte.ts';
+import { Curves } from './curves.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
 import { Handles, type Handle } from './handles.svelte.ts';
 import { Measuring } from './measuring.svelte.ts';
@@ -40,6 +41,7 @@ export class Workbench {
   readonly riding: Riding;
   readonly rolling: Rolling;
   readonly chain: Chain;
+  readonly curves: Curves;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -63,6 +65,7 @@ export class Workbench {
     this.drawing.ghosts = () => this.riding.ghostBikes;
     this.rolling = new Rolling(this.standing, this.moving, this.announcer);
     this.chain = new Chain(this.session, this.standing);
+    this.curves = new Curves(this.session, this.standing, this.announcer);
   }
 
   /** Shows the figures of the point that a hand has taken. */

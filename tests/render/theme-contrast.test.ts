@@ -7,8 +7,8 @@ import { ROLES } from './every-shape.ts';
 /** WCAG 2.2, 1.4.11 for lines and 1.4.3 for words. */
 const LEAST_FOR_LINES = 3;
 const LEAST_FOR_WORDS = 4.5;
-/** Parts of the silhouette that stand back: they are told by their fill beside the lines around them. */
-const QUIET: readonly Role[] = ['bodywork', 'engine', 'crease', 'tube'];
+/** Parts of the silhouette that stand back: they are told by their fill beside the lines around them; so does a chart's grid. */
+const QUIET: readonly Role[] = ['bodywork', 'engine', 'crease', 'tube', 'grid'];
 const LEAST_FOR_QUIET = 1.2;
 
 type Colour = readonly [number, number, number];

@@ -14,7 +14,7 @@ const springs = ['core/linkage', 'core/drive', ...linkageOrDrive];
 const readings = ['core/springs', ...springs];
 const effects = ['core/readings', ...readings];
 const core = ['core/effects', 'core/sketch', ...effects];
-const belowSession = ['storage', 'gestures', 'scene', 'document', ...core];
+const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', ...core];
 const belowUi = ['session', ...belowSession];
 
 /**
@@ -111,16 +111,22 @@ export const folders = [
     { values: core },
   ),
   row(
+    'curves',
+    'a reading along an axis as chart data, words and rows',
+    'a chart is data made from sweeps, like the scene; one that knew the document or a renderer could not be saved and tested alone',
+    { values: ['scene', ...core], packages: ['d3-scale'] },
+  ),
+  row(
     'render/konva',
     'draws scene data on a canvas',
     'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
-    { types: ['scene'], packages: ['konva', 'd3-scale'], browser: true },
+    { types: ['scene'], packages: ['konva'], browser: true },
   ),
   row(
     'render/svg',
     'draws scene data as SVG text, for print and file',
     'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
-    { types: ['scene'], packages: ['d3-scale'], browser: true },
+    { types: ['scene'], browser: true },
   ),
   row(
     'gestures',

@@ -80,7 +80,7 @@ describe('the judge of imports', () => {
     expect(judge('src/ui/Stand.svelte', '../render/konva/paint.ts')).toBeUndefined();
     expect(judge('src/document/bike.ts', '../core/chassis/bike.ts', true)).toBeUndefined();
     expect(judge('src/core/plane/point.test.ts', 'vitest')).toBeUndefined();
-    expect(judge('src/render/svg/axis.ts', 'd3-scale')).toBeUndefined();
+    expect(judge('src/curves/axis.ts', 'd3-scale')).toBeUndefined();
   });
 
   it('lets tests alone read the bikes that tests share', () => {

@@ -1,0 +1,155 @@
+/** Tests of curves for several bikes, their words and their rows. */
+import { describe, expect, it } from 'vitest';
+import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
+import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { antiSquat } from '../core/readings/anti-squat.ts';
+import { trail } from '../core/readings/trail.ts';
+import type { RideState } from '../core/springs/ride-state.ts';
+import { standBike } from '../core/springs/stand-bike.ts';
+import { QUANTITIES } from '../core/units/quantity.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import type { Bike } from '../core/chassis/bike.ts';
+import type { Setup } from '../core/chassis/setup.ts';
+import { chartOf } from './chart.ts';
+import { CURVE_AXES } from './curve-axes.ts';
+import { curveSet, sameLine, type CurveSource } from './curve-set.ts';
+import { curveCsv, curveRows, fewRows } from './curve-table.ts';
+import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } from './curve-words.ts';
+
+const style: NumberStyle = { system: 'metric', decimal: '.' };
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+function source(bike: Bike, setup: Setup, state: RideState, name = 'Now'): CurveSource {
+  const stance = standBike(bike, setup, state);
+  if (!stance.ok) throw new Error(stance.reason);
+  return { name, of: name === 'Now' ? 'now' : 'kept', bike, setup, state, stance };
+}
+
+const axis = (key: string) => {
+  const found = CURVE_AXES.find((each) => each.key === key);
+  if (found === undefined) throw new Error(`no axis ${key}`);
+  return found;
+};
+
+const dialled = source(plainBike, plainSetup, 'asDialled');
+
+describe('a curve', () => {
+  it('over rear travel is what the bike reads when dialled there, at every place', () => {
+    const [{ curve }] = curveSet(antiSquat, axis('rearTravel'), [dialled]).curves;
+    expect(curve.x).toHaveLength(121);
+    curve.x.forEach((rearTravelUsed, i) => {
+      const on = standBike(plainBike, { ...plainSetup, rearTravelUsed }, 'asDialled');
+      if (!on.ok) throw new Error(on.reason);
+      expect(curve.y[i]).toBe(antiSquat.read(on));
+    });
+  });
+
+  it('over a dial is what the bike reads in its ride state with the dial there', () => {
+    const now = source(linkedBike, sprungSetup, 'riderUp');
+    for (const reading of READINGS) {
+      const [{ curve }] = curveSet(reading, axis('shockPreload'), [now]).curves;
+      for (const i of [0, 60, 120]) {
+        const on = standBike(linkedBike, { ...sprungSetup, shockPreload: curve.x[i] }, 'riderUp');
+        if (!on.ok) throw new Error(on.reason);
+        const value = reading.read(on);
+        if (typeof value === 'string') expect(curve.y[i]).toBe(value);
+        else expect(curve.y[i]).toBeCloseTo(QUANTITIES[reading.quantity].fromCore(value), 5);
+      }
+    }
+  });
+
+  it('runs as far as the bike stands, and its notes say what ends it', () => {
+    const set = curveSet(trail, axis('bothTravels'), [dialled]);
+    expect(chartNotes(set, style)).toEqual([]);
+    const onGas = curveSet(trail, axis('gas'), [source(linkedBike, sprungSetup, 'onGas')]);
+    expect(plain(chartNotes(onGas, style)[0])).toMatch(/^Stops before 1\.\d\d g\. .*the front wheel lifts/);
+  });
+
+  it('lies under another that is the same, and the notes say so', () => {
+    const set = curveSet(trail, axis('rearTravel'), [
+      dialled,
+      { ...dialled, name: 'Baseline', of: 'baseline' },
+    ]);
+    expect(sameLine(set.curves[0].curve, set.curves[1].curve)).toBe(true);
+    expect(chartNotes(set, style)).toEqual(['Baseline: the same line.']);
+  });
+});
+
+describe('the words of a curve', () => {
+  const set = curveSet(antiSquat, axis('rearTravel'), [dialled]);
+
+  it('tell its course and where the bike is', () => {
+    const words = plain(courseWords(set, style));
+    const { curve, value } = set.curves[0];
+    expect(words).toMatch(/^From [\d.]+ % at 0\.0 mm it falls to [\d.]+ % at 130\.0 mm\. Now /);
+    expect(words).toContain(`From ${(curve.y[0] as number).toFixed(1)} %`);
+    expect(words).toContain(`Now ${(value as number).toFixed(1)} % at 40.0 mm.`);
+  });
+
+  it('name the zones in order, meeting where the curve crosses', () => {
+    const { curve } = set.curves[0];
+    const parts = stretchesOf(set.curves[0], (y) => zoneOf(y, 5));
+    expect(parts.map(({ kind }) => kind)).toEqual([...new Set(curve.y.map((y) => zoneOf(y as number, 5)))]);
+    parts.slice(1).forEach((part, i) => expect(part.from).toBe(parts[i].to));
+    expect(plain(zoneWords(set, 5, style))).toMatch(/^The rear .* from 0\.0 to .* mm\.$/);
+  });
+
+  it('tell over which part it lies within a band', () => {
+    const ys = set.curves[0].curve.y as number[];
+    const most = ys[0] - 1;
+    expect(plain(bandWords(set, { least: ys[120], most }, style))).toMatch(
+      /^Within the target band from .* to 130\.0 mm\.$/,
+    );
+    expect(bandWords(set, { least: 900, most: 901 }, style)).toBe('Nowhere within the target band.');
+  });
+});
+
+describe('the figures of curves', () => {
+  const kept = source(plainBike, { ...plainSetup, shockLength: 4 }, 'asDialled', 'Kept 1');
+  const set = curveSet(antiSquat, axis('rearTravel'), [dialled, kept]);
+
+  it('are rows with a value for each curve, few of them from end to end on the page', () => {
+    const rows = curveRows(set);
+    expect(rows).toHaveLength(121);
+    expect(rows[60].values).toEqual(set.curves.map(({ curve }) => curve.y[60]));
+    const few = fewRows(rows, 13);
+    expect([few[0].x, few[12].x, few.length]).toEqual([0, 130, 13]);
+  });
+
+  it('are CSV with units in the head, and semicolons where commas are decimals', () => {
+    const lines = curveCsv(set, style).split('\r\n');
+    expect(lines[0]).toBe('Rear travel [mm],"Anti-squat, now [%]","Anti-squat, kept 1 [%]",Why empty');
+    expect(lines).toHaveLength(123);
+    const [x, y] = lines[61].split(',').map(Number);
+    expect([x, y]).toEqual([65, Number((set.curves[0].curve.y[60] as number).toFixed(5))]);
+    const comma = curveCsv(set, { system: 'metric', decimal: ',' }).split('\r\n');
+    expect(comma[61].split(';')[0]).toBe('65,00000');
+  });
+});
+
+describe('the chart', () => {
+  const set = curveSet(antiSquat, axis('rearTravel'), [dialled]);
+  const asked = { set, style, widthPx: 600, heightPx: 200, textPx: 12, band: null, zones: null };
+
+  it('draws the curve from end to end of the field, and the bike’s own place on it', () => {
+    const chart = chartOf(asked);
+    const shapes = chart.scene.flatMap((layer) => layer.shapes);
+    const line = shapes.find((shape) => shape.kind === 'path' && shape.role === 'curveNow');
+    if (line?.kind !== 'path') throw new Error('no line');
+    const [first] = line.steps;
+    const last = line.steps[line.steps.length - 1];
+    expect([first, last]).toMatchObject([{ x: chart.leftPx }, { x: chart.rightPx }]);
+    const mark = shapes.find((shape) => shape.kind === 'mark');
+    if (mark?.kind !== 'mark') throw new Error('no mark');
+    const part = (mark.at.x - chart.leftPx) / (chart.rightPx - chart.leftPx);
+    expect(part).toBeCloseTo(40 / 130, 9);
+  });
+
+  it('draws zones behind anti-squat only where they are asked for, and neutral always in sight', () => {
+    const roles = (zones: number | null) =>
+      chartOf({ ...asked, zones }).scene[0].shapes.map((shape) => shape.role);
+    expect(roles(null)).toEqual([]);
+    expect(roles(5)).toContain('neutralZone');
+  });
+});

@@ -1,0 +1,153 @@
+/** What a chart of curves says in words: its title, its course, where it stops and why, its zones and its band. */
+import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
+import { noStandWords } from '../core/springs/no-stand.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { shownUnit, type QuantityKey } from '../core/units/quantity.ts';
+import { sameLine, type CurveSet, type PlacedCurve } from './curve-set.ts';
+
+/** A name with its unit in brackets, such as `Trail [mm]`; a plain number has none. */
+export function withUnit(name: string, quantity: QuantityKey, style: NumberStyle): string {
+  const { symbol } = shownUnit(quantity, style.system);
+  return symbol === '' || symbol === name.toLowerCase() ? name : `${name} [${symbol}]`;
+}
+
+/** Such as `Trail [mm] against rear travel [mm]`. */
+export function chartTitle({ reading, axis }: CurveSet, style: NumberStyle): string {
+  const against = axis.label.charAt(0).toLowerCase() + axis.label.slice(1);
+  return `${withUnit(reading.label, reading.quantity, style)} against ${withUnit(against, axis.quantity, style)}`;
+}
+
+/** Turns lower than this part of the whole height are no turn worth a word. */
+const LEAST_TURN = 0.02;
+
+/** The places where the curve turns, by a part of its height, from its beginning to its end. */
+function turnsOf(points: readonly { readonly x: number; readonly y: number }[]): { x: number; y: number }[] {
+  const ys = points.map(({ y }) => y);
+  const least = LEAST_TURN * (Math.max(...ys) - Math.min(...ys));
+  const turns = [points[0]];
+  let far = points[0];
+  for (const point of points) {
+    const from = turns[turns.length - 1];
+    const way = Math.sign(far.y - from.y);
+    if (Math.abs(point.y - from.y) >= Math.abs(far.y - from.y) && Math.sign(point.y - from.y) !== -way)
+      far = point;
+    else if (Math.abs(far.y - from.y) > least && Math.abs(point.y - far.y) > least) {
+      turns.push(far);
+      far = point;
+    }
+  }
+  const last = points[points.length - 1];
+  if (far !== turns[turns.length - 1] && far !== last) turns.push(far);
+  if (turns[turns.length - 1] !== last) turns.push(last);
+  return turns;
+}
+
+/** The course of the present curve in one sentence, for someone who does not see it. */
+export function courseWords(set: CurveSet, style: NumberStyle): string {
+  const { reading, axis } = set;
+  const [{ curve, place, value }] = set.curves;
+  const y = (metric: number): string => writeNumber(metric, reading.quantity, style).text;
+  const x = (metric: number): string => writeNumber(metric, axis.quantity, style).text;
+  const points = curve.x.flatMap((at, i) => {
+    const found = curve.y[i];
+    return typeof found === 'number' ? [{ x: at, y: found }] : [];
+  });
+  const now = typeof value === 'number' ? ` Now ${y(value)} at ${x(place)}.` : '';
+  if (points.length === 0) return `No number anywhere along it.${now}`;
+  const turns = turnsOf(points);
+  const [begin, ...rest] = turns;
+  const ways = rest.map((to, i) => {
+    const from = turns[i];
+    const way = y(to.y) === y(from.y) ? 'stays' : to.y > from.y ? 'rises' : 'falls';
+    return way === 'stays' ? `stays at ${y(to.y)} to ${x(to.x)}` : `${way} to ${y(to.y)} at ${x(to.x)}`;
+  });
+  return `From ${y(begin.y)} at ${x(begin.x)} it ${ways.length === 0 ? 'goes nowhere' : ways.join(', then ')}.${now}`;
+}
+
+/** Where and why curves stop short of the axis or have gaps, and which lie under one another. */
+export function chartNotes(set: CurveSet, style: NumberStyle): string[] {
+  const [first, ...others] = set.curves;
+  const notes = notesOf(first, set, style);
+  for (const other of others) {
+    if (sameLine(first.curve, other.curve)) notes.push(`${other.name}: the same line.`);
+    else
+      notes.push(
+        ...notesOf(other, set, style)
+          .filter((note) => !notes.includes(note))
+          .map((note) => `${other.name}: ${note}`),
+      );
+  }
+  return notes;
+}
+
+function notesOf({ curve }: PlacedCurve, { axis }: CurveSet, style: NumberStyle): string[] {
+  const { lowStop, highStop } = curve;
+  if (curve.x.length === 0)
+    return lowStop === null ? [] : [`No curve. ${noStandWords(lowStop.noStand, style)}`];
+  const x = (value: number): string => writeNumber(value, axis.quantity, style).text;
+  const stops = [lowStop, highStop].flatMap((stop) =>
+    stop === null ? [] : [`Stops before ${x(stop.x)}. ${noStandWords(stop.noStand, style)}`],
+  );
+  const reasons = new Set(curve.y.filter((value): value is AbsentReason => typeof value === 'string'));
+  return [...stops, ...[...reasons].map((reason) => `Gap: ${ABSENT_WORDS[reason]}.`)];
+}
+
+export type Zone = 'lift' | 'neutral' | 'squat' | 'proSquat';
+
+/** The zone of an anti-squat, per cent, with the neutral zone `band` either side of 100. */
+export function zoneOf(antiSquat: number, band: number): Zone {
+  if (antiSquat < 0) return 'proSquat';
+  if (antiSquat < 100 - band) return 'squat';
+  return antiSquat > 100 + band ? 'lift' : 'neutral';
+}
+
+const ZONE_WORDS: Readonly<Record<Zone, string>> = {
+  lift: 'lifts on the gas',
+  neutral: 'is neutral',
+  squat: 'squats',
+  proSquat: 'is drawn down by chain and arm (pro-squat)',
+};
+
+/** The stretches of one kind along a curve, with where each begins and ends, metric. */
+export function stretchesOf<Kind>(
+  { curve }: PlacedCurve,
+  kindOf: (y: number) => Kind,
+): { readonly kind: Kind; readonly from: number; readonly to: number }[] {
+  const found: { kind: Kind; from: number; to: number }[] = [];
+  curve.x.forEach((x, i) => {
+    const y = curve.y[i];
+    if (typeof y !== 'number') return;
+    const kind = kindOf(y);
+    const last = found.at(-1);
+    if (last?.kind === kind) last.to = x;
+    else {
+      const between = last === undefined ? x : (last.to + x) / 2;
+      if (last !== undefined) last.to = between;
+      found.push({ kind, from: between, to: x });
+    }
+  });
+  return found;
+}
+
+/** "The rear lifts on the gas from 0 to 23 mm, is neutral from 23 to 61 mm, squats from 61 to 130 mm." */
+export function zoneWords(set: CurveSet, band: number, style: NumberStyle): string {
+  const x = (value: number) => writeNumber(value, set.axis.quantity, style);
+  const parts = stretchesOf(set.curves[0], (y) => zoneOf(y, band)).map(
+    ({ kind, from, to }) => `${ZONE_WORDS[kind]} from ${x(from).digits} to ${x(to).text}`,
+  );
+  return parts.length === 0 ? '' : `The rear ${parts.join(', ')}.`;
+}
+
+/** A band the user wants the reading to stay in, metric. */
+export interface Band {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Over which part of the axis the present curve lies within the band. */
+export function bandWords(set: CurveSet, { least, most }: Band, style: NumberStyle): string {
+  const x = (value: number) => writeNumber(value, set.axis.quantity, style);
+  const within = stretchesOf(set.curves[0], (y) => y >= least && y <= most).filter(({ kind }) => kind);
+  if (within.length === 0) return 'Nowhere within the target band.';
+  return `Within the target band ${within.map(({ from, to }) => `from ${x(from).digits} to ${x(to).text}`).join(' and ')}.`;
+}
