@@ -1,0 +1,144 @@
+/** The Curves tab with the mouse: the cursor and the bike, zones, bands, kept curves, and what is saved. */
+import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Download, type Page } from '@playwright/test';
+import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { standBike } from '../../src/core/springs/stand-bike.ts';
+import { dialOf } from '../../src/core/springs/dials.ts';
+import { savedDocument } from './support/bike-document.ts';
+import { cursor, curves, openCurves } from './support/curves.ts';
+import { expectNoUndo, field, plain, readingText, typeInto, undo, undoButton } from './support/panels.ts';
+import { openPage } from './support/stand.ts';
+
+const REAR_TEETH = dialOf('rearTeeth').label;
+
+async function saved(page: Page, button: string): Promise<Download> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    curves(page).getByRole('button', { name: button }).click(),
+  ]);
+  return download;
+}
+
+test('the cursor over a dial turns the dial and the bike, and a drag of it is one undo', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Anti-squat', REAR_TEETH);
+  const before = await readingText(page, 'Anti-squat');
+  await expect(cursor(page)).toHaveValue('45');
+  const picture = curves(page).locator('svg[role="img"]');
+  const box = await picture.boundingBox();
+  if (box === null) throw new Error('no chart');
+  await page.mouse.move(box.x + box.width * 0.5, box.y + 60);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width * 0.6, box.y + 60, { steps: 6 });
+  await page.mouse.up();
+  const teeth = await cursor(page).inputValue();
+  expect(Number(teeth)).toBeGreaterThan(55);
+  await expect(field(page, REAR_TEETH)).toHaveValue(teeth);
+  expect(await readingText(page, 'Anti-squat')).not.toBe(before);
+  await undo(page);
+  await expect(cursor(page)).toHaveValue('45');
+  expect(await readingText(page, 'Anti-squat')).toBe(before);
+  await expectNoUndo(page);
+});
+
+test('a dial that turns moves the cursor, and keys move the cursor', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Trail', REAR_TEETH);
+  await typeInto(page, REAR_TEETH, '48');
+  await expect(cursor(page)).toHaveValue('48');
+  await cursor(page).focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(field(page, REAR_TEETH)).toHaveValue('49');
+  await expect(cursor(page)).toHaveAttribute('aria-valuetext', /^Rear sprocket 49.teeth: Trail /);
+  await expect(undoButton(page)).toBeEnabled();
+});
+
+test('over travel the bike is read as dialled, with the travel of the cursor', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Anti-squat', 'Rear travel');
+  await cursor(page).focus();
+  for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
+  await expect(page.getByRole('radio', { name: 'As dialled' })).toBeChecked();
+  const { bike, setup } = await savedDocument(page);
+  expect(setup.rearTravelUsed).toBe(2);
+  const on = standBike(bike, setup, 'asDialled');
+  if (!on.ok) throw new Error(on.reason);
+  expect(await readingText(page, 'Anti-squat')).toContain((antiSquat.read(on) as number).toFixed(1));
+});
+
+test('zones through travel are one click away and told in words', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Trail', 'Front travel');
+  await curves(page).getByRole('button', { name: 'Zones through travel' }).click();
+  await expect(curves(page).getByRole('combobox', { name: 'Reading' })).toHaveValue('antiSquat');
+  const words = curves(page).getByText(
+    /^The rear lifts on the gas from 0\.0 to .*, is neutral from .*, squats from /,
+  );
+  await expect(words).toBeVisible();
+});
+
+test('a target band is drawn and told, and refuses ends the wrong way round', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Trail', REAR_TEETH);
+  await curves(page).getByRole('checkbox', { name: 'Target band' }).check();
+  await expect(
+    curves(page)
+      .getByText(/target band/)
+      .first(),
+  ).toBeVisible();
+  const from = curves(page).getByRole('textbox', { name: 'Band from' });
+  await from.fill('500');
+  await from.press('Enter');
+  await expect(from).toHaveAttribute('aria-invalid', 'true');
+  await expect(curves(page)).toContainText('The lower end has to be below the upper one.');
+});
+
+test('a kept curve stays beside the next, and a ride state may lie over both', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Anti-squat', REAR_TEETH);
+  await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
+  await typeInto(page, dialOf('shockLength').label, '6');
+  await curves(page)
+    .getByRole('combobox', { name: 'Also in ride state' })
+    .selectOption({ label: 'Rider up' });
+  const svg = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
+  for (const name of ['Now', 'Kept 1', 'Rider up', 'Baseline']) expect(svg).toContain(`>${name}<`);
+  await curves(page).getByRole('button', { name: 'Drop Kept 1' }).click();
+  await expect(curves(page).getByRole('button', { name: 'Drop Kept 1' })).toBeHidden();
+});
+
+test('figures are saved with units in the head, and the picture at twice its size', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Anti-squat', REAR_TEETH);
+  const download = await saved(page, 'Save figures as CSV');
+  expect(download.suggestedFilename()).toMatch(/anti-squat\.csv$/);
+  const lines = readFileSync(await download.path(), 'utf8')
+    .trimEnd()
+    .split('\r\n');
+  expect(lines[0]).toBe('Rear sprocket [teeth],"Anti-squat, now [%]","Anti-squat, baseline [%]",Why empty');
+  const row = lines.find((line) => line.startsWith('45.0000,'));
+  expect(plain(await readingText(page, 'Anti-squat'))).toContain(Number(row?.split(',')[1]).toFixed(1));
+  const png = readFileSync(await (await saved(page, 'Save curves as PNG')).path());
+  expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([1920, 1080]);
+});
+
+test('the curve is a table too', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Anti-squat', 'Rear travel');
+  await curves(page).getByText('As a table').click();
+  const table = curves(page).getByRole('table', { name: /^Anti-squat \[%\] against rear travel \[mm\]/ });
+  await expect(table.getByRole('row')).toHaveCount(14);
+  await expect(table.getByRole('rowheader').first()).toHaveText('0.0');
+});
+
+for (const theme of ['paper', 'garage', 'sun'])
+  test(`axe finds nothing on the Curves tab, in the theme ${theme}`, async ({ page }) => {
+    await openPage(page);
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+    await openCurves(page, 'Anti-squat', 'Rear travel');
+    await curves(page).getByText('As a table').click();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(serious.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  });

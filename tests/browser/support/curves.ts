@@ -1,0 +1,18 @@
+/** The Curves panel in a browser test. */
+import { expect, type Locator, type Page } from '@playwright/test';
+
+export function curves(page: Page): Locator {
+  return page.getByRole('region', { name: 'Curves', exact: true });
+}
+
+/** Brings the panel up where what lies below the Stand is in sight. */
+export async function openCurves(page: Page, reading: string, axis: string): Promise<void> {
+  await page.getByRole('group', { name: 'Below the Stand' }).getByText('Curves', { exact: true }).click();
+  await curves(page).getByRole('combobox', { name: 'Reading' }).selectOption({ label: reading });
+  await curves(page).getByRole('combobox', { name: 'Against' }).selectOption({ label: axis });
+  await expect(curves(page).locator('svg[role="img"]')).toBeVisible();
+}
+
+export function cursor(page: Page): Locator {
+  return curves(page).getByRole('slider', { name: /^Along the curve/ });
+}
