@@ -42,7 +42,7 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
     ...forkShapes(standing, bike, setup),
     ...frameShapes(standing, bike),
     ...bodyShapes(standing, bike),
-    ...swingarmShapes(standing, bike, setup),
+    ...swingarmShapes(standing, bike),
     ...(bodywork === 'naked' ? shockShapes(standing, bike) : []),
     ...driveShapes(standing, bike.drive.chainPitch),
   ];

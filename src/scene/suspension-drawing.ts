@@ -4,6 +4,7 @@ import type { Setup } from '../core/chassis/setup.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/springs/stance.ts';
+import { linkShapes, shockEyes } from './linkage-drawing.ts';
 import { along, pen, type Placement } from './outline.ts';
 import type { Shape } from './shape.ts';
 
@@ -75,13 +76,13 @@ function clamp(place: Placement, at: number, offset: number): Shape {
 }
 
 /** The swingarm: a tapered arm with its slot and axle block. */
-export function swingarmShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] {
+export function swingarmShapes(standing: Stance, bike: Bike): Shape[] {
   const pivot = onGround(standing, 0, 0);
   const axle = { x: standing.rearAxleX, y: standing.rearAxleY };
   const place = along(pivot, axle);
   const arm = standing.machine.rear.arm;
-  const end = arm - setup.axlePosition + bike.swingarm.slot + 34;
-  const slotFrom = arm - setup.axlePosition;
+  const slotFrom = standing.machine.rear.slotFrontArm;
+  const end = slotFrom + bike.swingarm.slot + 34;
   const slotTo = slotFrom + bike.swingarm.slot;
   // With the axle behind the pivot, the arm's upper side has negative y in this placement.
   return [
@@ -109,7 +110,7 @@ export function swingarmShapes(standing: Stance, bike: Bike, setup: Setup): Shap
   ];
 }
 
-/** Where the drawn shock is held, frame coordinates: quiet helpers of the drawing, not of the numbers. */
+/** Where the shock of a mere table is drawn: quiet helpers of the drawing, not of the numbers. */
 function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } {
   const { seatX, seatY } = standing.machine;
   const arm = standing.machine.rear.arm;
@@ -125,9 +126,9 @@ function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } 
   return { top: onGround(standing, seatX * 0.3 - 55, seatY * 0.72), bottom: onArm(0.24, 12) };
 }
 
-/** Shock with its spring. The drawn length follows arm and frame. */
+/** Shock with its spring, and the links that press it. With real links every bolt is where it is. */
 export function shockShapes(standing: Stance, bike: Bike): Shape[] {
-  const { top, bottom } = shockEnds(standing, bike);
+  const { top, bottom } = shockEyes(standing) ?? shockEnds(standing, bike);
   const place = along(top, bottom);
   const length = Math.hypot(bottom.x - top.x, bottom.y - top.y);
   const springFrom = 34;
@@ -148,6 +149,7 @@ export function shockShapes(standing: Stance, bike: Bike): Shape[] {
       );
   }
   return [
+    ...linkShapes(standing),
     pen(place)
       .move(0, -SHOCK_BODY_HALF)
       .line(length * 0.62, -SHOCK_BODY_HALF, length * 0.62, SHOCK_BODY_HALF, 0, SHOCK_BODY_HALF)
