@@ -3,11 +3,12 @@ import type { DialKey } from '../core/chassis/setup.ts';
 import type { PointKey } from '../core/sketch/points.ts';
 
 /** What lies below the Stand. */
-export type BelowKey = 'why' | 'ride' | 'chain' | 'sprockets' | 'curves';
+export type BelowKey = 'why' | 'ride' | 'chain' | 'sprockets' | 'curves' | 'springs';
 
 export const BELOW: readonly { readonly key: BelowKey; readonly label: string }[] = [
   { key: 'why', label: 'Why' },
   { key: 'ride', label: 'Ride' },
+  { key: 'springs', label: 'Springs' },
   { key: 'chain', label: 'Chain' },
   { key: 'sprockets', label: 'Sprockets' },
   { key: 'curves', label: 'Curves' },

@@ -40,6 +40,9 @@ export interface PreferenceData {
   readonly lines: boolean;
   readonly labels: boolean;
   readonly shadow: boolean;
+  /** Spring rates at hand, N/mm: of one fork spring and of one shock's. */
+  readonly ratesFront: readonly number[];
+  readonly ratesRear: readonly number[];
   readonly snapping: boolean;
   /** What the bike is used for, by which its sag is judged. */
   readonly sagUse: SagUse;
@@ -56,6 +59,8 @@ export const FIRST_PREFERENCES: PreferenceData = {
   lines: true,
   labels: true,
   shadow: true,
+  ratesFront: [],
+  ratesRear: [],
   snapping: true,
   sagUse: 'road',
 };

@@ -19,6 +19,7 @@ import { Moving } from './moving.svelte.ts';
 import { Preferences } from './preferences.svelte.ts';
 import { Riding } from './riding.svelte.ts';
 import { Rolling } from './rolling.svelte.ts';
+import { Springs } from './springs.svelte.ts';
 import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { StandView } from './stand-view.svelte.ts';
@@ -42,6 +43,7 @@ export class Workbench {
   readonly rolling: Rolling;
   readonly chain: Chain;
   readonly curves: Curves;
+  readonly springs: Springs;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -65,6 +67,7 @@ export class Workbench {
     this.drawing.ghosts = () => this.riding.ghostBikes;
     this.rolling = new Rolling(this.standing, this.moving, this.announcer);
     this.chain = new Chain(this.session, this.standing);
+    this.springs = new Springs(this.session, this.preferences, this.announcer);
     this.curves = new Curves(this.session, this.standing, this.announcer);
   }
 

@@ -1,6 +1,11 @@
 /** What is kept of how a person likes to see things, beside the bikes and never in their files. */
 import * as v from 'valibot';
 
+const rates = v.pipe(
+  v.array(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e4))),
+  v.maxLength(100),
+);
+
 const fields = {
   theme: v.picklist(['paper', 'garage', 'sun']),
   system: v.picklist(['metric', 'inch']),
@@ -12,6 +17,8 @@ const fields = {
   lines: v.boolean(),
   labels: v.boolean(),
   shadow: v.boolean(),
+  ratesFront: rates,
+  ratesRear: rates,
   snapping: v.boolean(),
   sagUse: v.picklist(['road', 'track', 'offRoad']),
   /** The bike that was open last, by its id in the store. */

@@ -1,0 +1,135 @@
+/** Spring help: the sags wanted at both ends, the springs that give them, and the best of the rates at hand. */
+import type { Setup } from '../core/chassis/setup.ts';
+import { machine } from '../core/springs/machine.ts';
+import type { NoStand } from '../core/springs/no-stand.ts';
+import { sag, type Sag } from '../core/springs/ride-changes.ts';
+import {
+  pickRate,
+  springsForSag,
+  type CoilAdvice,
+  type RateChoices,
+  type SagWish,
+  type SpringAdvice,
+} from '../core/springs/spring-help.ts';
+import { sprungMachine } from '../core/springs/sprung-machine.ts';
+import type { Travel } from '../core/springs/stance.ts';
+import { setDial, type Edited } from '../document/edits.ts';
+import type { BikeDocument } from '../document/document.ts';
+import type { Announcer } from './announcer.svelte.ts';
+import type { BikeSession } from './bike-session.svelte.ts';
+import type { Preferences } from './preferences.svelte.ts';
+
+export type SpringEnd = 'front' | 'rear';
+
+/** How far a preload adjuster goes, mm: common practice, no source; the maker's manual says what this one does. */
+const LEAST_PRELOAD = 0;
+const MOST_PRELOAD = 25;
+/** Parts of the travel that are wanted at first, before anyone has said so: common practice on the road, no source. */
+const FIRST_WISH: Readonly<Record<SpringEnd, { readonly free: number; readonly rider: number }>> = {
+  front: { free: 0.2, rider: 0.3 },
+  rear: { free: 0.08, rider: 0.25 },
+};
+const DIALS = {
+  front: ['forkSpringRate', 'forkPreload'],
+  rear: ['shockSpringRate', 'shockPreload'],
+} as const;
+const TENTH = 10;
+
+export class Springs {
+  readonly #session: BikeSession;
+  readonly #preferences: Preferences;
+  readonly #announcer: Announcer;
+  /** What was typed of the wish; the rest follows from the travel. It belongs to the sitting, as the bike on the page does. */
+  #typed = $state.raw<{ readonly free: Partial<Travel>; readonly rider: Partial<Travel> }>({
+    free: {},
+    rider: {},
+  });
+
+  // The advice depends on no rate and no preload that is on the bike, so a stand-in serves where none is known.
+  readonly #sprung = $derived.by(() => {
+    const { bike, setup } = this.#session.history.present;
+    const stand: Setup = {
+      ...setup,
+      forkSpringRate: setup.forkSpringRate > 0 ? setup.forkSpringRate : 1,
+      shockSpringRate: setup.shockSpringRate > 0 ? setup.shockSpringRate : 1,
+    };
+    const made = machine(bike, stand);
+    return made.ok ? sprungMachine(made) : made;
+  });
+
+  readonly wish: SagWish | null = $derived.by(() => {
+    const sprung = this.#sprung;
+    if (!sprung.ok) return null;
+    const first = (end: SpringEnd, kind: 'free' | 'rider'): number =>
+      this.#typed[kind][end] ?? Math.round(FIRST_WISH[end][kind] * sprung.most[end] * TENTH) / TENTH;
+    return {
+      free: { front: first('front', 'free'), rear: first('rear', 'free') },
+      rider: { front: first('front', 'rider'), rear: first('rear', 'rider') },
+    };
+  });
+
+  readonly advice: SpringAdvice | NoStand | null = $derived.by(() => {
+    const sprung = this.#sprung;
+    if (!sprung.ok) return sprung;
+    return this.wish === null ? null : springsForSag(sprung, this.wish);
+  });
+
+  /** Sag of the bike as it is; null while its own rates are not known. */
+  readonly now: Sag | null = $derived.by(() => {
+    const { forkSpringRate, shockSpringRate } = this.#session.history.present.setup;
+    const sprung = this.#sprung;
+    if (!sprung.ok || !(forkSpringRate > 0) || !(shockSpringRate > 0)) return null;
+    const found = sag(sprung);
+    return found.ok ? found : null;
+  });
+
+  constructor(session: BikeSession, preferences: Preferences, announcer: Announcer) {
+    this.#session = session;
+    this.#preferences = preferences;
+    this.#announcer = announcer;
+  }
+
+  wishFor(end: SpringEnd, kind: 'free' | 'rider', mm: number): void {
+    this.#typed = { ...this.#typed, [kind]: { ...this.#typed[kind], [end]: mm } };
+  }
+
+  ratesAtHand(end: SpringEnd): readonly number[] {
+    const { ratesFront, ratesRear } = this.#preferences.data;
+    return end === 'front' ? ratesFront : ratesRear;
+  }
+
+  setRates(end: SpringEnd, rates: readonly number[]): void {
+    this.#preferences.change(end === 'front' ? { ratesFront: rates } : { ratesRear: rates });
+  }
+
+  /** What the rates at hand give at one end; null without a list or without advice. */
+  choices(end: SpringEnd): RateChoices | NoStand | null {
+    const { advice, wish } = this;
+    const rates = this.ratesAtHand(end);
+    if (advice === null || !advice.ok || wish === null || rates.length === 0) return null;
+    const { bike } = this.#session.history.present;
+    const { preloadThread } = end === 'front' ? bike.fork.ends : bike.shock.ends;
+    const atHand = { rates, leastPreload: LEAST_PRELOAD, mostPreload: MOST_PRELOAD, thread: preloadThread };
+    return pickRate(advice, wish, end, atHand);
+  }
+
+  /** Puts a spring with its preload in at one end, as one undo entry. */
+  fitSpring(end: SpringEnd, { rate, preload }: CoilAdvice): void {
+    const [rateDial, preloadDial] = DIALS[end];
+    const edit = (from: BikeDocument): Edited => {
+      const first = setDial(from, rateDial, rate);
+      return first.ok ? setDial(first.value, preloadDial, preload) : first;
+    };
+    this.#session.commit(edit, end === 'front' ? 'Fork springs' : 'Shock spring');
+    this.#announcer.settled(performance.now());
+  }
+}
+
+/** The rates in a typed list, parted by spaces, semicolons or commas with a space; null when a word is no number above zero. */
+export function ratesFrom(text: string): readonly number[] | null {
+  const words = text.split(/[;\s]+|,(?=\s|$)/).filter((word) => word !== '');
+  const rates = words.map((word) => Number(word.replace(',', '.')));
+  const good = rates.every((rate) => Number.isFinite(rate) && rate > 0 && rate < 1e4);
+  const once = rates.filter((rate, i) => rates.indexOf(rate) === i);
+  return good ? once.sort((a, b) => a - b) : null;
+}
