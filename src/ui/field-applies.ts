@@ -6,7 +6,12 @@ const runs = (bike: Bike): boolean => hasRuns(bike.drive.kind);
 const geared = (bike: Bike): boolean => bike.drive.kind !== 'hub';
 const stayed = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
 
+const byTable = (bike: Bike): boolean => bike.swingarm.links === null;
+
 const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
+  'swingarm.toppedOutAngleDeg': byTable,
+  'swingarm.wheelTravel': byTable,
+  'swingarm.tablePitchDeg': byTable,
   'frame.countershaft.x': runs,
   'frame.countershaft.y': runs,
   'frame.guideRadius': runs,

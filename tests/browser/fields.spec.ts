@@ -96,9 +96,9 @@ test('S7: a length is taken with comma or point, in mm, cm, inches and fractions
 test('S7: an angle is taken with its sign', async ({ page }) => {
   await openPage(page);
   await chooseMode(page, 'Edit');
-  await page.getByText('Swingarm', { exact: true }).click();
-  await typeInto(page, 'Swingarm angle, topped out', '12.7°');
-  expect((await savedDocument(page)).bike.swingarm.toppedOutAngleDeg).toBe(12.7);
+  await page.getByText('Frame', { exact: true }).click();
+  await typeInto(page, 'Steering axis angle', '23.7°');
+  expect((await savedDocument(page)).bike.frame.axisAngleDeg).toBe(23.7);
 });
 
 test('S7: everything else is refused in sight, and the old value kept', async ({ page }) => {
