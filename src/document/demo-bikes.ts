@@ -41,6 +41,7 @@ const roadSport: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1,
+      mostPreload: 18,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 95,
@@ -81,6 +82,7 @@ const roadSport: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1.5,
+      mostPreload: 20,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 46,
@@ -184,6 +186,7 @@ const roadster: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: null,
@@ -220,6 +223,7 @@ const roadster: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 75,
@@ -285,6 +289,7 @@ const longTravel: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 260,
@@ -325,6 +330,7 @@ const longTravel: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1.75,
+      mostPreload: 22,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 100,
