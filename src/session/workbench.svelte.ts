@@ -6,6 +6,7 @@ import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
 import type { DialKey } from '../core/chassis/setup.ts';
+import { dialOf } from '../core/springs/dials.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
@@ -128,10 +129,11 @@ export class Workbench {
     this.announcer.settled(performance.now());
   }
 
-  /** Goes to a dial, wherever on the page it is. */
+  /** Goes to a dial, wherever on the page it is; its group opens. */
   showDial(key: DialKey): void {
     this.mode.change('dials');
     this.measuring.clear();
+    this.preferences.openDials([dialOf(key).group], true);
     this.mode.wantedDial = { key };
   }
 
