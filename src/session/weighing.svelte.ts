@@ -134,6 +134,11 @@ export class Weighing {
     this.read = otherEnd(end);
   }
 
+  /** Forgets the lengths measured: the bike's own count again. */
+  takeOwnLengths(): void {
+    for (const key of OWN_LENGTHS) this.typed[key] = null;
+  }
+
   /** Saves what the weigh-in says as the bike's mass and centre, as one entry of the history. */
   use(label: string): void {
     const { outcome } = this;
@@ -148,7 +153,7 @@ export class Weighing {
   /** Another bike has another weight: what was read and measured of this one is forgotten. */
   clear(): void {
     for (const key of TO_READ) this.figures[key] = 0;
-    for (const key of OWN_LENGTHS) this.typed[key] = null;
+    this.takeOwnLengths();
     this.typedFuel = null;
   }
 
