@@ -34,10 +34,13 @@ const SCALE_HEIGHT = 34;
 const SCALE_REACH = 150;
 const BESIDE = 60;
 const ABOVE = 60;
-/** How far below the scales the wheelbase is dimensioned, mm, and the room for words below and beside, px. */
-const BELOW = 90;
-const WORDS_PX = 34;
+/** Room for the words of the scales below the ground, how far below it the wheelbase is dimensioned, and its words, px. */
+const SCALE_WORDS_PX = 34;
+const WHEELBASE_PX = 36;
+const WHEELBASE_WORDS_PX = 64;
 const MARGIN_PX = 6;
+/** How far the guides run past the dimension, px. */
+const GUIDE_PAST_PX = 6;
 /** How deep the rim looks, as a part of the tyre's radius, and the size of the sign of the centre, px. */
 const RIM_PART = 0.74;
 const CENTRE_PX = 7;
@@ -90,14 +93,14 @@ function box(x: number, reach: number, bottom: number, top: number): Shape {
     .shape('clamp');
 }
 
-function weighingView(place: Placed, window: WeighingWindow): View {
+function weighingView(place: Placed, wordsPx: number, window: WeighingWindow): View {
   const { axle, radius } = place;
   const left = -radius.rear - BESIDE;
   const right = axle.front.x + radius.front + BESIDE;
   const top = Math.max(axle.front.y + radius.front, axle.rear.y + radius.rear) + ABOVE;
-  const bottom = -SCALE_HEIGHT - BELOW;
+  const bottom = -SCALE_HEIGHT;
   const across = Math.max(1, window.widthPx - 2 * MARGIN_PX);
-  const upright = Math.max(1, window.heightPx - WORDS_PX - MARGIN_PX);
+  const upright = Math.max(1, window.heightPx - wordsPx - MARGIN_PX);
   const scale = Math.min(across / (right - left), upright / (top - bottom));
   return {
     scale,
@@ -111,7 +114,7 @@ function weighingView(place: Placed, window: WeighingWindow): View {
 export function weighingScene(shown: WeighingShown, window: WeighingWindow): { scene: Scene; view: View } {
   const place = placed(shown);
   const { axle, radius, before } = place;
-  const view = weighingView(place, window);
+  const view = weighingView(place, shown.raised === null ? WHEELBASE_WORDS_PX : SCALE_WORDS_PX, window);
   const ends: readonly WeighedEnd[] = ['rear', 'front'];
   const stands: Shape[] = ends.flatMap((end) => {
     const { x, y } = axle[end];
@@ -134,14 +137,18 @@ export function weighingScene(shown: WeighingShown, window: WeighingWindow): { s
     ];
   });
   const { raised } = shown;
-  const below = -SCALE_HEIGHT - BELOW * 0.7;
+  const below = -SCALE_HEIGHT - WHEELBASE_PX / view.scale;
   const measured: Shape[] = [];
   const wanted: WantedLabel[] = [];
   const { sizePx } = window;
   if (raised === null) {
     measured.push(
       ...ends.map((end) =>
-        segment('snapGuide', { x: axle[end].x, y: axle[end].y }, { x: axle[end].x, y: below - 20 }),
+        segment(
+          'snapGuide',
+          { x: axle[end].x, y: axle[end].y },
+          { x: axle[end].x, y: below - GUIDE_PAST_PX / view.scale },
+        ),
       ),
       segment('dimension', { x: 0, y: below }, { x: axle.front.x, y: below }, { arrows: 'both' }),
     );
@@ -166,8 +173,8 @@ export function weighingScene(shown: WeighingShown, window: WeighingWindow): { s
     wanted.push({
       role: 'dimension',
       text: shown.dimension,
-      at: { x, y: before[end] },
-      spot: 'below',
+      at: { x, y: (before[end] + axle[end].y) / 2 },
+      spot: end === 'rear' ? 'right' : 'left',
       sizePx,
     });
   }
