@@ -25,6 +25,7 @@ import { Springs } from './springs.svelte.ts';
 import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { StandView } from './stand-view.svelte.ts';
+import { Weighing } from './weighing.svelte.ts';
 
 /** How near a tap must be to a line to choose it, px. */
 const LINE_REACH_PX = 10;
@@ -46,6 +47,7 @@ export class Workbench {
   readonly chain: Chain;
   readonly curves: Curves;
   readonly springs: Springs;
+  readonly weighing: Weighing;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -70,6 +72,7 @@ export class Workbench {
     this.rolling = new Rolling(this.standing, this.moving, this.announcer);
     this.chain = new Chain(this.session, this.standing);
     this.springs = new Springs(this.session, this.preferences, this.announcer);
+    this.weighing = new Weighing(this.session);
     this.curves = new Curves(this.session, this.standing, this.announcer);
   }
 
@@ -174,6 +177,7 @@ export class Workbench {
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
     this.chain.clear();
+    this.weighing.clear();
     this.session.open(document);
     this.announcer.remember();
     this.showWhole();
