@@ -9,6 +9,7 @@ import {
 } from '../core/effects/sprocket-pairs.ts';
 import { hasRuns } from '../core/drive/drive-kind.ts';
 import { LEAST_TEETH, MOST_TEETH } from '../core/drive/sprocket.ts';
+import { stretchOf } from '../core/springs/chain-of.ts';
 import type { NoStand } from '../core/springs/no-stand.ts';
 import type { Dialled } from '../document/document.ts';
 import { fitSprockets } from '../document/edits.ts';
@@ -83,6 +84,8 @@ export class Sprockets {
   readonly front: TeethRange = $derived.by(() => this.frontAsked ?? this.#about('frontTeeth', ABOUT_FRONT));
   readonly rear: TeethRange = $derived.by(() => this.rearAsked ?? this.#about('rearTeeth', ABOUT_REAR));
   readonly halfLink: boolean = $derived.by(() => this.halfLinkAsked ?? this.#document.bike.drive.halfLink);
+  /** The chain longer than new by wear, per cent: the pairs' axle places go by it, as the bike's own does. */
+  readonly stretchPercent: number = $derived.by(() => stretchOf(this.#document.bike.drive));
   readonly #asked: PairsAsked = $derived.by(() => ({
     bike: this.#document.bike,
     setup: this.#document.setup,
@@ -94,7 +97,7 @@ export class Sprockets {
     rule: { halfLink: this.halfLink },
     play: this.#document.setup.chainPlay,
     setAt: 0,
-    stretchPercent: 0,
+    stretchPercent: this.stretchPercent,
   }));
   readonly #solved: readonly SprocketPair[] | NoStand = $derived.by(() => sprocketPairs(this.#asked));
   /** Why no pair can be told of; null when all is well. */

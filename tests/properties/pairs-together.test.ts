@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { sprocketPairs, type PairsAsked, type SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
 import { axleForChain, chainsThatFit } from '../../src/core/springs/axle-in-slot.ts';
+import { dialledAxlePosition } from '../../src/core/springs/chain-in-frame.ts';
+import { stretchOf } from '../../src/core/springs/chain-of.ts';
 import { machine } from '../../src/core/springs/machine.ts';
 import { RIDE_STATES } from '../../src/core/springs/ride-state.ts';
 import { standBike } from '../../src/core/springs/stand-bike.ts';
@@ -71,5 +73,30 @@ describe('sprocket pairs solved together', () => {
         backwards.push(...pairs({ ride: 'onGas', ...one }));
       }
     expect(backwards.reverse()).toEqual(whole);
+  });
+
+  it('by a worn chain stand where the bike itself does with that chain on, whose angles go by the chain as new', () => {
+    const { chainPitch } = bike.drive;
+    const worn = {
+      ...bike,
+      drive: { ...bike.drive, measuredLinks: 20, measuredLength: 20 * chainPitch * 1.006 },
+    };
+    expect(stretchOf(worn.drive)).toBeCloseTo(0.6, 9);
+    expect(stretchOf({ ...worn.drive, kind: 'belt' })).toBe(0);
+    let moved = 0;
+    for (const pair of pairs({ bike: worn, stretchPercent: stretchOf(worn.drive) })) {
+      if (pair.misfit !== null) continue;
+      const { frontTeeth, rearTeeth, links } = pair;
+      const own = { ...setup, frontTeeth, rearTeeth, chainLinks: links };
+      const [after, before] = [worn, bike].map((each) => machine(each, own));
+      if (!after.ok) throw new Error(after.reason);
+      expect(dialledAxlePosition(after)).toBeCloseTo(pair.axlePosition ?? NaN, 8);
+      expect(after.rearSprocketRadius).toBe(chainLoop(frontTeeth, rearTeeth, chainPitch).rearRadius);
+      // A chain of its length when new may put the axle ahead of its slot.
+      if (!before.ok) continue;
+      expect(dialledAxlePosition(after) - dialledAxlePosition(before)).toBeGreaterThan(3);
+      moved++;
+    }
+    expect(moved).toBeGreaterThan(20);
   });
 });
