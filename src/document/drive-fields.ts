@@ -54,7 +54,7 @@ export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.'
   chainPitch: numberField(
     {
       words: 'chain pitch',
-      help: '15.875 mm for chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606); of a belt, its tooth pitch.',
+      help: '15.875 mm for roller chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606); of a toothed belt, tooth to tooth.',
     },
     assumed(15.875),
     length,

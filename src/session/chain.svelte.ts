@@ -8,6 +8,7 @@ import {
   type MeasuredChain,
   type WearReason,
 } from '../core/drive/chain-wear.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
 import type { Result } from '../core/numeric/result.ts';
 import {
   axleForChain,
@@ -78,9 +79,10 @@ export class Chain {
   /** Whether a half link may join an odd number of links. */
   readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
   /** Where the axle stands, mm back from the slot's front; null without a bike. */
-  readonly axlePosition: number | null = $derived.by(() =>
-    this.on === null ? null : dialledAxlePosition(this.on.stance.machine),
-  );
+  readonly axlePosition: number | null = $derived.by(() => {
+    const { problem, live } = this.#standing;
+    return problem === null && live !== null ? dialledAxlePosition(live.stance.machine) : null;
+  });
 
   readonly limit: number = $derived.by(() => {
     const { setup } = this.#session.document;
@@ -284,7 +286,8 @@ export class Chain {
     const { axlePosition } = this;
     const edit = (from: BikeDocument): Edited =>
       setChain(from, links, axlePosition === null ? from.setup.axlePosition : rounded(axlePosition));
-    this.#session.commit(edit, links === null ? 'No chain named' : `Chain of ${links} links`);
+    const label = links === null ? 'No chain named' : `Chain of ${links} links`;
+    this.#session.commit(edit, driveWords(label, this.#drive.kind));
   }
 
   /** Allows a half link, or does not. */

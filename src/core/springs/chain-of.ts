@@ -3,6 +3,7 @@ import type { Bike, Drive } from '../chassis/bike.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { chainStretch } from '../drive/chain-wear.ts';
 import { beltLoop, chainLoop, type ChainLoop } from '../drive/chain-loop.ts';
+import type { LinkRule } from '../drive/whole-links.ts';
 import type { AxleSlot } from './axle-in-slot.ts';
 
 /** The loop over these teeth; of a shaft or hub drive it says nothing, and nobody asks. */
@@ -24,12 +25,17 @@ export function wornLoopOf(drive: Drive, frontTeeth: number, rearTeeth: number):
     : chainLoop(frontTeeth, rearTeeth, drive.chainPitch, stretch);
 }
 
+/** Which lengths there are: a belt is made with any number of teeth, a chain needs a half link for odd ones. */
+export function linkRuleOf({ kind, halfLink }: Pick<Drive, 'kind' | 'halfLink'>): LinkRule {
+  return { halfLink: kind === 'belt' || halfLink };
+}
+
 /** The slot, and the play that the chain is given with the wheel hanging. */
 export function axleSlot(bike: Bike, setup: Setup): AxleSlot {
   return {
     slot: bike.swingarm.slot,
     play: setup.chainPlay,
     rearTravel: 0,
-    rule: { halfLink: bike.drive.halfLink },
+    rule: linkRuleOf(bike.drive),
   };
 }

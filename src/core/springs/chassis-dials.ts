@@ -79,7 +79,10 @@ export const CHASSIS_DIALS: readonly Dial[] = [
     range: (bike) => ({ least: 0, most: bike.swingarm.slot, step: 1 }),
     ends: { least: 'Its slot begins there.', most: 'Its slot ends there.' },
     applies: runs,
-    aside: (value, bike) => ({ amount: (2 * value) / bike.drive.chainPitch, counted: 'links' }),
+    aside: (value, bike) => ({
+      amount: (2 * value) / bike.drive.chainPitch,
+      counted: bike.drive.kind === 'belt' ? 'teeth' : 'links',
+    }),
     more: 'further back',
     less: 'further forward',
     help: 'Rear axle back from the front end of its slot. One chain link moves it half a pitch.',

@@ -16,7 +16,7 @@ export interface DialRange {
 /** A dial's value told a second way, as the workshop counts it. */
 export interface Aside {
   readonly amount: number;
-  readonly counted: 'turns' | 'links';
+  readonly counted: 'turns' | 'links' | 'teeth';
 }
 
 export interface NumberDial {
