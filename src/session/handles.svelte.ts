@@ -1,8 +1,7 @@
 /** Everything on the Stand that a hand or a key can take hold of, with its place and its words. */
 import { driveWords } from '../core/drive/drive-words.ts';
-import { hasRuns } from '../core/drive/drive-kind.ts';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
-import { pointPlace, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
+import { pointPlace, pointsOf, type PointKey } from '../core/sketch/points.ts';
 import { dialOf } from '../core/springs/dials.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber } from '../core/units/number-style.ts';
@@ -43,11 +42,11 @@ export class Handles {
     const { live } = this.#standing;
     if (live === null) return [];
     const locked = this.#mode.current !== 'edit';
-    const runs = hasRuns(live.bike.drive.kind);
-    return SKETCH_POINTS.filter(({ key }) => runs || key !== 'countershaft').map(({ key, label, help }) => {
+    return pointsOf(live.bike).flatMap(({ key, label, help }) => {
       const place = pointPlace(live.stance, key, live.bike.frame.headTubeLength);
+      if (place === null) return [];
       const words = `${this.#length(place.x)} ahead of the rear contact patch, ${this.#length(place.y)} high`;
-      return this.#handle({ kind: 'point', key }, label, words, help, place, locked);
+      return [this.#handle({ kind: 'point', key }, label, words, help, place, locked)];
     });
   });
 

@@ -36,8 +36,8 @@ const MOVE_WORDS = {
   notANumber: 'That is not a place.',
   axleNotBehindPivot: 'The rear axle has to stay behind the swingarm pivot.',
   onOtherPoint: 'Two points that make a line would fall together there.',
-  linksCannotFollow:
-    'The rear links cannot close in this posture once their adjusters are at zero. Set the adjusters of the links to zero first.',
+  linksCannotFollow: 'The rear links could not close with the point there.',
+  noSuchPoint: 'This bike has no such point: its rear links are of another layout.',
 } as const;
 
 export class Moving {

@@ -1,4 +1,5 @@
 /** The workbench: every piece of state of the page, put together once. */
+import type { PointKey } from '../core/sketch/points.ts';
 import { bikeExtent } from '../scene/extent.ts';
 import { constructionAt } from '../scene/construction-hit.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
@@ -71,6 +72,12 @@ export class Workbench {
     this.curves = new Curves(this.session, this.standing, this.announcer);
   }
 
+  /** The point that the next tap places; none where the bike has it no more, after an undo or with other links. */
+  get armedPoint(): PointKey | null {
+    const { chosenPoint } = this.mode;
+    return this.handles.free.some(({ id }) => id === `point-${chosenPoint}`) ? chosenPoint : null;
+  }
+
   /** Shows the figures of the point that a hand has taken. */
   showHandle(id: string): void {
     const handle = this.handles.all.find((each) => each.id === id);
@@ -96,7 +103,7 @@ export class Workbench {
     this.mode.shownPoint = target.key;
     if (this.mode.current === 'measure') this.measuring.tapPoint(id);
     else if (this.mode.current === 'edit')
-      this.mode.chosenPoint = this.mode.chosenPoint === target.key ? null : target.key;
+      this.mode.chosenPoint = this.armedPoint === target.key ? null : target.key;
   }
 
   /** Reads the bike in another ride state; a roll ends. */
