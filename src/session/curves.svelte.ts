@@ -1,7 +1,8 @@
 /** The curves being looked at: which reading, against what, for which bikes, and the hand that moves along them. */
 import type { DialKey, NumberDialKey } from '../core/chassis/setup.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
-import { READINGS } from '../core/readings/all-readings.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
+import { READINGS, readingsOf } from '../core/readings/all-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { sweptTo } from '../core/effects/sweep.ts';
 import { RIDE_STATE_WORDS, type RideState } from '../core/springs/ride-state.ts';
@@ -57,7 +58,9 @@ export class Curves {
     }
     if (this.alsoIn !== null && this.alsoIn !== state)
       sources.push({ ...now, name: RIDE_STATE_WORDS[this.alsoIn], of: 'kept', state: this.alsoIn });
-    return curveSet(this.reading, this.axis, sources);
+    const { kind } = this.#session.document.bike.drive;
+    const reading = readingsOf(kind).find(({ key }) => key === this.reading.key) ?? this.reading;
+    return curveSet(reading, { ...this.axis, label: driveWords(this.axis.label, kind) }, sources);
   });
 
   constructor(session: BikeSession, standing: Standing, announcer: Announcer) {
@@ -118,7 +121,7 @@ export class Curves {
     const edit = this.#editTo(x);
     if (edit === null) return;
     if (this.#overTravel && this.#standing.state !== 'asDialled') this.#standing.choose('asDialled');
-    this.#session.commit(edit, this.axis.label);
+    this.#session.commit(edit, driveWords(this.axis.label, this.#session.document.bike.drive.kind));
     this.#announcer.settled(performance.now());
   }
 

@@ -1,4 +1,5 @@
 /** Everything on the Stand that a hand or a key can take hold of, with its place and its words. */
+import { driveWords } from '../core/drive/drive-words.ts';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
 import { pointPlace, pointsOf, type PointKey } from '../core/sketch/points.ts';
 import { dialOf } from '../core/springs/dials.ts';
@@ -64,7 +65,7 @@ export class Handles {
         { kind: 'grip', key },
         label,
         words,
-        dial.help,
+        driveWords(dial.help, live.bike.drive.kind),
         gripPlace(live.stance, live.setup, key),
         locked,
       );

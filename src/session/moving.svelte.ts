@@ -1,6 +1,7 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
 import type { NumberDial } from '../core/springs/dial.ts';
 import { dialOf, steppedDial } from '../core/springs/dials.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
 import { noStandWords, type NoStand } from '../core/springs/no-stand.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
@@ -185,7 +186,7 @@ export class Moving {
   }
 
   #refusedPlace(problem: NoStand): string {
-    return `Put back, because the bike could not stand like that. ${noStandWords(problem, this.#preferences.style)}`;
+    return `Put back, because the bike could not stand like that. ${driveWords(noStandWords(problem, this.#preferences.style), this.#session.document.bike.drive.kind)}`;
   }
 
   #release(mark: Mark): void {

@@ -1,7 +1,7 @@
 /** The bike on its wheels: live, as baseline and as before the last change, with every reading and the reasons. */
 import type { NoStand } from '../core/springs/no-stand.ts';
 import { why, type Why } from '../core/effects/why.ts';
-import { READINGS } from '../core/readings/all-readings.ts';
+import { readingsOf } from '../core/readings/all-readings.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
 import type { DialKey, Setup } from '../core/chassis/setup.ts';
 import { dialToTurn } from '../core/springs/dial-to-turn.ts';
@@ -116,7 +116,7 @@ export class Standing {
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
     const { live, baseline } = this;
     if (live === null) return [];
-    return READINGS.map((reading) => {
+    return readingsOf(live.bike.drive.kind).map((reading) => {
       const value = metric(reading, live.stance);
       return { reading, value, baseline: baseline === null ? value : metric(reading, baseline.stance) };
     });

@@ -176,7 +176,6 @@ export class Workbench {
     this.mode.change('dials');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
-    this.chain.clear();
     this.weighing.clear();
     this.session.open(document);
     this.announcer.remember();

@@ -46,9 +46,11 @@ export interface Limits {
   /** Metric; without a limit any number goes. */
   readonly least?: number;
   readonly most?: number;
+  /** Sentences that say what ends the range at either end, for who types beyond it. */
+  readonly ends?: { readonly least?: string; readonly most?: string };
 }
 
-export type TypedReason = ParseReason | 'notWhole' | 'outOfRange';
+export type TypedReason = ParseReason | 'notWhole' | 'belowRange' | 'aboveRange';
 
 /** The metric value meant by typed words, within the limits. Teeth, links and parts are counted whole. */
 export function readTyped(
@@ -66,7 +68,7 @@ export function readTyped(
   // The limit as the message shows it is rounded; typed back it must be taken, as the limit itself.
   if (Math.abs(value - least) <= INDISTINCT[quantity]) return solved(least);
   if (Math.abs(value - most) <= INDISTINCT[quantity]) return solved(most);
-  return refused('outOfRange');
+  return refused(value < least ? 'belowRange' : 'aboveRange');
 }
 
 const UNIT_ADVICE: Readonly<Record<QuantityKey, string>> = {
@@ -92,7 +94,7 @@ export function typedAdvice(
   limits: Limits,
 ): string {
   const written = (value: number): string => fieldNumber(value, quantity, style).text;
-  const { least, most } = limits;
+  const { ends } = limits;
   switch (reason) {
     case 'empty':
       return 'Type a number, or press Escape to keep the old one.';
@@ -106,13 +108,20 @@ export function typedAdvice(
       return 'No part of a motorcycle is that large; check the decimal sign.';
     case 'notWhole':
       return `${WHOLE.get(quantity)?.name ?? 'They'} are counted whole; type a whole number.`;
-    case 'outOfRange':
-      if (least !== undefined && most !== undefined)
-        return `This goes from ${written(least)} to ${written(most)}.`;
-      return least !== undefined
-        ? `This is at least ${written(least)}.`
-        : `This is at most ${written(most ?? 0)}.`;
+    case 'belowRange':
+    case 'aboveRange': {
+      const why = (reason === 'belowRange' ? ends?.least : ends?.most) ?? '';
+      return `${rangeWords(limits, written)} ${why}`.trimEnd();
+    }
   }
+}
+
+function rangeWords({ least, most }: Limits, written: (value: number) => string): string {
+  if (least !== undefined && most !== undefined)
+    return `This goes from ${written(least)} to ${written(most)}.`;
+  return least !== undefined
+    ? `This is at least ${written(least)}.`
+    : `This is at most ${written(most ?? 0)}.`;
 }
 
 function exampleOf(quantity: QuantityKey, { least = 0, most = Infinity }: Limits): number {

@@ -21,6 +21,10 @@ export const PLAIN_DRIVE: Drive = {
   leastFrontTeeth: 10,
   primaryRatio: null,
   gearRatios: [],
+  measuredLinks: 20,
+  measuredLength: null,
+  wearLimit: null,
+  leastPlay: 10,
 };
 
 /**
