@@ -1,7 +1,7 @@
 /** Real rear links entered on the page: each layout from the table, its bolts typed, and what cannot close refused. */
 import { expect, test, type Page } from '@playwright/test';
 import { distance, type Point } from '../../src/core/plane/point.ts';
-import { inFrame, pointPlace, pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
+import { BOLT_POINTS, inFrame, pointPlace, pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
 import { savedDocument, savedText, standing } from './support/bike-document.ts';
 import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
@@ -74,7 +74,8 @@ for (const { label, bolts } of [
     for (const key of bolts) {
       const before = await savedDocument(page);
       await dragHandle(page, `point-${key}`, -9, 7);
-      await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Moved (shock|rocker|rod)/);
+      const name = BOLT_POINTS.find((bolt) => bolt.key === key)?.label.toLowerCase();
+      await expect(undoButton(page)).toHaveAccessibleName(`Undo: Moved ${name}`);
       const after = await savedDocument(page);
       const scale = await pxPerMm(page, standing(before).pose.wheelbase);
       for (const { key: each } of pointsOf(before.bike)) {
