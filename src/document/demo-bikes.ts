@@ -49,6 +49,7 @@ const roadSport: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1,
+      mostPreload: 18,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 95,
@@ -89,6 +90,7 @@ const roadSport: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1.5,
+      mostPreload: 20,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 46,
@@ -193,6 +195,7 @@ const roadster: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: null,
@@ -229,6 +232,7 @@ const roadster: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 75,
@@ -295,6 +299,7 @@ const longTravel: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 260,
@@ -335,6 +340,7 @@ const longTravel: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1.75,
+      mostPreload: 22,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 100,

@@ -3,7 +3,7 @@ import type { NoStand } from '../core/springs/no-stand.ts';
 import { why, type Why } from '../core/effects/why.ts';
 import { readingsOf } from '../core/readings/all-readings.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
-import type { NumberDialKey, Setup } from '../core/chassis/setup.ts';
+import type { DialKey, Setup } from '../core/chassis/setup.ts';
 import { dialToTurn } from '../core/springs/dial-to-turn.ts';
 import { machine } from '../core/springs/machine.ts';
 import type { RideCase } from '../core/springs/ride-case.ts';
@@ -109,7 +109,7 @@ export class Standing {
     () => this.#session.canUndo && (this.#before !== null || !isStood(this.#toppedOut)),
   );
   /** The dial whose value stands in the way; null when nothing does, or no dial's value. */
-  readonly dialInTheWay: NumberDialKey | null = $derived.by(() =>
+  readonly dialInTheWay: DialKey | null = $derived.by(() =>
     this.problem === null ? null : dialToTurn(this.problem, this.ride, this.#setup),
   );
 

@@ -6,6 +6,7 @@ import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
 import type { DialKey } from '../core/chassis/setup.ts';
+import { dialOf } from '../core/springs/dials.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
@@ -24,6 +25,7 @@ import { Springs } from './springs.svelte.ts';
 import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { StandView } from './stand-view.svelte.ts';
+import { Weighing } from './weighing.svelte.ts';
 
 /** How near a tap must be to a line to choose it, px. */
 const LINE_REACH_PX = 10;
@@ -45,6 +47,7 @@ export class Workbench {
   readonly chain: Chain;
   readonly curves: Curves;
   readonly springs: Springs;
+  readonly weighing: Weighing;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -69,6 +72,7 @@ export class Workbench {
     this.rolling = new Rolling(this.standing, this.moving, this.announcer);
     this.chain = new Chain(this.session, this.standing);
     this.springs = new Springs(this.session, this.preferences, this.announcer);
+    this.weighing = new Weighing(this.session);
     this.curves = new Curves(this.session, this.standing, this.announcer);
   }
 
@@ -128,10 +132,11 @@ export class Workbench {
     this.announcer.settled(performance.now());
   }
 
-  /** Goes to a dial, wherever on the page it is. */
+  /** Goes to a dial, wherever on the page it is; its group opens. */
   showDial(key: DialKey): void {
     this.mode.change('dials');
     this.measuring.clear();
+    this.preferences.openDials([dialOf(key).group], true);
     this.mode.wantedDial = { key };
   }
 
@@ -171,6 +176,7 @@ export class Workbench {
     this.mode.change('dials');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
+    this.weighing.clear();
     this.session.open(document);
     this.announcer.remember();
     this.showWhole();

@@ -14,3 +14,7 @@ export const CAUTION_CHECKS: readonly string[] = [
   'Road law and race rules apply to what you change.',
   'Leave work that affects steering, brakes or suspension to a qualified technician.',
 ];
+
+/** Beside the weigh-in, where a bike is lifted off one wheel. */
+export const CAUTION_WEIGHING =
+  'A bike with an axle raised can fall. Have a second person hold it on firm, level ground, on a stand that cannot slip, the other wheel chocked.';

@@ -23,8 +23,12 @@ const INDISTINCT: Readonly<Record<QuantityKey, number>> = {
 
 const MOST_EXTRA_DIGITS = 2;
 
-/** Quantities that are counted, not measured. */
-const WHOLE: ReadonlySet<QuantityKey> = new Set(['teeth', 'links', 'count']);
+/** Quantities that are counted, not measured: what is counted, and a usual number of it. */
+const WHOLE: ReadonlyMap<QuantityKey, { readonly name: string; readonly usual: number }> = new Map([
+  ['teeth', { name: 'Teeth', usual: 16 }],
+  ['links', { name: 'Links', usual: 110 }],
+  ['count', { name: 'Parts', usual: 2 }],
+]);
 
 /** A metric value as a field shows it: with the quantity's own digits, and up to two more where the value needs them. */
 export function fieldNumber(value: number, quantity: QuantityKey, style: NumberStyle): WrittenNumber {
@@ -103,7 +107,7 @@ export function typedAdvice(
     case 'tooLarge':
       return 'No part of a motorcycle is that large; check the decimal sign.';
     case 'notWhole':
-      return 'Teeth are counted whole; type a whole number.';
+      return `${WHOLE.get(quantity)?.name ?? 'They'} are counted whole; type a whole number.`;
     case 'belowRange':
     case 'aboveRange': {
       const why = (reason === 'belowRange' ? ends?.least : ends?.most) ?? '';
@@ -121,7 +125,7 @@ function rangeWords({ least, most }: Limits, written: (value: number) => string)
 }
 
 function exampleOf(quantity: QuantityKey, { least = 0, most = Infinity }: Limits): number {
-  const usual = quantity === 'teeth' ? 16 : 12.5;
+  const usual = WHOLE.get(quantity)?.usual ?? 12.5;
   return Math.min(most, Math.max(least, usual));
 }
 

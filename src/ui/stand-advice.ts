@@ -1,5 +1,5 @@
 /** What is said when the bike does not stand as it is asked to: what is in the way, and what to change. */
-import type { NumberDialKey } from '../core/chassis/setup.ts';
+import type { DialKey } from '../core/chassis/setup.ts';
 import type { DriveKind } from '../core/drive/drive-kind.ts';
 import { driveWords } from '../core/drive/drive-words.ts';
 import { dialOf } from '../core/springs/dials.ts';
@@ -10,7 +10,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 /** `dial` is the one whose value is in the way; a spring rate that nobody has given yet is no mistake, and is asked for. */
 export function standAdvice(
   problem: NoStand,
-  dial: NumberDialKey | null,
+  dial: DialKey | null,
   kind: DriveKind,
   style: NumberStyle,
 ): string {
@@ -21,6 +21,6 @@ export function standAdvice(
 }
 
 /** What the way to a dial is called, such as "Go to Gas". */
-export function wayToDial(dial: NumberDialKey): string {
+export function wayToDial(dial: DialKey): string {
   return `Go to ${dialOf(dial).label}`;
 }

@@ -8,7 +8,16 @@ import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
 import { openCloseCountershaft, openLowChain } from './support/low-chain.ts';
-import { expectNoUndo, field, plain, readingText, typeInto, undo, undoButton } from './support/panels.ts';
+import {
+  expectNoUndo,
+  field,
+  openDial,
+  plain,
+  readingText,
+  typeInto,
+  undo,
+  undoButton,
+} from './support/panels.ts';
 import { cell, count, openSprockets } from './support/sprockets.ts';
 import { drawn, openPage } from './support/stand.ts';
 import { pictureText, wordsOf } from './support/stand-picture.ts';
@@ -47,6 +56,7 @@ test('the axle asks for a chain, and a button puts it where a whole one leaves i
   const { machine, loop, slot } = await chainOf(page, 30);
   const choice = axleForChain(machine, loop, slot, links);
   if (!choice.ok) throw new Error(choice.reason);
+  await openDial(page, AXLE);
   const before = await field(page, AXLE).inputValue();
   await set.click();
   await expect(field(page, AXLE)).not.toHaveValue(before);
@@ -248,6 +258,7 @@ test('a chain on the pivot’s guide is marked on the Stand and told, and a bigg
   await chain(page)
     .getByRole('button', { name: `Try ${teeth} teeth in front` })
     .click();
+  await openDial(page, FRONT_TEETH);
   await expect(field(page, FRONT_TEETH)).toHaveValue(teeth);
   await expect(chain(page)).toContainText('The top run stays clear');
   expect(wordsOf(await pictureText(page))).not.toContain('Chain rubs on the pivot guide');

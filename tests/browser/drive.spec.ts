@@ -3,8 +3,10 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import {
+  dialGroup,
   field,
   FRONT_HEIGHT,
   liveRegion,
@@ -108,6 +110,10 @@ test('a shaft bike has no sprockets, no dials of a chain and no readings of a ru
   await showAllReadings(page);
   await expect(handle(page, 'grip-axlePosition')).toHaveCount(0);
   await expect(handle(page, 'point-countershaft')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Open all dials' }).click();
+  await expect(field(page, dialOf('frontTravelUsed').label)).toBeVisible();
+  await expect(page.getByRole('group', { name: 'Chain length' })).toHaveCount(0);
+  await expect(dialGroup(page, 'Gearing and axle')).toHaveCount(0);
   for (const label of ['Front sprocket', 'Rear sprocket', 'Axle position', 'Chain play'])
     await expect(field(page, label)).toHaveCount(0);
   for (const label of ['Top-run angle', 'Final ratio', 'Anti-squat, chain’s part'])

@@ -112,9 +112,7 @@ test('S1: the Stand says in words in which zone the squat line runs', async ({ p
   await openPage(page);
   const described = page.getByRole('application', { name: 'Side view of the bike' });
   await expect(described).toHaveAccessibleDescription(/lift zone: the rear lifts on the gas/);
-  await field(page, 'Front sprocket').fill('19');
-  await field(page, 'Front sprocket').press('Enter');
-  await field(page, 'Rear sprocket').fill('34');
-  await field(page, 'Rear sprocket').press('Enter');
+  await typeInto(page, 'Front sprocket', '19');
+  await typeInto(page, 'Rear sprocket', '34');
   await expect(described).toHaveAccessibleDescription(/squat zone: the rear squats on the gas/);
 });

@@ -6,6 +6,7 @@ import type { Setup } from '../../src/core/chassis/setup.ts';
 export const NO_ENDS: SpringEnds = {
   springTravel: null,
   preloadThread: null,
+  mostPreload: null,
   topOutLength: null,
   topOutRate: 50,
   bumpStart: null,

@@ -32,6 +32,8 @@ export interface SpringEnds {
   readonly springTravel: number | null;
   /** How far one turn of the preload adjuster moves it, mm; null when it has no thread. */
   readonly preloadThread: number | null;
+  /** Preload the adjuster gives fully in, mm from none; null when not known. */
+  readonly mostPreload: number | null;
   /** How much of the travel, from full extension, a top-out spring works in, mm; null without one. */
   readonly topOutLength: number | null;
   /** Rate of the top-out spring, N/mm. */

@@ -100,7 +100,8 @@ describe('the adjusters taken into a drawing and out of it again', () => {
         shockLength: 3,
         topShim: 2.5,
         linkLength: layout.kind === 'direct' ? 0 : -1.5,
-        pivotMove: { x: 2, y: -3 },
+        pivotForward: 2,
+        pivotUp: -3,
       };
       for (const angle of [0.02, 0.12]) {
         const seen = given(redrawn(layout, angle, adjusters));

@@ -100,11 +100,12 @@ export function redrawn(
  * `seen` is as delivered. The shim is taken out last, along the shock as stored, where putting it in will find it.
  */
 export function stored(seen: LinkLayout, angle: number, adjusters: RearAdjusters): LinkLayout | NoLinkage {
-  const { topShim, linkLength, pivotMove } = adjusters;
+  const { topShim, linkLength, pivotForward, pivotUp } = adjusters;
   const backed = {
     ...AS_DELIVERED,
     linkLength: -linkLength,
-    pivotMove: { x: -pivotMove.x, y: -pivotMove.y },
+    pivotForward: -pivotForward,
+    pivotUp: -pivotUp,
   };
   const there = redrawn(seen, angle, backed);
   const unturned = 'ok' in there ? redrawn(seen, radians(seen.drawnAngleDeg), backed) : there;

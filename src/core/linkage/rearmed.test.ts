@@ -17,7 +17,8 @@ describe('a swingarm measured anew, its pivot put elsewhere', () => {
       shockLength: 4,
       topShim: 2,
       linkLength: layout.kind === 'direct' ? 0 : 1,
-      pivotMove: { x: 1, y: 2 },
+      pivotForward: 1,
+      pivotUp: 2,
     };
     const made = rearmed(layout, arm, adjusters);
     if ('ok' in made) throw new Error(made.reason);
