@@ -223,6 +223,25 @@ test('wear is kept with the bike: a worn chain that is on takes the axle back, s
   expect(Number((await cell(page, own, 'axlePosition')).figure)).toBeCloseTo(place, 1);
 });
 
+test('a chain so worn that it puts the axle out of its slot says so, and can be counted as new again', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Axle');
+  const put = chain(page)
+    .getByRole('button', { name: /^Put it on/ })
+    .last();
+  await put.click();
+  await chooseChainPart(page, 'Wear');
+  await typeInto(page, 'Their length', '327');
+  await expect(chain(page)).toContainText(/is too long: the axle would stand [\d.]+\smm behind its slot/);
+  await chain(page).getByRole('button', { name: 'Count the chain as new' }).click();
+  await expect(chain(page)).toContainText('Counted as new.');
+  await undo(page);
+  await undo(page);
+  await expect(chain(page)).toContainText('Counted as new.');
+});
+
 test('a chain on the pivot’s guide is marked on the Stand and told, and a bigger sprocket lifts it off', async ({
   page,
 }) => {
