@@ -1,6 +1,7 @@
 /** The weigh-in on the page: scales to centre of gravity and back, by mouse and by keys, and figures that cannot be. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { openDocument } from '../../src/document/open-document.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { kept } from './support/kept.ts';
 import { expectNoUndo, field, plain, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
@@ -69,9 +70,13 @@ test('scales give mass and centre back, the wheels then carry what the scales sh
   await expect(useButton(page)).toBeEnabled();
   expect((await savedDocument(page)).bike.frame.sprungMass).toBe(90);
   await useButton(page).click();
+  // The baseline in the same file has its own mass, so the text alone does not tell.
   await expect
-    .poll(async () => (await kept(page))[0]?.text ?? '')
-    .toContain(`"sprungMass": ${frame.sprungMass}`);
+    .poll(async () => {
+      const opened = openDocument((await kept(page))[0]?.text ?? '');
+      return opened.ok ? opened.value.document.bike.frame : null;
+    })
+    .toEqual(frame);
   await page.reload();
   await chooseMode(page, 'Edit');
   expect((await savedDocument(page)).bike.frame).toEqual(frame);
