@@ -60,6 +60,7 @@ test('the pivot inside a sprocket: told among the dials, under the Stand and in 
   await fit.tap();
   await expect(fit).toHaveCount(0);
   await choosePanel(page, 'Dials');
+  await openDial(page, FRONT);
   await expect(field(page, FRONT)).toHaveValue(teeth);
   await expect(warning).not.toContainText('pivot.');
   await undoButton(page).tap();
@@ -98,6 +99,7 @@ test('an axle out of its slot: refused where it is typed, and told with its plac
   page,
 }) => {
   await openPage(page);
+  await openDial(page, AXLE);
   const before = await field(page, AXLE).inputValue();
   for (const [typed, why] of [
     [String(bike.swingarm.slot + 8), 'Its slot ends there.'],

@@ -1,7 +1,8 @@
 /** Dragging points and grips on the Stand with the mouse. */
 import { expect, test } from '@playwright/test';
 import { dialOf } from '../../src/core/springs/dials.ts';
-import { SKETCH_POINTS } from '../../src/core/sketch/points.ts';
+import { pointsOf } from '../../src/core/sketch/points.ts';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { savedDocument, savedText } from './support/bike-document.ts';
 import {
   expectNoUndo,
@@ -183,7 +184,7 @@ test('S5: parts are locked until editing is switched on: a drag on a point’s p
 });
 
 const DRAGGED = {
-  'Topped out': SKETCH_POINTS.map(({ key }) => key),
+  'Topped out': pointsOf(DEMO_BIKES[0].bike).map(({ key }) => key),
   // Those whose place depends on the travel that is used.
   'As dialled': ['pivot', 'rearAxle', 'frontAxle', 'steeringHead', 'rearPatch'],
 } as const;

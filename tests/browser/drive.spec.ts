@@ -160,6 +160,7 @@ test('a belt is called a belt wherever it is spoken of, and counted in its teeth
   await page.getByRole('combobox', { name: 'Kind of drive' }).selectOption({ label: 'Toothed belt' });
   await expect(field(page, 'Belt pitch')).toBeVisible();
   await chooseMode(page, 'Dials');
+  await openDial(page, dialOf('chainPlay').label);
   await expect(field(page, 'Belt play')).toBeVisible();
   await typeInto(page, 'Belt play', '20');
   await expect(page.getByRole('banner').getByRole('button', { name: 'Undo: Belt play' })).toBeVisible();

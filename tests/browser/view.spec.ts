@@ -1,6 +1,6 @@
 /** Moving about on the Stand with wheel, mouse and keys. */
 import { expect, test, type Page } from '@playwright/test';
-import { SKETCH_POINTS } from '../../src/core/sketch/points.ts';
+import { PART_POINTS } from '../../src/core/sketch/points.ts';
 import { savedText } from './support/bike-document.ts';
 import { expectNoUndo, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import {
@@ -15,7 +15,7 @@ import {
   type Place,
 } from './support/stand.ts';
 
-const IDS = SKETCH_POINTS.map(({ key }) => `point-${key}`);
+const IDS = PART_POINTS.map(({ key }) => `point-${key}`);
 
 async function allMiddles(page: Page): Promise<Place[]> {
   await drawn(page);
