@@ -22,12 +22,13 @@ function figures(times: readonly number[]): { least: number; p50: number; p95: n
 }
 
 function lines(where: string, [base, ...curves]: readonly CurveTimes[]): string[] {
-  const stood = figures(base.times).p50;
+  // Of the least times: what else the machine does is not in them.
+  const stood = figures(base.times).least;
   return [base, ...curves].map(({ name, times }) => {
     const { least, p50, p95 } = figures(times);
-    const ratio = `${(p50 / stood).toFixed(1)} × as long as standing alone`.padStart(32);
-    const verdict = p50 <= GOAL_MS ? 'met' : 'MISSED';
-    return `${where}, ${PLACES} places, ${name.padEnd(48)} least ${least.toFixed(2)} p50 ${p50.toFixed(2)} p95 ${p95.toFixed(2)} ms ${ratio}; goal p50 ${GOAL_MS} ms: ${verdict}`;
+    const ratio = `${(least / stood).toFixed(1)} × as long as standing alone`.padStart(32);
+    const verdict = (ms: number): string => (ms <= GOAL_MS ? 'met' : 'MISSED');
+    return `${where}, ${PLACES} places, ${name.padEnd(48)} least ${least.toFixed(2)} p50 ${p50.toFixed(2)} p95 ${p95.toFixed(2)} ms ${ratio}; goal ${GOAL_MS} ms: least ${verdict(least)}, p50 ${verdict(p50)}`;
   });
 }
 

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Download, type Page } from '@playwright/test';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { shockLeverage } from '../../src/core/readings/shock-leverage.ts';
 import { standBike } from '../../src/core/springs/stand-bike.ts';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument } from './support/bike-document.ts';
@@ -99,6 +100,7 @@ test('a kept curve, the baseline and several ride states lie beside the present 
 }) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', REAR_TEETH);
+  await typeInto(page, dialOf('shockLength').label, '3');
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
   await typeInto(page, dialOf('shockLength').label, '6');
   for (const state of ['Rider up', 'On the gas']) await stateBox(page, state).check();
@@ -156,7 +158,7 @@ test('over travel each state is named at its own place, and one that does not se
   page,
 }) => {
   await openPage(page);
-  await openCurves(page, 'Shock leverage', 'Rear travel');
+  await openCurves(page, shockLeverage.label, 'Rear travel');
   await stateBox(page, 'Rider up').check();
   await stateBox(page, 'On the gas').check();
   const { bike, setup } = await savedDocument(page);
