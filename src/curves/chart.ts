@@ -64,8 +64,11 @@ export function chartOf(asked: ChartAsked): Chart {
     count: Math.max(2, Math.round((bottomPx - topPx) / (TICK_UP * textPx))),
     rounded: true,
   });
-  const leftPx = 2 * GAP_PX + Math.max(...yAxis.ticks.map(({ text }) => textWidthPx(text, textPx)), textPx);
-  const rightPx = Math.max(leftPx + 40, widthPx - 2 * GAP_PX);
+  // What stands left of the axis, with the space that a label has beside its words.
+  const leftPx =
+    BARE_BESIDE + GAP_PX + Math.max(...yAxis.ticks.map(({ text }) => textWidthPx(text, textPx)), textPx);
+  // The last number may stand at the very end, half of it beyond.
+  const rightPx = Math.max(leftPx + 40, widthPx - Math.max(2 * GAP_PX, 1.6 * textPx));
   const xAxis = axisOf({
     quantity: set.axis.quantity,
     style,
