@@ -1,7 +1,7 @@
 /** Prints the readings of a saved bike. */
 import { readFileSync, statSync } from 'node:fs';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
-import { READINGS } from '../core/readings/all-readings.ts';
+import { readingsOf } from '../core/readings/all-readings.ts';
 import { ABSENT_WORDS } from '../core/readings/reading.ts';
 import { machine } from '../core/springs/machine.ts';
 import { noStandWords } from '../core/springs/no-stand.ts';
@@ -75,7 +75,7 @@ function openFile(file: string): Result<Opened, string> {
 
 function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>, string> {
   const entries: [string, ReadingEntry][] = [];
-  for (const { key, label, quantity, read } of READINGS) {
+  for (const { key, label, quantity, read } of readingsOf(standing.machine.driveKind)) {
     const { fromCore, fileUnit: unit } = QUANTITIES[quantity];
     const found = read(standing);
     if (typeof found === 'string') {

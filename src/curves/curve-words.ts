@@ -143,7 +143,7 @@ const ZONE_WORDS: Readonly<Record<Zone, string>> = {
   lift: 'lifts on the gas',
   neutral: 'is neutral',
   squat: 'squats',
-  proSquat: 'is drawn down by chain and arm (pro-squat)',
+  proSquat: 'is drawn down by drive and arm (pro-squat)',
 };
 
 /** The stretches of one kind along a curve, with where each begins and ends, metric. */

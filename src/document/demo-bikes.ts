@@ -1,5 +1,5 @@
 /** The demonstration bikes, whose every figure is made up and measured on no motorcycle. */
-import type { Bike, RearBrakeMount } from '../core/chassis/bike.ts';
+import type { Bike, Drive, RearBrakeMount } from '../core/chassis/bike.ts';
 import type { Setup } from '../core/chassis/setup.ts';
 import { newDocument, type BikeDocument } from './document.ts';
 
@@ -12,6 +12,14 @@ const ON_ARM: RearBrakeMount = {
   bracketRadius: 90,
   stayLength: 500,
   bracketSide: 'above',
+};
+
+/** A chain that nobody has measured yet. */
+const NEW_CHAIN: Pick<Drive, 'measuredLinks' | 'measuredLength' | 'wearLimit' | 'leastPlay'> = {
+  measuredLinks: 20,
+  measuredLength: null,
+  wearLimit: null,
+  leastPlay: 10,
 };
 
 const roadSport: Bike = {
@@ -41,6 +49,7 @@ const roadSport: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1,
+      mostPreload: 18,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 95,
@@ -81,6 +90,7 @@ const roadSport: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1.5,
+      mostPreload: 20,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 46,
@@ -98,6 +108,7 @@ const roadSport: Bike = {
     leastFrontTeeth: 12,
     primaryRatio: 1.9,
     gearRatios: [2.6, 2.05, 1.72, 1.47, 1.31, 1.2],
+    ...NEW_CHAIN,
   },
 };
 
@@ -184,6 +195,7 @@ const roadster: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: null,
@@ -220,6 +232,7 @@ const roadster: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 75,
@@ -237,6 +250,7 @@ const roadster: Bike = {
     leastFrontTeeth: 15,
     primaryRatio: 2.1,
     gearRatios: [2.8, 1.9, 1.45, 1.2, 1],
+    ...NEW_CHAIN,
   },
 };
 
@@ -285,6 +299,7 @@ const longTravel: Bike = {
     ends: {
       springTravel: null,
       preloadThread: null,
+      mostPreload: null,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 260,
@@ -325,6 +340,7 @@ const longTravel: Bike = {
     ends: {
       springTravel: null,
       preloadThread: 1.75,
+      mostPreload: 22,
       topOutLength: null,
       topOutRate: 50,
       bumpStart: 100,
@@ -342,6 +358,7 @@ const longTravel: Bike = {
     leastFrontTeeth: 11,
     primaryRatio: 2.9,
     gearRatios: [2.1, 1.6, 1.28, 1.08, 0.93],
+    ...NEW_CHAIN,
   },
 };
 

@@ -17,6 +17,8 @@ import { framePoint, quietlyAt } from './place-fields.ts';
 /** Ratios of gears beyond these are on no motorcycle. */
 const ratio = { least: 0.1, most: 20, quantity: 'ratio' } as const;
 const MOST_GEARS = 12;
+/** More links than any chain has. */
+const MOST_MEASURED = 1000;
 
 const gearRatios: Leaf<readonly number[]> = {
   kind: 'leaf',
@@ -52,7 +54,7 @@ export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.'
   chainPitch: numberField(
     {
       words: 'chain pitch',
-      help: '15.875 mm for chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606); of a belt, its tooth pitch.',
+      help: '15.875 mm for roller chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606); of a toothed belt, tooth to tooth.',
     },
     assumed(15.875),
     length,
@@ -80,6 +82,33 @@ export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.'
     ratio,
   ),
   gearRatios,
+  measuredLinks: numberField(
+    { words: 'links measured', help: 'Over how many links the chain’s wear was measured.' },
+    documented(20),
+    { least: 1, most: MOST_MEASURED, quantity: 'links', whole: true },
+  ),
+  measuredLength: numberOrNone(
+    {
+      words: 'length of the links measured',
+      help: 'Pin to pin with the chain pulled tight; none for a chain that counts as new.',
+    },
+    length,
+  ),
+  wearLimit: numberOrNone(
+    {
+      words: 'chain’s wear limit',
+      help: 'Longer than new by so much the chain is done, as its maker says; none when not known.',
+    },
+    { least: 0, most: 100, quantity: 'percent' },
+  ),
+  leastPlay: numberField(
+    {
+      words: 'least chain play',
+      help: 'Up and down together, kept where the chain is tightest in the rear travel.',
+    },
+    documented(10),
+    length,
+  ),
 });
 
 export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear brake’s caliper.', {

@@ -65,7 +65,7 @@ export function fitSprockets(document: BikeDocument, pair: FittedPair): Edited {
   );
   if (!checked.ok) return checked;
   const fitted = { ...document, setup: checked.value };
-  return onChain && links % 2 === 1 && !bike.drive.halfLink
+  return onChain && bike.drive.kind === 'chain' && links % 2 === 1 && !bike.drive.halfLink
     ? withBike(fitted, { ...bike, drive: { ...bike.drive, halfLink: true } })
     : solved(fitted);
 }

@@ -24,6 +24,13 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
       },
       thread,
     ),
+    mostPreload: numberOrNone(
+      {
+        words: `most preload of the ${of} adjuster`,
+        help: 'How much preload the adjuster gives from none to fully in; none when not known.',
+      },
+      length,
+    ),
     topOutLength: numberOrNone(
       {
         words: `${of} top-out spring’s length`,

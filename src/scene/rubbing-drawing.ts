@@ -1,4 +1,5 @@
 /** Where a chain that lies over the swingarm pivot rubs on its guide: the worn stretch, and the words beside it. */
+import { driveWords } from '../core/drive/drive-words.ts';
 import type { Stance } from '../core/springs/stance.ts';
 import { drivePlaces, topRun } from './chain-drawing.ts';
 import { PLATE_HALF } from './chain-plates.ts';
@@ -49,7 +50,7 @@ export function rubbingLabels(standing: Stance, pitch: number, sizePx: number): 
   return [
     {
       role: 'rubbing',
-      text: 'Chain rubs on the pivot guide',
+      text: driveWords('Chain rubs on the pivot guide', standing.machine.driveKind),
       at,
       spot: 'above',
       startPx: { x: 0, y: -WORDS_ABOVE * sizePx },

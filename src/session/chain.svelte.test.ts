@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { linksAround } from '../core/drive/chain-length.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { newDocument, type BikeDocument } from '../document/document.ts';
+import { openDocument } from '../document/open-document.ts';
+import { saveDocument } from '../document/save-document.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Chain } from './chain.svelte.ts';
 import { Standing } from './standing.svelte.ts';
@@ -91,45 +93,47 @@ describe('wear', () => {
     const { chain } = chainOn(first);
     const placed = (): number => chain.near.find(({ links }) => links === 112)?.axlePosition ?? NaN;
     const before = placed();
-    chain.measuredLength = 20 * 15.875 * 1.01;
+    chain.setMeasured(20, 20 * 15.875 * 1.01);
     expect(chain.stretchPercent).toBeCloseTo(1, 9);
     expect(chain.loop?.pitch).toBeCloseTo(15.875 * 1.01, 9);
     expect(placed() - before).toBeGreaterThan(4);
   });
 
-  it('of the chain on the bike leaves the axle where it is, slacker, and tells where it belongs now', () => {
+  it('of the chain on the bike takes the axle back with the same play, is told, and is one undo that stays in the file', () => {
     const { chain, session } = chainOn(first);
     chain.takeChain(112);
-    chain.measuredLength = 20 * 15.875 * 1.005;
-    const row = chain.near.find(({ links }) => links === 112);
-    if (!row?.ok) throw new Error('no place');
-    expect(chain.standsAt(row.axlePosition)).toBe(false);
+    const before = chain.axlePosition ?? NaN;
+    expect(chain.wornBack).toBeNull();
+    chain.setMeasured(20, 20 * 15.875 * 1.005);
+    expect(session.undoLabel).toBe('Chain measured');
+    const moved = (chain.axlePosition ?? NaN) - before;
+    expect(moved).toBeGreaterThan(2);
+    expect(chain.wornBack).toBeCloseTo(moved, 6);
     const { now } = chain;
-    if (now === null || !now.ok || !now.play.ok) throw new Error('no slack');
-    expect(now.play.total).toBeGreaterThan(60);
-    chain.setAxle(row.axlePosition, 'Axle for 112 links');
-    expect(session.document.setup.chainLinks).toBeNull();
-    const { now: after } = chain;
-    expect(after !== null && after.ok && after.play.ok && after.play.total).toBeCloseTo(30, 5);
+    expect(now !== null && now.ok && now.play.ok && now.play.total).toBeCloseTo(30, 5);
     expect(askedOf(chain).exactLinks).toBeCloseTo(112, 6);
+    const reopened = openDocument(saveDocument(session.document));
+    if (!reopened.ok) throw new Error('not opened');
+    expect(chainOn(reopened.value.document).chain.stretchPercent).toBeCloseTo(0.5, 6);
+    session.undo();
+    expect(chain.axlePosition).toBeCloseTo(before, 9);
   });
 
   it('is done at the maker’s limit where that is known', () => {
     const { chain } = chainOn(first);
-    chain.measuredLength = 20 * 15.875 * 1.02;
+    chain.setMeasured(20, 20 * 15.875 * 1.02);
     expect(chain.wear).toMatchObject({ ok: true, value: { done: false } });
-    chain.makersLimit = 1.5;
+    chain.setLimit(1.5);
     expect(chain.wear).toMatchObject({ ok: true, value: { done: true, limit: 1.5 } });
   });
 
   it('of figures that cannot be right counts for nothing, and the figures stay', () => {
     const { chain } = chainOn(first);
-    chain.measuredLength = 320;
-    chain.measuredLinks = 50;
+    chain.setMeasured(50, 320);
     expect(chain.wear).toMatchObject({ ok: false, reason: 'lengthImpossible' });
     expect(chain.stretchPercent).toBe(0);
     expect(chain.measuredLength).toBe(320);
-    chain.measuredLinks = 20;
+    chain.setMeasured(20, 320);
     expect(chain.stretchPercent).toBeGreaterThan(0.7);
   });
 });
@@ -144,9 +148,9 @@ describe('slack', () => {
 
   it('set so leaves the least at the tightest place, in one entry', () => {
     const { chain, session } = chainOn(first);
-    chain.leastPlay = 12;
+    chain.setLeastPlay(12);
     chain.setSlack('Axle for slack');
-    expect(session.history.past).toHaveLength(1);
+    expect(session.history.past).toHaveLength(2);
     const { tightest } = chain;
     if (tightest === null || !tightest.ok || !tightest.play.ok) throw new Error('no slack');
     expect(tightest.play.total).toBeCloseTo(12, 4);
@@ -167,9 +171,9 @@ describe('slack', () => {
     const { chain, session } = chainOn(first);
     chain.takeChain(112);
     const before = chain.axlePosition ?? NaN;
-    chain.leastPlay = 20;
+    chain.setLeastPlay(20);
     chain.setSlack('Axle for slack');
-    expect(session.history.past).toHaveLength(2);
+    expect(session.history.past).toHaveLength(3);
     expect(chain.fitted).toBe(112);
     expect(chain.play).toBeGreaterThan(30);
     expect(chain.axlePosition).toBeLessThan(before);
@@ -180,7 +184,7 @@ describe('slack', () => {
   it('that would leave the slot names a chain with which it does not', () => {
     const { chain } = chainOn(first);
     chain.takeChain(112);
-    chain.leastPlay = 200;
+    chain.setLeastPlay(200);
     expect(chain.toSet).toMatchObject({ ok: true, inSlot: false });
     const { betterLinks } = chain;
     if (betterLinks === null) throw new Error('none named');

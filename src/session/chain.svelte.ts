@@ -1,6 +1,14 @@
 /** The chain on the page: which one is on the bike, how worn, how slack, and what the bike makes of it. */
-import { chainLoop, type ChainLoop } from '../core/drive/chain-loop.ts';
-import { chainWear, usualWearLimit, type ChainWear, type WearReason } from '../core/drive/chain-wear.ts';
+import type { Drive } from '../core/chassis/bike.ts';
+import type { ChainLoop } from '../core/drive/chain-loop.ts';
+import {
+  chainWear,
+  usualWearLimit,
+  type ChainWear,
+  type MeasuredChain,
+  type WearReason,
+} from '../core/drive/chain-wear.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
 import type { Result } from '../core/numeric/result.ts';
 import {
   axleForChain,
@@ -10,7 +18,7 @@ import {
   type AxleSlot,
 } from '../core/springs/axle-in-slot.ts';
 import { dialledAxlePosition } from '../core/springs/chain-in-frame.ts';
-import { axleSlot } from '../core/springs/chain-of.ts';
+import { axleSlot, loopOf, stretchOf, wornLoopOf } from '../core/springs/chain-of.ts';
 import { hangingOn, slackAt, slackThroughTravel } from '../core/springs/chain-slack.ts';
 import { tightestPlace } from '../core/springs/chain-tightest.ts';
 import type { DialRange } from '../core/springs/dial.ts';
@@ -25,10 +33,6 @@ import type { BikeDocument } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing, Stood } from './standing.svelte.ts';
 
-/** Slack kept at the tightest place until the user says otherwise, mm up and down together. */
-const FIRST_LEAST_PLAY = 10;
-/** Links that wear is measured over until the user says otherwise. */
-const FIRST_MEASURED_LINKS = 20;
 /** Places through the travel in the curves. */
 const PLACES = 41;
 /** Chains tried where one does not fit, in steps longer (+) and shorter (−). */
@@ -40,12 +44,6 @@ const PLAY_ROUNDING = 0.05;
 /** Decimals kept of an axle place or slack that is set, mm: rounding far below what anyone can set. */
 const KEPT_DECIMALS = 6;
 
-/** A chain's length as measured with a rule or a caliper, pin to pin. */
-export interface MeasuredChain {
-  readonly links: number;
-  readonly length: number;
-}
-
 function rounded(mm: number): number {
   return Number(mm.toFixed(KEPT_DECIMALS));
 }
@@ -54,13 +52,14 @@ export class Chain {
   readonly #session: BikeSession;
   readonly #standing: Standing;
 
+  readonly #drive: Drive = $derived.by(() => this.#session.document.bike.drive);
   /** Play to be kept where the chain is tightest, mm. */
-  leastPlay = $state(FIRST_LEAST_PLAY);
+  readonly leastPlay: number = $derived(this.#drive.leastPlay);
   /** The chain as measured; without a length it counts as new. */
-  measuredLinks = $state(FIRST_MEASURED_LINKS);
-  measuredLength = $state<number | null>(null);
+  readonly measuredLinks: number = $derived(this.#drive.measuredLinks);
+  readonly measuredLength: number | null = $derived(this.#drive.measuredLength);
   /** Wear at which this chain is done as its maker says, per cent; null while nobody has said. */
-  makersLimit = $state<number | null>(null);
+  readonly makersLimit: number | null = $derived(this.#drive.wearLimit);
 
   /** The bike that the chain is laid on; null while it cannot stand, or has no chain. */
   readonly on: Stood | null = $derived.by(() => {
@@ -80,9 +79,10 @@ export class Chain {
   /** Whether a half link may join an odd number of links. */
   readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
   /** Where the axle stands, mm back from the slot's front; null without a bike. */
-  readonly axlePosition: number | null = $derived.by(() =>
-    this.on === null ? null : dialledAxlePosition(this.on.stance.machine),
-  );
+  readonly axlePosition: number | null = $derived.by(() => {
+    const { problem, live } = this.#standing;
+    return problem === null && live !== null ? dialledAxlePosition(live.stance.machine) : null;
+  });
 
   readonly limit: number = $derived.by(() => {
     const { setup } = this.#session.document;
@@ -95,15 +95,21 @@ export class Chain {
       : this.wearOf({ links: this.measuredLinks, length: this.measuredLength }),
   );
   /** Longer than new by wear, per cent; a chain that measures short counts as new. */
-  readonly stretchPercent: number = $derived(
-    this.wear !== null && this.wear.ok ? Math.max(0, this.wear.value.percent) : 0,
-  );
+  readonly stretchPercent: number = $derived(stretchOf(this.#drive));
+  /** How much further back wear lets the axle stand than the same chain new would, mm; null without such a chain. */
+  readonly wornBack: number | null = $derived.by(() => {
+    const { on, freshLoop, slot, fitted, axlePosition } = this;
+    if (on === null || freshLoop === null || slot === null || fitted === null || axlePosition === null)
+      return null;
+    if (this.stretchPercent === 0) return null;
+    const fresh = axleForChain(on.stance.machine, freshLoop, slot, fitted);
+    return fresh.axlePosition === null ? null : axlePosition - fresh.axlePosition;
+  });
   /** The chain over its sprockets, worn as it is. */
   readonly loop: ChainLoop | null = $derived.by(() => {
     const { on } = this;
     if (on === null) return null;
-    const { frontTeeth, rearTeeth } = on.setup;
-    return chainLoop(frontTeeth, rearTeeth, on.bike.drive.chainPitch, this.stretchPercent);
+    return wornLoopOf(on.bike.drive, on.setup.frontTeeth, on.setup.rearTeeth);
   });
   readonly slot: AxleSlot | null = $derived.by(() =>
     this.on === null ? null : axleSlot(this.on.bike, this.on.setup),
@@ -199,7 +205,7 @@ export class Chain {
   readonly freshLoop: ChainLoop | null = $derived.by(() => {
     const { on } = this;
     if (on === null) return null;
-    return chainLoop(on.setup.frontTeeth, on.setup.rearTeeth, on.bike.drive.chainPitch);
+    return loopOf(on.bike.drive, on.setup.frontTeeth, on.setup.rearTeeth);
   });
   /** Why these sprockets cannot be fitted, with the nearest that can; null when they can. */
   readonly obstacle: PairObstacle | null = $derived.by(() => {
@@ -262,13 +268,13 @@ export class Chain {
 
   /**
    * Sets the slack that keeps the least at the tightest place, as one entry of the history. The chain on the bike then
-   * takes the axle along; without one, or with one that has worn longer than the bike knows, the axle itself is put there.
+   * takes the axle along; without one the axle itself is put there.
    */
   setSlack(label: string): void {
     const { toSet } = this;
     if (toSet === null || !toSet.ok) return;
     const { play, axlePosition } = toSet;
-    const follows = this.fitted !== null && this.stretchPercent === 0;
+    const follows = this.fitted !== null;
     this.#session.commit((from): Edited => {
       const slack = setDial(from, 'chainPlay', rounded(play.total));
       return follows || !slack.ok ? slack : setDial(slack.value, 'axlePosition', rounded(axlePosition));
@@ -280,7 +286,8 @@ export class Chain {
     const { axlePosition } = this;
     const edit = (from: BikeDocument): Edited =>
       setChain(from, links, axlePosition === null ? from.setup.axlePosition : rounded(axlePosition));
-    this.#session.commit(edit, links === null ? 'No chain named' : `Chain of ${links} links`);
+    const label = links === null ? 'No chain named' : `Chain of ${links} links`;
+    this.#session.commit(edit, driveWords(label, this.#drive.kind));
   }
 
   /** Allows a half link, or does not. */
@@ -288,9 +295,23 @@ export class Chain {
     this.#session.commit((from) => setBikeField(from, 'drive.halfLink', allowed), 'Half link');
   }
 
-  /** Another bike has another chain: what was measured of this one is forgotten. */
-  clear(): void {
-    this.measuredLength = null;
+  /** Over how many links the chain was measured, and how long they are; null counts it as new. */
+  setMeasured(links: number, length: number | null): void {
+    const label = length === null ? 'Chain counted as new' : 'Chain measured';
+    this.#session.commit((from): Edited => {
+      const counted = setBikeField(from, 'drive.measuredLinks', links);
+      return counted.ok ? setBikeField(counted.value, 'drive.measuredLength', length) : counted;
+    }, label);
+  }
+
+  /** The wear at which its maker says that the chain is done, per cent. */
+  setLimit(percent: number): void {
+    this.#session.commit((from) => setBikeField(from, 'drive.wearLimit', percent), 'Chain’s wear limit');
+  }
+
+  /** The play to be kept where the chain is tightest, mm. */
+  setLeastPlay(play: number): void {
+    this.#session.commit((from) => setBikeField(from, 'drive.leastPlay', play), 'Least chain play');
   }
 
   #chain(): {

@@ -1,7 +1,8 @@
 /** The curves being looked at: which reading, against what, for which bikes, and the hand that moves along them. */
 import type { DialKey, NumberDialKey, Setup } from '../core/chassis/setup.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
-import { READINGS } from '../core/readings/all-readings.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
+import { READINGS, readingsOf } from '../core/readings/all-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { rideTable } from '../core/effects/ride-table.ts';
 import { sweptTo, type Curve } from '../core/effects/sweep.ts';
@@ -132,7 +133,10 @@ export class Curves {
       this.#dial === null
         ? evenCurve(this.reading, this.axis, ends, source)
         : this.#overDial[states.indexOf(source.state)];
-    return curveSet(this.reading, this.axis, [now, ...this.#besides, ...this.#inStates], ends, [
+    const { kind } = this.#session.document.bike.drive;
+    const reading = readingsOf(kind).find(({ key }) => key === this.reading.key) ?? this.reading;
+    const axis = { ...this.axis, label: driveWords(this.axis.label, kind) };
+    return curveSet(reading, axis, [now, ...this.#besides, ...this.#inStates], ends, [
       evenOf(now),
       ...this.#besidesEven,
       ...this.#inStates.map(evenOf),
@@ -224,7 +228,7 @@ export class Curves {
     const edit = this.#editTo(x);
     if (edit === null) return;
     if (this.#overTravel && this.#standing.state !== 'asDialled') this.#standing.choose('asDialled');
-    this.#session.commit(edit, this.axis.label);
+    this.#session.commit(edit, driveWords(this.axis.label, this.#session.document.bike.drive.kind));
     this.#announcer.settled(performance.now());
   }
 

@@ -1,7 +1,7 @@
 /** Everything on the Stand that a hand or a key can take hold of, with its place and its words. */
-import { hasRuns } from '../core/drive/drive-kind.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
-import { pointPlace, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
+import { pointPlace, pointsOf, type PointKey } from '../core/sketch/points.ts';
 import { dialOf } from '../core/springs/dials.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber } from '../core/units/number-style.ts';
@@ -42,11 +42,11 @@ export class Handles {
     const { live } = this.#standing;
     if (live === null) return [];
     const locked = this.#mode.current !== 'edit';
-    const runs = hasRuns(live.bike.drive.kind);
-    return SKETCH_POINTS.filter(({ key }) => runs || key !== 'countershaft').map(({ key, label, help }) => {
+    return pointsOf(live.bike).flatMap(({ key, label, help }) => {
       const place = pointPlace(live.stance, key, live.bike.frame.headTubeLength);
+      if (place === null) return [];
       const words = `${this.#length(place.x)} ahead of the rear contact patch, ${this.#length(place.y)} high`;
-      return this.#handle({ kind: 'point', key }, label, words, help, place, locked);
+      return [this.#handle({ kind: 'point', key }, label, words, help, place, locked)];
     });
   });
 
@@ -65,7 +65,7 @@ export class Handles {
         { kind: 'grip', key },
         label,
         words,
-        dial.help,
+        driveWords(dial.help, live.bike.drive.kind),
         gripPlace(live.stance, live.setup, key),
         locked,
       );

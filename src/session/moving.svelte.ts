@@ -1,6 +1,7 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
 import type { NumberDial } from '../core/springs/dial.ts';
 import { dialOf, steppedDial } from '../core/springs/dials.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
 import { noStandWords, type NoStand } from '../core/springs/no-stand.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
@@ -35,8 +36,8 @@ const MOVE_WORDS = {
   notANumber: 'That is not a place.',
   axleNotBehindPivot: 'The rear axle has to stay behind the swingarm pivot.',
   onOtherPoint: 'Two points that make a line would fall together there.',
-  linksCannotFollow:
-    'The rear links cannot close in this posture once their adjusters are at zero. Set the adjusters of the links to zero first.',
+  linksCannotFollow: 'The rear links could not close with the point there.',
+  noSuchPoint: 'This bike has no such point: its rear links are of another layout.',
 } as const;
 
 export class Moving {
@@ -185,7 +186,7 @@ export class Moving {
   }
 
   #refusedPlace(problem: NoStand): string {
-    return `Put back, because the bike could not stand like that. ${noStandWords(problem, this.#preferences.style)}`;
+    return `Put back, because the bike could not stand like that. ${driveWords(noStandWords(problem, this.#preferences.style), this.#session.document.bike.drive.kind)}`;
   }
 
   #release(mark: Mark): void {

@@ -7,7 +7,7 @@ import type { SprungMachine } from '../core/springs/sprung-machine.ts';
 import type { StandingBike } from '../core/springs/stand-bike.ts';
 import { dialToTurn } from '../core/springs/dial-to-turn.ts';
 import type { Bike } from '../core/chassis/bike.ts';
-import type { NumberDialKey } from '../core/chassis/setup.ts';
+import type { DialKey } from '../core/chassis/setup.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
 
@@ -19,7 +19,7 @@ export interface RidingRow {
   readonly figures: RideFigures | null;
   readonly problem: NoStand | null;
   /** The dial whose value is in the way there; null when none is. */
-  readonly dialInTheWay: NumberDialKey | null;
+  readonly dialInTheWay: DialKey | null;
   /** The baseline's figures in the same state; null when it does not settle. */
   readonly baseline: RideFigures | null;
   /** Whether the bike is read in it now. */

@@ -21,9 +21,6 @@ import type { Preferences } from './preferences.svelte.ts';
 
 export type SpringEnd = 'front' | 'rear';
 
-/** How far a preload adjuster goes, mm: common practice, no source; the maker's manual says what this one does. */
-const LEAST_PRELOAD = 0;
-const MOST_PRELOAD = 25;
 /** Parts of the travel that are wanted at first, before anyone has said so: common practice on the road, no source. */
 const FIRST_WISH: Readonly<Record<SpringEnd, { readonly free: number; readonly rider: number }>> = {
   front: { free: 0.2, rider: 0.3 },
@@ -98,6 +95,12 @@ export class Springs {
     return end === 'front' ? ratesFront : ratesRear;
   }
 
+  /** Preload the adjuster of one end gives fully in, mm; null when the bike does not say. */
+  mostPreload(end: SpringEnd): number | null {
+    const { bike } = this.#session.history.present;
+    return (end === 'front' ? bike.fork : bike.shock).ends.mostPreload;
+  }
+
   setRates(end: SpringEnd, rates: readonly number[]): void {
     this.#preferences.change(end === 'front' ? { ratesFront: rates } : { ratesRear: rates });
   }
@@ -108,8 +111,8 @@ export class Springs {
     const rates = this.ratesAtHand(end);
     if (advice === null || !advice.ok || wish === null || rates.length === 0) return null;
     const { bike } = this.#session.history.present;
-    const { preloadThread } = end === 'front' ? bike.fork.ends : bike.shock.ends;
-    const atHand = { rates, leastPreload: LEAST_PRELOAD, mostPreload: MOST_PRELOAD, thread: preloadThread };
+    const { preloadThread, mostPreload } = end === 'front' ? bike.fork.ends : bike.shock.ends;
+    const atHand = { rates, leastPreload: 0, mostPreload: mostPreload ?? Infinity, thread: preloadThread };
     return pickRate(advice, wish, end, atHand);
   }
 

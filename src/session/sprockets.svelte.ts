@@ -7,8 +7,9 @@ import {
   type SprocketPair,
   type TeethRange,
 } from '../core/effects/sprocket-pairs.ts';
-import { hasRuns } from '../core/drive/drive-kind.ts';
+import { hasRuns, type DriveKind } from '../core/drive/drive-kind.ts';
 import { LEAST_TEETH, MOST_TEETH } from '../core/drive/sprocket.ts';
+import { linkRuleOf, stretchOf } from '../core/springs/chain-of.ts';
 import type { NoStand } from '../core/springs/no-stand.ts';
 import type { Dialled } from '../document/document.ts';
 import { fitSprockets } from '../document/edits.ts';
@@ -79,10 +80,13 @@ export class Sprockets {
   readonly #document = $derived.by(() => this.#session.history.present);
   /** A hand holds something, so that the table tells of the bike before. */
   readonly waits: boolean = $derived.by(() => this.#session.draft !== null);
-  readonly hasSprockets: boolean = $derived.by(() => hasRuns(this.#document.bike.drive.kind));
+  readonly kind: DriveKind = $derived.by(() => this.#document.bike.drive.kind);
+  readonly hasSprockets: boolean = $derived(hasRuns(this.kind));
   readonly front: TeethRange = $derived.by(() => this.frontAsked ?? this.#about('frontTeeth', ABOUT_FRONT));
   readonly rear: TeethRange = $derived.by(() => this.rearAsked ?? this.#about('rearTeeth', ABOUT_REAR));
   readonly halfLink: boolean = $derived.by(() => this.halfLinkAsked ?? this.#document.bike.drive.halfLink);
+  /** The chain longer than new by wear, per cent: the pairs' axle places go by it, as the bike's own does. */
+  readonly stretchPercent: number = $derived.by(() => stretchOf(this.#document.bike.drive));
   readonly #asked: PairsAsked = $derived.by(() => ({
     bike: this.#document.bike,
     setup: this.#document.setup,
@@ -91,10 +95,10 @@ export class Sprockets {
     rear: this.rear,
     leastFront: this.#document.bike.drive.leastFrontTeeth,
     linksInHand: this.filters.chains,
-    rule: { halfLink: this.halfLink },
+    rule: linkRuleOf({ kind: this.kind, halfLink: this.halfLink }),
     play: this.#document.setup.chainPlay,
     setAt: 0,
-    stretchPercent: 0,
+    stretchPercent: this.stretchPercent,
   }));
   readonly #solved: readonly SprocketPair[] | NoStand = $derived.by(() => sprocketPairs(this.#asked));
   /** Why no pair can be told of; null when all is well. */
@@ -151,7 +155,7 @@ export class Sprockets {
       ...this.#asked,
       setup: { ...this.#asked.setup, ...own },
       play: chainPlay,
-      rule: { halfLink: this.#document.bike.drive.halfLink },
+      rule: linkRuleOf(this.#document.bike.drive),
     });
   }
 

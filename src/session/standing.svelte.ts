@@ -1,9 +1,9 @@
 /** The bike on its wheels: live, as baseline and as before the last change, with every reading and the reasons. */
 import type { NoStand } from '../core/springs/no-stand.ts';
 import { why, type Why } from '../core/effects/why.ts';
-import { READINGS } from '../core/readings/all-readings.ts';
+import { readingsOf } from '../core/readings/all-readings.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
-import type { NumberDialKey, Setup } from '../core/chassis/setup.ts';
+import type { DialKey, Setup } from '../core/chassis/setup.ts';
 import { dialToTurn } from '../core/springs/dial-to-turn.ts';
 import { machine } from '../core/springs/machine.ts';
 import type { RideCase } from '../core/springs/ride-case.ts';
@@ -109,14 +109,14 @@ export class Standing {
     () => this.#session.canUndo && (this.#before !== null || !isStood(this.#toppedOut)),
   );
   /** The dial whose value stands in the way; null when nothing does, or no dial's value. */
-  readonly dialInTheWay: NumberDialKey | null = $derived.by(() =>
+  readonly dialInTheWay: DialKey | null = $derived.by(() =>
     this.problem === null ? null : dialToTurn(this.problem, this.ride, this.#setup),
   );
 
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
     const { live, baseline } = this;
     if (live === null) return [];
-    return READINGS.map((reading) => {
+    return readingsOf(live.bike.drive.kind).map((reading) => {
       const value = metric(reading, live.stance);
       return { reading, value, baseline: baseline === null ? value : metric(reading, baseline.stance) };
     });

@@ -1,10 +1,12 @@
 /** The workbench: every piece of state of the page, put together once. */
+import type { PointKey } from '../core/sketch/points.ts';
 import { bikeExtent } from '../scene/extent.ts';
 import { constructionAt } from '../scene/construction-hit.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
 import type { DialKey } from '../core/chassis/setup.ts';
+import { dialOf } from '../core/springs/dials.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
@@ -23,6 +25,7 @@ import { Springs } from './springs.svelte.ts';
 import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { StandView } from './stand-view.svelte.ts';
+import { Weighing } from './weighing.svelte.ts';
 
 /** How near a tap must be to a line to choose it, px. */
 const LINE_REACH_PX = 10;
@@ -44,6 +47,7 @@ export class Workbench {
   readonly chain: Chain;
   readonly curves: Curves;
   readonly springs: Springs;
+  readonly weighing: Weighing;
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -68,7 +72,14 @@ export class Workbench {
     this.rolling = new Rolling(this.standing, this.moving, this.announcer);
     this.chain = new Chain(this.session, this.standing);
     this.springs = new Springs(this.session, this.preferences, this.announcer);
+    this.weighing = new Weighing(this.session);
     this.curves = new Curves(this.session, this.standing, this.announcer);
+  }
+
+  /** The point that the next tap places; none where the bike has it no more, after an undo or with other links. */
+  get armedPoint(): PointKey | null {
+    const { chosenPoint } = this.mode;
+    return this.handles.free.some(({ id }) => id === `point-${chosenPoint}`) ? chosenPoint : null;
   }
 
   /** Shows the figures of the point that a hand has taken. */
@@ -96,7 +107,7 @@ export class Workbench {
     this.mode.shownPoint = target.key;
     if (this.mode.current === 'measure') this.measuring.tapPoint(id);
     else if (this.mode.current === 'edit')
-      this.mode.chosenPoint = this.mode.chosenPoint === target.key ? null : target.key;
+      this.mode.chosenPoint = this.armedPoint === target.key ? null : target.key;
   }
 
   /** Reads the bike in another ride state; a roll ends. */
@@ -121,10 +132,11 @@ export class Workbench {
     this.announcer.settled(performance.now());
   }
 
-  /** Goes to a dial, wherever on the page it is. */
+  /** Goes to a dial, wherever on the page it is; its group opens. */
   showDial(key: DialKey): void {
     this.mode.change('dials');
     this.measuring.clear();
+    this.preferences.openDials([dialOf(key).group], true);
     this.mode.wantedDial = { key };
   }
 
@@ -164,7 +176,7 @@ export class Workbench {
     this.mode.change('dials');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
-    this.chain.clear();
+    this.weighing.clear();
     this.session.open(document);
     this.announcer.remember();
     this.showWhole();

@@ -2,6 +2,13 @@
 import { expect, it } from 'vitest';
 import { readPreferences } from './stored-preferences.ts';
 
+it('keeps the groups of dials that are open, all of them folded too, and nothing that is no list of names', () => {
+  expect(readPreferences({ openDials: ['gearing', 'load'] })).toEqual({ openDials: ['gearing', 'load'] });
+  expect(readPreferences({ openDials: [] })).toEqual({ openDials: [] });
+  for (const odd of ['gearing', [3], { 0: 'gearing' }, null])
+    expect(readPreferences({ openDials: odd })).toEqual({});
+});
+
 it('takes of stored preferences what can be used and leaves out the rest', () => {
   expect(readPreferences({ theme: 'sun', decimal: ';', shown: ['rake'], lastBike: 'x', old: 1 })).toEqual({
     theme: 'sun',

@@ -6,11 +6,13 @@ const rates = v.pipe(
   v.maxLength(100),
 );
 
+const names = v.pipe(v.array(v.pipe(v.string(), v.maxLength(100))), v.maxLength(200));
+
 const fields = {
   theme: v.picklist(['paper', 'garage', 'sun']),
   system: v.picklist(['metric', 'inch']),
   decimal: v.picklist(['.', ',']),
-  shown: v.pipe(v.array(v.pipe(v.string(), v.maxLength(100))), v.maxLength(200)),
+  shown: names,
   align: v.picklist(['rearPatch', 'frontPatch', 'pivot']),
   band: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(100)),
   zones: v.boolean(),
@@ -21,6 +23,7 @@ const fields = {
   ratesRear: rates,
   snapping: v.boolean(),
   sagUse: v.picklist(['road', 'track', 'offRoad']),
+  openDials: names,
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };

@@ -2,7 +2,11 @@
 import type { Aside } from '../core/springs/dial.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 
-const SINGLE: Readonly<Record<Aside['counted'], string>> = { turns: 'turn', links: 'link' };
+const SINGLE: Readonly<Record<Aside['counted'], string>> = {
+  turns: 'turn',
+  links: 'link',
+  teeth: 'tooth',
+};
 const ASIDE_DIGITS = 2;
 
 /** The amount without its sign: the direction stands beside it in words. Empty when it rounds to nothing. */

@@ -8,9 +8,13 @@ export const CAUTION_REASON =
   'Changed geometry alters how a motorcycle steers and stops, and can make it unsafe.';
 
 export const CAUTION_CHECKS: readonly string[] = [
-  'Check the clearance of tyre, fork, brake lines, chain and bodywork through full travel and from lock to lock.',
+  'Check the clearance of tyre, fork, brake lines, chain or belt and bodywork through full travel and from lock to lock.',
   'Keep the fork tubes’ minimum engagement in both clamps.',
   'Follow the maker’s service manual and its torque figures.',
   'Road law and race rules apply to what you change.',
   'Leave work that affects steering, brakes or suspension to a qualified technician.',
 ];
+
+/** Beside the weigh-in, where a bike is lifted off one wheel. */
+export const CAUTION_WEIGHING =
+  'A bike with an axle raised can fall. Have a second person hold it on firm, level ground, on a stand that cannot slip, the other wheel chocked.';

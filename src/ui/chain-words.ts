@@ -1,7 +1,7 @@
 /** What the Chain panel says: chains and axle places, slack, wear and the gap to the pivot, in a mechanic's words. */
 import type { NoPlay } from '../core/drive/chain-play.ts';
 import type { NoHangingRun } from '../core/drive/hanging-run.ts';
-import type { ChainWear, WearReason } from '../core/drive/chain-wear.ts';
+import type { ChainWear, MeasuredChain, WearReason } from '../core/drive/chain-wear.ts';
 import type { Result } from '../core/numeric/result.ts';
 import { noLinkageWords } from '../core/linkage/no-linkage-words.ts';
 import type { NoLinkage } from '../core/linkage/no-linkage.ts';
@@ -11,7 +11,6 @@ import type { SlackAt } from '../core/springs/chain-slack.ts';
 import type { GuideClearance, TravelStretch } from '../core/springs/guide-clearance.ts';
 import type { NoSlackToSet, SlackToSet } from '../core/springs/slack-to-set.ts';
 import { roundsToNothing, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { MeasuredChain } from '../session/chain.svelte.ts';
 
 const length = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
 

@@ -6,6 +6,8 @@ const runs = (bike: Bike): boolean => hasRuns(bike.drive.kind);
 const geared = (bike: Bike): boolean => bike.drive.kind !== 'hub';
 const stayed = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
 
+/** Of the chain as it is now, asked for in its own tab beside what follows from them. */
+const elsewhere = (): boolean => false;
 const byTable = (bike: Bike): boolean => bike.swingarm.links === null;
 
 const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
@@ -18,6 +20,10 @@ const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'drive.chainPitch': runs,
   'drive.leastFrontTeeth': runs,
   'drive.primaryRatio': geared,
+  'drive.measuredLinks': elsewhere,
+  'drive.measuredLength': elsewhere,
+  'drive.wearLimit': elsewhere,
+  'drive.leastPlay': elsewhere,
   'rearBrake.stayAnchor.x': stayed,
   'rearBrake.stayAnchor.y': stayed,
   'rearBrake.bracketRadius': stayed,

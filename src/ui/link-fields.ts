@@ -1,5 +1,6 @@
 /** The figures of drawn links as a list from which a form is made. */
 import type { LinkLayout } from '../core/chassis/rear-layout.ts';
+import { BOLT_POINTS } from '../core/sketch/points.ts';
 import type { QuantityKey } from '../core/units/quantity.ts';
 
 export interface LinkField {
@@ -10,15 +11,6 @@ export interface LinkField {
   readonly value: number;
 }
 
-const BOLTS: Readonly<Record<string, string>> = {
-  shockOnFrame: 'Shock on frame',
-  shockOnArm: 'Shock on swingarm',
-  rockerPivot: 'Rocker pivot',
-  rodOnRocker: 'Rod on rocker',
-  shockOnRocker: 'Shock on rocker',
-  rodOnArm: 'Rod on swingarm',
-  rodOnFrame: 'Rod on frame',
-};
 const WAYS: Readonly<Record<string, string>> = {
   x: 'forward of the pivot',
   y: 'above the pivot',
@@ -37,11 +29,12 @@ function ways(path: string, name: string, point: object): LinkField[] {
 /** Shock first, then every bolt of the layout, then the posture of the drawing. */
 export function linkFields(layout: LinkLayout): LinkField[] {
   const { shock } = layout;
-  const bolts = Object.entries(layout).flatMap(([key, value]): LinkField[] =>
-    key in BOLTS && typeof value === 'object' ? ways(key, BOLTS[key], value) : [],
-  );
-  const far =
-    layout.kind === 'direct' ? [] : ways('shockFarEnd.at', 'Shock, other end', layout.shockFarEnd.at);
+  const bolts = Object.entries(layout).flatMap(([key, value]): LinkField[] => {
+    const bolt = BOLT_POINTS.find((each) => each.key === key);
+    if (bolt === undefined || typeof value !== 'object') return [];
+    const far = key === 'shockFarEnd' && layout.kind !== 'direct';
+    return far ? ways(`${key}.at`, bolt.label, layout.shockFarEnd.at) : ways(key, bolt.label, value);
+  });
   const length = (path: string, label: string, value: number): LinkField => ({
     path,
     label,
@@ -52,7 +45,6 @@ export function linkFields(layout: LinkLayout): LinkField[] {
     length('shock.fullLength', 'Shock fully extended, eye to eye', shock.fullLength),
     length('shock.closedLength', 'Shock closed, eye to eye', shock.closedLength),
     ...bolts,
-    ...far,
     {
       path: 'drawnAngleDeg',
       label: 'Swingarm angle as drawn',

@@ -43,12 +43,20 @@ describe('typed words', () => {
 
   it('are refused outside the range, with the range and its unit as advice', () => {
     const read = readTyped('31', 'length', metric, limits);
-    expect(read).toEqual({ ok: false, reason: 'outOfRange' });
-    expect(typedAdvice('outOfRange', 'length', metric, limits)).toBe(
+    expect(read).toEqual({ ok: false, reason: 'aboveRange' });
+    expect(typedAdvice('aboveRange', 'length', metric, limits)).toBe(
       'This goes from −30.0\u00a0mm to 30.0\u00a0mm.',
     );
-    expect(typedAdvice('outOfRange', 'length', inch, { least: 0 })).toBe('This is at least 0.00\u00a0in.');
-    expect(typedAdvice('outOfRange', 'angle', german, { most: 3 })).toBe('This is at most 3,00°.');
+    expect(typedAdvice('belowRange', 'length', inch, { least: 0 })).toBe('This is at least 0.00\u00a0in.');
+    expect(typedAdvice('aboveRange', 'angle', german, { most: 3 })).toBe('This is at most 3,00°.');
+  });
+
+  it('are told what ends the range where they pass it, and at that end only', () => {
+    const teeth = { least: 12, most: 40, ends: { least: 'A smaller one does not go over the shaft.' } };
+    const small = readTyped('9', 'teeth', metric, teeth);
+    expect(small).toEqual({ ok: false, reason: 'belowRange' });
+    expect(typedAdvice('belowRange', 'teeth', metric, teeth)).toMatch(/40.*\. A smaller one does not go/);
+    expect(typedAdvice('aboveRange', 'teeth', metric, teeth)).not.toContain('smaller');
   });
 
   it('count teeth whole', () => {

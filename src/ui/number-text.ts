@@ -23,8 +23,12 @@ const INDISTINCT: Readonly<Record<QuantityKey, number>> = {
 
 const MOST_EXTRA_DIGITS = 2;
 
-/** Quantities that are counted, not measured. */
-const WHOLE: ReadonlySet<QuantityKey> = new Set(['teeth', 'links', 'count']);
+/** Quantities that are counted, not measured: what is counted, and a usual number of it. */
+const WHOLE: ReadonlyMap<QuantityKey, { readonly name: string; readonly usual: number }> = new Map([
+  ['teeth', { name: 'Teeth', usual: 16 }],
+  ['links', { name: 'Links', usual: 110 }],
+  ['count', { name: 'Parts', usual: 2 }],
+]);
 
 /** A metric value as a field shows it: with the quantity's own digits, and up to two more where the value needs them. */
 export function fieldNumber(value: number, quantity: QuantityKey, style: NumberStyle): WrittenNumber {
@@ -42,9 +46,11 @@ export interface Limits {
   /** Metric; without a limit any number goes. */
   readonly least?: number;
   readonly most?: number;
+  /** Sentences that say what ends the range at either end, for who types beyond it. */
+  readonly ends?: { readonly least?: string; readonly most?: string };
 }
 
-export type TypedReason = ParseReason | 'notWhole' | 'outOfRange';
+export type TypedReason = ParseReason | 'notWhole' | 'belowRange' | 'aboveRange';
 
 /** The metric value meant by typed words, within the limits. Teeth, links and parts are counted whole. */
 export function readTyped(
@@ -62,7 +68,7 @@ export function readTyped(
   // The limit as the message shows it is rounded; typed back it must be taken, as the limit itself.
   if (Math.abs(value - least) <= INDISTINCT[quantity]) return solved(least);
   if (Math.abs(value - most) <= INDISTINCT[quantity]) return solved(most);
-  return refused('outOfRange');
+  return refused(value < least ? 'belowRange' : 'aboveRange');
 }
 
 const UNIT_ADVICE: Readonly<Record<QuantityKey, string>> = {
@@ -88,7 +94,7 @@ export function typedAdvice(
   limits: Limits,
 ): string {
   const written = (value: number): string => fieldNumber(value, quantity, style).text;
-  const { least, most } = limits;
+  const { ends } = limits;
   switch (reason) {
     case 'empty':
       return 'Type a number, or press Escape to keep the old one.';
@@ -101,18 +107,25 @@ export function typedAdvice(
     case 'tooLarge':
       return 'No part of a motorcycle is that large; check the decimal sign.';
     case 'notWhole':
-      return 'Teeth are counted whole; type a whole number.';
-    case 'outOfRange':
-      if (least !== undefined && most !== undefined)
-        return `This goes from ${written(least)} to ${written(most)}.`;
-      return least !== undefined
-        ? `This is at least ${written(least)}.`
-        : `This is at most ${written(most ?? 0)}.`;
+      return `${WHOLE.get(quantity)?.name ?? 'They'} are counted whole; type a whole number.`;
+    case 'belowRange':
+    case 'aboveRange': {
+      const why = (reason === 'belowRange' ? ends?.least : ends?.most) ?? '';
+      return `${rangeWords(limits, written)} ${why}`.trimEnd();
+    }
   }
 }
 
+function rangeWords({ least, most }: Limits, written: (value: number) => string): string {
+  if (least !== undefined && most !== undefined)
+    return `This goes from ${written(least)} to ${written(most)}.`;
+  return least !== undefined
+    ? `This is at least ${written(least)}.`
+    : `This is at most ${written(most ?? 0)}.`;
+}
+
 function exampleOf(quantity: QuantityKey, { least = 0, most = Infinity }: Limits): number {
-  const usual = quantity === 'teeth' ? 16 : 12.5;
+  const usual = WHOLE.get(quantity)?.usual ?? 12.5;
   return Math.min(most, Math.max(least, usual));
 }
 

@@ -1,4 +1,6 @@
 /** The columns of the sprocket table: what each shows of a pair, in which quantity, and the words of its differences. */
+import type { DriveKind } from '../core/drive/drive-kind.ts';
+import { driveWords } from '../core/drive/drive-words.ts';
 import { pairDifference, type PairKey } from '../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
@@ -22,6 +24,17 @@ export const SPROCKET_COLUMNS: readonly SprocketColumn[] = [
   { key: 'antiSquat', label: 'Anti-squat', quantity: 'percent', more: 'more', less: 'less' },
   { key: 'pivotGap', label: 'Chain to pivot', quantity: 'length', more: 'wider', less: 'closer' },
 ];
+
+const OF_BELT: readonly SprocketColumn[] = SPROCKET_COLUMNS.map((column) => ({
+  ...column,
+  label: driveWords(column.label, 'belt'),
+  quantity: column.key === 'links' ? 'teeth' : column.quantity,
+}));
+
+/** The columns in the words of a bike's drive: of a belt its length is counted in its teeth. */
+export function sprocketColumns(kind: DriveKind): readonly SprocketColumn[] {
+  return kind === 'belt' ? OF_BELT : SPROCKET_COLUMNS;
+}
 
 /** What stands in one cell: the figure without its unit, and its difference in arrow, signed figure and word. */
 export interface SprocketCell {

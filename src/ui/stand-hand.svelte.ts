@@ -40,7 +40,7 @@ export function standHand(bench: Workbench): StandHand {
 
   function send(input: StandInput): void {
     const handles = handlesNow().map(({ id, screen }) => ({ id, xPx: screen.x, yPx: screen.y }));
-    const armed = bench.mode.chosenPoint === null ? null : `point-${bench.mode.chosenPoint}`;
+    const armed = bench.armedPoint === null ? null : `point-${bench.armedPoint}`;
     const tapOnly = bench.mode.current === 'measure';
     const stepped = standStep(gesture, input, { handles, hitRadiusPx, armed, tapOnly });
     gesture = stepped.gesture;
@@ -55,10 +55,11 @@ export function standHand(bench: Workbench): StandHand {
   }
 
   function tappedPlace(xPx: number, yPx: number): void {
-    const { chosenPoint, current } = bench.mode;
+    const { armedPoint } = bench;
+    const { current } = bench.mode;
     if (current === 'measure') bench.measuring.tapPlace(xPx, yPx);
-    else if (current === 'edit' && chosenPoint !== null) {
-      bench.moving.placeAt(chosenPoint, xPx, yPx);
+    else if (current === 'edit' && armedPoint !== null) {
+      bench.moving.placeAt(armedPoint, xPx, yPx);
       // One tap places once; the next one would throw a part that nobody meant any more.
       bench.mode.chosenPoint = null;
       bench.announcer.settled(performance.now());

@@ -4,13 +4,17 @@ import type { Reading } from '../core/readings/reading.ts';
 import { topRunPivotGap } from '../core/readings/top-run-pivot-gap.ts';
 import { trail } from '../core/readings/trail.ts';
 import { tyreToClampGap } from '../core/readings/tyre-to-clamp-gap.ts';
+import { hasRuns } from '../core/drive/drive-kind.ts';
+import { pairObstacleWords } from '../core/springs/pair-obstacle-words.ts';
+import { pairObstacle } from '../core/springs/pair-obstacle.ts';
 import { warningsFor, type Warning } from '../core/readings/warnings.ts';
+import type { Drive } from '../core/chassis/bike.ts';
 import type { StandingBike } from '../core/springs/stand-bike.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 
 export interface WarningWords {
-  readonly key: Warning;
-  /** The reading behind it with its number, such as "Trail 61.0 mm". */
+  readonly key: Warning | 'sprocketInTheWay';
+  /** The reading behind it with its number, such as "Trail 61.0 mm"; or the sprocket that is in the way. */
   readonly lead: string;
   /** What is the matter, and what to do. */
   readonly text: string;
@@ -55,12 +59,33 @@ function shortOf(warning: Warning, on: StandingBike): string {
   }
 }
 
-/** The warnings in words, the gravest first. */
-export function warningWords(on: StandingBike, style: NumberStyle): WarningWords[] {
-  return warningsFor(on).map((key) => {
+/** The warnings in words: first what cannot be built at all, then the gravest. */
+export function warningWords(on: StandingBike, drive: Drive, style: NumberStyle): WarningWords[] {
+  const ofReadings = warningsFor(on).map((key): WarningWords => {
     const reading = READING_BEHIND[key];
     const value = reading.read(on);
     const number = typeof value === 'number' ? ` ${writeNumber(value, reading.quantity, style).text}` : '';
     return { key, lead: `${reading.label}${number}`, text: textOf(key, on), short: shortOf(key, on) };
   });
+  return [...sprocketInTheWay(on, drive), ...ofReadings];
+}
+
+function sprocketInTheWay({ machine }: StandingBike, drive: Drive): WarningWords[] {
+  const obstacle = hasRuns(drive.kind)
+    ? pairObstacle(machine, drive.chainPitch, drive.leastFrontTeeth)
+    : null;
+  if (obstacle === null) return [];
+  const { reason, found, nearest } = obstacle;
+  const end = reason === 'pivotInsideRear' ? 'Rear' : 'Front';
+  const short =
+    reason === 'frontBelowShaft' ? 'does not go over the countershaft.' : 'reaches over the swingarm pivot.';
+  const advice = nearest === null ? '' : ` Fit ${nearest} teeth.`;
+  return [
+    {
+      key: 'sprocketInTheWay',
+      lead: `${end} sprocket ${found} teeth`,
+      text: pairObstacleWords(obstacle),
+      short: `${short}${advice}`,
+    },
+  ];
 }

@@ -1,7 +1,8 @@
 /** What axe, which knows the web's accessibility rules, finds on the page's views. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
+import { dialOf } from '../../src/core/springs/dials.ts';
+import { chainDial, FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import { openRide, rollSlider } from './support/ride.ts';
 import { chooseMode, drawn, middleOf, openPage } from './support/stand.ts';
 import { toggleShown } from './support/stand-picture.ts';
@@ -61,6 +62,21 @@ test('S19: nothing serious while editing, where the page asks which point is mea
   await typeInto(page, 'Fork length', '10');
   await expect(page.locator('section.stand').getByRole('alert')).toBeVisible();
   await expectNothingSerious(page, 'section.stand');
+});
+
+test('S19: nothing serious among the dials with every group open, a chain put on and one that does not fit', async ({
+  page,
+}) => {
+  await openPage(page);
+  await page.getByRole('button', { name: 'Open all dials' }).click();
+  await chainDial(page).getByText('By the chain').click();
+  await typeInto(page, dialOf('rearTeeth').label, '36');
+  await expect(chainDial(page).getByRole('alert')).toBeVisible();
+  await expectNothingSerious(page, '.dials');
+  for (const theme of ['garage', 'sun']) {
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+    await expectNothingSerious(page, '.dials', 'color-contrast');
+  }
 });
 
 test('S19: nothing serious while measuring, nor with what is shown and the choice of readings open', async ({

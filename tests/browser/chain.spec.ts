@@ -3,11 +3,22 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { axleForChain, chainForAxle } from '../../src/core/springs/axle-in-slot.ts';
+import { dialledAxlePosition } from '../../src/core/springs/chain-in-frame.ts';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
 import { openCloseCountershaft, openLowChain } from './support/low-chain.ts';
-import { expectNoUndo, field, plain, readingText, typeInto, undo, undoButton } from './support/panels.ts';
+import {
+  expectNoUndo,
+  field,
+  openDial,
+  plain,
+  readingText,
+  typeInto,
+  undo,
+  undoButton,
+} from './support/panels.ts';
+import { cell, count, openSprockets } from './support/sprockets.ts';
 import { drawn, openPage } from './support/stand.ts';
 import { pictureText, wordsOf } from './support/stand-picture.ts';
 
@@ -45,6 +56,7 @@ test('the axle asks for a chain, and a button puts it where a whole one leaves i
   const { machine, loop, slot } = await chainOf(page, 30);
   const choice = axleForChain(machine, loop, slot, links);
   if (!choice.ok) throw new Error(choice.reason);
+  await openDial(page, AXLE);
   const before = await field(page, AXLE).inputValue();
   await set.click();
   await expect(field(page, AXLE)).not.toHaveValue(before);
@@ -142,6 +154,7 @@ test('the bottom run is drawn as it hangs with its dimension, in either unit sys
   await expect(chain(page)).toContainText(/Tightest at [\d.]+\smm of rear travel: 15\.0\smm up and down/);
   await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Axle for [\d.]+\smm of slack$/);
   await undo(page);
+  await undo(page);
   await expectNoUndo(page);
 });
 
@@ -175,6 +188,41 @@ test('wear is told against the maker’s limit, refused where it is absurd, and 
   await expect(chain(page)).toContainText(`asks for ${fresh.toFixed(2)} links`);
 });
 
+test('wear is kept with the bike: a worn chain that is on takes the axle back, sprocket pairs go by it, and undo takes it off', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openChain(page, 'Axle');
+  const choice = (await askedFor(page, 30)).choices.find((each) => each.ok);
+  if (!choice?.ok) throw new Error('no chain fits');
+  await chainRow(page, choice.links)
+    .getByRole('button', { name: /^Put it on/ })
+    .click();
+  await chooseChainPart(page, 'Wear');
+  await typeInto(page, 'Their length', '319');
+  await expect(undoButton(page)).toHaveAccessibleName('Undo: Chain measured');
+  await undo(page);
+  await expect(chain(page)).toContainText('Counted as new.');
+  await typeInto(page, 'Their length', '319');
+  await expect(chain(page)).toContainText(/lets the axle stand [\d.]+\smm further back than new/);
+  await typeInto(page, 'Maker’s limit', '2');
+  await chooseChainPart(page, 'Slack');
+  await typeInto(page, 'Least to keep', '12');
+  const { drive } = (await savedDocument(page)).bike;
+  expect(drive).toMatchObject({ measuredLinks: 20, measuredLength: 319, wearLimit: 2, leastPlay: 12 });
+  await page.reload();
+  await openChain(page, 'Wear');
+  await expect(field(page, 'Their length')).toHaveValue('319.0');
+  await expect(field(page, 'Maker’s limit')).toHaveValue('2.0');
+  const { bike, setup } = await savedDocument(page);
+  const place = dialledAxlePosition(standing({ bike, setup }).machine);
+  expect(place - choice.axlePosition).toBeGreaterThan(2);
+  await openSprockets(page);
+  await expect(count(page)).toContainText(/, with the chain as worn, 0\.5\s%/);
+  const own = `${setup.frontTeeth}/${setup.rearTeeth}`;
+  expect(Number((await cell(page, own, 'axlePosition')).figure)).toBeCloseTo(place, 1);
+});
+
 test('a chain on the pivot’s guide is marked on the Stand and told, and a bigger sprocket lifts it off', async ({
   page,
 }) => {
@@ -191,6 +239,7 @@ test('a chain on the pivot’s guide is marked on the Stand and told, and a bigg
   await chain(page)
     .getByRole('button', { name: `Try ${teeth} teeth in front` })
     .click();
+  await openDial(page, FRONT_TEETH);
   await expect(field(page, FRONT_TEETH)).toHaveValue(teeth);
   await expect(chain(page)).toContainText('The top run stays clear');
   expect(wordsOf(await pictureText(page))).not.toContain('Chain rubs on the pivot guide');

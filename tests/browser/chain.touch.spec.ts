@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { chain, chooseChainPart, openChain } from './support/chain.ts';
 import { openLowChain } from './support/low-chain.ts';
-import { expectNoUndo, field, undoButton } from './support/panels.ts';
+import { expectNoUndo, field, openDial, undoButton } from './support/panels.ts';
 import { openPage } from './support/stand.ts';
 import { pictureText, wordsOf } from './support/stand-picture.ts';
 
@@ -52,7 +52,9 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
 
 test('a tap sets the axle by its chain and another takes it back', async ({ page }) => {
   await openPage(page);
-  const axle = field(page, dialOf('axlePosition').label);
+  const { label } = dialOf('axlePosition');
+  await openDial(page, label);
+  const axle = field(page, label);
   const before = await axle.inputValue();
   await choosePanel(page, 'Why and more');
   await openChain(page, 'Axle');

@@ -8,7 +8,16 @@ import { standBike } from '../../src/core/springs/stand-bike.ts';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { cursor, curves, openCurves, stateBox } from './support/curves.ts';
-import { expectNoUndo, field, plain, readingText, typeInto, undo, undoButton } from './support/panels.ts';
+import {
+  expectNoUndo,
+  field,
+  openDial,
+  plain,
+  readingText,
+  typeInto,
+  undo,
+  undoButton,
+} from './support/panels.ts';
 import { openPage } from './support/stand.ts';
 
 const REAR_TEETH = dialOf('rearTeeth').label;
@@ -35,6 +44,7 @@ test('the cursor over a dial turns the dial and the bike, and a drag of it is on
   await page.mouse.up();
   const teeth = await cursor(page).inputValue();
   expect(Number(teeth)).toBeGreaterThan(55);
+  await openDial(page, REAR_TEETH);
   await expect(field(page, REAR_TEETH)).toHaveValue(teeth);
   expect(await readingText(page, 'Anti-squat')).not.toBe(before);
   await undo(page);

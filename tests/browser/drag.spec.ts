@@ -7,6 +7,7 @@ import {
   expectNoUndo,
   field,
   FRONT_HEIGHT,
+  openDial,
   REAR_HEIGHT,
   redoButton,
   undo,
@@ -231,6 +232,7 @@ test('the tail, the fork top and the axle are pulled in Dials mode and turn thei
   ];
   const first = await savedText(page);
   for (const { id, x, y, label, least } of pulls) {
+    await openDial(page, label);
     const from = await middleOf(page, id);
     await pressAndMove(page, from, { x: from.x + x, y: from.y + y });
     await expect.poll(async () => Number(await field(page, label).inputValue())).toBeGreaterThan(least);

@@ -3,8 +3,10 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import {
+  dialGroup,
   field,
   FRONT_HEIGHT,
   liveRegion,
@@ -108,6 +110,10 @@ test('a shaft bike has no sprockets, no dials of a chain and no readings of a ru
   await showAllReadings(page);
   await expect(handle(page, 'grip-axlePosition')).toHaveCount(0);
   await expect(handle(page, 'point-countershaft')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Open all dials' }).click();
+  await expect(field(page, dialOf('frontTravelUsed').label)).toBeVisible();
+  await expect(page.getByRole('group', { name: 'Chain length' })).toHaveCount(0);
+  await expect(dialGroup(page, 'Gearing and axle')).toHaveCount(0);
   for (const label of ['Front sprocket', 'Rear sprocket', 'Axle position', 'Chain play'])
     await expect(field(page, label)).toHaveCount(0);
   for (const label of ['Top-run angle', 'Final ratio', 'Anti-squat, chain’s part'])
@@ -134,15 +140,51 @@ test('the kind of drive is chosen in the Bike panel, asks for what it has, and o
   expect((await savedDocument(page)).bike.drive.halfLink).toBe(true);
   await kind.selectOption({ label: 'Toothed belt' });
   await expect(page.getByRole('checkbox', { name: 'A half link may be put in' })).toBeHidden();
-  await expect(field(page, 'Chain pitch')).toBeVisible();
+  await expect(field(page, 'Belt pitch')).toBeVisible();
   await kind.selectOption({ label: 'Motor in the rear wheel' });
-  await expect(field(page, 'Chain pitch')).toBeHidden();
+  await expect(field(page, 'Belt pitch')).toBeHidden();
   await expect(page.getByRole('group', { name: 'Gear ratios' })).toBeHidden();
   await expect(liveRegion(page)).not.toBeEmpty();
   expect((await savedDocument(page)).bike.drive.kind).toBe('hub');
   await expectNothingSerious(page);
   await undo(page);
   await expect(kind.locator('option:checked')).toHaveText('Toothed belt');
+});
+
+test('a belt is called a belt wherever it is spoken of, and counted in its teeth', async ({ page }) => {
+  await openPage(page);
+  await showAllReadings(page);
+  await ride(page, 'Rider up');
+  await chooseMode(page, 'Edit');
+  await openGroup(page, 'Drive');
+  await page.getByRole('combobox', { name: 'Kind of drive' }).selectOption({ label: 'Toothed belt' });
+  await expect(field(page, 'Belt pitch')).toBeVisible();
+  await chooseMode(page, 'Dials');
+  await expect(field(page, 'Belt play')).toBeVisible();
+  await typeInto(page, 'Belt play', '20');
+  await expect(page.getByRole('banner').getByRole('button', { name: 'Undo: Belt play' })).toBeVisible();
+  await typeInto(page, 'Axle position', '20');
+  await expect(page.locator('[data-dial="axlePosition"]')).toContainText(/\d\steeth/);
+  await expect(readingLine(page, 'Anti-squat, belt’s part')).toBeVisible();
+  await readings(page).getByRole('button', { name: 'Bottom-run angle: what it means' }).click();
+  await expect(readings(page)).toContainText('Slope of the belt’s bottom run');
+  const below = page.getByRole('group', { name: 'Below the Stand' });
+  await below.getByText('Belt', { exact: true }).click();
+  await expect(page.getByRole('region', { name: 'Belt', exact: true })).toContainText('toothed belt');
+  await below.getByText('Sprockets', { exact: true }).click();
+  const table = page.getByRole('region', { name: 'Sprockets', exact: true });
+  await table.getByRole('button', { name: 'Ranges and filters' }).click();
+  await expect(table.getByRole('button', { name: 'Sort by belt', exact: true })).toContainText('teeth');
+  await expect(page.getByRole('textbox', { name: 'Belts in hand, teeth' })).toBeVisible();
+  await expect(table.getByRole('checkbox', { name: 'Half link allowed' })).toHaveCount(0);
+  await typeInto(page, 'Belts in hand, teeth', '60');
+  await table.getByRole('checkbox', { name: 'Axle within its slot only' }).uncheck();
+  await table.locator('tbody th button[aria-expanded]').first().click();
+  await expect(table.locator('tr.more')).toContainText('A belt of 60 teeth is too short');
+  // What stays of the word is the kind that can be chosen and what to check before riding.
+  for (const part of ['.left', '.below', '.readings'])
+    expect((await page.locator(part).innerText()).match(/chain\w*/gi) ?? []).toEqual([]);
+  await expectNothingSerious(page);
 });
 
 test('gears are added, typed and taken away as a list', async ({ page }) => {

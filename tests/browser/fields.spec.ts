@@ -208,6 +208,7 @@ test('S7: mm to inch and back leaves the document as it was, also where fields w
   await openPage(page);
   await typeInto(page, REAR_HEIGHT, '1/3 in');
   await typeInto(page, FRONT_HEIGHT, '7.3');
+  await page.getByRole('button', { name: 'Open all dials' }).click();
   const first = await savedText(page);
   const units = page.getByRole('combobox', { name: 'Units' });
   await units.selectOption({ label: 'inch' });

@@ -1,8 +1,17 @@
 /** Real rear links entered on the page: each layout from the table, its bolts typed, and what cannot close refused. */
 import { expect, test, type Page } from '@playwright/test';
-import { savedDocument } from './support/bike-document.ts';
-import { expectNoUndo, field, readingText, startDemo, typeInto, undo } from './support/panels.ts';
-import { chooseMode, openPage } from './support/stand.ts';
+import { distance, type Point } from '../../src/core/plane/point.ts';
+import { inFrame, pointPlace, pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
+import type { BikeDocument } from '../../src/document/document.ts';
+import { savedDocument, savedText, standing } from './support/bike-document.ts';
+import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
+import { chooseMode, dragHandle, emptySpot, handle, openPage, pxPerMm } from './support/stand.ts';
+
+function placeOf(saved: BikeDocument, key: PointKey): Point {
+  const place = pointPlace(standing(saved), key, saved.bike.frame.headTubeLength);
+  if (place === null) throw new Error(`the bike has no ${key}`);
+  return place;
+}
 
 async function openLinks(page: Page): Promise<void> {
   await openPage(page);
@@ -45,6 +54,60 @@ for (const { label, kind, bolt } of [
     await undo(page);
     await expectNoUndo(page);
   });
+
+for (const { label, bolts } of [
+  { label: 'Straight shock, or two', bolts: ['shockOnFrame', 'shockOnArm'] },
+  {
+    label: 'Rocker on the frame, rod to the swingarm',
+    bolts: ['rockerPivot', 'rodOnRocker', 'shockOnRocker', 'rodOnArm', 'shockFarEnd'],
+  },
+  {
+    label: 'Rocker on the swingarm, rod to the frame',
+    bolts: ['rockerPivot', 'rodOnRocker', 'shockOnRocker', 'rodOnFrame', 'shockFarEnd'],
+  },
+] as const)
+  test(`${label}: every bolt is dragged on the Stand, and nothing else of the bike moves`, async ({
+    page,
+  }) => {
+    await openLinks(page);
+    await page.getByRole('combobox', { name: 'Layout' }).selectOption({ label });
+    for (const key of bolts) {
+      const before = await savedDocument(page);
+      await dragHandle(page, `point-${key}`, -9, 7);
+      await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Moved (shock|rocker|rod)/);
+      const after = await savedDocument(page);
+      const scale = await pxPerMm(page, standing(before).pose.wheelbase);
+      for (const { key: each } of pointsOf(before.bike)) {
+        const [was, is] = [before, after].map((saved) => inFrame(standing(saved), placeOf(saved, each)));
+        const [dx, dy] = each === key ? [-9, -7] : [0, 0];
+        const turn = standing(before).pose.pitch;
+        const expected = {
+          x: was.x + (dx * Math.cos(turn) + dy * Math.sin(turn)) / scale,
+          y: was.y + (dy * Math.cos(turn) - dx * Math.sin(turn)) / scale,
+        };
+        expect(distance(is, expected), each).toBeLessThan(each === key ? 1 / scale : 0.001);
+      }
+    }
+    for (let times = 0; times < bolts.length + 1; times++) await undo(page);
+    await expectNoUndo(page);
+  });
+
+test('an undo that takes the links away lets go of the bolt that was to be placed', async ({ page }) => {
+  await openLinks(page);
+  await page.getByRole('combobox', { name: 'Layout' }).selectOption({ label: 'Travel table' });
+  await page
+    .getByRole('combobox', { name: 'Layout' })
+    .selectOption({ label: 'Rocker on the frame, rod to the swingarm' });
+  await handle(page, 'point-rockerPivot').focus();
+  await page.keyboard.press('Enter');
+  await expect(handle(page, 'point-rockerPivot')).toHaveAttribute('aria-pressed', 'true');
+  await undo(page);
+  await expect(handle(page, 'point-rockerPivot')).toHaveCount(0);
+  const text = await savedText(page);
+  const spot = await emptySpot(page);
+  await page.mouse.click(spot.x, spot.y);
+  expect(await savedText(page)).toBe(text);
+});
 
 test('a shock that the links cannot hold is told on the Stand, and the last bike is kept', async ({
   page,

@@ -1,7 +1,7 @@
 /** How the page is seen: lit constructions, dimensions, themes and units. */
 import { expect, test } from '@playwright/test';
 import { groundTrail } from '../../src/core/readings/trail.ts';
-import { pointPlace, type PointKey } from '../../src/core/sketch/points.ts';
+import { partPlace, type PartKey } from '../../src/core/sketch/points.ts';
 import { dimensionWords } from '../../src/scene/dimension-drawing.ts';
 import { wheelbaseHeight } from '../../src/scene/construction-drawing.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
@@ -82,11 +82,11 @@ test('Why tells the last change apart from all changes since the baseline', asyn
   expect(await told()).toEqual(sentencesOf(second, third).map(({ text }) => text));
 });
 
-function wordsBetween(document: BikeDocument, from: PointKey, to: PointKey): string {
+function wordsBetween(document: BikeDocument, from: PartKey, to: PartKey): string {
   const stance = standing(document);
   const { headTubeLength } = document.bike.frame;
   return plain(
-    dimensionWords(pointPlace(stance, from, headTubeLength), pointPlace(stance, to, headTubeLength), METRIC),
+    dimensionWords(partPlace(stance, from, headTubeLength), partPlace(stance, to, headTubeLength), METRIC),
   );
 }
 

@@ -224,7 +224,6 @@ for (const { dial, value, state, words } of [
       mimeType: 'application/json',
       buffer: Buffer.from(JSON.stringify(file)),
     });
-    await expect(field(page, label)).toHaveValue(new RegExp(value.replace('-', '[-−]')));
     const before = layerOf(await pictureText(page), 'bike');
     await chooseState(page, state);
     await expect(stand(page).getByRole('alert')).toContainText(words);
@@ -233,6 +232,8 @@ for (const { dial, value, state, words } of [
     await expect(side.getByRole('status')).toContainText(words);
     await side.getByRole('button', { name: `Go to ${label}` }).click();
     await expect(field(page, label)).toBeFocused();
+    await expect(field(page, label)).toBeInViewport();
+    await expect(field(page, label)).toHaveValue(new RegExp(value.replace('-', '[-−]')));
     await chooseState(page, 'Topped out');
     await expect(stand(page).getByRole('alert')).toBeHidden();
   });

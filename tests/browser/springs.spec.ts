@@ -1,36 +1,10 @@
 /** The Springs tab: a wished sag, the spring that gives it, rates at hand, and what the bike then does. */
 import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Locator, type Page } from '@playwright/test';
-import { sag } from '../../src/core/springs/ride-changes.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { sprungMachine } from '../../src/core/springs/sprung-machine.ts';
+import { expect, test } from '@playwright/test';
 import { savedDocument } from './support/bike-document.ts';
-import { expectNoUndo, undo } from './support/panels.ts';
-import { openPage } from './support/stand.ts';
-
-function springs(page: Page): Locator {
-  return page.getByRole('region', { name: 'Springs', exact: true });
-}
-
-async function openSprings(page: Page): Promise<void> {
-  await page.getByRole('group', { name: 'Below the Stand' }).getByText('Springs', { exact: true }).click();
-}
-
-async function wish(page: Page, label: string, mm: string): Promise<void> {
-  const field = springs(page).getByRole('textbox', { name: label });
-  await field.fill(mm);
-  await field.press('Enter');
-}
-
-/** The sags of the saved bike, as the core has them. */
-async function sags(page: Page) {
-  const { bike, setup } = await savedDocument(page);
-  const made = machine(bike, setup);
-  const sprung = made.ok ? sprungMachine(made) : made;
-  const found = sprung.ok ? sag(sprung) : sprung;
-  if (!found.ok) throw new Error(found.reason);
-  return found;
-}
+import { expectNoUndo, typeInto, undo } from './support/panels.ts';
+import { openSprings, sags, springs, wish } from './support/springs.ts';
+import { chooseMode, openPage } from './support/stand.ts';
 
 test('the spring that is told gives just the sag that was wished, in one undo for each end', async ({
   page,
@@ -82,6 +56,35 @@ test('of the rates at hand the best is told, kept after a reload, and gives the 
   await expect(springs(page).getByRole('textbox', { name: 'Rates at hand, rear' })).toHaveValue(
     '110  120  130  140',
   );
+});
+
+test('what the adjuster gives is entered with the fork, and rates that need more say so', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  await page.getByText('Shock', { exact: true }).click();
+  await typeInto(page, 'Most preload of the shock adjuster', '14');
+  expect((await savedDocument(page)).bike.shock.ends.mostPreload).toBe(14);
+  await openSprings(page);
+  const rates = springs(page).getByRole('textbox', { name: 'Rates at hand, rear' });
+  await rates.fill('90 110 120 130 140 400');
+  await rates.press('Enter');
+  const lines = springs(page).getByRole('listitem');
+  await expect(lines).toHaveCount(6);
+  const preloads = await lines.evaluateAll((items) =>
+    items.map(({ textContent }) => {
+      const words = (textContent ?? '').replace(/\s+/g, ' ').replace('\u2212', '-');
+      return { mm: Number(/preload (-?[\d.]+) mm/.exec(words)?.[1]), words };
+    }),
+  );
+  expect(preloads).toHaveLength(6);
+  for (const { mm, words } of preloads) {
+    if (mm < 0) expect(words).toContain('the spring would stand loose while the wheel hangs');
+    else if (mm > 14) expect(words).toContain('the adjuster gives 14.0 mm at most');
+    else expect(words).not.toMatch(/loose|at most/);
+  }
+  expect(preloads.some(({ mm }) => mm > 14) && preloads.some(({ mm }) => mm < 0)).toBe(true);
 });
 
 test('sags that no spring can give together are refused in words', async ({ page }) => {

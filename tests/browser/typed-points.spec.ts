@@ -1,15 +1,22 @@
 /** Every point of the bike is placed by typed figures alone, axles and contact patches by what places them. */
 import { expect, test } from '@playwright/test';
-import { SKETCH_POINTS, pointPlace, type PointKey } from '../../src/core/sketch/points.ts';
+import {
+  isBolt,
+  PART_POINTS,
+  partPlace,
+  pointPlace,
+  pointsOf,
+  type PartKey,
+} from '../../src/core/sketch/points.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
-import { field, undo, undoButton } from './support/panels.ts';
+import { expectNoUndo, field, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import { chooseMode, openPage } from './support/stand.ts';
 
 /** The figures typed for points whose place follows from other figures, with what each must have set. */
 const FOLLOWING: Partial<
   Record<
-    PointKey,
+    PartKey,
     readonly { label: string; typed: string; set: (saved: BikeDocument) => unknown; to: unknown }[]
   >
 > = {
@@ -44,7 +51,7 @@ const FOLLOWING: Partial<
   ],
 };
 
-for (const { key, label } of SKETCH_POINTS)
+for (const { key, label } of PART_POINTS)
   test(`S1: ${label.toLowerCase()} is placed by typed figures`, async ({ page }) => {
     await openPage(page);
     await chooseMode(page, 'Edit');
@@ -65,7 +72,7 @@ for (const { key, label } of SKETCH_POINTS)
       }
       return;
     }
-    const place = (saved: BikeDocument) => pointPlace(standing(saved), key, saved.bike.frame.headTubeLength);
+    const place = (saved: BikeDocument) => partPlace(standing(saved), key, saved.bike.frame.headTubeLength);
     const before = place(await savedDocument(page));
     const [x, y] = [Math.round(before.x) + 3, Math.round(before.y) - 2];
     await field(page, 'Ahead of rear contact patch').fill(String(x));
@@ -77,13 +84,35 @@ for (const { key, label } of SKETCH_POINTS)
     expect(after.y).toBeCloseTo(y, 6);
   });
 
+for (const bikeName of ['Track day', 'Twin-shock roadster'])
+  test(`S1: every bolt of the links of the ${bikeName} is placed by typed figures`, async ({ page }) => {
+    await openPage(page);
+    await startDemo(page, bikeName);
+    await chooseMode(page, 'Edit');
+    const bolts = pointsOf((await savedDocument(page)).bike).filter(({ key }) => isBolt(key));
+    expect(bolts.length).toBeGreaterThanOrEqual(2);
+    for (const { key, label } of bolts) {
+      const place = (saved: BikeDocument) =>
+        pointPlace(standing(saved), key, saved.bike.frame.headTubeLength) ?? { x: NaN, y: NaN };
+      await page.getByRole('combobox', { name: 'Point', exact: true }).selectOption({ label });
+      const before = place(await savedDocument(page));
+      const [x, y] = [Math.round(before.x) + 3, Math.round(before.y) - 2];
+      await typeInto(page, 'Ahead of rear contact patch', String(x));
+      await typeInto(page, 'Above the ground', String(y));
+      const after = place(await savedDocument(page));
+      expect(after.x, key).toBeCloseTo(x, 6);
+      expect(after.y, key).toBeCloseTo(y, 6);
+      await undo(page);
+      await undo(page);
+    }
+    await expectNoUndo(page);
+  });
+
 test('S1: the Stand says in words in which zone the squat line runs', async ({ page }) => {
   await openPage(page);
   const described = page.getByRole('application', { name: 'Side view of the bike' });
   await expect(described).toHaveAccessibleDescription(/lift zone: the rear lifts on the gas/);
-  await field(page, 'Front sprocket').fill('19');
-  await field(page, 'Front sprocket').press('Enter');
-  await field(page, 'Rear sprocket').fill('34');
-  await field(page, 'Rear sprocket').press('Enter');
+  await typeInto(page, 'Front sprocket', '19');
+  await typeInto(page, 'Rear sprocket', '34');
   await expect(described).toHaveAccessibleDescription(/squat zone: the rear squats on the gas/);
 });

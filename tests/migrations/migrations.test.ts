@@ -1,7 +1,7 @@
 /** Opens the frozen documents of every schema there has been. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { SCHEMA } from '../../src/document/document.ts';
+import { SCHEMA, type BikeDocument } from '../../src/document/document.ts';
 import { isJsonObject, type Json, type JsonObject } from '../../src/document/json.ts';
 import { migrated, MIGRATIONS } from '../../src/document/migrations.ts';
 import { openDocument } from '../../src/document/open-document.ts';
@@ -81,6 +81,26 @@ describe('frozen documents', () => {
   });
 
   it('one of the present schema is written byte for byte as it was', () => {
-    expect(saveDocument(opened(textOf('v2/road.json')).document)).toBe(textOf('v2/road.json'));
+    expect(saveDocument(opened(textOf('v2/worn-chain.json')).document)).toBe(textOf('v2/worn-chain.json'));
+  });
+
+  it('one from before fields were added is written as it was but for those fields, which say nothing', () => {
+    const saved = JSON.parse(saveDocument(opened(textOf('v2/road.json')).document)) as BikeDocument;
+    for (const { bike } of [saved, saved.baseline])
+      for (const [key, value] of [
+        ['measuredLinks', 20],
+        ['measuredLength', null],
+        ['wearLimit', null],
+        ['leastPlay', 10],
+      ] as const) {
+        expect(bike.drive[key]).toBe(value);
+        Reflect.deleteProperty(bike.drive, key);
+      }
+    for (const { bike } of [saved, saved.baseline])
+      for (const { ends } of [bike.fork, bike.shock]) {
+        expect(ends.mostPreload).toBeNull();
+        Reflect.deleteProperty(ends, 'mostPreload');
+      }
+    expect(`${JSON.stringify(saved, null, 2)}\n`).toBe(textOf('v2/road.json'));
   });
 });

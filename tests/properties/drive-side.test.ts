@@ -48,7 +48,7 @@ function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers:
     count: 4,
   });
   // The stances hold the inputs as they are; what is shown of them are the numbers beside them.
-  said.push('ok' in pairs ? pairs : pairs.map((pair) => ({ ...pair, stance: null })));
+  said.push('ok' in pairs ? pairs : pairs.map((pair) => ({ ...pair, travel: null })));
   said.push(curveOf(curve, antiSquat), curveOf(curve, engineBraking));
   const parts = machine(bike, setup);
   if (parts.ok) {

@@ -77,7 +77,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
   });
 
   it('keeps free bodies in balance with every adjuster turned', () => {
-    const change = { shockLength: 3, topShim: 2, pivotMove: { x: 2, y: -3 } };
+    const change = { shockLength: 3, topShim: 2, pivotForward: 2, pivotUp: -3 };
     const adjusters = layout.kind === 'direct' ? change : { ...change, linkLength: -2 };
     const of = madeRear(layout, adjusters);
     const at = rearAt(of, of.wheelTravel / 2);

@@ -6,6 +6,7 @@ import type { Setup } from '../../src/core/chassis/setup.ts';
 export const NO_ENDS: SpringEnds = {
   springTravel: null,
   preloadThread: null,
+  mostPreload: null,
   topOutLength: null,
   topOutRate: 50,
   bumpStart: null,
@@ -20,6 +21,10 @@ export const PLAIN_DRIVE: Drive = {
   leastFrontTeeth: 10,
   primaryRatio: null,
   gearRatios: [],
+  measuredLinks: 20,
+  measuredLength: null,
+  wearLimit: null,
+  leastPlay: 10,
 };
 
 /**

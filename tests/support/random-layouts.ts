@@ -104,7 +104,8 @@ export const randomLinkage: fc.Arbitrary<RandomLinkage> = parts.map((list) => {
       shockLength: by(8),
       topShim: by(5),
       linkLength: layout.kind === 'direct' ? 0 : by(6),
-      pivotMove: { x: by(4), y: by(4) },
+      pivotForward: by(4),
+      pivotUp: by(4),
       axlePosition: still ? 0 : turned(0, 30),
     },
   };

@@ -32,6 +32,8 @@ export interface SpringEnds {
   readonly springTravel: number | null;
   /** How far one turn of the preload adjuster moves it, mm; null when it has no thread. */
   readonly preloadThread: number | null;
+  /** Preload the adjuster gives fully in, mm from none; null when not known. */
+  readonly mostPreload: number | null;
   /** How much of the travel, from full extension, a top-out spring works in, mm; null without one. */
   readonly topOutLength: number | null;
   /** Rate of the top-out spring, N/mm. */
@@ -126,6 +128,13 @@ export interface Drive {
   readonly primaryRatio: number | null;
   /** Input shaft turns for one of the countershaft, first gear first; empty when not known. */
   readonly gearRatios: readonly number[];
+  /** The chain as it was measured, pin to pin and pulled tight: over how many links; mm, null while nobody has. */
+  readonly measuredLinks: number;
+  readonly measuredLength: number | null;
+  /** Longer than new by so many per cent it is done, as its maker says; null when not known. */
+  readonly wearLimit: number | null;
+  /** Play to be kept where the chain is tightest, mm up and down together. */
+  readonly leastPlay: number;
 }
 
 /** How the bodywork is drawn; changes no number. */

@@ -42,7 +42,7 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
   teethImpossible: (no) =>
     `The ${whichEnd(no)}sprocket cannot have ${no.found ?? 'that many'} teeth. It needs a whole number of teeth that a roller chain can run on.`,
   chainPitchImpossible: (no, write) =>
-    `A chain cannot have a pitch of ${write(no.found, 'length')}. The limit is ${write(no.limit, 'length')}; the sizes 5xx have ${write(15.875, 'length')} and 4xx ${write(12.7, 'length')}.`,
+    `A chain cannot have a pitch of ${write(no.found, 'length')}. The limit is ${write(no.limit, 'length')}; roller chains of the sizes 5xx have ${write(15.875, 'length')} and 4xx ${write(12.7, 'length')}.`,
   guideImpossible: (no, write) =>
     `A guide of ${write(no.found, 'length')} about the pivot cannot carry a chain; it must be between nothing and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the guide’s radius.`,
   countershaftBehindAxle: () =>

@@ -27,8 +27,30 @@ export interface ChainWear {
 
 export type WearReason = 'linksImpossible' | 'lengthImpossible' | 'limitImpossible';
 
+/** A chain's length as measured with a rule or a caliper, pin to pin. */
+export interface MeasuredChain {
+  readonly links: number;
+  readonly length: number;
+}
+
 /** A measured length further than this from new, in parts of it, is a miscount of links. */
 const MISCOUNT = 0.12;
+
+/** Longer than new, in parts of it; or why the figures cannot be right. */
+function elongation({ links, length }: MeasuredChain, pitch: number): Result<number, WearReason> {
+  if (!(Number.isInteger(links) && links > 0)) return refused('linksImpossible');
+  const longer = length / (links * pitch) - 1;
+  return Math.abs(longer) < MISCOUNT ? solved(longer) : refused('lengthImpossible');
+}
+
+/**
+ * How much longer than new a chain lies over its sprockets, per cent: as measured, and nothing for one that measures
+ * short or whose figures cannot be right.
+ */
+export function chainStretch(measured: MeasuredChain, pitch: number): number {
+  const longer = elongation(measured, pitch);
+  return longer.ok ? Math.max(0, 100 * longer.value) : 0;
+}
 
 /**
  * Wear from the length over `links` links, mm, pin to pin with the chain pulled tight: 100·(length / (links·pitch) −
@@ -36,16 +58,14 @@ const MISCOUNT = 0.12;
  * been miscounted, and a limit that is none.
  */
 export function chainWear(
-  measured: { readonly links: number; readonly length: number },
+  measured: MeasuredChain,
   pitch: number,
   limit: number,
 ): Result<ChainWear, WearReason> {
-  const { links, length } = measured;
-  if (!(Number.isInteger(links) && links > 0)) return refused('linksImpossible');
-  const fresh = links * pitch;
-  const longer = length / fresh - 1;
-  if (!(Math.abs(longer) < MISCOUNT)) return refused('lengthImpossible');
+  const longer = elongation(measured, pitch);
+  if (!longer.ok) return longer;
   if (!(limit > 0 && limit < 100 * MISCOUNT)) return refused('limitImpossible');
-  const percent = 100 * longer;
-  return solved({ percent, limit, lengthAtLimit: fresh * (1 + limit / 100), done: percent >= limit });
+  const percent = 100 * longer.value;
+  const lengthAtLimit = measured.links * pitch * (1 + limit / 100);
+  return solved({ percent, limit, lengthAtLimit, done: percent >= limit });
 }

@@ -92,12 +92,12 @@ describe('sprocket pairs', () => {
     expect(none.length).toBeGreaterThan(3);
     for (const pair of found) expect(pair.links).toBe(114);
     for (const pair of fit) expect(pair.fitting).toEqual([114]);
-    for (const { axlePosition, misfit, stance, fitting } of none) {
+    for (const { axlePosition, misfit, travel, fitting } of none) {
       expect(fitting).toEqual([]);
       expect(['chainTooShort', 'chainTooLong']).toContain(misfit?.reason);
       const place = axlePosition ?? NaN;
       expect(place < 0 || place > 30).toBe(true);
-      expect(stance).not.toBeNull();
+      expect(travel).not.toBeNull();
     }
   });
 
@@ -111,7 +111,7 @@ describe('sprocket pairs', () => {
 
   it('with a play that no run has are told so', () => {
     const [pair] = pairs({ play: 2000 });
-    expect(pair).toMatchObject({ links: null, stance: null, misfit: { reason: 'playImpossible' } });
+    expect(pair).toMatchObject({ links: null, travel: null, misfit: { reason: 'playImpossible' } });
   });
 
   it('name what stands in their way and still tell the rest', () => {
@@ -124,7 +124,7 @@ describe('sprocket pairs', () => {
 
   it('have the reason of a bike that cannot stand, or that has no machine', () => {
     const [pair] = pairs({ ride: { front: 40, rear: 900 } });
-    expect(pair).toMatchObject({ stance: null, antiSquat: null, misfit: { reason: 'rearTravelBeyond' } });
+    expect(pair).toMatchObject({ travel: null, antiSquat: null, misfit: { reason: 'rearTravelBeyond' } });
     expect(pair.links).not.toBeNull();
     expect(sprocketPairs({ ...asked, setup: { ...plainSetup, frontTyre: { code: '' } } })).toMatchObject({
       ok: false,

@@ -10,19 +10,22 @@ import { antiSquat } from '../readings/anti-squat.ts';
 import type { AbsentReason } from '../readings/reading.ts';
 import { topRunPivotGap } from '../readings/top-run-pivot-gap.ts';
 import {
-  axleForChain,
-  chainsThatFit,
-  linksForPlace,
+  axleBetween,
+  chainsBetween,
+  linksInSlot,
+  slotEnds,
+  slotOn,
   type AxleMisfit,
-  type AxleSlot,
   type NoChainPlay,
+  type SlotOnMachine,
 } from '../springs/axle-in-slot.ts';
 import { chainMomentPerThousand } from '../springs/chain-moment.ts';
 import { machine, type Machine, type NoMachine } from '../springs/machine.ts';
 import { pairObstacle, type PairObstacle } from '../springs/pair-obstacle.ts';
-import type { RideState } from '../springs/ride-state.ts';
-import { standMachine } from '../springs/stand-bike.ts';
-import { stance, type Stance, type Travel } from '../springs/stance.ts';
+import type { RideCase } from '../springs/ride-case.ts';
+import { rideCase, type RideState } from '../springs/ride-state.ts';
+import { stanceInRide } from '../springs/stand-bike.ts';
+import type { Stance, Travel } from '../springs/stance.ts';
 
 export interface TeethRange {
   readonly least: number;
@@ -62,8 +65,8 @@ export interface SprocketPair {
   readonly axlePosition: number | null;
   readonly misfit: AxleMisfit | NoStand | NoChainPlay | null;
   readonly obstacle: PairObstacle | null;
-  /** The bike on its wheels with this pair, for any reading; null where the axle has no place or the bike no pose. */
-  readonly stance: Stance | null;
+  /** Travel used as the bike stands with this pair, mm; null where the axle has no place or the bike no pose. */
+  readonly travel: Travel | null;
   readonly wheelbase: number | null;
   readonly swingarmAngle: number | null;
   readonly antiSquat: number | AbsentReason | null;
@@ -78,30 +81,47 @@ export interface SprocketPair {
  * kept, or found anew in the ride state. Teeth that no sprocket can have are left out. Or why the bike as dialled has no machine at all.
  */
 export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoStand {
-  const base = machineForPairs(asked);
-  if (!base.ok) return base;
+  const base = pairBase(asked);
+  if (!('machine' in base)) return base;
   const pairs: SprocketPair[] = [];
-  let near: Travel | undefined;
   for (let front = Math.ceil(asked.front.least); front <= asked.front.most; front++) {
     if (!teethPossible(front)) continue;
     for (let rear = Math.ceil(asked.rear.least); rear <= asked.rear.most; rear++)
-      if (teethPossible(rear)) {
-        // The next pair comes to rest near where this one does.
-        const pair = sprocketPair(asked, base, front, rear, near);
-        near = pair.stance?.travel ?? near;
-        pairs.push(pair);
-      }
+      if (teethPossible(rear)) pairs.push(sprocketPair(asked, base, front, rear));
   }
   return pairs;
 }
 
+/** What all pairs of one bike and setup have in common, found once. */
+export interface PairBase {
+  /** What pairs are put into, with the setup's own. */
+  readonly machine: Machine;
+  readonly slot: SlotOnMachine;
+  readonly ride: RideCase;
+  /**
+   * Where that machine comes to rest, near which every pair does. One start for all, so that what a pair finds, should
+   * it have several rests, depends on no other pair; left out where it comes to none.
+   */
+  readonly near: Travel | undefined;
+}
+
 /**
- * The machine that pairs are put into, whatever chain is on the bike and however far out of its slot the axle is
- * dialled, since each pair brings its own chain and place. Or why there is none.
+ * What pairs are put into, whatever chain is on the bike and however far out of its slot the axle is dialled, since
+ * each pair brings its own chain and place. Or why there is none.
  */
-export function machineForPairs({ bike, setup }: PairsAsked): Machine | NoMachine {
+export function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBase | NoMachine {
   const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
-  return machine(bike, { ...setup, axlePosition, chainLinks: null });
+  const made = machine(bike, { ...setup, axlePosition, chainLinks: null });
+  if (!made.ok) return made;
+  const riding: RideCase =
+    typeof ride === 'string' ? rideCase(ride, setup) : { kind: 'asDialled', travel: ride };
+  const on = stanceInRide(made, riding);
+  return {
+    machine: made,
+    slot: slotOn(made, { slot: bike.swingarm.slot, play, rearTravel: setAt, rule }),
+    ride: riding,
+    near: on.ok ? on.travel : undefined,
+  };
 }
 
 /**
@@ -111,69 +131,60 @@ export function machineForPairs({ bike, setup }: PairsAsked): Machine | NoMachin
 export function pairAsItStands(asked: PairsAsked): SprocketPair | NoStand {
   const { bike, setup } = asked;
   const { axlePosition, chainLinks, frontTeeth, rearTeeth } = setup;
-  const base = machineForPairs(asked);
-  if (!base.ok) return base;
+  const base = pairBase(asked);
+  if (!('machine' in base)) return base;
   const linksInHand = chainLinks === null ? null : [chainLinks];
   const pair = sprocketPair({ ...asked, linksInHand }, base, frontTeeth, rearTeeth);
   if (chainLinks !== null) return pair;
   const made = machine(bike, setup);
   if (!made.ok) return made;
-  const on = stood(asked, made);
+  const on = stanceInRide(made, base.ride, base.near);
   const obstacle = pairObstacle(made, bike.drive.chainPitch, asked.leastFront);
-  const placed = { ...pair, ...NOT_STANDING, axlePosition, obstacle };
-  return on.ok ? { ...placed, misfit: null, ...readingsOf(on) } : { ...placed, misfit: on };
+  return { ...pair, ...readingsOf(on), axlePosition, obstacle, misfit: on.ok ? null : on };
 }
 
-/**
- * One pair alone; `base` is the machine for pairs of the bike and setup asked about, `near` a travel to look near first.
- */
+/** One pair alone; `base` is that of the bike and setup asked about. */
 export function sprocketPair(
   asked: PairsAsked,
-  base: Machine,
+  base: PairBase,
   frontTeeth: number,
   rearTeeth: number,
-  near?: Travel,
 ): SprocketPair {
-  const { bike, rule, setup } = asked;
-  const { chainPitch, kind } = bike.drive;
+  const { chainPitch, kind } = asked.bike.drive;
   const around = kind === 'belt' ? beltLoop : chainLoop;
   const fresh = around(frontTeeth, rearTeeth, chainPitch);
   const loop =
     asked.stretchPercent === 0 ? fresh : around(frontTeeth, rearTeeth, chainPitch, asked.stretchPercent);
-  const withTeeth: Machine = {
-    ...base,
+  const ends = slotEnds(base.slot, loop);
+  const all = chainsBetween(ends, asked.rule);
+  const bare = { ...NOTHING, frontTeeth, rearTeeth, ratio: rearTeeth / frontTeeth };
+  if (!Array.isArray(all)) return { ...bare, misfit: all };
+  const { linksInHand } = asked;
+  const fitting = linksInHand === null ? all : all.filter((links) => linksInHand.includes(links));
+  const links = chosenChain(base.slot, loop, fitting, linksInHand, asked.setup.axlePosition);
+  if (links === null) return { ...bare, fitting };
+  const place = axleBetween(base.slot, loop, ends, links);
+  const misfit = place.ok ? null : place;
+  const { axlePosition } = place;
+  if (axlePosition === null) return { ...bare, links, fitting, misfit };
+  const placed: Machine = {
+    ...base.machine,
     frontTeeth,
     rearTeeth,
     frontSprocketRadius: fresh.frontRadius,
     rearSprocketRadius: fresh.rearRadius,
+    rear: withAxleAt(base.machine.rear, axlePosition),
   };
-  const slot: AxleSlot = { slot: bike.swingarm.slot, play: asked.play, rearTravel: asked.setAt, rule };
-  const bare = { frontTeeth, rearTeeth, ratio: rearTeeth / frontTeeth };
-  const all = chainsThatFit(withTeeth, loop, slot);
-  if (!Array.isArray(all)) return { ...bare, ...NOTHING, misfit: all };
-  const { linksInHand } = asked;
-  const fitting = linksInHand === null ? all : all.filter((links) => linksInHand.includes(links));
-  const links = chosenChain(withTeeth, loop, slot, fitting, linksInHand, setup.axlePosition);
-  if (links === null) return { ...bare, ...NOTHING, fitting };
-  const place = axleForChain(withTeeth, loop, slot, links);
-  const misfit = place.ok ? null : place;
-  const { axlePosition } = place;
-  if (axlePosition === null) return { ...bare, ...NOTHING, links, fitting, misfit };
-  const placed: Machine = { ...withTeeth, rear: withAxleAt(base.rear, axlePosition) };
-  const obstacle = pairObstacle(placed, bike.drive.chainPitch, asked.leastFront);
-  const on = stood(asked, placed, near);
-  const found = { ...bare, ...NOTHING, links, fitting, axlePosition, misfit, obstacle };
-  return on.ok ? { ...found, ...readingsOf(on) } : { ...found, misfit: misfit ?? on };
+  const obstacle = pairObstacle(placed, chainPitch, asked.leastFront);
+  const on = stanceInRide(placed, base.ride, base.near);
+  const why = misfit ?? (on.ok ? null : on);
+  return { ...bare, links, fitting, axlePosition, misfit: why, obstacle, ...readingsOf(on) };
 }
 
-/** The machine on its wheels, in the ride state or at the travel asked for. */
-function stood({ ride, setup }: PairsAsked, placed: Machine, near?: Travel): Stance | NoStand {
-  return typeof ride === 'string' ? standMachine(placed, setup, ride, near) : stance(placed, ride);
-}
-
-function readingsOf(on: Stance): Pick<SprocketPair, keyof typeof NOT_STANDING> {
+function readingsOf(on: Stance | NoStand): Pick<SprocketPair, keyof typeof NOT_STANDING> {
+  if (!on.ok) return NOT_STANDING;
   return {
-    stance: on,
+    travel: on.travel,
     wheelbase: on.pose.wheelbase,
     swingarmAngle: on.swingarmAngle,
     antiSquat: antiSquat.read(on),
@@ -183,7 +194,7 @@ function readingsOf(on: Stance): Pick<SprocketPair, keyof typeof NOT_STANDING> {
 }
 
 const NOT_STANDING = {
-  stance: null,
+  travel: null,
   wheelbase: null,
   swingarmAngle: null,
   antiSquat: null,
@@ -202,16 +213,17 @@ const NOTHING = {
 
 /** The fitting chain nearest to the present axle place; when none fits, the chain nearest to it, to say how far off it is. */
 function chosenChain(
-  machine: Machine,
+  slot: SlotOnMachine,
   loop: ChainLoop,
-  slot: AxleSlot,
   fitting: readonly number[],
   linksInHand: readonly number[] | null,
   axlePosition: number,
 ): number | null {
-  const wanted = linksForPlace(machine, loop, slot, axlePosition);
+  if (fitting.length === 1) return fitting[0];
+  const wanted = linksInSlot(slot, loop, axlePosition);
   if (typeof wanted !== 'number') return null;
-  const offered = linksInHand ?? [linksUpTo(wanted, slot.rule), linksFrom(wanted, slot.rule)];
+  const { rule } = slot.slot;
+  const offered = linksInHand ?? [linksUpTo(wanted, rule), linksFrom(wanted, rule)];
   const among = fitting.length > 0 ? fitting : offered;
   return among.reduce<number | null>(
     (best, links) => (best === null || Math.abs(links - wanted) < Math.abs(best - wanted) ? links : best),

@@ -21,8 +21,8 @@ const sameAdjusters = (a: RearAdjusters, b: RearAdjusters): boolean =>
   a.shockLength === b.shockLength &&
   a.topShim === b.topShim &&
   a.linkLength === b.linkLength &&
-  a.pivotMove.x === b.pivotMove.x &&
-  a.pivotMove.y === b.pivotMove.y;
+  a.pivotForward === b.pivotForward &&
+  a.pivotUp === b.pivotUp;
 
 /** Shock and links as dialled with the axle at its place in the slot; refused as `suspension` refuses. */
 export function dialledSuspension(swingarm: Swingarm, setup: Setup): Suspension | NoLinkage {

@@ -3,9 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
 import { distance, type Point } from '../plane/point.ts';
+import { radians } from '../units/convert.ts';
 import { armPointInFrame, drawnPoints, framePointOnArm } from './drawn-links.ts';
 import type { LinkLayout } from '../chassis/rear-layout.ts';
-import { linkPoints, redrawn, rockerTurn, withLinkPoint } from './link-points.ts';
+import { AS_DELIVERED } from './adjusters.ts';
+import { linkPoints, redrawn, rockerTurn, stored, withLinkPoint } from './link-points.ts';
 import type { NoLinkage } from './no-linkage.ts';
 
 function given(layout: LinkLayout | NoLinkage): LinkLayout {
@@ -87,6 +89,40 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
           expect(distance(place(moved, angles[4], other.key), other.place)).toBeLessThan(1e-9);
     }
   });
+});
+
+describe('the adjusters taken into a drawing and out of it again', () => {
+  it.each(rearLayouts)(
+    '$name: the drawing with them in is what stands, and out of it comes the layout',
+    ({ layout }) => {
+      const adjusters = {
+        ...AS_DELIVERED,
+        shockLength: 3,
+        topShim: 2.5,
+        linkLength: layout.kind === 'direct' ? 0 : -1.5,
+        pivotForward: 2,
+        pivotUp: -3,
+      };
+      for (const angle of [0.02, 0.12]) {
+        const seen = given(redrawn(layout, angle, adjusters));
+        const of = madeLinks(layout, adjusters);
+        const asSeen = madeLinks(seen);
+        for (const at of [0.02, 0.07, 0.12])
+          expect(madeShock(asSeen, at).length).toBeCloseTo(madeShock(of, at).length, 9);
+        const back = given(stored(seen, radians(layout.drawnAngleDeg), adjusters));
+        const numbers = (of: unknown): number[] =>
+          typeof of === 'number'
+            ? [of]
+            : typeof of === 'object'
+              ? Object.values(of ?? {}).flatMap(numbers)
+              : [];
+        const was = numbers(layout);
+        numbers(back).forEach((value, i) => expect(value).toBeCloseTo(was[i], 8));
+        expect(numbers(back)).toHaveLength(was.length);
+        expect(Object.keys(back)).toEqual(Object.keys(layout));
+      }
+    },
+  );
 });
 
 it('a point that the layout has not cannot be put anywhere, nor any where the links do not close', () => {

@@ -18,7 +18,8 @@ import {
 import type { FramePoint } from '../chassis/frame-point.ts';
 import { distance } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
-import { AS_DELIVERED, fromDrawnPivot, fromMovedPivot, type RearAdjusters } from './adjusters.ts';
+import { AS_DELIVERED, type RearAdjusters } from './adjusters.ts';
+import { asStored, fromPivot } from '../chassis/pivot-move.ts';
 import { drawnPoints } from './drawn-links.ts';
 import type { LinkLayout, ShockFarEnd } from '../chassis/rear-layout.ts';
 import { linkPoints } from './link-points.ts';
@@ -102,13 +103,13 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
   });
 
   it('is the same linkage when pivot and every frame point move together', () => {
-    const by = { x: 7, y: -4 };
-    const all = withFramePoints(layout, (p) => fromDrawnPivot(p, by));
+    const by = { pivotForward: 7, pivotUp: -4 };
+    const all = withFramePoints(layout, (p) => asStored(p, by));
     // Drawn so, its rod would be another length; the eccentric only moves the pivot and leaves the rod alone.
-    const withEccentric = madeLinks(all, { pivotMove: by });
+    const withEccentric = madeLinks(all, by);
     const rodNow = withEccentric.kind === 'rocker' ? withEccentric.loop.rodLength : 0;
     const rodWas = of.kind === 'rocker' ? of.loop.rodLength : 0;
-    const back = madeLinks(all, { pivotMove: by, linkLength: rodWas - rodNow });
+    const back = madeLinks(all, { ...by, linkLength: rodWas - rodNow });
     for (const angle of evenly(of.drawnAngle - 0.1, of.drawnAngle + 0.02, 5))
       expect(madeShock(back, angle).length).toBeCloseTo(madeShock(of, angle).length, 8);
   });
@@ -129,9 +130,10 @@ describe('an adjuster', () => {
   });
 
   it('that moves the pivot moves frame points the other way, and back again', () => {
-    expect(fromMovedPivot({ x: 100, y: 50 }, { x: 3, y: -2 })).toEqual({ x: 97, y: 52 });
-    expect(fromDrawnPivot({ x: 97, y: 52 }, { x: 3, y: -2 })).toEqual({ x: 100, y: 50 });
-    const of = madeLinks(twoShocks, { pivotMove: { x: 3, y: -2 } });
+    const by = { pivotForward: 3, pivotUp: -2 };
+    expect(fromPivot({ x: 100, y: 50 }, by)).toEqual({ x: 97, y: 52 });
+    expect(asStored({ x: 97, y: 52 }, by)).toEqual({ x: 100, y: 50 });
+    const of = madeLinks(twoShocks, by);
     expect(of.kind === 'direct' && of.mount).toEqual({ x: -333, y: 302 });
   });
 

@@ -1,7 +1,8 @@
 /** A link layout with its adjusters set, in plain numbers, and the shock's length at any angle of the arm. */
 import { distance, turned, type Point } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
-import { fromMovedPivot, type RearAdjusters } from './adjusters.ts';
+import { fromPivot } from '../chassis/pivot-move.ts';
+import type { RearAdjusters } from './adjusters.ts';
 import { armPointInFrame, farEndInFrame, levelArm } from './drawn-links.ts';
 import type { DirectLayout, LinkLayout, RockerLayout } from '../chassis/rear-layout.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
@@ -83,7 +84,7 @@ function directLinks(
   const eyeDrawn = armPointInFrame(layout.shockOnArm, base.drawnAngle);
   const shimmed = shifted(layout.shockOnFrame, eyeDrawn, adjusters.topShim);
   if (shimmed === null) return noLinkage('partHasNoLength', { found: 0, limit: LEAST_LENGTH });
-  const mount = fromMovedPivot(shimmed, adjusters.pivotMove);
+  const mount = fromPivot(shimmed, adjusters);
   const eye = levelArm(layout.shockOnArm);
   const least = Math.min(Math.hypot(mount.x, mount.y), Math.hypot(eye.x, eye.y));
   if (!(least >= LEAST_LENGTH)) return noLinkage('partHasNoLength', { found: least, limit: LEAST_LENGTH });
@@ -96,7 +97,7 @@ function rockerLinks(
   adjusters: RearAdjusters,
 ): RockerLinks | NoLinkage {
   const { drawnAngle } = base;
-  const { pivotMove, topShim, linkLength } = adjusters;
+  const { topShim, linkLength } = adjusters;
   const onFrame = layout.kind === 'rockerOnFrame';
   // The carrier's own coordinates as drawn: frame coordinates, or those of the arm lying level.
   const toCarrier = (p: Point): Point => (onFrame ? p : turned(p, -drawnAngle));
@@ -133,12 +134,10 @@ function rockerLinks(
       : farTurns
         ? turned(shimmed, onFrame ? -drawnAngle : drawnAngle)
         : shimmed;
-  const farMoved = layout.shockFarEnd.on === 'frame' ? fromMovedPivot(far, pivotMove) : far;
-  const pivot = onFrame ? fromMovedPivot(held.pivot, pivotMove) : held.pivot;
+  const farMoved = layout.shockFarEnd.on === 'frame' ? fromPivot(far, adjusters) : far;
+  const pivot = onFrame ? fromPivot(held.pivot, adjusters) : held.pivot;
   const rodEnd =
-    layout.kind === 'rockerOnFrame'
-      ? levelArm(layout.rodOnArm)
-      : fromMovedPivot(layout.rodOnFrame, pivotMove);
+    layout.kind === 'rockerOnFrame' ? levelArm(layout.rodOnArm) : fromPivot(layout.rodOnFrame, adjusters);
   const least = Math.min(
     rodLength,
     drawnRod,

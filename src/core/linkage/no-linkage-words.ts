@@ -4,25 +4,15 @@ import { degrees } from '../units/convert.ts';
 import { writeNumber, type NumberStyle } from '../units/number-style.ts';
 import type { QuantityKey } from '../units/quantity.ts';
 import type { NoPose } from '../chassis/no-pose.ts';
-import type { NoLinkage, NoLinkageReason, WayEnd } from './no-linkage.ts';
+import type { NoLinkage, NoLinkageReason } from './no-linkage.ts';
+import { WAY_END_WORDS } from './way-words.ts';
 
 type OwnReason = Exclude<NoLinkageReason, NoPose['reason']>;
 
 type Say = (no: NoLinkage, write: (value: number | undefined, quantity: QuantityKey) => string) => string;
 
-/** What ends the way of the links, to go behind "because". */
-const BECAUSE: Readonly<Record<WayEnd, string>> = {
-  beyondStroke: 'the shock’s stroke ends before',
-  armUpright: 'the swingarm would stand upright',
-  rodAndRockerInLine: 'rod and rocker come into one line there',
-  rodThroughPivot: 'the rod points at the swingarm pivot there and the rocker stands still',
-  shockThroughRocker: 'the shock points at the rocker’s pivot there',
-  shockThroughPivot: 'the shock points at the swingarm pivot there',
-  shockEndsMoveAlike: 'rocker and swingarm move both ends of the shock alike there',
-};
-
 const because = ({ because: end }: NoLinkage): string =>
-  end === undefined ? '' : `, because ${BECAUSE[end]}`;
+  end === undefined ? '' : `, because ${WAY_END_WORDS[end]}`;
 
 const angle = (value: number | undefined): number | undefined =>
   value === undefined ? undefined : degrees(value);

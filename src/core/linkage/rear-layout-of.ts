@@ -14,5 +14,5 @@ export function rearLayout(swingarm: Swingarm): Layout {
 /** What the dials say of the rear suspension. */
 export function adjustersIn(setup: Setup): RearAdjusters {
   const { shockLength, topShim, linkLength, pivotForward, pivotUp, axlePosition } = setup;
-  return { shockLength, topShim, linkLength, pivotMove: { x: pivotForward, y: pivotUp }, axlePosition };
+  return { shockLength, topShim, linkLength, pivotForward, pivotUp, axlePosition };
 }

@@ -3,23 +3,36 @@ import { degrees, radians } from '../units/convert.ts';
 import type { FramePoint } from '../chassis/frame-point.ts';
 import type { ArmPoint, LinkLayout, ShockFarEnd } from '../chassis/rear-layout.ts';
 import { armPointInFrame, framePointOnArm } from './drawn-links.ts';
-import { redrawn } from './link-points.ts';
+import type { RearAdjusters } from './adjusters.ts';
+import { hungAt } from './hung-at.ts';
+import { redrawn, stored } from './link-points.ts';
 import type { NoLinkage } from './no-linkage.ts';
 
-/** The swingarm's line before and after, radians below the frame's x axis, and the new pivot in old frame coordinates. */
+/**
+ * The swingarm's line before and after, radians below the frame's x axis; the new pivot in old frame coordinates, from
+ * the pivot as it stood; and the line on which the arm is to hang from now on.
+ */
 export interface NewArm {
   readonly angle: number;
   readonly newAngle: number;
   readonly pivot: FramePoint;
+  readonly newHanging: number;
 }
 
 /**
- * The layout with every bolt where it was in the frame while the arm stood at `angle`, told from the new pivot and
- * along the new line. Drawn in that posture. Refused where the links cannot close at that angle.
+ * The layout with every bolt where it was in the frame while the arm stood at `angle` with these adjusters, told from
+ * the new pivot and along the new line, with a shock that hangs the arm as asked. Refused where the links cannot close.
  */
-export function rearmed(layout: LinkLayout, { angle, newAngle, pivot }: NewArm): LinkLayout | NoLinkage {
-  const seen = redrawn(layout, angle);
+export function rearmed(layout: LinkLayout, arm: NewArm, adjusters: RearAdjusters): LinkLayout | NoLinkage {
+  const { angle, newAngle, newHanging } = arm;
+  const seen = redrawn(layout, angle, adjusters);
   if ('ok' in seen) return seen;
+  const hung = hungAt(onNewArm(seen, arm), newHanging, adjusters.shockLength);
+  if ('ok' in hung) return hung;
+  return stored(hung, radians(layout.drawnAngleDeg) + newAngle - angle, adjusters);
+}
+
+function onNewArm(seen: LinkLayout, { newAngle, pivot }: NewArm): LinkLayout {
   const drawn = radians(seen.drawnAngleDeg);
   const onFrame = ({ x, y }: FramePoint): FramePoint => ({ x: x - pivot.x, y: y - pivot.y });
   const onArm = (point: ArmPoint): ArmPoint =>

@@ -43,7 +43,7 @@ describe('a table', () => {
 
   it('knows no rod and no eccentric', () => {
     expect(refused(table, { linkLength: 1 }).reason).toBe('adjusterNeedsLinks');
-    expect(refused(table, { pivotMove: { x: 0, y: 1 } }).reason).toBe('adjusterNeedsLinks');
+    expect(refused(table, { pivotUp: 1 }).reason).toBe('adjusterNeedsLinks');
   });
 
   it('has the lever of which its motion ratio and that ratio’s change are made', () => {
@@ -79,7 +79,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
 
   it('hangs lower in the frame with the pivot moved up', () => {
     const drop = (y: number) => {
-      const of = madeRear(layout, { pivotMove: { x: 0, y } });
+      const of = madeRear(layout, { pivotUp: y });
       return of.toppedOutSine;
     };
     expect(drop(2)).not.toBeCloseTo(drop(0), 4);

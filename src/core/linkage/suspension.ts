@@ -73,8 +73,8 @@ function tableSuspension(
   length: number,
   adjusters: RearAdjusters,
 ): TableSuspension | NoLinkage {
-  const { linkLength, pivotMove } = adjusters;
-  for (const turnedBy of [linkLength, pivotMove.x, pivotMove.y])
+  const { linkLength, pivotForward, pivotUp } = adjusters;
+  for (const turnedBy of [linkLength, pivotForward, pivotUp])
     if (turnedBy !== 0) return noLinkage('adjusterNeedsLinks', { found: turnedBy });
   const table = rearSuspension(
     { ...layout, length },

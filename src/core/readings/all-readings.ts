@@ -1,4 +1,6 @@
 /** Every reading, in the order in which people read them. */
+import type { DriveKind } from '../drive/drive-kind.ts';
+import { driveWords } from '../drive/drive-words.ts';
 import { antiSquat } from './anti-squat.ts';
 import { antiSquatChain } from './anti-squat-chain.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
@@ -97,3 +99,21 @@ export const READING_GROUPS: readonly { readonly key: ReadingGroup; readonly lab
   { key: 'drive', label: 'Drive' },
   { key: 'balance', label: 'Balance' },
 ];
+
+const OF_BELT: readonly Reading[] = READINGS.map((reading) => {
+  const said = (words: string): string => driveWords(words, 'belt');
+  const { label, more, less, help } = reading;
+  const { what, sign, measured, feels } = help;
+  return {
+    ...reading,
+    label: said(label),
+    more: said(more),
+    less: said(less),
+    help: { what: said(what), sign: said(sign), measured: said(measured), feels: said(feels) },
+  };
+});
+
+/** All readings in the words of a bike's drive; keys and numbers are the same. */
+export function readingsOf(kind: DriveKind): readonly Reading[] {
+  return kind === 'belt' ? OF_BELT : READINGS;
+}

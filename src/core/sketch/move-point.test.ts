@@ -1,23 +1,35 @@
 /** Tests of moving points: the moved one lands where it was put, and no other moves in the frame. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
+import { pullRod, rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { standing } from '../../../tests/support/standing.ts';
+import type { Bike } from '../chassis/bike.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { machine } from '../springs/machine.ts';
 import { stance, type Stance } from '../springs/stance.ts';
 import { movePoint } from './move-point.ts';
-import { inFrame, pointPlace, SKETCH_POINTS, type PointKey } from './points.ts';
+import {
+  inFrame,
+  onGround,
+  PART_POINTS,
+  partPlace,
+  pointPlace,
+  pointsOf,
+  SKETCH_POINTS,
+  type PartKey,
+  type PointKey,
+} from './points.ts';
 
 const RIDDEN = { front: 40, rear: 40 };
 /** Points stay or land to a hundred-thousandth of the finest step a hand can make, mm. */
 const NEAR = 1e-7;
-const PATCHES: readonly PointKey[] = ['rearPatch', 'frontPatch'];
-const FRAME_POINTS = SKETCH_POINTS.map((p) => p.key).filter((key) => !PATCHES.includes(key));
+const PATCHES: readonly string[] = ['rearPatch', 'frontPatch'];
+const FRAME_POINTS = PART_POINTS.map((p) => p.key).filter((key) => !PATCHES.includes(key));
 
-function places(on: Stance, headTubeLength: number): Map<PointKey, Point> {
-  return new Map(FRAME_POINTS.map((key) => [key, inFrame(on, pointPlace(on, key, headTubeLength))]));
+function places(on: Stance, headTubeLength: number): Map<PartKey, Point> {
+  return new Map(FRAME_POINTS.map((key) => [key, inFrame(on, partPlace(on, key, headTubeLength))]));
 }
 
 describe('moving any point of many bikes by up to 60 mm', () => {
@@ -31,7 +43,7 @@ describe('moving any point of many bikes by up to 60 mm', () => {
           const made = machine(bike, setup);
           const on = made.ok ? stance(made, travel) : made;
           if (!on.ok) return;
-          const from = pointPlace(on, key, bike.frame.headTubeLength);
+          const from = partPlace(on, key, bike.frame.headTubeLength);
           const target = { x: from.x + dx, y: from.y + dy };
           const result = movePoint(bike, setup, on, key, target);
           if (!result.ok) return;
@@ -67,7 +79,7 @@ describe('moving a point anywhere at all', () => {
         const after = remade.ok ? stance(remade, RIDDEN) : remade;
         if (!after.ok) return;
         const target = inFrame(on, { x, y });
-        const landed = inFrame(after, pointPlace(after, key, result.value.bike.frame.headTubeLength));
+        const landed = inFrame(after, partPlace(after, key, result.value.bike.frame.headTubeLength));
         const expected = key === 'pivot' ? { x: 0, y: 0 } : target;
         expect(distance(landed, expected)).toBeLessThan(NEAR);
         const axle = inFrame(after, { x: after.rearAxleX, y: after.rearAxleY });
@@ -77,6 +89,76 @@ describe('moving a point anywhere at all', () => {
       }),
       { numRuns: 20_000 },
     );
+  });
+});
+
+describe('moving any point of a bike with real links, its adjusters turned, by up to 25 mm', () => {
+  const step = fc.double({ min: -25, max: 25, noNaN: true });
+  const few = fc.double({ min: -4, max: 4, noNaN: true });
+  const used = fc.double({ min: 0, max: 60, noNaN: true });
+  const drawnPlaces = (on: Stance, bike: Bike): Map<PointKey, Point> =>
+    new Map(
+      pointsOf(bike).flatMap(({ key }) => {
+        const place = pointPlace(on, key, bike.frame.headTubeLength);
+        return place === null || PATCHES.includes(key) ? [] : [[key, inFrame(on, place)] as const];
+      }),
+    );
+
+  it.each(rearLayouts)(
+    '$name: puts it at its target and leaves every part and bolt where it was in the frame',
+    ({ layout }) => {
+      const bike = withSwingarm(plainBike, { links: layout });
+      const keys = pointsOf(bike).flatMap(({ key }) => (PATCHES.includes(key) ? [] : [key]));
+      expect(keys.length).toBe(FRAME_POINTS.length + (layout.kind === 'direct' ? 2 : 5));
+      const moved = new Map<PointKey, number>();
+      fc.assert(
+        fc.property(
+          fc.constantFrom(...keys),
+          fc.tuple(step, step, used),
+          fc.tuple(few, few, few, few, few),
+          (key, [dx, dy, rear], [shockLength, topShim, rod, pivotForward, pivotUp]) => {
+            const linkLength = layout.kind === 'direct' ? 0 : rod / 2;
+            const setup = { ...plainSetup, shockLength, topShim, linkLength, pivotForward, pivotUp };
+            const made = machine(bike, setup);
+            const on = made.ok ? stance(made, { front: 40, rear }) : made;
+            if (!on.ok) return;
+            const before = drawnPlaces(on, bike);
+            const own = before.get(key);
+            if (own === undefined) throw new Error(key);
+            const at = { x: own.x + dx, y: own.y + dy };
+            const result = movePoint(bike, setup, on, key, onGround(on, at.x, at.y));
+            if (!result.ok) return;
+            const remade = machine(result.value.bike, setup);
+            const after = remade.ok ? stance(remade, { front: 40, rear }) : remade;
+            if (!after.ok) return;
+            const now = drawnPlaces(after, result.value.bike);
+            const origin = key === 'pivot' ? at : { x: 0, y: 0 };
+            for (const [other, was] of before) {
+              const is = now.get(other) ?? { x: NaN, y: NaN };
+              const away = distance({ x: is.x + origin.x, y: is.y + origin.y }, other === key ? at : was);
+              expect(away, other).toBeLessThan(NEAR);
+            }
+            moved.set(key, (moved.get(key) ?? 0) + 1);
+          },
+        ),
+        { numRuns: 2000 },
+      );
+      for (const key of keys) expect(moved.get(key), key).toBeGreaterThan(30);
+    },
+  );
+
+  it('refuses a bolt that the links have not, and one with which they cannot close', () => {
+    const bike = withSwingarm(plainBike, { links: pullRod });
+    const on = standing(bike, plainSetup, RIDDEN);
+    const refusalOf = (of: Bike, key: PointKey, to: Point) => {
+      const result = movePoint(of, plainSetup, on, key, to);
+      return result.ok ? 'moved' : result.reason;
+    };
+    expect(refusalOf(bike, 'shockOnArm', { x: 0, y: 0 })).toBe('noSuchPoint');
+    expect(refusalOf(plainBike, 'rockerPivot', { x: 0, y: 0 })).toBe('noSuchPoint');
+    const rod = pointPlace(on, 'rodOnRocker', bike.frame.headTubeLength);
+    if (rod === null) throw new Error('no rod');
+    expect(refusalOf(bike, 'rockerPivot', rod)).toBe('linksCannotFollow');
   });
 });
 
@@ -117,7 +199,7 @@ describe('moving a point is refused', () => {
   });
 
   it('when pivot and axle, or both ends of the steering axis, would fall together', () => {
-    const at = (key: PointKey) => pointPlace(on, key, plainBike.frame.headTubeLength);
+    const at = (key: PartKey) => partPlace(on, key, plainBike.frame.headTubeLength);
     expect(refusal('pivot', at('rearAxle'))).toBe('onOtherPoint');
     expect(refusal('rearAxle', at('pivot'))).toBe('onOtherPoint');
     expect(refusal('steeringHead', at('axisFoot'))).toBe('onOtherPoint');

@@ -2,12 +2,15 @@
 import type { Bike, Frame, RearBrakeMount } from '../chassis/bike.ts';
 import { asStored } from '../chassis/pivot-move.ts';
 import type { Setup } from '../chassis/setup.ts';
+import type { LinkPointKey } from '../linkage/drawn-links.ts';
+import { movedBolt } from '../linkage/moved-bolt.ts';
+import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import { rearmed } from '../linkage/rearmed.ts';
 import { refused, solved, type Result } from '../numeric/result.ts';
 import { distance, type Point } from '../plane/point.ts';
 import type { Stance } from '../springs/stance.ts';
 import { degrees, radians } from '../units/convert.ts';
-import { axisFootInFrame, inFrame, type PointKey } from './points.ts';
+import { axisFootInFrame, inFrame, isBolt, type PointKey } from './points.ts';
 
 export interface Sketched {
   readonly bike: Bike;
@@ -16,9 +19,10 @@ export interface Sketched {
 
 /**
  * `axleNotBehindPivot`: the arm would not trail, or would have to hang steeper than upright. `linksCannotFollow`: the
- * rear links cannot close in this posture with their adjusters at zero.
+ * rear links cannot close with the point there. `noSuchPoint`: the bike's links have no such bolt.
  */
-export type MoveReason = 'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot' | 'linksCannotFollow';
+export type MoveReason =
+  'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot' | 'linksCannotFollow' | 'noSuchPoint';
 
 /** Points that define a direction must stay at least this far apart, mm. */
 const LEAST_APART = 5;
@@ -27,7 +31,7 @@ const LEAST_APART = 5;
  * The bike with point `key` at `target` (ground frame of `stance`, mm), everything else where it stood in the
  * frame: moving the pivot re-measures the arm; moving an axle changes arm or fork; moving either end of the steering
  * axis turns it and re-measures fork length and axle lead so that the front axle stays. Moving a contact patch sets that tyre's
- * measured diameter. `stance` must be that of `bike` with `setup`. Refused when the numbers are not finite or two
+ * measured diameter. Moving arm or bolts of real links measures the shock anew, so that the wheel hangs where it hung. `stance` must be that of `bike` with `setup`. Refused when the numbers are not finite or two
  * points that make a line would fall together, or the rear axle would not trail behind the pivot.
  */
 export function movePoint(
@@ -42,6 +46,7 @@ export function movePoint(
   const rearAxle = inFrame(stance, { x: stance.rearAxleX, y: stance.rearAxleY });
   const frontAxle = inFrame(stance, { x: stance.frontAxleX, y: stance.frontAxleY });
   const { headX, headY } = stance.machine.front;
+  if (isBolt(key)) return withBolt(bike, setup, stance, key, at);
   switch (key) {
     case 'countershaft':
     case 'sprungCentre':
@@ -121,17 +126,37 @@ function withArm(
     setup: setup.chainLinks === null ? setup : { ...setup, axlePosition, chainLinks: null },
   };
   if (swingarm.links !== null) {
-    const links = rearmed(swingarm.links, { angle: stance.arm.angle, newAngle, pivot });
+    const newHangingSine = Math.sin(toGround) + stance.travel.rear / arm;
+    if (!(Math.abs(newHangingSine) < 1)) return refused('axleNotBehindPivot');
+    const newHanging = Math.asin(newHangingSine) - rear.framePitch;
+    const line = { angle: stance.arm.angle, newAngle, pivot, newHanging };
+    const links = rearmed(swingarm.links, line, adjustersIn(setup));
     if ('ok' in links) return refused('linksCannotFollow');
     return solved({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, links } } });
   }
-  if (rear.kind !== 'table') return refused('linksCannotFollow');
+  if (rear.kind !== 'table') return refused('noSuchPoint');
   const { deliveredSine, toppedOutSine, tableArm, tablePitch } = rear.table;
   const hangingTravel = tableArm * (deliveredSine - toppedOutSine);
   const newSine = Math.sin(toGround) + stance.travel.rear / arm + hangingTravel / length;
   if (!(Math.abs(newSine) < 1)) return refused('axleNotBehindPivot');
   const toppedOutAngleDeg = degrees(Math.asin(newSine) - tablePitch);
   return solved({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, toppedOutAngleDeg } } });
+}
+
+/** One bolt of the links elsewhere, at the travel and with the adjusters of the stance. */
+function withBolt(
+  bike: Bike,
+  setup: Setup,
+  { machine, arm }: Stance,
+  key: LinkPointKey,
+  at: Point,
+): Result<Sketched, MoveReason> {
+  const { swingarm } = bike;
+  if (swingarm.links === null || !(key in swingarm.links)) return refused('noSuchPoint');
+  const hanging = Math.asin(machine.rear.toppedOutSine) - machine.rear.framePitch;
+  const links = movedBolt(swingarm.links, key, at, { angle: arm.angle, hanging }, adjustersIn(setup));
+  if ('ok' in links) return refused('linksCannotFollow');
+  return solved({ bike: { ...bike, swingarm: { ...swingarm, links } }, setup });
 }
 
 /** The steering re-measured from both ends of the axis and the front axle, all in frame coordinates. */

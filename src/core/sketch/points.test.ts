@@ -1,13 +1,23 @@
 /** Tests of the sketch's points. */
 import { describe, expect, it } from 'vitest';
-import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
+import { rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { standing } from '../../../tests/support/standing.ts';
+import { drawnPoints } from '../linkage/drawn-links.ts';
 import { distance } from '../plane/point.ts';
-import { inFrame, onGround, pointPlace, SKETCH_POINTS } from './points.ts';
+import {
+  inFrame,
+  onGround,
+  PART_POINTS,
+  partPlace,
+  pointPlace,
+  pointsOf,
+  SKETCH_POINTS,
+  type PartKey,
+} from './points.ts';
 
 const on = standing(plainBike, plainSetup, { front: 40, rear: 30 });
-const place = (key: (typeof SKETCH_POINTS)[number]['key']) =>
-  pointPlace(on, key, plainBike.frame.headTubeLength);
+const place = (key: PartKey) => partPlace(on, key, plainBike.frame.headTubeLength);
 
 describe('the points of the sketch', () => {
   it('have keys and labels of their own and a sentence of help', () => {
@@ -17,10 +27,26 @@ describe('the points of the sketch', () => {
   });
 
   it('stand in places of their own', () => {
-    for (const a of SKETCH_POINTS)
-      for (const b of SKETCH_POINTS)
+    for (const a of PART_POINTS)
+      for (const b of PART_POINTS)
         if (a.key < b.key)
           expect(distance(place(a.key), place(b.key)), `${a.key} ${b.key}`).toBeGreaterThan(20);
+  });
+
+  it('of a bike are its parts, and the bolts of its own links where it has links', () => {
+    const keys = (bike: typeof plainBike) => pointsOf(bike).map(({ key }) => key);
+    expect(keys(plainBike)).toEqual(PART_POINTS.map(({ key }) => key));
+    for (const { layout } of rearLayouts) {
+      const bike = withSwingarm(plainBike, { links: layout });
+      const bolts = drawnPoints(layout, 0).map(({ key }) => key);
+      expect(keys(bike).slice(PART_POINTS.length).sort()).toEqual([...bolts].sort());
+      const linked = standing(bike, plainSetup, { front: 40, rear: 30 });
+      for (const { key } of SKETCH_POINTS)
+        expect(pointPlace(linked, key, 180) !== null, key).toBe(keys(bike).includes(key));
+    }
+    expect(keys({ ...plainBike, drive: { ...plainBike.drive, kind: 'shaft' } })).not.toContain(
+      'countershaft',
+    );
   });
 
   it('stand where the stance has them', () => {

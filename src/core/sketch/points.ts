@@ -1,8 +1,13 @@
 /** The points of a bike that a person puts where they are, and where each stands on the ground frame. */
+import type { Bike } from '../chassis/bike.ts';
+import { hasRuns } from '../drive/drive-kind.ts';
+import type { LinkPointKey } from '../linkage/drawn-links.ts';
+import { linkPoints } from '../linkage/link-points.ts';
 import type { Point } from '../plane/point.ts';
 import type { Stance } from '../springs/stance.ts';
 
-export type PointKey =
+/** The points that every bike has, but for the countershaft. */
+export type PartKey =
   | 'pivot'
   | 'rearAxle'
   | 'frontAxle'
@@ -17,13 +22,15 @@ export type PointKey =
   | 'rearPatch'
   | 'frontPatch';
 
+export type PointKey = PartKey | LinkPointKey;
+
 export interface SketchPoint {
   readonly key: PointKey;
   readonly label: string;
   readonly help: string;
 }
 
-export const SKETCH_POINTS: readonly SketchPoint[] = [
+export const PART_POINTS: readonly (SketchPoint & { readonly key: PartKey })[] = [
   { key: 'pivot', label: 'Swingarm pivot', help: 'Centre of the swingarm pivot bolt.' },
   { key: 'rearAxle', label: 'Rear axle', help: 'Centre of the rear axle.' },
   {
@@ -55,6 +62,38 @@ export const SKETCH_POINTS: readonly SketchPoint[] = [
   { key: 'loadMark', label: 'Load mark', help: 'Where luggage rests.' },
 ];
 
+/** The bolts of real rear links; a layout has some of them. */
+export const BOLT_POINTS: readonly (SketchPoint & { readonly key: LinkPointKey })[] = [
+  { key: 'shockOnFrame', label: 'Shock on frame', help: 'Centre of the shock’s upper bolt.' },
+  { key: 'shockOnArm', label: 'Shock on swingarm', help: 'Centre of the shock’s lower bolt.' },
+  { key: 'rockerPivot', label: 'Rocker pivot', help: 'Bolt that the rocker turns on.' },
+  { key: 'rodOnRocker', label: 'Rod on rocker', help: 'Bolt that joins rod and rocker.' },
+  { key: 'shockOnRocker', label: 'Shock on rocker', help: 'Bolt that joins shock and rocker.' },
+  { key: 'rodOnArm', label: 'Rod on swingarm', help: 'The rod’s bolt on the swingarm.' },
+  { key: 'rodOnFrame', label: 'Rod on frame', help: 'The rod’s bolt on the frame.' },
+  {
+    key: 'shockFarEnd',
+    label: 'Shock, other end',
+    help: 'The shock’s bolt away from the rocker, on frame or swingarm.',
+  },
+];
+
+/** Every point that some bike has. */
+export const SKETCH_POINTS: readonly SketchPoint[] = [...PART_POINTS, ...BOLT_POINTS];
+
+/** The points that this bike has: no countershaft without a run of chain or belt, and the bolts of its own links. */
+export function pointsOf({ drive, swingarm }: Bike): readonly SketchPoint[] {
+  const runs = hasRuns(drive.kind);
+  const parts = PART_POINTS.filter(({ key }) => runs || key !== 'countershaft');
+  const { links } = swingarm;
+  return links === null ? parts : [...parts, ...BOLT_POINTS.filter(({ key }) => key in links)];
+}
+
+/** Whether a point is a bolt of the rear links. */
+export function isBolt(key: PointKey): key is LinkPointKey {
+  return BOLT_POINTS.some((bolt) => bolt.key === key);
+}
+
 /** A frame point (mm from the pivot) on the ground frame of a stance. */
 export function onGround({ pose }: Stance, x: number, y: number): Point {
   return { x: pose.originX + pose.cos * x - pose.sin * y, y: pose.originY + pose.sin * x + pose.cos * y };
@@ -76,8 +115,20 @@ export function axisFootInFrame({ machine }: Stance, headTubeLength: number): Po
   };
 }
 
-/** Where a point stands, ground frame, mm. `headTubeLength` is the bike's. */
-export function pointPlace(stance: Stance, key: PointKey, headTubeLength: number): Point {
+/** Where a point stands, ground frame, mm. `headTubeLength` is the bike's. Null for a bolt that its links have not. */
+export function pointPlace(stance: Stance, key: PointKey, headTubeLength: number): Point | null {
+  return isBolt(key) ? boltPlace(stance, key) : partPlace(stance, key, headTubeLength);
+}
+
+function boltPlace(stance: Stance, key: LinkPointKey): Point | null {
+  const { rear } = stance.machine;
+  const points = rear.kind === 'links' ? linkPoints(rear.links, stance.arm.angle) : null;
+  const found = points?.find((point) => point.key === key);
+  return found === undefined ? null : onGround(stance, found.place.x, found.place.y);
+}
+
+/** Where a part stands, ground frame, mm; for a shaft or hub the countershaft's place means nothing. */
+export function partPlace(stance: Stance, key: PartKey, headTubeLength: number): Point {
   const { machine } = stance;
   switch (key) {
     case 'pivot':

@@ -3,8 +3,9 @@ import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { spareForPlay } from '../drive/chain-play.ts';
 import { linksBetween, linksFrom, linksPossible, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
+import type { Point } from '../plane/point.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
-import { axleInFrame, bottomRunToAxle, chainToAxle, type ChainMachine } from './chain-in-frame.ts';
+import { axlesInSlot, bottomRunToAxle, chainToAxle, type ChainMachine } from './chain-in-frame.ts';
 
 /** The slot and how the chain is set in it. */
 export interface AxleSlot {
@@ -60,17 +61,34 @@ const TOLD_BEHIND = 1;
 const PLACE_STEP = 1e-10;
 const SLOT_ROUNDING = 1e-7;
 
-/**
- * Length of the chain that has the slot's play with the axle `axlePosition` mm back from the slot's front, in links; in
- * general no whole number. Or why there is none.
- */
-export function linksForPlace(
-  machine: ChainMachine,
+/** A slot on its machine, with what is the same for every chain found once: for many chains in one slot. */
+export interface SlotOnMachine {
+  readonly machine: ChainMachine;
+  readonly slot: AxleSlot;
+  readonly axleAt: (axlePosition: number) => Point | NoLinkage;
+}
+
+export function slotOn(machine: ChainMachine, slot: AxleSlot): SlotOnMachine {
+  return { machine, slot, axleAt: axlesInSlot(machine, slot.rearTravel) };
+}
+
+/** Length in links of the chain that a loop takes at the slot's front and at its back; in general no whole numbers. */
+export interface SlotEnds {
+  readonly least: number | NoLinkage | NoChainPlay;
+  readonly most: number | NoLinkage | NoChainPlay;
+}
+
+export function slotEnds(on: SlotOnMachine, loop: ChainLoop): SlotEnds {
+  return { least: linksInSlot(on, loop, 0), most: linksInSlot(on, loop, on.slot.slot) };
+}
+
+/** What linksForPlace gives, in a slot that many chains are tried in. */
+export function linksInSlot(
+  { machine, slot, axleAt }: SlotOnMachine,
   loop: ChainLoop,
-  slot: AxleSlot,
   axlePosition: number,
 ): number | NoLinkage | NoChainPlay {
-  const axle = axleInFrame(machine, slot.rearTravel, axlePosition);
+  const axle = axleAt(axlePosition);
   if ('ok' in axle) return axle;
   const path = chainToAxle(machine, loop, axle);
   if ('ok' in path) return path;
@@ -81,17 +99,33 @@ export function linksForPlace(
   return spare.ok ? path.links + spare.spare / loop.pitch : { ok: false, reason: 'playImpossible' };
 }
 
+/**
+ * Length of the chain that has the slot's play with the axle `axlePosition` mm back from the slot's front, in links; in
+ * general no whole number. Or why there is none.
+ */
+export function linksForPlace(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  slot: AxleSlot,
+  axlePosition: number,
+): number | NoLinkage | NoChainPlay {
+  return linksInSlot(slotOn(machine, slot), loop, axlePosition);
+}
+
+/** What chainsThatFit gives, from the slot's ends. */
+export function chainsBetween({ least, most }: SlotEnds, rule: LinkRule): number[] | NoLinkage | NoChainPlay {
+  if (typeof least !== 'number') return least;
+  if (typeof most !== 'number') return most;
+  return linksBetween(least, most, rule);
+}
+
 /** Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to ask. */
 export function chainsThatFit(
   machine: ChainMachine,
   loop: ChainLoop,
   slot: AxleSlot,
 ): number[] | NoLinkage | NoChainPlay {
-  const least = linksForPlace(machine, loop, slot, 0);
-  const most = linksForPlace(machine, loop, slot, slot.slot);
-  if (typeof least !== 'number') return least;
-  if (typeof most !== 'number') return most;
-  return linksBetween(least, most, slot.rule);
+  return chainsBetween(slotEnds(slotOn(machine, slot), loop), slot.rule);
 }
 
 /**
@@ -105,21 +139,32 @@ export function axleForChain(
   slot: AxleSlot,
   links: number,
 ): AxlePlace | AxleMisfit {
+  const on = slotOn(machine, slot);
+  return axleBetween(on, loop, slotEnds(on, loop), links);
+}
+
+/** What axleForChain gives, from the slot's ends. */
+export function axleBetween(
+  on: SlotOnMachine,
+  loop: ChainLoop,
+  ends: SlotEnds,
+  links: number,
+): AxlePlace | AxleMisfit {
+  const { machine, slot } = on;
   const misfit = (reason: AxleMisfit['reason'], axlePosition: number | null): AxleMisfit => {
-    const fits = chainsThatFit(machine, loop, slot);
+    const fits = chainsBetween(ends, slot.rule);
     const nearest = Array.isArray(fits)
       ? fits.sort((a, b) => Math.abs(a - links) - Math.abs(b - links) || a - b)
       : [];
     return { ok: false, reason, links, axlePosition, nearest, slot: slot.slot };
   };
   if (!linksPossible(links, slot.rule)) return misfit('linksImpossible', null);
-  const here = linksForPlace(machine, loop, slot, 0);
+  const { least: here, most: there } = ends;
   if (typeof here !== 'number') return misfit(here.reason, null);
-  const there = linksForPlace(machine, loop, slot, slot.slot);
   // Both ends are known by now, and each place costs a search of its own.
   const missing = (axlePosition: number): number => {
     if (axlePosition === 0) return here - links;
-    const length = axlePosition === slot.slot ? there : linksForPlace(machine, loop, slot, axlePosition);
+    const length = axlePosition === slot.slot ? there : linksInSlot(on, loop, axlePosition);
     return typeof length === 'number' ? length - links : NaN;
   };
   let [low, high] = [0, slot.slot];
@@ -151,10 +196,12 @@ export function chainForAxle(
   slot: AxleSlot,
   axlePosition: number,
 ): ChainForAxle | NoLinkage | NoChainPlay {
-  const exactLinks = linksForPlace(machine, loop, slot, axlePosition);
+  const on = slotOn(machine, slot);
+  const exactLinks = linksInSlot(on, loop, axlePosition);
   if (typeof exactLinks !== 'number') return exactLinks;
+  const ends = slotEnds(on, loop);
   const whole = [...new Set([linksUpTo(exactLinks, slot.rule), linksFrom(exactLinks, slot.rule)])];
   const off = (links: number): number => Math.abs(links - exactLinks);
   whole.sort((a, b) => off(a) - off(b));
-  return { ok: true, exactLinks, choices: whole.map((links) => axleForChain(machine, loop, slot, links)) };
+  return { ok: true, exactLinks, choices: whole.map((links) => axleBetween(on, loop, ends, links)) };
 }

@@ -32,6 +32,24 @@ export function axleInFrame(
   return { x: -arm * Math.cos(at.angle), y: -arm * Math.sin(at.angle) };
 }
 
+/**
+ * The same for many places in one slot: hanging, the arm has one angle wherever the axle stands in it, and finding that
+ * angle, with links above all, is most of the work.
+ */
+export function axlesInSlot(
+  machine: ChainMachine,
+  rearTravel: number,
+): (axlePosition: number) => Point | NoLinkage {
+  const at = rearTravel === 0 ? suspensionAt(machine.rear, 0) : null;
+  if (at === null || !at.ok) return (axlePosition) => axleInFrame(machine, rearTravel, axlePosition);
+  const cos = Math.cos(at.angle);
+  const sin = Math.sin(at.angle);
+  return (axlePosition) => {
+    const arm = machine.rear.slotFrontArm + axlePosition;
+    return arm > 0 ? { x: -arm * cos, y: -arm * sin } : axleInFrame(machine, rearTravel, axlePosition);
+  };
+}
+
 /** Where the axle stands in its slot as the machine is dialled, mm back from the slot's front. */
 export function dialledAxlePosition(machine: ChainMachine): number {
   return machine.rear.arm - machine.rear.slotFrontArm;

@@ -60,6 +60,17 @@ describe('the dial behind a refusal', () => {
     expect(refused('asDialled', { rearTravelUsed: 500 })).toEqual(['rearTravelBeyond', 'rearTravelUsed']);
   });
 
+  it('is the chain that does not fit, its play, and the axle out of its slot', () => {
+    expect(refused('toppedOut', { chainLinks: 60 })).toEqual(['chainTooShort', 'chainLinks']);
+    expect(refused('toppedOut', { chainLinks: 160 })).toEqual(['chainTooLong', 'chainLinks']);
+    expect(refused('toppedOut', { chainLinks: 111 })).toEqual(['linksImpossible', 'chainLinks']);
+    expect(refused('toppedOut', { chainLinks: 112, chainPlay: 5000 })).toEqual([
+      'playImpossible',
+      'chainPlay',
+    ]);
+    expect(refused('toppedOut', { axlePosition: 900 })).toEqual(['axleOutOfSlot', 'axlePosition']);
+  });
+
   it('is none when the parts themselves do not meet', () => {
     expect(refused('onGas', { forkHeight: 700 })[1]).toBeNull();
   });

@@ -1,5 +1,5 @@
 /** Which dial stands in the way when a bike does not come to rest in a ride state. */
-import type { NumberDialKey, Setup } from '../chassis/setup.ts';
+import type { DialKey, Setup } from '../chassis/setup.ts';
 import type { NoStand } from './no-stand.ts';
 import type { RideCase } from './ride-case.ts';
 
@@ -7,7 +7,7 @@ import type { RideCase } from './ride-case.ts';
  * The dial whose value is refused, for a way straight to it; null when the cause is no dial's value, such as a bump
  * stop of the bike. In a corner and in the roll through it, gas and brake are those that act there.
  */
-export function dialToTurn(no: NoStand, ride: RideCase, setup: Setup): NumberDialKey | null {
+export function dialToTurn(no: NoStand, ride: RideCase, setup: Setup): DialKey | null {
   const end = 'end' in no ? no.end : undefined;
   switch (no.reason) {
     case 'rateNotAboveZero': {
@@ -30,6 +30,14 @@ export function dialToTurn(no: NoStand, ride: RideCase, setup: Setup): NumberDia
       return ride.kind === 'asDialled' ? 'frontTravelUsed' : null;
     case 'rearTravelBeyond':
       return ride.kind === 'asDialled' ? 'rearTravelUsed' : null;
+    case 'chainTooShort':
+    case 'chainTooLong':
+    case 'linksImpossible':
+      return 'chainLinks';
+    case 'playImpossible':
+      return 'chainPlay';
+    case 'axleOutOfSlot':
+      return 'axlePosition';
     default:
       return null;
   }

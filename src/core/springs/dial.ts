@@ -16,7 +16,7 @@ export interface DialRange {
 /** A dial's value told a second way, as the workshop counts it. */
 export interface Aside {
   readonly amount: number;
-  readonly counted: 'turns' | 'links';
+  readonly counted: 'turns' | 'links' | 'teeth';
 }
 
 export interface NumberDial {
@@ -26,6 +26,8 @@ export interface NumberDial {
   readonly group: DialGroup;
   readonly quantity: QuantityKey;
   readonly range: (bike: Bike) => DialRange;
+  /** Sentences that say what ends the range at either end; left out where it is the workshop's custom alone. */
+  readonly ends?: { readonly least?: string; readonly most?: string };
   /** Whether this bike has what the dial turns; left out where every bike has. */
   readonly applies?: (bike: Bike) => boolean;
   readonly aside?: (value: number, bike: Bike) => Aside | null;

@@ -1,6 +1,8 @@
 /** The dials: what a mechanic can adjust, all of them in one list. */
 import type { Bike } from '../chassis/bike.ts';
 import type { DialKey } from '../chassis/setup.ts';
+import type { DriveKind } from '../drive/drive-kind.ts';
+import { driveWords } from '../drive/drive-words.ts';
 import { CHASSIS_DIALS } from './chassis-dials.ts';
 import type { Dial, NumberDial } from './dial.ts';
 import { RIDING_DIALS } from './riding-dials.ts';
@@ -14,6 +16,16 @@ export function dialOf(key: DialKey): Dial {
   const dial = DIALS.find((d) => d.key === key);
   if (dial === undefined) throw new Error(`No dial is named ${key}`);
   return dial;
+}
+
+/** A dial in the words of a bike's drive. */
+export function wordedDial(dial: Dial, kind: DriveKind): Dial {
+  if (kind !== 'belt') return dial;
+  const said = (words: string): string => driveWords(words, kind);
+  const named = { label: said(dial.label), help: said(dial.help) };
+  return dial.kind === 'number'
+    ? { ...dial, ...named, more: said(dial.more), less: said(dial.less) }
+    : { ...dial, ...named };
 }
 
 /** Decimals kept of a dialled value: takes rounding noise away, far below any adjuster's step. */

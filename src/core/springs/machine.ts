@@ -4,12 +4,12 @@ import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
 import { noPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { tyreDiameter } from '../chassis/tyre.ts';
-import { withoutLoop, type ChainLoop } from '../drive/chain-loop.ts';
+import { withoutLoop } from '../drive/chain-loop.ts';
 import { dialledSuspension } from '../linkage/dialled-suspension.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
 import { hasRuns, type DriveKind } from '../drive/drive-kind.ts';
-import { axleSlot, loopOf } from './chain-of.ts';
+import { axleSlot, loopOf, wornLoopOf } from './chain-of.ts';
 import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
 import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
 import { springSetOf, type SpringSet } from './spring-set.ts';
@@ -150,17 +150,12 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const limit = largestGuide(made);
   if (guideRadius !== null && !(guideRadius >= 0 && guideRadius < limit))
     return noPose('guideImpossible', { found: guideRadius, limit });
-  return runs && setup.chainLinks !== null ? onChain(made, loop, bike, setup, setup.chainLinks) : made;
+  return runs && setup.chainLinks !== null ? onChain(made, bike, setup, setup.chainLinks) : made;
 }
 
-/** The machine with its axle where the chain puts it. */
-function onChain(
-  made: Machine,
-  loop: ChainLoop,
-  bike: Bike,
-  setup: Setup,
-  links: number,
-): Machine | NoMachine {
+/** The machine with its axle where the chain puts it, worn as it is: longer links let it stand further back. */
+function onChain(made: Machine, bike: Bike, setup: Setup, links: number): Machine | NoMachine {
+  const loop = wornLoopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
   const place = axleForChain(made, loop, axleSlot(bike, setup), links);
   return place.ok ? { ...made, rear: withAxleAt(made.rear, place.axlePosition) } : place;
 }

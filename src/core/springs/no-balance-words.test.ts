@@ -30,6 +30,8 @@ const REASONS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, true>>
   readingBeyondMass: true,
   liftImpossible: true,
   uncertaintyNegative: true,
+  centreHeightImpossible: true,
+  fuelTooHeavy: true,
   sagImpossible: true,
   noRateFits: true,
   stayCannotClose: true,

@@ -52,6 +52,10 @@ const WORDS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, Say>> = 
   liftImpossible: (no, write) =>
     `A lift of ${write(no.found, 'length')} tells nothing of the height, or is more than the axles allow. Raise one axle by a tenth to a fifth of the wheelbase.`,
   uncertaintyNegative: () => 'An uncertainty cannot be below zero. Give it as zero or more.',
+  centreHeightImpossible: (no, write) =>
+    `By these figures the centre of gravity is ${write(no.found, 'length')} above the ground, where none can be. Check which axle was raised, which scale was read, and the lift.`,
+  fuelTooHeavy: (no, write) =>
+    `The fuel weighs ${write(no.found, 'mass')}, as much as the whole bike’s ${write(no.limit, 'mass')} or more. Check how much was in the tank.`,
   sagImpossible: (no) =>
     `No ${springsOf(no)} gives both sags: with the rider it must sink further than alone, under more load. Change one of the two.`,
   noRateFits: (no) =>

@@ -31,6 +31,10 @@ export type NoBalanceReason =
   | 'readingBeyondMass'
   | 'liftImpossible'
   | 'uncertaintyNegative'
+  /** The centre comes out below the ground, or higher than the wheelbase is long; mm. */
+  | 'centreHeightImpossible'
+  /** The fuel said to be in the tank weighs as much as the whole bike, kg. */
+  | 'fuelTooHeavy'
   /** Of spring help: sags no spring can give together, or a list without a usable rate. */
   | 'sagImpossible'
   | 'noRateFits'

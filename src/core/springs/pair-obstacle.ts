@@ -1,4 +1,5 @@
 /** Sprockets that cannot be fitted: fewer teeth than the shaft allows, or so many that one reaches the pivot. */
+import { beltPitchRadius } from '../drive/chain-loop.ts';
 import { LEAST_TEETH, MOST_TEETH, pitchRadius } from '../drive/sprocket.ts';
 import type { Machine } from './machine.ts';
 
@@ -10,9 +11,10 @@ export interface PairObstacle {
 }
 
 /** The most teeth whose pitch circle stays clear of a point so far from its centre, mm; null when not even the fewest do. */
-function mostTeethWithin(distance: number, pitch: number): number | null {
+function mostTeethWithin({ driveKind }: Machine, distance: number, pitch: number): number | null {
+  const radius = driveKind === 'belt' ? beltPitchRadius : pitchRadius;
   for (let teeth = MOST_TEETH; teeth >= LEAST_TEETH; teeth--)
-    if (pitchRadius(teeth, pitch) < distance) return teeth;
+    if (radius(teeth, pitch) < distance) return teeth;
   return null;
 }
 
@@ -26,9 +28,17 @@ export function pairObstacle(machine: Machine, pitch: number, leastFront: number
   const toPivot = Math.hypot(machine.countershaftX, machine.countershaftY);
   // A countershaft on the pivot's own axis is a layout of its own: the sprocket turns about the pivot.
   if (toPivot > COAXIAL && machine.frontSprocketRadius >= toPivot)
-    return { reason: 'pivotInsideFront', found: frontTeeth, nearest: mostTeethWithin(toPivot, pitch) };
+    return {
+      reason: 'pivotInsideFront',
+      found: frontTeeth,
+      nearest: mostTeethWithin(machine, toPivot, pitch),
+    };
   if (machine.rearSprocketRadius >= machine.rear.arm)
-    return { reason: 'pivotInsideRear', found: rearTeeth, nearest: mostTeethWithin(machine.rear.arm, pitch) };
+    return {
+      reason: 'pivotInsideRear',
+      found: rearTeeth,
+      nearest: mostTeethWithin(machine, machine.rear.arm, pitch),
+    };
   return null;
 }
 

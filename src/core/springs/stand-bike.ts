@@ -47,14 +47,26 @@ export function standRide(
   near?: Travel,
   sprung: SprungMachine | NoBalance = sprungMachine(made),
 ): StandingBike | NoStand {
-  if (!sprung.ok) {
-    // Without springs the bike still hangs on its stops, and stands where its travel is dialled.
-    if (ride.kind === 'asDialled') return stance(made, ride.travel);
-    return ride.kind === 'toppedOut' ? stance(made, { front: 0, rear: 0 }) : sprung;
-  }
+  if (!sprung.ok) return withoutSprings(made, ride, sprung);
   const found = ridden(sprung, ride, near);
   if (!found.ok) return found;
   return found.balance === null
     ? { ...found.stance, sprung }
     : { ...found.stance, sprung, balance: found.balance };
+}
+
+/** The stance of standRide alone, for many machines at once of which nobody asks what the springs say. */
+export function stanceInRide(made: Machine, ride: RideCase, near?: Travel): Stance | NoStand {
+  // A travel that is given needs no springs.
+  if (ride.kind === 'asDialled') return stance(made, ride.travel);
+  const sprung = sprungMachine(made);
+  if (!sprung.ok) return withoutSprings(made, ride, sprung);
+  const found = ridden(sprung, ride, near);
+  return found.ok ? found.stance : found;
+}
+
+/** Without springs the bike still hangs on its stops, and stands where its travel is dialled. */
+function withoutSprings(made: Machine, ride: RideCase, why: NoBalance): Stance | NoStand {
+  if (ride.kind === 'asDialled') return stance(made, ride.travel);
+  return ride.kind === 'toppedOut' ? stance(made, { front: 0, rear: 0 }) : why;
 }

@@ -1,6 +1,7 @@
 /** The panels in a browser test: readings, dials, Why, undo and the looks of the page. */
 import { expect, type Locator, type Page } from '@playwright/test';
-import { dialOf } from '../../../src/core/springs/dials.ts';
+import { DIAL_GROUPS } from '../../../src/core/springs/dial.ts';
+import { DIALS, dialOf } from '../../../src/core/springs/dials.ts';
 
 export function readings(page: Page): Locator {
   return page.getByRole('region', { name: 'Readings' }).first();
@@ -36,8 +37,34 @@ export function field(page: Page, label: string): Locator {
 export const REAR_HEIGHT = dialOf('shockLength').label;
 export const FRONT_HEIGHT = dialOf('forkHeight').label;
 
-/** Types a value into a field and takes it with Enter. */
+/** The button that opens and folds a group of dials, by the group's name; it says how many are changed, too. */
+export function dialGroup(page: Page, name: string): Locator {
+  return page
+    .getByRole('region', { name: 'Dials' })
+    .getByRole('button', { name: new RegExp(`^${name}( |$)`) });
+}
+
+/** Opens the group that a dial of this label lies in; a field of any other label is left to itself. */
+export async function openDial(page: Page, label: string): Promise<void> {
+  const dial = DIALS.find((each) => each.label === label);
+  const group = DIAL_GROUPS.find(({ key }) => key === dial?.group);
+  if (group === undefined) return;
+  const heading = dialGroup(page, group.label);
+  if ((await heading.getAttribute('aria-expanded')) === 'false') await heading.click();
+  await expect(heading).toHaveAttribute('aria-expanded', 'true');
+}
+
+/** The dial of the chain's length, once its group is open. */
+export function chainDial(page: Page): Locator {
+  return page.getByRole('region', { name: 'Dials' }).getByRole('group', {
+    name: dialOf('chainLinks').label,
+    exact: true,
+  });
+}
+
+/** Types a value into a field and takes it with Enter. A dial's group is opened first. */
 export async function typeInto(page: Page, label: string, text: string): Promise<void> {
+  await openDial(page, label);
   await field(page, label).fill(text);
   await field(page, label).press('Enter');
 }

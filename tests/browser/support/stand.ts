@@ -75,3 +75,10 @@ export async function emptySpot(page: Page): Promise<Place> {
   if (box === null) throw new Error('the Stand is not on the page');
   return { x: box.x + 24, y: box.y + 24 };
 }
+
+/** px of the screen per mm, from the two contact patches, `wheelbase` mm apart. */
+export async function pxPerMm(page: Page, wheelbase: number): Promise<number> {
+  const rear = await middleOf(page, 'point-rearPatch');
+  const front = await middleOf(page, 'point-frontPatch');
+  return (front.x - rear.x) / wheelbase;
+}

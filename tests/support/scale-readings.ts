@@ -1,0 +1,72 @@
+/** What scales under a bike's wheels show, level and with one axle raised: its parts turned as points, moments summed. */
+import type { Point } from '../../src/core/plane/point.ts';
+import type { Stance } from '../../src/core/springs/stance.ts';
+
+export interface Raising {
+  readonly first: 'wheelsLevel' | 'axlesLevel';
+  readonly raised: 'front' | 'rear';
+  readonly read: 'front' | 'rear';
+  readonly turnDeg: number;
+}
+
+export interface ScaleReadings {
+  readonly front: number;
+  readonly rear: number;
+  readonly lift: number;
+  readonly raisedReading: number;
+}
+
+interface Part extends Point {
+  readonly mass: number;
+}
+
+/** The parts of a bike with nobody and nothing on it, the fuel of its machine included; ground frame, wheels level. */
+function partsOf(on: Stance): Part[] {
+  const { machine, pose } = on;
+  const inFrame = (mass: number, x: number, y: number): Part => ({
+    mass,
+    x: pose.originX + x * pose.cos - y * pose.sin,
+    y: pose.originY + x * pose.sin + y * pose.cos,
+  });
+  return [
+    inFrame(machine.sprungMass, machine.sprungX, machine.sprungY),
+    inFrame(machine.fuelMass, machine.tankX, machine.tankY),
+    { mass: machine.frontUnsprung, x: on.frontAxleX, y: on.frontAxleY },
+    { mass: machine.rearUnsprung, x: on.rearAxleX, y: on.rearAxleY },
+  ];
+}
+
+/** Scale readings in kg and the lift in mm of a bike held as it stands. */
+export function scaleReadings(on: Stance, { first, raised, read, turnDeg }: Raising): ScaleReadings {
+  const parts = partsOf(on);
+  const mass = parts.reduce((sum, part) => sum + part.mass, 0);
+  const rise = on.frontAxleY - on.rearAxleY;
+  const turned = (p: Point, turn: number): Point => {
+    const dx = p.x - on.rearAxleX;
+    const dy = p.y - on.rearAxleY;
+    return { x: dx * Math.cos(turn) - dy * Math.sin(turn), y: dx * Math.sin(turn) + dy * Math.cos(turn) };
+  };
+  const frontAxle = { x: on.frontAxleX, y: on.frontAxleY };
+  // Each wheel presses straight below its axle.
+  const frontLoad = (turn: number): number =>
+    parts.reduce((sum, part) => sum + part.mass * turned(part, turn).x, 0) / turned(frontAxle, turn).x;
+  const level = first === 'axlesLevel' ? -Math.atan2(rise, on.frontAxleX - on.rearAxleX) : 0;
+  const tilted = level + ((raised === 'front' ? 1 : -1) * turnDeg * Math.PI) / 180;
+  const front = frontLoad(level);
+  const then = frontLoad(tilted);
+  return {
+    front,
+    rear: mass - front,
+    lift: Math.abs(turned(frontAxle, tilted).y - turned(frontAxle, level).y),
+    raisedReading: read === 'front' ? then : mass - then,
+  };
+}
+
+/** The mass of a bike with nobody and nothing on it, and its centre by the same parts, ground frame. */
+export function wholeOf(on: Stance): { readonly mass: number; readonly x: number; readonly y: number } {
+  const parts = partsOf(on);
+  const mass = parts.reduce((sum, part) => sum + part.mass, 0);
+  const mean = (of: (part: Part) => number): number =>
+    parts.reduce((sum, part) => sum + part.mass * of(part), 0) / mass;
+  return { mass, x: mean((part) => part.x), y: mean((part) => part.y) };
+}
