@@ -1,12 +1,15 @@
 /** The chart of curves as plain drawing data: a scene whose mm are px, and where its field lies. */
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { LabelShape, LabelSpot, Role, Scene, Shape } from '../scene/shape.ts';
 import { textWidthPx } from '../scene/text-width.ts';
+import { placeLabels, type Box, type WantedLabel } from '../scene/label-placing.ts';
+import type { LabelShape, LabelSpot, MarkShape, Role, Scene, Shape } from '../scene/shape.ts';
 import type { View } from '../scene/view.ts';
 import { axisOf, type Axis } from './axis.ts';
-import { sameLine, type CurveSet, type PlacedCurve } from './curve-set.ts';
+import { legendOf, uprightName } from './chart-legend.ts';
+import type { CurveSet, PlacedCurve } from './curve-set.ts';
 import { withUnit, type Band } from './curve-words.ts';
+import { lookOf } from './line-look.ts';
 
 export interface ChartAsked {
   readonly set: CurveSet;
@@ -34,14 +37,23 @@ const LINE = 1.35;
 const TICK_ACROSS = 6;
 const TICK_UP = 2.4;
 const GAP_PX = 7;
-/** The rest of the curves, in the order in which they were kept. */
-const KEPT_ROLES: readonly Role[] = ['curveKept1', 'curveKept2', 'curveKept3', 'curveKept4'];
+/** From the place of bare words at their right to where they begin, px. */
+const BARE_BESIDE = 14;
+const NOW_RADIUS = 6;
+const SIGN_RADIUS = 5;
+
+/** Height of one row of the legend, px. */
+export function legendRowPx(textPx: number): number {
+  return LINE * textPx + 3;
+}
 
 /** A curve of several: the present one is drawn last, over all others. */
 export function chartOf(asked: ChartAsked): Chart {
   const { set, style, widthPx, heightPx, textPx, band, zones } = asked;
   const y = yEnds(set, band, zones);
-  const topPx = LINE * textPx + GAP_PX;
+  const legend = legendOf(set, style, widthPx, textPx);
+  const rowPx = legendRowPx(textPx);
+  const topPx = legend.rows * rowPx + GAP_PX;
   const bottomPx = Math.max(topPx + 20, heightPx - 2.6 * LINE * textPx);
   const yAxis = axisOf({
     quantity: set.reading.quantity,
@@ -52,8 +64,11 @@ export function chartOf(asked: ChartAsked): Chart {
     count: Math.max(2, Math.round((bottomPx - topPx) / (TICK_UP * textPx))),
     rounded: true,
   });
-  const leftPx = 2 * GAP_PX + Math.max(...yAxis.ticks.map(({ text }) => textWidthPx(text, textPx)), textPx);
-  const rightPx = Math.max(leftPx + 40, widthPx - 2 * GAP_PX);
+  // What stands left of the axis, with the space that a label has beside its words.
+  const leftPx =
+    BARE_BESIDE + GAP_PX + Math.max(...yAxis.ticks.map(({ text }) => textWidthPx(text, textPx)), textPx);
+  // The last number may stand at the very end, half of it beyond.
+  const rightPx = Math.max(leftPx + 40, widthPx - Math.max(2 * GAP_PX, 1.6 * textPx));
   const xAxis = axisOf({
     quantity: set.axis.quantity,
     style,
@@ -76,6 +91,8 @@ export function chartOf(asked: ChartAsked): Chart {
     sizePx: textPx,
     leader: false,
   });
+  const bareLabel = (text: string, xPx: number, yPx: number): LabelShape =>
+    label(text, at(xPx, yPx), 'right', 'axisName');
   const areas: Shape[] = [];
   const area = (role: Role, from: number, to: number): void => {
     const low = Math.max(from, yAxis.least);
@@ -104,58 +121,63 @@ export function chartOf(asked: ChartAsked): Chart {
       'below',
       'axisName',
     ),
-    label(
-      withUnit(set.reading.label, set.reading.quantity, style),
-      at(leftPx, topPx / 2),
-      'right',
-      'axisName',
+    bareLabel(uprightName(set, style), 2 * GAP_PX - BARE_BESIDE, rowPx / 2),
+    ...legend.entries.map(({ name, wordsPx, row }) =>
+      bareLabel(name, wordsPx - BARE_BESIDE, (row + 0.5) * rowPx),
     ),
   ];
+  const samples: Shape[] = legend.entries.flatMap(({ role, sign, fromPx, toPx, signPx, row }) => {
+    const yPx = (row + 0.5) * rowPx;
+    return [
+      ...(toPx > fromPx ? [line(role, [at(fromPx, yPx), at(toPx, yPx)])] : []),
+      mark(role, sign, at(signPx, yPx)),
+    ];
+  });
+
   const lines: Shape[] = [];
-  const names: Shape[] = [];
-  const taken: number[] = [];
+  const signs: MarkShape[] = [];
+  const wanted: WantedLabel[] = [];
   const [first, ...others] = set.curves;
-  const kept = others.filter(({ of }) => of === 'kept');
-  for (const placed of [...others, first]) {
-    if (placed !== first && sameLine(placed.curve, first.curve)) continue;
-    const role = roleOf(placed, kept);
-    const stretches = stretchesIn(placed, xAxis, yAxis, at);
-    for (const stretch of stretches)
-      lines.push(stretch.length === 1 ? dot(role, stretch[0]) : line(role, stretch));
-    const end = stretches.at(-1)?.at(-1);
-    if (end !== undefined && set.curves.length > 1) {
-      let yPx = heightPx - end.y;
-      while (taken.some((other) => Math.abs(other - yPx) < LINE * textPx + 3)) yPx -= LINE * textPx + 3;
-      taken.push(yPx);
-      names.push(label(placed.name, at(end.x, Math.max(topPx, yPx)), 'left', role));
-    }
+  if (first.place !== null && first.place >= set.from && first.place <= set.to) {
+    const xPx = xAxis.px(first.place);
+    lines.push(line('curveCursor', [at(xPx, topPx), at(xPx, bottomPx)]));
   }
-  const { place, value } = first;
-  if (typeof value === 'number' && place >= set.from && place <= set.to) {
+  for (const placed of [...others.reverse(), first]) {
+    const { role, sign } = lookOf(placed);
+    if (placed.under === null)
+      for (const stretch of stretchesIn(placed, xAxis, yAxis, at))
+        lines.push(stretch.length === 1 ? mark(role, 'dot', stretch[0]) : line(role, stretch));
+    const { name, place, value } = placed;
+    if (place === null || typeof value !== 'number' || place < set.from || place > set.to) continue;
     const here = at(xAxis.px(place), yAxis.px(value));
-    lines.push(line('curveCursor', [at(xAxis.px(place), topPx), at(xAxis.px(place), bottomPx)]));
-    lines.push({ kind: 'mark', role: 'curveMark', at: here, sign: 'ring', radiusPx: 6 });
-    const text = writeNumber(value, set.reading.quantity, style).text;
+    const isNow = placed === first;
+    signs.push(isNow ? { ...mark('curveMark', sign, here), radiusPx: NOW_RADIUS } : mark(role, sign, here));
+    // Over a dial all stand one above the other, and there the legend has to do.
+    if (!isNow && (placed.of !== 'state' || !set.overTravel)) continue;
+    const text = isNow ? writeNumber(value, set.reading.quantity, style).text : name;
     const spot = here.x > (leftPx + rightPx) / 2 ? 'left' : 'right';
-    names.push({ ...label(text, here, spot, 'curveNow'), shiftPx: { x: 0, y: LINE * textPx + 2 } });
+    wanted.unshift({ role, text, at: here, spot, sizePx: textPx, startPx: { x: 0, y: LINE * textPx + 2 } });
   }
+  const around: Box[] = [
+    { left: 0, top: 0, right: widthPx, bottom: topPx - 2 },
+    { left: 0, top: bottomPx, right: widthPx, bottom: heightPx },
+    { left: 0, top: 0, right: leftPx, bottom: heightPx },
+    ...signs.map(({ at: { x, y } }) => boxAround(x, heightPx - y, NOW_RADIUS)),
+  ];
+  const view: View = { scale: 1, turn: 0, xPx: 0, yPx: heightPx };
+  const names = placeLabels(wanted, view, widthPx, heightPx, around);
   return {
     scene: [
       { name: 'zones', ink: 1, shapes: areas },
-      { name: 'construction', ink: 1, shapes: [...grid, ...lines] },
+      { name: 'construction', ink: 1, shapes: [...grid, ...lines, ...signs, ...samples] },
       { name: 'labels', ink: 1, shapes: [...words, ...names] },
     ],
-    view: { scale: 1, turn: 0, xPx: 0, yPx: heightPx },
+    view,
     leftPx,
     rightPx,
     topPx,
     bottomPx,
   };
-}
-
-function roleOf(placed: PlacedCurve, kept: readonly PlacedCurve[]): Role {
-  if (placed.of === 'now') return 'curveNow';
-  return placed.of === 'baseline' ? 'curveBaseline' : KEPT_ROLES[kept.indexOf(placed) % KEPT_ROLES.length];
 }
 
 /** The span of all curves and of the band; for zones neutral is always in sight. */
@@ -173,20 +195,17 @@ function yEnds(set: CurveSet, band: Band | null, zones: number | null): { from: 
       };
 }
 
-/** The curve's places with its bike's own among them, broken where the reading has no number. */
+/** The curve's places, broken where the reading has no number. */
 function stretchesIn(
-  { curve, place, value }: PlacedCurve,
+  { curve }: PlacedCurve,
   xAxis: Axis,
   yAxis: Axis,
   at: (xPx: number, yPx: number) => Point,
 ): Point[][] {
-  const points = curve.x.map((x, i) => ({ x, y: curve.y[i] }));
-  const [low, high] = [curve.x[0] ?? Infinity, curve.x[curve.x.length - 1] ?? -Infinity];
-  if (place > low && place < high && !curve.x.includes(place)) points.push({ x: place, y: value });
-  points.sort((a, b) => a.x - b.x);
   const stretches: Point[][] = [];
   let open = false;
-  for (const { x, y } of points) {
+  for (const [i, x] of curve.x.entries()) {
+    const y = curve.y[i];
     if (typeof y !== 'number') {
       open = false;
       continue;
@@ -220,6 +239,10 @@ function box(role: Role, from: Point, to: Point): Shape {
   };
 }
 
-function dot(role: Role, at: Point): Shape {
-  return { kind: 'mark', role, at, sign: 'dot', radiusPx: 3 };
+function mark(role: Role, sign: MarkShape['sign'], at: Point): MarkShape {
+  return { kind: 'mark', role, at, sign, radiusPx: sign === 'dot' ? 3.5 : SIGN_RADIUS };
+}
+
+function boxAround(xPx: number, yPx: number, halfPx: number): Box {
+  return { left: xPx - halfPx, top: yPx - halfPx, right: xPx + halfPx, bottom: yPx + halfPx };
 }

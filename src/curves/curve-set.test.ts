@@ -14,7 +14,7 @@ import type { Setup } from '../core/chassis/setup.ts';
 import { chartOf } from './chart.ts';
 import { CURVE_AXES } from './curve-axes.ts';
 import { curveSet, sameLine, type CurveSource } from './curve-set.ts';
-import { curveCsv, curveRows, fewRows } from './curve-table.ts';
+import { curveCsv, curveRows, fewRows, hereText } from './curve-table.ts';
 import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } from './curve-words.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
@@ -23,7 +23,15 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 function source(bike: Bike, setup: Setup, state: RideState, name = 'Now'): CurveSource {
   const stance = standBike(bike, setup, state);
   if (!stance.ok) throw new Error(stance.reason);
-  return { name, of: name === 'Now' ? 'now' : 'kept', bike, setup, state, stance };
+  return {
+    name,
+    of: name === 'Now' ? 'now' : 'kept',
+    slot: name === 'Now' ? null : 0,
+    bike,
+    setup,
+    state,
+    stance,
+  };
 }
 
 const axis = (key: string) => {
@@ -37,7 +45,9 @@ const dialled = source(plainBike, plainSetup, 'asDialled');
 describe('a curve', () => {
   it('over rear travel is what the bike reads when dialled there, at every place', () => {
     const [{ curve }] = curveSet(antiSquat, axis('rearTravel'), [dialled]).curves;
-    expect(curve.x).toHaveLength(121);
+    // Even places, and the one where it stands.
+    expect(curve.x).toHaveLength(122);
+    expect(curve.x).toContain(40);
     curve.x.forEach((rearTravelUsed, i) => {
       const on = standBike(plainBike, { ...plainSetup, rearTravelUsed }, 'asDialled');
       if (!on.ok) throw new Error(on.reason);
@@ -98,7 +108,7 @@ describe('the words of a curve', () => {
   it('tell over which part it lies within a band', () => {
     const ys = set.curves[0].curve.y as number[];
     const most = ys[0] - 1;
-    expect(plain(bandWords(set, { least: ys[120], most }, style))).toMatch(
+    expect(plain(bandWords(set, { least: ys[ys.length - 1], most }, style))).toMatch(
       /^Within the target band from .* to 130\.0 mm\.$/,
     );
     expect(bandWords(set, { least: 900, most: 901 }, style)).toBe('Nowhere within the target band.');
@@ -111,20 +121,32 @@ describe('the figures of curves', () => {
 
   it('are rows with a value for each curve, few of them from end to end on the page', () => {
     const rows = curveRows(set);
-    expect(rows).toHaveLength(121);
+    expect(rows).toHaveLength(122);
     expect(rows[60].values).toEqual(set.curves.map(({ curve }) => curve.y[60]));
     const few = fewRows(rows, 13);
-    expect([few[0].x, few[12].x, few.length]).toEqual([0, 130, 13]);
+    const even = Array.from({ length: 13 }, (_, i) => (i * 130) / 12);
+    expect(few.map(({ x }) => x)).toEqual(
+      [...even, 40].sort((a, b) => a - b).map((x) => expect.closeTo(x, 9)),
+    );
+    expect(few.map(({ here }) => here).filter((here) => here.length > 0)).toEqual([['Now', 'Kept 1']]);
+    expect(few.map(hereText).filter((text) => text !== '')).toEqual(['all']);
   });
 
   it('are CSV with units in the head, and semicolons where commas are decimals', () => {
     const lines = curveCsv(set, style).split('\r\n');
-    expect(lines[0]).toBe('Rear travel [mm],"Anti-squat, now [%]","Anti-squat, kept 1 [%]",Why empty');
-    expect(lines).toHaveLength(123);
-    const [x, y] = lines[61].split(',').map(Number);
-    expect([x, y]).toEqual([65, Number((set.curves[0].curve.y[60] as number).toFixed(5))]);
+    expect(lines[0]).toBe(
+      'Rear travel [mm],"Anti-squat, now [%]","Anti-squat, kept 1 [%]",Stands here,Why empty',
+    );
+    expect(lines).toHaveLength(124);
+    expect(lines.find((line) => line.startsWith('40.00000,'))).toMatch(/,Now; Kept 1,$/);
+    const at65 = lines.find((line) => line.startsWith('65.00000,')) ?? '';
+    const [x, y] = at65.split(',').map(Number);
+    expect([x, y]).toEqual([
+      65,
+      Number((set.curves[0].curve.y[set.curves[0].curve.x.indexOf(65)] as number).toFixed(5)),
+    ]);
     const comma = curveCsv(set, { system: 'metric', decimal: ',' }).split('\r\n');
-    expect(comma[61].split(';')[0]).toBe('65,00000');
+    expect(comma.map((line) => line.split(';')[0])).toContain('65,00000');
   });
 });
 

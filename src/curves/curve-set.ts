@@ -1,30 +1,39 @@
 /** One reading along one axis for several bikes at once: the present one, the baseline, those kept, other ride states. */
 import type { Bike } from '../core/chassis/bike.ts';
 import type { Setup } from '../core/chassis/setup.ts';
-import { curveOf, sweep, sweepPlace, type Curve } from '../core/effects/sweep.ts';
+import { curveAlong, standingAlong, sweepPlace, type Curve } from '../core/effects/sweep.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
+import type { NoStand } from '../core/springs/no-stand.ts';
 import type { RideState } from '../core/springs/ride-state.ts';
 import type { StandingBike } from '../core/springs/stand-bike.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import type { CurveAxis } from './curve-axes.ts';
 
-/** A standing bike with what it was made of, and how its curve is drawn and called. */
+/** A bike with how it stands, or why it does not, and how its curve is drawn and called. */
 export interface CurveSource {
   readonly name: string;
-  readonly of: 'now' | 'baseline' | 'kept';
+  readonly of: 'now' | 'baseline' | 'kept' | 'state';
+  /** Which of the ways to draw a line beside the present one it has, from 0; null for the present one and the baseline. */
+  readonly slot: number | null;
   readonly bike: Bike;
   readonly setup: Setup;
   readonly state: RideState;
-  readonly stance: StandingBike;
+  readonly stance: StandingBike | NoStand;
 }
 
-/** A curve and the place on it where its bike stands, all in metric units. */
+/** A curve and the place where its bike stands, all in metric units. */
 export interface PlacedCurve {
   readonly name: string;
   readonly of: CurveSource['of'];
+  readonly slot: number | null;
   readonly curve: Curve;
-  readonly place: number;
-  readonly value: number | AbsentReason;
+  /** The name of an earlier curve that is the same line; null when it is a line of its own. */
+  readonly under: string | null;
+  /** Where on the axis it stands and what it reads there, which on an axis of both travels may lie beside the line. */
+  readonly place: number | null;
+  readonly value: number | AbsentReason | null;
+  /** Why it stands nowhere; null when it stands. */
+  readonly noStand: NoStand | null;
 }
 
 export interface CurveSet {
@@ -33,52 +42,159 @@ export interface CurveSet {
   /** Ends of the axis, in the metric unit of its quantity. */
   readonly from: number;
   readonly to: number;
+  /** Whether the axis is one of travel, along which each curve has a place of its own. */
+  readonly overTravel: boolean;
   /** The present bike's first. */
   readonly curves: readonly PlacedCurve[];
 }
 
+export interface AxisEnds {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What a sweep depends on; over a dial it asks nowhere how the bike stands. */
+type Swept = Pick<CurveSource, 'bike' | 'setup' | 'state'> & Partial<Pick<CurveSource, 'stance'>>;
+
 /** Places along the axis: close enough that no bend shows corners on a wide screen, and every tenth part is one. */
 const PLACES = 121;
+/** Two places nearer to each other than this part of the axis are one. */
+const SAME_PLACE = 1e-9;
+/** Lines are the same where no two of their values differ by this part of the last digit that is written. */
+const SAME_DIGIT = 1 / 20;
+
+/** The range of the axis for the present bike, widened to where it stands. */
+export function axisEnds(axis: CurveAxis, { bike, setup, stance }: CurveSource): AxisEnds {
+  const { least, most } = axis.range(bike);
+  const along = axis.axis(bike);
+  if (!stance.ok && along.kind === 'travel') return { from: least, to: most };
+  const place = sweepPlace(along, setup, stance.ok ? stance.travel : { front: 0, rear: 0 });
+  return { from: Math.min(least, place), to: Math.max(most, place) };
+}
 
 /**
- * The curves over the range of the first bike, widened to where it stands. Each keeps its own travel and dials apart
- * from what is varied; over a dial each is read in its own ride state, settled anew at every place.
+ * The even places of a curve; null over travel when the bike does not stand, since then nothing says where its other end
+ * is. Each keeps its own travel and dials apart from what is varied, and over travel what it carries in its ride state.
+ * Over a dial it is read in its ride state, settled anew at every place.
+ */
+export function evenCurve(
+  reading: Reading,
+  axis: CurveAxis,
+  { from, to }: AxisEnds,
+  source: Swept,
+): Curve | null {
+  const asked = askedOf(source, axis);
+  return asked === null ? null : curveAlong({ ...asked, from, to, count: PLACES }, reading);
+}
+
+function askedOf({ bike, setup, state, stance }: Swept, axis: CurveAxis) {
+  const along = axis.axis(bike);
+  if (along.kind === 'dial') return { bike, setup, travel: { front: 0, rear: 0 }, state, axis: along };
+  return stance?.ok === true ? { bike, setup, travel: stance.travel, as: stance, axis: along } : null;
+}
+
+/**
+ * The curves of all sources, with the exact places where they stand among the even ones. `even` are those of
+ * `evenCurve`, one for each source, where they are at hand already.
  */
 export function curveSet(
   reading: Reading,
   axis: CurveAxis,
   sources: readonly [CurveSource, ...CurveSource[]],
+  ends: AxisEnds = axisEnds(axis, sources[0]),
+  even: readonly (Curve | null)[] = sources.map((source) => evenCurve(reading, axis, ends, source)),
 ): CurveSet {
-  const [first] = sources;
-  const { least, most } = axis.range(first.bike);
-  const place = sweepPlace(axis.axis(first.bike), first.setup, first.stance.travel);
-  const from = Math.min(least, place);
-  const to = Math.max(most, place);
+  const { from, to } = ends;
+  const places = sources.map((source) => placeOf(source, axis));
+  const besides = [...new Set(places)].filter((x) => x !== null && x >= from && x <= to) as number[];
+  const curves: PlacedCurve[] = [];
+  sources.forEach((source, i) => {
+    const { name, of, slot, stance } = source;
+    const at = even[i];
+    const curve =
+      at === null
+        ? noCurve(reading, axis)
+        : withPlaces(at, source, reading, axis, besides, SAME_PLACE * (to - from));
+    const same = curves.find((other) => other.under === null && sameLine(curve, other.curve));
+    curves.push({
+      name,
+      of,
+      slot,
+      curve,
+      under: same?.name ?? null,
+      place: places[i],
+      value: stance.ok ? metricOf(reading, stance) : null,
+      noStand: stance.ok ? null : stance,
+    });
+  });
+  const overTravel = axis.axis(sources[0].bike).kind === 'travel';
+  return { reading, axis, from, to, overTravel, curves };
+}
+
+function placeOf({ bike, setup, stance }: CurveSource, axis: CurveAxis): number | null {
+  return stance.ok ? sweepPlace(axis.axis(bike), setup, stance.travel) : null;
+}
+
+function metricOf(reading: Reading, stance: StandingBike): number | AbsentReason {
+  const value = reading.read(stance);
+  return typeof value === 'number' ? QUANTITIES[reading.quantity].fromCore(value) : value;
+}
+
+function noCurve(reading: Reading, axis: CurveAxis): Curve {
   return {
-    reading,
-    axis,
-    from,
-    to,
-    curves: sources.map(({ name, of, bike, setup, state, stance }): PlacedCurve => {
-      const along = axis.axis(bike);
-      const asked = { bike, setup, travel: stance.travel, state, axis: along, from, to, count: PLACES };
-      const value = reading.read(stance);
-      return {
-        name,
-        of,
-        curve: curveOf(sweep(asked), reading),
-        place: sweepPlace(along, setup, stance.travel),
-        value: typeof value === 'number' ? QUANTITIES[reading.quantity].fromCore(value) : value,
-      };
-    }),
+    key: reading.key,
+    xQuantity: axis.quantity,
+    xUnit: QUANTITIES[axis.quantity].fileUnit,
+    yQuantity: reading.quantity,
+    yUnit: QUANTITIES[reading.quantity].fileUnit,
+    x: [],
+    y: [],
+    lowStop: null,
+    highStop: null,
   };
 }
 
-/** Whether two curves are one line: the second then lies under the first and only its name can tell of it. */
+/** The curve read at some places more, as far as it reaches. */
+function withPlaces(
+  curve: Curve,
+  source: CurveSource,
+  reading: Reading,
+  axis: CurveAxis,
+  besides: readonly number[],
+  near: number,
+): Curve {
+  const asked = askedOf(source, axis);
+  const low = curve.x[0];
+  const high = curve.x[curve.x.length - 1];
+  const missing = besides.filter(
+    (x) => x >= low && x <= high && !curve.x.some((other) => Math.abs(other - x) <= near),
+  );
+  if (missing.length === 0 || asked === null) return curve;
+  const standsAt = standingAlong(asked);
+  const points = curve.x.map((x, i) => ({ x, y: curve.y[i] }));
+  for (const x of missing) {
+    const on = standsAt(x, source.stance.ok ? source.stance.travel : undefined);
+    if (on.ok) points.push({ x, y: metricOf(reading, on) });
+  }
+  points.sort((a, b) => a.x - b.x);
+  return { ...curve, x: points.map(({ x }) => x), y: points.map(({ y }) => y) };
+}
+
+/** Whether two curves are one line as far as figures are written; those without a place are no line. */
 export function sameLine(a: Curve, b: Curve): boolean {
+  const least = SAME_DIGIT / 10 ** QUANTITIES[a.yQuantity].metric.digits;
   return (
+    a.x.length > 0 &&
     a.x.length === b.x.length &&
     a.x.every((x, i) => x === b.x[i]) &&
-    a.y.every((y, i) => Object.is(y, b.y[i]))
+    a.y.every((y, i) => {
+      const other = b.y[i];
+      return typeof y === 'number' && typeof other === 'number' ? Math.abs(y - other) < least : y === other;
+    })
   );
+}
+
+/** Whether two places of the axis are one. */
+export function samePlace({ from, to }: AxisEnds, a: number, b: number): boolean {
+  return Math.abs(a - b) <= SAME_PLACE * (to - from);
 }

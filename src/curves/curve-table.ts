@@ -2,26 +2,41 @@
 import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/quantity.ts';
-import type { CurveSet } from './curve-set.ts';
+import { samePlace, type CurveSet } from './curve-set.ts';
 import { withUnit } from './curve-words.ts';
 
 /** One place in metric units; a value is null where that bike does not stand there. */
 export interface CurveRow {
   readonly x: number;
   readonly values: readonly (number | AbsentReason | null)[];
+  /** The names of those that stand at this very place. */
+  readonly here: readonly string[];
 }
 
-export function curveRows({ curves }: CurveSet): CurveRow[] {
+/** The head of the column that names who stands at the place of a row. */
+export const HERE_HEAD = 'Stands here';
+
+export function curveRows(set: CurveSet): CurveRow[] {
+  const { curves } = set;
   const at = curves.map(({ curve }) => new Map(curve.x.map((x, i) => [x, curve.y[i]])));
   return [...new Set(at.flatMap((map) => [...map.keys()]))]
     .sort((a, b) => a - b)
-    .map((x) => ({ x, values: at.map((map) => map.get(x) ?? null) }));
+    .map((x) => ({
+      x,
+      values: at.map((map) => map.get(x) ?? null),
+      here: curves.flatMap(({ name, place }) => (place !== null && samePlace(set, place, x) ? [name] : [])),
+    }));
 }
 
-/** At most `count` rows, evenly picked, the first and the last among them. */
+/** The rows nearest to `count` even places, the first and the last among them, and those where somebody stands. */
 export function fewRows(rows: readonly CurveRow[], count: number): CurveRow[] {
   if (rows.length <= count) return [...rows];
-  return Array.from({ length: count }, (_, i) => rows[Math.round((i * (rows.length - 1)) / (count - 1))]);
+  const low = rows[0].x;
+  const step = (rows[rows.length - 1].x - low) / (count - 1);
+  const even = Array.from({ length: count }, (_, i) =>
+    rows.reduce((a, b) => (Math.abs(b.x - low - i * step) < Math.abs(a.x - low - i * step) ? b : a)),
+  );
+  return rows.filter((row) => row.here.length > 0 || even.includes(row));
 }
 
 /** The heads of the columns with their units: the axis, then each curve by its name. */
@@ -38,6 +53,11 @@ const EXTRA_DIGITS = 4;
 const reasonOf = (value: number | AbsentReason | null): string =>
   value === null ? 'does not stand there' : typeof value === 'string' ? ABSENT_WORDS[value] : '';
 
+/** Who stands at the place of a row, in few words. */
+export function hereText({ here, values }: CurveRow): string {
+  return here.length > 1 && here.length === values.length ? 'all' : here.join(', ');
+}
+
 /** One value as words on the page; a dash with nothing to say. */
 export function cellText(
   value: number | AbsentReason | null,
@@ -49,7 +69,8 @@ export function cellText(
 
 /**
  * The rows as CSV (RFC 4180) in the user's unit and decimal sign; with a decimal comma the columns part at semicolons,
- * as spreadsheets of those countries expect. A place without a number is empty, and the last column says why.
+ * as spreadsheets of those countries expect. One column says who stands at the place of a row; a place without a number
+ * is empty, and the last column says why.
  */
 export function curveCsv(set: CurveSet, style: NumberStyle): string {
   const separator = style.decimal === ',' ? ';' : ',';
@@ -60,13 +81,27 @@ export function curveCsv(set: CurveSet, style: NumberStyle): string {
     /["\r\n,;]/.test(text) && (text.includes(separator) || /["\r\n]/.test(text))
       ? `"${text.replaceAll('"', '""')}"`
       : text;
+  const names = set.curves.map(({ name }) => name);
   const lines = [
-    [...columnHeads(set, style), 'Why empty'],
-    ...curveRows(set).map(({ x, values }) => [
+    [...columnHeads(set, style), HERE_HEAD, 'Why empty'],
+    ...curveRows(set).map(({ x, values, here }) => [
       number(x, set.axis.quantity),
       ...values.map((value) => (typeof value === 'number' ? number(value, set.reading.quantity) : '')),
-      [...new Set(values.map(reasonOf).filter((reason) => reason !== ''))].join('; '),
+      here.join('; '),
+      whyEmpty(values, names),
     ]),
   ];
   return lines.map((cells) => `${cells.map(quoted).join(separator)}\r\n`).join('');
+}
+
+/** The reasons of one row, with whom they hold for unless it is everybody. */
+function whyEmpty(values: readonly (number | AbsentReason | null)[], names: readonly string[]): string {
+  const reasons = values.map(reasonOf);
+  return [...new Set(reasons)]
+    .filter((reason) => reason !== '')
+    .map((reason) => {
+      const whose = names.filter((_, i) => reasons[i] === reason);
+      return whose.length === names.length ? reason : `${whose.join(', ')}: ${reason}`;
+    })
+    .join('; ');
 }

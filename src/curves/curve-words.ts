@@ -3,7 +3,7 @@ import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
 import { noStandWords } from '../core/springs/no-stand.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { shownUnit, type QuantityKey } from '../core/units/quantity.ts';
-import { sameLine, type CurveSet, type PlacedCurve } from './curve-set.ts';
+import type { CurveSet, PlacedCurve } from './curve-set.ts';
 
 /** A name with its unit in brackets, such as `Trail [mm]`; a plain number has none. */
 export function withUnit(name: string, quantity: QuantityKey, style: NumberStyle): string {
@@ -52,7 +52,7 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
     const found = curve.y[i];
     return typeof found === 'number' ? [{ x: at, y: found }] : [];
   });
-  const now = typeof value === 'number' ? ` Now ${y(value)} at ${x(place)}.` : '';
+  const now = typeof value === 'number' && place !== null ? ` Now ${y(value)} at ${x(place)}.` : '';
   if (points.length === 0) return `No number anywhere along it.${now}`;
   const turns = turnsOf(points);
   const [begin, ...rest] = turns;
@@ -68,16 +68,25 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
 export function chartNotes(set: CurveSet, style: NumberStyle): string[] {
   const [first, ...others] = set.curves;
   const notes = notesOf(first, set, style);
-  for (const other of others) {
-    if (sameLine(first.curve, other.curve)) notes.push(`${other.name}: the same line.`);
-    else
-      notes.push(
-        ...notesOf(other, set, style)
-          .filter((note) => !notes.includes(note))
-          .map((note) => `${other.name}: ${note}`),
-      );
+  for (const other of others.filter(({ under }) => under === null)) {
+    notes.push(
+      ...notesOf(other, set, style)
+        .filter((note) => !notes.includes(note))
+        .map((note) => `${other.name}: ${note}`),
+    );
+    if (other.noStand !== null)
+      notes.push(`${other.name}: does not stand like this. ${noStandWords(other.noStand, style)}`);
+  }
+  for (const { name } of set.curves) {
+    const same = others.filter(({ under }) => under === name).map((other) => other.name);
+    if (same.length > 0)
+      notes.push(`${listed(same)}: the same line${name === first.name ? '' : ` as ${name}`}.`);
   }
   return notes;
+}
+
+function listed(names: readonly string[]): string {
+  return names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 }
 
 function notesOf({ curve }: PlacedCurve, { axis }: CurveSet, style: NumberStyle): string[] {
@@ -91,6 +100,35 @@ function notesOf({ curve }: PlacedCurve, { axis }: CurveSet, style: NumberStyle)
   const reasons = new Set(curve.y.filter((value): value is AbsentReason => typeof value === 'string'));
   return [...stops, ...[...reasons].map((reason) => `Gap: ${ABSENT_WORDS[reason]}.`)];
 }
+
+/**
+ * Where the bike stands in each ride state that is drawn, and what it reads there; empty without any. Over travel it also
+ * says how the lines come apart.
+ */
+export function statesWords(set: CurveSet, style: NumberStyle): string {
+  const { reading, axis, curves } = set;
+  const states = curves.filter(({ of }) => of === 'state');
+  if (states.length === 0) return '';
+  const travel = OTHER_END[axis.key];
+  const figures = [curves[0], ...states].flatMap(({ name, place, value }) => {
+    if (place === null || value === null) return [];
+    const read =
+      typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : ABSENT_WORDS[value];
+    return [
+      travel === undefined
+        ? `${name} ${read}`
+        : `${name} ${read} at ${writeNumber(place, axis.quantity, style).text}`,
+    ];
+  });
+  return `${figures.join('; ')}.${travel === undefined ? '' : ` ${travel}`}`;
+}
+
+/** What becomes of the end that an axis of travel does not vary, by the axis's key. */
+const OTHER_END: Readonly<Record<string, string>> = {
+  rearTravel: 'Each line has the fork where that state puts it.',
+  frontTravel: 'Each line has the rear where that state puts it.',
+  bothTravels: 'A sign beside its line stands where the ends are not used alike, as the line has them.',
+};
 
 export type Zone = 'lift' | 'neutral' | 'squat' | 'proSquat';
 

@@ -25,7 +25,16 @@ function plotted(sign: MarkShape['sign'], scale = VIEW.scale) {
 
 it('every sign reaches its radius from its place, at every scale', () => {
   for (const scale of [0.05, 0.5, 8])
-    for (const sign of ['dot', 'ring', 'cross', 'quartered', 'diamond'] as const) {
+    for (const sign of [
+      'dot',
+      'ring',
+      'cross',
+      'quartered',
+      'diamond',
+      'square',
+      'triangle',
+      'wedge',
+    ] as const) {
       const centre = toScreen({ ...VIEW, scale }, AT);
       const reach = plotted(sign, scale).flatMap(({ places, arcs }) => [
         ...places.map((place) => Math.hypot(place.x - centre.x, place.y - centre.y)),
@@ -33,6 +42,11 @@ it('every sign reaches its radius from its place, at every scale', () => {
       ]);
       expect(Math.max(...reach)).toBeCloseTo(9, 9);
     }
+});
+
+it('a triangle points up and a wedge down', () => {
+  const tip = (sign: MarkShape['sign']) => plotted(sign)[0].places[0].y - SCREEN.y;
+  expect([tip('triangle'), tip('wedge')]).toEqual([-9, 9]);
 });
 
 it('a ring is filled with its role’s fill, a dot with its ink, and a cross with nothing', () => {

@@ -5,6 +5,9 @@ import type { MarkShape } from './shape.ts';
 import type { Theme } from './theme.ts';
 import { toScreen, type View } from './view.ts';
 
+/** A corner of an even triangle that stands on its base: how far to the side of its middle it lies, as a part of the radius. */
+const CORNER = Math.sqrt(3) / 2;
+
 /** A sign hides the lines under it, except a cross, which has no inside. */
 export function plotMark(
   { role, at, sign, radiusPx: r }: MarkShape,
@@ -42,13 +45,22 @@ export function plotMark(
       plotter.paint({ ...edged, fill: null });
       break;
     case 'diamond':
-      plotter.move(x, y - r);
-      plotter.line(x + r, y);
-      plotter.line(x, y + r);
-      plotter.line(x - r, y);
-      plotter.close();
+      outline(plotter, [x, y - r, x + r, y, x, y + r, x - r, y]);
       plotter.paint(edged);
       break;
+    case 'square': {
+      const half = r * Math.SQRT1_2;
+      outline(plotter, [x - half, y - half, x + half, y - half, x + half, y + half, x - half, y + half]);
+      plotter.paint(edged);
+      break;
+    }
+    case 'triangle':
+    case 'wedge': {
+      const down = sign === 'triangle' ? r : -r;
+      outline(plotter, [x, y - down, x + CORNER * r, y + down / 2, x - CORNER * r, y + down / 2]);
+      plotter.paint(edged);
+      break;
+    }
     case 'quartered':
       circle(plotter, x, y, r);
       plotter.paint(edged);
@@ -66,5 +78,12 @@ export function plotMark(
 function circle(plotter: Plotter, x: number, y: number, r: number): void {
   plotter.move(x + r, y);
   plotter.arc(x, y, r, 0, 2 * Math.PI);
+  plotter.close();
+}
+
+/** A closed outline through places given as x, y, x, y, …, px. */
+function outline(plotter: Plotter, [x, y, ...rest]: readonly number[]): void {
+  plotter.move(x, y);
+  for (let i = 0; i < rest.length; i += 2) plotter.line(rest[i], rest[i + 1]);
   plotter.close();
 }

@@ -85,10 +85,12 @@ export type Role =
   | 'axisName'
   | 'curveNow'
   | 'curveBaseline'
-  | 'curveKept1'
-  | 'curveKept2'
-  | 'curveKept3'
-  | 'curveKept4'
+  | 'curveBeside1'
+  | 'curveBeside2'
+  | 'curveBeside3'
+  | 'curveBeside4'
+  | 'curveBeside5'
+  | 'curveBeside6'
   | 'curveCursor'
   | 'curveMark'
   | 'highlight';
@@ -104,12 +106,12 @@ export interface PathShape {
   readonly arrows?: 'end' | 'both';
 }
 
-/** A small sign that keeps its size on the screen. */
+/** A small sign that keeps its size on the screen; a wedge is a triangle that stands on its point. */
 export interface MarkShape {
   readonly kind: 'mark';
   readonly role: Role;
   readonly at: Point;
-  readonly sign: 'dot' | 'ring' | 'cross' | 'quartered' | 'diamond';
+  readonly sign: 'dot' | 'ring' | 'cross' | 'quartered' | 'diamond' | 'square' | 'triangle' | 'wedge';
   readonly radiusPx: number;
 }
 

@@ -58,6 +58,8 @@ interface Palette {
   readonly trail: string;
   readonly braking: string;
   readonly chain: string;
+  readonly straw: string;
+  readonly brick: string;
   readonly squatZone: string;
   readonly neutralZone: string;
   readonly liftZone: string;
@@ -86,6 +88,8 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     trail: '#00875f',
     braking: '#8f3d74',
     chain: '#23272c',
+    straw: '#7a6200',
+    brick: '#b3202e',
     squatZone: '#0072b21c',
     neutralZone: '#009e7329',
     liftZone: '#d55e001f',
@@ -112,6 +116,8 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     trail: '#1fbf90',
     braking: '#e79ac6',
     chain: '#e9e7e2',
+    straw: OKABE_ITO.yellow,
+    brick: '#ff8f80',
     squatZone: '#56b4e924',
     neutralZone: '#009e7350',
     liftZone: '#e69f0026',
@@ -138,6 +144,8 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     trail: '#00664a',
     braking: '#7a1f5c',
     chain: '#000000',
+    straw: '#5f4b00',
+    brick: '#8c0018',
     squatZone: '#0072b22e',
     neutralZone: '#009e7355',
     liftZone: '#d55e0033',
@@ -222,11 +230,13 @@ function themeOf(name: ThemeName): Theme {
       axisLine: line(p.inkSoft, 1.5),
       axisName: line(p.inkSoft, 1),
       curveNow: line(p.squat, 3),
-      curveBaseline: line(p.shadow, 2, [6, 4]),
-      curveKept1: line(p.transfer, 2, [2, 3]),
-      curveKept2: line(p.trail, 2, [10, 4]),
-      curveKept3: line(p.braking, 2, [10, 3, 2, 3]),
-      curveKept4: line(p.ink, 2, [1, 4]),
+      curveBaseline: line(p.shadow, 2, [7, 5]),
+      curveBeside1: line(p.transfer, 2.25, [2, 3]),
+      curveBeside2: line(p.trail, 2.25, [13, 4]),
+      curveBeside3: line(p.braking, 2.25, [12, 3, 2, 3]),
+      curveBeside4: line(p.ink, 2, [12, 3, 2, 3, 2, 3]),
+      curveBeside5: line(p.straw, 2.25, [4, 2, 4, 7]),
+      curveBeside6: line(p.brick, 2.25, [1, 5]),
       curveCursor: line(p.inkSoft, 1, [3, 3]),
       curveMark: solid(p.background, p.squat, 2.5),
       highlight: line(p.squat, 5),

@@ -1,21 +1,23 @@
 /** The curves being looked at: which reading, against what, for which bikes, and the hand that moves along them. */
-import type { DialKey, NumberDialKey } from '../core/chassis/setup.ts';
+import type { DialKey, NumberDialKey, Setup } from '../core/chassis/setup.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import { driveWords } from '../core/drive/drive-words.ts';
 import { READINGS, readingsOf } from '../core/readings/all-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
-import { sweptTo } from '../core/effects/sweep.ts';
-import { RIDE_STATE_WORDS, type RideState } from '../core/springs/ride-state.ts';
+import { rideTable } from '../core/effects/ride-table.ts';
+import { sweptTo, type Curve } from '../core/effects/sweep.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/springs/ride-state.ts';
 import { CURVE_AXES, type CurveAxis } from '../curves/curve-axes.ts';
-import { curveSet, type CurveSet, type CurveSource } from '../curves/curve-set.ts';
+import { axisEnds, curveSet, evenCurve, type CurveSet, type CurveSource } from '../curves/curve-set.ts';
 import type { Band } from '../curves/curve-words.ts';
+import { MOST_BESIDE } from '../curves/line-look.ts';
 import type { BikeDocument, Dialled } from '../document/document.ts';
 import { setDial, type Edited } from '../document/edits.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
-import type { Standing, Stood } from './standing.svelte.ts';
+import type { Standing } from './standing.svelte.ts';
 
-/** More curves than these cannot be told apart. */
+/** So that kept curves leave room for ride states. */
 const MOST_KEPT = 4;
 /** Digits kept of a place along an axis of travel, mm. */
 const PLACE_DIGITS = 6;
@@ -23,6 +25,13 @@ const PLACE_DIGITS = 6;
 /** A setup kept for comparison, for as long as the page is open. */
 interface Kept extends Dialled {
   readonly name: string;
+  readonly slot: number;
+}
+
+/** A further ride state in which the present bike is drawn. */
+interface Further {
+  readonly state: RideState;
+  readonly slot: number;
 }
 
 export class Curves {
@@ -32,8 +41,8 @@ export class Curves {
   reading = $state.raw<Reading>(antiSquat);
   axis = $state.raw<CurveAxis>(CURVE_AXES[0]);
   kept = $state.raw<readonly Kept[]>([]);
-  /** A further ride state in which the present bike is drawn; over a dial it settles there. */
-  alsoIn = $state<RideState | null>(null);
+  /** The ride states that are ticked, in the order in which they were; each line keeps its look until it goes. */
+  further = $state.raw<readonly Further[]>([]);
   /** Whether the zones of the gas lie behind anti-squat. */
   zones = $state(true);
   #keptCount = 0;
@@ -45,22 +54,93 @@ export class Curves {
     CURVE_AXES.filter((axis) => axis.applies(this.#session.document.bike)),
   );
 
-  readonly set: CurveSet | null = $derived.by(() => {
-    const { live, baseline } = this.#standing;
+  /** The present bike as it is shown. */
+  readonly #now: CurveSource | null = $derived.by(() => {
+    const { live } = this.#standing;
     if (live === null) return null;
-    const { state } = live.asked;
-    const now: CurveSource = { name: 'Now', of: 'now', state, ...partsOf(live) };
-    const sources: [CurveSource, ...CurveSource[]] = [now];
-    if (baseline !== null) sources.push({ name: 'Baseline', of: 'baseline', state, ...partsOf(baseline) });
-    for (const { name, bike, setup } of this.kept) {
-      const stood = this.#standing.stand({ bike, setup });
-      if ('stance' in stood) sources.push({ name, of: 'kept', state, ...partsOf(stood) });
+    const { bike, setup, stance, asked } = live;
+    const read = asked.roll === null ? RIDE_STATE_WORDS[asked.state].toLowerCase() : 'rolling';
+    const name = this.further.length === 0 ? 'Now' : `Now (${read})`;
+    return { name, of: 'now', slot: null, bike, setup, state: asked.state, stance };
+  });
+  /** The same in each ride state that is ticked and is not the one it is shown in. */
+  readonly #inStates: readonly CurveSource[] = $derived.by(() => {
+    const now = this.#now;
+    if (now === null || this.further.length === 0) return [];
+    const table = rideTable(now.bike, now.setup, (state) => this.#standing.nearOf(state));
+    return table.flatMap(({ state, found }): CurveSource[] => {
+      const ticked = this.further.find((each) => each.state === state);
+      return ticked === undefined || this.isShown(state)
+        ? []
+        : [{ ...now, name: RIDE_STATE_WORDS[state], of: 'state', slot: ticked.slot, state, stance: found }];
+    });
+  });
+  /** The baseline and those kept, in the present ride state. */
+  readonly #besides: readonly CurveSource[] = $derived.by(() => {
+    const { baseline } = this.#standing;
+    const found: CurveSource[] = [];
+    if (baseline !== null) {
+      const { bike, setup, stance, asked } = baseline;
+      found.push({ name: 'Baseline', of: 'baseline', slot: null, bike, setup, state: asked.state, stance });
     }
-    if (this.alsoIn !== null && this.alsoIn !== state)
-      sources.push({ ...now, name: RIDE_STATE_WORDS[this.alsoIn], of: 'kept', state: this.alsoIn });
+    for (const { name, slot, bike, setup } of this.kept) {
+      const stood = this.#standing.stand({ bike, setup });
+      const stance = 'stance' in stood ? stood.stance : stood;
+      found.push({ name, of: 'kept', slot, bike, setup, state: this.#shownState, stance });
+    }
+    return found;
+  });
+  readonly #shownState: RideState = $derived.by(
+    () => this.#standing.live?.asked.state ?? this.#standing.state,
+  );
+  readonly #dial: NumberDialKey | null = $derived.by(() => {
+    const axis = this.axis.axis(this.#session.document.bike);
+    return axis.kind === 'dial' ? axis.dial : null;
+  });
+  readonly #bike = $derived.by(() => this.#now?.bike ?? null);
+  // One by one, and as plain numbers and one word, which tell by themselves whether they have changed.
+  readonly #from = $derived.by(() => (this.#now === null ? 0 : axisEnds(this.axis, this.#now).from));
+  readonly #to = $derived.by(() => (this.#now === null ? 0 : axisEnds(this.axis, this.#now).to));
+  /** The dials that a sweep over a dial leaves as they are. */
+  readonly #others: string = $derived.by(() => {
+    if (this.#now === null || this.#dial === null) return '';
+    return JSON.stringify({ ...this.#now.setup, [this.#dial]: 0 });
+  });
+  readonly #states: string = $derived.by(() =>
+    this.#now === null ? '' : [this.#now, ...this.#inStates].map(({ state }) => state).join(),
+  );
+  /** Over a dial, the present bike swept in each of its states: while that dial itself turns nothing is swept anew. */
+  readonly #overDial: readonly (Curve | null)[] = $derived.by(() => {
+    const bike = this.#bike;
+    if (bike === null || this.#others === '') return [];
+    const setup = JSON.parse(this.#others) as Setup;
+    const states = RIDE_STATES.filter((state) => this.#states.split(',').includes(state));
+    const ends = { from: this.#from, to: this.#to };
+    return states.map((state) => evenCurve(this.reading, this.axis, ends, { bike, setup, state }));
+  });
+  readonly #besidesEven: readonly (Curve | null)[] = $derived.by(() => {
+    const ends = { from: this.#from, to: this.#to };
+    return this.#besides.map((source) => evenCurve(this.reading, this.axis, ends, source));
+  });
+
+  readonly set: CurveSet | null = $derived.by(() => {
+    const now = this.#now;
+    if (now === null) return null;
+    const ends = { from: this.#from, to: this.#to };
+    const own = [now, ...this.#inStates];
+    const states = RIDE_STATES.filter((state) => own.some((source) => source.state === state));
+    const evenOf = (source: CurveSource): Curve | null =>
+      this.#dial === null
+        ? evenCurve(this.reading, this.axis, ends, source)
+        : this.#overDial[states.indexOf(source.state)];
     const { kind } = this.#session.document.bike.drive;
     const reading = readingsOf(kind).find(({ key }) => key === this.reading.key) ?? this.reading;
-    return curveSet(reading, { ...this.axis, label: driveWords(this.axis.label, kind) }, sources);
+    const axis = { ...this.axis, label: driveWords(this.axis.label, kind) };
+    return curveSet(reading, axis, [now, ...this.#besides, ...this.#inStates], ends, [
+      evenOf(now),
+      ...this.#besidesEven,
+      ...this.#inStates.map(evenOf),
+    ]);
   });
 
   constructor(session: BikeSession, standing: Standing, announcer: Announcer) {
@@ -86,8 +166,13 @@ export class Curves {
     this.zones = true;
   }
 
+  /** Whether one more line beside the present one and the baseline can still be told apart. */
+  get hasRoom(): boolean {
+    return this.kept.length + this.further.length < MOST_BESIDE;
+  }
+
   get canKeep(): boolean {
-    return this.kept.length < MOST_KEPT;
+    return this.kept.length < MOST_KEPT && this.hasRoom;
   }
 
   /** Keeps the present setup, so that its curve stays beside later ones. */
@@ -95,7 +180,29 @@ export class Curves {
     const { bike, setup } = this.#session.history.present;
     if (!this.canKeep) return;
     this.#keptCount += 1;
-    this.kept = [...this.kept, { name: `Kept ${this.#keptCount}`, bike, setup }];
+    this.kept = [...this.kept, { name: `Kept ${this.#keptCount}`, slot: this.#freeSlot(), bike, setup }];
+  }
+
+  isTicked(state: RideState): boolean {
+    return this.further.some((each) => each.state === state);
+  }
+
+  /** Whether the bike is shown in this state anyway, so that its line is the present one. */
+  isShown(state: RideState): boolean {
+    return this.#standing.roll === null && state === this.#shownState;
+  }
+
+  /** Draws the present bike in a further ride state, or no more; beyond what can be told apart nothing changes. */
+  tick(state: RideState, ticked: boolean): void {
+    const others = this.further.filter((each) => each.state !== state);
+    if (!ticked) this.further = others;
+    else if (this.hasRoom && !this.isTicked(state))
+      this.further = [...others, { state, slot: this.#freeSlot() }];
+  }
+
+  #freeSlot(): number {
+    const taken = [...this.kept, ...this.further].map(({ slot }) => slot);
+    return Array.from({ length: MOST_BESIDE }, (_, i) => i).find((i) => !taken.includes(i)) ?? 0;
   }
 
   drop(name: string): void {
@@ -153,8 +260,4 @@ export class Curves {
 
 function setNext(edited: Edited, key: DialKey, value: number): Edited {
   return edited.ok ? setDial(edited.value, key, Number(value.toFixed(PLACE_DIGITS))) : edited;
-}
-
-function partsOf({ bike, setup, stance }: Stood): Pick<CurveSource, 'bike' | 'setup' | 'stance'> {
-  return { bike, setup, stance };
 }

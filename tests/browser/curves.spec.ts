@@ -3,10 +3,11 @@ import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Download, type Page } from '@playwright/test';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { shockLeverage } from '../../src/core/readings/shock-leverage.ts';
 import { standBike } from '../../src/core/springs/stand-bike.ts';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument } from './support/bike-document.ts';
-import { cursor, curves, openCurves } from './support/curves.ts';
+import { cursor, curves, openCurves, stateBox } from './support/curves.ts';
 import {
   expectNoUndo,
   field,
@@ -104,18 +105,95 @@ test('a target band is drawn and told, and refuses ends the wrong way round', as
   await expect(curves(page)).toContainText('The lower end has to be below the upper one.');
 });
 
-test('a kept curve stays beside the next, and a ride state may lie over both', async ({ page }) => {
+test('a kept curve, the baseline and several ride states lie beside the present curve at once', async ({
+  page,
+}) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', REAR_TEETH);
+  await typeInto(page, dialOf('shockLength').label, '3');
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
   await typeInto(page, dialOf('shockLength').label, '6');
-  await curves(page)
-    .getByRole('combobox', { name: 'Also in ride state' })
-    .selectOption({ label: 'Rider up' });
+  for (const state of ['Rider up', 'On the gas']) await stateBox(page, state).check();
   const svg = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
-  for (const name of ['Now', 'Kept 1', 'Rider up', 'Baseline']) expect(svg).toContain(`>${name}<`);
+  for (const name of ['Now (topped out)', 'Kept 1', 'Rider up', 'On the gas', 'Baseline'])
+    expect(svg).toContain(`>${name}<`);
+  const dashes = (text: string) => new Set(text.match(/stroke-dasharray="[^"]+"/g));
+  expect(dashes(svg).size).toBeGreaterThan(4);
   await curves(page).getByRole('button', { name: 'Drop Kept 1' }).click();
   await expect(curves(page).getByRole('button', { name: 'Drop Kept 1' })).toBeHidden();
+  await stateBox(page, 'On the gas').uncheck();
+  const fewer = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
+  expect(fewer).toContain('>Rider up<');
+  for (const name of ['Kept 1', 'On the gas']) expect(fewer).not.toContain(`>${name}<`);
+});
+
+test('each ride state has a column in the file and in the table, as the bike reads there', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openCurves(page, 'Anti-squat', REAR_TEETH);
+  for (const state of ['Rider up', 'Mid-corner']) await stateBox(page, state).check();
+  const lines = readFileSync(await (await saved(page, 'Save figures as CSV')).path(), 'utf8')
+    .trimEnd()
+    .split('\r\n');
+  expect(lines[0]).toBe(
+    'Rear sprocket [teeth],"Anti-squat, now (topped out) [%]","Anti-squat, baseline [%]","Anti-squat, rider up [%]",' +
+      '"Anti-squat, mid-corner [%]",Stands here,Why empty',
+  );
+  const row = (lines.find((line) => line.startsWith('45.0000,')) ?? '').split(',');
+  expect(row[5]).toBe('Now (topped out); Baseline; Rider up; Mid-corner');
+  const { bike, setup } = await savedDocument(page);
+  for (const [column, state] of [
+    [3, 'riderUp'],
+    [4, 'midCorner'],
+  ] as const) {
+    const on = standBike(bike, setup, state);
+    if (!on.ok) throw new Error(on.reason);
+    expect(Number(row[column])).toBeCloseTo(antiSquat.read(on) as number, 3);
+  }
+  await curves(page).getByText('As a table').click();
+  const table = curves(page).getByRole('table');
+  await expect(table.getByRole('columnheader')).toHaveText([
+    /^Rear sprocket/,
+    /now \(topped out\)/,
+    /baseline/,
+    /rider up/,
+    /mid-corner/,
+    'Stands here',
+  ]);
+  await expect(table.getByRole('row', { name: /^45 / })).toContainText(Number(row[3]).toFixed(1));
+});
+
+test('over travel each state is named at its own place, and one that does not settle with its reason', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openCurves(page, shockLeverage.label, 'Rear travel');
+  await stateBox(page, 'Rider up').check();
+  await stateBox(page, 'On the gas').check();
+  const { bike, setup } = await savedDocument(page);
+  const on = standBike(bike, setup, 'riderUp');
+  if (!on.ok) throw new Error(on.reason);
+  await expect(curves(page)).toContainText(new RegExp(`Rider up [\\d.]+ at ${on.travel.rear.toFixed(1)}.mm`));
+  await expect(curves(page)).toContainText(/Rider up.*: the same line/);
+  const svg = curves(page).locator('svg[role="img"]');
+  await expect(svg.getByText('Rider up', { exact: true })).toHaveCount(2);
+  await typeInto(page, dialOf('gas').label, '1.5');
+  await expect(curves(page)).toContainText('On the gas: does not stand like this.');
+  await expect(svg.getByText('On the gas', { exact: true })).toHaveCount(1);
+});
+
+test('as many lines as can be told apart, and words where no more fit', async ({ page }) => {
+  await openPage(page);
+  await openCurves(page, 'Trail', REAR_TEETH);
+  await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
+  for (const state of ['Bike alone', 'Rider up', 'On the gas', 'On the brakes', 'Mid-corner'])
+    await stateBox(page, state).check();
+  await expect(stateBox(page, 'As dialled')).toBeDisabled();
+  await expect(curves(page).getByRole('button', { name: 'Keep this curve' })).toBeDisabled();
+  await expect(curves(page)).toContainText('Six lines beside Now and the baseline');
+  await stateBox(page, 'Rider up').uncheck();
+  await expect(stateBox(page, 'As dialled')).toBeEnabled();
 });
 
 test('figures are saved with units in the head, and the picture at twice its size', async ({ page }) => {
@@ -126,7 +204,9 @@ test('figures are saved with units in the head, and the picture at twice its siz
   const lines = readFileSync(await download.path(), 'utf8')
     .trimEnd()
     .split('\r\n');
-  expect(lines[0]).toBe('Rear sprocket [teeth],"Anti-squat, now [%]","Anti-squat, baseline [%]",Why empty');
+  expect(lines[0]).toBe(
+    'Rear sprocket [teeth],"Anti-squat, now [%]","Anti-squat, baseline [%]",Stands here,Why empty',
+  );
   const row = lines.find((line) => line.startsWith('45.0000,'));
   expect(plain(await readingText(page, 'Anti-squat'))).toContain(Number(row?.split(',')[1]).toFixed(1));
   const png = readFileSync(await (await saved(page, 'Save curves as PNG')).path());
@@ -147,6 +227,7 @@ for (const theme of ['paper', 'garage', 'sun'])
     await openPage(page);
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await openCurves(page, 'Anti-squat', 'Rear travel');
+    for (const state of ['Rider up', 'On the gas', 'Mid-corner']) await stateBox(page, state).check();
     await curves(page).getByText('As a table').click();
     const { violations } = await new AxeBuilder({ page }).analyze();
     const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');

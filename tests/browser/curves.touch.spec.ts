@@ -1,7 +1,10 @@
 /** The Curves tab under a finger. */
+import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { cursor, curves, openCurves } from './support/curves.ts';
-import { openPage } from './support/stand.ts';
+import { fingersOn, slide } from './support/fingers.ts';
+import { cursor, curves, openCurves, stateBox } from './support/curves.ts';
+import { savedDocument, standing } from './support/bike-document.ts';
+import { apart, middleOf, openPage } from './support/stand.ts';
 
 test('a finger chooses a curve and moves the bike along it, and nothing lies beside the screen', async ({
   page,
@@ -22,4 +25,44 @@ test('a finger chooses a curve and moves the bike along it, and nothing lies bes
     const size = await button.boundingBox();
     expect(size?.height, (await button.textContent()) ?? '').toBeGreaterThanOrEqual(44);
   }
+});
+
+test('two ride states by finger, a drag of the cursor that moves the Stand, and the figures saved', async ({
+  page,
+}) => {
+  await openPage(page);
+  await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
+  await openCurves(page, 'Trail', 'Rear travel');
+  for (const state of ['Rider up', 'On the gas']) {
+    const box = await stateBox(page, state).locator('..').boundingBox();
+    expect(box?.height).toBeGreaterThanOrEqual(44);
+    await stateBox(page, state).tap();
+    await expect(stateBox(page, state)).toBeChecked();
+  }
+  const picture = curves(page).locator('svg[role="img"]');
+  await picture.scrollIntoViewIfNeeded();
+  const box = await picture.boundingBox();
+  if (box === null) throw new Error('no chart');
+  const before = await middleOf(page, 'grip-shockLength');
+  const y = box.y + box.height - 80;
+  const fingers = await fingersOn(page);
+  await slide(fingers, { x: box.x + box.width * 0.3, y }, { x: box.x + box.width * 0.7, y }, 8);
+  expect(apart(await middleOf(page, 'grip-shockLength'), before)).toBeGreaterThan(3);
+  await fingers.lift();
+  const at = Number(await cursor(page).inputValue());
+  expect(at).toBeGreaterThan(60);
+  const document = await savedDocument(page);
+  expect(document.setup.rearTravelUsed).toBe(at);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    curves(page).getByRole('button', { name: 'Save figures as CSV' }).tap(),
+  ]);
+  const [head, ...rows] = readFileSync(await download.path(), 'utf8')
+    .trimEnd()
+    .split('\r\n');
+  expect(head).toContain('"Trail, now (as dialled) [mm]"');
+  for (const name of ['rider up', 'on the gas']) expect(head).toContain(`"Trail, ${name} [mm]"`);
+  const riderUp = standing(document, 'riderUp');
+  const here = rows.find((row) => /Rider up/.test(row)) ?? '';
+  expect(Number(here.split(',')[0])).toBeCloseTo(riderUp.travel.rear, 3);
 });

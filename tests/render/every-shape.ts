@@ -38,7 +38,9 @@ const lines: Shape[] = [
   pen().move(20, 700).line(800, 720).shape('tube', { widthMm: 30 }),
 ];
 
-const marks: Shape[] = (['dot', 'ring', 'cross', 'quartered', 'diamond'] as const).map((sign, i) => ({
+const marks: Shape[] = (
+  ['dot', 'ring', 'cross', 'quartered', 'diamond', 'square', 'triangle', 'wedge'] as const
+).map((sign, i) => ({
   kind: 'mark',
   role: 'centreOfGravity',
   at: { x: 200 * i, y: 900 },

@@ -76,7 +76,7 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
     }
   });
 
-  it('S8: the lines of the construction stand out from every area they cross by 3 to 1', () => {
+  it('S8: the lines of the construction and of charts stand out from every area they cross by 3 to 1', () => {
     const lines = [
       'squatLine',
       'loadTransferLine',
@@ -89,6 +89,14 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
       'chainLine',
       'shadow',
       'ghost',
+      'curveNow',
+      'curveBaseline',
+      'curveBeside1',
+      'curveBeside2',
+      'curveBeside3',
+      'curveBeside4',
+      'curveBeside5',
+      'curveBeside6',
     ] as const;
     const areas = ['squatZone', 'neutralZone', 'liftZone', 'proSquatZone'] as const;
     const faint = lines.flatMap((line) =>

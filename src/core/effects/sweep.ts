@@ -4,7 +4,7 @@ import { dialOf } from '../springs/dials.ts';
 import type { NoStand } from '../springs/no-stand.ts';
 import type { NumberDialKey, Setup } from '../chassis/setup.ts';
 import type { AbsentReason, Reading } from '../readings/reading.ts';
-import { machine, type Machine, type NoMachine } from '../springs/machine.ts';
+import { machine, type Machine } from '../springs/machine.ts';
 import type { RideState } from '../springs/ride-state.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../springs/stance.ts';
@@ -31,6 +31,11 @@ export interface SweepAsked {
    * an axis of travel, the bike stands with `travel`.
    */
   readonly state?: RideState;
+  /**
+   * On an axis of travel, the bike as it stands somewhere: with its machine, its springs and what it carries, instead
+   * of a machine made anew. Its setup has to be `setup`.
+   */
+  readonly as?: StandingBike;
   readonly axis: SweepAxis;
   readonly from: number;
   readonly to: number;
@@ -112,40 +117,91 @@ export function sweptTo(
 }
 
 /**
- * The bike stood at even places of an axis. Where it has no pose the sweep stops and says why: of the stretches that
- * stand, the one nearest to the present place is kept. Empty, with both stops, when it stands nowhere in the range.
+ * How the bike stands at a place of the axis, or why it does not: what a sweep asks at each of its places. What does not
+ * change along the axis is made once. `near` is a travel near which to look first.
  */
-export function sweep(asked: SweepAsked): Sweep {
-  const { axis, bike, setup, travel } = asked;
+export function standingAlong(
+  asked: Omit<SweepAsked, 'from' | 'to' | 'count'>,
+): (x: number, near?: Travel) => StandingBike | NoStand {
+  const { axis, bike, setup, travel, state, as } = asked;
+  if (axis.kind === 'dial')
+    return (x, near) => {
+      const at = sweptTo(axis, x, setup, travel);
+      const made = machine(bike, at.setup);
+      if (!made.ok) return made;
+      if (state !== undefined) return standMachine(made, at.setup, state, near);
+      return withSprings(stance(made, at.travel), sprungMachine(made));
+    };
+  const made: Machine | NoStand = as?.machine ?? machine(bike, setup);
+  if (!made.ok) return () => made;
+  const sprung = as?.sprung ?? sprungMachine(made);
+  return (x) => withSprings(stance(made, sweptTo(axis, x, setup, travel).travel), sprung);
+}
+
+/** What is taken of the bike at each place of an axis where it stands, and what ends that stretch. */
+interface Stretch<Taken> {
+  readonly x: readonly number[];
+  readonly taken: readonly Taken[];
+  readonly lowStop: SweepStop | null;
+  readonly highStop: SweepStop | null;
+}
+
+/** `take` gets each bike at once and nothing else holds it, so that a curve need not keep hundreds of them. */
+function along<Taken>(asked: SweepAsked, take: (on: StandingBike) => Taken): Stretch<Taken> {
+  const { axis, setup, travel } = asked;
   const all = places(asked);
-  const unchanged: Machine | NoMachine | null = axis.kind === 'travel' ? machine(bike, setup) : null;
-  const sprung = unchanged?.ok === true ? sprungMachine(unchanged) : null;
-  const state = axis.kind === 'dial' ? asked.state : undefined;
+  const standsAt = standingAlong(asked);
   let near: Travel | undefined;
-  const found = all.map((x): StandingBike | NoStand => {
-    const at = sweptTo(axis, x, setup, travel);
-    const parts = unchanged ?? machine(bike, at.setup);
-    if (!parts.ok) return parts;
-    if (state === undefined) return withSprings(stance(parts, at.travel), sprung ?? sprungMachine(parts));
-    const on = standMachine(parts, at.setup, state, near);
+  const found = all.map((x): { readonly ok: true; readonly taken: Taken } | NoStand => {
+    const on = standsAt(x, near);
     // Each place begins where the one before came to rest, so that a falling rate makes no curve jump.
     near = on.ok ? on.travel : undefined;
-    return on;
+    return on.ok ? { ok: true, taken: take(on) } : on;
   });
   const [first, last] = nearestStretch(found, all, sweepPlace(axis, setup, travel));
   const stopAt = (i: number): SweepStop | null => {
     const there = found[i];
     return there === undefined || there.ok ? null : { x: all[i], noStand: there };
   };
-  const xQuantity = axisQuantity(axis);
   return {
-    axis,
-    xQuantity,
-    xUnit: QUANTITIES[xQuantity].fileUnit,
     x: all.slice(first, last + 1),
-    stances: found.slice(first, last + 1).filter((on) => on.ok),
+    taken: found.slice(first, last + 1).flatMap((at) => (at.ok ? [at.taken] : [])),
     lowStop: stopAt(first <= last ? first - 1 : 0),
     highStop: stopAt(first <= last ? last + 1 : all.length - 1),
+  };
+}
+
+/**
+ * The bike stood at even places of an axis. Where it has no pose the sweep stops and says why: of the stretches that
+ * stand, the one nearest to the present place is kept. Empty, with both stops, when it stands nowhere in the range.
+ */
+export function sweep(asked: SweepAsked): Sweep {
+  const { taken, ...stretch } = along(asked, (on) => on);
+  const xQuantity = axisQuantity(asked.axis);
+  return { axis: asked.axis, xQuantity, xUnit: QUANTITIES[xQuantity].fileUnit, ...stretch, stances: taken };
+}
+
+/** One reading along an axis, the same as of a sweep, without keeping the bikes. */
+export function curveAlong(asked: SweepAsked, reading: Reading): Curve {
+  const { taken, ...stretch } = along(asked, (on) => metricOf(reading, on));
+  return { ...unitsOf(axisQuantity(asked.axis), reading), ...stretch, y: taken };
+}
+
+function metricOf(reading: Reading, on: StandingBike): number | AbsentReason {
+  const value = reading.read(on);
+  return typeof value === 'number' ? QUANTITIES[reading.quantity].fromCore(value) : value;
+}
+
+function unitsOf(
+  xQuantity: QuantityKey,
+  { key, quantity }: Reading,
+): Pick<Curve, 'key' | 'xQuantity' | 'xUnit' | 'yQuantity' | 'yUnit'> {
+  return {
+    key,
+    xQuantity,
+    xUnit: QUANTITIES[xQuantity].fileUnit,
+    yQuantity: quantity,
+    yUnit: QUANTITIES[quantity].fileUnit,
   };
 }
 
@@ -155,7 +211,7 @@ function withSprings(on: Stance | NoStand, sprung: SprungMachine | NoStand): Sta
 
 /** First and last place of the stretch without a gap that comes nearest to the present place; [0, −1] when none stands. */
 function nearestStretch(
-  found: readonly (StandingBike | NoStand)[],
+  found: readonly { readonly ok: boolean }[],
   x: readonly number[],
   present: number,
 ): readonly [number, number] {
@@ -172,20 +228,12 @@ function nearestStretch(
 }
 
 /** One reading taken along a sweep; where it has no number the reason stands in its place. */
-export function curveOf(swept: Sweep, reading: Reading): Curve {
-  const { fromCore, fileUnit } = QUANTITIES[reading.quantity];
+export function curveOf({ xQuantity, x, stances, lowStop, highStop }: Sweep, reading: Reading): Curve {
   return {
-    key: reading.key,
-    xQuantity: swept.xQuantity,
-    xUnit: swept.xUnit,
-    yQuantity: reading.quantity,
-    yUnit: fileUnit,
-    x: swept.x,
-    y: swept.stances.map((on) => {
-      const value = reading.read(on);
-      return typeof value === 'number' ? fromCore(value) : value;
-    }),
-    lowStop: swept.lowStop,
-    highStop: swept.highStop,
+    ...unitsOf(xQuantity, reading),
+    x,
+    y: stances.map((on) => metricOf(reading, on)),
+    lowStop,
+    highStop,
   };
 }

@@ -167,7 +167,8 @@ function shifted(mount: Point, toward: Point, by: number): Point | null {
 }
 
 function wrongNumber(part: object): 'inputNotANumber' | 'inputTooLarge' | null {
-  for (const value of Object.values(part) as unknown[]) {
+  for (const key in part) {
+    const value = (part as Readonly<Record<string, unknown>>)[key];
     if (typeof value === 'number') {
       if (!Number.isFinite(value)) return 'inputNotANumber';
       if (Math.abs(value) > LARGEST) return 'inputTooLarge';

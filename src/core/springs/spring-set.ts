@@ -57,9 +57,21 @@ export function springSetOf(bike: Bike, setup: Setup): SpringSet {
   const { links, travelTable } = swingarm;
   const stroke = travelTable[travelTable.length - 1]?.shockStroke ?? 0;
   return {
-    fork: { ...coil(fork.ends, setup.forkSpringRate, setup.forkPreload), legs: fork.springLegs },
+    // Field by field: a sweep over a dial makes hundreds of these, and copying objects was a tenth of what that cost.
+    fork: {
+      rate: setup.forkSpringRate,
+      preload: setup.forkPreload,
+      springTravel: fork.ends.springTravel,
+      topOut: topOutOf(fork.ends),
+      bump: bumpOf(fork.ends),
+      legs: fork.springLegs,
+    },
     shock: {
-      ...coil(shock.ends, setup.shockSpringRate, setup.shockPreload),
+      rate: setup.shockSpringRate,
+      preload: setup.shockPreload,
+      springTravel: shock.ends.springTravel,
+      topOut: topOutOf(shock.ends),
+      bump: bumpOf(shock.ends),
       shocks: shock.count,
       fullLength: links === null ? stroke : links.shock.fullLength,
       closedLength: links === null ? 0 : links.shock.closedLength,
@@ -67,13 +79,10 @@ export function springSetOf(bike: Bike, setup: Setup): SpringSet {
   };
 }
 
-function coil(ends: SpringEnds, rate: number, preload: number): Coil {
-  const { springTravel, topOutLength, topOutRate, bumpStart, bumpRate, bumpExponent } = ends;
-  return {
-    rate,
-    preload,
-    springTravel,
-    topOut: topOutLength === null ? null : { length: topOutLength, rate: topOutRate },
-    bump: bumpStart === null ? null : { startsAt: bumpStart, rate: bumpRate, exponent: bumpExponent },
-  };
+function topOutOf({ topOutLength, topOutRate }: SpringEnds): TopOutSpring | null {
+  return topOutLength === null ? null : { length: topOutLength, rate: topOutRate };
+}
+
+function bumpOf({ bumpStart, bumpRate, bumpExponent }: SpringEnds): BumpStop | null {
+  return bumpStart === null ? null : { startsAt: bumpStart, rate: bumpRate, exponent: bumpExponent };
 }

@@ -16,3 +16,10 @@ export async function openCurves(page: Page, reading: string, axis: string): Pro
 export function cursor(page: Page): Locator {
   return curves(page).getByRole('slider', { name: /^Along the curve/ });
 }
+
+/** The box that draws a ride state beside the present one. */
+export function stateBox(page: Page, state: string): Locator {
+  return curves(page)
+    .getByRole('group', { name: 'Also in these ride states' })
+    .getByRole('checkbox', { name: state });
+}

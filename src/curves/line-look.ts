@@ -1,0 +1,30 @@
+/** How each curve is told from the others without its colour: its line and its sign. */
+import type { MarkShape, Role } from '../scene/shape.ts';
+import type { PlacedCurve } from './curve-set.ts';
+
+export interface LineLook {
+  readonly role: Role;
+  /** The sign where the bike stands, filled with the paper. */
+  readonly sign: MarkShape['sign'];
+}
+
+const NOW: LineLook = { role: 'curveNow', sign: 'ring' };
+const BASELINE: LineLook = { role: 'curveBaseline', sign: 'dot' };
+
+/** For the curves beside those two, each with a dash and a sign of its own. */
+const BESIDE: readonly LineLook[] = [
+  { role: 'curveBeside1', sign: 'square' },
+  { role: 'curveBeside2', sign: 'triangle' },
+  { role: 'curveBeside3', sign: 'diamond' },
+  { role: 'curveBeside4', sign: 'wedge' },
+  { role: 'curveBeside5', sign: 'quartered' },
+  { role: 'curveBeside6', sign: 'cross' },
+];
+
+/** As many lines beside the present one and the baseline as can be told apart. */
+export const MOST_BESIDE = BESIDE.length;
+
+export function lookOf({ of, slot }: Pick<PlacedCurve, 'of' | 'slot'>): LineLook {
+  if (slot !== null) return BESIDE[slot % BESIDE.length];
+  return of === 'baseline' ? BASELINE : NOW;
+}

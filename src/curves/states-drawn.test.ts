@@ -1,0 +1,164 @@
+/** Several ride states drawn at once: which lines they have, where their signs are, and what is told of them. */
+import { describe, expect, it } from 'vitest';
+import { antiSquat } from '../core/readings/anti-squat.ts';
+import { frontWheelLoad } from '../core/readings/front-wheel-load.ts';
+import { motionRatio } from '../core/readings/motion-ratio.ts';
+import { trail } from '../core/readings/trail.ts';
+import { standBike, type StandingBike } from '../core/springs/stand-bike.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/springs/ride-state.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import type { LabelShape, MarkShape, Shape } from '../scene/shape.ts';
+import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
+import { chartOf } from './chart.ts';
+import { legendOf } from './chart-legend.ts';
+import { CURVE_AXES } from './curve-axes.ts';
+import { curveSet, type CurveSource } from './curve-set.ts';
+import { curveCsv, curveRows } from './curve-table.ts';
+import { chartNotes, statesWords } from './curve-words.ts';
+import { lookOf, MOST_BESIDE } from './line-look.ts';
+
+const style: NumberStyle = { system: 'metric', decimal: '.' };
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+const axis = (key: string) => {
+  const found = CURVE_AXES.find((each) => each.key === key);
+  if (found === undefined) throw new Error(`no axis ${key}`);
+  return found;
+};
+
+function inState(state: RideState, slot: number | null, setup = sprungSetup): CurveSource {
+  const stance = standBike(linkedBike, setup, state);
+  const name = slot === null ? 'Now' : RIDE_STATE_WORDS[state];
+  return { name, of: slot === null ? 'now' : 'state', slot, bike: linkedBike, setup, state, stance };
+}
+
+const standing = ({ stance }: CurveSource): StandingBike => {
+  if (!stance.ok) throw new Error(stance.reason);
+  return stance;
+};
+
+const now = inState('toppedOut', null);
+const states = (['bikeAlone', 'riderUp', 'onGas', 'onBrakes', 'midCorner'] as const).map((state, slot) =>
+  inState(state, slot),
+);
+const shapesOf = (shapes: readonly { readonly shapes: readonly Shape[] }[]): Shape[] =>
+  shapes.flatMap((layer) => layer.shapes);
+
+describe('a ride state over travel', () => {
+  const set = curveSet(antiSquat, axis('rearTravel'), [now, ...states]);
+
+  it('has a line through the very place where the bike stands in it, and the figure that it reads there', () => {
+    set.curves.slice(1).forEach(({ curve, place, value, under }, i) => {
+      const on = standing(states[i]);
+      expect(place).toBe(on.travel.rear);
+      expect(value).toBe(antiSquat.read(on));
+      expect(under).toBeNull();
+      const at = curve.x.findIndex((x) => Math.abs(x - on.travel.rear) < 1e-6);
+      expect(curve.y[at]).toBeCloseTo(value as number, 6);
+    });
+  });
+
+  it('is not drawn again where its line is the present one, but has its sign on it at its own travel', () => {
+    const same = curveSet(motionRatio, axis('bothTravels'), [now, inState('riderUp', 0)]);
+    expect(same.curves[1].under).toBe('Now');
+    expect(chartNotes(same, style)).toContain('Rider up: the same line.');
+    const { scene, leftPx, rightPx } = chartOf({
+      set: same,
+      style,
+      widthPx: 700,
+      heightPx: 300,
+      textPx: 12,
+      band: null,
+      zones: null,
+    });
+    const { role, sign } = lookOf(same.curves[1]);
+    const shapes = shapesOf(scene);
+    expect(shapes.filter((shape) => shape.kind === 'path' && shape.role === role)).toEqual([]);
+    const signs = shapes.filter((shape): shape is MarkShape => shape.kind === 'mark' && shape.sign === sign);
+    const x = leftPx + ((same.curves[1].place ?? 0) / same.to) * (rightPx - leftPx);
+    expect(signs.some((each) => Math.abs(each.at.x - x) < 1e-6)).toBe(true);
+    const labels = shapes.filter((shape): shape is LabelShape => shape.kind === 'label');
+    expect(labels.filter(({ text }) => text === 'Rider up')).toHaveLength(2);
+  });
+
+  it('has a sign without a line where the reading asks for a balance', () => {
+    const loads = curveSet(frontWheelLoad, axis('rearTravel'), [now, inState('riderUp', 0)]);
+    expect(loads.curves[1].curve.y.every((y) => y === 'notCarried')).toBe(true);
+    expect(loads.curves[1].value).toBe(frontWheelLoad.read(standing(inState('riderUp', 0))));
+  });
+
+  it('is told with its figure and its travel, and with its reason where it does not settle', () => {
+    expect(plain(statesWords(set, style))).toMatch(
+      /^Now [\d.]+ % at 0\.0 mm; Bike alone [\d.]+ % at [\d.]+ mm; .*Each line has the fork where that state puts it\.$/,
+    );
+    const lifted = inState('onGas', 0, { ...sprungSetup, gas: 3 });
+    const one = curveSet(antiSquat, axis('rearTravel'), [now, lifted]);
+    expect(plain(chartNotes(one, style)[0])).toMatch(
+      /^On the gas: does not stand like this\. .*the front wheel lifts/,
+    );
+    expect(statesWords(one, style)).not.toContain('On the gas');
+  });
+});
+
+describe('a ride state over a dial', () => {
+  it('has a line although it does not settle at the present place', () => {
+    const lifted = inState('onGas', 0, { ...sprungSetup, gas: 1.5 });
+    expect(lifted.stance.ok).toBe(false);
+    const { curves } = curveSet(trail, axis('gas'), [
+      inState('toppedOut', null, { ...sprungSetup, gas: 1.5 }),
+      lifted,
+    ]);
+    expect(curves[1].curve.x.length).toBeGreaterThan(10);
+    expect(curves[1].place).toBeNull();
+  });
+
+  it('has a column of its own in the rows and in the file', () => {
+    const set = curveSet(antiSquat, axis('shockPreload'), [now, ...states]);
+    const [head] = curveCsv(set, style).split('\r\n');
+    for (const { state } of states)
+      expect(head).toContain(`"Anti-squat, ${RIDE_STATE_WORDS[state].toLowerCase()} [%]"`);
+    const here = curveRows(set).filter((row) => row.here.length > 0);
+    expect(here).toHaveLength(1);
+    states.forEach((source, i) =>
+      expect(here[0].values[i + 1]).toBeCloseTo(antiSquat.read(standing(source)) as number, 4),
+    );
+  });
+});
+
+describe('the looks of the lines', () => {
+  it('differ in dash and sign for as many as may be drawn', () => {
+    const looks = [
+      ...Array.from({ length: MOST_BESIDE }, (_, slot) => lookOf({ of: 'state', slot })),
+      lookOf({ of: 'now', slot: null }),
+      lookOf({ of: 'baseline', slot: null }),
+    ];
+    expect(new Set(looks.map(({ role }) => role)).size).toBe(looks.length);
+    expect(new Set(looks.map(({ sign }) => sign)).size).toBe(looks.length);
+  });
+
+  it('are named in the legend, in rows that stay within the width', () => {
+    const set = curveSet(antiSquat, axis('rearTravel'), [
+      now,
+      ...RIDE_STATES.filter((state) => state !== 'toppedOut').map((state, slot) => inState(state, slot)),
+    ]);
+    for (const widthPx of [320, 640, 1200]) {
+      const { entries, rows } = legendOf(set, style, widthPx, 12);
+      expect(entries.map(({ name }) => name)).toEqual(set.curves.map(({ name }) => name));
+      expect(Math.max(...entries.map(({ row }) => row))).toBe(rows - 1);
+      for (const { wordsPx } of entries) expect(wordsPx).toBeLessThan(widthPx);
+      const { scene, topPx } = chartOf({
+        set,
+        style,
+        widthPx,
+        heightPx: 300,
+        textPx: 12,
+        band: null,
+        zones: null,
+      });
+      const words = shapesOf(scene).filter((shape): shape is LabelShape => shape.kind === 'label');
+      for (const { name } of set.curves)
+        expect(words.some(({ text, at }) => text === name && 300 - at.y < topPx)).toBe(true);
+    }
+    expect(legendOf(curveSet(antiSquat, axis('rearTravel'), [now]), style, 640, 12).entries).toEqual([]);
+  });
+});
