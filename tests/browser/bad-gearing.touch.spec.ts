@@ -5,7 +5,7 @@ import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { chain, chainRow, openChain } from './support/chain.ts';
 import { openCloseCountershaft } from './support/low-chain.ts';
-import { expectNoUndo, field, plain, typeInto, undoButton } from './support/panels.ts';
+import { expectNoUndo, field, openDial, plain, typeInto, undoButton } from './support/panels.ts';
 import {
   openFilters,
   openSprockets,

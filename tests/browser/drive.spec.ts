@@ -7,6 +7,7 @@ import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import {
   dialGroup,
+  openDial,
   field,
   FRONT_HEIGHT,
   liveRegion,
