@@ -1,0 +1,95 @@
+/** The balance in every ride state against virtual work, with links, guide, belt, shaft, stay, lean and drag. */
+import { describe, expect, it } from 'vitest';
+import type { Bike } from '../../src/core/chassis/bike.ts';
+import type { Setup } from '../../src/core/chassis/setup.ts';
+import { alone } from '../../src/core/springs/loads.ts';
+import { forcesIn } from '../../src/core/springs/ride-case.ts';
+import { rideCase, type RideState } from '../../src/core/springs/ride-state.ts';
+import { standBike } from '../../src/core/springs/stand-bike.ts';
+import { plainBike, withFrame, withSwingarm } from '../support/plain-bike.ts';
+import { rearLayouts, twoShocks } from '../support/rear-layouts.ts';
+import { linkedBike } from '../support/linked-bike.ts';
+import { SPRUNG_ROAD } from '../support/sprung-bikes.ts';
+import { workLeft } from '../support/work-left.ts';
+
+/** Rests are found to 1e-9 mm and the moves' own error is below this, N; the forces are of 1000 N. */
+const NOTHING = 1e-4;
+
+/** So large that the chain lies on it in every posture, mm. */
+const ON_GUIDE = 90;
+
+const setup: Setup = {
+  ...SPRUNG_ROAD.setup,
+  riderForward: 45,
+  fuelMass: 11,
+  passengerMass: 12,
+  loadMass: 9,
+  gas: 0.35,
+  brake: 0.45,
+  brakeFrontShare: 65,
+  leanDeg: 42,
+  cornerGas: 0.1,
+  dragForce: 180,
+  dragHeight: 760,
+};
+const driven = (kind: Bike['drive']['kind'], bike = linkedBike): Bike => ({
+  ...bike,
+  drive: { ...bike.drive, kind },
+});
+const stayed: Bike = {
+  ...linkedBike,
+  rearBrake: {
+    caliper: 'ownStay',
+    stayAnchor: { x: -6, y: -95 },
+    bracketRadius: 95,
+    stayLength: 560,
+    bracketSide: 'below',
+  },
+};
+
+const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own?: Partial<Setup> }[] = [
+  ...rearLayouts.map(({ name, layout }) => ({
+    name,
+    bike: withSwingarm(plainBike, { links: layout }),
+    own: layout === twoShocks ? { shockSpringRate: 60 } : {},
+  })),
+  { name: 'a travel table', bike: plainBike },
+  { name: 'a chain over its guide', bike: withFrame(linkedBike, { guideRadius: ON_GUIDE }) },
+  {
+    name: 'a worn chain, dials turned',
+    bike: worn(linkedBike),
+    own: { chainLinks: 114, pivotUp: 3, topShim: 2, linkLength: -2 },
+  },
+  { name: 'a belt', bike: driven('belt'), own: { frontTeeth: 19, rearTeeth: 55 } },
+  { name: 'a shaft', bike: driven('shaft') },
+  { name: 'a hub motor', bike: driven('hub') },
+  { name: 'a caliper on its own stay', bike: stayed },
+  { name: 'slowing in the corner', bike: stayed, own: { cornerGas: -0.25 } },
+];
+
+function worn(bike: Bike): Bike {
+  const { drive } = bike;
+  return { ...bike, drive: { ...drive, measuredLinks: 20, measuredLength: 20 * drive.chainPitch * 1.004 } };
+}
+
+const STATES: readonly RideState[] = ['bikeAlone', 'riderUp', 'onGas', 'onBrakes', 'midCorner'];
+
+describe.each(BIKES)('$name', ({ bike, own = {} }) => {
+  it.each(STATES)('%s: no small move of fork or rear wheel sets work free', (state) => {
+    const dialled = { ...setup, ...own };
+    const on = standBike(bike, dialled, state);
+    if (!on.ok || on.sprung === undefined || on.balance === undefined)
+      throw new Error(`No balance: ${JSON.stringify(on.ok ? null : on)}`);
+    const forces = forcesIn(rideCase(state, dialled));
+    if (forces === null) throw new Error('No forces');
+    expect([on.balance.front.rest, on.balance.rear.rest]).toEqual(['onSprings', 'onSprings']);
+    if (bike.frame.guideRadius === ON_GUIDE) expect(on.pullLever).toBe(ON_GUIDE);
+    const left = workLeft(state === 'bikeAlone' ? alone(on.sprung) : on.sprung, on.travel, forces);
+    expect(Math.abs(left.front)).toBeLessThan(NOTHING);
+    expect(Math.abs(left.rear)).toBeLessThan(NOTHING);
+    // A rest that is a tenth of a millimetre off would show.
+    const off = { front: on.travel.front + 0.1, rear: on.travel.rear + 0.1 };
+    const wrong = workLeft(state === 'bikeAlone' ? alone(on.sprung) : on.sprung, off, forces);
+    expect(Math.min(Math.abs(wrong.front), Math.abs(wrong.rear))).toBeGreaterThan(0.1);
+  });
+});

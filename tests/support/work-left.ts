@@ -1,0 +1,125 @@
+/** Virtual work on a bike at rest: what small moves of its two ends set free, from where its parts come to lie. */
+import type { RideForces } from '../../src/core/springs/ride-forces.ts';
+import { springEnergy } from '../../src/core/springs/spring-law.ts';
+import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
+import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
+import type { Point } from '../../src/core/plane/point.ts';
+import { STANDARD_GRAVITY } from '../../src/core/units/convert.ts';
+
+/** Half a move, mm of travel: its square and the rounding over it are both below 1e-6 N. */
+const MOVE = 1e-2;
+
+function stood(sprung: SprungMachine, travel: Travel): Stance {
+  const on = stance(sprung.machine, travel);
+  if (!on.ok) throw new Error(on.reason);
+  return on;
+}
+
+const inFrame = ({ pose }: Stance, { x, y }: Point): Point => ({
+  x: pose.cos * (x - pose.originX) + pose.sin * (y - pose.originY),
+  y: pose.cos * (y - pose.originY) - pose.sin * (x - pose.originX),
+});
+const onGround = ({ pose }: Stance, { x, y }: Point): Point => ({
+  x: pose.originX + pose.cos * x - pose.sin * y,
+  y: pose.originY + pose.sin * x + pose.cos * y,
+});
+const axleInFrame = ({ machine, arm }: Stance): Point => ({
+  x: -machine.rear.arm * Math.cos(arm.angle),
+  y: -machine.rear.arm * Math.sin(arm.angle),
+});
+
+/** What the springs carry, each with its place in the frame as the bike stands; rider and loads sit still there. */
+function carried(on: Stance): { mass: number; at: Point }[] {
+  const m = on.machine;
+  const above = (x: number, y: number, height: number): Point => {
+    const mark = onGround(on, { x, y });
+    return inFrame(on, { x: mark.x, y: mark.y + height });
+  };
+  return [
+    { mass: m.sprungMass, at: { x: m.sprungX, y: m.sprungY } },
+    { mass: m.fuelMass, at: { x: m.tankX, y: m.tankY } },
+    { mass: m.riderMass, at: above(m.riderX, m.seatY, m.riderHeight) },
+    { mass: m.passengerMass, at: above(m.passengerX, m.passengerY, m.passengerHeight) },
+    { mass: m.loadMass, at: above(m.loadX, m.loadY, m.loadHeight) },
+  ];
+}
+
+/** Angle of a line that touches two circles on their upper sides, from the first, `r1` mm, to the second. */
+function touching(from: Point, r1: number, to: Point, r2: number): number {
+  const apart = Math.hypot(to.x - from.x, to.y - from.y);
+  return Math.atan2(to.y - from.y, to.x - from.x) - Math.asin((r1 - r2) / apart);
+}
+
+/** Turn of the rear wheel against the frame between two places, the engine and the gearbox held. */
+function turnedByDrive(on: Stance, before: Stance, after: Stance): number {
+  const m = on.machine;
+  if (m.driveKind === 'shaft' || m.driveKind === 'hub') return after.arm.angle - before.arm.angle;
+  const axle = axleInFrame(on);
+  const shaft = { x: m.countershaftX, y: m.countershaftY };
+  let run = touching(axle, m.rearSprocketRadius, shaft, m.frontSprocketRadius);
+  if (m.guideRadius !== null) {
+    // Whichever lies higher, the run or the guide over the pivot, carries the chain.
+    const above = m.rearSprocketRadius + axle.y * Math.cos(run) - axle.x * Math.sin(run);
+    if (above < m.guideRadius) run = touching(axle, m.rearSprocketRadius, { x: 0, y: 0 }, m.guideRadius);
+  }
+  const [a, b] = [axleInFrame(before), axleInFrame(after)];
+  return ((b.x - a.x) * Math.cos(run) + (b.y - a.y) * Math.sin(run)) / m.rearSprocketRadius;
+}
+
+/** Angle of the caliper's bracket in the frame; the arm's where the caliper is bolted to it. */
+function bracketAngle(on: Stance, { brake }: SprungMachine): number {
+  if (brake.caliper === 'onArm') return on.arm.angle;
+  const { anchor, bracketRadius, stayLength, bracketSide } = brake;
+  const axle = axleInFrame(on);
+  const apart = Math.hypot(anchor.x - axle.x, anchor.y - axle.y);
+  const opening = Math.acos(
+    (apart * apart + bracketRadius * bracketRadius - stayLength * stayLength) / (2 * apart * bracketRadius),
+  );
+  return Math.atan2(anchor.y - axle.y, anchor.x - axle.x) + (bracketSide === 'above' ? opening : -opening);
+}
+
+/**
+ * Work per mm of travel, N, that gravity, inertia, tyre forces, drag and springs do together when the fork or the rear
+ * moves a little; zero at a rest on the springs. Tyre forces act at the tyre's own lowest point: the driven wheel turns
+ * as its chain or shaft makes it, a braked wheel as its caliper. Ground's push does no work.
+ */
+export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces): Travel {
+  const on = stood(bike, travel);
+  const parts = carried(on);
+  const m = bike.machine;
+  const weight = STANDARD_GRAVITY / Math.cos(forces.lean);
+  const inertia = STANDARD_GRAVITY * forces.acceleration;
+  const mass = m.frontUnsprung + m.rearUnsprung + parts.reduce((sum, part) => sum + part.mass, 0);
+  const drag = forces.drag?.force ?? 0;
+  const forward = mass * inertia + drag;
+  const driving = Math.max(forward, 0);
+  const braking = Math.max(-forward, 0);
+  const blown = inFrame(on, { x: 0, y: forces.drag?.height ?? 0 });
+  const between = (before: Stance, after: Stance): number => {
+    let work = 0;
+    for (const { mass: part, at } of parts) {
+      const [a, b] = [onGround(before, at), onGround(after, at)];
+      work -= part * (weight * (b.y - a.y) + inertia * (b.x - a.x));
+    }
+    // Axles keep their height; the rear one is where x is counted from.
+    const longer = after.frontAxleX - before.frontAxleX;
+    const pitched = after.pose.pitch - before.pose.pitch;
+    work -= m.frontUnsprung * inertia * longer;
+    work -= drag * (onGround(after, blown).x - onGround(before, blown).x);
+    work += driving * m.rearRadius * (pitched + turnedByDrive(on, before, after));
+    const held = bracketAngle(after, bike) - bracketAngle(before, bike);
+    const rear = braking * (1 - forces.frontBrakeShare);
+    if (rear > 0) work -= rear * m.rearRadius * (pitched + held);
+    work -= braking * forces.frontBrakeShare * (longer + m.frontRadius * pitched);
+    const energy = ({ travel: at, arm }: Stance): number =>
+      springEnergy(bike.fork, at.front) + springEnergy(bike.shock, arm.shockStroke);
+    return work - (energy(after) - energy(before));
+  };
+  const moved = (front: number, rear: number): number =>
+    between(
+      stood(bike, { front: travel.front - front, rear: travel.rear - rear }),
+      stood(bike, { front: travel.front + front, rear: travel.rear + rear }),
+    ) /
+    (2 * MOVE);
+  return { front: moved(MOVE, 0), rear: moved(0, MOVE) };
+}
