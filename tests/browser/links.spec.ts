@@ -177,3 +177,21 @@ test('the shock’s other end changes hands and stays where it was', async ({ pa
   expect(links !== null && links.kind !== 'direct' && links.shockFarEnd.on).toBe('arm');
   expect(await readingText(page, 'Swingarm angle')).toBe(swingarm);
 });
+
+test('a figure of the links beyond what is saved is refused beside its field, where the typed words stay', async ({
+  page,
+}) => {
+  await openLinks(page);
+  for (const [label, typed, advice] of [
+    ['Swingarm angle as drawn', '999', 'This goes from −180.00° to 180.00°.'],
+    ['Shock closed, eye to eye', '-3', 'This goes from 0.0 mm to 100'],
+  ]) {
+    const old = await field(page, label).inputValue();
+    await typeInto(page, label, typed);
+    await expect(field(page, label)).toHaveValue(typed);
+    await expect(page.getByRole('alert').filter({ hasText: advice })).toBeVisible();
+    await field(page, label).press('Escape');
+    await expect(field(page, label)).toHaveValue(old);
+  }
+  await expectNoUndo(page);
+});
