@@ -76,6 +76,18 @@ describe('sprocket pairs', () => {
     }
   });
 
+  it('with a chain on the bike take the one nearest to where that chain puts the axle, whatever its dial says', () => {
+    const [whole] = pairs({ front: { least: 15, most: 15 }, rear: { least: 45, most: 45 } });
+    const chainLinks = whole.links;
+    const onChain = pairs({ setup: { ...asked.setup, chainLinks, axlePosition: whole.axlePosition ?? NaN } });
+    for (const axlePosition of [0, 30])
+      expect(pairs({ setup: { ...asked.setup, chainLinks, axlePosition } })).toEqual(onChain);
+    // Without it the dial counts, and is so far off that other chains come nearest.
+    const dialled = (axlePosition: number) =>
+      pairs({ setup: { ...asked.setup, axlePosition } }).map(({ links }) => links);
+    expect(dialled(0)).not.toEqual(dialled(30));
+  });
+
   it('take a chain that fits even where the nearest whole one would leave the slot', () => {
     for (const axlePosition of [0.5, 29.5])
       for (const pair of pairs({ setup: { ...plainSetup, axlePosition } })) {

@@ -19,6 +19,7 @@ import {
   type NoChainPlay,
   type SlotOnMachine,
 } from '../springs/axle-in-slot.ts';
+import { dialledAxlePosition } from '../springs/chain-in-frame.ts';
 import { chainMomentPerThousand } from '../springs/chain-moment.ts';
 import { machine, type Machine, type NoMachine } from '../springs/machine.ts';
 import { pairObstacle, type PairObstacle } from '../springs/pair-obstacle.ts';
@@ -103,6 +104,8 @@ export interface PairBase {
    * it have several rests, depends on no other pair; left out where it comes to none.
    */
   readonly near: Travel | undefined;
+  /** Where the axle stands now, mm back from its slot's front: where the chain on the bike puts it, or its dial. */
+  readonly axlePosition: number;
 }
 
 /**
@@ -121,7 +124,15 @@ export function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): 
     slot: slotOn(made, { slot: bike.swingarm.slot, play, rearTravel: setAt, rule }),
     ride: riding,
     near: on.ok ? on.travel : undefined,
+    axlePosition: presentAxlePosition(bike, setup),
   };
+}
+
+/** A chain on the bike puts the axle elsewhere than its dial says; a chain that does not fit leaves only the dial. */
+function presentAxlePosition(bike: Bike, setup: Setup): number {
+  if (setup.chainLinks === null) return setup.axlePosition;
+  const onChain = machine(bike, setup);
+  return onChain.ok ? dialledAxlePosition(onChain) : setup.axlePosition;
 }
 
 /**
@@ -161,7 +172,7 @@ export function sprocketPair(
   if (!Array.isArray(all)) return { ...bare, misfit: all };
   const { linksInHand } = asked;
   const fitting = linksInHand === null ? all : all.filter((links) => linksInHand.includes(links));
-  const links = chosenChain(base.slot, loop, fitting, linksInHand, asked.setup.axlePosition);
+  const links = chosenChain(base.slot, loop, fitting, linksInHand, base.axlePosition);
   if (links === null) return { ...bare, fitting };
   const place = axleBetween(base.slot, loop, ends, links);
   const misfit = place.ok ? null : place;
