@@ -2,10 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { suspensionAt } from '../../src/core/linkage/suspension.ts';
 import { rearWheelRate } from '../../src/core/springs/at-the-wheel.ts';
-import { springEnergy, springForce } from '../../src/core/springs/spring-law.ts';
+import { springEnergy, springForce, springRate } from '../../src/core/springs/spring-law.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
+import { linkedBike } from '../support/linked-bike.ts';
 import { plainBike, withSwingarm } from '../support/plain-bike.ts';
-import { plainSprings, reached, sprung, withShock } from '../support/plain-springs.ts';
+import { plainSprings, reached, sprung, withForkSprings, withShock } from '../support/plain-springs.ts';
 import { shockBike, shockSetup } from '../support/shock-bike.ts';
 
 /** Force at the rear axle square to the ground, N, with the frame level and held. */
@@ -46,7 +47,8 @@ describe('the rear wheel rate', () => {
 
   it('is the slope of the wheel’s force through the whole travel, a pitched frame included', () => {
     const made = sprung(plainSprings, shockBike, shockSetup);
-    for (let travel = 5; travel <= 125; travel += 10) {
+    // Between the rows of the table: at a row the curve's bend jumps.
+    for (let travel = 5.5; travel <= 125; travel += 10) {
       const h = 0.05;
       const slope = (forceAtWheel(made, travel + h) - forceAtWheel(made, travel - h)) / (2 * h);
       expect(rearWheelRate(made, travel, 0)).toBeCloseTo(slope, 3);
@@ -54,6 +56,30 @@ describe('the rear wheel rate', () => {
     // Pitched, both force and rise are taken square to the ground as it lies then.
     const flat = rearWheelRate(made, 60, 0);
     expect(rearWheelRate(made, 60, 0.05)).not.toBeCloseTo(Number(flat), 2);
+  });
+});
+
+describe.each([
+  { name: 'links', bike: linkedBike },
+  { name: 'a table', bike: shockBike },
+])('both ends of the travel, on $name', ({ bike }) => {
+  /** Slope at one end from three forces inward of it, good to the square of the step. */
+  function oneSided(made: SprungMachine, at: number, h: number): number {
+    const force = (steps: number): number => forceAtWheel(made, at + steps * h);
+    return (4 * force(1) - 3 * force(0) - force(2)) / (2 * h);
+  }
+
+  it('have the rate that differences from the inside alone find', () => {
+    const made = sprung(plainSprings, bike, shockSetup);
+    const last = made.most.rear;
+    expect(rearWheelRate(made, 0, 0)).toBeCloseTo(oneSided(made, 0, 0.01), 5);
+    expect(rearWheelRate(made, last, 0)).toBeCloseTo(oneSided(made, last, -0.01), 5);
+  });
+
+  it('hanging on springs without preload, they have the rate of pressing them', () => {
+    const made = sprung(withForkSprings({ preload: 0 }, withShock({ preload: 0 })), bike, shockSetup);
+    expect(rearWheelRate(made, 0, 0)).toBeCloseTo(oneSided(made, 0, 0.01), 5);
+    expect(springRate(made.fork, 0)).toBe(2 * 9.5);
   });
 });
 

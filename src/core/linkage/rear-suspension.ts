@@ -78,7 +78,8 @@ export function rearSuspension(
     tablePitch,
     deliveredSine,
     toppedOutSine,
-    wheelTravel: swingarm.wheelTravel,
+    // Stated, like the table, with the axle at the slot's front: further back it rises by more.
+    wheelTravel: (swingarm.wheelTravel * arm) / swingarm.length,
   };
 }
 

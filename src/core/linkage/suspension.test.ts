@@ -8,7 +8,7 @@ import { AS_DELIVERED, type RearAdjusters } from './adjusters.ts';
 import type { Layout } from '../chassis/rear-layout.ts';
 import type { NoLinkage } from './no-linkage.ts';
 import { armPosition, rearSuspension } from './rear-suspension.ts';
-import { suspension, suspensionAt } from './suspension.ts';
+import { suspension, suspensionAt, withAxleAt } from './suspension.ts';
 
 const { swingarm } = plainBike;
 const table: Layout = {
@@ -32,7 +32,18 @@ describe('a table', () => {
     const of = madeRear(table, { shockLength: 3, axlePosition: 10 });
     for (const travel of evenly(0, 130, 27))
       expect(rearAt(of, travel)).toMatchObject(armPosition(plain, travel));
-    expect(of).toMatchObject({ arm: plain.arm, wheelTravel: 130, endsBy: 'statedTravel' });
+    expect(of).toMatchObject({ arm: plain.arm, wheelTravel: plain.wheelTravel, endsBy: 'statedTravel' });
+  });
+
+  it('ends its stated travel at one stroke of the shock, wherever the axle stands in its slot', () => {
+    const front = madeRear(table);
+    for (const axlePosition of [5, 12, 30]) {
+      const back = madeRear(table, { axlePosition });
+      // Similar triangles about the pivot: the axle rises as its distance from it.
+      expect(back.wheelTravel).toBeCloseTo((130 * (ARM_LENGTH + axlePosition)) / ARM_LENGTH, 10);
+      expect(rearAt(back, back.wheelTravel).shockStroke).toBeCloseTo(rearAt(front, 130).shockStroke, 9);
+      expect(withAxleAt(front, axlePosition)).toEqual(back);
+    }
   });
 
   it('counts a shim as a longer shock', () => {

@@ -130,10 +130,11 @@ function linkSuspension(
 /** The same suspension with the axle elsewhere in its slot, `axlePosition` mm back; nothing of shock and links changes. */
 export function withAxleAt(of: Suspension, axlePosition: number): Suspension {
   const arm = of.slotFrontArm + axlePosition;
-  // A table states the axle's own travel; links end where the shock closes, at an angle of the arm.
+  // The travel ends at an angle of the arm, and further back the axle rises by more on the way there.
+  const wheelTravel = (of.wheelTravel * arm) / of.arm;
   return of.kind === 'table'
-    ? { ...of, arm, table: { ...of.table, arm } }
-    : { ...of, arm, wheelTravel: (of.wheelTravel * arm) / of.arm };
+    ? { ...of, arm, wheelTravel, table: { ...of.table, arm, wheelTravel } }
+    : { ...of, arm, wheelTravel };
 }
 
 /** An angle this little outside the links' range is rounding, radians. */

@@ -106,11 +106,11 @@ export function springForce(law: SpringLaw, at: number): number {
   return law.rate * Math.max(0, law.preload + at) + besidesCoil(law, at);
 }
 
-/** Rate of the end's springs at a stroke, N/mm: the slope of `springForce`. */
+/** Rate of the end's springs at a stroke, N/mm: the slope of `springForce`, at a kink that of pressing further. */
 export function springRate(law: SpringLaw, at: number): number {
-  let rate = law.preload + at > 0 ? law.rate : 0;
+  let rate = law.preload + at >= 0 ? law.rate : 0;
   if (at < law.topOutLength) rate += law.topOutRate;
-  if (at > law.bumpStart) {
+  if (at >= law.bumpStart) {
     const part = (at - law.bumpStart) / law.bumpDepth;
     rate += ((law.bumpForce * law.bumpExponent) / law.bumpDepth) * part ** (law.bumpExponent - 1);
   }
