@@ -11,7 +11,7 @@ import {
 import type { BikeDocument } from '../../src/document/document.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { expectNoUndo, field, plain, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
-import { chooseMode, openPage } from './support/stand.ts';
+import { chooseMode, middleOf, openPage } from './support/stand.ts';
 
 /** The figures typed for points whose place follows from other figures, with what each must have set. */
 const FOLLOWING: Partial<
@@ -145,4 +145,38 @@ test('a place that cannot be is refused beside its field, where the typed words 
   await ahead.press('PageUp');
   await expect(told).toHaveCount(0);
   await expect(ahead).not.toHaveValue(last);
+});
+
+test('what is typed for one point is its own, also when a press on another point ends the typing', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  const press = async (id: string): Promise<void> => {
+    const { x, y } = await middleOf(page, id);
+    await page.mouse.click(x, y);
+  };
+  const before = await savedDocument(page);
+  const seat = pointPlace(standing(before), 'seat', before.bike.frame.headTubeLength);
+  if (seat === null) throw new Error('the bike has no seat');
+  await page.getByRole('combobox', { name: 'Point' }).selectOption({ label: 'Seat mark' });
+  await field(page, 'Ahead of rear contact patch').fill(String(seat.x - 20));
+  await press('point-tank');
+  await expect(page.getByRole('combobox', { name: 'Point' }).locator('option:checked')).toHaveText('Tank');
+  await expect(undoButton(page)).toBeEnabled();
+  const { bike } = await savedDocument(page);
+  expect(bike.frame.tank).toEqual(before.bike.frame.tank);
+  expect(
+    Math.hypot(bike.frame.seat.x - before.bike.frame.seat.x, bike.frame.seat.y - before.bike.frame.seat.y),
+  ).toBeCloseTo(20, 6);
+  await undo(page);
+  await expectNoUndo(page);
+
+  await page.getByRole('combobox', { name: 'Point' }).selectOption({ label: 'Front contact patch' });
+  await field(page, 'Front tyre, outside diameter').fill('601');
+  await press('point-tank');
+  await expect(field(page, 'Above the ground')).toBeVisible();
+  const { bike: then, setup } = await savedDocument(page);
+  expect(setup.frontTyre).toEqual({ diameter: 601 });
+  expect(then.frame).toEqual(before.bike.frame);
 });
