@@ -23,6 +23,11 @@ function opened(json: Json): Opened {
 const paths = (json: Json): string[] => opened(json).repairs.map((repair) => repair.path);
 
 describe('opening a hand-written file', () => {
+  it('tells of an unknown name in one line, whatever the name holds', () => {
+    const [repair] = opened({ ...plain, 'one\ntwo': 1 }).repairs;
+    expect(repair.sentence).toBe('one\\ntwo is not used by this file format and was left out.');
+  });
+
   it('opens one with only what is essential without a word about what is documented to be optional', () => {
     const { document, repairs } = opened(plain);
     expect(repairs).toEqual([]);

@@ -8,6 +8,7 @@ export type OpenReasonKind =
   | 'tooDeep'
   | 'cutOff'
   | 'notJson'
+  | 'repeatedName'
   | 'notOurs'
   | 'schemaUnreadable'
   | 'newer'

@@ -1,8 +1,9 @@
-/** From text to parsed JSON, refusing early what is too large, too deep, cut off or no JSON at all. */
+/** From text to parsed JSON, refusing early what is too large, too deep, cut off, ambiguous or no JSON at all. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { jsonFaultAt } from './json-fault.ts';
-import type { Json } from './json.ts';
+import { shown, type Json } from './json.ts';
 import type { OpenReason } from './open-reason.ts';
+import { repeatedName, type RepeatedName } from './repeated-name.ts';
 
 /** The largest text opened, in characters; a bike takes a few thousand. */
 export const LARGEST_TEXT = 5_000_000;
@@ -31,7 +32,8 @@ export function readJson(text: string): Result<Json, OpenReason> {
     });
   try {
     const parsed: Json = JSON.parse(body);
-    return solved(parsed);
+    const repeated = repeatedName(body);
+    return repeated === null ? solved(parsed) : refused(givenTwice(body, repeated));
   } catch {
     const where = placeOfFault(body);
     return refused(
@@ -64,10 +66,22 @@ function shapeOf(text: string): 'closed' | 'open' | 'tooDeep' {
   return began && (depth > 0 || inString) ? 'open' : 'closed';
 }
 
+/** Two values under one name are not ours to choose between: the file is refused, with both places to look at. */
+function givenTwice(text: string, { name, at }: RepeatedName): OpenReason {
+  const [first, second] = at.map((each) => lineAndColumn(text, each));
+  return {
+    kind: 'repeatedName',
+    sentence: `The file gives ${shown(name)} twice in one group, at ${first} and at ${second}; only one of them can be meant.`,
+  };
+}
+
 /** In words, the line and column at which the text stops being JSON. */
 function placeOfFault(text: string): string {
   const at = jsonFaultAt(text);
-  if (at === null) return '';
+  return at === null ? '' : `: ${lineAndColumn(text, at)} is wrong`;
+}
+
+function lineAndColumn(text: string, at: number): string {
   const before = text.slice(0, at).split('\n');
-  return `: line ${before.length}, column ${before[before.length - 1].length + 1} is wrong`;
+  return `line ${before.length}, column ${before[before.length - 1].length + 1}`;
 }

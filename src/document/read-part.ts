@@ -139,7 +139,8 @@ export function noteUnknownKeys(
   const unknown = Object.keys(source).filter((key) => !known.includes(key));
   const prefix = path === '' ? '' : `${path}.`;
   unknown.slice(0, MOST_UNKNOWN_NAMED).forEach((key) => {
-    const name = `${prefix}${quoted(key)}`;
+    // A line break in a name must not break the one line that tells of it.
+    const name = `${prefix}${quoted(JSON.stringify(key).slice(1, -1))}`;
     repairs.push({ path: name, sentence: `${name} is not used by this file format and was left out.` });
   });
   const more = unknown.length - MOST_UNKNOWN_NAMED;

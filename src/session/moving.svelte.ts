@@ -162,6 +162,15 @@ export class Moving {
     this.#session.commit((from) => this.#standingEdit(from, found.stance, key, target), pointLabel(key));
   }
 
+  /** Why a point cannot be put at a place of the ground frame, mm, in a sentence; null when it can. */
+  placeRefusal(key: PointKey, target: Point): string | null {
+    const { present } = this.#session.history;
+    const found = this.#standing.stand(present);
+    if (!('stance' in found)) return NOTHING_TO_HOLD;
+    const edited = this.#standingEdit(present, found.stance, key, target);
+    return edited.ok ? null : edited.reason.sentence;
+  }
+
   /** Puts a point where the Stand was tapped, snapped if snapping is on. */
   placeAt(key: PointKey, xPx: number, yPx: number): void {
     const others = this.#handles.all

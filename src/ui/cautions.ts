@@ -1,8 +1,8 @@
 /** The cautions that go with every change and every print, in the project's words. */
 
-/** The shortest form, always in sight. */
+/** The shortest form, always in sight: it opens the rest. */
 export const CAUTION_IN_SHORT =
-  'The numbers are a model, not a test ride. Change one thing at a time and ride gently first.';
+  'A model, not a test ride: change one thing at a time, check, and ride gently first.';
 
 export const CAUTION_REASON =
   'Changed geometry alters how a motorcycle steers and stops, and can make it unsafe.';

@@ -1,14 +1,15 @@
 /** The figures of drawn links as a list from which a form is made. */
 import type { LinkLayout } from '../core/chassis/rear-layout.ts';
 import { BOLT_POINTS } from '../core/sketch/points.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import { angle, length, placed } from '../document/bounds.ts';
 
 export interface LinkField {
   /** From the links down, such as `rockerPivot.x`. */
   readonly path: string;
   readonly label: string;
-  readonly quantity: QuantityKey;
   readonly value: number;
+  /** What its number is, and from where to where it is saved. */
+  readonly bounds: typeof placed | typeof length | typeof angle;
 }
 
 const WAYS: Readonly<Record<string, string>> = {
@@ -21,7 +22,7 @@ const WAYS: Readonly<Record<string, string>> = {
 function ways(path: string, name: string, point: object): LinkField[] {
   return Object.entries(point).flatMap(([key, value]): LinkField[] =>
     typeof value === 'number'
-      ? [{ path: `${path}.${key}`, label: `${name}, ${WAYS[key]}`, quantity: 'length', value }]
+      ? [{ path: `${path}.${key}`, label: `${name}, ${WAYS[key]}`, value, bounds: placed }]
       : [],
   );
 }
@@ -35,21 +36,25 @@ export function linkFields(layout: LinkLayout): LinkField[] {
     const far = key === 'shockFarEnd' && layout.kind !== 'direct';
     return far ? ways(`${key}.at`, bolt.label, layout.shockFarEnd.at) : ways(key, bolt.label, value);
   });
-  const length = (path: string, label: string, value: number): LinkField => ({
-    path,
-    label,
-    quantity: 'length',
-    value,
-  });
   return [
-    length('shock.fullLength', 'Shock fully extended, eye to eye', shock.fullLength),
-    length('shock.closedLength', 'Shock closed, eye to eye', shock.closedLength),
+    {
+      path: 'shock.fullLength',
+      label: 'Shock fully extended, eye to eye',
+      value: shock.fullLength,
+      bounds: length,
+    },
+    {
+      path: 'shock.closedLength',
+      label: 'Shock closed, eye to eye',
+      value: shock.closedLength,
+      bounds: length,
+    },
     ...bolts,
     {
       path: 'drawnAngleDeg',
       label: 'Swingarm angle as drawn',
-      quantity: 'angle',
       value: layout.drawnAngleDeg,
+      bounds: angle,
     },
   ];
 }

@@ -76,9 +76,11 @@ describe('a step', () => {
     expect(stepped(5, 0, 1, 'teeth', {})).toBe(5);
   });
 
-  it('of a tenth is a whole tooth', () => {
+  it('of a tenth is a whole tooth, link or part', () => {
     expect(stepped(16, -0.1, 1, 'teeth', {})).toBe(15);
     expect(stepped(16, 10, 1, 'teeth', {})).toBe(26);
+    expect(stepped(20, 0.1, 1, 'links', {})).toBe(21);
+    expect(stepped(1, 0.1, 1, 'count', { least: 1, most: 2 })).toBe(2);
   });
 
   it('is asked for by arrows and Page keys, not by shortcuts', () => {

@@ -132,7 +132,7 @@ function exampleOf(quantity: QuantityKey, { least = 0, most = Infinity }: Limits
 /** Decimals kept after a step: takes rounding noise away, far below any adjuster's step. */
 const STEP_DECIMALS = 6;
 
-/** `steps` steps on from a metric value, held within the limits; parts of a tooth are whole teeth. */
+/** `steps` steps on from a metric value, held within the limits; a part of what is counted whole is one of it. */
 export function stepped(
   value: number,
   steps: number,
@@ -140,7 +140,7 @@ export function stepped(
   quantity: QuantityKey,
   { least = -Infinity, most = Infinity }: Limits,
 ): number {
-  const whole = quantity === 'teeth';
+  const whole = WHOLE.has(quantity);
   const change = whole ? Math.sign(steps) * Math.max(1, Math.round(Math.abs(steps * step))) : steps * step;
   const moved = Number((value + (steps === 0 ? 0 : change)).toFixed(STEP_DECIMALS));
   return Math.min(most, Math.max(least, moved));

@@ -16,6 +16,8 @@ export interface HandleChoice {
 export interface StandHand {
   readonly hovered: string | null;
   readonly choice: HandleChoice | null;
+  /** Before the press itself: what is half typed counts for the bike as it was, so it is taken or refused first. */
+  settleTyped(): void;
   down(event: PointerEvent & { currentTarget: HTMLElement }): void;
   move(event: PointerEvent & { currentTarget: HTMLElement }): void;
   up(event: PointerEvent & { currentTarget: HTMLElement }): void;
@@ -130,6 +132,10 @@ export function standHand(bench: Workbench): StandHand {
     },
     get choice() {
       return choice !== null && choice.mode === bench.mode.current ? choice.of : null;
+    },
+    settleTyped() {
+      const { activeElement } = document;
+      if (activeElement instanceof HTMLInputElement) activeElement.blur();
     },
     down: pointer('down'),
     move: pointer('move'),

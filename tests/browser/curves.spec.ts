@@ -7,7 +7,7 @@ import { shockLeverage } from '../../src/core/readings/shock-leverage.ts';
 import { standBike } from '../../src/core/springs/stand-bike.ts';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { savedDocument } from './support/bike-document.ts';
-import { cursor, curves, openCurves, stateBox } from './support/curves.ts';
+import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
 import {
   expectNoUndo,
   field,
@@ -113,6 +113,7 @@ test('a kept curve, the baseline and several ride states lie beside the present 
   await typeInto(page, dialOf('shockLength').label, '3');
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
   await typeInto(page, dialOf('shockLength').label, '6');
+  await openStates(page);
   for (const state of ['Rider up', 'On the gas']) await stateBox(page, state).check();
   const svg = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
   for (const name of ['Now (topped out)', 'Kept 1', 'Rider up', 'On the gas', 'Baseline'])
@@ -132,6 +133,7 @@ test('each ride state has a column in the file and in the table, as the bike rea
 }) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', REAR_TEETH);
+  await openStates(page);
   for (const state of ['Rider up', 'Mid-corner']) await stateBox(page, state).check();
   const lines = readFileSync(await (await saved(page, 'Save figures as CSV')).path(), 'utf8')
     .trimEnd()
@@ -169,6 +171,7 @@ test('over travel each state is named at its own place, and one that does not se
 }) => {
   await openPage(page);
   await openCurves(page, shockLeverage.label, 'Rear travel');
+  await openStates(page);
   await stateBox(page, 'Rider up').check();
   await stateBox(page, 'On the gas').check();
   const { bike, setup } = await savedDocument(page);
@@ -187,6 +190,7 @@ test('as many lines as can be told apart, and words where no more fit', async ({
   await openPage(page);
   await openCurves(page, 'Trail', REAR_TEETH);
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
+  await openStates(page);
   for (const state of ['Bike alone', 'Rider up', 'On the gas', 'On the brakes', 'Mid-corner'])
     await stateBox(page, state).check();
   await expect(stateBox(page, 'As dialled')).toBeDisabled();
@@ -227,6 +231,7 @@ for (const theme of ['paper', 'garage', 'sun'])
     await openPage(page);
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await openCurves(page, 'Anti-squat', 'Rear travel');
+    await openStates(page);
     for (const state of ['Rider up', 'On the gas', 'Mid-corner']) await stateBox(page, state).check();
     await curves(page).getByText('As a table').click();
     const { violations } = await new AxeBuilder({ page }).analyze();

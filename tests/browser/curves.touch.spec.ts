@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
 import { fingersOn, slide } from './support/fingers.ts';
-import { cursor, curves, openCurves, stateBox } from './support/curves.ts';
+import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { apart, middleOf, openPage } from './support/stand.ts';
 
@@ -33,6 +33,7 @@ test('two ride states by finger, a drag of the cursor that moves the Stand, and 
   await openPage(page);
   await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
   await openCurves(page, 'Trail', 'Rear travel');
+  await openStates(page);
   for (const state of ['Rider up', 'On the gas']) {
     const box = await stateBox(page, state).locator('..').boundingBox();
     expect(box?.height).toBeGreaterThanOrEqual(44);

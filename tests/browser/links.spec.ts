@@ -5,7 +5,16 @@ import { BOLT_POINTS, inFrame, pointPlace, pointsOf, type PointKey } from '../..
 import type { BikeDocument } from '../../src/document/document.ts';
 import { savedDocument, savedText, standing } from './support/bike-document.ts';
 import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
-import { chooseMode, dragHandle, emptySpot, handle, openPage, pxPerMm } from './support/stand.ts';
+import {
+  chooseMode,
+  dragHandle,
+  emptySpot,
+  handle,
+  middleOf,
+  openPage,
+  pressAndMove,
+  pxPerMm,
+} from './support/stand.ts';
 
 function placeOf(saved: BikeDocument, key: PointKey): Point {
   const place = pointPlace(standing(saved), key, saved.bike.frame.headTubeLength);
@@ -123,6 +132,40 @@ test('a shock that the links cannot hold is told on the Stand, and the last bike
   expect(await readingText(page, 'Rake')).toBe(rake);
 });
 
+test('bolts that no rod can join are told where they are typed and on the Stand, and undo brings the links back', async ({
+  page,
+}) => {
+  await openLinks(page);
+  await page
+    .getByRole('combobox', { name: 'Layout' })
+    .selectOption({ label: 'Rocker on the frame, rod to the swingarm' });
+  const text = await savedText(page);
+  const rake = await readingText(page, 'Rake');
+  // On the line of rod end and rocker nothing tells to which side they fold.
+  const bolt = async (way: string) =>
+    Number((await field(page, `Rod on rocker, ${way}`).inputValue()).replace('\u2212', '-'));
+  const pivot = async (way: string) =>
+    Number((await field(page, `Rocker pivot, ${way}`).inputValue()).replace('\u2212', '-'));
+  expect(await bolt('above the pivot')).not.toBe(await pivot('above the pivot'));
+  await typeInto(page, 'Rod on rocker, forward of the pivot', String(await pivot('forward of the pivot')));
+  await typeInto(page, 'Rod on rocker, above the pivot', String(await pivot('above the pivot')));
+  await expect(page.getByRole('alert').first()).toContainText(/Move the two points apart/);
+  expect(await readingText(page, 'Rake')).toBe(rake);
+  await undo(page);
+  await undo(page);
+  expect(await savedText(page)).toBe(text);
+  // Dragged there it stays at the last place where the links closed, and the page says why.
+  const onto = await middleOf(page, 'point-rockerPivot');
+  const from = await middleOf(page, 'point-rodOnRocker');
+  await page.keyboard.down('Control');
+  await pressAndMove(page, from, onto);
+  await expect(page.getByRole('alert').filter({ hasText: 'rear links could not close' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  await page.keyboard.up('Control');
+  expect(await savedText(page)).toBe(text);
+});
+
 test('the shock’s other end changes hands and stays where it was', async ({ page }) => {
   await openLinks(page);
   await page
@@ -133,4 +176,22 @@ test('the shock’s other end changes hands and stays where it was', async ({ pa
   const { links } = (await savedDocument(page)).bike.swingarm;
   expect(links !== null && links.kind !== 'direct' && links.shockFarEnd.on).toBe('arm');
   expect(await readingText(page, 'Swingarm angle')).toBe(swingarm);
+});
+
+test('a figure of the links beyond what is saved is refused beside its field, where the typed words stay', async ({
+  page,
+}) => {
+  await openLinks(page);
+  for (const [label, typed, advice] of [
+    ['Swingarm angle as drawn', '999', 'This goes from −180.00° to 180.00°.'],
+    ['Shock closed, eye to eye', '-3', 'This goes from 0.0 mm to 100'],
+  ]) {
+    const old = await field(page, label).inputValue();
+    await typeInto(page, label, typed);
+    await expect(field(page, label)).toHaveValue(typed);
+    await expect(page.getByRole('alert').filter({ hasText: advice })).toBeVisible();
+    await field(page, label).press('Escape');
+    await expect(field(page, label)).toHaveValue(old);
+  }
+  await expectNoUndo(page);
 });

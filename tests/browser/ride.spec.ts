@@ -8,7 +8,16 @@ import { writeNumber, type NumberStyle } from '../../src/core/units/number-style
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { METRIC, savedDocument, savedText, standing, writtenReading } from './support/bike-document.ts';
-import { field, plain, readingText, REAR_HEIGHT, startDemo, typeInto, undoButton } from './support/panels.ts';
+import {
+  expectNoUndo,
+  field,
+  plain,
+  readingText,
+  REAR_HEIGHT,
+  startDemo,
+  typeInto,
+  undoButton,
+} from './support/panels.ts';
 import {
   chooseState,
   openRide,
@@ -18,7 +27,7 @@ import {
   rideSentenceOn,
   rideStates,
 } from './support/ride.ts';
-import { drawn, middleOf, openPage, stand } from './support/stand.ts';
+import { chooseMode, drawn, middleOf, openPage, stand } from './support/stand.ts';
 import { inkOf, layerOf, pictureText, wordsOf } from './support/stand-picture.ts';
 
 const GAS = dialOf('gas').label;
@@ -237,6 +246,37 @@ for (const { dial, value, state, words } of [
     await chooseState(page, 'Topped out');
     await expect(stand(page).getByRole('alert')).toBeHidden();
   });
+
+test('preload beyond its spring, and a mass behind the rear axle, are told with what to change and the picture stays', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseState(page, 'Rider up');
+  const before = layerOf(await pictureText(page), 'bike');
+  await chooseMode(page, 'Edit');
+  await page.getByText('Shock', { exact: true }).click();
+  await page.getByRole('checkbox', { name: 'Shock spring’s own travel', exact: true }).check();
+  await typeInto(page, 'Shock spring’s own travel', '10');
+  const alert = stand(page).getByRole('alert');
+  await expect(alert).toContainText(
+    /preload of 13\.0\smm closes the coils of the shock spring, which can be pressed 10\.0\smm\. Take preload off/,
+  );
+  expect(layerOf(await pictureText(page), 'bike') === before, 'the same picture').toBe(true);
+  await alert.getByRole('button', { name: `Go to ${dialOf('shockPreload').label}` }).click();
+  await expect(field(page, dialOf('shockPreload').label)).toBeFocused();
+  await undoButton(page).click();
+  await undoButton(page).click();
+  await expect(alert).toBeHidden();
+  await expectNoUndo(page);
+  await chooseMode(page, 'Edit');
+  await page.getByRole('combobox', { name: 'Point', exact: true }).selectOption('Sprung centre of gravity');
+  const text = await savedText(page);
+  await typeInto(page, 'Ahead of rear contact patch', '-900');
+  await expect(page.getByRole('alert').filter({ hasText: 'Put back' })).toContainText(
+    'The centre of gravity is at or behind the rear axle, so the front wheel carries nothing. Check the masses',
+  );
+  expect(await savedText(page)).toBe(text);
+});
 
 test('a spring rate that is not known is asked for, by its dial, and the picture stays', async ({ page }) => {
   await openPage(page);

@@ -1,7 +1,11 @@
 /** Ride states and the roll under fingers on a phone. */
 import { expect, test } from '@playwright/test';
 import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/springs/ride-state.ts';
+import { READINGS } from '../../src/core/readings/all-readings.ts';
+import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
+import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import { fingersOn, slide } from './support/fingers.ts';
+import { plain, readingText, startDemo } from './support/panels.ts';
 import { openRide, ride, rideRow, rideStates, rollSlider } from './support/ride.ts';
 import { openPage } from './support/stand.ts';
 import { pictureText, wordsOf } from './support/stand-picture.ts';
@@ -19,6 +23,21 @@ test('all seven states are in sight and large enough for a finger', async ({ pag
     expect((box?.x ?? 0) + (box?.width ?? Infinity), state).toBeLessThanOrEqual(390);
     await label.tap();
     await expect(rideStates(page).getByRole('radio', { name: RIDE_STATE_WORDS[state] })).toBeChecked();
+  }
+});
+
+test('each state read on a phone has the figures that the core computes', async ({ page }) => {
+  await openPage(page);
+  await startDemo(page, 'Long-travel off-road');
+  const saved = await savedDocument(page);
+  await page.getByText('Readings', { exact: true }).first().tap();
+  for (const state of RIDE_STATES) {
+    await rideStates(page).getByText(RIDE_STATE_WORDS[state], { exact: true }).tap();
+    const stance = standing(saved, state);
+    for (const { key, label } of READINGS.filter((reading) => FIRST_READINGS.includes(reading.key)))
+      expect(`${state} ${label} ${await readingText(page, label)}`).toBe(
+        `${state} ${label} ${plain(writtenReading(stance, key))}`,
+      );
   }
 });
 

@@ -10,8 +10,8 @@ import {
 } from '../../src/core/sketch/points.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
-import { expectNoUndo, field, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
-import { chooseMode, openPage } from './support/stand.ts';
+import { expectNoUndo, field, plain, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
+import { chooseMode, middleOf, openPage } from './support/stand.ts';
 
 /** The figures typed for points whose place follows from other figures, with what each must have set. */
 const FOLLOWING: Partial<
@@ -115,4 +115,68 @@ test('S1: the Stand says in words in which zone the squat line runs', async ({ p
   await typeInto(page, 'Front sprocket', '19');
   await typeInto(page, 'Rear sprocket', '34');
   await expect(described).toHaveAccessibleDescription(/squat zone: the rear squats on the gas/);
+});
+
+test('a place that cannot be is refused beside its field, where the typed words stay, also by an arrow key', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  const ahead = field(page, 'Ahead of rear contact patch');
+  const old = await ahead.inputValue();
+  await typeInto(page, 'Ahead of rear contact patch', '-3');
+  await expect(ahead).toHaveValue('-3');
+  const advice = page.getByRole('alert').filter({ hasText: 'The rear axle has to stay behind' });
+  await expect(advice).toBeVisible();
+  expect(plain(await advice.innerText())).toContain(`Kept ${old} mm.`);
+  await expect(ahead).toHaveAttribute('aria-invalid', 'true');
+  await expectNoUndo(page);
+  await ahead.press('Escape');
+  await expect(ahead).toHaveValue(old);
+  await expect(advice).toHaveCount(0);
+  // Ten mm a press: somewhere on the way to the axle the bike can stand no more.
+  const told = page.getByRole('alert').filter({ hasText: /Kept \d/ });
+  for (let press = 0; press < 60 && (await told.count()) === 0; press++) await ahead.press('PageDown');
+  await expect(told).toBeVisible();
+  const last = await ahead.inputValue();
+  await ahead.press('PageDown');
+  await expect(told).toBeVisible();
+  await expect(ahead).toHaveValue(last);
+  await ahead.press('PageUp');
+  await expect(told).toHaveCount(0);
+  await expect(ahead).not.toHaveValue(last);
+});
+
+test('what is typed for one point is its own, also when a press on another point ends the typing', async ({
+  page,
+}) => {
+  await openPage(page);
+  await chooseMode(page, 'Edit');
+  const press = async (id: string): Promise<void> => {
+    const { x, y } = await middleOf(page, id);
+    await page.mouse.click(x, y);
+  };
+  const before = await savedDocument(page);
+  const seat = pointPlace(standing(before), 'seat', before.bike.frame.headTubeLength);
+  if (seat === null) throw new Error('the bike has no seat');
+  await page.getByRole('combobox', { name: 'Point' }).selectOption({ label: 'Seat mark' });
+  await field(page, 'Ahead of rear contact patch').fill(String(seat.x - 20));
+  await press('point-tank');
+  await expect(page.getByRole('combobox', { name: 'Point' }).locator('option:checked')).toHaveText('Tank');
+  await expect(undoButton(page)).toBeEnabled();
+  const { bike } = await savedDocument(page);
+  expect(bike.frame.tank).toEqual(before.bike.frame.tank);
+  expect(
+    Math.hypot(bike.frame.seat.x - before.bike.frame.seat.x, bike.frame.seat.y - before.bike.frame.seat.y),
+  ).toBeCloseTo(20, 6);
+  await undo(page);
+  await expectNoUndo(page);
+
+  await page.getByRole('combobox', { name: 'Point' }).selectOption({ label: 'Front contact patch' });
+  await field(page, 'Front tyre, outside diameter').fill('601');
+  await press('point-tank');
+  await expect(field(page, 'Above the ground')).toBeVisible();
+  const { bike: then, setup } = await savedDocument(page);
+  expect(setup.frontTyre).toEqual({ diameter: 601 });
+  expect(then.frame).toEqual(before.bike.frame);
 });

@@ -38,7 +38,7 @@ const expected: Readonly<Record<string, string | readonly string[]>> = {
   'pedals.json': 'fieldWrong',
   'proto-essential.json': 'fieldMissing',
   'proto.json': ['__proto__', 'bike.__proto__', 'bike.constructor'],
-
+  'repeated-name.json': 'repeatedName',
   'trailing-comma.json': 'notJson',
   'utf16.json': 'notText',
   'wrong-optional.json': [

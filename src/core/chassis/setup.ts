@@ -43,7 +43,10 @@ export interface Setup {
   readonly riderMass: number;
   /** Rider's centre of gravity above the seat mark, square to the ground, mm. */
   readonly riderHeight: number;
-  /** Rider's centre of gravity moved forward (+) or back (−) on the seat, along the frame's x axis, mm. */
+  /**
+   * Where the rider sits, forward (+) or back (−) of the seat mark along the frame's x axis, mm. Fixed to the frame: were
+   * it level with the ground, pitching the bike would shift the rider without work, and no rest would be one of least energy.
+   */
   readonly riderForward: number;
   readonly passengerMass: number;
   /** Passenger's centre of gravity above the passenger's seat, square to the ground, mm. */

@@ -17,6 +17,12 @@ export function cursor(page: Page): Locator {
   return curves(page).getByRole('slider', { name: /^Along the curve/ });
 }
 
+/** Opens the boxes of the ride states, from the head of the panel. */
+export async function openStates(page: Page): Promise<void> {
+  const opener = curves(page).getByRole('button', { name: 'Ride states' });
+  if ((await opener.getAttribute('aria-expanded')) === 'false') await opener.click();
+}
+
 /** The box that draws a ride state beside the present one. */
 export function stateBox(page: Page, state: string): Locator {
   return curves(page)

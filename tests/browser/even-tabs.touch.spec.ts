@@ -1,0 +1,31 @@
+/** The choices at the head of the panels on a tablet lying down, where the panel is narrowest. */
+import { expect, test } from '@playwright/test';
+import { openPage } from './support/stand.ts';
+
+test.use({ viewport: { width: 1024, height: 768 } });
+
+test('on a tablet in sun each part of a panel’s choices is as large as a finger, in even rows', async ({
+  page,
+}) => {
+  await openPage(page);
+  await page.getByRole('button', { name: 'Units and theme' }).tap();
+  await page.getByRole('combobox', { name: 'Theme' }).selectOption({ label: 'Sun' });
+  await page.getByRole('button', { name: 'Units and theme' }).tap();
+  await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
+  const tabs = page.getByRole('group', { name: 'Below the Stand' });
+  await tabs.getByText('Ride', { exact: true }).tap();
+  for (const [bar, rows] of [
+    [page.getByRole('group', { name: 'Panel' }), 1],
+    [tabs, 2],
+    [page.getByRole('region', { name: 'Ride' }).locator('header fieldset').nth(1), 1],
+  ] as const) {
+    const tops = new Set<number>();
+    for (const part of await bar.locator('label').all()) {
+      const box = await part.boundingBox();
+      expect(box?.width).toBeGreaterThanOrEqual(44);
+      expect(box?.height).toBeGreaterThanOrEqual(44);
+      tops.add(Math.round(box?.y ?? 0));
+    }
+    expect(tops.size).toBe(rows);
+  }
+});

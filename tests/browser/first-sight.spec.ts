@@ -1,0 +1,38 @@
+/** What has to stand in sight on a laptop without a scroll. */
+import { expect, test } from '@playwright/test';
+import { openPage } from './support/stand.ts';
+import { REAR_HEIGHT, typeInto } from './support/panels.ts';
+import { curves, openCurves, openStates, stateBox } from './support/curves.ts';
+
+test.use({ viewport: { width: 1280, height: 720 } });
+
+for (const theme of ['Paper', 'Garage', 'Sun'])
+  test(`on a laptop in ${theme} a raised rear says in sight why the steering quickens`, async ({ page }) => {
+    await openPage(page);
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption({ label: theme });
+    await typeInto(page, REAR_HEIGHT, '6');
+    const why = page.getByRole('region', { name: 'Why' }).getByText(/the steering quickens/);
+    await expect(why).toBeInViewport({ ratio: 1 });
+    const caution = page.getByRole('complementary', { name: 'Cautions' });
+    expect((await caution.boundingBox())?.height).toBeLessThan(60);
+    await expect(caution.locator('summary')).toHaveText(/change one thing at a time.*ride gently first/);
+    await caution.locator('summary').click();
+    await expect(caution).toContainText('alters how a motorcycle steers and stops');
+    await expect(caution.getByRole('listitem').first()).toBeVisible();
+  });
+
+test('the ride states of the curves are opened at the head of their panel, and folded again', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openCurves(page, 'Anti-squat', 'Rear travel');
+  await expect(stateBox(page, 'Rider up')).toHaveCount(0);
+  await expect(curves(page).getByRole('button', { name: 'Ride states' })).toBeInViewport({ ratio: 1 });
+  await openStates(page);
+  await expect(stateBox(page, 'Rider up')).toBeInViewport({ ratio: 1 });
+  await stateBox(page, 'Rider up').check();
+  await curves(page).getByRole('button', { name: 'Ride states' }).click();
+  await expect(stateBox(page, 'Rider up')).toHaveCount(0);
+  await openStates(page);
+  await expect(stateBox(page, 'Rider up')).toBeChecked();
+});
