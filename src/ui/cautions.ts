@@ -1,8 +1,7 @@
 /** The cautions that go with every change and every print, in the project's words. */
 
 /** The shortest form, always in sight: it opens the rest. */
-export const CAUTION_IN_SHORT =
-  'A model, not a test ride: change one thing at a time, check, and ride gently first.';
+export const CAUTION_IN_SHORT = 'A model, not a test ride. One change at a time; ride gently first.';
 
 export const CAUTION_REASON =
   'Changed geometry alters how a motorcycle steers and stops, and can make it unsafe.';
