@@ -1,0 +1,45 @@
+/** Panels fetched after the first sight: all there once the network is gone, and told when one could not be fetched. */
+import { expect, test, type Page } from '@playwright/test';
+import { chooseMode, openPage } from './support/stand.ts';
+
+const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Curves', 'Why'] as const;
+
+async function choose(page: Page, tab: string): Promise<void> {
+  await page.getByRole('group', { name: 'Below the Stand' }).getByText(tab, { exact: true }).click();
+}
+
+test('with the page once open, every panel works without a network', async ({ page, context }) => {
+  // The curves come last of all.
+  const last = page.waitForResponse(/curves-panel[^/]*\.js$/);
+  await openPage(page);
+  await (await last).finished();
+  await context.setOffline(true);
+  for (const tab of TABS) {
+    await choose(page, tab);
+    await expect(page.getByRole('region', { name: tab, exact: true })).toBeVisible();
+  }
+  await chooseMode(page, 'Edit');
+  await expect(page.getByRole('heading', { name: 'Bike', exact: true })).toBeVisible();
+});
+
+test('a panel that cannot be fetched says so, keeps the tabs, and comes when it is asked for again', async ({
+  page,
+}) => {
+  let asked = 0;
+  await page.route(/springs-panel[^/]*\.js$/, async (route) => {
+    asked++;
+    await route.abort();
+  });
+  await openPage(page);
+  await choose(page, 'Springs');
+  const notice = page.getByRole('alert').filter({ hasText: 'could not be fetched' });
+  await expect(notice).toBeVisible();
+  // It is asked for by the page and by the tab, and not over and over.
+  expect(asked).toBeLessThanOrEqual(2);
+  await choose(page, 'Ride');
+  await expect(page.getByRole('region', { name: 'Ride', exact: true })).toBeVisible();
+  await choose(page, 'Springs');
+  await page.unroute(/springs-panel[^/]*\.js$/);
+  await notice.getByRole('button', { name: 'Try again' }).click();
+  await expect(page.getByRole('region', { name: 'Springs', exact: true })).toBeVisible();
+});
