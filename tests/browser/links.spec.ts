@@ -1,9 +1,8 @@
 /** Real rear links entered on the page: each layout from the table, its bolts typed, and what cannot close refused. */
 import { expect, test, type Page } from '@playwright/test';
-import { distance, type Point } from '../../src/core/plane/point.ts';
-import { BOLT_POINTS, inFrame, pointPlace, pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
-import type { BikeDocument } from '../../src/document/document.ts';
-import { savedDocument, savedText, standing } from './support/bike-document.ts';
+import { distance } from '../../src/core/plane/point.ts';
+import { BOLT_POINTS, inFrame, pointsOf } from '../../src/core/sketch/points.ts';
+import { placeOf, savedDocument, savedText, standing } from './support/bike-document.ts';
 import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import {
   chooseMode,
@@ -15,12 +14,6 @@ import {
   pressAndMove,
   pxPerMm,
 } from './support/stand.ts';
-
-function placeOf(saved: BikeDocument, key: PointKey): Point {
-  const place = pointPlace(standing(saved), key, saved.bike.frame.headTubeLength);
-  if (place === null) throw new Error(`the bike has no ${key}`);
-  return place;
-}
 
 async function openLinks(page: Page): Promise<void> {
   await openPage(page);

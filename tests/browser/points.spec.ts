@@ -1,10 +1,10 @@
 /** Points and grips by keyboard, by tap and by figures. */
 import { expect, test, type Page } from '@playwright/test';
-import { inFrame, onGround, pointPlace, pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
+import { inFrame, onGround, pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
 import { GRIPS } from '../../src/core/sketch/grips.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
-import { savedDocument, savedText, standing } from './support/bike-document.ts';
+import { placeOf, savedDocument, savedText, standing } from './support/bike-document.ts';
 import { escaped, expectNoUndo, field, REAR_HEIGHT, undo, undoButton } from './support/panels.ts';
 import {
   apart,
@@ -21,12 +21,6 @@ import { toggleShown } from './support/stand-picture.ts';
 
 /** What rounding of saved numbers and of key presses may come to, mm. */
 const NUDGE_TOLERANCE = 0.01;
-
-function placeOf(document: BikeDocument, key: PointKey): Point {
-  const place = pointPlace(standing(document), key, document.bike.frame.headTubeLength);
-  if (place === null) throw new Error(`the bike has no ${key}`);
-  return place;
-}
 
 /** Tabs from the Stand's tools on until a handle has the focus, then through all handles; their ids in order. */
 async function tabThroughHandles(page: Page): Promise<string[]> {

@@ -5,6 +5,8 @@ import { noStandWords } from '../../../src/core/springs/no-stand.ts';
 import { whySentences } from '../../../src/core/effects/why-words.ts';
 import { why as whyOf } from '../../../src/core/effects/why.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
+import type { Point } from '../../../src/core/plane/point.ts';
+import { pointPlace, type PointKey } from '../../../src/core/sketch/points.ts';
 import { standBike } from '../../../src/core/springs/stand-bike.ts';
 import type { RideState } from '../../../src/core/springs/ride-state.ts';
 import type { Stance } from '../../../src/core/springs/stance.ts';
@@ -69,4 +71,11 @@ export function writtenReading(stance: Stance, key: string, style: NumberStyle =
   const reading = READINGS.find((each) => each.key === key);
   if (reading === undefined) throw new Error(`no reading ${key}`);
   return writeNumber(metricReading(stance, key), reading.quantity, style).text;
+}
+
+/** Where a point of a saved bike stands on the ground. */
+export function placeOf(saved: BikeDocument, key: PointKey): Point {
+  const place = pointPlace(standing(saved), key, saved.bike.frame.headTubeLength);
+  if (place === null) throw new Error(`the bike has no ${key}`);
+  return place;
 }
