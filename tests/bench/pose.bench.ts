@@ -1,5 +1,6 @@
-/** How fast a pose with all its readings is, against two general solvers doing the same pose in the same run. */
+/** How fast a pose with its readings is, against two general solvers that find the same pose in the same run. */
 import { READINGS } from '../../src/core/readings/all-readings.ts';
+import type { Reading } from '../../src/core/readings/reading.ts';
 import { machine } from '../../src/core/springs/machine.ts';
 import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
 import { constraintSolver } from '../support/constraint-solver.ts';
@@ -9,9 +10,25 @@ import { poseConstraints, posePoints, worstDistance } from '../support/pose-cons
 import { made, standing, TOPPED_OUT } from '../support/standing.ts';
 import { timed } from '../support/timed.ts';
 
-/** Goals: a full pose with all readings, from travel alone, and how much faster than the constraint solver. */
+/** Goals: a full pose with all readings, from travel alone, and how much faster than the constraint solver at its job. */
 const GOAL_US = 5;
 const GOAL_RATIO = 100;
+
+/**
+ * What the ten points of the sketch tell: the job of the solvers. The other readings are not asked of them, so that
+ * each reading added would otherwise make the solvers look quicker.
+ */
+const OF_THE_POINTS: readonly string[] = [
+  'rake',
+  'trail',
+  'wheelbase',
+  'pivotHeight',
+  'countershaftHeight',
+  'centreHeight',
+  'topRunAngle',
+  'squatAngle',
+];
+const POINT_READINGS = READINGS.filter(({ key }) => OF_THE_POINTS.includes(key));
 
 /** Different travel on every call, so that nothing can be remembered. */
 const TRAVELS: readonly Travel[] = Array.from({ length: 100 }, (_, i) => ({
@@ -19,9 +36,9 @@ const TRAVELS: readonly Travel[] = Array.from({ length: 100 }, (_, i) => ({
   rear: 10 + Math.floor(i / 10) * 9,
 }));
 
-function readAll(on: Stance): number {
+function read(readings: readonly Reading[], on: Stance): number {
   let sum = 0;
-  for (const reading of READINGS) {
+  for (const reading of readings) {
     const value = reading.read(on);
     if (typeof value === 'number') sum += value;
   }
@@ -45,8 +62,9 @@ export default async function pose(): Promise<string[]> {
   const parts = made();
   const setups = TRAVELS.map((_, i) => ({ ...plainSetup, forkHeight: i / 10, shockLength: i / 25 }));
   const poseOnly = timed((i) => stood(parts, TRAVELS[i % 100]).rake);
-  const fromTravel = timed((i) => readAll(stood(parts, TRAVELS[i % 100])));
-  const fromBike = timed((i) => readAll(stood(machine(plainBike, setups[i % 100]), TRAVELS[i % 100])));
+  const sameJob = timed((i) => read(POINT_READINGS, stood(parts, TRAVELS[i % 100])));
+  const fromTravel = timed((i) => read(READINGS, stood(parts, TRAVELS[i % 100])));
+  const fromBike = timed((i) => read(READINGS, stood(machine(plainBike, setups[i % 100]), TRAVELS[i % 100])));
 
   const stances = TRAVELS.map((travel) => standing(plainBike, plainSetup, travel));
   const problems = stances.map(poseConstraints);
@@ -75,18 +93,24 @@ export default async function pose(): Promise<string[]> {
   const newton = timed((i) => dampedNewton(problems[i % 100], near).size);
   const newtonErrors = problems.map((problem, i) => worstDistance(dampedNewton(problem, near), answers[i]));
 
-  const ratio = Math.min(anew, again) / fromTravel;
+  const ratio = Math.min(anew, again) / sameJob;
   const goal = (met: boolean): string => (met ? 'met' : 'MISSED');
-  const times = (other: number): string => `${Math.round(other / fromTravel)} × as long`;
+  const times = (other: number): string =>
+    `${Math.round(other / sameJob)} × as long; ${Math.round(other / fromTravel)} × as the core with all readings`;
   const all = `pose and all ${READINGS.length} readings`;
   return [
     line('pose alone, from machine and travel', poseOnly, ''),
+    line(
+      `pose and the ${POINT_READINGS.length} readings of the ten points`,
+      sameJob,
+      'what the solvers find',
+    ),
     line(`${all}, from machine and travel`, fromTravel, `goal ${GOAL_US} µs: ${goal(fromTravel <= GOAL_US)}`),
     line(`${all}, from bike and setup`, fromBike, ''),
     line('planegcs, 10 points and 20 constraints set up anew', anew, times(anew)),
     line('planegcs, the same sketch given other measures', again, times(again)),
     line('plain damped Newton, 20 unknowns, difference Jacobian', newton, times(newton)),
     `over ${problems.length} poses planegcs agrees with the core to ${most(solverErrors)} mm, Newton to ${most(newtonErrors)} mm`,
-    `the faster way of planegcs takes ${ratio.toFixed(0)} × as long; goal ${GOAL_RATIO} ×: ${goal(ratio >= GOAL_RATIO)}`,
+    `the faster way of planegcs takes ${ratio.toFixed(0)} × as long for the same ten points; goal ${GOAL_RATIO} ×: ${goal(ratio >= GOAL_RATIO)}`,
   ];
 }
