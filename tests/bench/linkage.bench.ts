@@ -6,7 +6,7 @@ import { suspensionAt } from '../../src/core/linkage/suspension.ts';
 import { travelCurves } from '../../src/core/linkage/travel-curves.ts';
 import { distance, type Point } from '../../src/core/plane/point.ts';
 import { linkSketch } from '../support/link-sketch.ts';
-import { ARM_LENGTH, floatingShock, linkRod, rearLayouts } from '../support/rear-layouts.ts';
+import { ARM_LENGTH, rockerToArm, rockerOnArm, rearLayouts } from '../support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeRear, madeShock, rearAt } from '../support/rear-made.ts';
 import { timed } from '../support/timed.ts';
 
@@ -48,7 +48,7 @@ export default async function linkage(): Promise<string[]> {
       ),
     );
   }
-  for (const layout of [linkRod, floatingShock]) {
+  for (const layout of [rockerOnArm, rockerToArm]) {
     const of = madeLinks(layout);
     const range = madeRange(layout);
     const lengths = evenly(of.closedLength, of.fullLength, CALLS);
@@ -57,11 +57,15 @@ export default async function linkage(): Promise<string[]> {
       return arm.ok ? arm.angle : NaN;
     });
     lines.push(
-      line(`arm from shock, ${layout === linkRod ? 'closed form' : 'searched between two angles'}`, back, ''),
+      line(
+        `arm from shock, ${layout === rockerOnArm ? 'closed form' : 'searched between two angles'}`,
+        back,
+        '',
+      ),
     );
   }
-  const of = madeLinks(linkRod);
-  const rear = madeRear(linkRod);
+  const of = madeLinks(rockerOnArm);
+  const rear = madeRear(rockerOnArm);
   const travels = evenly(0, rear.wheelTravel, CALLS);
   const angles = travels.map((travel) => rearAt(rear, travel).angle);
   const solve = each((i) => shockAt(of, angles[i])?.length ?? NaN);
@@ -73,7 +77,7 @@ export default async function linkage(): Promise<string[]> {
   lines.push(
     line(
       'links with their range from a layout',
-      timed(() => madeRear(linkRod).wheelTravel),
+      timed(() => madeRear(rockerOnArm).wheelTravel),
       '',
     ),
   );
@@ -88,7 +92,7 @@ export default async function linkage(): Promise<string[]> {
     ),
   );
 
-  const sketch = await linkSketch(linkRod, ARM_LENGTH);
+  const sketch = await linkSketch(rockerOnArm, ARM_LENGTH);
   const places = (angle: number): Map<string, Point> =>
     new Map([
       ...(linkPoints(of, angle) ?? []).map(({ key, place }) => [key, place] as const),

@@ -2,9 +2,9 @@
 import type { Bike } from '../../src/core/chassis/bike.ts';
 import type { Setup } from '../../src/core/chassis/setup.ts';
 import { plainBike, plainSetup, withSwingarm } from './plain-bike.ts';
-import { linkRod } from './rear-layouts.ts';
+import { rockerOnArm } from './rear-layouts.ts';
 
-export const linkedBike: Bike = withSwingarm(plainBike, { links: linkRod });
+export const linkedBike: Bike = withSwingarm(plainBike, { links: rockerOnArm });
 
 export const sprungSetup: Setup = {
   ...plainSetup,

@@ -1,12 +1,8 @@
-/** One invented rear suspension of every layout, for a swingarm of 580 mm; every figure is made up. */
-import type {
-  DirectLayout,
-  LinkLayout,
-  RockerOnArmLayout,
-  RockerOnFrameLayout,
-} from '../../src/core/chassis/rear-layout.ts';
+/** One invented rear suspension of every layout, all for the swingarm of the program's own patterns; every figure is made up. */
+import type { DirectLayout, LinkLayout, RockerOnFrameLayout } from '../../src/core/chassis/rear-layout.ts';
+import { PATTERN_ARM, PATTERNS } from '../../src/core/linkage/proposed-links.ts';
 
-export const ARM_LENGTH = 580;
+export const ARM_LENGTH = PATTERN_ARM;
 
 const posture = { drawnAngleDeg: 9.5, framePitchDeg: 0 };
 
@@ -19,7 +15,7 @@ export const twoShocks: DirectLayout = {
 };
 
 /** Hanging, its leverage is near 3, as on many linkage bikes. */
-export const floatingShock: RockerOnFrameLayout = {
+export const rockerToArm: RockerOnFrameLayout = {
   kind: 'rockerOnFrame',
   ...posture,
   shock: { fullLength: 322, closedLength: 262 },
@@ -30,43 +26,16 @@ export const floatingShock: RockerOnFrameLayout = {
   shockFarEnd: { on: 'arm', at: { along: 132, above: 184 } },
 };
 
-export const pullRod: RockerOnFrameLayout = {
-  kind: 'rockerOnFrame',
-  ...posture,
-  shock: { fullLength: 299, closedLength: 239 },
-  rockerPivot: { x: -84, y: -71 },
-  rodOnRocker: { x: -81, y: -137 },
-  shockOnRocker: { x: -178, y: -102 },
-  rodOnArm: { along: 289, above: -8 },
-  shockFarEnd: { on: 'frame', at: { x: -97, y: 186 } },
-};
+export const rockerToFrame = PATTERNS.rockerOnFrame;
 
-export const linkRod: RockerOnArmLayout = {
-  kind: 'rockerOnArm',
-  ...posture,
-  shock: { fullLength: 318, closedLength: 258 },
-  rockerPivot: { along: 170, above: -46 },
-  rodOnRocker: { along: 165, above: -104 },
-  shockOnRocker: { along: 105, above: -124 },
-  rodOnFrame: { x: 7, y: -106 },
-  shockFarEnd: { on: 'frame', at: { x: -67, y: 178 } },
-};
+export const rockerOnArm = PATTERNS.rockerOnArm;
 
 export const rearLayouts: readonly { readonly name: string; readonly layout: LinkLayout }[] = [
   { name: 'two shocks straight', layout: twoShocks },
-  {
-    name: 'one shock straight',
-    layout: {
-      kind: 'direct',
-      ...posture,
-      shock: { fullLength: 352, closedLength: 292 },
-      shockOnFrame: { x: -20, y: 265 },
-      shockOnArm: { along: 270, above: 70 },
-    },
-  },
-  { name: 'rocker on the frame, shock to the frame', layout: pullRod },
-  { name: 'rocker on the frame, shock to the swingarm', layout: floatingShock },
-  { name: 'rocker on the swingarm, shock to the frame', layout: linkRod },
+  { name: 'one shock straight', layout: PATTERNS.direct },
+  { name: 'rocker on the frame, shock to the frame', layout: rockerToFrame },
+  { name: 'rocker on the frame, shock to the swingarm', layout: rockerToArm },
+  { name: 'rocker on the swingarm, shock to the frame', layout: rockerOnArm },
   {
     name: 'rocker on the swingarm, shock to the swingarm',
     layout: {

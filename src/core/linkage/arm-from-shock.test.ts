@@ -1,6 +1,6 @@
 /** Tests of both ways between arm angle and shock length. */
 import { describe, expect, it } from 'vitest';
-import { floatingShock, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
+import { rockerToArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
 import type { LinkLayout } from '../chassis/rear-layout.ts';
 import { angleAtLength, armFromShock, shockFromArm } from './arm-from-shock.ts';
@@ -59,8 +59,8 @@ it('is closed form in whatever direction the frame’s axes lie', () => {
 });
 
 describe('an arm angle is refused', () => {
-  const of = madeLinks(pullRod);
-  const range = madeRange(pullRod);
+  const of = madeLinks(rockerToFrame);
+  const range = madeRange(rockerToFrame);
 
   it('beyond the links’ range, with what ends it', () => {
     expect(shockFromArm(of, range, range.low.angle - 0.01)).toMatchObject({
@@ -92,7 +92,7 @@ describe('an arm angle is refused', () => {
 
 describe('a shock length is refused', () => {
   it('outside the shock’s own stroke', () => {
-    const [of, range] = [madeLinks(pullRod), madeRange(pullRod)];
+    const [of, range] = [madeLinks(rockerToFrame), madeRange(rockerToFrame)];
     expect(armFromShock(of, range, 299.1)).toMatchObject({
       reason: 'shockBeyondFull',
       found: 299.1,
@@ -103,7 +103,7 @@ describe('a shock length is refused', () => {
   });
 
   it('which the links cannot reach, with what ends their way and how far they go', () => {
-    for (const layout of [pullRod, floatingShock]) {
+    for (const layout of [rockerToFrame, rockerToArm]) {
       const [of, range] = [madeLinks(layout), madeRange(layout)];
       expect(angleAtLength(of, range, 600)).toMatchObject({
         reason: 'shockTooLong',

@@ -1,6 +1,6 @@
 /** Tests of where the points of a linkage are, and of layouts with a point elsewhere. */
 import { describe, expect, it } from 'vitest';
-import { pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
+import { rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
@@ -130,6 +130,8 @@ it('a point that the layout has not cannot be put anywhere, nor any where the li
   expect(withLinkPoint(twoShocks, 'shockFarEnd', { x: 0, y: 0 }, 0)).toMatchObject({
     reason: 'pointUnknown',
   });
-  expect(withLinkPoint(pullRod, 'rodOnArm', { x: 0, y: 0 }, 3)).toMatchObject({ reason: 'armBeyondLinks' });
-  expect(redrawn(pullRod, NaN)).toMatchObject({ reason: 'inputNotANumber' });
+  expect(withLinkPoint(rockerToFrame, 'rodOnArm', { x: 0, y: 0 }, 3)).toMatchObject({
+    reason: 'armBeyondLinks',
+  });
+  expect(redrawn(rockerToFrame, NaN)).toMatchObject({ reason: 'inputNotANumber' });
 });

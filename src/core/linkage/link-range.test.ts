@@ -1,6 +1,6 @@
 /** Tests of how far the links let the arm swing, and of the names of what stops it. */
 import { describe, expect, it } from 'vitest';
-import { linkRod, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
+import { rockerOnArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
 import { AS_DELIVERED } from './adjusters.ts';
 import type { LinkLayout, RockerOnFrameLayout } from '../chassis/rear-layout.ts';
@@ -72,7 +72,7 @@ describe('a dead point', () => {
   // the angle at which that point is 150 from the pivot, by the cosine rule.
   it('of rod and rocker in line is where the cosine rule puts it', () => {
     const layout: RockerOnFrameLayout = {
-      ...pullRod,
+      ...rockerToFrame,
       drawnAngleDeg: 0,
       rockerPivot: { x: -200, y: 120 },
       rodOnRocker: { x: -233.0718913883, y: 82.5 },
@@ -111,8 +111,8 @@ describe('a dead point', () => {
   });
 
   it('of a shock that points at the rocker’s pivot, or a rod at the swingarm’s, is named', () => {
-    expect(madeRange(pullRod).low.why).toBe('shockThroughRocker');
-    const of = madeLinks(pullRod);
+    expect(madeRange(rockerToFrame).low.why).toBe('shockThroughRocker');
+    const of = madeLinks(rockerToFrame);
     if (of.kind !== 'rocker') throw new Error('It has a rocker');
     const rodDead = rearLayouts.flatMap(({ layout }) => {
       const range = madeRange(layout);
@@ -145,14 +145,17 @@ describe('a range is refused', () => {
 
   it('when the rod is too long or too short for any position, with the nearest that is not', () => {
     for (const linkLength of [-140, 500]) {
-      const of = links(pullRod, { ...AS_DELIVERED, linkLength });
+      const of = links(rockerToFrame, { ...AS_DELIVERED, linkLength });
       if (!of.ok || of.kind !== 'rocker') throw new Error('It is made');
       const range = linkRange(of, 0);
       if (range.ok || range.limit === undefined) throw new Error('It has a range, or no limit');
       expect(range.reason).toBe('linkageCannotClose');
       expect(range.found).toBe(of.loop.rodLength);
       const toLimit = range.limit - of.loop.rodLength;
-      const just = links(pullRod, { ...AS_DELIVERED, linkLength: linkLength + toLimit + Math.sign(toLimit) });
+      const just = links(rockerToFrame, {
+        ...AS_DELIVERED,
+        linkLength: linkLength + toLimit + Math.sign(toLimit),
+      });
       if (!just.ok || just.kind !== 'rocker') throw new Error('It is made');
       const closes = evenly(-Math.PI, Math.PI, 20_000).some((angle) => shockAt(just, angle) !== null);
       expect(closes).toBe(true);
@@ -162,7 +165,7 @@ describe('a range is refused', () => {
   it('never for turning the frame’s axes: the range turns with them', () => {
     const turn = 0.1;
     const degrees = (turn * 180) / Math.PI;
-    const layout = linkRod;
+    const layout = rockerOnArm;
     if (layout.shockFarEnd.on !== 'frame') throw new Error('Its shock goes to the frame');
     const point = ({ x, y }: { x: number; y: number }) => ({
       x: Math.cos(turn) * x - Math.sin(turn) * y,

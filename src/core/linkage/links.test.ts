@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import {
   rearLayouts,
-  linkRod,
-  pullRod,
+  rockerOnArm,
+  rockerToFrame,
   twoShocks,
-  floatingShock,
+  rockerToArm,
 } from '../../../tests/support/rear-layouts.ts';
 import {
   evenly,
@@ -117,7 +117,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
 
 describe('an adjuster', () => {
   it('that makes the rod longer changes the rod and no part else', () => {
-    for (const layout of [pullRod, linkRod, floatingShock]) {
+    for (const layout of [rockerToFrame, rockerOnArm, rockerToArm]) {
       const [was, now] = [madeLinks(layout), madeLinks(layout, { linkLength: 3 })];
       if (was.kind !== 'rocker' || now.kind !== 'rocker') throw new Error('Both have rockers');
       expect(now.loop).toEqual({ ...was.loop, rodLength: was.loop.rodLength + 3 });
@@ -125,7 +125,7 @@ describe('an adjuster', () => {
   });
 
   it('on the shock changes both its lengths, so that its stroke stays', () => {
-    const now = madeLinks(pullRod, { shockLength: 5 });
+    const now = madeLinks(rockerToFrame, { shockLength: 5 });
     expect([now.fullLength, now.closedLength]).toEqual([304, 244]);
   });
 
@@ -144,29 +144,33 @@ describe('an adjuster', () => {
 
 describe('a layout is refused', () => {
   it('when a number is none, or no size of a motorcycle', () => {
-    expect(refusal({ ...pullRod, drawnAngleDeg: NaN })).toBe('inputNotANumber');
-    expect(refusal(pullRod, { topShim: Infinity })).toBe('inputNotANumber');
+    expect(refusal({ ...rockerToFrame, drawnAngleDeg: NaN })).toBe('inputNotANumber');
+    expect(refusal(rockerToFrame, { topShim: Infinity })).toBe('inputNotANumber');
     expect(refusal({ ...twoShocks, shockOnFrame: { x: 1e9, y: 0 } })).toBe('inputTooLarge');
   });
 
   it('when the shock has no stroke, or is screwed to nothing', () => {
-    expect(refusal({ ...pullRod, shock: { fullLength: 200, closedLength: 200 } })).toBe('strokeImpossible');
-    expect(refusal({ ...pullRod, shock: { fullLength: 200, closedLength: -1 } })).toBe('strokeImpossible');
-    expect(refusal(pullRod, { shockLength: -240 })).toBe('strokeImpossible');
+    expect(refusal({ ...rockerToFrame, shock: { fullLength: 200, closedLength: 200 } })).toBe(
+      'strokeImpossible',
+    );
+    expect(refusal({ ...rockerToFrame, shock: { fullLength: 200, closedLength: -1 } })).toBe(
+      'strokeImpossible',
+    );
+    expect(refusal(rockerToFrame, { shockLength: -240 })).toBe('strokeImpossible');
   });
 
   it('when a part has no length', () => {
-    expect(refusal({ ...pullRod, rodOnRocker: pullRod.rockerPivot })).toBe('partHasNoLength');
-    expect(refusal({ ...pullRod, shockOnRocker: pullRod.rockerPivot })).toBe('partHasNoLength');
-    expect(refusal({ ...pullRod, rodOnArm: { along: 0, above: 0 } })).toBe('partHasNoLength');
-    expect(refusal({ ...pullRod, rockerPivot: { x: 0, y: 0 } })).toBe('partHasNoLength');
-    expect(refusal(pullRod, { linkLength: -400 })).toBe('partHasNoLength');
-    const eyes = { ...pullRod, shockFarEnd: { on: 'frame' as const, at: pullRod.shockOnRocker } };
+    expect(refusal({ ...rockerToFrame, rodOnRocker: rockerToFrame.rockerPivot })).toBe('partHasNoLength');
+    expect(refusal({ ...rockerToFrame, shockOnRocker: rockerToFrame.rockerPivot })).toBe('partHasNoLength');
+    expect(refusal({ ...rockerToFrame, rodOnArm: { along: 0, above: 0 } })).toBe('partHasNoLength');
+    expect(refusal({ ...rockerToFrame, rockerPivot: { x: 0, y: 0 } })).toBe('partHasNoLength');
+    expect(refusal(rockerToFrame, { linkLength: -400 })).toBe('partHasNoLength');
+    const eyes = { ...rockerToFrame, shockFarEnd: { on: 'frame' as const, at: rockerToFrame.shockOnRocker } };
     expect(refusal(eyes)).toBe('partHasNoLength');
   });
 
   it('when rod and rocker were drawn in one line', () => {
-    const level = { ...pullRod, drawnAngleDeg: 0, rockerPivot: { x: -50, y: -100 } };
+    const level = { ...rockerToFrame, drawnAngleDeg: 0, rockerPivot: { x: -50, y: -100 } };
     const line = { ...level, rodOnRocker: { x: -150, y: -100 }, rodOnArm: { along: 250, above: -100 } };
     expect(refusal(line)).toBe('drawnInLine');
   });

@@ -5,6 +5,7 @@ import { fromPivot } from '../chassis/pivot-move.ts';
 import type { RearAdjusters } from './adjusters.ts';
 import { armPointInFrame, farEndInFrame, levelArm } from './drawn-links.ts';
 import type { DirectLayout, LinkLayout, RockerLayout } from '../chassis/rear-layout.ts';
+import { wrongNumber } from '../numeric/wrong-number.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { loopAt, type RockerLoop } from './rocker-loop.ts';
 
@@ -43,8 +44,6 @@ export interface ShockAt {
 
 /** Below this no rod, rocker arm or mount is a part of a motorcycle, mm. */
 const LEAST_LENGTH = 1;
-/** Beyond this neither, mm. */
-const LARGEST = 1e6;
 /** Sine between rod and rocker below which they were drawn in one line. */
 const IN_LINE_SINE = 1e-6;
 
@@ -164,20 +163,6 @@ function shifted(mount: Point, toward: Point, by: number): Point | null {
     x: mount.x + (by * (toward.x - mount.x)) / length,
     y: mount.y + (by * (toward.y - mount.y)) / length,
   };
-}
-
-function wrongNumber(part: object): 'inputNotANumber' | 'inputTooLarge' | null {
-  for (const key in part) {
-    const value = (part as Readonly<Record<string, unknown>>)[key];
-    if (typeof value === 'number') {
-      if (!Number.isFinite(value)) return 'inputNotANumber';
-      if (Math.abs(value) > LARGEST) return 'inputTooLarge';
-    } else if (typeof value === 'object' && value !== null) {
-      const wrong = wrongNumber(value);
-      if (wrong !== null) return wrong;
-    }
-  }
-  return null;
 }
 
 /**

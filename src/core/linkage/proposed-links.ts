@@ -1,23 +1,34 @@
 /** Links to begin with: bolts that work at once on a given swingarm, to be moved to where they are. */
 import type { Swingarm } from '../chassis/bike.ts';
 import type { FramePoint } from '../chassis/frame-point.ts';
-import type { ArmPoint, LinkLayout, ShockFarEnd } from '../chassis/rear-layout.ts';
+import type {
+  ArmPoint,
+  DirectLayout,
+  LinkLayout,
+  RockerOnArmLayout,
+  RockerOnFrameLayout,
+} from '../chassis/rear-layout.ts';
 import { turned } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
 import { AS_DELIVERED } from './adjusters.ts';
 import { links, shockAt } from './links.ts';
+import { mappedBolts } from './mapped-bolts.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { suspension } from './suspension.ts';
 
 export type LinkKind = LinkLayout['kind'];
 
 /** The arm of the patterns, mm, and its angle below the frame's x axis. */
-const PATTERN_ARM = 580;
+export const PATTERN_ARM = 580;
 const PATTERN_ANGLE_DEG = 9.5;
 const posture = { drawnAngleDeg: PATTERN_ANGLE_DEG, framePitchDeg: 0 };
 
 /** Made up: such links are on many motorcycles, and these are on none. */
-const PATTERNS: Readonly<Record<LinkKind, LinkLayout>> = {
+export const PATTERNS: {
+  readonly direct: DirectLayout;
+  readonly rockerOnFrame: RockerOnFrameLayout;
+  readonly rockerOnArm: RockerOnArmLayout;
+} = {
   direct: {
     kind: 'direct',
     ...posture,
@@ -60,7 +71,7 @@ export function proposedLinks(kind: LinkKind, swingarm: Swingarm): LinkLayout | 
   const turn = radians(toppedOutAngleDeg - PATTERN_ANGLE_DEG);
   const onFrame = ({ x, y }: FramePoint): FramePoint => turned({ x: scale * x, y: scale * y }, turn);
   const onArm = ({ along, above }: ArmPoint): ArmPoint => ({ along: scale * along, above: scale * above });
-  const place = placed(PATTERNS[kind], onFrame, onArm);
+  const place = mappedBolts(PATTERNS[kind], { onFrame, onArm });
   const drawn: LinkLayout = { ...place, drawnAngleDeg: toppedOutAngleDeg, framePitchDeg: tablePitchDeg };
   const of = links(drawn, AS_DELIVERED);
   if (!of.ok) return of;
@@ -76,35 +87,4 @@ export function proposedLinks(kind: LinkKind, swingarm: Swingarm): LinkLayout | 
     if (suspension(layout, length, AS_DELIVERED).ok) return layout;
   }
   return noLinkage('linkageCannotClose');
-}
-
-function placed(
-  layout: LinkLayout,
-  onFrame: (p: FramePoint) => FramePoint,
-  onArm: (p: ArmPoint) => ArmPoint,
-): LinkLayout {
-  const far = (end: ShockFarEnd): ShockFarEnd =>
-    end.on === 'frame' ? { on: 'frame', at: onFrame(end.at) } : { on: 'arm', at: onArm(end.at) };
-  switch (layout.kind) {
-    case 'direct':
-      return { ...layout, shockOnFrame: onFrame(layout.shockOnFrame), shockOnArm: onArm(layout.shockOnArm) };
-    case 'rockerOnFrame':
-      return {
-        ...layout,
-        rockerPivot: onFrame(layout.rockerPivot),
-        rodOnRocker: onFrame(layout.rodOnRocker),
-        shockOnRocker: onFrame(layout.shockOnRocker),
-        rodOnArm: onArm(layout.rodOnArm),
-        shockFarEnd: far(layout.shockFarEnd),
-      };
-    case 'rockerOnArm':
-      return {
-        ...layout,
-        rockerPivot: onArm(layout.rockerPivot),
-        rodOnRocker: onArm(layout.rodOnRocker),
-        shockOnRocker: onArm(layout.shockOnRocker),
-        rodOnFrame: onFrame(layout.rodOnFrame),
-        shockFarEnd: far(layout.shockFarEnd),
-      };
-  }
 }

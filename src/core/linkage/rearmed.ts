@@ -1,11 +1,12 @@
 /** The same links on a swingarm that is measured anew: its pivot or its axle put elsewhere, every bolt left in its place. */
 import { degrees, radians } from '../units/convert.ts';
 import type { FramePoint } from '../chassis/frame-point.ts';
-import type { ArmPoint, LinkLayout, ShockFarEnd } from '../chassis/rear-layout.ts';
+import type { ArmPoint, LinkLayout } from '../chassis/rear-layout.ts';
 import { armPointInFrame, framePointOnArm } from './drawn-links.ts';
 import type { RearAdjusters } from './adjusters.ts';
 import { hungAt } from './hung-at.ts';
 import { redrawn, stored } from './link-points.ts';
+import { mappedBolts } from './mapped-bolts.ts';
 import type { NoLinkage } from './no-linkage.ts';
 
 /**
@@ -37,36 +38,5 @@ function onNewArm(seen: LinkLayout, { newAngle, pivot }: NewArm): LinkLayout {
   const onFrame = ({ x, y }: FramePoint): FramePoint => ({ x: x - pivot.x, y: y - pivot.y });
   const onArm = (point: ArmPoint): ArmPoint =>
     framePointOnArm(onFrame(armPointInFrame(point, drawn)), newAngle);
-  const farEnd = (end: ShockFarEnd): ShockFarEnd =>
-    end.on === 'frame' ? { on: 'frame', at: onFrame(end.at) } : { on: 'arm', at: onArm(end.at) };
-  const drawnAngleDeg = degrees(newAngle);
-  switch (seen.kind) {
-    case 'direct':
-      return {
-        ...seen,
-        drawnAngleDeg,
-        shockOnFrame: onFrame(seen.shockOnFrame),
-        shockOnArm: onArm(seen.shockOnArm),
-      };
-    case 'rockerOnFrame':
-      return {
-        ...seen,
-        drawnAngleDeg,
-        rockerPivot: onFrame(seen.rockerPivot),
-        rodOnRocker: onFrame(seen.rodOnRocker),
-        shockOnRocker: onFrame(seen.shockOnRocker),
-        rodOnArm: onArm(seen.rodOnArm),
-        shockFarEnd: farEnd(seen.shockFarEnd),
-      };
-    case 'rockerOnArm':
-      return {
-        ...seen,
-        drawnAngleDeg,
-        rockerPivot: onArm(seen.rockerPivot),
-        rodOnRocker: onArm(seen.rodOnRocker),
-        shockOnRocker: onArm(seen.shockOnRocker),
-        rodOnFrame: onFrame(seen.rodOnFrame),
-        shockFarEnd: farEnd(seen.shockFarEnd),
-      };
-  }
+  return { ...mappedBolts(seen, { onFrame, onArm }), drawnAngleDeg: degrees(newAngle) };
 }

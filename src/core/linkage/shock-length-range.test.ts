@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { linkedBike } from '../../../tests/support/linked-bike.ts';
 import { plainBike, withSwingarm } from '../../../tests/support/plain-bike.ts';
-import { linkRod } from '../../../tests/support/rear-layouts.ts';
+import { rockerOnArm } from '../../../tests/support/rear-layouts.ts';
 import { AS_DELIVERED } from './adjusters.ts';
 import { shockLengthRange } from './shock-length-range.ts';
 import { suspension } from './suspension.ts';
@@ -15,7 +15,8 @@ describe('the range of shock length', () => {
   it('ends on the last step at which the links still hold the shock', () => {
     const { length } = linkedBike.swingarm;
     const { least, most } = shockLengthRange(linkedBike.swingarm, 200, 1);
-    const works = (shockLength: number) => suspension(linkRod, length, { ...AS_DELIVERED, shockLength }).ok;
+    const works = (shockLength: number) =>
+      suspension(rockerOnArm, length, { ...AS_DELIVERED, shockLength }).ok;
     expect([works(least), works(least - 1), works(most), works(most + 1)]).toEqual([
       true,
       false,
@@ -26,7 +27,7 @@ describe('the range of shock length', () => {
 
   it('is the whole width on links that do not work at all, so that the dial is still there', () => {
     const shock = { fullLength: 900, closedLength: 800 };
-    const broken = withSwingarm(plainBike, { links: { ...linkRod, shock } });
+    const broken = withSwingarm(plainBike, { links: { ...rockerOnArm, shock } });
     expect(shockLengthRange(broken.swingarm, 20, 1)).toEqual({ least: -20, most: 20 });
   });
 });

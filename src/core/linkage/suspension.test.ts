@@ -1,7 +1,13 @@
 /** Tests of the one front behind which tables and links are the rear suspension. */
 import { describe, expect, it } from 'vitest';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
-import { ARM_LENGTH, linkRod, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
+import {
+  ARM_LENGTH,
+  rockerOnArm,
+  rockerToFrame,
+  rearLayouts,
+  twoShocks,
+} from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeRear, rearAt } from '../../../tests/support/rear-made.ts';
 import { radians } from '../units/convert.ts';
 import { AS_DELIVERED, type RearAdjusters } from './adjusters.ts';
@@ -100,23 +106,25 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
 
 describe('links are refused', () => {
   it('when the shock is longer than they allow, with their longest', () => {
-    const no = refused({ ...linkRod, shock: { fullLength: 600, closedLength: 520 } });
+    const no = refused({ ...rockerOnArm, shock: { fullLength: 600, closedLength: 520 } });
     expect(no).toMatchObject({ reason: 'shockTooLong', found: 600, because: 'shockEndsMoveAlike' });
     expect(no.limit).toBeGreaterThan(318);
   });
 
   it('when even extended it is too short', () => {
-    expect(refused({ ...linkRod, shock: { fullLength: 90, closedLength: 50 } }).reason).toBe('shockTooShort');
+    expect(refused({ ...rockerOnArm, shock: { fullLength: 90, closedLength: 50 } }).reason).toBe(
+      'shockTooShort',
+    );
   });
 
   it('when there is no arm', () => {
-    expect(refused(pullRod, {}, 0).reason).toBe('swingarmCannotReach');
-    expect(refused(pullRod, { axlePosition: -600 }).reason).toBe('swingarmCannotReach');
-    expect(refused(pullRod, {}, NaN).reason).toBe('inputNotANumber');
+    expect(refused(rockerToFrame, {}, 0).reason).toBe('swingarmCannotReach');
+    expect(refused(rockerToFrame, { axlePosition: -600 }).reason).toBe('swingarmCannotReach');
+    expect(refused(rockerToFrame, {}, NaN).reason).toBe('inputNotANumber');
   });
 
   it('where the travel leaves their range or takes the axle over the top', () => {
-    const of = madeRear(pullRod);
+    const of = madeRear(rockerToFrame);
     expect(suspensionAt(of, 420)).toMatchObject({ reason: 'armBeyondLinks', because: 'beyondStroke' });
     expect(suspensionAt(of, -330)).toMatchObject({ reason: 'armBeyondLinks' });
     expect(suspensionAt(of, 800)).toMatchObject({ reason: 'swingarmCannotReach', found: 800 });

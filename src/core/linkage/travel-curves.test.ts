@@ -1,7 +1,7 @@
 /** Tests of the curves over a suspension's travel. */
 import { describe, expect, it } from 'vitest';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
-import { linkRod, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
+import { rockerOnArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { madeRear } from '../../../tests/support/rear-made.ts';
 import { AS_DELIVERED } from './adjusters.ts';
 import { suspension } from './suspension.ts';
@@ -29,7 +29,7 @@ describe('the curves', () => {
   });
 
   it('have wheel rates that are the slopes of the wheel forces', () => {
-    const { points } = curves(madeRear(linkRod), spring);
+    const { points } = curves(madeRear(rockerOnArm), spring);
     for (let i = 1; i < CURVE_POINTS - 1; i++) {
       const rise = points[i + 1].travel - points[i - 1].travel;
       const slope = ((points[i + 1].wheelForce ?? NaN) - (points[i - 1].wheelForce ?? NaN)) / rise;
@@ -38,12 +38,12 @@ describe('the curves', () => {
   });
 
   it('have no forces without a spring', () => {
-    for (const point of curves(madeRear(pullRod), null).points)
+    for (const point of curves(madeRear(rockerToFrame), null).points)
       expect([point.wheelForce, point.wheelRate]).toEqual([null, null]);
   });
 
   it('tell a link rod’s progressive suspension from two straight shocks', () => {
-    expect(curves(madeRear(linkRod), null).progression?.word).toBe('progressive');
+    expect(curves(madeRear(rockerOnArm), null).progression?.word).toBe('progressive');
     expect(curves(madeRear(twoShocks), null).progression?.word).toBe('nearlyStraight');
   });
 

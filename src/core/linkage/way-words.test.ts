@@ -1,6 +1,6 @@
 /** Tests of what is told of the links' way beyond the travel. */
 import { describe, expect, it } from 'vitest';
-import { linkRod, pullRod, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
+import { rockerOnArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { madeRear } from '../../../tests/support/rear-made.ts';
 import type { LinkLayout } from '../chassis/rear-layout.ts';
 import { shockAt } from './links.ts';
@@ -40,7 +40,7 @@ describe('the way of the links beyond the travel', () => {
   );
 
   it('is told with the figure and the reason at each end', () => {
-    for (const layout of [twoShocks, pullRod, linkRod]) {
+    for (const layout of [twoShocks, rockerToFrame, rockerOnArm]) {
       const of = made(layout);
       const words = wayWords(of, metric);
       expect(words).toMatch(
@@ -54,7 +54,7 @@ describe('the way of the links beyond the travel', () => {
   });
 
   it('says so when the links end before the shock has closed', () => {
-    const short = { ...linkRod, shock: { ...linkRod.shock, closedLength: 60 } };
+    const short = { ...rockerOnArm, shock: { ...rockerOnArm.shock, closedLength: 60 } };
     expect(made(short).endsBy).not.toBe('shockClosed');
     expect(wayWords(made(short), metric)).toMatch(/^The links end the travel before the shock closes: /);
   });

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
-import { pullRod, rearLayouts } from '../../../tests/support/rear-layouts.ts';
+import { rockerToFrame, rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import type { Bike } from '../chassis/bike.ts';
@@ -148,7 +148,7 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
   );
 
   it('refuses a bolt that the links have not, and one with which they cannot close', () => {
-    const bike = withSwingarm(plainBike, { links: pullRod });
+    const bike = withSwingarm(plainBike, { links: rockerToFrame });
     const on = standing(bike, plainSetup, RIDDEN);
     const refusalOf = (of: Bike, key: PointKey, to: Point) => {
       const result = movePoint(of, plainSetup, on, key, to);

@@ -8,6 +8,7 @@ import { withoutLoop } from '../drive/chain-loop.ts';
 import { dialledSuspension } from '../linkage/dialled-suspension.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
+import { wrongNumber } from '../numeric/wrong-number.ts';
 import { hasRuns, type DriveKind } from '../drive/drive-kind.ts';
 import { axleSlot, loopOf, wornLoopOf } from './chain-of.ts';
 import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
@@ -170,23 +171,4 @@ function largestGuide({
 }: Machine): number {
   const front = Math.hypot(countershaftX, countershaftY) + frontSprocketRadius;
   return Math.min(front, rear.arm + rearSprocketRadius);
-}
-
-/** Beyond this no number belongs to a motorcycle, in mm, kg or radians, and far beyond it sums overflow. */
-const LARGEST = 1e6;
-
-/** Why some number in the part cannot be reckoned with; null when all can. */
-function wrongNumber(part: object): 'inputNotANumber' | 'inputTooLarge' | null {
-  // A sweep makes hundreds of machines, and a list of the values of each part would be much of what that costs.
-  for (const key in part) {
-    const value = (part as Readonly<Record<string, unknown>>)[key];
-    if (typeof value === 'number') {
-      if (!Number.isFinite(value)) return 'inputNotANumber';
-      if (Math.abs(value) > LARGEST) return 'inputTooLarge';
-    } else if (typeof value === 'object' && value !== null) {
-      const wrong = wrongNumber(value);
-      if (wrong !== null) return wrong;
-    }
-  }
-  return null;
 }
