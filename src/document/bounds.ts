@@ -3,7 +3,7 @@
 /** A length beyond this belongs to no machine on two wheels, mm; what geometry allows the core decides. */
 export const LARGEST_LENGTH = 100_000;
 /** A mass beyond this belongs to no machine on two wheels, kg. */
-export const LARGEST_MASS = 100_000;
+const LARGEST_MASS = 100_000;
 export const LONGEST_NAME = 200;
 export const LONGEST_ABOUT = 20_000;
 /** More rows than anyone measures; keeps a damaged file from filling the form. */
@@ -15,6 +15,6 @@ export const angle = { least: -180, most: 180, quantity: 'angle' } as const;
 export const mass = { least: 0, most: LARGEST_MASS, quantity: 'mass' } as const;
 
 /** A thread finer than this belongs to no adjuster, mm a turn; zero would give its dial no step. */
-export const FINEST_THREAD = 0.1;
+const FINEST_THREAD = 0.1;
 export const thread = { ...length, least: FINEST_THREAD } as const;
 export const rate = { least: 0, most: LARGEST_LENGTH, quantity: 'rate' } as const;

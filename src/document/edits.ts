@@ -76,11 +76,6 @@ export function setGearRatios(document: BikeDocument, gearRatios: readonly numbe
   return withBike(document, { ...bike, drive: { ...bike.drive, gearRatios } });
 }
 
-/** Puts one dial back to where the baseline has it. */
-export function resetDial(document: BikeDocument, key: DialKey): BikeDocument {
-  return { ...document, setup: { ...document.setup, [key]: document.baseline.setup[key] } };
-}
-
 /** Puts every dial back to where the baseline has it; the bike itself stays as it is. */
 export function resetDials(document: BikeDocument): BikeDocument {
   return { ...document, setup: document.baseline.setup };

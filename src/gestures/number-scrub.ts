@@ -38,7 +38,7 @@ export interface ScrubStep {
 }
 
 /** Movement, px, that is still a tap. */
-export const SCRUB_DEAD_ZONE_PX = 3;
+const SCRUB_DEAD_ZONE_PX = 3;
 /** Movement, px, for one step of the number. */
 const STEP_PX = 4;
 const SHIFT_TIMES = 10;

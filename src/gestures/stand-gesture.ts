@@ -6,7 +6,7 @@ import type { KeyInput, PointerInput, PointerKind, StandInput, WheelInput } from
 import { wheelEffect } from './wheel.ts';
 
 /** A press that has not moved this far, px, is a tap. */
-export const TAP_REACH_PX = 3;
+const TAP_REACH_PX = 3;
 
 export interface StandContext {
   /** The handles that can be taken now. */

@@ -9,7 +9,7 @@ export interface Placement {
   readonly turn: number;
 }
 
-export const ON_GROUND: Placement = { x: 0, y: 0, turn: 0 };
+const ON_GROUND: Placement = { x: 0, y: 0, turn: 0 };
 
 /** A pen that draws in a part's own coordinates. Every method returns the pen. */
 export interface Pen {

@@ -17,9 +17,9 @@ import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
 
 /** Pairs solved at most, so that an answer stays immediate. */
-export const MOST_PAIRS = 1000;
+const MOST_PAIRS = 1000;
 /** Rows put on the page at first, and more at a time. */
-export const ROWS_AT_ONCE = 60;
+const ROWS_AT_ONCE = 60;
 
 const ABOUT_FRONT = 2;
 const ABOUT_REAR = 4;
@@ -40,7 +40,7 @@ export interface SprocketFilters {
 
 export type FilterKey = keyof SprocketFilters;
 
-export const NO_FILTERS: SprocketFilters = { sameRatio: null, fits: false, leastGap: null, chains: null };
+const NO_FILTERS: SprocketFilters = { sameRatio: null, fits: false, leastGap: null, chains: null };
 
 /** The filters that can be lifted when no pair passes, and how many pairs would pass then. */
 export interface Lift {

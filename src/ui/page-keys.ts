@@ -5,7 +5,7 @@ import type { Workbench } from '../session/workbench.svelte.ts';
 const PAN_ZOOM = 1.25;
 
 /** Whether keys pressed there belong to a field that takes text. */
-export function takesText(target: EventTarget | null): boolean {
+function takesText(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLElement)) return false;
   if (target instanceof HTMLTextAreaElement) return true;
   if (target instanceof HTMLInputElement)

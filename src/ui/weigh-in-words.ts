@@ -29,7 +29,7 @@ export const ENDS: readonly { readonly key: WeighedEnd; readonly label: string }
 ];
 
 /** The words of the figure that is still to be read. */
-export function missingWords(key: WeighedKey, raised: WeighedEnd, read: WeighedEnd): string {
+function missingWords(key: WeighedKey, raised: WeighedEnd, read: WeighedEnd): string {
   switch (key) {
     case 'front':
     case 'rear':

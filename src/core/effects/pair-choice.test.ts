@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import type { NumberStyle } from '../units/number-style.ts';
-import { filteredPairs, NO_FILTER, pairDifference, sortedPairs } from './pair-choice.ts';
+import { filteredPairs, pairDifference, sortedPairs, type PairFilter } from './pair-choice.ts';
 import { pairWords } from './pair-words.ts';
 import { sprocketPairs, type SprocketPair } from './sprocket-pairs.ts';
 
@@ -24,6 +24,7 @@ function allPairs(): readonly SprocketPair[] {
   return found;
 }
 
+const NO_FILTER: PairFilter = { ratio: null, links: null, fits: false, leastGap: null };
 const pairs = allPairs();
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 

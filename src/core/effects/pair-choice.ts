@@ -13,8 +13,6 @@ export interface PairFilter {
   readonly leastGap: number | null;
 }
 
-export const NO_FILTER: PairFilter = { ratio: null, links: null, fits: false, leastGap: null };
-
 /** Relative rounding of two ratios that are the same. */
 const SAME_RATIO = 1e-12;
 

@@ -112,7 +112,7 @@ export interface PairBase {
  * What pairs are put into, whatever chain is on the bike and however far out of its slot the axle is dialled, since
  * each pair brings its own chain and place. Or why there is none.
  */
-export function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBase | NoMachine {
+function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBase | NoMachine {
   const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
   const made = machine(bike, { ...setup, axlePosition, chainLinks: null });
   if (!made.ok) return made;
@@ -155,7 +155,7 @@ export function pairAsItStands(asked: PairsAsked): SprocketPair | NoStand {
 }
 
 /** One pair alone; `base` is that of the bike and setup asked about. */
-export function sprocketPair(
+function sprocketPair(
   asked: PairsAsked,
   base: PairBase,
   frontTeeth: number,

@@ -3,7 +3,7 @@ import type { Stance } from '../springs/stance.ts';
 import { groundTrail } from './trail.ts';
 
 /** Trail below which a road motorcycle may shake its head or tuck, mm. Common practice, no source. */
-export const SHORT_TRAIL = 80;
+const SHORT_TRAIL = 80;
 
 /** True when the trail is shorter than common practice keeps to. A caution, not a judgement of the bike. */
 export function steepAndShort({ machine, rake, offset }: Stance): boolean {

@@ -82,7 +82,10 @@ export function slotEnds(on: SlotOnMachine, loop: ChainLoop): SlotEnds {
   return { least: linksInSlot(on, loop, 0), most: linksInSlot(on, loop, on.slot.slot) };
 }
 
-/** What linksForPlace gives, in a slot that many chains are tried in. */
+/**
+ * Length of the chain that has the slot's play with the axle `axlePosition` mm back from the slot's front, in links; in
+ * general no whole number. Or why there is none.
+ */
 export function linksInSlot(
   { machine, slot, axleAt }: SlotOnMachine,
   loop: ChainLoop,
@@ -97,19 +100,6 @@ export function linksInSlot(
   if ('ok' in run) return run;
   const spare = spareForPlay(run, slot.play);
   return spare.ok ? path.links + spare.spare / loop.pitch : { ok: false, reason: 'playImpossible' };
-}
-
-/**
- * Length of the chain that has the slot's play with the axle `axlePosition` mm back from the slot's front, in links; in
- * general no whole number. Or why there is none.
- */
-export function linksForPlace(
-  machine: ChainMachine,
-  loop: ChainLoop,
-  slot: AxleSlot,
-  axlePosition: number,
-): number | NoLinkage | NoChainPlay {
-  return linksInSlot(slotOn(machine, slot), loop, axlePosition);
 }
 
 /** What chainsThatFit gives, from the slot's ends. */

@@ -55,7 +55,7 @@ export function dialledAxlePosition(machine: ChainMachine): number {
   return machine.rear.arm - machine.rear.slotFrontArm;
 }
 
-export function countershaftInFrame(machine: ChainMachine): Point {
+function countershaftInFrame(machine: ChainMachine): Point {
   return { x: machine.countershaftX, y: machine.countershaftY };
 }
 

@@ -1,16 +1,7 @@
-/** Lines of force at the driven wheel for every kind of drive: on the gas, and off it with the engine braking. */
+/** The line of force at the driven wheel off the gas, with the engine braking, for every kind of drive. */
 import { hasRuns } from '../drive/drive-kind.ts';
 import { chainSlope, type SquatSlope } from '../drive/squat-slope.ts';
 import type { Stance } from './stance.ts';
-
-/**
- * The squat line's slope on the gas in its two parts. Chain and belt: the pull beside the swingarm, the belt with its own
- * pitch radii. Shaft with the housing on the arm, and hub motor: arm and wheel are one body, so the line passes through
- * the pivot and nothing pulls beside it. Slopes rise toward the front.
- */
-export function squatSlopeOf(stance: Stance): SquatSlope {
-  return { swingarm: stance.swingarmSlope, chain: stance.chainSlope };
-}
 
 /**
  * Bottom run above the pivot, square to the run, mm: below zero in the usual case, where it passes under the pivot.
@@ -26,7 +17,7 @@ export function bottomRunLever(stance: Stance): number {
  * Slope (rise per run toward the front) of the line from the rear contact patch along which the engine's braking acts
  * without asking anything of the rear spring, in its two parts. The bottom run is tight: a braking force B at the patch
  * makes a pull B·wheelRadius / sprocketRadius along it, forward on the rear sprocket. Moments about the pivot of arm
- * and wheel as one massless body: as on the gas, with the bottom run's lever and the sign turned. A positive slope
+ * and wheel as one massless body: as on the gas (drive/squat-slope.ts), with the bottom run's lever and the sign turned. A positive slope
  * draws the rear down while load transfer lifts it. Shaft and hub: through the pivot.
  */
 export function engineBrakingSlopeOf(stance: Stance): SquatSlope {

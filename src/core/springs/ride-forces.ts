@@ -24,7 +24,7 @@ export interface RideForces {
 export const AT_REST: RideForces = { acceleration: 0, lean: 0, frontBrakeShare: 1, drag: null };
 
 /** Further than this no tyre holds, and 1/cos grows without bound, radians. */
-export const MOST_LEAN = radians(80);
+const MOST_LEAN = radians(80);
 
 /** Beyond these no motorcycle is ridden: g, N and mm; far beyond them forces overflow. */
 const MOST_ACCELERATION = 100;

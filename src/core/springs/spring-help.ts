@@ -63,11 +63,7 @@ function beyond(hanging: Travel, sagged: Travel): Travel {
 }
 
 /** The same bike with other coils; everything else of its springs stays. */
-export function withCoils(
-  sprung: SprungMachine,
-  front: CoilAdvice,
-  rear: CoilAdvice,
-): SprungMachine | NoBalance {
+function withCoils(sprung: SprungMachine, front: CoilAdvice, rear: CoilAdvice): SprungMachine | NoBalance {
   const springs: SpringSet = {
     fork: { ...sprung.springs.fork, rate: front.rate, preload: front.preload },
     shock: { ...sprung.springs.shock, rate: rear.rate, preload: rear.preload },

@@ -5,7 +5,7 @@ import { toScreen, type View } from '../../../src/scene/view.ts';
 import { middleOf, type Place } from './stand.ts';
 
 /** The view of a level bike, in px of the window. */
-export async function viewOf(page: Page, stance: Stance): Promise<View> {
+async function viewOf(page: Page, stance: Stance): Promise<View> {
   const rear = await middleOf(page, 'point-rearPatch');
   const front = await middleOf(page, 'point-frontPatch');
   const scale = (front.x - rear.x) / stance.pose.wheelbase;
