@@ -46,9 +46,8 @@ export const folders = [
   ),
   row(
     'core/numeric',
-    'roots, least squares, interpolation, results that carry a reason',
+    'roots, curves through points, fair splits, results that carry a reason',
     'numeric methods know numbers, not motorcycles',
-    { packages: ['ml-levenberg-marquardt'] },
   ),
   row(
     'core/plane',
@@ -88,8 +87,8 @@ export const folders = [
   ),
   row(
     'core/effects',
-    'derivatives of readings and their uncertainty',
-    'effects are differences of readings and know nothing of how a bike is saved or drawn',
+    'what changes do: causes split, sweeps, sprocket pairs, ride states side by side',
+    'effects are many readings held side by side and know nothing of how a bike is saved or drawn',
     { values: effects },
   ),
   row(
@@ -136,7 +135,7 @@ export const folders = [
   ),
   row(
     'storage',
-    'IndexedDB, files, links',
+    'IndexedDB, files, preferences, other tabs',
     'storage carries documents in and out and understands nothing else; core/numeric only because a failure is a Result',
     { values: ['document', 'core/numeric'], packages: ['idb', 'valibot'], browser: true },
   ),
