@@ -11,9 +11,10 @@ export interface PanelProps {
 
 export type LateKey = Exclude<BelowKey, 'why'> | 'bike';
 
-type Panel = Component<PanelProps>;
+/** How each part is fetched. */
+export type Loaders<Panel> = Readonly<Record<LateKey, () => Promise<{ readonly default: Panel }>>>;
 
-const LOADERS: Readonly<Record<LateKey, () => Promise<{ readonly default: Panel }>>> = {
+const LOADERS: Loaders<Component<PanelProps>> = {
   ride: () => import('./ride-panel.svelte'),
   bike: () => import('./bike-panel.svelte'),
   springs: () => import('./springs-panel.svelte'),
@@ -21,11 +22,15 @@ const LOADERS: Readonly<Record<LateKey, () => Promise<{ readonly default: Panel 
   sprockets: () => import('./sprockets-panel.svelte'),
   curves: () => import('./curves-panel.svelte'),
 };
-const KEYS = Object.keys(LOADERS) as LateKey[];
 
-export class LatePanels {
+export class LatePanels<Panel> {
+  readonly #loaders: Loaders<Panel>;
   #panels = $state.raw<Partial<Record<LateKey, Panel>>>({});
   #failed = $state.raw<readonly LateKey[]>([]);
+
+  constructor(loaders: Loaders<Panel>) {
+    this.#loaders = loaders;
+  }
 
   /** The panel, or null while it is on its way or could not be fetched. */
   panel(key: LateKey): Panel | null {
@@ -41,7 +46,7 @@ export class LatePanels {
     if (this.#panels[key] !== undefined) return;
     this.#failed = this.#failed.filter((each) => each !== key);
     try {
-      const { default: panel } = await LOADERS[key]();
+      const { default: panel } = await this.#loaders[key]();
       this.#panels = { ...this.#panels, [key]: panel };
     } catch {
       // The browser's words for it differ and tell a person nothing; the page says it in its own.
@@ -51,8 +56,8 @@ export class LatePanels {
 
   /** All of them, one after another, so that none is missed once the network is gone. */
   async loadAll(): Promise<void> {
-    for (const key of KEYS) await this.load(key);
+    for (const key of Object.keys(this.#loaders) as LateKey[]) await this.load(key);
   }
 }
 
-export const latePanels = new LatePanels();
+export const latePanels = new LatePanels(LOADERS);

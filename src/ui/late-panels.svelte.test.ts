@@ -1,0 +1,60 @@
+/** Tests of fetching panels after the first sight: in turn, once each, and again where one did not come. */
+import { expect, it } from 'vitest';
+import { LatePanels, type LateKey, type Loaders } from './late-panels.svelte.ts';
+
+/** Panels that are mere names, how often each was asked for in order, and which cannot be fetched for now. */
+function begun(cut: readonly LateKey[] = []) {
+  const asked: LateKey[] = [];
+  const away = new Set(cut);
+  const loader = (key: LateKey) => async () => {
+    asked.push(key);
+    await Promise.resolve();
+    if (away.has(key)) throw new TypeError('no network');
+    return { default: `the panel ${key}` };
+  };
+  const loaders: Loaders<string> = {
+    ride: loader('ride'),
+    bike: loader('bike'),
+    springs: loader('springs'),
+    chain: loader('chain'),
+    sprockets: loader('sprockets'),
+    curves: loader('curves'),
+  };
+  return { late: new LatePanels(loaders), asked, away };
+}
+
+it('has no panel before it is asked for, and has not failed either', () => {
+  const { late } = begun();
+  expect(late.panel('chain')).toBeNull();
+  expect(late.hasFailed('chain')).toBe(false);
+});
+
+it('fetches all in turn, and none that is there again', async () => {
+  const { late, asked } = begun();
+  await late.load('chain');
+  await late.loadAll();
+  await late.loadAll();
+  expect(asked).toEqual(['chain', 'ride', 'bike', 'springs', 'sprockets', 'curves']);
+  for (const key of asked) expect(late.panel(key)).toBe(`the panel ${key}`);
+});
+
+it('goes on past one that cannot be fetched, and says which that was', async () => {
+  const { late } = begun(['springs']);
+  await late.loadAll();
+  expect(late.panel('springs')).toBeNull();
+  expect(late.hasFailed('springs')).toBe(true);
+  expect(late.panel('curves')).toBe('the panel curves');
+  expect(late.hasFailed('curves')).toBe(false);
+});
+
+it('takes the failure back while it tries again, and has the panel once it comes', async () => {
+  const { late, away } = begun(['springs']);
+  await Promise.all([late.load('springs'), late.load('springs')]);
+  expect(late.hasFailed('springs')).toBe(true);
+  away.clear();
+  const again = late.load('springs');
+  expect(late.hasFailed('springs')).toBe(false);
+  await again;
+  expect(late.panel('springs')).toBe('the panel springs');
+  expect(late.hasFailed('springs')).toBe(false);
+});
