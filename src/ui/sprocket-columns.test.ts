@@ -1,32 +1,21 @@
 /** Tests of the cells of the sprocket table. */
 import { describe, expect, it } from 'vitest';
+import { ANY_CHAIN, pairIn, pairsOf } from '../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
-import { sprocketPairs, type SprocketPair } from '../core/effects/sprocket-pairs.ts';
 import { SPROCKET_COLUMNS, sprocketCell, type SprocketColumn } from './sprocket-columns.ts';
 
 const METRIC = { system: 'metric', decimal: '.' } as const;
 
-const found = sprocketPairs({
+const pairs = pairsOf({
   bike: plainBike,
   setup: plainSetup,
   ride: 'toppedOut',
   front: { least: 15, most: 16 },
   rear: { least: 45, most: 48 },
-  leastFront: 12,
-  linksInHand: null,
-  rule: { halfLink: false },
-  play: 30,
-  setAt: 0,
-  stretchPercent: 0,
+  ...ANY_CHAIN,
 });
-if ('ok' in found) throw new Error(found.reason);
-const pairs = found;
 
-function pairOf(front: number, rear: number): SprocketPair {
-  const pair = pairs.find((each) => each.frontTeeth === front && each.rearTeeth === rear);
-  if (pair === undefined) throw new Error('no such pair');
-  return pair;
-}
+const pairOf = (front: number, rear: number) => pairIn(pairs, front, rear);
 
 function columnOf(key: SprocketColumn['key']): SprocketColumn {
   const column = SPROCKET_COLUMNS.find((each) => each.key === key);

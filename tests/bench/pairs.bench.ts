@@ -2,6 +2,7 @@
 import { sprocketPairs, type PairsAsked } from '../../src/core/effects/sprocket-pairs.ts';
 import { RIDE_STATES } from '../../src/core/springs/ride-state.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { ANY_CHAIN } from '../support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 
 /** Goal for 1000 pairs, ms. */
@@ -17,14 +18,17 @@ interface Took {
 
 export default function pairs(): string[] {
   const [{ bike, setup }] = DEMO_BIKES;
-  const all = { front: { least: 11, most: 20 }, rear: { least: 21, most: 120 }, leastFront: 11 };
-  const chain = { linksInHand: null, rule: { halfLink: false }, play: 30, setAt: 0, stretchPercent: 0 };
+  const all = {
+    ...ANY_CHAIN,
+    front: { least: 11, most: 20 },
+    rear: { least: 21, most: 120 },
+    leastFront: 11,
+  };
   const plain = took((run) => ({
     bike: plainBike,
     setup: { ...plainSetup, shockLength: run / 10 },
     ride: { front: 30, rear: 20 + (run % 7) },
     ...all,
-    ...chain,
   }));
   const lines = [told('a bike without springs, travel given', plain, plain)];
   for (const ride of RIDE_STATES) {
@@ -33,7 +37,6 @@ export default function pairs(): string[] {
       setup: { ...setup, forkHeight: setup.forkHeight + run / 20 },
       ride,
       ...all,
-      ...chain,
     }));
     lines.push(told(`a bike with springs and links, ${ride}`, each, plain));
   }

@@ -4,7 +4,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { chainDial, FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import { openRide, rollSlider } from './support/ride.ts';
-import { chooseMode, drawn, middleOf, openPage } from './support/stand.ts';
+import { chooseMode, drawn, middleOf, openPage, zoomOutAt } from './support/stand.ts';
 import { toggleShown } from './support/stand-picture.ts';
 
 /** `part` limits the search to what has changed since the whole was searched, a rule to what a theme can break. */
@@ -48,12 +48,7 @@ test('S19: nothing serious while editing, where the page asks which point is mea
   await chooseMode(page, 'Edit');
   await page.getByText('Fork', { exact: true }).click();
   await expectNothingSerious(page, 'main');
-  const pivot = await middleOf(page, 'point-pivot');
-  await page.mouse.move(pivot.x, pivot.y);
-  await page.keyboard.down('Control');
-  for (let turn = 0; turn < 5; turn++) await page.mouse.wheel(0, 25);
-  await page.keyboard.up('Control');
-  await drawn(page);
+  await zoomOutAt(page, 'point-pivot');
   const at = await middleOf(page, 'point-pivot');
   await page.mouse.click(at.x, at.y);
   await expect(page.getByRole('group', { name: 'Which one?' })).toBeVisible();

@@ -15,15 +15,12 @@ import {
   tryButton,
 } from './support/sprockets.ts';
 import { openPage } from './support/stand.ts';
+import { choosePanel } from './support/touch.ts';
 
 const [{ bike, setup }] = DEMO_BIKES;
 const FRONT = dialOf('frontTeeth').label;
 const REAR = dialOf('rearTeeth').label;
 const AXLE = dialOf('axlePosition').label;
-
-async function choosePanel(page: Page, panel: 'Dials' | 'Why and more'): Promise<void> {
-  await page.getByRole('group', { name: 'Panel' }).getByText(panel, { exact: true }).tap();
-}
 
 /** Puts the chain on that is nearest to the axle's present place, and says of how many links it is. */
 async function putChainOn(page: Page): Promise<number> {

@@ -102,16 +102,22 @@ test('more slack asks for a longer chain, and odd chains come with a half link o
   await expect(chain(page).getByRole('alert')).toContainText('Kept 60.0 mm');
 });
 
-test('a chain said to be on the bike takes the axle along, and where it does not fit the ones that do are offered', async ({
-  page,
-}) => {
-  await openPage(page);
+/** Puts the first chain on that fits with 30 mm of slack, and gives it with the axle's place. */
+async function putOnFirstFitting(page: Page) {
   await openChain(page, 'Axle');
   const choice = (await askedFor(page, 30)).choices.find((each) => each.ok);
   if (!choice?.ok) throw new Error('no chain fits');
   await chainRow(page, choice.links)
     .getByRole('button', { name: /^Put it on/ })
     .click();
+  return choice;
+}
+
+test('a chain said to be on the bike takes the axle along, and where it does not fit the ones that do are offered', async ({
+  page,
+}) => {
+  await openPage(page);
+  const choice = await putOnFirstFitting(page);
   await expect(chainRow(page, choice.links)).toContainText('On the bike');
   expect((await savedDocument(page)).setup.chainLinks).toBe(choice.links);
   await typeInto(page, dialOf('rearTeeth').label, '36');
@@ -192,12 +198,7 @@ test('wear is kept with the bike: a worn chain that is on takes the axle back, s
   page,
 }) => {
   await openPage(page);
-  await openChain(page, 'Axle');
-  const choice = (await askedFor(page, 30)).choices.find((each) => each.ok);
-  if (!choice?.ok) throw new Error('no chain fits');
-  await chainRow(page, choice.links)
-    .getByRole('button', { name: /^Put it on/ })
-    .click();
+  const choice = await putOnFirstFitting(page);
   await chooseChainPart(page, 'Wear');
   await typeInto(page, 'Their length', '319');
   await expect(undoButton(page)).toHaveAccessibleName('Undo: Chain measured');

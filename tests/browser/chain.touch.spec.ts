@@ -1,39 +1,12 @@
 /** The Chain tab on a phone: every part within the screen, controls for a finger, an axle set by its chain. */
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { chain, chooseChainPart, openChain } from './support/chain.ts';
 import { openLowChain } from './support/low-chain.ts';
 import { expectNoUndo, field, openDial, undoButton } from './support/panels.ts';
 import { openPage } from './support/stand.ts';
 import { pictureText, wordsOf } from './support/stand-picture.ts';
-
-/** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
-const LEAST_PX = 44;
-
-async function choosePanel(page: Page, panel: 'Dials' | 'Why and more'): Promise<void> {
-  await page.getByRole('group', { name: 'Panel' }).getByText(panel, { exact: true }).tap();
-}
-
-/** Controls of the panel that are too small for a finger, and anything that reaches beyond the screen. */
-async function amiss(page: Page): Promise<string[]> {
-  return await chain(page).evaluate((region, least) => {
-    const found: string[] = [];
-    for (const element of region.querySelectorAll<HTMLElement>('button, input')) {
-      const ticked = element instanceof HTMLInputElement && ['checkbox', 'radio'].includes(element.type);
-      const target = ticked ? (element.closest('label') ?? element) : element;
-      const { width, height } = target.getBoundingClientRect();
-      if (width < least - 0.01 || height < least - 0.01)
-        found.push(`${target.textContent?.trim()} ${Math.round(width)} × ${Math.round(height)}`);
-    }
-    for (const element of region.querySelectorAll('*')) {
-      if (element.closest('svg') !== null && element.tagName !== 'svg') continue;
-      const { left, right, width } = element.getBoundingClientRect();
-      if (width > 1 && (left < -0.5 || right > window.innerWidth + 0.5))
-        found.push(`${element.tagName} ${Math.round(left)}…${Math.round(right)}`);
-    }
-    return found;
-  }, LEAST_PX);
-}
+import { amissIn, choosePanel } from './support/touch.ts';
 
 for (const theme of ['paper', 'garage', 'sun'] as const)
   test(`every part fits the screen and the finger, in the theme ${theme}`, async ({ page }) => {
@@ -46,7 +19,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await openChain(page, 'Axle');
     for (const part of ['Axle', 'Slack', 'Wear', 'Pivot'] as const) {
       await chooseChainPart(page, part);
-      expect({ part, amiss: await amiss(page) }).toEqual({ part, amiss: [] });
+      expect({ part, amiss: await amissIn(chain(page)) }).toEqual({ part, amiss: [] });
     }
   });
 

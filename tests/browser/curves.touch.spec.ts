@@ -5,12 +5,13 @@ import { fingersOn, slide } from './support/fingers.ts';
 import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { apart, middleOf, openPage } from './support/stand.ts';
+import { choosePanel } from './support/touch.ts';
 
 test('a finger chooses a curve and moves the bike along it, and nothing lies beside the screen', async ({
   page,
 }) => {
   await openPage(page);
-  await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
+  await choosePanel(page, 'Why and more');
   await openCurves(page, 'Anti-squat', 'Rear travel');
   const picture = curves(page).locator('svg[role="img"]');
   await picture.scrollIntoViewIfNeeded();
@@ -31,7 +32,7 @@ test('two ride states by finger, a drag of the cursor that moves the Stand, and 
   page,
 }) => {
   await openPage(page);
-  await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
+  await choosePanel(page, 'Why and more');
   await openCurves(page, 'Trail', 'Rear travel');
   await openStates(page);
   for (const state of ['Rider up', 'On the gas']) {

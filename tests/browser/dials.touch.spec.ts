@@ -4,9 +4,7 @@ import { DIAL_GROUPS } from '../../src/core/springs/dial.ts';
 import { dialOf } from '../../src/core/springs/dials.ts';
 import { chainDial, dialGroup, expectNoUndo, field, typeInto, undoButton } from './support/panels.ts';
 import { openPage, stand } from './support/stand.ts';
-
-/** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
-const LEAST_PX = 44;
+import { choosePanel, LEAST_PX } from './support/touch.ts';
 
 test('a tap opens a group and another folds it, each name wide and high enough for a finger', async ({
   page,
@@ -56,7 +54,7 @@ test('a chain is put on, stepped and taken back by taps, and a refusal leads int
   const first = await links.inputValue();
   await typeInto(page, dialOf('rearTeeth').label, '36');
   await dialGroup(page, 'Gearing and axle').tap();
-  await page.getByRole('group', { name: 'Panel' }).getByText('Readings', { exact: true }).tap();
+  await choosePanel(page, 'Readings');
   await stand(page).getByRole('button', { name: 'Go to Chain length' }).tap();
   await expect(chainDial(page)).toBeInViewport();
   await chainDial(page).getByRole('button', { name: 'Chain length: the next shorter chain' }).tap();

@@ -4,6 +4,7 @@ import { savedDocument } from './support/bike-document.ts';
 import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import { fingersOn, slide } from './support/fingers.ts';
 import { chooseMode, handle, middleOf, openPage } from './support/stand.ts';
+import { choosePanel } from './support/touch.ts';
 
 for (const { label, bolt, figure } of [
   { label: 'Straight shock, or two', bolt: 'shockOnFrame', figure: 'Shock on frame, above the pivot' },
@@ -49,6 +50,6 @@ for (const { label, bolt, figure } of [
     expect((await savedDocument(page)).bike.swingarm.links).not.toEqual(moved.bike.swingarm.links);
     for (let times = 0; times < 4; times++) await undo(page);
     await expectNoUndo(page);
-    await page.getByRole('group', { name: 'Panel' }).getByText('Readings', { exact: true }).tap();
+    await choosePanel(page, 'Readings');
     expect(await readingText(page, 'Swingarm angle')).toMatch(/^[\d.]+°$/);
   });

@@ -2,16 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { changeText, field, FRONT_HEIGHT, REAR_HEIGHT, typeInto, undoButton } from './support/panels.ts';
 import { chooseMode, openPage } from './support/stand.ts';
-
-/** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
-const LEAST_PX = 44;
-
-type Panel = 'Dials' | 'Bike' | 'Readings' | 'Why and more';
-
-async function choosePanel(page: Page, panel: Panel): Promise<void> {
-  await page.getByRole('group', { name: 'Panel' }).getByText(panel, { exact: true }).tap();
-  await expect(page.getByRole('group', { name: 'Panel' }).getByRole('radio', { name: panel })).toBeChecked();
-}
+import { choosePanel, LEAST_PX } from './support/touch.ts';
 
 /** Everything in sight that is pressed, and is smaller than a finger's reach; boxes and switches count with their label. */
 async function smallControls(page: Page): Promise<string[]> {

@@ -16,6 +16,7 @@ import {
   openPage,
   pxPerMm,
   stand,
+  zoomOutAt,
 } from './support/stand.ts';
 import { toggleShown } from './support/stand-picture.ts';
 
@@ -259,12 +260,7 @@ test('S3: the question which point is meant goes away with a change of what a ha
 }) => {
   await openPage(page);
   await chooseMode(page, 'Edit');
-  const pivot = await middleOf(page, 'point-pivot');
-  await page.mouse.move(pivot.x, pivot.y);
-  await page.keyboard.down('Control');
-  for (let turn = 0; turn < 5; turn++) await page.mouse.wheel(0, 25);
-  await page.keyboard.up('Control');
-  await drawn(page);
+  await zoomOutAt(page, 'point-pivot');
   const at = await middleOf(page, 'point-pivot');
   await page.mouse.click(at.x, at.y);
   await expect(page.getByRole('group', { name: 'Which one?' })).toBeVisible();

@@ -3,10 +3,11 @@ import { expect, test } from '@playwright/test';
 import { expectNoUndo, undoButton } from './support/panels.ts';
 import { openSprings, sags, springs, wish } from './support/springs.ts';
 import { openPage } from './support/stand.ts';
+import { choosePanel } from './support/touch.ts';
 
 test('a finger fits the spring that gives the sag typed, and undo takes it out', async ({ page }) => {
   await openPage(page);
-  await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
+  await choosePanel(page, 'Why and more');
   await openSprings(page);
   await wish(page, 'Free sag wanted, rear', '9');
   await wish(page, 'Rider sag wanted, rear', '33');

@@ -13,42 +13,19 @@ import {
   tryButton,
 } from './support/sprockets.ts';
 import { openPage } from './support/stand.ts';
-
-/** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
-const LEAST_PX = 44;
+import { amissIn, choosePanel } from './support/touch.ts';
 
 const [{ setup }] = DEMO_BIKES;
 const OTHER = `${setup.frontTeeth + 1}/${setup.rearTeeth}`;
 
 async function openTab(page: Page): Promise<void> {
   await openPage(page);
-  await page.getByRole('group', { name: 'Panel' }).getByText('Why and more', { exact: true }).tap();
+  await choosePanel(page, 'Why and more');
   await openSprockets(page);
 }
 
 function scroller(page: Page) {
   return page.getByRole('region', { name: 'Table of sprocket pairs' });
-}
-
-/** Controls that are too small for a finger, and what reaches beyond the screen without scrolling in the table. */
-async function amiss(page: Page): Promise<string[]> {
-  return await sprockets(page).evaluate((panel, least) => {
-    const found: string[] = [];
-    for (const element of panel.querySelectorAll<HTMLElement>('button, input, summary')) {
-      const ticked = element instanceof HTMLInputElement && ['checkbox', 'radio'].includes(element.type);
-      const target = ticked ? (element.closest('label') ?? element) : element;
-      const { width, height } = target.getBoundingClientRect();
-      if (width < least - 0.01 || height < least - 0.01)
-        found.push(`${target.textContent?.trim()} ${Math.round(width)} × ${Math.round(height)}`);
-    }
-    for (const element of panel.querySelectorAll('*')) {
-      if (element.closest('table')?.closest('[role="region"]')) continue;
-      const { left, right, width } = element.getBoundingClientRect();
-      if (width > 1 && (left < -0.5 || right > window.innerWidth + 0.5))
-        found.push(`${element.tagName} ${Math.round(left)}…${Math.round(right)}`);
-    }
-    return found;
-  }, LEAST_PX);
 }
 
 for (const theme of ['paper', 'garage', 'sun'] as const)
@@ -62,7 +39,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await typeInto(page, 'Ratio within', '30');
     await sprockets(page).getByText('Speed and revs').tap();
     await pairButton(page, OTHER).tap();
-    expect(await amiss(page)).toEqual([]);
+    expect(await amissIn(sprockets(page))).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
     const words = await sprockets(page).locator('tr.more div').first().boundingBox();
     expect(words).not.toBeNull();

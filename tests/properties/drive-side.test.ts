@@ -13,6 +13,7 @@ import { guideClearance } from '../../src/core/springs/guide-clearance.ts';
 import { machine } from '../../src/core/springs/machine.ts';
 import { slackToSet } from '../../src/core/springs/slack-to-set.ts';
 import { stance } from '../../src/core/springs/stance.ts';
+import { ANY_CHAIN } from '../support/pairs-asked.ts';
 import { absurdBike, likelyBike, type RandomBike } from '../support/random-bikes.ts';
 
 /** Every number in a value that is no finite number, by its path. */
@@ -31,12 +32,7 @@ function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers:
     ride: travel,
     front: { least: 14, most: 15 },
     rear: { least: 44, most: 45 },
-    leastFront: 12,
-    linksInHand: null,
-    rule: { halfLink: false },
-    play: 25,
-    setAt: 0,
-    stretchPercent: 0,
+    ...ANY_CHAIN,
   });
   const curve = sweep({
     bike,

@@ -1,7 +1,7 @@
 /** Many sprocket pairs at once: what they share on the way changes nothing of what each would find alone. */
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
-import { sprocketPairs, type PairsAsked, type SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
+import type { PairsAsked, SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
 import { axleForChain, chainsThatFit } from '../../src/core/springs/axle-in-slot.ts';
 import { dialledAxlePosition } from '../../src/core/springs/chain-in-frame.ts';
 import { stretchOf } from '../../src/core/springs/chain-of.ts';
@@ -9,6 +9,7 @@ import { machine } from '../../src/core/springs/machine.ts';
 import { RIDE_STATES } from '../../src/core/springs/ride-state.ts';
 import { standBike } from '../../src/core/springs/stand-bike.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { ANY_CHAIN, pairsOf } from '../support/pairs-asked.ts';
 
 const [{ bike, setup }] = DEMO_BIKES;
 
@@ -18,19 +19,10 @@ const asked: PairsAsked = {
   ride: 'riderUp',
   front: { least: 13, most: 17 },
   rear: { least: 38, most: 50 },
-  leastFront: 12,
-  linksInHand: null,
-  rule: { halfLink: false },
-  play: 30,
-  setAt: 0,
-  stretchPercent: 0,
+  ...ANY_CHAIN,
 };
 
-function pairs(change: Partial<PairsAsked> = {}): readonly SprocketPair[] {
-  const found = sprocketPairs({ ...asked, ...change });
-  if ('ok' in found) throw new Error(found.reason);
-  return found;
-}
+const pairs = (change: Partial<PairsAsked> = {}) => pairsOf({ ...asked, ...change });
 
 describe('sprocket pairs solved together', () => {
   it('share the slot’s ends and the start of the search, and equal the way of one pair alone to 1e-9', () => {

@@ -79,7 +79,7 @@ describe('a textbook’s four-bars (Norton, from memory)', () => {
 const AGREED = 1e-6;
 
 describe('every layout at 50 places of its travel, by a constraint solver', () => {
-  it.each(rearLayouts)('$name', async ({ layout }) => {
+  it.each(rearLayouts)('$name has every bolt where the core has it', async ({ layout }) => {
     const of = madeLinks(layout);
     const rear = madeRear(layout);
     const sketch = await linkSketch(layout, ARM_LENGTH);

@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { pairDifference } from '../../src/core/effects/pair-choice.ts';
 import { pairWords } from '../../src/core/effects/pair-words.ts';
-import { sprocketPairs, type SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { fewestClearFrontTeeth, guideClearance } from '../../src/core/springs/guide-clearance.ts';
 import { guidePush } from '../../src/core/springs/guide-push.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { ANY_CHAIN, pairIn, pairsOf } from '../support/pairs-asked.ts';
 import { driveCircles } from '../support/squat-by-lines.ts';
 import { slopeByWork } from '../support/squat-by-work.ts';
 import { made, standing } from '../support/standing.ts';
@@ -15,31 +15,16 @@ import { made, standing } from '../support/standing.ts';
 const { bike, setup } = DEMO_BIKES[0];
 const RIDDEN = { front: setup.frontTravelUsed, rear: setup.rearTravelUsed };
 
-function allPairs(): readonly SprocketPair[] {
-  const found = sprocketPairs({
-    bike,
-    setup,
-    ride: RIDDEN,
-    front: { least: 13, most: 17 },
-    rear: { least: 39, most: 51 },
-    leastFront: 12,
-    linksInHand: null,
-    rule: { halfLink: false },
-    play: 30,
-    setAt: 0,
-    stretchPercent: 0,
-  });
-  if ('ok' in found) throw new Error(found.reason);
-  return found;
-}
+const pairs = pairsOf({
+  bike,
+  setup,
+  ride: RIDDEN,
+  front: { least: 13, most: 17 },
+  rear: { least: 39, most: 51 },
+  ...ANY_CHAIN,
+});
 
-const pairs = allPairs();
-
-function pair(front: number, rear: number): SprocketPair {
-  const found = pairs.find((p) => p.frontTeeth === front && p.rearTeeth === rear);
-  if (found === undefined) throw new Error(`no pair ${front}/${rear}`);
-  return found;
-}
+const pair = (front: number, rear: number) => pairIn(pairs, front, rear);
 
 const from1545 = (front: number, rear: number) => pairDifference(pair(15, 45), pair(front, rear));
 

@@ -1,38 +1,25 @@
 /** Tests of choosing among sprocket pairs and telling them apart. */
 import { describe, expect, it } from 'vitest';
+import { ANY_CHAIN, pairIn, pairsOf } from '../../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import type { NumberStyle } from '../units/number-style.ts';
 import { filteredPairs, pairDifference, sortedPairs, type PairFilter } from './pair-choice.ts';
 import { pairWords } from './pair-words.ts';
-import { sprocketPairs, type SprocketPair } from './sprocket-pairs.ts';
+import type { SprocketPair } from './sprocket-pairs.ts';
 
-function allPairs(): readonly SprocketPair[] {
-  const found = sprocketPairs({
-    bike: plainBike,
-    setup: { ...plainSetup, axlePosition: 12 },
-    ride: { front: 40, rear: 40 },
-    front: { least: 13, most: 17 },
-    rear: { least: 38, most: 52 },
-    leastFront: 14,
-    linksInHand: null,
-    rule: { halfLink: false },
-    play: 30,
-    setAt: 0,
-    stretchPercent: 0,
-  });
-  if ('ok' in found) throw new Error(found.reason);
-  return found;
-}
-
+const pairs = pairsOf({
+  bike: plainBike,
+  setup: { ...plainSetup, axlePosition: 12 },
+  ride: { front: 40, rear: 40 },
+  front: { least: 13, most: 17 },
+  rear: { least: 38, most: 52 },
+  ...ANY_CHAIN,
+  leastFront: 14,
+});
 const NO_FILTER: PairFilter = { ratio: null, links: null, fits: false, leastGap: null };
-const pairs = allPairs();
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 
-function pair(front: number, rear: number): SprocketPair {
-  const found = pairs.find((p) => p.frontTeeth === front && p.rearTeeth === rear);
-  if (found === undefined) throw new Error(`no pair ${front}/${rear}`);
-  return found;
-}
+const pair = (front: number, rear: number) => pairIn(pairs, front, rear);
 
 const names = (found: readonly SprocketPair[]): string[] =>
   found.map((p) => `${p.frontTeeth}/${p.rearTeeth}`);

@@ -1,28 +1,23 @@
 /** Tests of what a person is told about a pair that cannot be fitted. */
 import { describe, expect, it } from 'vitest';
+import { ANY_CHAIN, pairsOf } from '../../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { pairTrouble } from './pair-trouble.ts';
-import { sprocketPairs, type PairsAsked, type SprocketPair } from './sprocket-pairs.ts';
+import type { PairsAsked, SprocketPair } from './sprocket-pairs.ts';
 
 const METRIC = { system: 'metric', decimal: '.' } as const;
 
 function pair(frontTeeth: number, rearTeeth: number, change: Partial<PairsAsked> = {}): SprocketPair {
-  const found = sprocketPairs({
+  const [found] = pairsOf({
     bike: plainBike,
     setup: plainSetup,
     ride: 'toppedOut',
     front: { least: frontTeeth, most: frontTeeth },
     rear: { least: rearTeeth, most: rearTeeth },
-    leastFront: 12,
-    linksInHand: null,
-    rule: { halfLink: false },
-    play: 30,
-    setAt: 0,
-    stretchPercent: 0,
+    ...ANY_CHAIN,
     ...change,
   });
-  if ('ok' in found) throw new Error(found.reason);
-  return found[0];
+  return found;
 }
 
 const trouble = (each: SprocketPair) => {

@@ -82,3 +82,13 @@ export async function pxPerMm(page: Page, wheelbase: number): Promise<number> {
   const front = await middleOf(page, 'point-frontPatch');
   return (front.x - rear.x) / wheelbase;
 }
+
+/** Zooms out about a handle so far that others lie on the same spot. */
+export async function zoomOutAt(page: Page, id: string): Promise<void> {
+  const at = await middleOf(page, id);
+  await page.mouse.move(at.x, at.y);
+  await page.keyboard.down('Control');
+  for (let turn = 0; turn < 5; turn++) await page.mouse.wheel(0, 25);
+  await page.keyboard.up('Control');
+  await drawn(page);
+}
