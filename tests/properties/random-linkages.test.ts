@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { angleAtLength } from '../../src/core/linkage/arm-from-shock.ts';
 import { linkRange, type LinkEnd } from '../../src/core/linkage/link-range.ts';
-import { linkPoints, rockerTurn } from '../../src/core/linkage/link-points.ts';
+import { linkPoints } from '../../src/core/linkage/link-points.ts';
 import { shockAt } from '../../src/core/linkage/links.ts';
 import { suspension, suspensionAt, type LinkSuspension } from '../../src/core/linkage/suspension.ts';
 import type { Point } from '../../src/core/plane/point.ts';
@@ -24,9 +24,17 @@ const AGREED = 1e-9;
 /** Where the shock moves less than this, mm per radian, its length tells little of the angle. */
 const LEAST_LEVER = 1;
 
+/** Where the rocker's rod bolt lies from its pivot, radians; null where the links do not close. */
+function rockerDirection(of: LinkSuspension, angle: number): number | null {
+  const points = linkPoints(of.links, angle);
+  const at = (key: string) => points?.find((point) => point.key === key)?.place;
+  const [pivot, bolt] = [at('rockerPivot'), at('rodOnRocker')];
+  return pivot === undefined || bolt === undefined ? null : Math.atan2(bolt.y - pivot.y, bolt.x - pivot.x);
+}
+
 function jumps(of: LinkSuspension, from: number, to: number): boolean {
-  const a = rockerTurn(of.links, from);
-  const b = rockerTurn(of.links, to);
+  const a = rockerDirection(of, from);
+  const b = rockerDirection(of, to);
   if (a === null || b === null) return true;
   const turn = b - a - 2 * Math.PI * Math.round((b - a) / (2 * Math.PI));
   if (Math.abs(turn) <= LARGE_TURN) return false;

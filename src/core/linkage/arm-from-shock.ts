@@ -1,6 +1,6 @@
-/** Both ways between arm angle and shock length, held to what links and shock allow. */
+/** From the shock's length to the arm's angle, held to what the links allow. */
 import { newtonBetween } from '../numeric/newton-between.ts';
-import { shockAt, type Links, type ShockAt } from './links.ts';
+import { shockAt, type Links } from './links.ts';
 import type { LinkRange } from './link-range.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { turnFromShock } from './rocker-loop.ts';
@@ -24,38 +24,11 @@ const MOST_MISS = 1e-9;
 /** Lengths this little outside what is allowed are rounding, mm. */
 const ROUNDING = 1e-9;
 
-/** Shock length and derivatives at an arm angle. Refused beyond the links' range, and beyond the shock's stroke. */
-export function shockFromArm(of: Links, range: LinkRange, angle: number): ShockAt | NoLinkage {
-  if (!Number.isFinite(angle)) return noLinkage('inputNotANumber');
-  if (angle < range.low.angle)
-    return noLinkage('armBeyondLinks', { found: angle, limit: range.low.angle, because: range.low.why });
-  if (angle > range.high.angle)
-    return noLinkage('armBeyondLinks', { found: angle, limit: range.high.angle, because: range.high.why });
-  const at = shockAt(of, angle);
-  if (at === null) return noLinkage('armBeyondLinks', { found: angle, because: 'rodAndRockerInLine' });
-  return beyondStroke(of, at.length) ?? at;
-}
-
-function beyondStroke(of: Links, length: number): NoLinkage | null {
-  if (length > of.fullLength + ROUNDING)
-    return noLinkage('shockBeyondFull', { found: length, limit: of.fullLength });
-  if (length < of.closedLength - ROUNDING)
-    return noLinkage('shockBelowClosed', { found: length, limit: of.closedLength });
-  return null;
-}
-
 /**
- * Arm angle at which the shock has a length, mm, within the links' range, where there is one only. Closed form where
- * the loop has one (shock straight, or its far end on the rocker's own carrier), otherwise a search between two
- * angles of the range. Refused beyond the shock's stroke, and where the links cannot make the shock that long
- * or short.
+ * Arm angle at which the shock has a length, mm, within the links' range, where there is one only; the shock's own
+ * stroke does not count. Closed form where the loop has one (shock straight, or its far end on the rocker's own carrier),
+ * otherwise a search between two angles of the range. Refused where the links cannot make the shock that long or short.
  */
-export function armFromShock(of: Links, range: LinkRange, length: number): ArmFromShock | NoLinkage {
-  if (!Number.isFinite(length)) return noLinkage('inputNotANumber');
-  return beyondStroke(of, length) ?? angleAtLength(of, range, length);
-}
-
-/** The same without regard to the shock's own stroke. */
 export function angleAtLength(of: Links, range: LinkRange, length: number): ArmFromShock | NoLinkage {
   const longest = range.high.shockLength;
   const shortest = range.low.shockLength;

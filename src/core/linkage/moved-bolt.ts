@@ -5,7 +5,7 @@ import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './adjusters.ts';
 import type { LinkPointKey } from './drawn-links.ts';
 import { hungAt } from './hung-at.ts';
-import { redrawn, stored, withLinkPoint } from './link-points.ts';
+import { redrawn, stored, withLinkPoint } from './redrawn.ts';
 import type { NoLinkage } from './no-linkage.ts';
 
 /** The posture in which a bolt is seen: the arm's line, and its line hanging, radians below the frame's x axis. */

@@ -17,8 +17,6 @@ const REASONS: readonly NoLinkageReason[] = [
   'shockTooLong',
   'shockTooShort',
   'armBeyondLinks',
-  'shockBeyondFull',
-  'shockBelowClosed',
   'adjusterNeedsLinks',
   'pointUnknown',
   'armNotFound',
@@ -59,7 +57,7 @@ it('writes angles in degrees and lengths in the user’s unit', () => {
   const beyond = noLinkage('armBeyondLinks', { found: Math.PI / 6, limit: Math.PI / 8 });
   expect(noLinkageWords(beyond, metric)).toMatch(/30\.0+°.*22\.50*°/);
   const inch: NumberStyle = { system: 'inch', decimal: '.' };
-  expect(spaced(noLinkageWords(noLinkage('shockBeyondFull', { found: 254, limit: 250 }), inch))).toMatch(
+  expect(spaced(noLinkageWords(noLinkage('shockTooLong', { found: 254, limit: 250 }), inch))).toMatch(
     /10\.0+ in/,
   );
 });

@@ -36,10 +36,6 @@ const WORDS: Readonly<Record<OwnReason, Say>> = {
     `At ${write(no.found, 'length')} the shock is shorter than the links allow, ${write(no.limit, 'length')}${because(no)}. Fit a longer shock or move a mount.`,
   armBeyondLinks: (no, write) =>
     `The links do not let the swingarm reach ${write(angle(no.found), 'angle')} below the frame; it ends at ${write(angle(no.limit), 'angle')}${because(no)}. Use less travel or move a mount.`,
-  shockBeyondFull: (no, write) =>
-    `The shock would be ${write(no.found, 'length')} long, but fully extended it has ${write(no.limit, 'length')}. Let the swingarm hang less low.`,
-  shockBelowClosed: (no, write) =>
-    `The shock would be ${write(no.found, 'length')} long, but closed it still has ${write(no.limit, 'length')}. Use less travel.`,
   adjusterNeedsLinks: (no, write) =>
     `This suspension has nothing to adjust by ${write(no.found, 'length')} there: a table knows no mounts, and straight shocks have no rod. Set it to zero, or draw the links.`,
   pointUnknown: () => 'This suspension has no such point. Take one of those that are drawn.',

@@ -37,9 +37,6 @@ export type NoLinkageReason =
   | 'shockTooShort'
   /** The arm is beyond what the links allow; `because` says why, `found` and `limit` are angles in radians. */
   | 'armBeyondLinks'
-  /** The shock would be longer than fully extended, or shorter than closed. */
-  | 'shockBeyondFull'
-  | 'shockBelowClosed'
   /** The adjuster turned is one that this layout has not. */
   | 'adjusterNeedsLinks'
   /** The layout has no point of that name. */

@@ -5,7 +5,7 @@ import type { ArmPoint, LinkLayout } from '../chassis/rear-layout.ts';
 import { armPointInFrame, framePointOnArm } from './drawn-links.ts';
 import type { RearAdjusters } from './adjusters.ts';
 import { hungAt } from './hung-at.ts';
-import { redrawn, stored } from './link-points.ts';
+import { redrawn, stored } from './redrawn.ts';
 import { mappedBolts } from './mapped-bolts.ts';
 import type { NoLinkage } from './no-linkage.ts';
 

@@ -18,8 +18,9 @@ export interface Sketched {
 }
 
 /**
- * `axleNotBehindPivot`: the arm would not trail, or would have to hang steeper than upright. `linksCannotFollow`: the
- * rear links cannot close with the point there. `noSuchPoint`: the bike's links have no such bolt.
+ * `onOtherPoint`: two points that make a line would fall together. `axleNotBehindPivot`: the arm would not trail, or
+ * would have to hang steeper than upright. `linksCannotFollow`: the rear links cannot close with the point there.
+ * `noSuchPoint`: the bike's links have no such bolt.
  */
 export type MoveReason =
   'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot' | 'linksCannotFollow' | 'noSuchPoint';
@@ -28,11 +29,12 @@ export type MoveReason =
 const LEAST_APART = 5;
 
 /**
- * The bike with point `key` at `target` (ground frame of `stance`, mm), everything else where it stood in the
- * frame: moving the pivot re-measures the arm; moving an axle changes arm or fork; moving either end of the steering
- * axis turns it and re-measures fork length and axle lead so that the front axle stays. Moving a contact patch sets that tyre's
- * measured diameter. Moving arm or bolts of real links measures the shock anew, so that the wheel hangs where it hung. `stance` must be that of `bike` with `setup`. Refused when the numbers are not finite or two
- * points that make a line would fall together, or the rear axle would not trail behind the pivot.
+ * The bike with point `key` at `target` (ground frame of `stance`, mm), everything else where it stood in the frame.
+ * Moving the pivot re-measures the arm; moving an axle changes arm or fork; moving either end of the steering axis turns
+ * it and re-measures fork length and axle lead so that the front axle stays; moving a contact patch sets that tyre's
+ * measured diameter. With real links, moving pivot, rear axle or a bolt leaves the (other) bolts in their places and
+ * measures the shock anew, so that the wheel hangs where it hung. `stance` must be that of `bike` with `setup`. Refused
+ * when `target` is not finite, and for the other reasons of MoveReason.
  */
 export function movePoint(
   bike: Bike,

@@ -24,6 +24,7 @@ export type PartKey =
 
 export type PointKey = PartKey | LinkPointKey;
 
+/** A point with its name on the page and one sentence on where it is on a motorcycle. */
 export interface SketchPoint {
   readonly key: PointKey;
   readonly label: string;
