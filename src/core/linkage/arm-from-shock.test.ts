@@ -1,4 +1,4 @@
-/** Tests of finding the arm's angle from the shock's length. */
+/** Tests of the way from the shock's length to the arm's angle, and there and back again. */
 import { describe, expect, it } from 'vitest';
 import { rockerToArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
@@ -18,6 +18,14 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
       if (!back.ok) throw new Error(back.reason);
       expect(Math.abs(back.angle - angle)).toBeLessThan(AGREED);
       expect(Math.abs(back.residual)).toBeLessThan(AGREED);
+    }
+  });
+
+  it('gives back the shock’s length from the arm’s angle, over the whole stroke', () => {
+    for (const length of evenly(of.closedLength, of.fullLength, 200)) {
+      const arm = angleAtLength(of, range, length);
+      if (!arm.ok) throw new Error(arm.reason);
+      expect(Math.abs(madeShock(of, arm.angle).length - length)).toBeLessThan(AGREED);
     }
   });
 
