@@ -119,7 +119,7 @@ export function zoneLabels(standing: Stance, options: LabelOptions): WantedLabel
     at: { x, y },
     spot: 'left',
     fixed: true,
-    backed: options.brief,
+    backed: true,
     sizePx: zone === 'neutral' || options.brief ? options.sizePx : options.sizePx * 1.2,
   }));
 }

@@ -26,15 +26,16 @@ function columnOf(key: SprocketColumn['key']): SprocketColumn {
 describe('a cell of the sprocket table', () => {
   it('tells a ratio’s change in per cent, with arrow, sign and word', () => {
     const cell = sprocketCell(columnOf('ratio'), pairOf(15, 46), pairOf(15, 45), METRIC);
-    expect(cell).toEqual({ figure: '3.067', change: '▲ +2.2\u00a0% shorter', differs: true });
-    expect(sprocketCell(columnOf('ratio'), pairOf(16, 45), pairOf(15, 45), METRIC).change).toBe(
-      '▼ −6.2\u00a0% taller',
-    );
+    expect(cell).toEqual({ figure: '3.067', change: '▲ +2.2\u00a0%', word: 'shorter', differs: true });
+    expect(sprocketCell(columnOf('ratio'), pairOf(16, 45), pairOf(15, 45), METRIC)).toMatchObject({
+      change: '▼ −6.2\u00a0%',
+      word: 'taller',
+    });
   });
 
   it('says "same" of one ratio in other teeth', () => {
     const cell = sprocketCell(columnOf('ratio'), pairOf(16, 48), pairOf(15, 45), METRIC);
-    expect(cell).toEqual({ figure: '3.000', change: 'same', differs: false });
+    expect(cell).toEqual({ figure: '3.000', change: 'same', word: '', differs: false });
   });
 
   it('differs by what a person finds who subtracts the figures', () => {
@@ -53,6 +54,7 @@ describe('a cell of the sprocket table', () => {
     expect(sprocketCell(columnOf('antiSquat'), none, pairOf(15, 45), METRIC)).toEqual({
       figure: '–',
       change: '',
+      word: '',
       differs: false,
     });
   });

@@ -15,14 +15,15 @@ export interface SprocketColumn {
   readonly less: string;
 }
 
+/** Those that a pair is chosen by first: a laptop shows five of them without a scroll aside. */
 export const SPROCKET_COLUMNS: readonly SprocketColumn[] = [
   { key: 'ratio', label: 'Ratio', quantity: 'ratio', more: 'shorter', less: 'taller' },
+  { key: 'antiSquat', label: 'Anti-squat', quantity: 'percent', more: 'more', less: 'less' },
   { key: 'links', label: 'Chain', quantity: 'links', more: 'longer', less: 'shorter' },
   { key: 'axlePosition', label: 'Axle in slot', quantity: 'length', more: 'back', less: 'forward' },
+  { key: 'pivotGap', label: 'Chain to pivot', quantity: 'length', more: 'wider', less: 'closer' },
   { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
   { key: 'swingarmAngle', label: 'Swingarm', quantity: 'angle', more: 'steeper', less: 'flatter' },
-  { key: 'antiSquat', label: 'Anti-squat', quantity: 'percent', more: 'more', less: 'less' },
-  { key: 'pivotGap', label: 'Chain to pivot', quantity: 'length', more: 'wider', less: 'closer' },
 ];
 
 const OF_BELT: readonly SprocketColumn[] = SPROCKET_COLUMNS.map((column) => ({
@@ -36,11 +37,13 @@ export function sprocketColumns(kind: DriveKind): readonly SprocketColumn[] {
   return kind === 'belt' ? OF_BELT : SPROCKET_COLUMNS;
 }
 
-/** What stands in one cell: the figure without its unit, and its difference in arrow, signed figure and word. */
+/** What stands in one cell: the figure without its unit, and its difference in arrow and signed figure, and in a word. */
 export interface SprocketCell {
   readonly figure: string;
   /** Empty where there is nothing to compare; "same" where nothing differs that the figures can show. */
   readonly change: string;
+  /** Which way it differs, for the ear: in a table the arrow and the sign say it to the eye. */
+  readonly word: string;
   readonly differs: boolean;
 }
 
@@ -63,22 +66,23 @@ export function sprocketCell(
 ): SprocketCell {
   const { key, quantity } = column;
   const value = metric(column, pair);
-  if (value === null) return { figure: '–', change: '', differs: false };
+  if (value === null) return { figure: '–', change: '', word: '', differs: false };
   const figure = writeNumber(value, quantity, style).digits;
   const before = metric(column, reference);
-  if (before === null || reference === null) return { figure, change: '', differs: false };
+  if (before === null || reference === null) return { figure, change: '', word: '', differs: false };
   const byRatio = key === 'ratio';
   // The difference of the numbers as they are written, so that a person who subtracts them finds it.
   const steps = byRatio
     ? shownSteps(pairDifference(reference, pair).ratioPercent, 'percent', style)
     : shownSteps(value, quantity, style) - shownSteps(before, quantity, style);
-  if (steps === 0) return { figure, change: 'same', differs: false };
+  if (steps === 0) return { figure, change: 'same', word: '', differs: false };
   const shown = byRatio ? 'percent' : quantity;
   const written = writeNumber(metricOfSteps(steps, shown, style), shown, style, { signed: true });
   const amount = byRatio ? written.text : written.digits;
   return {
     figure,
-    change: `${steps > 0 ? '▲' : '▼'} ${amount} ${steps > 0 ? column.more : column.less}`,
+    change: `${steps > 0 ? '▲' : '▼'} ${amount}`,
+    word: steps > 0 ? column.more : column.less,
     differs: true,
   };
 }
