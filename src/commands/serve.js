@@ -1,7 +1,8 @@
 /** A small web server for the built page. */
-import { createReadStream, statSync } from 'node:fs';
+import { open, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
+import { pipeline } from 'node:stream/promises';
 
 /** @type {Record<string, string>} */
 const types = {
@@ -25,24 +26,102 @@ const types = {
 export const contentType = (file) => types[extname(file).toLowerCase()] ?? 'application/octet-stream';
 
 /**
- * The file a request's address names inside `folder`; undefined when it lies outside, is malformed, or is not there.
+ * The path inside `folder` that an address names, whether or not anything is there; undefined when the address is
+ * malformed or leads outside.
  * @param {string} folder
- * @param {string} address the path of the request, still escaped, with its query if it has one
+ * @param {string} address as it stands in the request: a path, or a whole address with its host; still escaped
  * @returns {string | undefined}
  */
-export function fileFor(folder, address) {
+export function pathFor(folder, address) {
   const base = resolve(folder);
-  let path;
+  // A path that begins with two strokes is still a path, and names no host.
+  const path = address.startsWith('/') ? address.split(/[?#]/, 1)[0] : pathOfWhole(address);
+  if (path === undefined) return undefined;
+  let unescaped;
   try {
-    path = decodeURIComponent(address.split(/[?#]/, 1)[0] ?? '');
+    unescaped = decodeURIComponent(path);
   } catch {
     return undefined; // A broken escape names no file.
   }
-  if (path.includes('\0')) return undefined;
-  let file = resolve(join(base, path));
-  if (file !== base && !file.startsWith(base + sep)) return undefined;
-  if (statSync(file, { throwIfNoEntry: false })?.isDirectory()) file = join(file, 'index.html');
-  return statSync(file, { throwIfNoEntry: false })?.isFile() ? file : undefined;
+  if (unescaped.includes('\0')) return undefined;
+  const file = resolve(join(base, unescaped));
+  return file === base || file.startsWith(base + sep) ? file : undefined;
+}
+
+/** The path of an address with scheme and host, such as a proxy sends. @param {string} address */
+function pathOfWhole(address) {
+  return /^https?:/i.test(address) && URL.canParse(address) ? new URL(address).pathname : undefined;
+}
+
+/** What is not there, or cannot be there under such a name. */
+const ABSENT = ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'EISDIR'];
+const FORBIDDEN = ['EACCES', 'EPERM'];
+
+/** @type {Record<number, string>} */
+const REFUSALS = {
+  403: 'This file may not be read.\n',
+  404: 'There is no such file.\n',
+  405: 'Only GET and HEAD are answered.\n',
+  500: 'The file could not be read.\n',
+};
+
+/** The status for a file that could not be opened. @param {unknown} error */
+function statusOf(error) {
+  const code = String(/** @type {NodeJS.ErrnoException} */ (error).code);
+  if (ABSENT.includes(code)) return 404;
+  return FORBIDDEN.includes(code) ? 403 : 500;
+}
+
+/**
+ * Opens the file that an address names, or the index of the folder that it names.
+ * @param {string} folder
+ * @param {string} address
+ * @returns {Promise<{ file: string, handle: import('node:fs/promises').FileHandle } | { status: number }>}
+ */
+async function openFor(folder, address) {
+  const path = pathFor(folder, address);
+  if (path === undefined) return { status: 404 };
+  try {
+    const there = await stat(path);
+    const file = there.isDirectory() ? join(path, 'index.html') : path;
+    if (!(there.isDirectory() ? await stat(file) : there).isFile()) return { status: 404 };
+    return { file, handle: await open(file) };
+  } catch (error) {
+    return { status: statusOf(error) };
+  }
+}
+
+/**
+ * @param {string} folder
+ * @param {import('node:http').IncomingMessage} request
+ * @param {import('node:http').ServerResponse} response
+ */
+async function answer(folder, request, response) {
+  /** @param {number} status @param {import('node:http').OutgoingHttpHeaders} [headers] */
+  const refuse = (status, headers = {}) => {
+    response
+      .writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8', ...headers })
+      .end(REFUSALS[status]);
+  };
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    refuse(405, { Allow: 'GET, HEAD' });
+    return;
+  }
+  const opened = await openFor(folder, request.url ?? '/');
+  if ('status' in opened) {
+    refuse(opened.status);
+    return;
+  }
+  const { file, handle } = opened;
+  // The browser asks again each time, so that a rebuilt page is never mixed with an old one.
+  response.writeHead(200, { 'Content-Type': contentType(file), 'Cache-Control': 'no-cache' });
+  if (request.method === 'HEAD') {
+    await handle.close();
+    response.end();
+    return;
+  }
+  // Closes the file however the download ends.
+  await pipeline(handle.createReadStream(), response);
 }
 
 /**
@@ -54,29 +133,14 @@ export function fileFor(folder, address) {
  */
 export function serve(folder, port, { strict = false } = {}) {
   const server = createServer((request, response) => {
-    if (request.method !== 'GET' && request.method !== 'HEAD') {
-      response.writeHead(405, { Allow: 'GET, HEAD' }).end();
-      return;
-    }
-    const file = fileFor(folder, request.url ?? '/');
-    if (!file) {
-      response
-        .writeHead(404, { 'Content-Type': 'text/plain; charset=utf-8' })
-        .end('There is no such file.\n');
-      return;
-    }
-    // Asked for anew each time, so that a rebuilt page is never mixed with an old one.
-    response.writeHead(200, { 'Content-Type': contentType(file), 'Cache-Control': 'no-cache' });
-    if (request.method === 'HEAD') response.end();
-    else
-      createReadStream(file)
-        .on('error', () => response.destroy())
-        .pipe(response);
+    // Either the visitor has left or the file broke off half way: no status can tell that any more.
+    answer(folder, request, response).catch(() => response.destroy());
   });
   return new Promise((fulfil, reject) => {
     let next = port;
+    const lastTried = Math.min(port + PORTS_TRIED, LAST_PORT);
     server.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
-      if (error.code !== 'EADDRINUSE' || strict || next >= port + PORTS_TRIED) reject(error);
+      if (error.code !== 'EADDRINUSE' || strict || next >= lastTried) reject(error);
       else server.listen(++next, HOST);
     });
     server.on('listening', () => {
@@ -90,6 +154,7 @@ export function serve(folder, port, { strict = false } = {}) {
 
 /** How many further ports are tried; more busy ones in a row than this means something else is wrong. */
 const PORTS_TRIED = 50;
+const LAST_PORT = 65535;
 
 /** Both `localhost` and `127.0.0.1` reach it, and no other machine does. */
 const HOST = '127.0.0.1';

@@ -1,16 +1,31 @@
 /** Tests the small web server on a folder made for the test. */
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import {
+  chmodSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readlinkSync,
+  realpathSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { request } from 'node:http';
+import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { contentType, fileFor, serve } from './serve.js';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { contentType, pathFor, serve } from './serve.js';
 
 let outside = '';
 let folder = '';
 
 beforeAll(() => {
   outside = mkdtempSync(join(tmpdir(), 'serve-'));
+  // Open to others, because a test gives up the superuser's rights.
+  chmodSync(outside, 0o755);
   folder = join(outside, 'page');
   mkdirSync(join(folder, 'assets'), { recursive: true });
   mkdirSync(join(outside, 'page-beside'));
@@ -21,33 +36,57 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(outside, { recursive: true }));
 
-describe('the file for an address', () => {
-  it('is the file itself, with escapes undone and the query dropped', () => {
-    expect(fileFor(folder, '/assets/a%20b.js?v=1')).toBe(join(folder, 'assets', 'a b.js'));
+describe('the path for an address', () => {
+  it('lies in the folder, with escapes undone and the query dropped', () => {
+    expect(pathFor(folder, '/assets/a%20b.js?v=1')).toBe(join(folder, 'assets', 'a b.js'));
+    expect(pathFor(folder, '/')).toBe(folder);
   });
 
-  it('is the index of a folder', () => {
-    expect(fileFor(folder, '/')).toBe(join(folder, 'index.html'));
+  it('leaves out scheme and host, and takes two strokes for a path', () => {
+    expect(pathFor(folder, 'http://localhost:1/assets/a%20b.js?v=1')).toBe(join(folder, 'assets', 'a b.js'));
+    expect(pathFor(folder, '//assets/a%20b.js')).toBe(join(folder, 'assets', 'a b.js'));
   });
 
-  it('is none for what is absent, for a folder without an index and for a broken escape', () => {
-    for (const address of ['/none.js', '/assets', '/%E0%A4%A', '/a%00b'])
-      expect(fileFor(folder, address)).toBeUndefined();
+  it('is undefined for a broken escape, a zero byte and what is no address', () => {
+    for (const address of ['/%E0%A4%A', '/a%00b', '/a\0b', '*', '', 'index.html', 'http://', 'file:///etc'])
+      expect(pathFor(folder, address)).toBeUndefined();
   });
 
-  it('is none outside the folder, however the way up is written', () => {
+  it('never leads outside the folder, however the way up is written', () => {
     for (const way of [
       '/../secret.txt',
       '/%2e%2e/secret.txt',
       '/assets/../../secret.txt',
       '/..%2fsecret.txt',
+      '//../secret.txt',
+      '/../page-beside/secret.txt',
+      'http://localhost/%2e%2e%2fsecret.txt',
     ])
-      expect(fileFor(folder, way)).toBeUndefined();
-    expect(fileFor(folder, '/../page-beside/secret.txt')).toBeUndefined();
+      expect(pathFor(folder, way)).toBeUndefined();
   });
 });
 
 describe('the server', () => {
+  /** The status of the answer to a request written as it stands; NaN when there is none. */
+  const statusFor = (port: number, line: string): Promise<number> =>
+    new Promise((fulfil, reject) => {
+      let heard = '';
+      const visitor = connect(port, '127.0.0.1', () =>
+        visitor.write(`${line}\r\nHost: localhost\r\nConnection: close\r\n\r\n`),
+      );
+      visitor.on('data', (bytes) => (heard += bytes.toString('latin1')));
+      visitor.on('error', reject);
+      visitor.on('close', () => fulfil(Number(/^HTTP\/1\.1 (\d+)/.exec(heard)?.[1])));
+    });
+  /** The paths of all files that this process holds open. */
+  const openFiles = (): string[] =>
+    readdirSync('/proc/self/fd').flatMap((each) => {
+      try {
+        return [readlinkSync(`/proc/self/fd/${each}`)];
+      } catch {
+        return []; // Closed since it was listed, as the listing itself is.
+      }
+    });
   const answer = (port: number, path: string, method = 'GET') =>
     new Promise<{ status?: number; type?: string; body: string }>((fulfil, reject) => {
       const asked = request({ host: '127.0.0.1', port, path, method }, (response) => {
@@ -70,8 +109,81 @@ describe('the server', () => {
       body: '<p>page</p>',
     });
     expect((await answer(port, '/', 'HEAD')).body).toBe('');
-    expect((await answer(port, '/../secret.txt')).status).toBe(404);
+    expect((await answer(port, '/none.js')).status).toBe(404);
     expect((await answer(port, '/', 'POST')).status).toBe(405);
+    server.close();
+  });
+
+  it('answers every odd request, and lives', async () => {
+    symlinkSync(join(folder, 'ring'), join(folder, 'ring'));
+    const server = await serve(folder, 0);
+    const port = server.portTaken;
+    const expected: readonly (readonly [string, number])[] = [
+      [`/${'a'.repeat(256)}`, 404],
+      [`/${'a'.repeat(5000)}`, 404],
+      [`/${'a/'.repeat(5000)}`, 404],
+      [`/${'%C3%A9'.repeat(256)}`, 404],
+      ['http://localhost/', 200],
+      [`http://localhost/${'a'.repeat(300)}`, 404],
+      ['http://', 404],
+      ['//', 200],
+      ['//elsewhere/index.html', 404],
+      ['/%00', 404],
+      ['/\0', 400],
+      ['/%E0%A4%A', 404],
+      ['/%', 404],
+      ['/ring', 404],
+      ['/ring/x', 404],
+      ['/index.html/x', 404],
+      ['/assets', 404],
+      ['*', 404],
+      ['x', 400],
+      ['/../secret.txt', 404],
+      ['/%2e%2e/secret.txt', 404],
+      ['/?%', 200],
+    ];
+    const answers: (readonly [string, number])[] = [];
+    for (const [address] of expected)
+      answers.push([address, await statusFor(port, `GET ${address} HTTP/1.1`)]);
+    expect(answers).toEqual(expected);
+    expect(await statusFor(port, 'nonsense')).toBe(400);
+    expect((await answer(port, '/')).body).toBe('<p>page</p>');
+    server.close();
+  });
+
+  it('says so of a file that it may not read', () => {
+    writeFileSync(join(folder, 'shut.txt'), 'shut');
+    chmodSync(join(folder, 'shut.txt'), 0);
+    // A program by itself, because the superuser may read every file and tests cannot give up his rights.
+    const program = `
+      import { serve } from ${JSON.stringify(new URL('serve.js', import.meta.url).href)};
+      const server = await serve(${JSON.stringify(folder)}, 0);
+      if (process.geteuid?.() === 0) process.seteuid('nobody');
+      for (const path of ['shut.txt', ''])
+        console.log((await fetch('http://127.0.0.1:' + server.portTaken + '/' + path)).status);
+      process.exit(0);`;
+    const ran = spawnSync(process.execPath, ['--input-type=module', '-e', program], { encoding: 'utf8' });
+    expect([ran.stdout, ran.stderr]).toEqual(['403\n200\n', '']);
+  });
+
+  it('closes the file of every download, whether it comes to its end or is aborted', async () => {
+    writeFileSync(join(folder, 'large.bin'), Buffer.alloc(20_000_000, 'a'));
+    const server = await serve(folder, 0);
+    const large = realpathSync(join(folder, 'large.bin'));
+    const isOpen = (): boolean => openFiles().includes(large);
+    for (let i = 0; i < 5; i++) {
+      const visitor = connect(server.portTaken, '127.0.0.1');
+      visitor.write('GET /large.bin HTTP/1.1\r\nHost: localhost\r\n\r\n');
+      await once(visitor, 'data');
+      visitor.pause();
+      // Half way through, which shows that an open file is seen.
+      expect(isOpen()).toBe(true);
+      visitor.destroy();
+      await vi.waitFor(() => expect(isOpen()).toBe(false));
+    }
+    expect((await answer(server.portTaken, '/large.bin')).body).toHaveLength(20_000_000);
+    await answer(server.portTaken, '/large.bin', 'HEAD');
+    await vi.waitFor(() => expect(isOpen()).toBe(false));
     server.close();
   });
 
