@@ -48,9 +48,11 @@ describe('a ride state over travel', () => {
   const set = curveSet(antiSquat, axis('rearTravel'), [now, ...states]);
 
   it('has a line through the very place where the bike stands in it, and the figure that it reads there', () => {
+    expect(set.curves).toHaveLength(1 + states.length);
     set.curves.slice(1).forEach(({ curve, place, value, under }, i) => {
       const on = standing(states[i]);
       expect(place).toBe(on.travel.rear);
+      expect(value).toEqual(expect.any(Number));
       expect(value).toBe(antiSquat.read(on));
       expect(under).toBeNull();
       const at = curve.x.findIndex((x) => Math.abs(x - on.travel.rear) < 1e-6);
@@ -73,7 +75,10 @@ describe('a ride state over travel', () => {
     });
     const { role, sign } = lookOf(same.curves[1]);
     const shapes = shapesOf(scene);
-    expect(shapes.filter((shape) => shape.kind === 'path' && shape.role === role)).toEqual([]);
+    const pathsOf = (wanted: Shape['role']) =>
+      shapes.filter((shape) => shape.kind === 'path' && shape.role === wanted);
+    expect(pathsOf(role)).toEqual([]);
+    expect(pathsOf(lookOf(same.curves[0]).role).length).toBeGreaterThan(0);
     const signs = shapes.filter((shape): shape is MarkShape => shape.kind === 'mark' && shape.sign === sign);
     const x = leftPx + ((same.curves[1].place ?? 0) / same.to) * (rightPx - leftPx);
     expect(signs.some((each) => Math.abs(each.at.x - x) < 1e-6)).toBe(true);
@@ -83,7 +88,8 @@ describe('a ride state over travel', () => {
 
   it('has a sign without a line where the reading asks for a balance', () => {
     const loads = curveSet(frontWheelLoad, axis('rearTravel'), [now, inState('riderUp', 0)]);
-    expect(loads.curves[1].curve.y.every((y) => y === 'notCarried')).toBe(true);
+    expect([...new Set(loads.curves[1].curve.y)]).toEqual(['notCarried']);
+    expect(loads.curves[1].value).toEqual(expect.any(Number));
     expect(loads.curves[1].value).toBe(frontWheelLoad.read(standing(inState('riderUp', 0))));
   });
 
@@ -119,6 +125,7 @@ describe('a ride state over a dial', () => {
       expect(head).toContain(`"Anti-squat, ${RIDE_STATE_WORDS[state].toLowerCase()} [%]"`);
     const here = curveRows(set).filter((row) => row.here.length > 0);
     expect(here).toHaveLength(1);
+    expect(here[0].values).toHaveLength(1 + states.length);
     states.forEach((source, i) =>
       expect(here[0].values[i + 1]).toBeCloseTo(antiSquat.read(standing(source)) as number, 4),
     );
@@ -144,6 +151,7 @@ describe('the looks of the lines', () => {
     for (const widthPx of [320, 640, 1200]) {
       const { entries, rows } = legendOf(set, style, widthPx, 12);
       expect(entries.map(({ name }) => name)).toEqual(set.curves.map(({ name }) => name));
+      expect(entries).toHaveLength(RIDE_STATES.length);
       expect(Math.max(...entries.map(({ row }) => row))).toBe(rows - 1);
       for (const { wordsPx } of entries) expect(wordsPx).toBeLessThan(widthPx);
       const { scene, topPx } = chartOf({

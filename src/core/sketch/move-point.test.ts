@@ -1,6 +1,7 @@
 /** Tests of moving points: the moved one lands where it was put, and no other moves in the frame. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { filled } from '../../../tests/support/filled.ts';
 import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { rockerToFrame, rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
@@ -70,6 +71,7 @@ describe('moving any point of many bikes by up to 60 mm', () => {
 describe('moving a point anywhere at all', () => {
   it('lands it there, or refuses, or gives a bike that is refused; it never lands elsewhere', () => {
     const far = fc.double({ min: -3000, max: 3000, noNaN: true });
+    const landings = new Map<string, number>();
     fc.assert(
       fc.property(fc.constantFrom(...FRAME_POINTS), far, far, (key, x, y) => {
         const on = standing(plainBike, plainSetup, RIDDEN);
@@ -86,9 +88,11 @@ describe('moving a point anywhere at all', () => {
         const axleBefore = inFrame(on, { x: on.rearAxleX, y: on.rearAxleY });
         if (key === 'pivot')
           expect(distance({ x: axle.x + target.x, y: axle.y + target.y }, axleBefore)).toBeLessThan(NEAR);
+        landings.set(key, (landings.get(key) ?? 0) + 1);
       }),
       { numRuns: 20_000 },
     );
+    for (const key of filled(FRAME_POINTS)) expect(landings.get(key), key).toBeGreaterThan(30);
   });
 });
 
