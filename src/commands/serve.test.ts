@@ -156,13 +156,17 @@ describe('the server', () => {
     chmodSync(join(folder, 'shut.txt'), 0);
     // A program by itself, because the superuser may read every file and tests cannot give up his rights.
     const program = `
-      import { serve } from ${JSON.stringify(new URL('serve.js', import.meta.url).href)};
-      const server = await serve(${JSON.stringify(folder)}, 0);
+      const [address, folder] = process.argv.slice(1);
+      const { serve } = await import(address);
+      const server = await serve(folder, 0);
       if (process.geteuid?.() === 0) process.seteuid('nobody');
       for (const path of ['shut.txt', ''])
         console.log((await fetch('http://127.0.0.1:' + server.portTaken + '/' + path)).status);
       process.exit(0);`;
-    const ran = spawnSync(process.execPath, ['--input-type=module', '-e', program], { encoding: 'utf8' });
+    const given = [new URL('./serve.js', import.meta.url).href, folder];
+    const ran = spawnSync(process.execPath, ['--input-type=module', '-e', program, ...given], {
+      encoding: 'utf8',
+    });
     expect([ran.stdout, ran.stderr]).toEqual(['403\n200\n', '']);
   });
 
