@@ -169,6 +169,12 @@ export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt |
   };
 }
 
+/** Change of the arm's angle per mm of travel used, radians; below zero, since the angle counts downward. */
+export function armAnglePerTravel(of: Suspension, travelUsed: number): number {
+  const sine = of.toppedOutSine - travelUsed / of.arm;
+  return -1 / (of.arm * Math.sqrt(1 - sine * sine));
+}
+
 function tableAt(of: TableSuspension, travelUsed: number): SuspensionAt | NoLinkage {
   const at = armPosition(of.table, travelUsed);
   if (!at.ok) return { ...at, end: 'rear' };

@@ -1,9 +1,11 @@
 /** Tests of two balances in two unknowns between stops. */
 import { describe, expect, it } from 'vitest';
-import { solveInBox, type BoxProblem, type Pushes } from './solve-in-box.ts';
+import { solveInBox, type BoxProblem, type BoxSolution, type PushesAt } from './solve-in-box.ts';
 
-const box = (pushes: Pushes, more: Partial<BoxProblem> = {}): BoxProblem => ({
-  pushes,
+type Pushes = BoxProblem<PushesAt>['pushesAt'];
+
+const box = (pushesAt: Pushes, more: Partial<BoxProblem<PushesAt>> = {}): BoxProblem<PushesAt> => ({
+  pushesAt,
   lowX: 0,
   highX: 10,
   lowY: 0,
@@ -17,11 +19,30 @@ const box = (pushes: Pushes, more: Partial<BoxProblem> = {}): BoxProblem => ({
 /** Two springs joined by a third, pushed by (p, q). */
 const joined =
   (p: number, q: number): Pushes =>
-  (x, y, into) => {
-    into[0] = p - 3 * x - (x - y);
-    into[1] = q - 2 * y - (y - x);
-    return true;
-  };
+  (x, y) => ({
+    pushX: p - 3 * x - (x - y),
+    pushY: q - 2 * y - (y - x),
+    xPerX: -4,
+    xPerY: 1,
+    yPerX: 1,
+    yPerY: -3,
+  });
+
+/** Pushes of which neither depends on the other unknown. */
+const apart = (pushX: number, xPerX: number, pushY: number, yPerY: number): PushesAt => ({
+  pushX,
+  pushY,
+  xPerX,
+  xPerY: 0,
+  yPerX: 0,
+  yPerY,
+});
+
+/** The pushes left at an answer, which stops when there is none. */
+function left(found: BoxSolution<PushesAt>): PushesAt {
+  if (found.status !== 'solved') throw new Error(found.status);
+  return found.at;
+}
 
 describe('two balances between stops', () => {
   it('are found inside the box', () => {
@@ -29,7 +50,7 @@ describe('two balances between stops', () => {
     expect(found.status).toBe('solved');
     expect(found.x).toBeCloseTo(37 / 11, 9);
     expect(found.y).toBeCloseTo(38 / 11, 9);
-    expect(Math.abs(found.pushX) + Math.abs(found.pushY)).toBeLessThan(1e-9);
+    expect(Math.abs(left(found).pushX) + Math.abs(left(found).pushY)).toBeLessThan(1e-9);
     expect(found.rounds).toBeLessThan(5);
   });
 
@@ -37,7 +58,7 @@ describe('two balances between stops', () => {
     const found = solveInBox(box(joined(-20, 9)));
     expect(found).toMatchObject({ status: 'solved', x: 0 });
     expect(found.y).toBeCloseTo(3, 9);
-    expect(found.pushX).toBeCloseTo(-17, 8);
+    expect(left(found).pushX).toBeCloseTo(-17, 8);
   });
 
   it('rest on a high stop, or on both', () => {
@@ -45,17 +66,21 @@ describe('two balances between stops', () => {
     expect(high).toMatchObject({ status: 'solved', x: 10 });
     expect(high.y).toBeCloseTo(11 / 3, 9);
     const both = solveInBox(box(joined(100, -100)));
-    expect(both).toMatchObject({ status: 'solved', x: 10, y: 0, pushX: 60, pushY: -90 });
+    expect(both).toMatchObject({ status: 'solved', x: 10, y: 0, at: { pushX: 60, pushY: -90 } });
   });
 
   it('are found across a kink and along a stiffening spring', () => {
     const found = solveInBox(
       box(
-        (x, y, into) => {
-          into[0] = 30 - x - (x > 6 ? 50 * (x - 6) ** 2.5 : 0);
-          into[1] = 4 - y - 0.1 * x;
-          return true;
-        },
+        (x, y) => ({
+          ...apart(
+            30 - x - (x > 6 ? 50 * (x - 6) ** 2.5 : 0),
+            -1 - (x > 6 ? 125 * (x - 6) ** 1.5 : 0),
+            4 - y - 0.1 * x,
+            -1,
+          ),
+          yPerX: -0.1,
+        }),
         { startX: 0.1 },
       ),
     );
@@ -71,47 +96,21 @@ describe('two balances between stops', () => {
   });
 
   it('say when there is no value, and when they do not come to rest', () => {
-    expect(solveInBox(box(() => false)).status).toBe('noValue');
-    expect(
-      solveInBox(
-        box((_x, _y, into) => {
-          into[0] = NaN;
-          into[1] = 0;
-          return true;
-        }),
-      ).status,
-    ).toBe('noValue');
-    const jumping: Pushes = (x, _y, into) => {
-      into[0] = x < 5.3 ? 1 : -1;
-      into[1] = 0;
-      return true;
-    };
+    expect(solveInBox(box(() => null)).status).toBe('noValue');
+    expect(solveInBox(box(() => apart(NaN, -1, 0, -1))).status).toBe('noValue');
+    expect(solveInBox(box((x) => apart(7 - x, NaN, 0, -1))).status).toBe('noValue');
+    const jumping: Pushes = (x) => apart(x < 5.3 ? 1 : -1, 0, 0, 0);
     expect(solveInBox(box(jumping)).status).toBe('notConverged');
   });
 
   it('do not settle where a push away from balance is zero', () => {
     // Zero at 5, where every move is pushed further: the balances are the stops.
-    const found = solveInBox(
-      box(
-        (x, y, into) => {
-          into[0] = x - 5;
-          into[1] = 3 - y;
-          return true;
-        },
-        { startX: 5.5 },
-      ),
-    );
+    const found = solveInBox(box((x, y) => apart(x - 5, 1, 3 - y, -1), { startX: 5.5 }));
     expect(found).toMatchObject({ status: 'solved', x: 10, stable: true });
   });
 
   it('tell of a balance that the least nudge would end', () => {
-    const found = solveInBox(
-      box((x, y, into) => {
-        into[0] = x - 5;
-        into[1] = 3 - y;
-        return true;
-      }),
-    );
+    const found = solveInBox(box((x, y) => apart(x - 5, 1, 3 - y, -1)));
     expect(found).toMatchObject({ status: 'solved', x: 5, stable: false });
   });
 });

@@ -1,13 +1,19 @@
 /** Two balances in two unknowns that may each come to rest on a stop: damped Newton on the complementarity problem. */
 
-/**
- * The pushes on two unknowns at (x, y), written into `into`; positive pushes its unknown upward. Returns false
- * where there is no value, for example where the parts cannot meet.
- */
-export type Pushes = (x: number, y: number, into: Float64Array) => boolean;
+/** The pushes on two unknowns at one place, and their exact derivatives; a positive push moves its unknown upward. */
+export interface PushesAt {
+  readonly pushX: number;
+  readonly pushY: number;
+  /** Change of the push on x per unit of x, and so on. */
+  readonly xPerX: number;
+  readonly xPerY: number;
+  readonly yPerX: number;
+  readonly yPerY: number;
+}
 
-export interface BoxProblem {
-  readonly pushes: Pushes;
+export interface BoxProblem<At extends PushesAt> {
+  /** The pushes at (x, y); null where there is no value, for example where the parts cannot meet. */
+  readonly pushesAt: (x: number, y: number) => At | null;
   readonly lowX: number;
   readonly highX: number;
   readonly lowY: number;
@@ -18,17 +24,10 @@ export interface BoxProblem {
   readonly tolerance: number;
 }
 
-export interface BoxSolution {
-  /**
-   * `solved`; `notConverged` when the rounds ran out or no step came nearer; `noValue` when the pushes have no
-   * value at the start or on a number's way.
-   */
-  readonly status: 'solved' | 'notConverged' | 'noValue';
+/** Where the search ended. */
+interface BoxEnd {
   readonly x: number;
   readonly y: number;
-  /** The pushes left over; at a stop this is what the stop holds, elsewhere it is near zero. */
-  readonly pushX: number;
-  readonly pushY: number;
   /** How far from balance the answer is, in the unknowns' unit: no further than this to the root, to first order. */
   readonly miss: number;
   /** False when the unknowns that rest on no stop would leave this balance at the least nudge. */
@@ -36,11 +35,25 @@ export interface BoxSolution {
   readonly rounds: number;
 }
 
+export interface BoxSolved<At extends PushesAt> extends BoxEnd {
+  readonly status: 'solved';
+  /** What `pushesAt` gave there. At a stop its push is what the stop holds, elsewhere it is near zero. */
+  readonly at: At;
+}
+
+export interface BoxUnsolved extends BoxEnd {
+  /**
+   * `notConverged` when the rounds ran out or no step came nearer; `noValue` when the pushes have no value at the start
+   * or on a number's way.
+   */
+  readonly status: 'notConverged' | 'noValue';
+}
+
+export type BoxSolution<At extends PushesAt> = BoxSolved<At> | BoxUnsolved;
+
 const MOST_ROUNDS = 40;
 /** Steps shorter than this part of Newton's are not tried. */
 const SHORTEST_STEP = 1 / 1024;
-/** Step of the differences as a part of the box: truncation and rounding both stay below 1e-6 of the derivative. */
-const DIFFERENCE = 1e-6;
 /** How far an unknown is moved along its push, as a part of the box, where stiffness pushes away from balance. */
 const WAY_OUT = 0.2;
 
@@ -56,57 +69,34 @@ function gap(at: number, push: number, give: number, low: number, high: number):
 /**
  * Finds (x, y) in a box at which each unknown is in balance: its push is zero, or it rests on the low stop and is
  * pushed down, or on the high stop and is pushed up. Semismooth Newton: unknowns that a step of their own would
- * carry beyond a stop are set on it, the others take Newton's step with differenced derivatives, halved until the
- * miss shrinks; where the stiffness pushes away from balance it follows the push instead. Where several balances
- * exist it gives the one it reaches from the start.
+ * carry beyond a stop are set on it, the others take Newton's step, halved until the miss shrinks; where the stiffness
+ * pushes away from balance it follows the push instead. Where several balances exist it gives the one it reaches from
+ * the start.
  */
-export function solveInBox(problem: BoxProblem): BoxSolution {
-  const { pushes, lowX, highX, lowY, highY, tolerance } = problem;
-  const now = new Float64Array(2);
-  const probe = new Float64Array(2);
-  const tried = new Float64Array(2);
+export function solveInBox<At extends PushesAt>(problem: BoxProblem<At>): BoxSolution<At> {
+  const { pushesAt, lowX, highX, lowY, highY, tolerance } = problem;
   let x = clamp(problem.startX, lowX, highX);
   let y = clamp(problem.startY, lowY, highY);
   let miss = Infinity;
   let rounds = 0;
   let stable = true;
-  const ended = (status: BoxSolution['status']): BoxSolution => ({
-    status,
-    x,
-    y,
-    pushX: now[0],
-    pushY: now[1],
-    miss,
-    stable,
-    rounds,
-  });
-  if (!pushes(x, y, now) || !Number.isFinite(now[0] + now[1])) return ended('noValue');
-  const stepX = (highX - lowX) * DIFFERENCE;
-  const stepY = (highY - lowY) * DIFFERENCE;
+  const unsolved = (status: BoxUnsolved['status']): BoxUnsolved => ({ status, x, y, miss, stable, rounds });
+  let now = pushesAt(x, y);
   while (rounds++ < MOST_ROUNDS) {
-    let xx = -1;
-    let yx = 0;
-    if (stepX > 0) {
-      const h = x + stepX <= highX ? stepX : -stepX;
-      if (!pushes(x + h, y, probe)) return ended('noValue');
-      xx = (probe[0] - now[0]) / h;
-      yx = (probe[1] - now[1]) / h;
-    }
-    let xy = 0;
-    let yy = -1;
-    if (stepY > 0) {
-      const h = y + stepY <= highY ? stepY : -stepY;
-      if (!pushes(x, y + h, probe)) return ended('noValue');
-      xy = (probe[0] - now[0]) / h;
-      yy = (probe[1] - now[1]) / h;
-    }
+    if (now === null) return unsolved('noValue');
+    const { pushX, pushY } = now;
+    // An unknown without room is held by its stops, whatever pushes it.
+    const xx = highX > lowX ? now.xPerX : -1;
+    const yx = highX > lowX ? now.yPerX : 0;
+    const xy = highY > lowY ? now.xPerY : 0;
+    const yy = highY > lowY ? now.yPerY : -1;
     const giveX = xx === 0 ? 1 : 1 / Math.abs(xx);
     const giveY = yy === 0 ? 1 : 1 / Math.abs(yy);
-    miss = Math.max(gap(x, now[0], giveX, lowX, highX), gap(y, now[1], giveY, lowY, highY));
-    if (!Number.isFinite(miss)) return ended('noValue');
+    miss = Math.max(gap(x, pushX, giveX, lowX, highX), gap(y, pushY, giveY, lowY, highY));
+    if (!Number.isFinite(miss + xx + xy + yx + yy)) return unsolved('noValue');
 
-    const aimX = x + now[0] * giveX;
-    const aimY = y + now[1] * giveY;
+    const aimX = x + pushX * giveX;
+    const aimY = y + pushY * giveY;
     const stopX = aimX <= lowX ? lowX : aimX >= highX ? highX : null;
     const stopY = aimY <= lowY ? lowY : aimY >= highY ? highY : null;
     const determinant = xx * yy - xy * yx;
@@ -115,40 +105,45 @@ export function solveInBox(problem: BoxProblem): BoxSolution {
     stable = !awayX && !awayY && (stopX !== null || stopY !== null || determinant > 0);
     if (miss <= tolerance) {
       // Within the tolerance of a stop that holds it, an unknown rests on the stop itself.
-      x = stopX ?? x;
-      y = stopY ?? y;
-      return ended(pushes(x, y, now) ? 'solved' : 'noValue');
+      const restX = stopX ?? x;
+      const restY = stopY ?? y;
+      const at = restX === x && restY === y ? now : pushesAt(restX, restY);
+      x = restX;
+      y = restY;
+      return at === null ? unsolved('noValue') : { status: 'solved', at, x, y, miss, stable, rounds };
     }
 
     let dx = stopX !== null ? stopX - x : 0;
     let dy = stopY !== null ? stopY - y : 0;
     if (stable && stopX === null && stopY === null) {
-      dx = (xy * now[1] - yy * now[0]) / determinant;
-      dy = (yx * now[0] - xx * now[1]) / determinant;
+      dx = (xy * pushY - yy * pushX) / determinant;
+      dy = (yx * pushX - xx * pushY) / determinant;
     } else if (stable) {
-      if (stopX === null) dx = -(now[0] + xy * dy) / xx;
-      if (stopY === null) dy = -(now[1] + yx * dx) / yy;
+      if (stopX === null) dx = -(pushX + xy * dy) / xx;
+      if (stopY === null) dy = -(pushY + yx * dx) / yy;
     } else {
-      if (stopX === null) dx = awayX ? Math.sign(now[0]) * WAY_OUT * (highX - lowX) : now[0] * giveX;
-      if (stopY === null) dy = awayY ? Math.sign(now[1]) * WAY_OUT * (highY - lowY) : now[1] * giveY;
+      if (stopX === null) dx = awayX ? Math.sign(pushX) * WAY_OUT * (highX - lowX) : pushX * giveX;
+      if (stopY === null) dy = awayY ? Math.sign(pushY) * WAY_OUT * (highY - lowY) : pushY * giveY;
     }
 
-    let nearer = false;
-    for (let part = 1; part >= SHORTEST_STEP; part /= 2) {
+    let nearer: At | null = null;
+    for (let part = 1; nearer === null && part >= SHORTEST_STEP; part /= 2) {
       const toX = clamp(x + part * dx, lowX, highX);
       const toY = clamp(y + part * dy, lowY, highY);
-      if (!pushes(toX, toY, tried)) continue;
-      const left = Math.max(gap(toX, tried[0], giveX, lowX, highX), gap(toY, tried[1], giveY, lowY, highY));
+      const tried = pushesAt(toX, toY);
+      if (tried === null) continue;
+      const left = Math.max(
+        gap(toX, tried.pushX, giveX, lowX, highX),
+        gap(toY, tried.pushY, giveY, lowY, highY),
+      );
       if (!Number.isFinite(left) || (stable && !(left < miss))) continue;
       x = toX;
       y = toY;
-      now[0] = tried[0];
-      now[1] = tried[1];
       miss = left;
-      nearer = true;
-      break;
+      nearer = tried;
     }
-    if (!nearer) return ended('notConverged');
+    if (nearer === null) return unsolved('notConverged');
+    now = nearer;
   }
-  return ended('notConverged');
+  return unsolved('notConverged');
 }

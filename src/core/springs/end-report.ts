@@ -49,8 +49,8 @@ export function endReports(
   const toPlane = Math.cos(forces.lean);
   const { front: frontUsed, rear: rearUsed } = on.travel;
 
-  const frontRest = restAt(frontUsed, found.pushX, most.front, sprung.frontEndsBy);
-  const rearRest = restAt(rearUsed, found.pushY, most.rear, sprung.rearEndsBy);
+  const frontRest = restAt(frontUsed, found.at.pushX, most.front, sprung.frontEndsBy);
+  const rearRest = restAt(rearUsed, found.at.pushY, most.rear, sprung.rearEndsBy);
   const rearRate = rearWheelRate(sprung, rearUsed, on.pose.pitch);
   if (typeof rearRate !== 'number') return rearRate;
   return {
@@ -59,7 +59,7 @@ export function endReports(
       rest: frontRest,
       travelUsed: frontUsed,
       travelLeft: most.front - frontUsed,
-      stopForce: frontRest === 'onSprings' ? 0 : Math.abs(found.pushX),
+      stopForce: frontRest === 'onSprings' ? 0 : Math.abs(found.at.pushX),
       wheelLoad: loads.frontLoad * toPlane,
       wheelLoadInPlane: loads.frontLoad,
       springForce: springForce(fork, frontUsed),
@@ -70,7 +70,7 @@ export function endReports(
       rest: rearRest,
       travelUsed: rearUsed,
       travelLeft: most.rear - rearUsed,
-      stopForce: rearRest === 'onSprings' ? 0 : Math.abs(found.pushY),
+      stopForce: rearRest === 'onSprings' ? 0 : Math.abs(found.at.pushY),
       wheelLoad: loads.rearLoad * toPlane,
       wheelLoadInPlane: loads.rearLoad,
       springForce: springForce(shock, on.arm.shockStroke),

@@ -69,6 +69,30 @@ export function stayPlaces(brake: StayedBrake, arm: number, armAngle: number): S
   return { ok: true, axle, bolt, anchor };
 }
 
+/** A stay that holds the caliper, frame coordinates. */
+export interface StayHold extends StayPlaces {
+  /** Direction from the bracket's bolt to the anchor. */
+  readonly stayX: number;
+  readonly stayY: number;
+  /** Distances of the stay's line from axle and pivot, mm, positive where a pull toward the anchor turns counter-clockwise. */
+  readonly aboutAxle: number;
+  readonly aboutPivot: number;
+}
+
+/** How the stay holds the caliper with the arm at `armAngle`; no answer when it cannot reach or passes through the axle. */
+export function stayHold(brake: StayedBrake, arm: number, armAngle: number): StayHold | NoBalance {
+  const places = stayPlaces(brake, arm, armAngle);
+  if (!places.ok) return places;
+  const { axle, bolt, anchor } = places;
+  const stayX = (anchor.x - bolt.x) / brake.stayLength;
+  const stayY = (anchor.y - bolt.y) / brake.stayLength;
+  const aboutAxle = (bolt.x - axle.x) * stayY - (bolt.y - axle.y) * stayX;
+  const aboutPivot = bolt.x * stayY - bolt.y * stayX;
+  return Math.abs(aboutAxle) >= LEAST_LEVER
+    ? { ok: true, axle, bolt, anchor, stayX, stayY, aboutAxle, aboutPivot }
+    : noBalance('stayThroughAxle', { end: 'rear', found: Math.abs(aboutAxle), limit: LEAST_LEVER });
+}
+
 /**
  * Slope (rise per run toward the front) of the line from the rear contact patch along which a rear braking force
  * may act without asking anything of the rear spring. Caliper on the arm: through the pivot. Caliper on its own
@@ -86,15 +110,6 @@ export function rearBrakeSlope(
 ): number | NoBalance {
   const arm = swingarmSlope(pivotX, pivotY);
   if (brake.caliper === 'onArm') return arm;
-  const places = stayPlaces(brake, machine.rear.arm, armAngle);
-  if (!places.ok) return places;
-  const { axle, bolt, anchor } = places;
-  const stayX = (anchor.x - bolt.x) / brake.stayLength;
-  const stayY = (anchor.y - bolt.y) / brake.stayLength;
-  // Distances of the stay's line from axle and pivot, positive where a pull toward the anchor turns counter-clockwise.
-  const aboutAxle = (bolt.x - axle.x) * stayY - (bolt.y - axle.y) * stayX;
-  const aboutPivot = bolt.x * stayY - bolt.y * stayX;
-  if (!(Math.abs(aboutAxle) >= LEAST_LEVER))
-    return noBalance('stayThroughAxle', { end: 'rear', found: Math.abs(aboutAxle), limit: LEAST_LEVER });
-  return arm - (machine.rearRadius * aboutPivot) / (aboutAxle * pivotX);
+  const hold = stayHold(brake, machine.rear.arm, armAngle);
+  return hold.ok ? arm - (machine.rearRadius * hold.aboutPivot) / (hold.aboutAxle * pivotX) : hold;
 }

@@ -1,6 +1,8 @@
 /** The search for the travel at which every push of a bike under steady forces is held. */
-import { solveInBox, type BoxSolution, type Pushes } from '../numeric/solve-in-box.ts';
+import { solveInBox, type BoxSolution, type BoxSolved, type PushesAt } from '../numeric/solve-in-box.ts';
+import { rearForceAtWheel } from './at-the-wheel.ts';
 import { noBalance, type NoBalance } from './no-balance.ts';
+import { changeOfPushes } from './push-change.ts';
 import { forcesWrong, type RideForces } from './ride-forces.ts';
 import type { SprungMachine } from './sprung-machine.ts';
 import { springForce } from './spring-law.ts';
@@ -19,10 +21,16 @@ const STARTS: readonly (readonly [number, number])[] = [
   [0.8, 0.1],
 ];
 
+/** A posture with what presses its ends together less what their springs hold: N, and N per mm of travel. */
+interface Pushed extends PushesAt {
+  readonly stance: Stance;
+  readonly loads: SteadyLoads;
+}
+
 /** Where the solver ended, with the loads there; wheel loads may be negative, as if the ground could pull. */
 export interface Settled {
   readonly ok: true;
-  readonly found: BoxSolution;
+  readonly found: BoxSolved<Pushed>;
   readonly stance: Stance;
   readonly loads: SteadyLoads;
 }
@@ -34,27 +42,18 @@ export interface Settled {
 export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel): Settled | NoBalance {
   const wrong = forcesWrong(forces);
   if (wrong !== null) return wrong;
-  const { machine, fork, shock, brake, most } = sprung;
+  const { most } = sprung;
   let refusal: NoBalance | null = null;
-  const pushes: Pushes = (front, rear, into) => {
-    const on = stance(machine, { front, rear });
-    if (!on.ok) {
-      refusal = on;
-      return false;
-    }
-    const loads = steadyLoads(on, forces, brake);
-    if (!loads.ok) {
-      refusal = loads;
-      return false;
-    }
-    into[0] = loads.frontPush - springForce(fork, front);
-    into[1] = loads.rearPush - (springForce(shock, on.arm.shockStroke) * on.arm.lever) / on.pose.originX;
-    return true;
+  const pushesAt = (front: number, rear: number): Pushed | null => {
+    const pushed = pushedAt(sprung, forces, { front, rear });
+    if (!('ok' in pushed)) return pushed;
+    refusal = pushed;
+    return null;
   };
-  let best: BoxSolution | null = null;
+  let best: BoxSolution<Pushed> | null = null;
   const begin = (startX: number, startY: number): boolean => {
     const found = solveInBox({
-      pushes,
+      pushesAt,
       lowX: 0,
       highX: most.front,
       lowY: 0,
@@ -70,12 +69,30 @@ export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel)
   if (!(near !== undefined && begin(near.front, near.rear)))
     for (const [front, rear] of STARTS) if (begin(front * most.front, rear * most.rear)) break;
 
-  const found = best as BoxSolution | null;
-  if (found === null || found.status === 'noValue') return refusal ?? noBalance('inputNotANumber');
-  if (found.status === 'notConverged')
-    return noBalance('notConverged', { found: found.miss, limit: TOLERANCE });
-  const on = stance(machine, { front: found.x, rear: found.y });
+  const found = best as BoxSolution<Pushed> | null;
+  if (found?.status === 'solved') return { ok: true, found, stance: found.at.stance, loads: found.at.loads };
+  return found?.status === 'notConverged'
+    ? noBalance('notConverged', { found: found.miss, limit: TOLERANCE })
+    : (refusal ?? noBalance('inputNotANumber'));
+}
+
+function pushedAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushed | NoBalance {
+  const on = stance(sprung.machine, travel);
   if (!on.ok) return on;
-  const loads = steadyLoads(on, forces, brake);
-  return loads.ok ? { ok: true, found, stance: on, loads } : loads;
+  const loads = steadyLoads(on, forces, sprung.brake);
+  if (!loads.ok) return loads;
+  const perFront = changeOfPushes(sprung, on, loads, forces, 'front');
+  if (!perFront.ok) return perFront;
+  const perRear = changeOfPushes(sprung, on, loads, forces, 'rear');
+  if (!perRear.ok) return perRear;
+  return {
+    pushX: loads.frontPush - springForce(sprung.fork, travel.front),
+    pushY: loads.rearPush - rearForceAtWheel(sprung, on),
+    xPerX: perFront.front,
+    xPerY: perRear.front,
+    yPerX: perFront.rear,
+    yPerY: perRear.rear,
+    stance: on,
+    loads,
+  };
 }

@@ -1,0 +1,93 @@
+/** Tests of the exact derivatives of the balance against differences of its pushes. */
+import { describe, expect, it } from 'vitest';
+import { linkedBike } from '../../../tests/support/linked-bike.ts';
+import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { plainSprings, reached, sprung } from '../../../tests/support/plain-springs.ts';
+import { rearForceAtWheel } from './at-the-wheel.ts';
+import { changeOfPushes } from './push-change.ts';
+import type { RearBrake } from './rear-brake.ts';
+import { AT_REST, type RideForces } from './ride-forces.ts';
+import { springForce } from './spring-law.ts';
+import type { SpringSet } from './spring-set.ts';
+import type { SprungMachine } from './sprung-machine.ts';
+import { stance, type Travel } from './stance.ts';
+import { steadyLoads } from './steady-loads.ts';
+
+/** Half the way between the two postures that are compared, mm: truncation and rounding both stay below 1e-5 N/mm. */
+const HALF_WAY = 1e-3;
+
+const ownStay: RearBrake = {
+  caliper: 'ownStay',
+  anchor: { x: -40, y: -70 },
+  bracketRadius: 95,
+  stayLength: 545,
+  bracketSide: 'below',
+};
+
+/** Every part of both spring laws at work somewhere in the travel. */
+const everySpring: SpringSet = {
+  fork: {
+    ...plainSprings.fork,
+    topOut: { length: 25, rate: 6 },
+    bump: { startsAt: 80, rate: 30, exponent: 2.5 },
+  },
+  shock: {
+    ...plainSprings.shock,
+    topOut: { length: 10, rate: 60 },
+    bump: { startsAt: 40, rate: 90, exponent: 2 },
+  },
+};
+
+const RIDDEN: readonly (readonly [string, RideForces])[] = [
+  ['at rest', AT_REST],
+  ['on the gas against drag', { ...AT_REST, acceleration: 0.4, drag: { force: 250, height: 650 } }],
+  ['on both brakes', { ...AT_REST, acceleration: -0.5, frontBrakeShare: 0.6 }],
+  ['leaned on the rear brake', { ...AT_REST, acceleration: -0.2, frontBrakeShare: 0, lean: 0.6 }],
+];
+
+/** What presses either end together less what its springs hold, N. */
+function pushes(bike: SprungMachine, forces: RideForces, travel: Travel): Travel {
+  const on = reached(stance(bike.machine, travel));
+  const loads = reached(steadyLoads(on, forces, bike.brake));
+  return {
+    front: loads.frontPush - springForce(bike.fork, travel.front),
+    rear: loads.rearPush - rearForceAtWheel(bike, on),
+  };
+}
+
+describe('the change of the pushes per mm of travel', () => {
+  for (const [name, forces] of RIDDEN)
+    it(`equals their differences ${name}, with every spring at work and either hold of the brake`, () => {
+      for (const parts of [plainBike, linkedBike])
+        for (const brake of [{ caliper: 'onArm' } as const, ownStay]) {
+          const bike = sprung(everySpring, parts, plainSetup, brake);
+          for (const front of [8, 60, 100])
+            for (const rear of [6, 50, 110])
+              for (const end of ['front', 'rear'] as const) {
+                const travel = { front, rear };
+                const on = reached(stance(bike.machine, travel));
+                const loads = reached(steadyLoads(on, forces, bike.brake));
+                const exact = reached(changeOfPushes(bike, on, loads, forces, end));
+                const after = pushes(bike, forces, { ...travel, [end]: travel[end] + HALF_WAY });
+                const before = pushes(bike, forces, { ...travel, [end]: travel[end] - HALF_WAY });
+                for (const of of ['front', 'rear'] as const)
+                  expect(
+                    Math.abs(exact[of] - (after[of] - before[of]) / (2 * HALF_WAY)),
+                    `${of} by ${end} at ${front}, ${rear}`,
+                  ).toBeLessThan(1e-4);
+              }
+        }
+    });
+
+  it('has no answer when the brake’s stay cannot reach', () => {
+    const bike = sprung();
+    const braking = { ...AT_REST, acceleration: -0.3, frontBrakeShare: 0 };
+    const on = reached(stance(bike.machine, { front: 40, rear: 40 }));
+    const loads = reached(steadyLoads(on, braking, bike.brake));
+    const short: SprungMachine = { ...bike, brake: { ...ownStay, stayLength: 100 } };
+    expect(changeOfPushes(short, on, loads, braking, 'rear')).toMatchObject({
+      ok: false,
+      reason: 'stayCannotClose',
+    });
+  });
+});

@@ -1,0 +1,78 @@
+/** Tests of the exact derivatives of a stance against differences of the stance itself. */
+import { describe, expect, it } from 'vitest';
+import { linkedBike } from '../../../tests/support/linked-bike.ts';
+import { plainBike, plainSetup, withFork, withFrame } from '../../../tests/support/plain-bike.ts';
+import { standing } from '../../../tests/support/standing.ts';
+import type { Bike } from '../chassis/bike.ts';
+import type { Setup } from '../chassis/setup.ts';
+import { changeOfStance, type StanceChange } from './stance-change.ts';
+import type { Stance, Travel } from './stance.ts';
+
+/** Half the way between the two stances that are compared, mm: truncation and rounding both stay below 1e-9. */
+const HALF_WAY = 1e-2;
+
+/** Everything heavy, so that each mass shows; legs that lean otherwise than the axis. */
+const laden: Setup = { ...plainSetup, passengerMass: 65, fuelMass: 12, loadMass: 25, riderForward: 40 };
+const leaning: Bike = withFork(plainBike, { legAngleDeg: 2, axleLead: 12 });
+
+const parts = (on: Stance): StanceChange => ({
+  armAngle: on.arm.angle,
+  pitch: on.pose.pitch,
+  originX: on.pose.originX,
+  originY: on.pose.originY,
+  wheelbase: on.pose.wheelbase,
+  swingarmSlope: on.swingarmSlope,
+  chainSlope: on.chainSlope,
+  centreX: on.centreX,
+  centreY: on.centreY,
+});
+
+function expectAlike(bike: Bike, setup: Setup, travel: Travel): void {
+  for (const end of ['front', 'rear'] as const) {
+    const at = (way: number): StanceChange =>
+      parts(standing(bike, setup, { ...travel, [end]: travel[end] + way }));
+    const exact = changeOfStance(standing(bike, setup, travel), end);
+    const after = at(HALF_WAY);
+    const before = at(-HALF_WAY);
+    for (const key of Object.keys(after) as (keyof StanceChange)[]) {
+      const difference = (after[key] - before[key]) / (2 * HALF_WAY);
+      expect(Math.abs(exact[key] - difference), `${end} ${key}`).toBeLessThan(1e-7);
+    }
+  }
+}
+
+describe('the change of a stance per mm of travel', () => {
+  it('equals its differences with a table of travel and with links, laden, with leaning legs', () => {
+    for (const bike of [leaning, linkedBike])
+      for (const front of [12, 55, 100])
+        for (const rear of [15, 61, 110]) expectAlike(bike, laden, { front, rear });
+  });
+
+  it('leaves the chain’s lever as it is while the run lies on the guide', () => {
+    const bike = withFrame(plainBike, { guideRadius: 45 });
+    const on = standing(bike, plainSetup, { front: 40, rear: 70 });
+    expect(on.pullLever).toBe(45);
+    expectAlike(bike, plainSetup, { front: 40, rear: 70 });
+  });
+
+  it('has no part of the chain with a shaft, and none of the arm at the front', () => {
+    const bike: Bike = { ...plainBike, drive: { ...plainBike.drive, kind: 'shaft' } };
+    const travel = { front: 30, rear: 50 };
+    expectAlike(bike, plainSetup, travel);
+    expect(changeOfStance(standing(bike, plainSetup, travel), 'rear').chainSlope).toBe(0);
+    expect(changeOfStance(standing(bike, plainSetup, travel), 'front').armAngle).toBe(0);
+  });
+
+  it('keeps the centre where it is without any mass', () => {
+    const bike: Bike = {
+      ...withFrame(plainBike, { sprungMass: 0 }),
+      frontWheel: { ...plainBike.frontWheel, unsprungMass: 0 },
+      rearWheel: { ...plainBike.rearWheel, unsprungMass: 0 },
+    };
+    const change = changeOfStance(
+      standing(bike, { ...plainSetup, riderMass: 0 }, { front: 30, rear: 50 }),
+      'rear',
+    );
+    expect([change.centreX, change.centreY]).toEqual([0, 0]);
+  });
+});

@@ -1,0 +1,91 @@
+/** How a bike on its wheels changes with the travel used: the exact derivatives of its stance. */
+import { hasRuns } from '../drive/drive-kind.ts';
+import { armAnglePerTravel } from '../linkage/suspension.ts';
+import type { Stance } from './stance.ts';
+
+/** Changes per mm of travel used at one end, in the units and the frame of `Stance`. */
+export interface StanceChange {
+  readonly armAngle: number;
+  readonly pitch: number;
+  readonly originX: number;
+  readonly originY: number;
+  readonly wheelbase: number;
+  readonly swingarmSlope: number;
+  readonly chainSlope: number;
+  readonly centreX: number;
+  readonly centreY: number;
+}
+
+/**
+ * Change of a stance per mm of travel used at one end, the other end held: mm, radians and slopes per mm, ground frame
+ * from the rear contact patch. Derivation: the axles move in the frame, along the legs or about the pivot; the frame
+ * turns until one axle is again higher than the other by the difference of the radii; all that is fixed to the frame
+ * turns about the rear axle. At a kink, such as where the chain begins to lie on the guide, that of the stance's side.
+ */
+export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange {
+  const { machine, pose, travel } = on;
+  const { originX, originY, wheelbase } = pose;
+  const { rearRadius, frontRadius } = machine;
+  const armAngle = end === 'rear' ? armAnglePerTravel(machine.rear, travel.rear) : 0;
+  // How either axle moves while the frame is held, seen from the ground.
+  const rearX = armAngle * (originY - rearRadius);
+  const rearY = -armAngle * originX;
+  const lean = machine.front.legLean + pose.pitch;
+  const frontX = end === 'front' ? -Math.sin(lean) : 0;
+  const frontY = end === 'front' ? Math.cos(lean) : 0;
+
+  const pitch = (rearY - frontY) / wheelbase;
+  const longer = frontX - rearX - pitch * (frontRadius - rearRadius);
+  const pivotX = pitch * (rearRadius - originY) - rearX;
+  const pivotY = pitch * originX - rearY;
+  const { mass } = on;
+  const { frontUnsprung, rearUnsprung } = machine;
+  const carried = mass - frontUnsprung - rearUnsprung;
+  // Moments of what is fixed to the frame about the pivot; heights above seat and marks stay square to the ground.
+  const ahead = mass * on.centreX - frontUnsprung * wheelbase - carried * originX;
+  const above =
+    mass * on.centreY -
+    rearUnsprung * rearRadius -
+    frontUnsprung * frontRadius -
+    machine.riderMass * machine.riderHeight -
+    machine.passengerMass * machine.passengerHeight -
+    machine.loadMass * machine.loadHeight -
+    carried * originY;
+  return {
+    armAngle,
+    pitch,
+    originX: pivotX,
+    originY: pivotY,
+    wheelbase: longer,
+    swingarmSlope: (pivotY - on.swingarmSlope * pivotX) / originX,
+    chainSlope: changeOfChainSlope(on, pitch, pivotX, pivotY),
+    centreX: mass > 0 ? (carried * pivotX - pitch * above + frontUnsprung * longer) / mass : 0,
+    centreY: mass > 0 ? (carried * pivotY + pitch * ahead) / mass : 0,
+  };
+}
+
+/** Change of the chain's part of the squat slope while the frame pitches and the pivot moves as given. */
+function changeOfChainSlope(on: Stance, pitch: number, pivotX: number, pivotY: number): number {
+  const { machine, pose, topRunAngle, countershaftX, countershaftY } = on;
+  if (!hasRuns(machine.driveKind)) return 0;
+  const { originX, originY } = pose;
+  const { rearRadius, rearSprocketRadius, frontSprocketRadius } = machine;
+  let lever = 0;
+  // A run that lies on the guide keeps the guide's radius.
+  if (on.pullLever === on.topRunLever) {
+    const centresX = countershaftX;
+    const centresY = countershaftY - rearRadius;
+    const square = centresX * centresX + centresY * centresY;
+    const difference = rearSprocketRadius - frontSprocketRadius;
+    const moveX = pivotX - pitch * (countershaftY - originY);
+    const moveY = pivotY + pitch * (countershaftX - originX);
+    const turn = (centresX * moveY - centresY * moveX) / square;
+    const apart = (centresX * moveX + centresY * moveY) / square;
+    const runTurn = turn + (difference * apart) / Math.sqrt(square - difference * difference);
+    const cos = Math.cos(topRunAngle);
+    const sin = Math.sin(topRunAngle);
+    const along = (originY - rearRadius) * sin + originX * cos;
+    lever = pivotX * sin - pivotY * cos + runTurn * along;
+  }
+  return (-rearRadius * lever) / (rearSprocketRadius * originX) - (on.chainSlope * pivotX) / originX;
+}
