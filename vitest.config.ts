@@ -12,6 +12,8 @@ export default defineConfig({
     allowOnly: false,
     pool: 'threads',
     testTimeout: 20_000,
+    // A test whose loop ran over an empty list has checked nothing.
+    expect: { requireAssertions: true },
     projects: [
       {
         extends: true,

@@ -35,6 +35,10 @@ describe('a name given twice', () => {
   });
 
   it('is in no text that a program has written', () => {
-    fc.assert(fc.property(fc.json(), (text) => repeatedName(text) === null));
+    fc.assert(
+      fc.property(fc.json(), (text) => {
+        expect(repeatedName(text)).toBeNull();
+      }),
+    );
   });
 });

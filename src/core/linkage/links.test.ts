@@ -80,7 +80,10 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
     const sides = (angle: number): number[] => {
       const points = linkPoints(of, angle);
       if (points === null) throw new Error('The links do not close');
-      const lengths: number[] = [];
+      // Bolts of frame and arm keep their distance from the pivot, which is the origin.
+      const lengths = points
+        .filter(({ part }) => part === 'frame' || part === 'arm')
+        .map(({ place }) => Math.hypot(place.x, place.y));
       for (const a of points)
         for (const b of points)
           if (a !== b && (a.part === b.part || (a.key === 'rockerPivot' && b.part === 'rocker')))
@@ -90,6 +93,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
       return lengths;
     };
     const drawn = sides(of.drawnAngle);
+    expect(drawn.length).toBe(of.kind === 'direct' ? 2 : 10);
     for (const angle of inside) sides(angle).forEach((side, i) => expect(side).toBeCloseTo(drawn[i], 9));
   });
 
