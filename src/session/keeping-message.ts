@@ -28,3 +28,14 @@ export function openedMessage(name: string, repairs: readonly Repair[], original
     details: repairs.map((repair) => repair.sentence),
   };
 }
+
+/** That the store holds records that are no bikes, each with its own sentence. */
+export function unreadableMessage(sentences: readonly string[]): Message {
+  const records = sentences.length === 1 ? 'One record' : `${sentences.length} records`;
+  const stay = sentences.length === 1 ? 'It stays' : 'They stay';
+  return {
+    kind: 'warning',
+    text: `${records} in the browser’s storage cannot be opened. ${stay} there unchanged, and all bikes are saved as before.`,
+    details: sentences,
+  };
+}

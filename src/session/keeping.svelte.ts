@@ -5,7 +5,7 @@ import type { BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
 import { Autosave } from '../storage/autosave.ts';
 import { downloadBike, readBikeFile } from '../storage/bike-file.ts';
-import type { BikeStore, BikeSummary, StoredBike } from '../storage/bike-store.ts';
+import type { BikeStore, BikeSummary, StoredBike, UnreadableRecord } from '../storage/bike-store.ts';
 import { newId } from '../storage/new-id.ts';
 import { openStore } from '../storage/open-store.ts';
 import { openStored } from '../storage/open-stored.ts';
@@ -13,7 +13,13 @@ import type { SaveStatus } from '../storage/save-status.ts';
 import type { StorageFault } from '../storage/storage-fault.ts';
 import { readPreferences, type StoredPreferences } from '../storage/stored-preferences.ts';
 import { TabNotices, type TabNotice } from '../storage/tab-notices.ts';
-import { doneMessage, errorMessage, openedMessage, type Message } from './keeping-message.ts';
+import {
+  doneMessage,
+  errorMessage,
+  openedMessage,
+  unreadableMessage,
+  type Message,
+} from './keeping-message.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
@@ -48,6 +54,8 @@ export class Keeping {
   #saved: BikeDocument | null;
   /** Counts what was asked to take the page: an answer that comes after a newer wish is dropped. */
   #wish = 0;
+  /** The records that were reported, by their keys. */
+  #reported: readonly string[] = [];
   #ending: readonly (() => void)[] = [];
 
   /** The bike on the page, by its id in the store; null until the store has answered. */
@@ -59,6 +67,8 @@ export class Keeping {
   /** Why something beside the bike itself could not be stored or listed; null once it could. */
   fault = $state.raw<StorageFault | null>(null);
   message = $state.raw<Message | null>(null);
+  /** What lies in the store and is no bike, until it is dismissed. */
+  unreadable = $state.raw<Message | null>(null);
   elsewhere = $state.raw<TabNotice | null>(null);
   waiting = $state.raw<Waiting | null>(null);
   /** The bike to come back to: the last one on the page that the store holds. */
@@ -130,6 +140,10 @@ export class Keeping {
 
   dismiss(): void {
     this.message = null;
+  }
+
+  dismissUnreadable(): void {
+    this.unreadable = null;
   }
 
   /** Opens a version that another tab made of this bike, as a bike of its own; both stay. */
@@ -316,11 +330,25 @@ export class Keeping {
     const { bikeId } = this;
     const store = this.#store;
     if (store === null) return;
-    const bikes = this.#noted(await store.list());
-    if (bikes !== null) this.bikes = bikes;
+    const shelf = this.#noted(await store.list());
+    if (shelf !== null) {
+      this.bikes = shelf.bikes;
+      this.#reportUnreadable(shelf.unreadable);
+    }
     if (bikeId === null) return;
     const others = this.#noted(await store.revisions(bikeId));
     if (others !== null && bikeId === this.bikeId) this.others = others;
+  }
+
+  /** Reports each record that is no bike once. */
+  #reportUnreadable(records: readonly UnreadableRecord[]): void {
+    const fresh = records.filter(({ key }) => !this.#reported.includes(key));
+    if (fresh.length === 0) return;
+    this.#reported = [...this.#reported, ...fresh.map(({ key }) => key)];
+    this.unreadable = unreadableMessage([
+      ...(this.unreadable?.details ?? []),
+      ...fresh.map(({ sentence }) => sentence),
+    ]);
   }
 
   /** What the store answered; null when it failed, which the page then tells. */

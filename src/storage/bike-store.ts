@@ -18,6 +18,19 @@ export interface StoredBike {
 
 export type BikeSummary = Omit<StoredBike, 'text'>;
 
+/** A record that is no bike. It stays in the store as it is. */
+export interface UnreadableRecord {
+  /** The same for one record each time that it is read, and another for another. */
+  readonly key: string;
+  readonly sentence: string;
+}
+
+/** What lies on a shelf of the store. */
+export interface Shelf<T> {
+  readonly bikes: readonly T[];
+  readonly unreadable: readonly UnreadableRecord[];
+}
+
 /** The next state of a bike, and the revision that its writer took for the last one. */
 export interface BikeWrite {
   readonly id: string;
@@ -48,8 +61,8 @@ export type Stored<T> = Promise<Result<T, StorageFault>>;
 export interface BikeStore {
   /** Why nothing outlives this page; null when it does. */
   readonly shortLived: StorageFault | null;
-  /** Latest saved first. */
-  list(): Stored<readonly BikeSummary[]>;
+  /** Bikes, the latest saved first, and the records that are none. */
+  list(): Stored<Shelf<BikeSummary>>;
   load(id: string): Stored<StoredBike | null>;
   /** Looks at what is there and writes in one go, so that no other tab's save falls between. */
   save(write: BikeWrite): Stored<SaveOutcome>;

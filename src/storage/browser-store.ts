@@ -1,15 +1,17 @@
 /** The store in the browser's own database (IndexedDB). */
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { refused, solved } from '../core/numeric/result.ts';
-import type { BikeStore, Original, Stored, StoredBike } from './bike-store.ts';
+import type { BikeStore, BikeWrite, Original, Stored } from './bike-store.ts';
 import { latestFirst, summaryOf } from './memory-store.ts';
+import { readRecord, shelfOf } from './read-record.ts';
 import { settleWrite } from './settle-write.ts';
 import { faultOf, storageFault } from './storage-fault.ts';
 import { withinTime } from './within-time.ts';
 
+/** What is read is not known to be what was written: it goes through `readRecord`. */
 interface Shelves extends DBSchema {
-  bikes: { key: string; value: StoredBike };
-  revisions: { key: [string, string]; value: StoredBike; indexes: { id: string } };
+  bikes: { key: string; value: unknown };
+  revisions: { key: [string, string]; value: unknown; indexes: { id: string } };
   originals: { key: [string, number]; value: Original; indexes: { id: string } };
   preferences: { key: string; value: object };
 }
@@ -38,6 +40,11 @@ function open(onGone: () => void): Promise<Database> {
     },
     terminated: onGone,
   });
+}
+
+/** An unreadable record as it goes to the shelf of revisions: as it is, under a key that no tab has. */
+function setAside(record: unknown, { id, savedAt }: BikeWrite): object {
+  return { ...(record as object), id, writer: `unreadable-${savedAt}` };
 }
 
 /**
@@ -70,16 +77,32 @@ export function browserStore(): BikeStore {
 
   return {
     shortLived: null,
-    list: () => using(async (database) => (await database.getAll('bikes')).sort(latestFirst).map(summaryOf)),
-    load: (id) => using(async (database) => (await database.get('bikes', id)) ?? null),
+    list: () =>
+      using(async (database) => {
+        const { bikes, unreadable } = shelfOf(await database.getAll('bikes'));
+        const beside = shelfOf(await database.getAll('revisions'));
+        return {
+          bikes: [...bikes].sort(latestFirst).map(summaryOf),
+          unreadable: [...unreadable, ...beside.unreadable],
+        };
+      }),
+    load: (id) =>
+      using(async (database) => {
+        const read = readRecord(await database.get('bikes', id));
+        return read.ok ? read.value : null;
+      }),
     save: (write) =>
       using(async (database) => {
         const transaction = database.transaction(['bikes', 'revisions'], 'readwrite');
         const bikes = transaction.objectStore('bikes');
-        const { next, kept } = settleWrite((await bikes.get(write.id)) ?? null, write);
+        const there: unknown = await bikes.get(write.id);
+        const read = readRecord(there);
+        const { next, kept } = settleWrite(read.ok ? read.value : null, write);
+        // What is there and cannot be read is not lost either.
+        const beside = there === undefined || read.ok ? kept : setAside(there, write);
         await Promise.all([
           bikes.put(next),
-          ...(kept === null ? [] : [transaction.objectStore('revisions').put(kept)]),
+          ...(beside === null ? [] : [transaction.objectStore('revisions').put(beside)]),
           transaction.done,
         ]);
         return { revision: next.revision, kept };
@@ -100,7 +123,10 @@ export function browserStore(): BikeStore {
         return null;
       }),
     revisions: (id) =>
-      using(async (database) => (await database.getAllFromIndex('revisions', 'id', id)).sort(latestFirst)),
+      using(async (database) => {
+        const { bikes } = shelfOf(await database.getAllFromIndex('revisions', 'id', id));
+        return [...bikes].sort(latestFirst);
+      }),
     removeRevision: (id, writer) =>
       using(async (database) => {
         await database.delete('revisions', [id, writer]);

@@ -27,10 +27,13 @@ it('lists bikes, latest first and without their text', async () => {
   const store = memoryStore(null);
   await value(store.save(write()));
   await value(store.save(write({ id: 'two', name: 'Two', savedAt: 2 })));
-  expect(await value(store.list())).toEqual([
-    { id: 'two', name: 'Two', revision: 1, writer: 'a', savedAt: 2 },
-    { id: 'one', name: 'One', revision: 1, writer: 'a', savedAt: 1 },
-  ]);
+  expect(await value(store.list())).toEqual({
+    bikes: [
+      { id: 'two', name: 'Two', revision: 1, writer: 'a', savedAt: 2 },
+      { id: 'one', name: 'One', revision: 1, writer: 'a', savedAt: 1 },
+    ],
+    unreadable: [],
+  });
   expect(await value(store.load('three'))).toBeNull();
 });
 
@@ -83,7 +86,7 @@ it('a store that cannot be read is replaced by one in memory that says why', asy
   const blocked: BikeStore = { ...working, list: async () => refused(storageFault('blocked')) };
   const store = await openStore(blocked);
   expect(store.shortLived?.kind).toBe('blocked');
-  expect(await value(store.list())).toEqual([]);
+  expect(await value(store.list())).toEqual({ bikes: [], unreadable: [] });
 });
 
 it('tells full and blocked storage from other faults by what the browser throws', () => {

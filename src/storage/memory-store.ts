@@ -20,7 +20,7 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
   let preferences: object | null = null;
   return {
     shortLived,
-    list: async () => solved([...bikes.values()].sort(latestFirst).map(summaryOf)),
+    list: async () => solved({ bikes: [...bikes.values()].sort(latestFirst).map(summaryOf), unreadable: [] }),
     load: async (id) => solved(bikes.get(id) ?? null),
     save: async (write) => {
       const { next, kept } = settleWrite(bikes.get(write.id) ?? null, write);

@@ -79,7 +79,7 @@ export async function begun(store: BikeStore, channel?: () => Channel | null) {
 /** The names of all bikes in a store, the latest saved first. */
 export async function names(store: BikeStore): Promise<string[]> {
   const listed = await store.list();
-  return listed.ok ? listed.value.map(({ name }) => name) : [];
+  return listed.ok ? listed.value.bikes.map(({ name }) => name) : [];
 }
 
 /** The fork height of a stored bike, mm; null when the store does not hold it. */

@@ -1,0 +1,49 @@
+/** Reads what lies on a shelf of the store as bikes: another build or a faulty disk may have left anything there. */
+import * as v from 'valibot';
+import { refused, solved, type Result } from '../core/numeric/result.ts';
+import type { Shelf, StoredBike, UnreadableRecord } from './bike-store.ts';
+
+/** The latest moment of a date, ms since 1970, by ECMA-262. */
+const LATEST_MS = 8.64e15;
+const count = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+
+// A bike can be opened by its id and text alone; the rest only says when and by whom it was saved.
+const storedBike = v.object({
+  id: v.string(),
+  text: v.string(),
+  name: v.fallback(v.string(), 'Bike without a name'),
+  revision: v.fallback(count, 0),
+  writer: v.fallback(v.string(), 'unknown'),
+  savedAt: v.fallback(v.pipe(v.number(), v.minValue(0), v.maxValue(LATEST_MS)), 0),
+});
+
+/** The bike that a record holds, with what is amiss beside its id and text made up, or why it holds none. */
+export function readRecord(record: unknown): Result<StoredBike, UnreadableRecord> {
+  const read = v.safeParse(storedBike, record);
+  if (read.success) return solved(read.output);
+  const { id, name, text } =
+    typeof record === 'object' && record !== null
+      ? (record as Readonly<Record<string, unknown>>)
+      : ({} as Readonly<Record<string, unknown>>);
+  const called = typeof name === 'string' ? `“${name}”` : 'A record without a name';
+  const why = typeof id === 'string' ? `its text is ${wordsFor(text)}` : `its id is ${wordsFor(id)}`;
+  const marked = typeof id === 'string' || typeof id === 'number' ? id : wordsFor(id);
+  return refused({ key: `${typeof id} ${marked} ${called}`, sentence: `${called} is not a bike: ${why}.` });
+}
+
+/** What stands where a text belongs. A store can hold what JSON cannot, so nothing is written out but numbers. */
+function wordsFor(value: unknown): string {
+  if (value === undefined) return 'missing';
+  if (value === null) return 'empty';
+  if (typeof value === 'number') return `the number ${value}`;
+  return Array.isArray(value) ? 'a list' : `not text but of type ${typeof value}`;
+}
+
+/** All records of a shelf, bikes apart from what is none. */
+export function shelfOf(records: readonly unknown[]): Shelf<StoredBike> {
+  const read = records.map(readRecord);
+  return {
+    bikes: read.flatMap((each) => (each.ok ? [each.value] : [])),
+    unreadable: read.flatMap((each) => (each.ok ? [] : [each.reason])),
+  };
+}
