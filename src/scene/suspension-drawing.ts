@@ -1,5 +1,6 @@
 /** Fork, clamps, swingarm and shock as a mechanic sees them from the side. */
 import type { Bike } from '../core/chassis/bike.ts';
+import { onLegs } from '../core/chassis/front-end.ts';
 import type { Setup } from '../core/chassis/setup.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
@@ -20,13 +21,9 @@ const SPRING_TURNS = 7;
 
 /** A placement with its origin at the fork's top clamp and its x axis down the legs. */
 function downLegs(standing: Stance): Placement {
-  const { headX, headY, axisAngle, clampOffset, legLean } = standing.machine.front;
-  const top = onGround(
-    standing,
-    headX + clampOffset * Math.cos(axisAngle),
-    headY + clampOffset * Math.sin(axisAngle),
-  );
-  return { x: top.x, y: top.y, turn: legLean + standing.pose.pitch - Math.PI / 2 };
+  const { front } = standing.machine;
+  const { x, y } = onLegs(front, 0, 0);
+  return { ...onGround(standing, x, y), turn: front.legLean + standing.pose.pitch - Math.PI / 2 };
 }
 
 /** Fork legs with tube tops, sliders and axle lugs, and both clamps; behind the bodywork. */

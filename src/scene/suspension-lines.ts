@@ -1,5 +1,5 @@
 /** Travel, clearance and wheel loads laid over the bike: what the readings of the suspension are measured along. */
-import { frontAxleX, frontAxleY } from '../core/chassis/front-end.ts';
+import { frontAxle, onLegs } from '../core/chassis/front-end.ts';
 import { suspensionAt } from '../core/linkage/suspension.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
@@ -16,19 +16,15 @@ const MM_PER_NEWTON = 0.12;
 const CLAMP_HALF = 70;
 
 /** A place on the middle of the legs, `down` mm below the top clamp and `ahead` mm square ahead of them. */
-function onLegs(on: Stance, down: number, ahead: number): Point {
-  const { headX, headY, axisAngle, legLean, clampOffset } = on.machine.front;
-  return onGround(
-    on,
-    headX + clampOffset * Math.cos(axisAngle) + down * Math.sin(legLean) + ahead * Math.cos(legLean),
-    headY + clampOffset * Math.sin(axisAngle) - down * Math.cos(legLean) + ahead * Math.sin(legLean),
-  );
+function legPlace(on: Stance, down: number, ahead: number): Point {
+  const { x, y } = onLegs(on.machine.front, down, ahead);
+  return onGround(on, x, y);
 }
 
 /** Where the front axle is with so much travel used, the frame as it stands. */
 export function frontAxleAt(on: Stance, travel: number): Point {
-  const { front } = on.machine;
-  return onGround(on, frontAxleX(front, travel), frontAxleY(front, travel));
+  const { x, y } = frontAxle(on.machine.front, travel);
+  return onGround(on, x, y);
 }
 
 /** The front axle's way, from fully extended to fully in. */
@@ -69,8 +65,8 @@ export function forkTopShapes(on: Stance): Shape[] {
   const { tubeSpare } = on.machine.front;
   if (tubeSpare === null) return [];
   const top = on.machine.front.tubeAbove;
-  const from = onLegs(on, tubeSpare - top, 0);
-  const to = onLegs(on, -top, 0);
+  const from = legPlace(on, tubeSpare - top, 0);
+  const to = legPlace(on, -top, 0);
   return [segment('dimension', from, to, { arrows: 'both' }), ...endTicks(from, to)];
 }
 
@@ -80,8 +76,8 @@ export function clampGapPlaces(on: Stance): { tyre: Point; clamp: Point } | null
   if (front.lowerClampDepth === null) return null;
   const tread = front.legLength - front.travel - frontRadius;
   return {
-    tyre: onLegs(on, tread, front.axleLead),
-    clamp: onLegs(on, front.lowerClampDepth, front.axleLead),
+    tyre: legPlace(on, tread, front.axleLead),
+    clamp: legPlace(on, front.lowerClampDepth, front.axleLead),
   };
 }
 
@@ -96,8 +92,8 @@ export function clampGapShapes(on: Stance): Shape[] {
     pen().circle(axle.x, axle.y, frontRadius).shape('heightLine'),
     segment(
       'dimension',
-      onLegs(on, depth, front.axleLead - CLAMP_HALF),
-      onLegs(on, depth, front.axleLead + CLAMP_HALF),
+      legPlace(on, depth, front.axleLead - CLAMP_HALF),
+      legPlace(on, depth, front.axleLead + CLAMP_HALF),
     ),
     segment('dimension', places.tyre, places.clamp, { arrows: 'both' }),
   ];

@@ -1,7 +1,7 @@
 /** Pose and steering computed a second way that shares no formula with the first. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { frontAxleX, frontAxleY } from '../../src/core/chassis/front-end.ts';
+import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { outerTangent } from '../../src/core/plane/circle.ts';
 import { crossing, signedDistance } from '../../src/core/plane/line.ts';
 import { normalTrail } from '../../src/core/readings/normal-trail.ts';
@@ -37,7 +37,7 @@ describe('the pose', () => {
     onLikelyBikes((on) => {
       const { machine: made, travel } = on;
       const rear = { x: -made.rear.arm * Math.cos(on.arm.angle), y: -made.rear.arm * Math.sin(on.arm.angle) };
-      const front = { x: frontAxleX(made.front, travel.front), y: frontAxleY(made.front, travel.front) };
+      const front = frontAxle(made.front, travel.front);
       const height = (p: { x: number; y: number }, pitch: number) =>
         Math.sin(pitch) * p.x + Math.cos(pitch) * p.y;
       // How much higher the front tyre's lowest point is than the rear's.
@@ -60,9 +60,10 @@ describe('the pose', () => {
   it('keeps the axles as far apart on the ground as they are in the frame', () => {
     onLikelyBikes((on) => {
       const { machine: made, travel } = on;
+      const front = frontAxle(made.front, travel.front);
       const inFrame = Math.hypot(
-        frontAxleX(made.front, travel.front) + made.rear.arm * Math.cos(on.arm.angle),
-        frontAxleY(made.front, travel.front) + made.rear.arm * Math.sin(on.arm.angle),
+        front.x + made.rear.arm * Math.cos(on.arm.angle),
+        front.y + made.rear.arm * Math.sin(on.arm.angle),
       );
       const onIt = Math.hypot(on.frontAxleX - on.rearAxleX, on.frontAxleY - on.rearAxleY);
       expect(Math.abs(inFrame - onIt)).toBeLessThan(NEAR);

@@ -1,5 +1,5 @@
 /** A standing bike written as points and constraints, with nothing solved, for solvers that know no motorcycles. */
-import { frontAxleX, frontAxleY } from '../../src/core/chassis/front-end.ts';
+import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { distance, type Point } from '../../src/core/plane/point.ts';
 import { axisFootInFrame, onGround } from '../../src/core/sketch/points.ts';
 import type { Stance } from '../../src/core/springs/stance.ts';
@@ -54,7 +54,7 @@ export function poseConstraints({ machine, arm, travel }: Stance): PoseConstrain
     x: head.x + AXIS * Math.sin(front.axisAngle),
     y: head.y - AXIS * Math.cos(front.axisAngle),
   };
-  const frontAxle = { x: frontAxleX(front, travel.front), y: frontAxleY(front, travel.front) };
+  const axle = frontAxle(front, travel.front);
   const countershaft = { x: machine.countershaftX, y: machine.countershaftY };
   const centre = { x: machine.sprungX, y: machine.sprungY };
   const apart = (a: AnyPoint, b: AnyPoint, p: Point, q: Point): PointConstraint => ({
@@ -75,8 +75,8 @@ export function poseConstraints({ machine, arm, travel }: Stance): PoseConstrain
       apart('pivot', 'foot', pivot, foot),
       apart('head', 'foot', head, foot),
       apart('rearAxle', 'head', rearAxle, head),
-      apart('head', 'frontAxle', head, frontAxle),
-      apart('foot', 'frontAxle', foot, frontAxle),
+      apart('head', 'frontAxle', head, axle),
+      apart('foot', 'frontAxle', foot, axle),
       { kind: 'height', a: 'frontAxle', height: machine.frontRadius },
       apart('pivot', 'countershaft', pivot, countershaft),
       apart('head', 'countershaft', head, countershaft),

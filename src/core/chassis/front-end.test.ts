@@ -2,21 +2,34 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withFork, withFrame } from '../../../tests/support/plain-bike.ts';
 import { radians } from '../units/convert.ts';
-import { effectiveOffset, frontAxleX, frontAxleY, frontEnd } from './front-end.ts';
+import { effectiveOffset, frontAxle, frontEnd, onLegs } from './front-end.ts';
 
 describe('the front axle in the frame', () => {
   it('hangs straight below the head by the leg, ahead by offset and lead, with an upright axis', () => {
     const bike = withFork(withFrame(plainBike, { axisAngleDeg: 0 }), { length: 700, axleLead: 10 });
     const front = frontEnd(bike, { ...plainSetup, forkHeight: 5, forkExtender: 15, clampOffset: 30 });
-    expect(frontAxleX(front, 0)).toBeCloseTo(520 + 30 + 10, 10);
-    expect(frontAxleY(front, 0)).toBeCloseTo(530 - 710, 10);
-    expect(frontAxleY(front, 60)).toBeCloseTo(530 - 650, 10);
+    expect(frontAxle(front, 0).x).toBeCloseTo(520 + 30 + 10, 10);
+    expect(frontAxle(front, 0).y).toBeCloseTo(530 - 710, 10);
+    expect(frontAxle(front, 60).y).toBeCloseTo(530 - 650, 10);
   });
 
   it('moves along the legs as travel is used', () => {
     const front = frontEnd(plainBike, plainSetup);
-    expect(frontAxleX(front, 40) - frontAxleX(front, 0)).toBeCloseTo(-40 * Math.sin(radians(24)), 10);
-    expect(frontAxleY(front, 40) - frontAxleY(front, 0)).toBeCloseTo(40 * Math.cos(radians(24)), 10);
+    expect(frontAxle(front, 40).x - frontAxle(front, 0).x).toBeCloseTo(-40 * Math.sin(radians(24)), 10);
+    expect(frontAxle(front, 40).y - frontAxle(front, 0).y).toBeCloseTo(40 * Math.cos(radians(24)), 10);
+  });
+});
+
+describe('a place on the legs', () => {
+  it('lies where the clamps hold them at no way down, and square ahead of them by the way ahead', () => {
+    const bike = withFork(plainBike, { legAngleDeg: 3 });
+    const front = frontEnd(bike, plainSetup);
+    const top = onLegs(front, 0, 0);
+    expect(top.x).toBeCloseTo(front.headX + 30 * Math.cos(radians(24)), 10);
+    expect(top.y).toBeCloseTo(front.headY + 30 * Math.sin(radians(24)), 10);
+    const place = onLegs(front, 100, 20);
+    expect(place.x - top.x).toBeCloseTo(100 * Math.sin(radians(21)) + 20 * Math.cos(radians(21)), 10);
+    expect(place.y - top.y).toBeCloseTo(20 * Math.sin(radians(21)) - 100 * Math.cos(radians(21)), 10);
   });
 });
 
@@ -55,8 +68,8 @@ describe('the offset that counts', () => {
 
   it('is the axle’s distance ahead of the drawn axis', () => {
     const front = frontEnd(withFork(plainBike, { legAngleDeg: 3, axleLead: 12 }), plainSetup);
-    const dx = frontAxleX(front, 30) - front.headX;
-    const dy = frontAxleY(front, 30) - front.headY;
+    const dx = frontAxle(front, 30).x - front.headX;
+    const dy = frontAxle(front, 30).y - front.headY;
     const ahead = dx * Math.cos(front.axisAngle) + dy * Math.sin(front.axisAngle);
     expect(effectiveOffset(front, 30)).toBeCloseTo(ahead, 10);
   });

@@ -1,6 +1,7 @@
 /** The front end in frame coordinates: steering axis, fork legs and front axle. */
 import { radians } from '../units/convert.ts';
 import type { Bike } from './bike.ts';
+import type { FramePoint } from './frame-point.ts';
 import { fromPivot } from './pivot-move.ts';
 import type { Setup } from './setup.ts';
 
@@ -13,6 +14,9 @@ export interface FrontEnd {
   readonly axisAngle: number;
   /** Lean of the legs back from the frame's y axis. */
   readonly legLean: number;
+  /** The way down the axis and down the legs, of length one, frame coordinates. */
+  readonly downAxis: FramePoint;
+  readonly downLegs: FramePoint;
   readonly clampOffset: number;
   readonly axleLead: number;
   /** Top clamp to axle along the legs, topped out. */
@@ -36,12 +40,16 @@ export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
   const steeringHead = fromPivot(bike.frame.steeringHead, setup);
   const drawn = radians(axisAngleDeg);
   const axisAngle = radians(axisAngleDeg + setup.headInsertDeg);
+  const downAxis = wayDown(axisAngle);
+  const legLean = axisAngle - radians(bike.fork.legAngleDeg);
   const half = headTubeLength / 2;
   return {
-    headX: steeringHead.x + half * (Math.sin(drawn) - Math.sin(axisAngle)),
-    headY: steeringHead.y - half * (Math.cos(drawn) - Math.cos(axisAngle)),
+    headX: steeringHead.x + half * (Math.sin(drawn) - downAxis.x),
+    headY: steeringHead.y - half * (Math.cos(drawn) + downAxis.y),
     axisAngle,
-    legLean: axisAngle - radians(bike.fork.legAngleDeg),
+    legLean,
+    downAxis,
+    downLegs: wayDown(legLean),
     clampOffset: setup.clampOffset,
     axleLead: bike.fork.axleLead,
     legLength: bike.fork.length + setup.forkExtender - setup.forkHeight,
@@ -52,23 +60,23 @@ export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
   };
 }
 
-/** Front axle in frame coordinates, mm, with `travelUsed` mm of fork travel used along the legs. */
-export function frontAxleX(front: FrontEnd, travelUsed: number): number {
-  return (
-    front.headX +
-    front.clampOffset * Math.cos(front.axisAngle) +
-    (front.legLength - travelUsed) * Math.sin(front.legLean) +
-    front.axleLead * Math.cos(front.legLean)
-  );
+/** The way down a line that leans back from the frame's y axis, of length one. */
+function wayDown(lean: number): FramePoint {
+  return { x: Math.sin(lean), y: -Math.cos(lean) };
 }
 
-export function frontAxleY(front: FrontEnd, travelUsed: number): number {
-  return (
-    front.headY +
-    front.clampOffset * Math.sin(front.axisAngle) -
-    (front.legLength - travelUsed) * Math.cos(front.legLean) +
-    front.axleLead * Math.sin(front.legLean)
-  );
+/** The place `down` mm along the legs from the top clamp and `ahead` mm square ahead of them, frame coordinates, mm. */
+export function onLegs(front: FrontEnd, down: number, ahead: number): FramePoint {
+  const { headX, headY, clampOffset, downAxis, downLegs } = front;
+  return {
+    x: headX - clampOffset * downAxis.y + down * downLegs.x - ahead * downLegs.y,
+    y: headY + clampOffset * downAxis.x + down * downLegs.y + ahead * downLegs.x,
+  };
+}
+
+/** Front axle in frame coordinates, mm, with `travelUsed` mm of fork travel used along the legs. */
+export function frontAxle(front: FrontEnd, travelUsed: number): FramePoint {
+  return onLegs(front, front.legLength - travelUsed, front.axleLead);
 }
 
 /**

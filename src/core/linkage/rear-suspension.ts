@@ -1,14 +1,9 @@
 /** The rear suspension as one relation: shock length and wheel travel to the swingarm's angle in the frame. */
 import type { Swingarm } from '../chassis/bike.ts';
 import { noPose, type NoPose } from '../chassis/no-pose.ts';
-import {
-  curveInverse,
-  curveSlope,
-  curveValue,
-  monotoneCurve,
-  type MonotoneCurve,
-} from '../numeric/monotone-curve.ts';
+import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from '../numeric/monotone-curve.ts';
 import { radians } from '../units/convert.ts';
+import type { ShockLever } from './leverage.ts';
 
 /** The rear suspension with shock length and axle slot as dialled, ready for any travel. */
 export interface RearSuspension {
@@ -22,18 +17,24 @@ export interface RearSuspension {
   /** Sine of the arm's angle below level, hanging: as delivered, and with the shock length dialled. */
   readonly deliveredSine: number;
   readonly toppedOutSine: number;
+  /** Height of the curve where the arm hangs with the shock length dialled, mm. */
+  readonly toppedOutStroke: number;
   readonly wheelTravel: number;
 }
 
 /** Where the rear suspension is at some travel. */
-export interface ArmPosition {
+export interface ArmPosition extends ShockLever {
   readonly ok: true;
   /** Line pivot → axle below the frame's x axis, radians. */
   readonly angle: number;
   /** Shock pushed in from its own full length, mm. */
   readonly shockStroke: number;
-  /** Shock stroke per axle rise, square to the ground with the frame held (about 0.3 to 0.9). */
+  /**
+   * Shock stroke per axle rise, square to the ground with the frame held as travel is counted (about 0.3 to 0.9), and
+   * its change per mm.
+   */
   readonly motionRatio: number;
+  readonly motionRatioSlope: number;
 }
 
 /** What the relation is made of, of a swingarm. */
@@ -78,6 +79,7 @@ export function rearSuspension(
     tablePitch,
     deliveredSine,
     toppedOutSine,
+    toppedOutStroke: curveAt(curve.value, swingarm.length * (deliveredSine - toppedOutSine)).value,
     // Stated, like the table, with the axle at the slot's front: further back it rises by more.
     wheelTravel: (swingarm.wheelTravel * arm) / swingarm.length,
   };
@@ -91,12 +93,17 @@ export function armPosition(rear: RearSuspension, travelUsed: number): ArmPositi
   const sine = rear.toppedOutSine - travelUsed / rear.arm;
   if (!(Math.abs(sine) < STEEPEST_SINE))
     return noPose('swingarmCannotReach', { end: 'rear', found: travelUsed });
-  const tableTravel = rear.tableArm * (rear.deliveredSine - sine);
-  const toppedOutTravel = rear.tableArm * (rear.deliveredSine - rear.toppedOutSine);
+  const { arm, tableArm, tablePitch, deliveredSine, toppedOutStroke, curve } = rear;
+  const { value, slope, bend } = curveAt(curve, tableArm * (deliveredSine - sine));
+  const angle = Math.asin(sine) - tablePitch;
+  const run = tableArm * Math.cos(angle + tablePitch);
   return {
     ok: true,
-    angle: Math.asin(sine) - rear.tablePitch,
-    shockStroke: curveValue(rear.curve, tableTravel) - curveValue(rear.curve, toppedOutTravel),
-    motionRatio: (curveSlope(rear.curve, tableTravel) * rear.tableArm) / rear.arm,
+    angle,
+    shockStroke: value - toppedOutStroke,
+    lever: slope * run,
+    leverSlope: -(bend * run * run + slope * tableArm * sine),
+    motionRatio: (slope * tableArm) / arm,
+    motionRatioSlope: bend * (tableArm / arm) ** 2,
   };
 }

@@ -1,14 +1,13 @@
 /** The rear suspension behind one front, whether a table or links: wheel travel to arm angle, stroke and motion ratio. */
-import { curveBend, curveSlope } from '../numeric/monotone-curve.ts';
 import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './adjusters.ts';
 import { angleAtLength } from './arm-from-shock.ts';
 import type { Layout, LinkLayout, TableLayout } from '../chassis/rear-layout.ts';
-import { motionRatio, motionRatioSlope, type ShockLever } from './leverage.ts';
+import { motionRatio, motionRatioSlope } from './leverage.ts';
 import { linkRange, STEEPEST_SINE, type LinkRange } from './link-range.ts';
 import { links, shockAt, type Links } from './links.ts';
 import { noLinkage, type NoLinkage, type WayEnd } from './no-linkage.ts';
-import { armPosition, rearSuspension, type RearSuspension } from './rear-suspension.ts';
+import { armPosition, rearSuspension, type ArmPosition, type RearSuspension } from './rear-suspension.ts';
 
 interface SuspensionBase {
   readonly ok: true;
@@ -41,17 +40,8 @@ export interface LinkSuspension extends SuspensionBase {
 
 export type Suspension = TableSuspension | LinkSuspension;
 
-/** The suspension at some travel; what `armPosition` gives, and what wheel rates are made of besides. */
-export interface SuspensionAt extends ShockLever {
-  readonly ok: true;
-  /** Line pivot → axle below the frame's x axis, radians. */
-  readonly angle: number;
-  /** Shock pushed in from its own full length, mm. */
-  readonly shockStroke: number;
-  /** Shock stroke per axle rise, square to the ground with the frame held as travel is counted, and its change per mm. */
-  readonly motionRatio: number;
-  readonly motionRatioSlope: number;
-}
+/** The suspension at some travel, whether a table or links say it. */
+export type SuspensionAt = ArmPosition;
 
 /**
  * Rear suspension of a layout with its adjusters set, on a swingarm `length` mm long with the axle at the front of
@@ -145,7 +135,7 @@ const ROUNDING = 1e-9;
  * Refused where the arm would stand upright, beyond the way of the links, and well beyond the shock's stroke.
  */
 export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt | NoLinkage {
-  if (of.kind === 'table') return tableAt(of, travelUsed);
+  if (of.kind === 'table') return armPosition(of.table, travelUsed);
   const sine = of.toppedOutSine - travelUsed / of.arm;
   if (!(Math.abs(sine) <= STEEPEST_SINE + ROUNDING))
     return noLinkage('swingarmCannotReach', { found: travelUsed });
@@ -173,24 +163,4 @@ export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt |
 export function armAnglePerTravel(of: Suspension, travelUsed: number): number {
   const sine = of.toppedOutSine - travelUsed / of.arm;
   return -1 / (of.arm * Math.sqrt(1 - sine * sine));
-}
-
-function tableAt(of: TableSuspension, travelUsed: number): SuspensionAt | NoLinkage {
-  const at = armPosition(of.table, travelUsed);
-  if (!at.ok) return { ...at, end: 'rear' };
-  const { tableArm, deliveredSine, curve } = of.table;
-  const sine = of.toppedOutSine - travelUsed / of.arm;
-  const tableTravel = tableArm * (deliveredSine - sine);
-  const run = tableArm * Math.cos(at.angle + of.framePitch);
-  const slope = curveSlope(curve, tableTravel);
-  const bend = curveBend(curve, tableTravel);
-  return {
-    ok: true,
-    angle: at.angle,
-    shockStroke: at.shockStroke,
-    lever: slope * run,
-    leverSlope: -(bend * run * run + slope * tableArm * sine),
-    motionRatio: at.motionRatio,
-    motionRatioSlope: bend * (tableArm / of.arm) ** 2,
-  };
 }

@@ -1,14 +1,7 @@
 /** Tests of the monotone curve: through its points, rising, smooth, and invertible. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  curveBend,
-  curveInverse,
-  curveSlope,
-  curveValue,
-  monotoneCurve,
-  type MonotoneCurve,
-} from './monotone-curve.ts';
+import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from './monotone-curve.ts';
 
 function curveThrough(points: readonly { readonly x: number; readonly y: number }[]): MonotoneCurve {
   const curve = monotoneCurve(points);
@@ -34,7 +27,7 @@ describe('a monotone curve', () => {
     fc.assert(
       fc.property(rising, (points) => {
         const curve = curveThrough(points);
-        for (const { x, y } of points) expect(curveValue(curve, x)).toBeCloseTo(y, 9);
+        for (const { x, y } of points) expect(curveAt(curve, x).value).toBeCloseTo(y, 9);
       }),
     );
   });
@@ -44,12 +37,12 @@ describe('a monotone curve', () => {
       fc.property(rising, part, part, (points, s, t) => {
         const curve = curveThrough(points);
         const [low, high] = [along(curve, Math.min(s, t)), along(curve, Math.max(s, t))];
-        expect(curveValue(curve, high)).toBeGreaterThanOrEqual(curveValue(curve, low) - 1e-9);
-        expect(curveSlope(curve, low)).toBeGreaterThan(-1e-12);
+        expect(curveAt(curve, high).value).toBeGreaterThanOrEqual(curveAt(curve, low).value - 1e-9);
+        expect(curveAt(curve, low).slope).toBeGreaterThan(-1e-12);
         const i = points.findIndex((p, at) => p.x <= low && low < (points[at + 1]?.x ?? -Infinity));
         if (i < 0) return;
-        expect(curveValue(curve, low)).toBeGreaterThanOrEqual(points[i].y - 1e-9);
-        expect(curveValue(curve, low)).toBeLessThanOrEqual(points[i + 1].y + 1e-9);
+        expect(curveAt(curve, low).value).toBeGreaterThanOrEqual(points[i].y - 1e-9);
+        expect(curveAt(curve, low).value).toBeLessThanOrEqual(points[i + 1].y + 1e-9);
       }),
     );
   });
@@ -60,8 +53,8 @@ describe('a monotone curve', () => {
         const curve = curveThrough(points);
         const at = along(curve, t);
         const h = 1e-5;
-        const difference = (curveValue(curve, at + h) - curveValue(curve, at - h)) / (2 * h);
-        expect(Math.abs(curveSlope(curve, at) - difference)).toBeLessThan(0.02 * Math.max(1, difference));
+        const difference = (curveAt(curve, at + h).value - curveAt(curve, at - h).value) / (2 * h);
+        expect(Math.abs(curveAt(curve, at).slope - difference)).toBeLessThan(0.02 * Math.max(1, difference));
       }),
     );
   });
@@ -73,14 +66,14 @@ describe('a monotone curve', () => {
         for (let i = 1; i < curve.x.length; i++) {
           const at = curve.x[i - 1] + t * (curve.x[i] - curve.x[i - 1]);
           const h = 1e-5 * (curve.x[i] - curve.x[i - 1]);
-          const difference = (curveSlope(curve, at + h) - curveSlope(curve, at - h)) / (2 * h);
+          const difference = (curveAt(curve, at + h).slope - curveAt(curve, at - h).slope) / (2 * h);
           // A steep piece between flat ends bends by its chord, not by its ends’ slopes.
           const width = curve.x[i] - curve.x[i - 1];
           const size = Math.max(...curve.slope, (curve.y[i] - curve.y[i - 1]) / width) / width;
-          expect(Math.abs(curveBend(curve, at) - difference)).toBeLessThan(1e-6 * Math.max(1, size));
+          expect(Math.abs(curveAt(curve, at).bend - difference)).toBeLessThan(1e-6 * Math.max(1, size));
         }
-        expect(curveBend(curve, curve.x[0] - 1)).toBe(0);
-        expect(curveBend(curve, curve.x[curve.x.length - 1] + 1)).toBe(0);
+        expect(curveAt(curve, curve.x[0] - 1).bend).toBe(0);
+        expect(curveAt(curve, curve.x[curve.x.length - 1] + 1).bend).toBe(0);
       }),
     );
   });
@@ -90,7 +83,7 @@ describe('a monotone curve', () => {
       fc.property(rising, (points) => {
         const curve = curveThrough(points);
         for (const { x } of points)
-          expect(curveSlope(curve, x - 1e-9)).toBeCloseTo(curveSlope(curve, x + 1e-9), 4);
+          expect(curveAt(curve, x - 1e-9).slope).toBeCloseTo(curveAt(curve, x + 1e-9).slope, 4);
       }),
     );
   });
@@ -99,8 +92,8 @@ describe('a monotone curve', () => {
     fc.assert(
       fc.property(rising, part, (points, t) => {
         const curve = curveThrough(points);
-        const height = curveValue(curve, along(curve, t));
-        expect(curveValue(curve, curveInverse(curve, height))).toBeCloseTo(height, 9);
+        const height = curveAt(curve, along(curve, t)).value;
+        expect(curveAt(curve, curveInverse(curve, height)).value).toBeCloseTo(height, 9);
       }),
       { numRuns: 1000 },
     );
@@ -114,8 +107,8 @@ describe('a monotone curve', () => {
     const many = curveThrough([0, 10, 35, 60, 100].map((x) => ({ x, y: x / 2 })));
     for (const curve of [two, many])
       for (const x of [-20, 0, 13, 50, 100, 120]) {
-        expect(curveValue(curve, x)).toBeCloseTo(x / 2, 12);
-        expect(curveSlope(curve, x)).toBeCloseTo(0.5, 12);
+        expect(curveAt(curve, x).value).toBeCloseTo(x / 2, 12);
+        expect(curveAt(curve, x).slope).toBeCloseTo(0.5, 12);
         expect(curveInverse(curve, x / 2)).toBeCloseTo(x, 11);
       }
   });
@@ -138,7 +131,7 @@ describe('a monotone curve', () => {
       { x: 2, y: 5 },
     ]);
     expect(curve.slope[0]).toBeGreaterThan(0);
-    expect(curveValue(curve, curveInverse(curve, -3))).toBeCloseTo(-3, 9);
+    expect(curveAt(curve, curveInverse(curve, -3)).value).toBeCloseTo(-3, 9);
   });
 });
 

@@ -65,50 +65,35 @@ function segmentAt(x: readonly number[], at: number): number {
   return low;
 }
 
-/** Height of the curve at x. */
-export function curveValue(curve: MonotoneCurve, at: number): number {
+/** The curve at one place: its height, slope and second derivative. */
+export interface CurveAt {
+  readonly value: number;
+  /** Always above zero. */
+  readonly slope: number;
+  /** Jumps from segment to segment, at whose common point the later one counts; zero outside the points. */
+  readonly bend: number;
+}
+
+/** Height, slope and bend of the curve at x, found in one look. */
+export function curveAt(curve: MonotoneCurve, at: number): CurveAt {
   const { x, y, slope } = curve;
   const last = x.length - 1;
-  if (at <= x[0]) return y[0] + slope[0] * (at - x[0]);
-  if (at >= x[last]) return y[last] + slope[last] * (at - x[last]);
+  if (at < x[0]) return { value: y[0] + slope[0] * (at - x[0]), slope: slope[0], bend: 0 };
+  if (at >= x[last]) return { value: y[last] + slope[last] * (at - x[last]), slope: slope[last], bend: 0 };
   const i = segmentAt(x, at);
   const h = x[i + 1] - x[i];
   const t = (at - x[i]) / h;
   const u = 1 - t;
-  return (
-    y[i] * u * u * (1 + 2 * t) +
-    slope[i] * h * t * u * u +
-    y[i + 1] * t * t * (3 - 2 * t) -
-    slope[i + 1] * h * t * t * u
-  );
-}
-
-/** Slope dy/dx of the curve at x; always above zero. */
-export function curveSlope(curve: MonotoneCurve, at: number): number {
-  const { x, y, slope } = curve;
-  const last = x.length - 1;
-  if (at <= x[0]) return slope[0];
-  if (at >= x[last]) return slope[last];
-  const i = segmentAt(x, at);
-  const h = x[i + 1] - x[i];
-  const t = (at - x[i]) / h;
   const chord = (y[i + 1] - y[i]) / h;
-  return 6 * chord * t * (1 - t) + slope[i] * (1 - t) * (1 - 3 * t) + slope[i + 1] * t * (3 * t - 2);
-}
-
-/**
- * Second derivative of the curve at x. It jumps from segment to segment, at whose common point the later one counts,
- * and is zero outside the points.
- */
-export function curveBend(curve: MonotoneCurve, at: number): number {
-  const { x, y, slope } = curve;
-  const last = x.length - 1;
-  if (at < x[0] || at >= x[last]) return 0;
-  const i = segmentAt(x, at);
-  const h = x[i + 1] - x[i];
-  const t = (at - x[i]) / h;
-  const chord = (y[i + 1] - y[i]) / h;
-  return (6 * chord * (1 - 2 * t) + slope[i] * (6 * t - 4) + slope[i + 1] * (6 * t - 2)) / h;
+  return {
+    value:
+      y[i] * u * u * (1 + 2 * t) +
+      slope[i] * h * t * u * u +
+      y[i + 1] * t * t * (3 - 2 * t) -
+      slope[i + 1] * h * t * t * u,
+    slope: 6 * chord * t * (1 - t) + slope[i] * (1 - t) * (1 - 3 * t) + slope[i + 1] * t * (3 * t - 2),
+    bend: (6 * chord * (1 - 2 * t) + slope[i] * (6 * t - 4) + slope[i + 1] * (6 * t - 2)) / h,
+  };
 }
 
 /** Relative step at which the search for x has reached the rounding of the numbers themselves. */
@@ -126,11 +111,12 @@ export function curveInverse(curve: MonotoneCurve, height: number): number {
   let high = x[i + 1];
   let at = low + ((high - low) * (height - y[i])) / (y[i + 1] - y[i]);
   for (let round = 0; round < INVERSE_ROUNDS; round++) {
-    const error = curveValue(curve, at) - height;
+    const here = curveAt(curve, at);
+    const error = here.value - height;
     if (error === 0) return at;
     if (error > 0) high = at;
     else low = at;
-    const newton = at - error / curveSlope(curve, at);
+    const newton = at - error / here.slope;
     const next = newton > low && newton < high ? newton : (low + high) / 2;
     if (Math.abs(next - at) <= INVERSE_STEP * Math.max(1, Math.abs(at))) return next;
     at = next;

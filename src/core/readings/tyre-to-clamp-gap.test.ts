@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { plainBike, plainSetup, withFork } from '../../../tests/support/plain-bike.ts';
 import { stanceWith } from '../../../tests/support/standing.ts';
 import { made, standing } from '../../../tests/support/standing.ts';
-import { frontAxleX, frontAxleY } from '../chassis/front-end.ts';
+import { frontAxle } from '../chassis/front-end.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
 
 it('of legs of 720, 120 of travel, a clamp 215 deep and a radius of 300 is 85', () => {
@@ -17,7 +17,7 @@ it('of legs of 720, 120 of travel, a clamp 215 deep and a radius of 300 is 85', 
 it('is the distance of the tyre from the clamp’s underside with the fork fully in, whatever the axle leads', () => {
   const bike = withFork(plainBike, { lowerClampDepth: 200, axleLead: 25 });
   const { front, frontRadius } = made(bike, plainSetup);
-  const axle = { x: frontAxleX(front, front.travel), y: frontAxleY(front, front.travel) };
+  const axle = frontAxle(front, front.travel);
   // The clamps' plane at right angles to the legs, and the axle's distance from it.
   const topX = front.headX + front.clampOffset * Math.cos(front.axisAngle);
   const topY = front.headY + front.clampOffset * Math.sin(front.axisAngle);

@@ -2,6 +2,7 @@
 import type { NumberDial } from '../springs/dial.ts';
 import { dialOf } from '../springs/dials.ts';
 import type { Bike } from '../chassis/bike.ts';
+import { onLegs } from '../chassis/front-end.ts';
 import type { Setup } from '../chassis/setup.ts';
 import type { Point } from '../plane/point.ts';
 import { machine } from '../springs/machine.ts';
@@ -23,13 +24,8 @@ export function gripPlace(standing: Stance, setup: Setup, key: GripKey): Point {
     case 'shockLength':
       return onGround(standing, made.loadX, made.loadY);
     case 'forkHeight': {
-      const { headX, headY, axisAngle, legLean, clampOffset } = made.front;
-      const above = setup.forkHeight;
-      return onGround(
-        standing,
-        headX + clampOffset * Math.cos(axisAngle) - above * Math.sin(legLean),
-        headY + clampOffset * Math.sin(axisAngle) + above * Math.cos(legLean),
-      );
+      const { x, y } = onLegs(made.front, -setup.forkHeight, 0);
+      return onGround(standing, x, y);
     }
     case 'axlePosition':
       return { x: standing.rearAxleX, y: standing.rearAxleY };

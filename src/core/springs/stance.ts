@@ -1,5 +1,5 @@
 /** The whole bike standing on the ground at given travel: every point and force line that readings are made of. */
-import { effectiveOffset, frontAxleX, frontAxleY } from '../chassis/front-end.ts';
+import { effectiveOffset, frontAxle } from '../chassis/front-end.ts';
 import { noPose } from '../chassis/no-pose.ts';
 import { poseOnGround, type Pose } from '../chassis/pose.ts';
 import { chainSlope, swingarmSlope } from '../drive/squat-slope.ts';
@@ -77,10 +77,9 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
 
   const rearFrameX = -machine.rear.arm * Math.cos(arm.angle);
   const rearFrameY = -machine.rear.arm * Math.sin(arm.angle);
-  const frontFrameX = frontAxleX(front, travel.front);
-  const frontFrameY = frontAxleY(front, travel.front);
+  const axle = frontAxle(front, travel.front);
   const { rearRadius, frontRadius } = machine;
-  const pose = poseOnGround(rearFrameX, rearFrameY, frontFrameX, frontFrameY, rearRadius, frontRadius);
+  const pose = poseOnGround(rearFrameX, rearFrameY, axle.x, axle.y, rearRadius, frontRadius);
   if (!pose.ok) return pose;
   const rake = front.axisAngle + pose.pitch;
   if (!(Math.abs(rake) < MOST_RAKE)) return noPose('axisFlat', { found: rake, limit: MOST_RAKE });
@@ -102,12 +101,12 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const wedge = runs ? Math.asin(difference / centres) : 0;
   const topRunAngle = centreLine - wedge;
   const bottomRunAngle = centreLine + wedge;
+  const topCos = Math.cos(topRunAngle);
+  const topSin = Math.sin(topRunAngle);
   // The top run passes the rear axle at the rear pitch radius, on its upper side.
-  const topRunLever =
-    machine.rearSprocketRadius -
-    ((originY - rearRadius) * Math.cos(topRunAngle) - originX * Math.sin(topRunAngle));
+  const topRunLever = machine.rearSprocketRadius - ((originY - rearRadius) * topCos - originX * topSin);
   // The guide can only bend a run that passes the pivot between its ends.
-  const pivotAlong = (originY - rearRadius) * Math.sin(topRunAngle) + originX * Math.cos(topRunAngle);
+  const pivotAlong = (originY - rearRadius) * topSin + originX * topCos;
   const runLength = runs ? Math.sqrt(centres * centres - difference * difference) : 0;
   const passesPivot = pivotAlong > 0 && pivotAlong < runLength;
   const pullLever =
