@@ -1,6 +1,7 @@
 /** Tests of undo and redo. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import '../../tests/support/cases.ts';
 import plain from '../../fixtures/bikes/plain.json';
 import type { BikeDocument } from './document.ts';
 import { beginHistory, commit, redo, redoLabel, undo, undoLabel } from './history.ts';

@@ -1,6 +1,7 @@
 /** Tests of finding the fault in a text that is almost JSON. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { cases } from '../../tests/support/cases.ts';
 import { jsonFaultAt } from './json-fault.ts';
 
 it('finds none in any JSON', () => {
@@ -40,7 +41,7 @@ it('finds one exactly where the parser does not take the text', () => {
       }
       expect(jsonFaultAt(text) === null, text).toBe(parses);
     }),
-    { numRuns: 3000 },
+    { numRuns: cases(3000) },
   );
 });
 

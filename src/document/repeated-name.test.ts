@@ -1,6 +1,7 @@
 /** Tests of finding a name that is given twice. */
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
+import '../../tests/support/cases.ts';
 import { repeatedName } from './repeated-name.ts';
 
 describe('a name given twice', () => {

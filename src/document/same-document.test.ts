@@ -1,6 +1,7 @@
 /** Tests of telling whether two values say the same. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import '../../tests/support/cases.ts';
 import { sameValue } from './same-document.ts';
 
 it('takes a copy for the same, whatever the order of its fields', () => {

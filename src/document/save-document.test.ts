@@ -1,6 +1,7 @@
 /** Tests of saving: what is saved opens again as the same document. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../tests/support/cases.ts';
 import plain from '../../fixtures/bikes/plain.json';
 import { BIKE_PART } from './bike-fields.ts';
 import { SCHEMA, type BikeDocument, type Dialled } from './document.ts';

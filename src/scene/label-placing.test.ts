@@ -1,6 +1,7 @@
 /** Tests of keeping labels apart. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../tests/support/cases.ts';
 import { labelBox, placeLabels, type Box, type WantedLabel } from './label-placing.ts';
 import { toScreen, type View } from './view.ts';
 

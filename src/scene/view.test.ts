@@ -1,6 +1,7 @@
 /** Tests of the view between ground and screen. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../tests/support/cases.ts';
 import {
   fitted,
   LEAST_SCALE,

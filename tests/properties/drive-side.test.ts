@@ -1,6 +1,7 @@
 /** Chain, slack, guide, pairs and curves of any bike, however absurd: numbers or reasons, and never anything in between. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { cases } from '../support/cases.ts';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { sprocketPairs } from '../../src/core/effects/sprocket-pairs.ts';
 import { curveOf, sweep } from '../../src/core/effects/sweep.ts';
@@ -71,9 +72,9 @@ it('absurd bikes get numbers or reasons', () => {
       expect(faults(said)).toEqual([]);
       answered += answers;
     }),
-    { numRuns: 600, seed: 1 },
+    { numRuns: cases(300) },
   );
-  expect(answered).toBeGreaterThan(600);
+  expect(answered).toBeGreaterThan(cases(300));
 });
 
 it('likely bikes get mostly numbers', () => {
@@ -84,7 +85,7 @@ it('likely bikes get mostly numbers', () => {
       expect(faults(said)).toEqual([]);
       answered += answers;
     }),
-    { numRuns: 200, seed: 1 },
+    { numRuns: cases(100) },
   );
-  expect(answered).toBeGreaterThan(200 * 6);
+  expect(answered).toBeGreaterThan(cases(100 * 6));
 });

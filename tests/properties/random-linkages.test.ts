@@ -1,6 +1,7 @@
 /** What must hold of any rear linkage whatever: a reason or an answer, one branch, and both ways the same. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../support/cases.ts';
 import { angleAtLength } from '../../src/core/linkage/arm-from-shock.ts';
 import { linkRange, type LinkEnd } from '../../src/core/linkage/link-range.ts';
 import { linkPoints } from '../../src/core/linkage/link-points.ts';
@@ -11,7 +12,7 @@ import { randomLinkage } from '../support/random-layouts.ts';
 import { ARM_LENGTH } from '../support/rear-layouts.ts';
 import { evenly } from '../support/rear-made.ts';
 
-const LINKAGES = 100_000;
+const LINKAGES = cases(10_000);
 const PLACES = 16;
 /** A rocker that turns by more than this between two angles of the arm is looked at in between, radians. */
 const LARGE_TURN = 0.15;
@@ -76,7 +77,7 @@ function inLine(of: LinkSuspension, end: LinkEnd): boolean {
   }
 }
 
-describe('a hundred thousand random linkages', () => {
+describe('random linkages', () => {
   it('each give a reason or an answer without a break, in one branch, the same both ways', () => {
     const counts: Record<string, number> = {};
     const count = (name: string) => (counts[name] = (counts[name] ?? 0) + 1);
@@ -125,7 +126,7 @@ describe('a hundred thousand random linkages', () => {
         }
         expect(faults).toEqual([]);
       }),
-      { numRuns: LINKAGES, seed: 3 },
+      { numRuns: LINKAGES },
     );
     // Every outcome that a drawing can have was among them, so that none of this is empty.
     for (const outcome of [
@@ -141,6 +142,6 @@ describe('a hundred thousand random linkages', () => {
       'shockThroughPivot',
       'shockEndsMoveAlike',
     ])
-      expect(counts[outcome]).toBeGreaterThan(500);
-  }, 180_000);
+      expect(counts[outcome]).toBeGreaterThan(cases(50));
+  });
 });

@@ -1,6 +1,7 @@
 /** One bike described in different ways reads the same: other axes, another scale, the other side. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../support/cases.ts';
 import type { Bike } from '../../src/core/chassis/bike.ts';
 import type { FramePoint } from '../../src/core/chassis/frame-point.ts';
 import type { Setup } from '../../src/core/chassis/setup.ts';
@@ -13,7 +14,7 @@ import { radians } from '../../src/core/units/convert.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
 import { everyReading } from '../support/written.ts';
 
-const RUNS = 2000;
+const RUNS = cases(300);
 
 /** Readings agree to this part of themselves, or this much of mm, radians and g: a thousand roundings. */
 const ROUNDING = 1e-9;

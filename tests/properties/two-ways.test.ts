@@ -1,6 +1,7 @@
 /** Pose and steering computed a second way that shares no formula with the first. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../support/cases.ts';
 import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { outerTangent } from '../../src/core/plane/circle.ts';
 import { crossing, signedDistance } from '../../src/core/plane/line.ts';
@@ -13,7 +14,7 @@ import { stance, type Stance } from '../../src/core/springs/stance.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
 import { driveCircles, topTangent } from '../support/squat-by-lines.ts';
 
-const RUNS = 2000;
+const RUNS = cases(2000);
 /** A thousandth of the least length anyone could measure, mm: far above rounding, far below sense. */
 const NEAR = 1e-8;
 

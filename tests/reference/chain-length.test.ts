@@ -1,6 +1,7 @@
 /** Chain length against a textbook's worked examples and against rigid links laid tooth by tooth. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../support/cases.ts';
 import {
   centresFor,
   handbookCentres,
@@ -104,7 +105,7 @@ describe('a chain found by its links', () => {
           front * turns(frontCentre, bottom.to, top.to);
         expect(Math.abs(runs + wraps - links)).toBeLessThan(1e-9);
       }),
-      { numRuns: 1000, seed: 1 },
+      { numRuns: cases(1000) },
     );
   });
 
@@ -121,7 +122,7 @@ describe('a chain found by its links', () => {
           most = Math.max(most, Math.abs(rigid - apart));
         },
       ),
-      { numRuns: 60, seed: 1 },
+      { numRuns: cases(60) },
     );
     expect(most).toBeLessThan(0.1);
     expect(most).toBeGreaterThan(0.001);

@@ -1,6 +1,7 @@
 /** Tests of the chain's length round two sprockets. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import {
   centresFor,
   handbookCentres,
@@ -49,7 +50,7 @@ describe('the centre distance of a given chain', () => {
           if (beyond > 100) expect(found.rounds).toBeLessThan(8);
         },
       ),
-      { numRuns: 2000, seed: 1 },
+      { numRuns: cases(2000) },
     );
   });
 

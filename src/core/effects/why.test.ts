@@ -1,6 +1,7 @@
 /** Tests of the splits that explain a change: each must add up to the change it explains. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../../tests/support/cases.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import type { Setup } from '../chassis/setup.ts';
 import { antiSquat } from '../readings/anti-squat.ts';

@@ -1,6 +1,7 @@
 /** Tests of links to begin with. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { DEMO_ARMS } from '../../../tests/support/demo-arms.ts';
 import { AS_DELIVERED } from './adjusters.ts';
@@ -27,7 +28,7 @@ describe.each(KINDS)('proposed links of the kind %s', (kind) => {
         expect(works.wheelTravel).toBeGreaterThan(0.29 * swingarm.wheelTravel);
         expect(works.wheelTravel).toBeLessThan(1.0001 * swingarm.wheelTravel);
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
     expect(made).toBeGreaterThan(0.97 * asked);
   });

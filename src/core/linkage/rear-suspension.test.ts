@@ -1,6 +1,7 @@
 /** Tests of the rear suspension as one relation. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../../tests/support/cases.ts';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
 import type { Swingarm } from '../chassis/bike.ts';
 import { radians } from '../units/convert.ts';

@@ -1,6 +1,7 @@
 /** Tests of the fair split: parts that add up, and nothing for what did not change. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../../tests/support/cases.ts';
 import { fairSplit } from './fair-split.ts';
 
 const number = fc.double({ min: -10, max: 10, noNaN: true });

@@ -1,6 +1,7 @@
 /** Tests of the monotone curve: through its points, rising, smooth, and invertible. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from './monotone-curve.ts';
 
 function curveThrough(points: readonly { readonly x: number; readonly y: number }[]): MonotoneCurve {
@@ -95,7 +96,7 @@ describe('a monotone curve', () => {
         const height = curveAt(curve, along(curve, t)).value;
         expect(curveAt(curve, curveInverse(curve, height)).value).toBeCloseTo(height, 9);
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 

@@ -1,6 +1,7 @@
 /** Tests of the root between two places by safeguarded Newton. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../../tests/support/cases.ts';
 import { newtonBetween } from './newton-between.ts';
 
 describe('the root between two places', () => {

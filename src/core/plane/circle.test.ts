@@ -1,6 +1,7 @@
 /** Tests of circles. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { circleCrossings, outerTangent, type Circle } from './circle.ts';
 import { signedDistance } from './line.ts';
 import { distance } from './point.ts';
@@ -29,7 +30,7 @@ describe('the outer tangents of two circles', () => {
           expect(distance(tangent.to, second.centre)).toBeCloseTo(second.radius, 8);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 

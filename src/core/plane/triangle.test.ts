@@ -1,6 +1,7 @@
 /** Tests of the third corner of a triangle. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { thirdCorner } from './triangle.ts';
 
 const side = fc.constantFrom<1 | -1>(1, -1);
@@ -22,9 +23,9 @@ it('the third corner has both distances and lies on its side', () => {
       expect(Math.hypot(corner.x - x, corner.y - y)).toBeCloseTo(far, 6);
       expect(which * (x * corner.y - y * corner.x)).toBeGreaterThanOrEqual(0);
     }),
-    { numRuns: 1000 },
+    { numRuns: cases(1000) },
   );
-  expect(met).toBeGreaterThan(100);
+  expect(met).toBeGreaterThan(cases(100));
 });
 
 it('a triangle of 3, 4 and 5 has its right angle where it belongs', () => {

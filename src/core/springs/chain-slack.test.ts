@@ -1,6 +1,7 @@
 /** Tests of slack through the travel, its tightest place, and the slack to set. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { plainBike, plainSetup, withFrame, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { made, standing } from '../../../tests/support/standing.ts';
@@ -86,7 +87,7 @@ describe('the tightest place', () => {
         expect(place.links).toBeGreaterThanOrEqual(most - 1e-9);
         expect(place.links).toBeLessThan(most + 1e-3);
       }),
-      { numRuns: 400, seed: 1 },
+      { numRuns: cases(400) },
     );
     expect([...seen].sort()).toEqual(['end', 'inLine', 'onGuide']);
   });

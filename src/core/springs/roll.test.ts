@@ -1,6 +1,7 @@
 /** Tests of the roll from braking to the exit. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import '../../../tests/support/cases.ts';
 import { reached } from '../../../tests/support/plain-springs.ts';
 import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import { radians } from '../units/convert.ts';

@@ -1,6 +1,7 @@
 /** Tests of the springs of one end. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { springEnergy, springForce, springLaw, springRate, type SpringLaw } from './spring-law.ts';
 import type { Coil } from './spring-set.ts';
 
@@ -61,7 +62,7 @@ describe('the springs of an end', () => {
         const work = (springEnergy(rubber, at + h) - springEnergy(rubber, at - h)) / (2 * h);
         expect(work).toBeCloseTo(springForce(rubber, at), 3);
       }),
-      { numRuns: 500, seed: 3 },
+      { numRuns: cases(500) },
     );
   });
 });

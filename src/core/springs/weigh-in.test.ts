@@ -1,6 +1,7 @@
 /** Tests of the centre of gravity from a weigh-in. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { weighIn, type Measured, type WeighIn } from './weigh-in.ts';
 
 interface Real {
@@ -80,7 +81,7 @@ describe('a weigh-in', () => {
           expect(found.y).toBeCloseTo(bike.y, 7);
         },
       ),
-      { numRuns: 1000, seed: 4 },
+      { numRuns: cases(1000) },
     );
   });
 

@@ -1,6 +1,7 @@
 /** Tests of reading what people type into number fields. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
 import { writeNumber } from './number-style.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import type { QuantityKey, UnitSystem } from './quantity.ts';
@@ -120,7 +121,7 @@ describe('a number written and read again', () => {
           expect(read(text, quantity, system)).toBeCloseTo(metric, 5);
         },
       ),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
