@@ -43,6 +43,21 @@ describe('dials', () => {
     expect(before.setup.forkHeight).toBe(0);
   });
 
+  it('reads again what is changed, and takes over the rest as the very same', () => {
+    const before = start();
+    const { setup } = done(setDial(before, 'forkHeight', 5));
+    expect(setup.frontTyre).toBe(before.setup.frontTyre);
+    const { bike } = done(setBikeField(before, 'fork.travel', 110));
+    expect(bike.fork.travel).toBe(110);
+    expect(bike.swingarm).toBe(before.bike.swingarm);
+    expect(bike.fork.ends).toBe(before.bike.fork.ends);
+  });
+
+  it('keeps no sign of a zero', () => {
+    const zero = done(setDial(start(), 'forkHeight', 0));
+    expect(Object.is(done(setDial(zero, 'forkHeight', -0)).setup.forkHeight, 0)).toBe(true);
+  });
+
   it('sets a tyre', () => {
     expect(done(setDial(start(), 'rearTyre', { diameter: 640 })).setup.rearTyre).toEqual({ diameter: 640 });
   });

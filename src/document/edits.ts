@@ -18,9 +18,12 @@ export interface EditReason {
 
 export type Edited = Result<BikeDocument, EditReason>;
 
-/** The part as a file would give it back, so that whatever can be edited can be saved and opened again. */
-function storable<T>(part: Part<T>, value: unknown, path: string): Result<T, EditReason> {
-  const read = readPart(part, value, path);
+/**
+ * The part as a file would give it back, so that whatever can be edited can be saved and opened again. What it takes over
+ * from the part as it was is known to be so.
+ */
+function storable<T>(part: Part<T>, value: unknown, path: string, before: T): Result<T, EditReason> {
+  const read = readPart(part, value, path, before);
   const [fault] = [...read.faults, ...read.repairs];
   if (fault === undefined) return solved(read.value);
   const sentence = fault.sentence.replace(` (${fault.path})`, '').replace(/; taken as .*$/, '.');
@@ -28,16 +31,20 @@ function storable<T>(part: Part<T>, value: unknown, path: string): Result<T, Edi
 }
 
 function withBike(document: BikeDocument, bike: unknown): Edited {
-  const checked = storable(BIKE_PART, bike, 'bike');
+  const checked = storable(BIKE_PART, bike, 'bike', document.bike);
   return checked.ok ? solved({ ...document, bike: checked.value }) : checked;
+}
+
+function withSetup(document: BikeDocument, setup: unknown): Edited {
+  const checked = storable(SETUP_PART, setup, 'setup', document.setup);
+  return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
 }
 
 /** Sets one dial, in the dial's metric number. The dial's own range is the workshop's; it is not enforced here. */
 export function setDial<K extends DialKey>(document: BikeDocument, key: K, value: Setup[K]): Edited {
   // An axle put somewhere by hand no longer stands where the chain puts it.
   const released = key === 'axlePosition' ? { chainLinks: null } : {};
-  const checked = storable(SETUP_PART, { ...document.setup, ...released, [key]: value }, 'setup');
-  return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
+  return withSetup(document, { ...document.setup, ...released, [key]: value });
 }
 
 /** What is fitted together when the gearing changes. */
@@ -58,16 +65,10 @@ export function fitSprockets(document: BikeDocument, pair: FittedPair): Edited {
   const { bike, setup } = document;
   const onChain = setup.chainLinks !== null;
   const chainLinks = onChain ? links : null;
-  const checked = storable(
-    SETUP_PART,
-    { ...setup, frontTeeth, rearTeeth, axlePosition, chainLinks },
-    'setup',
-  );
-  if (!checked.ok) return checked;
-  const fitted = { ...document, setup: checked.value };
-  return onChain && bike.drive.kind === 'chain' && links % 2 === 1 && !bike.drive.halfLink
-    ? withBike(fitted, { ...bike, drive: { ...bike.drive, halfLink: true } })
-    : solved(fitted);
+  const fitted = withSetup(document, { ...setup, frontTeeth, rearTeeth, axlePosition, chainLinks });
+  return fitted.ok && onChain && bike.drive.kind === 'chain' && links % 2 === 1 && !bike.drive.halfLink
+    ? withBike(fitted.value, { ...bike, drive: { ...bike.drive, halfLink: true } })
+    : fitted;
 }
 
 /** The gearbox's ratios, first gear first; none when not known. */
@@ -83,11 +84,8 @@ export function resetDials(document: BikeDocument): BikeDocument {
 
 /** Takes over what sketching a point has made of bike and setup. */
 export function replaceSketched(document: BikeDocument, bike: Bike, setup: Setup): Edited {
-  const checkedBike = storable(BIKE_PART, bike, 'bike');
-  if (!checkedBike.ok) return checkedBike;
-  const checkedSetup = storable(SETUP_PART, setup, 'setup');
-  if (!checkedSetup.ok) return checkedSetup;
-  return solved({ ...document, bike: checkedBike.value, setup: checkedSetup.value });
+  const sketched = withBike(document, bike);
+  return sketched.ok ? withSetup(sketched.value, setup) : sketched;
 }
 
 /** Makes the bike and the dials as they are now what everything is compared with. */
@@ -128,8 +126,7 @@ export function setLinks(document: BikeDocument, links: LinkLayout | null): Edit
 
 /** Puts a chain of so many links on, which then places the axle; null leaves the axle where `axlePosition` says. */
 export function setChain(document: BikeDocument, chainLinks: number | null, axlePosition: number): Edited {
-  const checked = storable(SETUP_PART, { ...document.setup, chainLinks, axlePosition }, 'setup');
-  return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
+  return withSetup(document, { ...document.setup, chainLinks, axlePosition });
 }
 
 /**

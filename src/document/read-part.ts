@@ -23,15 +23,18 @@ interface Notes {
   readonly faults: Fault[];
 }
 
-/** Reads `json` as the part; `path` is where it stands in the file, such as `baseline.bike`. Never throws. */
-export function readPart<T>(typed: Part<T>, json: unknown, path: string): ReadPart<T> {
+/**
+ * Reads `json` as the part; `path` is where it stands in the file, such as `baseline.bike`. `known` is a part that was
+ * read before: what `json` takes over from it unchanged is not read again. Never throws.
+ */
+export function readPart<T>(typed: Part<T>, json: unknown, path: string, known?: T): ReadPart<T> {
   const notes: Notes = { repairs: [], faults: [] };
-  const value = partOf(anyPart(typed), json, path, notes);
+  const value = partOf(anyPart(typed), json, path, notes, known);
   // Built field by field from the table that Part<T> types, so it is a T when no fault was noted.
   return { value: value as T, ...notes };
 }
 
-function partOf(each: AnyPart, json: unknown, path: string, notes: Notes): unknown {
+function partOf(each: AnyPart, json: unknown, path: string, notes: Notes, known?: unknown): unknown {
   const given = isJsonObject(json) ? json : undefined;
   if (given === undefined && !hasEssential(each)) {
     // One note for the whole part instead of one for each field in it.
@@ -44,16 +47,20 @@ function partOf(each: AnyPart, json: unknown, path: string, notes: Notes): unkno
     return stand;
   }
   const source: JsonObject = given ?? {};
-  const entries = Object.entries(each.fields).map(([key, field]): [string, unknown] => [
-    key,
-    fieldOf(field, ownValue(source, key), `${path}.${key}`, notes),
-  ]);
+  const before: JsonObject = isJsonObject(known) ? known : {};
+  const entries = Object.entries(each.fields).map(([key, field]): [string, unknown] => {
+    const found = ownValue(source, key);
+    const knownHere = ownValue(before, key);
+    // The sign of a zero is a change: no file keeps it.
+    const unchanged = found !== undefined && Object.is(found, knownHere);
+    return [key, unchanged ? found : fieldOf(field, found, `${path}.${key}`, notes, knownHere)];
+  });
   noteUnknown(source, each, path, notes);
   return Object.fromEntries(entries);
 }
 
-function fieldOf(field: AnyField, json: unknown, path: string, notes: Notes): unknown {
-  return field.kind === 'part' ? partOf(field, json, path, notes) : leafOf(field, json, path, notes);
+function fieldOf(field: AnyField, json: unknown, path: string, notes: Notes, known: unknown): unknown {
+  return field.kind === 'part' ? partOf(field, json, path, notes, known) : leafOf(field, json, path, notes);
 }
 
 function leafOf(leaf: Leaf<unknown>, json: unknown, path: string, notes: Notes): unknown {
