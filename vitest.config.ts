@@ -9,7 +9,6 @@ const suites = 'tests/{reference,properties,rules,migrations,render}/**/*.test.t
 // `npm run endure` draws the random cases of the properties many times over, from a seed that is new each time.
 const times = Number(process.env.ENDURE_TIMES ?? 1);
 const seed = Number(process.env.ENDURE_SEED ?? 1);
-const prints = times > 1;
 
 export default defineConfig({
   plugins: [svelte({ configFile: 'svelte.config.js' })],
@@ -17,7 +16,7 @@ export default defineConfig({
     allowOnly: false,
     pool: 'threads',
     testTimeout: 20_000 * times,
-    provide: { times, seed, prints },
+    provide: { times, seed },
     // A test whose loop ran over an empty list has checked nothing.
     expect: { requireAssertions: true },
     projects: [

@@ -1,6 +1,6 @@
 /** How many random cases a property draws and from what seed: the same few in `npm test`, many others in `npm run endure`. */
 import fc from 'fast-check';
-import { expect, inject } from 'vitest';
+import { inject, TestRunner, type RunnerTestCase } from 'vitest';
 
 declare module 'vitest' {
   export interface ProvidedContext {
@@ -8,28 +8,26 @@ declare module 'vitest' {
     readonly seed: number;
     /** How many times as many cases as in `npm test`. */
     readonly times: number;
-    /** Whether each property prints how many cases it has drawn. */
-    readonly prints: boolean;
+  }
+  export interface TaskMeta {
+    /** The random cases a test has drawn, for the report. */
+    cases?: number;
   }
 }
 
 /** What a property draws that says nothing else. */
 const USUAL = 100;
 
-fc.configureGlobal({
-  seed: inject('seed'),
-  numRuns: cases(USUAL),
-  ...(inject('prints') ? { reporter: printed } : {}),
-});
+fc.configureGlobal({ seed: inject('seed'), numRuns: cases(USUAL), reporter: counted });
 
 /** `short` in `npm test`; a test that counts what it has really checked holds its count against this number too. */
 export function cases(short: number): number {
   return short * inject('times');
 }
 
-/** Says how many cases a property has drawn, and fails as the library does by itself. */
-function printed(details: fc.RunDetails<unknown>): void {
-  const { currentTestName } = expect.getState();
-  console.log(`${details.numRuns} cases: ${currentTestName}`);
+/** Adds what a property has drawn to the report of its test, and fails as the library does by itself. */
+function counted(details: fc.RunDetails<unknown>): void {
+  const { meta } = TestRunner.getCurrentTest<RunnerTestCase>();
+  meta.cases = (meta.cases ?? 0) + details.numRuns;
   if (details.failed) throw new Error(fc.defaultReportMessage(details), { cause: details.errorInstance });
 }
