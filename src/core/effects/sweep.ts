@@ -206,7 +206,7 @@ function unitsOf(
 }
 
 function withSprings(on: Stance | NoStand, sprung: SprungMachine | NoStand): StandingBike | NoStand {
-  return on.ok && sprung.ok ? { ...on, sprung } : on;
+  return on.ok && sprung.ok ? { sprung, ...on } : on;
 }
 
 /** First and last place of the stretch without a gap that comes nearest to the present place; [0, −1] when none stands. */

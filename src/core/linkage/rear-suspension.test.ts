@@ -10,7 +10,7 @@ import { armPosition, rearSuspension, type ArmPosition, type RearSuspension } fr
 const { swingarm } = plainBike;
 
 function rear(arm: Swingarm = swingarm, shockLength = 0, axlePosition = 0): RearSuspension {
-  const made = rearSuspension(arm, shockLength, axlePosition);
+  const made = rearSuspension(arm, arm.length, shockLength, axlePosition);
   if (!made.ok) throw new Error(made.reason);
   return made;
 }
@@ -93,7 +93,7 @@ describe('the axle further back in its slot', () => {
 
 describe('a rear suspension is refused', () => {
   const refusal = (arm: Partial<Swingarm>, shockLength = 0, axlePosition = 0) => {
-    const made = rearSuspension({ ...swingarm, ...arm }, shockLength, axlePosition);
+    const made = rearSuspension({ ...swingarm, ...arm }, swingarm.length, shockLength, axlePosition);
     return made.ok ? 'made' : made.reason;
   };
 

@@ -1,6 +1,6 @@
 /** The rear suspension as one relation: shock length and wheel travel to the swingarm's angle in the frame. */
-import type { Swingarm } from '../chassis/bike.ts';
 import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import type { TableLayout, TravelRow } from '../chassis/rear-layout.ts';
 import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from '../numeric/monotone-curve.ts';
 import { radians } from '../units/convert.ts';
 import type { ShockLever } from './leverage.ts';
@@ -37,51 +37,59 @@ export interface ArmPosition extends ShockLever {
   readonly motionRatioSlope: number;
 }
 
-/** What the relation is made of, of a swingarm. */
-export type TableArm = Pick<
-  Swingarm,
-  'length' | 'toppedOutAngleDeg' | 'wheelTravel' | 'travelTable' | 'tablePitchDeg'
->;
-
 /** Beyond this sine the arm stands upright and the axle cannot be told from its mirror image. */
 const STEEPEST_SINE = 0.999;
 
+/** A longer shock leaves the table as it is, and the curve through it takes longer than all the rest. */
+const curves = new WeakMap<readonly TravelRow[], ReturnType<typeof monotoneCurve>>();
+
+/** The curve through a table, shock stroke over wheel travel, worked out once. */
+function curveOf(travelTable: readonly TravelRow[]): ReturnType<typeof monotoneCurve> {
+  const known = curves.get(travelTable);
+  if (known !== undefined) return known;
+  const curve = monotoneCurve(travelTable.map((row) => ({ x: row.wheelTravel, y: row.shockStroke })));
+  curves.set(travelTable, curve);
+  return curve;
+}
+
 /**
- * Rear suspension from the bike's travel table. A shock longer by d mm lets the arm hang where the table, carried
- * on straight below its first row, has a stroke of −d. Refused when the table does not begin at (0, 0) and rise from row to row, or
- * the longer or shorter shock asks for more than the arm can reach.
+ * Rear suspension from a travel table, on a swingarm `length` mm long with the axle at the front of its slot. A shock
+ * longer by d mm lets the arm hang where the table, carried on straight below its first row, has a stroke of −d. Refused
+ * when the table does not begin at (0, 0) and rise from row to row, or the longer or shorter shock asks for more than the
+ * arm can reach.
  */
 export function rearSuspension(
-  swingarm: TableArm,
+  layout: Omit<TableLayout, 'kind'>,
+  length: number,
   shockLength: number,
   axlePosition: number,
 ): RearSuspension | NoPose {
-  const curve = monotoneCurve(swingarm.travelTable.map((r) => ({ x: r.wheelTravel, y: r.shockStroke })));
+  const curve = curveOf(layout.travelTable);
   if (!curve.ok) return noPose('travelTableUnusable');
   // The table's first row is the shock as delivered, hanging; any other start would shift every length by itself.
-  const [first] = swingarm.travelTable;
+  const [first] = layout.travelTable;
   if (first.wheelTravel !== 0 || first.shockStroke !== 0) return noPose('travelTableUnusable');
-  const tablePitch = radians(swingarm.tablePitchDeg);
-  const hanging = radians(swingarm.toppedOutAngleDeg) + tablePitch;
+  const tablePitch = radians(layout.tablePitchDeg);
+  const hanging = radians(layout.toppedOutAngleDeg) + tablePitch;
   if (!(Math.abs(hanging) < Math.PI / 2))
     return noPose('swingarmCannotReach', { end: 'rear', found: shockLength });
   const deliveredSine = Math.sin(hanging);
   const hangingTravel = shockLength === 0 ? 0 : curveInverse(curve.value, -shockLength);
-  const toppedOutSine = deliveredSine - hangingTravel / swingarm.length;
-  const arm = swingarm.length + axlePosition;
+  const toppedOutSine = deliveredSine - hangingTravel / length;
+  const arm = length + axlePosition;
   if (!(Math.abs(toppedOutSine) < STEEPEST_SINE) || !(arm > 0))
     return noPose('swingarmCannotReach', { end: 'rear', found: shockLength });
   return {
     ok: true,
     curve: curve.value,
-    tableArm: swingarm.length,
+    tableArm: length,
     arm,
     tablePitch,
     deliveredSine,
     toppedOutSine,
-    toppedOutStroke: curveAt(curve.value, swingarm.length * (deliveredSine - toppedOutSine)).value,
+    toppedOutStroke: curveAt(curve.value, length * (deliveredSine - toppedOutSine)).value,
     // Stated, like the table, with the axle at the slot's front: further back it rises by more.
-    wheelTravel: (swingarm.wheelTravel * arm) / swingarm.length,
+    wheelTravel: (layout.wheelTravel * arm) / length,
   };
 }
 

@@ -33,7 +33,7 @@ function refused(layout: Layout, change: Partial<RearAdjusters> = {}, length = A
 
 describe('a table', () => {
   it('says what the plain table says, to the last digit', () => {
-    const plain = rearSuspension({ ...swingarm, tablePitchDeg: 1.5 }, 3, 10);
+    const plain = rearSuspension({ ...swingarm, tablePitchDeg: 1.5 }, swingarm.length, 3, 10);
     if (!plain.ok) throw new Error(plain.reason);
     const of = madeRear(table, { shockLength: 3, axlePosition: 10 });
     for (const travel of evenly(0, 130, 27))

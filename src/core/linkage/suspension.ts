@@ -67,7 +67,8 @@ function tableSuspension(
   for (const turnedBy of [linkLength, pivotForward, pivotUp])
     if (turnedBy !== 0) return noLinkage('adjusterNeedsLinks', { found: turnedBy });
   const table = rearSuspension(
-    { ...layout, length },
+    layout,
+    length,
     adjusters.shockLength + adjusters.topShim,
     adjusters.axlePosition,
   );
@@ -153,7 +154,8 @@ export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt |
     ok: true,
     angle,
     shockStroke: of.toppedOutLength - at.length,
-    ...lever,
+    lever: at.slope,
+    leverSlope: at.bend,
     motionRatio: motionRatio(lever, of.arm, toGround),
     motionRatioSlope: motionRatioSlope(lever, of.arm, toGround),
   };

@@ -3,18 +3,29 @@
 /** Beyond this no number belongs to a motorcycle, in mm, kg or radians, and far beyond it sums overflow. */
 const LARGEST = 1e6;
 
+type Wrong = 'inputNotANumber' | 'inputTooLarge';
+
 /** Why some number in the part, or in a part of it, cannot be reckoned with; null when all can. */
-export function wrongNumber(part: object): 'inputNotANumber' | 'inputTooLarge' | null {
-  // A sweep makes hundreds of machines, and a list of the values of each part would be much of what that costs.
-  for (const key in part) {
-    const value = (part as Readonly<Record<string, unknown>>)[key];
-    if (typeof value === 'number') {
-      if (!Number.isFinite(value)) return 'inputNotANumber';
-      if (Math.abs(value) > LARGEST) return 'inputTooLarge';
-    } else if (typeof value === 'object' && value !== null) {
-      const wrong = wrongNumber(value);
+export function wrongNumber(part: object): Wrong | null {
+  // A sweep makes hundreds of machines, and lists of keys and values would be most of what that costs.
+  if (Array.isArray(part)) {
+    for (const value of part as readonly unknown[]) {
+      const wrong = wrongValue(value);
       if (wrong !== null) return wrong;
     }
+    return null;
+  }
+  for (const key in part) {
+    const wrong = wrongValue((part as Readonly<Record<string, unknown>>)[key]);
+    if (wrong !== null) return wrong;
   }
   return null;
+}
+
+function wrongValue(value: unknown): Wrong | null {
+  if (typeof value === 'number') {
+    if (Math.abs(value) <= LARGEST) return null;
+    return Number.isFinite(value) ? 'inputTooLarge' : 'inputNotANumber';
+  }
+  return typeof value === 'object' && value !== null ? wrongNumber(value) : null;
 }

@@ -50,9 +50,9 @@ export function standRide(
   if (!sprung.ok) return withoutSprings(made, ride, sprung);
   const found = ridden(sprung, ride, near);
   if (!found.ok) return found;
-  return found.balance === null
-    ? { ...found.stance, sprung }
-    : { ...found.stance, sprung, balance: found.balance };
+  const { stance: on, balance } = found;
+  // The many numbers of a stance come last: what is added to a copy of them costs more than the balance itself.
+  return balance === null ? { sprung, ...on } : { sprung, balance, ...on };
 }
 
 /** The stance of standRide alone, for many machines at once of which nobody asks what the springs say. */
