@@ -40,9 +40,9 @@ export function changeOfPushes(
       loads.frontLoad * change.wheelbase) /
     wheelbase;
 
-  const lean = machine.front.legLean + pose.pitch;
-  const cosLean = Math.cos(lean);
-  const sinLean = Math.sin(lean);
+  const { x, y } = machine.front.downLegs;
+  const cosLean = -pose.sin * x - pose.cos * y;
+  const sinLean = pose.cos * x - pose.sin * y;
   const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY;
   const upward = loads.frontLoad - frontWeight * pressed;
   const backward = loads.frontBrake + frontWeight * acceleration;

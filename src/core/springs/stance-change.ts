@@ -30,9 +30,9 @@ export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange 
   // How either axle moves while the frame is held, seen from the ground.
   const rearX = armAngle * (originY - rearRadius);
   const rearY = -armAngle * originX;
-  const lean = machine.front.legLean + pose.pitch;
-  const frontX = end === 'front' ? -Math.sin(lean) : 0;
-  const frontY = end === 'front' ? Math.cos(lean) : 0;
+  const { x, y } = machine.front.downLegs;
+  const frontX = end === 'front' ? pose.sin * y - pose.cos * x : 0;
+  const frontY = end === 'front' ? -pose.sin * x - pose.cos * y : 0;
 
   const pitch = (rearY - frontY) / wheelbase;
   const longer = frontX - rearX - pitch * (frontRadius - rearRadius);
