@@ -3,8 +3,8 @@ import { mount } from 'svelte';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { Keeping } from '../session/keeping.svelte.ts';
 import { Workbench } from '../session/workbench.svelte.ts';
-import '../ui/tokens.css';
-import '../ui/base.css';
+import '../ui/page/tokens.css';
+import '../ui/page/base.css';
 import App from './App.svelte';
 
 const target = document.getElementById('app');

@@ -2,7 +2,7 @@
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
-import { readTyreCode, tyreDiameter, type Tyre, type TyreReason } from '../core/chassis/tyre.ts';
+import { readTyreCode, tyreDiameter, type Tyre, type TyreReason } from '../core/parts/tyre.ts';
 
 /**
  * The tyre meant by `text`: a size code such as `190/55-17`, or a length measured, in the user's own unit unless it

@@ -1,15 +1,15 @@
-/** The help of the command that prints readings: every dial and every reading by name, with unit and range. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Dial } from '../core/springs/dial.ts';
-import { DIALS } from '../core/springs/dials.ts';
+/** The help of the command that prints readings: every adjuster and every reading by name, with unit and range. */
+import type { Bike } from '../core/parts/bike.ts';
+import type { Adjuster } from '../core/standing/adjuster.ts';
+import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
-import { dialUnit } from './set-dial.ts';
+import { adjusterUnit } from './set-adjuster.ts';
 
-function range(dial: Dial, bike: Bike): string {
-  if (dial.kind === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
-  if (dial.kind === 'chain') return 'a count such as 112, or none';
-  const { least, most, step } = dial.range(bike);
+function range(adjuster: Adjuster, bike: Bike): string {
+  if (adjuster.kind === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
+  if (adjuster.kind === 'chain') return 'a count such as 112, or none';
+  const { least, most, step } = adjuster.range(bike);
   return `${least} to ${most} in steps of ${step}`;
 }
 
@@ -26,19 +26,24 @@ function table(rows: readonly (readonly string[])[]): string {
 
 /** The help text. Some ranges depend on the bike, so they are those of `bike`. */
 export function readingsHelp(bike: Bike): string {
-  const dials = DIALS.map((dial) => [dial.key, dialUnit(dial), range(dial, bike), dial.label]);
+  const adjusters = ADJUSTERS.map((adjuster) => [
+    adjuster.key,
+    adjusterUnit(adjuster),
+    range(adjuster, bike),
+    adjuster.label,
+  ]);
   const readings = READINGS.map(({ key, quantity, label }) => [key, QUANTITIES[quantity].fileUnit, label]);
   return `Prints the readings of a saved bike as JSON, in every ride state.
 
-  npm run readings -- FILE [--set DIAL=VALUE …]
-  node src/commands/readings.js FILE [--set DIAL=VALUE …]    the same without npm's own lines
+  npm run readings -- FILE [--set ADJUSTER=VALUE …]
+  node src/commands/readings.js FILE [--set ADJUSTER=VALUE …]    the same without npm's own lines
 
-Numbers are metric; a unit may be named, as in --set forkHeight="1/4 in". What was repaired on opening goes to
+Numbers are metric; a unit may be named, as in --set forkTubes="1/4 in". What was repaired on opening goes to
 the error stream. A reading without a number has "value": null and a reason, a ride
 state in which the bike does not come to rest "noAnswer". The exit code is 1 when there are no readings.
 
-Dials, with their ranges on "${bike.name}":
-${table(dials)}
+Adjusters, with their ranges on "${bike.name}":
+${table(adjusters)}
 
 Readings, with their units:
 ${table(readings)}

@@ -5,11 +5,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { DIALS } from '../core/springs/dials.ts';
+import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/springs/ride-state.ts';
-import { machine } from '../core/springs/machine.ts';
-import { stance } from '../core/springs/stance.ts';
+import { RIDE_STATES } from '../core/riding/ride-state.ts';
+import { machine } from '../core/standing/machine.ts';
+import { stance } from '../core/standing/stance.ts';
 import { degrees } from '../core/units/convert.ts';
 import { openJson } from '../document/open-document.ts';
 import { readingsCommand } from './readings.ts';
@@ -26,7 +26,7 @@ interface Entry {
 interface Printed {
   readonly bike: string;
   readonly schema: number;
-  readonly states: Readonly<Record<'toppedOut' | 'asDialled', Readonly<Record<string, Entry>>>>;
+  readonly states: Readonly<Record<'toppedOut' | 'travelByHand', Readonly<Record<string, Entry>>>>;
 }
 
 function printed(...args: string[]): Printed {
@@ -59,7 +59,7 @@ describe('the readings printed', () => {
 
   it('of a state that the springs would have to carry are a reason while no rate is known', () => {
     const states: Readonly<Record<string, object>> = printed(PLAIN).states;
-    for (const state of ['bikeAlone', 'riderUp', 'onGas', 'onBrakes', 'midCorner'])
+    for (const state of ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'])
       expect(states[state]).toEqual({
         noAnswer:
           'A rate at the front end is zero or less, which holds nothing up. Give the rate printed on the fork spring, bump stop or top-out spring.',
@@ -74,16 +74,16 @@ describe('the readings printed', () => {
     if (!made.ok) throw new Error(made.reason);
     const standing = stance(made, { front: setup.frontTravelUsed, rear: setup.rearTravelUsed });
     if (!standing.ok) throw new Error(standing.reason);
-    const { asDialled } = printed(PLAIN).states;
-    expect(asDialled.wheelbase.value).toBe(standing.pose.wheelbase);
-    expect(asDialled.rake.value).toBe(degrees(standing.rake));
+    const { travelByHand } = printed(PLAIN).states;
+    expect(travelByHand.wheelbase.value).toBe(standing.pose.wheelbase);
+    expect(travelByHand.rake.value).toBe(degrees(standing.rake));
   });
 
   it('differ between the states by the travel used', () => {
-    const { toppedOut, asDialled } = printed(PLAIN).states;
-    expect(asDialled.swingarmAngle.value).toBeLessThan(toppedOut.swingarmAngle.value ?? 0);
+    const { toppedOut, travelByHand } = printed(PLAIN).states;
+    expect(travelByHand.swingarmAngle.value).toBeLessThan(toppedOut.swingarmAngle.value ?? 0);
     const still = printed(PLAIN, '--set', 'frontTravelUsed=0', '--set=rearTravelUsed=0').states;
-    expect(still.asDialled).toEqual(toppedOut);
+    expect(still.travelByHand).toEqual(toppedOut);
   });
 
   it('say in a sentence why one has no number', () => {
@@ -107,35 +107,38 @@ describe('the readings printed', () => {
 });
 
 describe('--set', () => {
-  it.each(DIALS.map((dial) => dial.key))('takes the dial %s and changes some reading by it', (key) => {
-    const values: Partial<Record<string, string>> = {
-      frontTyre: 'diameter=610',
-      rearTyre: '180/55-17',
-      frontTeeth: '16',
-      rearTeeth: '46',
-      chainLinks: '114',
-      gas: '0.3',
-      brake: '0.3',
-      cornerGas: '0.1',
-    };
-    const needs: Partial<Record<string, string>> = {
-      loadHeight: 'loadMass=20',
-      passengerHeight: 'passengerMass=60',
-      chainPlay: 'chainLinks=114',
-      dragHeight: 'dragForce=200',
-    };
-    const needed = needs[key];
-    const before = needed === undefined ? [] : ['--set', needed];
-    const changed = printed(LINKED, ...before, '--set', `${key}=${values[key] ?? '3'}`).states;
-    expect(changed).not.toEqual(printed(LINKED, ...before).states);
-    // A change that only makes a state refuse would say nothing of the dial.
-    for (const entries of Object.values(changed)) expect(entries).not.toHaveProperty('noAnswer');
-  });
+  it.each(ADJUSTERS.map((adjuster) => adjuster.key))(
+    'takes the adjuster %s and changes some reading by it',
+    (key) => {
+      const values: Partial<Record<string, string>> = {
+        frontTyre: 'diameter=610',
+        rearTyre: '180/55-17',
+        frontTeeth: '16',
+        rearTeeth: '46',
+        chainLinks: '114',
+        gas: '0.3',
+        brake: '0.3',
+        cornerGas: '0.1',
+      };
+      const needs: Partial<Record<string, string>> = {
+        loadHeight: 'loadMass=20',
+        passengerHeight: 'passengerMass=60',
+        chainSlack: 'chainLinks=114',
+        dragHeight: 'dragForce=200',
+      };
+      const needed = needs[key];
+      const before = needed === undefined ? [] : ['--set', needed];
+      const changed = printed(LINKED, ...before, '--set', `${key}=${values[key] ?? '3'}`).states;
+      expect(changed).not.toEqual(printed(LINKED, ...before).states);
+      // A change that only makes a state refuse would say nothing of the adjuster.
+      for (const entries of Object.values(changed)) expect(entries).not.toHaveProperty('noAnswer');
+    },
+  );
 
   it('understands units, a decimal comma and every way to state a tyre', () => {
     const trail = (...sets: string[]) =>
       printed(PLAIN, ...sets.flatMap((set) => ['--set', set])).states.toppedOut.trail;
-    expect(trail('forkHeight=1/4 in')).toEqual(trail('forkHeight=6,35'));
+    expect(trail('forkTubes=1/4 in')).toEqual(trail('forkTubes=6,35'));
     expect(trail('frontTyre=600')).toEqual(trail('frontTyre=diameter=600 mm'));
     expect(trail(`frontTyre=circumference=${600 * Math.PI}`).value).toBeCloseTo(
       trail('frontTyre=600').value ?? 0,
@@ -144,27 +147,27 @@ describe('--set', () => {
     expect(trail('frontTyre=120/70 ZR17')).toEqual(trail());
   });
 
-  it('tells of a value outside the dial’s range and reckons with it all the same', () => {
-    const { code, err } = readingsCommand([PLAIN, '--set', 'forkHeight=45']);
+  it('tells of a value outside the adjuster’s range and reckons with it all the same', () => {
+    const { code, err } = readingsCommand([PLAIN, '--set', 'forkTubes=45']);
     expect([code, err]).toEqual([
       0,
-      'The dial forkHeight is set to 45, outside the dial’s range of -20 to 40 mm on this bike.\n',
+      'The adjuster forkTubes is set to 45, outside the adjuster’s range of -20 to 40 mm on this bike.\n',
     ]);
   });
 
   it.each([
-    ['forkheight=5', 'There is no dial named "forkheight". The dials are shockLength, forkHeight,'],
-    ['forkHeight', '--set takes a dial and its value'],
-    ['=5', '--set takes a dial and its value'],
-    ['__proto__=5', 'There is no dial named "__proto__"'],
-    ['forkHeight=', 'cannot be "": it is empty.'],
-    ['forkHeight=NaN', 'cannot be "NaN": it is not a number.'],
-    ['forkHeight=Infinity', 'it is not a number.'],
-    ['forkHeight=1e999', 'it is not a number.'],
-    ['forkHeight=1/0', 'it is not a number.'],
-    ['forkHeight=5 kg', 'its unit does not fit.'],
-    ['forkHeight=9999999', 'far larger'],
-    ['forkHeight=999999', 'must be a number from -100000 to 100000'],
+    ['forkheight=5', 'There is no adjuster named "forkheight". The adjusters are shockLength, forkTubes,'],
+    ['forkTubes', '--set takes an adjuster and its value'],
+    ['=5', '--set takes an adjuster and its value'],
+    ['__proto__=5', 'There is no adjuster named "__proto__"'],
+    ['forkTubes=', 'cannot be "": it is empty.'],
+    ['forkTubes=NaN', 'cannot be "NaN": it is not a number.'],
+    ['forkTubes=Infinity', 'it is not a number.'],
+    ['forkTubes=1e999', 'it is not a number.'],
+    ['forkTubes=1/0', 'it is not a number.'],
+    ['forkTubes=5 kg', 'its unit does not fit.'],
+    ['forkTubes=9999999', 'far larger'],
+    ['forkTubes=999999', 'must be a number from -100000 to 100000'],
     ['frontTeeth=15.5', 'must be a whole number'],
     ['frontTeeth=5', 'The front sprocket cannot have 5 teeth.'],
     ['riderMass=-80', 'rider mass is -80 but must be'],
@@ -180,8 +183,11 @@ describe('--set', () => {
 
 describe('refusing', () => {
   it.each([
-    [['--set', 'frontTravelUsed=130'], 'As dialled the bike cannot stand: Front travel used is 130.0'],
-    [['--set', 'forkHeight=700'], 'Topped out the bike cannot stand: Only 40.0'],
+    [
+      ['--set', 'frontTravelUsed=130'],
+      'Travel set by hand the bike cannot stand: Front travel used is 130.0',
+    ],
+    [['--set', 'forkTubes=700'], 'Topped out the bike cannot stand: Only 40.0'],
     [['--set', 'shockLength=-900'], 'The bike cannot be put together: The swingarm cannot reach that far'],
   ])('says in which state the bike cannot stand with %j, and why', (sets, reason) => {
     const { code, out, err } = readingsCommand([PLAIN, ...sets]);
@@ -194,7 +200,7 @@ describe('refusing', () => {
     [[], 'Which file?'],
     [[PLAIN, PLAIN], 'One file at a time'],
     [[PLAIN, '--verbose'], 'There is no option --verbose'],
-    [[PLAIN, '--set'], '--set takes a dial and its value'],
+    [[PLAIN, '--set'], '--set takes an adjuster and its value'],
     [['no-such-file.json'], 'The file cannot be read: ENOENT'],
     [[fixture('bikes')], 'The file cannot be read: EISDIR'],
     [[fixture('broken/cut-off.json')], 'The file breaks off before its end'],
@@ -209,14 +215,14 @@ describe('refusing', () => {
 });
 
 describe('--help', () => {
-  it('names every dial with its unit and range and every reading with its unit, without a file', () => {
+  it('names every adjuster with its unit and range and every reading with its unit, without a file', () => {
     const { code, out, err } = readingsCommand(['--help']);
     expect([code, err]).toEqual([0, '']);
-    for (const { key, label } of [...DIALS, ...READINGS]) {
+    for (const { key, label } of [...ADJUSTERS, ...READINGS]) {
       const line = out.split('\n').find((each) => each.startsWith(`  ${key} `));
       expect(line).toContain(label);
     }
-    expect(out).toMatch(/ {2}forkHeight +mm +-20 to 40 in steps of 1 /);
+    expect(out).toMatch(/ {2}forkTubes +mm +-20 to 40 in steps of 1 /);
     expect(out).toMatch(/ {2}rake +deg /);
   });
 

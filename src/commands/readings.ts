@@ -1,12 +1,12 @@
 /** Prints the readings of a saved bike. */
 import { readFileSync, statSync } from 'node:fs';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
-import { readingsOf } from '../core/readings/all-readings.ts';
+import { readingsOf } from '../words/worded-readings.ts';
 import { ABSENT_WORDS } from '../core/readings/reading.ts';
-import { machine } from '../core/springs/machine.ts';
-import { noStandWords } from '../core/springs/no-stand.ts';
-import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/springs/ride-state.ts';
-import { standMachine, type StandingBike } from '../core/springs/stand-bike.ts';
+import { machine } from '../core/standing/machine.ts';
+import { noStandWords } from '../words/no-stand-words.ts';
+import { FORMER_RIDE_STATES, RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
+import { standMachine, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
@@ -14,7 +14,7 @@ import type { BikeDocument } from '../document/document.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import { openDocument, type Opened } from '../document/open-document.ts';
 import { readingsHelp } from './readings-help.ts';
-import { setDialFromWords } from './set-dial.ts';
+import { setAdjusterFromWords } from './set-adjuster.ts';
 
 /** What the command leaves behind; either stream may be empty. */
 export interface Outcome {
@@ -44,7 +44,8 @@ function requestFrom(args: readonly string[]): Result<Request, string> {
     if (arg === '--help' || arg === '-h') help = true;
     else if (arg === '--set') {
       i++;
-      if (i === args.length) return refused('--set takes a dial and its value, as in --set forkHeight=5.');
+      if (i === args.length)
+        return refused('--set takes an adjuster and its value, as in --set forkTubes=5.');
       sets.push(args[i]);
     } else if (arg.startsWith('--set=')) sets.push(arg.slice('--set='.length));
     else if (arg.startsWith('-')) return refused(`There is no option ${arg}; --help tells what there is.`);
@@ -52,7 +53,7 @@ function requestFrom(args: readonly string[]): Result<Request, string> {
   }
   if (files.length > 1) return refused(`One file at a time, not ${files.length}: ${files.join(', ')}.`);
   if (files.length === 0 && !help)
-    return refused('Which file? npm run readings -- FILE [--set forkHeight=5 …], or --help.');
+    return refused('Which file? npm run readings -- FILE [--set forkTubes=5 …], or --help.');
   return solved({ file: files[0] ?? null, sets, help });
 }
 
@@ -75,16 +76,20 @@ function openFile(file: string): Result<Opened, string> {
 
 function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>, string> {
   const entries: [string, ReadingEntry][] = [];
-  for (const { key, label, quantity, read } of readingsOf(standing.machine.driveKind)) {
+  const add = (key: string, formerly: string | undefined, entry: ReadingEntry): void => {
+    entries.push([key, entry]);
+    if (formerly !== undefined) entries.push([formerly, entry]);
+  };
+  for (const { key, formerly, label, quantity, read } of readingsOf(standing.machine.driveKind)) {
     const { fromCore, fileUnit: unit } = QUANTITIES[quantity];
     const found = read(standing);
     if (typeof found === 'string') {
-      entries.push([key, { value: null, unit, reason: `${label}: ${ABSENT_WORDS[found]}.` }]);
+      add(key, formerly, { value: null, unit, reason: `${label}: ${ABSENT_WORDS[found]}.` });
       continue;
     }
     const value = fromCore(found);
     if (!Number.isFinite(value)) return refused(`${label} (${key}) came out as no finite number.`);
-    entries.push([key, { value, unit }]);
+    add(key, formerly, { value, unit });
   }
   return solved(Object.fromEntries(entries));
 }
@@ -93,7 +98,7 @@ function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>,
 type StateEntry = Record<string, ReadingEntry> | { readonly noAnswer: string };
 
 /** Whether a state needs springs: the others are what a bike without rates is read in. */
-const needsSprings = (state: RideState): boolean => state !== 'toppedOut' && state !== 'asDialled';
+const needsSprings = (state: RideState): boolean => state !== 'toppedOut' && state !== 'travelByHand';
 
 /**
  * The JSON that is printed for a document, or one line that says why the bike cannot be put together or stand. A ride
@@ -102,18 +107,23 @@ const needsSprings = (state: RideState): boolean => state !== 'toppedOut' && sta
 export function readingsJson({ bike, setup, schema }: BikeDocument): Result<string, string> {
   const made = machine(bike, setup);
   if (!made.ok) return refused(`The bike cannot be put together: ${noStandWords(made, METRIC)}`);
-  const states: [RideState, StateEntry][] = [];
+  const states: [string, StateEntry][] = [];
+  const add = (state: RideState, entry: StateEntry): void => {
+    states.push([state, entry]);
+    const formerly = FORMER_RIDE_STATES[state];
+    if (formerly !== undefined) states.push([formerly, entry]);
+  };
   for (const state of RIDE_STATES) {
     const standing = standMachine(made, setup, state);
     if (!standing.ok) {
       const why = noStandWords(standing, METRIC);
       if (!needsSprings(state)) return refused(`${RIDE_STATE_WORDS[state]} the bike cannot stand: ${why}`);
-      states.push([state, { noAnswer: why }]);
+      add(state, { noAnswer: why });
       continue;
     }
     const entries = entriesOf(standing);
     if (!entries.ok) return refused(`${RIDE_STATE_WORDS[state]}: ${entries.reason}`);
-    states.push([state, entries.value]);
+    add(state, entries.value);
   }
   return solved(
     `${JSON.stringify({ bike: bike.name, schema, states: Object.fromEntries(states) }, null, 2)}\n`,
@@ -134,7 +144,7 @@ export function readingsCommand(args: readonly string[]): Outcome {
   if (help) return { code: 0, out: readingsHelp(document.bike), err: '' };
   const notes = opened.value.repairs.map((repair) => repair.sentence);
   for (const words of sets) {
-    const set = setDialFromWords(document, words);
+    const set = setAdjusterFromWords(document, words);
     if (!set.ok) return fail(set.reason);
     document = set.value.document;
     if (set.value.remark !== null) notes.push(set.value.remark);

@@ -152,7 +152,7 @@ export function chartOf(asked: ChartAsked): Chart {
     const here = at(xAxis.px(place), yAxis.px(value));
     const isNow = placed === first;
     signs.push(isNow ? { ...mark('curveMark', sign, here), radiusPx: NOW_RADIUS } : mark(role, sign, here));
-    // Over a dial all stand one above the other, and there the legend has to do.
+    // Over an adjuster all stand one above the other, and there the legend has to do.
     if (!isNow && (placed.of !== 'state' || !set.overTravel)) continue;
     const text = isNow ? writeNumber(value, set.reading.quantity, style).text : name;
     const spot = here.x > (leftPx + rightPx) / 2 ? 'left' : 'right';

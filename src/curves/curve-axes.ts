@@ -1,8 +1,8 @@
-/** What a reading can be drawn against: travel at either end or both, and every number dial, each with its range. */
-import type { Bike } from '../core/chassis/bike.ts';
+/** What a reading can be drawn against: travel at either end or both, and every number adjuster, each with its range. */
+import type { Bike } from '../core/parts/bike.ts';
 import { rearWheelTravel } from '../core/linkage/rear-wheel-travel.ts';
-import type { DialRange, NumberDial } from '../core/springs/dial.ts';
-import { DIALS } from '../core/springs/dials.ts';
+import type { AdjusterRange, NumberAdjuster } from '../core/standing/adjuster.ts';
+import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
 import type { SweepAxis } from '../core/effects/sweep.ts';
 import type { QuantityKey } from '../core/units/quantity.ts';
 
@@ -12,13 +12,13 @@ export interface CurveAxis {
   readonly quantity: QuantityKey;
   readonly axis: (bike: Bike) => SweepAxis;
   /** Ends of the axis for a bike and one step along it, in the metric unit of the quantity. */
-  readonly range: (bike: Bike) => DialRange;
+  readonly range: (bike: Bike) => AdjusterRange;
   /** Whether this bike has what is varied. */
   readonly applies: (bike: Bike) => boolean;
 }
 
 const TRAVEL_STEP = 0.5;
-const rearRange = (bike: Bike): DialRange => ({
+const rearRange = (bike: Bike): AdjusterRange => ({
   least: 0,
   most: rearWheelTravel(bike.swingarm),
   step: TRAVEL_STEP,
@@ -56,17 +56,17 @@ const TRAVEL: readonly CurveAxis[] = [
   },
 ];
 
-/** The dials of travel used are left out: they set the very travel that the first axes run over. */
+/** The adjusters of travel used are left out: they set the very travel that the first axes run over. */
 export const CURVE_AXES: readonly CurveAxis[] = [
   ...TRAVEL,
-  ...DIALS.filter((dial): dial is NumberDial => dial.kind === 'number' && dial.group !== 'travel').map(
-    (dial): CurveAxis => ({
-      key: dial.key,
-      label: dial.label,
-      quantity: dial.quantity,
-      axis: () => ({ kind: 'dial', dial: dial.key }),
-      range: dial.range,
-      applies: dial.applies ?? always,
-    }),
-  ),
+  ...ADJUSTERS.filter(
+    (adjuster): adjuster is NumberAdjuster => adjuster.kind === 'number' && adjuster.group !== 'travel',
+  ).map((adjuster): CurveAxis => ({
+    key: adjuster.key,
+    label: adjuster.label,
+    quantity: adjuster.quantity,
+    axis: () => ({ kind: 'adjuster', adjuster: adjuster.key }),
+    range: adjuster.range,
+    applies: adjuster.applies ?? always,
+  })),
 ];

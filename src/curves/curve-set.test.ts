@@ -5,12 +5,12 @@ import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import { trail } from '../core/readings/trail.ts';
-import type { RideState } from '../core/springs/ride-state.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
+import type { RideState } from '../core/riding/ride-state.ts';
+import { standBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Setup } from '../core/chassis/setup.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
 import { chartOf } from './chart.ts';
 import { CURVE_AXES } from './curve-axes.ts';
 import { curveSet, sameLine, type CurveSource } from './curve-set.ts';
@@ -40,22 +40,22 @@ const axis = (key: string) => {
   return found;
 };
 
-const dialled = source(plainBike, plainSetup, 'asDialled');
+const asSet = source(plainBike, plainSetup, 'travelByHand');
 
 describe('a curve', () => {
-  it('over rear travel is what the bike reads when dialled there, at every place', () => {
-    const [{ curve }] = curveSet(antiSquat, axis('rearTravel'), [dialled]).curves;
+  it('over rear travel is what the bike reads when set there, at every place', () => {
+    const [{ curve }] = curveSet(antiSquat, axis('rearTravel'), [asSet]).curves;
     // Even places, and the one where it stands.
     expect(curve.x).toHaveLength(122);
     expect(curve.x).toContain(40);
     curve.x.forEach((rearTravelUsed, i) => {
-      const on = standBike(plainBike, { ...plainSetup, rearTravelUsed }, 'asDialled');
+      const on = standBike(plainBike, { ...plainSetup, rearTravelUsed }, 'travelByHand');
       if (!on.ok) throw new Error(on.reason);
       expect(curve.y[i]).toBe(antiSquat.read(on));
     });
   });
 
-  it('over a dial is what the bike reads in its ride state with the dial there', () => {
+  it('over an adjuster is what the bike reads in its ride state with the adjuster there', () => {
     const now = source(linkedBike, sprungSetup, 'riderUp');
     for (const reading of READINGS) {
       const [{ curve }] = curveSet(reading, axis('shockPreload'), [now]).curves;
@@ -70,24 +70,23 @@ describe('a curve', () => {
   });
 
   it('runs as far as the bike stands, and its notes say what ends it', () => {
-    const set = curveSet(trail, axis('bothTravels'), [dialled]);
+    const set = curveSet(trail, axis('bothTravels'), [asSet]);
     expect(chartNotes(set, style)).toEqual([]);
-    const onGas = curveSet(trail, axis('gas'), [source(linkedBike, sprungSetup, 'onGas')]);
-    expect(plain(chartNotes(onGas, style)[0])).toMatch(/^Stops before 1\.\d\d g\. .*the front wheel lifts/);
+    const accelerating = curveSet(trail, axis('gas'), [source(linkedBike, sprungSetup, 'accelerating')]);
+    expect(plain(chartNotes(accelerating, style)[0])).toMatch(
+      /^Stops before 1\.\d\d g\. .*the front wheel lifts/,
+    );
   });
 
   it('lies under another that is the same, and the notes say so', () => {
-    const set = curveSet(trail, axis('rearTravel'), [
-      dialled,
-      { ...dialled, name: 'Baseline', of: 'baseline' },
-    ]);
+    const set = curveSet(trail, axis('rearTravel'), [asSet, { ...asSet, name: 'Baseline', of: 'baseline' }]);
     expect(sameLine(set.curves[0].curve, set.curves[1].curve)).toBe(true);
     expect(chartNotes(set, style)).toEqual(['Baseline: the same line.']);
   });
 });
 
 describe('the words of a curve', () => {
-  const set = curveSet(antiSquat, axis('rearTravel'), [dialled]);
+  const set = curveSet(antiSquat, axis('rearTravel'), [asSet]);
 
   it('tell its course and where the bike is', () => {
     const words = plain(courseWords(set, style));
@@ -116,8 +115,8 @@ describe('the words of a curve', () => {
 });
 
 describe('the figures of curves', () => {
-  const kept = source(plainBike, { ...plainSetup, shockLength: 4 }, 'asDialled', 'Kept 1');
-  const set = curveSet(antiSquat, axis('rearTravel'), [dialled, kept]);
+  const kept = source(plainBike, { ...plainSetup, shockLength: 4 }, 'travelByHand', 'Kept 1');
+  const set = curveSet(antiSquat, axis('rearTravel'), [asSet, kept]);
 
   it('are rows with a value for each curve, few of them from end to end on the page', () => {
     const rows = curveRows(set);
@@ -151,7 +150,7 @@ describe('the figures of curves', () => {
 });
 
 describe('the chart', () => {
-  const set = curveSet(antiSquat, axis('rearTravel'), [dialled]);
+  const set = curveSet(antiSquat, axis('rearTravel'), [asSet]);
   const asked = { set, style, widthPx: 600, heightPx: 200, textPx: 12, band: null, zones: null };
 
   it('draws the curve from end to end of the field, and the bike’s own place on it', () => {

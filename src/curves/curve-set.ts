@@ -1,11 +1,11 @@
 /** One reading along one axis for several bikes at once: the present one, the baseline, those kept, other ride states. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Setup } from '../core/chassis/setup.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
 import { curveAlong, standingAlong, sweepPlace, type Curve } from '../core/effects/sweep.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
-import type { NoStand } from '../core/springs/no-stand.ts';
-import type { RideState } from '../core/springs/ride-state.ts';
-import type { StandingBike } from '../core/springs/stand-bike.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import type { RideState } from '../core/riding/ride-state.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import type { CurveAxis } from './curve-axes.ts';
 
@@ -53,7 +53,7 @@ export interface AxisEnds {
   readonly to: number;
 }
 
-/** What a sweep depends on; over a dial it asks nowhere how the bike stands. */
+/** What a sweep depends on; over an adjuster it asks nowhere how the bike stands. */
 type Swept = Pick<CurveSource, 'bike' | 'setup' | 'state'> & Partial<Pick<CurveSource, 'stance'>>;
 
 /** Places along the axis: close enough that no bend shows corners on a wide screen, and every tenth part is one. */
@@ -74,8 +74,8 @@ export function axisEnds(axis: CurveAxis, { bike, setup, stance }: CurveSource):
 
 /**
  * The even places of a curve; null over travel when the bike does not stand, since then nothing says where its other end
- * is. Each keeps its own travel and dials apart from what is varied, and over travel what it carries in its ride state.
- * Over a dial it is read in its ride state, settled anew at every place.
+ * is. Each keeps its own travel and adjusters apart from what is varied, and over travel what it carries in its ride state.
+ * Over an adjuster it is read in its ride state, settled anew at every place.
  */
 export function evenCurve(
   reading: Reading,
@@ -89,7 +89,7 @@ export function evenCurve(
 
 function askedOf({ bike, setup, state, stance }: Swept, axis: CurveAxis) {
   const along = axis.axis(bike);
-  if (along.kind === 'dial') return { bike, setup, travel: { front: 0, rear: 0 }, state, axis: along };
+  if (along.kind === 'adjuster') return { bike, setup, travel: { front: 0, rear: 0 }, state, axis: along };
   return stance?.ok === true ? { bike, setup, travel: stance.travel, as: stance, axis: along } : null;
 }
 

@@ -1,6 +1,6 @@
 /** What a chart of curves says in words: its title, its course, where it stops and why, its zones and its band. */
 import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
-import { noStandWords } from '../core/springs/no-stand.ts';
+import { noStandWords } from '../words/no-stand-words.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { shownUnit, type QuantityKey } from '../core/units/quantity.ts';
 import type { CurveSet, PlacedCurve } from './curve-set.ts';

@@ -4,8 +4,8 @@ import { antiSquat } from '../core/readings/anti-squat.ts';
 import { frontWheelLoad } from '../core/readings/front-wheel-load.ts';
 import { motionRatio } from '../core/readings/motion-ratio.ts';
 import { trail } from '../core/readings/trail.ts';
-import { standBike, type StandingBike } from '../core/springs/stand-bike.ts';
-import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/springs/ride-state.ts';
+import { standBike, type StandingBike } from '../core/riding/stand-bike.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { LabelShape, MarkShape, Shape } from '../scene/shape.ts';
 import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
@@ -38,7 +38,7 @@ const standing = ({ stance }: CurveSource): StandingBike => {
 };
 
 const now = inState('toppedOut', null);
-const states = (['bikeAlone', 'riderUp', 'onGas', 'onBrakes', 'midCorner'] as const).map((state, slot) =>
+const states = (['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'] as const).map((state, slot) =>
   inState(state, slot),
 );
 const shapesOf = (shapes: readonly { readonly shapes: readonly Shape[] }[]): Shape[] =>
@@ -63,7 +63,7 @@ describe('a ride state over travel', () => {
   it('is not drawn again where its line is the present one, but has its sign on it at its own travel', () => {
     const same = curveSet(motionRatio, axis('bothTravels'), [now, inState('riderUp', 0)]);
     expect(same.curves[1].under).toBe('Now');
-    expect(chartNotes(same, style)).toContain('Rider up: the same line.');
+    expect(chartNotes(same, style)).toContain('Rider on board: the same line.');
     const { scene, leftPx, rightPx } = chartOf({
       set: same,
       style,
@@ -83,7 +83,7 @@ describe('a ride state over travel', () => {
     const x = leftPx + ((same.curves[1].place ?? 0) / same.to) * (rightPx - leftPx);
     expect(signs.some((each) => Math.abs(each.at.x - x) < 1e-6)).toBe(true);
     const labels = shapes.filter((shape): shape is LabelShape => shape.kind === 'label');
-    expect(labels.filter(({ text }) => text === 'Rider up')).toHaveLength(2);
+    expect(labels.filter(({ text }) => text === 'Rider on board')).toHaveLength(2);
   });
 
   it('has a sign without a line where the reading asks for a balance', () => {
@@ -95,20 +95,20 @@ describe('a ride state over travel', () => {
 
   it('is told with its figure and its travel, and with its reason where it does not settle', () => {
     expect(plain(statesWords(set, style))).toMatch(
-      /^Now [\d.]+ % at 0\.0 mm; Bike alone [\d.]+ % at [\d.]+ mm; .*Each line has the fork where that state puts it\.$/,
+      /^Now [\d.]+ % at 0\.0 mm; No rider [\d.]+ % at [\d.]+ mm; .*Each line has the fork where that state puts it\.$/,
     );
-    const lifted = inState('onGas', 0, { ...sprungSetup, gas: 3 });
+    const lifted = inState('accelerating', 0, { ...sprungSetup, gas: 3 });
     const one = curveSet(antiSquat, axis('rearTravel'), [now, lifted]);
     expect(plain(chartNotes(one, style)[0])).toMatch(
-      /^On the gas: does not stand like this\. .*the front wheel lifts/,
+      /^Accelerating: does not stand like this\. .*the front wheel lifts/,
     );
-    expect(statesWords(one, style)).not.toContain('On the gas');
+    expect(statesWords(one, style)).not.toContain('Accelerating');
   });
 });
 
-describe('a ride state over a dial', () => {
+describe('a ride state over an adjuster', () => {
   it('has a line although it does not settle at the present place', () => {
-    const lifted = inState('onGas', 0, { ...sprungSetup, gas: 1.5 });
+    const lifted = inState('accelerating', 0, { ...sprungSetup, gas: 1.5 });
     expect(lifted.stance.ok).toBe(false);
     const { curves } = curveSet(trail, axis('gas'), [
       inState('toppedOut', null, { ...sprungSetup, gas: 1.5 }),

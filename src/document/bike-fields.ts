@@ -15,8 +15,8 @@ import { drive, rearBrake } from './drive-fields.ts';
 import { linksField } from './link-fields.ts';
 import { framePoint, pointAt, quietlyAt } from './place-fields.ts';
 import { shock, springEnds } from './spring-fields.ts';
-import type { Bike, Bodywork, Fork, Frame, Swingarm, Wheel } from '../core/chassis/bike.ts';
-import type { TravelRow } from '../core/chassis/rear-layout.ts';
+import type { Bike, Bodywork, Fork, Frame, Swingarm, Wheel } from '../core/parts/bike.ts';
+import type { TravelRow } from '../core/parts/rear-layout.ts';
 import {
   assumed,
   choiceField,

@@ -14,7 +14,7 @@ export const length = { least: 0, most: LARGEST_LENGTH, quantity: 'length' } as 
 export const angle = { least: -180, most: 180, quantity: 'angle' } as const;
 export const mass = { least: 0, most: LARGEST_MASS, quantity: 'mass' } as const;
 
-/** A thread finer than this belongs to no adjuster, mm a turn; zero would give its dial no step. */
+/** A thread finer than this belongs to no adjuster, mm a turn; zero would give its adjuster no step. */
 const FINEST_THREAD = 0.1;
 export const thread = { ...length, least: FINEST_THREAD } as const;
 export const rate = { least: 0, most: LARGEST_LENGTH, quantity: 'rate' } as const;

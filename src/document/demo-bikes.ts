@@ -1,6 +1,6 @@
 /** The demonstration bikes, whose every figure is made up and measured on no motorcycle. */
-import type { Bike, Drive, RearBrakeMount } from '../core/chassis/bike.ts';
-import type { Setup } from '../core/chassis/setup.ts';
+import type { Bike, Drive, RearBrakeMount } from '../core/parts/bike.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
 import { newDocument, type BikeDocument } from './document.ts';
 
 const ABOUT = 'Invented for demonstration. The figures belong to no motorcycle.';
@@ -15,11 +15,11 @@ const ON_ARM: RearBrakeMount = {
 };
 
 /** A chain that nobody has measured yet. */
-const NEW_CHAIN: Pick<Drive, 'measuredLinks' | 'measuredLength' | 'wearLimit' | 'leastPlay'> = {
+const NEW_CHAIN: Pick<Drive, 'measuredLinks' | 'measuredLength' | 'wearLimit' | 'leastSlack'> = {
   measuredLinks: 20,
   measuredLength: null,
   wearLimit: null,
-  leastPlay: 10,
+  leastSlack: 10,
 };
 
 const roadSport: Bike = {
@@ -113,10 +113,10 @@ const roadSport: Bike = {
 };
 
 const roadSportSetup: Setup = {
-  forkHeight: 5,
-  forkExtender: 0,
+  forkTubes: 5,
+  forkExtenders: 0,
   shockLength: 0,
-  topShim: 0,
+  shockMountShim: 0,
   linkLength: 0,
   pivotForward: 0,
   pivotUp: 0,
@@ -128,9 +128,9 @@ const roadSportSetup: Setup = {
   rearTeeth: 45,
   axlePosition: 12.96,
   chainLinks: null,
-  chainPlay: 30,
+  chainSlack: 30,
   clampOffset: 30,
-  headInsertDeg: 0,
+  headAngleCupsDeg: 0,
   frontTyre: { code: '120/70-17' },
   rearTyre: { code: '180/55-17' },
   frontTravelUsed: 36,
@@ -157,7 +157,7 @@ const trackDay: Bike = { ...roadSport, name: 'Track day' };
 const trackDaySetup: Setup = {
   ...roadSportSetup,
   shockLength: 16.5,
-  forkExtender: 8,
+  forkExtenders: 8,
   rearTeeth: 47,
   axlePosition: 21.1,
   forkSpringRate: 11.5,

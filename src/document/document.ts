@@ -1,22 +1,22 @@
 /** The saved document: a bike, its setup, and the pair that everything is compared with. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Setup } from '../core/chassis/setup.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
 
 export const FORMAT = 'sidestance-bike';
 /** The schema this program writes. A change of meaning raises it and adds a migration. */
-export const SCHEMA = 2;
+export const SCHEMA = 3;
 
-/** A bike with its dials as set. */
-export interface Dialled {
+/** A bike with its adjusters as set. */
+export interface BikeWithSetup {
   readonly bike: Bike;
   readonly setup: Setup;
 }
 
 /** Inputs only: everything that is computed is computed anew. Lengths in mm, …Deg in degrees, masses in kg. */
-export interface BikeDocument extends Dialled {
+export interface BikeDocument extends BikeWithSetup {
   readonly format: typeof FORMAT;
   readonly schema: typeof SCHEMA;
-  readonly baseline: Dialled;
+  readonly baseline: BikeWithSetup;
 }
 
 /** A document whose baseline is the bike as it is. */

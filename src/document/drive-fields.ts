@@ -1,6 +1,6 @@
 /** The saved fields of the drive and of what holds the rear brake. */
 import * as v from 'valibot';
-import type { Drive, RearBrakeMount } from '../core/chassis/bike.ts';
+import type { Drive, RearBrakeMount } from '../core/parts/bike.ts';
 import { length } from './bounds.ts';
 import {
   assumed,
@@ -101,9 +101,9 @@ export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.'
     },
     { least: 0, most: 100, quantity: 'percent' },
   ),
-  leastPlay: numberField(
+  leastSlack: numberField(
     {
-      words: 'least chain play',
+      words: 'least chain slack',
       help: 'Up and down together, kept where the chain is tightest in the rear travel.',
     },
     documented(10),

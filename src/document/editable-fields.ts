@@ -1,5 +1,5 @@
 /** The bike's fields that a person can type a number into, as a list from which a form is made. */
-import type { Bike } from '../core/chassis/bike.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import type { QuantityKey } from '../core/units/quantity.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import { anyPart, type AnyPart, type Bounds } from './field.ts';

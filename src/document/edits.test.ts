@@ -1,7 +1,7 @@
 /** Tests of the edits. */
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { dialOf, DIALS } from '../core/springs/dials.ts';
+import { adjusterOf, ADJUSTERS } from '../core/standing/all-adjusters.ts';
 import type { BikeDocument } from './document.ts';
 import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS } from './editable-fields.ts';
 import {
@@ -9,10 +9,10 @@ import {
   fitSprockets,
   renameBike,
   replaceSketched,
-  resetDials,
+  resetAdjusters,
   setBaseline,
   setBikeField,
-  setDial,
+  setAdjuster,
   setGearRatios,
   setTravelTable,
   type Edited,
@@ -33,14 +33,14 @@ function done(edited: Edited): BikeDocument {
 
 const refusal = (edited: Edited): string | null => (edited.ok ? null : edited.reason.sentence);
 
-describe('dials', () => {
-  it('sets one dial and leaves everything else the very same', () => {
+describe('adjusters', () => {
+  it('sets one adjuster and leaves everything else the very same', () => {
     const before = start();
-    const after = done(setDial(before, 'forkHeight', 5));
-    expect(after.setup).toEqual({ ...before.setup, forkHeight: 5 });
+    const after = done(setAdjuster(before, 'forkTubes', 5));
+    expect(after.setup).toEqual({ ...before.setup, forkTubes: 5 });
     expect(after.bike).toBe(before.bike);
     expect(after.baseline).toBe(before.baseline);
-    expect(before.setup.forkHeight).toBe(0);
+    expect(before.setup.forkTubes).toBe(0);
   });
 
   it('reads again what is changed, and takes over the rest as the very same', () => {
@@ -59,36 +59,41 @@ describe('dials', () => {
   });
 
   it('sets a tyre', () => {
-    expect(done(setDial(start(), 'rearTyre', { diameter: 640 })).setup.rearTyre).toEqual({ diameter: 640 });
+    expect(done(setAdjuster(start(), 'rearTyre', { diameter: 640 })).setup.rearTyre).toEqual({
+      diameter: 640,
+    });
   });
 
-  it('refuses what no file may hold, naming the dial', () => {
+  it('refuses what no file may hold, naming the adjuster', () => {
     const document = start();
-    expect(refusal(setDial(document, 'forkHeight', Number.NaN))).toContain('fork height is NaN but must be');
-    expect(refusal(setDial(document, 'riderMass', -1))).toBe(
+    expect(refusal(setAdjuster(document, 'forkTubes', Number.NaN))).toContain(
+      'fork height is NaN but must be',
+    );
+    expect(refusal(setAdjuster(document, 'riderMass', -1))).toBe(
       'The rider mass is -1 but must be a number from 0 to 100000.',
     );
-    expect(refusal(setDial(document, 'frontTeeth', 15.5))).toContain('a whole number');
-    expect(refusal(setDial(document, 'frontTyre', { diameter: Infinity }))).toContain('front tyre');
+    expect(refusal(setAdjuster(document, 'frontTeeth', 15.5))).toContain('a whole number');
+    expect(refusal(setAdjuster(document, 'frontTyre', { diameter: Infinity }))).toContain('front tyre');
   });
 
-  it('accepts the whole range of every dial', () => {
+  it('accepts the whole range of every adjuster', () => {
     const document = start();
-    for (const dial of DIALS) {
-      if (dial.kind !== 'number') continue;
-      const { least, most } = dial.range(document.bike);
-      for (const value of [least, most]) expect(refusal(setDial(document, dial.key, value))).toBeNull();
+    for (const adjuster of ADJUSTERS) {
+      if (adjuster.kind !== 'number') continue;
+      const { least, most } = adjuster.range(document.bike);
+      for (const value of [least, most])
+        expect(refusal(setAdjuster(document, adjuster.key, value))).toBeNull();
     }
   });
 
-  it('saves a dial for every dial there is', () => {
-    for (const key of Object.keys(start().setup)) expect(dialOf(key as 'forkHeight').key).toBe(key);
-    expect(Object.keys(start().setup)).toHaveLength(DIALS.length);
+  it('saves an adjuster for every adjuster there is', () => {
+    for (const key of Object.keys(start().setup)) expect(adjusterOf(key as 'forkTubes').key).toBe(key);
+    expect(Object.keys(start().setup)).toHaveLength(ADJUSTERS.length);
   });
 
-  it('puts all dials back to the baseline at once', () => {
-    const document = done(setDial(done(setDial(start(), 'forkHeight', 5)), 'shockLength', 3));
-    expect(resetDials(document).setup).toBe(document.baseline.setup);
+  it('puts all adjusters back to the baseline at once', () => {
+    const document = done(setAdjuster(done(setAdjuster(start(), 'forkTubes', 5)), 'shockLength', 3));
+    expect(resetAdjusters(document).setup).toBe(document.baseline.setup);
   });
 });
 
@@ -105,7 +110,7 @@ describe('the bike', () => {
   });
 
   it('becomes the baseline', () => {
-    const document = setBaseline(done(setDial(start(), 'forkHeight', 5)));
+    const document = setBaseline(done(setAdjuster(start(), 'forkTubes', 5)));
     expect(document.baseline).toEqual({ bike: document.bike, setup: document.setup });
   });
 
@@ -191,7 +196,7 @@ describe('sprockets', () => {
   });
 
   it('bring their chain to a bike that has one, with a half link where its links are odd', () => {
-    const onChain = done(setDial(start(), 'chainLinks', 112));
+    const onChain = done(setAdjuster(start(), 'chainLinks', 112));
     expect(onChain.bike.drive.halfLink).toBe(false);
     const even = done(fitSprockets(onChain, { ...pair, links: 110 }));
     expect(even.setup.chainLinks).toBe(110);

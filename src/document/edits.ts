@@ -1,7 +1,7 @@
 /** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
-import type { Bike, Bodywork } from '../core/chassis/bike.ts';
-import type { LinkLayout, TravelRow } from '../core/chassis/rear-layout.ts';
-import type { DialKey, Setup } from '../core/chassis/setup.ts';
+import type { Bike, Bodywork } from '../core/parts/bike.ts';
+import type { LinkLayout, TravelRow } from '../core/parts/rear-layout.ts';
+import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import type { BikeDocument } from './document.ts';
@@ -40,8 +40,8 @@ function withSetup(document: BikeDocument, setup: unknown): Edited {
   return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
 }
 
-/** Sets one dial, in the dial's metric number. The dial's own range is the workshop's; it is not enforced here. */
-export function setDial<K extends DialKey>(document: BikeDocument, key: K, value: Setup[K]): Edited {
+/** Sets one adjuster, in the adjuster's metric number. The adjuster's own range is the workshop's; it is not enforced here. */
+export function setAdjuster<K extends AdjusterKey>(document: BikeDocument, key: K, value: Setup[K]): Edited {
   // An axle put somewhere by hand no longer stands where the chain puts it.
   const released = key === 'axlePosition' ? { chainLinks: null } : {};
   return withSetup(document, { ...document.setup, ...released, [key]: value });
@@ -58,7 +58,7 @@ export interface FittedPair {
 
 /**
  * Fits two sprockets with the place that their chain gives the axle. Where a chain is on the bike, the new one takes
- * its place, with a half link in it if its links are odd; where the axle only stands where it is dialled, it stays so.
+ * its place, with a half link in it if its links are odd; where the axle only stands where it is set, it stays so.
  */
 export function fitSprockets(document: BikeDocument, pair: FittedPair): Edited {
   const { frontTeeth, rearTeeth, axlePosition, links } = pair;
@@ -77,8 +77,8 @@ export function setGearRatios(document: BikeDocument, gearRatios: readonly numbe
   return withBike(document, { ...bike, drive: { ...bike.drive, gearRatios } });
 }
 
-/** Puts every dial back to where the baseline has it; the bike itself stays as it is. */
-export function resetDials(document: BikeDocument): BikeDocument {
+/** Puts every adjuster back to where the baseline has it; the bike itself stays as it is. */
+export function resetAdjusters(document: BikeDocument): BikeDocument {
   return { ...document, setup: document.baseline.setup };
 }
 
@@ -88,7 +88,7 @@ export function replaceSketched(document: BikeDocument, bike: Bike, setup: Setup
   return sketched.ok ? withSetup(sketched.value, setup) : sketched;
 }
 
-/** Makes the bike and the dials as they are now what everything is compared with. */
+/** Makes the bike and the adjusters as they are now what everything is compared with. */
 export function setBaseline(document: BikeDocument): BikeDocument {
   return { ...document, baseline: { bike: document.bike, setup: document.setup } };
 }

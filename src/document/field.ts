@@ -85,7 +85,7 @@ interface NumberOptions {
   readonly whole?: boolean;
 }
 
-/** Takes the sign off a zero, which no file and no dial can tell apart. */
+/** Takes the sign off a zero, which no file and no adjuster can tell apart. */
 const unsignedZero = (value: number): number => (value === 0 ? 0 : value);
 
 function numberValidator({ least, most, whole }: NumberOptions): v.GenericSchema<unknown, number> {

@@ -13,9 +13,9 @@ function start(): BikeDocument {
   return opened.value.document;
 }
 
-const withFork = (document: BikeDocument, forkHeight: number): BikeDocument => ({
+const withFork = (document: BikeDocument, forkTubes: number): BikeDocument => ({
   ...document,
-  setup: { ...document.setup, forkHeight },
+  setup: { ...document.setup, forkTubes },
 });
 
 it('undo gives back the very document that was left, and redo the one that was made', () => {

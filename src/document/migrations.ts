@@ -25,6 +25,22 @@ function renamed(saved: JsonObject, from: string, to: string): JsonObject {
   return { ...rest, [to]: moved };
 }
 
+/** Adjusters and one figure of the drive under the names of schema 3. */
+function withNewNames(saved: JsonObject): JsonObject {
+  const setup = within(saved, 'setup', (from) =>
+    NAMES_OF_3.reduce((named, [old, present]) => renamed(named, old, present), from),
+  );
+  return within(setup, 'bike', (bike) => within(bike, 'drive', (drive) => renamed(drive, 'leastPlay', 'leastSlack')));
+}
+
+const NAMES_OF_3 = [
+  ['forkHeight', 'forkTubes'],
+  ['forkExtender', 'forkExtenders'],
+  ['headInsertDeg', 'headAngleCupsDeg'],
+  ['topShim', 'shockMountShim'],
+  ['chainPlay', 'chainSlack'],
+] as const;
+
 /** In order; each starts where the one before it ends. */
 export const MIGRATIONS: readonly Migration[] = [
   {
@@ -40,6 +56,12 @@ export const MIGRATIONS: readonly Migration[] = [
     from: 1,
     about: null,
     migrate: (saved) => saved,
+  },
+  {
+    // Adjusters took the names that workshops use; every figure means what it meant.
+    from: 2,
+    about: null,
+    migrate: (saved) => within(withNewNames(saved), 'baseline', withNewNames),
   },
 ];
 

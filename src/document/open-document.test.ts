@@ -34,7 +34,7 @@ describe('opening a hand-written file', () => {
     expect(document.bike.frame.guideRadius).toBeNull();
     expect(document.bike.fork.legAngleDeg).toBe(0);
     expect(document.bike.drive.kind).toBe('chain');
-    expect(document.setup.forkHeight).toBe(0);
+    expect(document.setup.forkTubes).toBe(0);
     expect(document.setup.riderMass).toBe(80);
   });
 

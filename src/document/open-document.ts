@@ -1,7 +1,7 @@
 /** Opening a saved bike: text to a document and a list of what had to be changed, or the reason it cannot be. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
-import { FORMAT, SCHEMA, type BikeDocument, type Dialled } from './document.ts';
+import { FORMAT, SCHEMA, type BikeDocument, type BikeWithSetup } from './document.ts';
 import type { Part } from './field.ts';
 import { isJsonObject, ownValue, shown, type Json, type JsonObject } from './json.ts';
 import { migrated } from './migrations.ts';
@@ -66,7 +66,7 @@ function openCurrent(json: JsonObject, repairs: Repair[]): Result<Opened, OpenRe
   const faults = [...bike.faults, ...setup.faults];
   if (faults.length > 0) return refused(reasonOf(faults));
   repairs.push(...bike.repairs, ...setup.repairs);
-  const own: Dialled = { bike: bike.value, setup: setup.value };
+  const own: BikeWithSetup = { bike: bike.value, setup: setup.value };
   const baseline = baselineOf(ownValue(json, 'baseline'), own, repairs);
   return solved({ document: { format: FORMAT, schema: SCHEMA, ...own, baseline }, repairs });
 }
@@ -88,7 +88,7 @@ function reasonOf(faults: readonly Fault[]): OpenReason {
 }
 
 /** A baseline left out is the documented way to say "the bike as it is here"; a damaged one becomes that, and is told. */
-function baselineOf(json: Json | undefined, own: Dialled, repairs: Repair[]): Dialled {
+function baselineOf(json: Json | undefined, own: BikeWithSetup, repairs: Repair[]): BikeWithSetup {
   if (json === undefined) return own;
   if (!isJsonObject(json)) {
     repairs.push({

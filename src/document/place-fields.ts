@@ -1,5 +1,5 @@
 /** The saved fields of a place on the frame. */
-import type { FramePoint } from '../core/chassis/frame-point.ts';
+import type { FramePoint } from '../core/parts/frame-point.ts';
 import { placed } from './bounds.ts';
 import { assumed, documented, numberField, part, type Absent, type Part } from './field.ts';
 

@@ -39,11 +39,11 @@ it('says in which line the fault is', () => {
 });
 
 it('refuses a name that is given twice, with both places, instead of quietly taking the last', () => {
-  const result = readJson('{\n  "forkHeight": 5,\n  "forkExtender": 0,\n  "forkHeight": 9\n}');
+  const result = readJson('{\n  "forkTubes": 5,\n  "forkExtenders": 0,\n  "forkTubes": 9\n}');
   expect(!result.ok && result.reason).toEqual({
     kind: 'repeatedName',
     sentence:
-      'The file gives "forkHeight" twice in one group, at line 2, column 3 and at line 4, column 3; only one of them can be meant.',
+      'The file gives "forkTubes" twice in one group, at line 2, column 3 and at line 4, column 3; only one of them can be meant.',
   });
 });
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import '../../tests/support/cases.ts';
 import plain from '../../fixtures/bikes/plain.json';
 import { BIKE_PART } from './bike-fields.ts';
-import { SCHEMA, type BikeDocument, type Dialled } from './document.ts';
+import { SCHEMA, type BikeDocument, type BikeWithSetup } from './document.ts';
 import { anyPart, type AnyField } from './field.ts';
 import { openDocument, openJson } from './open-document.ts';
 import { sameValue } from './same-document.ts';
@@ -82,13 +82,13 @@ function anyOf(field: AnyField): fc.Arbitrary<unknown> {
   );
 }
 
-const dialled = plainRecord({
+const asSet = plainRecord({
   bike: anyOf(anyPart(BIKE_PART)),
   setup: anyOf(anyPart(SETUP_PART)),
-}) as fc.Arbitrary<Dialled>;
+}) as fc.Arbitrary<BikeWithSetup>;
 
 const documents: fc.Arbitrary<BikeDocument> = fc
-  .tuple(dialled, dialled)
+  .tuple(asSet, asSet)
   .map(([own, baseline]) => ({ format: 'sidestance-bike', schema: SCHEMA, ...own, baseline }));
 
 describe('saving a document', () => {

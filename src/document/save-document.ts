@@ -1,6 +1,6 @@
 /** Saving a bike: a document to the text of its file. */
 import { BIKE_PART } from './bike-fields.ts';
-import type { BikeDocument, Dialled } from './document.ts';
+import type { BikeDocument, BikeWithSetup } from './document.ts';
 import { anyPart, type AnyField } from './field.ts';
 import { isJsonObject } from './json.ts';
 import { SETUP_PART } from './setup-fields.ts';
@@ -8,11 +8,11 @@ import { SETUP_PART } from './setup-fields.ts';
 /** The text of a document: JSON for people to read, always with the same order of fields, ending with a line end. */
 export function saveDocument(document: BikeDocument): string {
   const { format, schema, baseline } = document;
-  const ordered = { format, schema, ...dialled(document), baseline: dialled(baseline) };
+  const ordered = { format, schema, ...asSet(document), baseline: asSet(baseline) };
   return `${JSON.stringify(ordered, null, 2)}\n`;
 }
 
-function dialled({ bike, setup }: Dialled): object {
+function asSet({ bike, setup }: BikeWithSetup): object {
   return { bike: inOrder(anyPart(BIKE_PART), bike), setup: inOrder(anyPart(SETUP_PART), setup) };
 }
 

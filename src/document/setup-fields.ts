@@ -1,7 +1,7 @@
-/** The saved fields of a setup, one for each dial: its validator, its default, its words and its help. */
+/** The saved fields of a setup, one for each adjuster: its validator, its default, its words and its help. */
 import * as v from 'valibot';
-import type { Setup } from '../core/chassis/setup.ts';
-import type { Tyre } from '../core/chassis/tyre.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
+import type { Tyre } from '../core/parts/tyre.ts';
 import { angle, LARGEST_LENGTH, length, mass, placed, rate } from './bounds.ts';
 import { documented, essential, numberField, numberOrNone, part, type Leaf, type Part } from './field.ts';
 
@@ -63,13 +63,13 @@ const tyre = (end: 'front' | 'rear'): Leaf<Tyre> => ({
   bounds: null,
 });
 
-export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.', {
-  forkHeight: numberField(
+export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the adjusters say.', {
+  forkTubes: numberField(
     { words: 'fork height', help: 'Fork tube standing out above the top clamp; more lowers the front.' },
     documented(0),
     placed,
   ),
-  forkExtender: numberField(
+  forkExtenders: numberField(
     {
       words: 'fork extender',
       help: 'Extra length screwed onto the fork tops; more lets the front stand higher.',
@@ -85,7 +85,7 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     documented(0),
     placed,
   ),
-  topShim: numberField(
+  shockMountShim: numberField(
     { words: 'top shim', help: 'Shim between the frame and the shock’s mount; thicker raises the rear.' },
     documented(0),
     placed,
@@ -147,10 +147,10 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     },
     { least: 1, most: MOST_LINKS, quantity: 'links', whole: true },
   ),
-  chainPlay: numberField(
+  chainSlack: numberField(
     {
-      words: 'chain play',
-      help: 'Up and down together at the middle of the bottom run, the wheel hanging; counts with links given.',
+      words: 'chain slack',
+      help: 'Up and down together at the middle of the lower run, the wheel hanging; counts with links given.',
     },
     documented(30),
     length,
@@ -160,7 +160,7 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     essential,
     placed,
   ),
-  headInsertDeg: numberField(
+  headAngleCupsDeg: numberField(
     { words: 'head insert', help: 'Steering axis leaned further back (+) or stood up (−) by inserts.' },
     documented(0),
     angle,
@@ -168,14 +168,17 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
   frontTyre: tyre('front'),
   rearTyre: tyre('rear'),
   frontTravelUsed: numberField(
-    { words: 'front travel used', help: 'Fork travel used along the legs, in the state “as dialled”.' },
+    {
+      words: 'front travel used',
+      help: 'Fork travel used along the legs, in the state “Travel set by hand”.',
+    },
     documented(0),
     length,
   ),
   rearTravelUsed: numberField(
     {
       words: 'rear travel used',
-      help: 'Rise of the rear axle from hanging, square to the ground, in the state “as dialled”.',
+      help: 'Rise of the rear axle from hanging, square to the ground, in the state “Travel set by hand”.',
     },
     documented(0),
     length,
@@ -216,12 +219,12 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     placed,
   ),
   gas: numberField(
-    { words: 'gas', help: 'Acceleration in the ride state “on the gas”.' },
+    { words: 'gas', help: 'Acceleration in the ride state “Accelerating”.' },
     documented(0.5),
     acceleration,
   ),
   brake: numberField(
-    { words: 'braking', help: 'Deceleration in the ride state “on the brakes”.' },
+    { words: 'braking', help: 'Deceleration in the ride state “Braking”.' },
     documented(0.6),
     acceleration,
   ),
@@ -231,14 +234,14 @@ export const SETUP_PART: Part<Setup> = part<Setup>('setup', 'What the dials say.
     { least: 0, most: 100, quantity: 'percent' },
   ),
   leanDeg: numberField(
-    { words: 'lean', help: 'Lean from upright in the ride state “mid-corner”.' },
+    { words: 'lean', help: 'Lean from upright in the ride state “Mid-corner”.' },
     documented(40),
     angle,
   ),
   cornerGas: numberField(
     {
       words: 'gas in the corner',
-      help: 'Acceleration (+) or deceleration (−) in the ride state “mid-corner”.',
+      help: 'Acceleration (+) or deceleration (−) in the ride state “Mid-corner”.',
     },
     documented(0),
     acceleration,

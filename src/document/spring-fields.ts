@@ -1,5 +1,5 @@
 /** The saved fields of springs: what stands with a coil at either end, and the shock. */
-import type { Shock, SpringEnds } from '../core/chassis/bike.ts';
+import type { Shock, SpringEnds } from '../core/parts/bike.ts';
 import { length, rate, thread } from './bounds.ts';
 import { documented, numberField, numberOrNone, part, type Part } from './field.ts';
 

@@ -1,5 +1,5 @@
 /** Which handles lie under a pointer, whose reach is in px of the screen and so the same at every scale. */
-import type { PointerKind } from './stand-input.ts';
+import type { PointerKind } from './side-view-input.ts';
 
 export interface HandleSpot {
   readonly id: string;

@@ -1,6 +1,6 @@
 /** Moving a point with the arrow keys. */
 import type { Point } from '../core/plane/point.ts';
-import type { KeyInput } from './stand-input.ts';
+import type { KeyInput } from './side-view-input.ts';
 
 /** Unit vectors of the ground frame, y up. */
 const ARROWS: ReadonlyMap<string, Point> = new Map([

@@ -1,5 +1,5 @@
-/** Two fingers on the Stand: what lies under each of them stays there as far as a pan and a zoom can do it. */
-import type { StandEffect } from './stand-effect.ts';
+/** Two fingers on the side view: what lies under each of them stays there as far as a pan and a zoom can do it. */
+import type { SideViewEffect } from './side-view-effect.ts';
 
 export interface Finger {
   readonly id: number;
@@ -13,10 +13,10 @@ const LEAST_APART_PX = 8;
 type Two = readonly [Finger, Finger];
 
 /** First the pan of the place between both fingers, then the zoom about where it is now. */
-export function pinched(before: Two, after: Two): StandEffect[] {
+export function pinched(before: Two, after: Two): SideViewEffect[] {
   const from = middle(before);
   const to = middle(after);
-  const effects: StandEffect[] = [];
+  const effects: SideViewEffect[] = [];
   const dxPx = to.xPx - from.xPx;
   const dyPx = to.yPx - from.yPx;
   if (dxPx !== 0 || dyPx !== 0) effects.push({ kind: 'pan', dxPx, dyPx });

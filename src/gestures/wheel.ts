@@ -1,12 +1,12 @@
 /** What a turn of the wheel does: pans, and zooms with Ctrl. */
-import type { StandEffect } from './stand-effect.ts';
-import type { WheelInput } from './stand-input.ts';
+import type { SideViewEffect } from './side-view-effect.ts';
+import type { WheelInput } from './side-view-input.ts';
 
 /** A px of the wheel enlarges by this part; one event by no more px than this, so that a coarse wheel steps by 28 %. */
 const ZOOM_PER_PX = 0.01;
 const MOST_ZOOM_PX = 25;
 
-export function wheelEffect({ xPx, yPx, dxPx, dyPx, ctrl }: WheelInput): StandEffect {
+export function wheelEffect({ xPx, yPx, dxPx, dyPx, ctrl }: WheelInput): SideViewEffect {
   // Not −0, which is a number of its own.
   if (!ctrl) return { kind: 'pan', dxPx: 0 - dxPx, dyPx: 0 - dyPx };
   const turned = Math.min(MOST_ZOOM_PX, Math.max(-MOST_ZOOM_PX, dyPx));

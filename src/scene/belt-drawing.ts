@@ -1,6 +1,6 @@
 /** A toothed belt as a smooth band over two flanged pulleys. */
 import type { Circle } from '../core/plane/circle.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { drivePlaces, guideShapes, pitchLine } from './chain-drawing.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';

@@ -1,7 +1,7 @@
 /** The whole motorcycle as shapes, from back to front. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Setup } from '../core/chassis/setup.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { bodyShapes, frameShapes } from './bodywork-drawing.ts';
 import { driveShapes } from './drive-drawing.ts';
 import { hubMotorShapes } from './hub-drawing.ts';

@@ -1,6 +1,6 @@
 /** Frame, engine, tank, seat and bodywork: the quiet silhouette that pitches with the frame. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { engineShapes } from './engine-drawing.ts';
 import { pen, type Pen } from './outline.ts';
 import type { Shape } from './shape.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import { standing } from '../../tests/support/standing.ts';
-import type { Bike } from '../core/chassis/bike.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import {
   brakeLine,
   brakeLineShapes,
@@ -40,7 +40,7 @@ function ring(shapes: readonly Shape[]) {
 }
 
 describe('the engine-braking line', () => {
-  it('runs through the crossing of bottom run and swingarm line', () => {
+  it('runs through the crossing of lower run and swingarm line', () => {
     const at = ring(engineBrakingShapes(chained));
     expect(at.y / at.x).toBeCloseTo(engineBrakingLine(chained), 9);
   });

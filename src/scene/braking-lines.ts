@@ -1,12 +1,12 @@
 /** The lines along which engine braking and the rear brake act at the rear patch, and how they come about. */
-import { hasRuns } from '../core/drive/drive-kind.ts';
+import { hasRuns } from '../core/parts/drive-kind.ts';
 import { crossing, type Line } from '../core/plane/line.ts';
 import type { Point } from '../core/plane/point.ts';
-import { engineBrakingSlopeOf } from '../core/springs/drive-slopes.ts';
-import { rearBrakeSlope, stayPlaces } from '../core/springs/rear-brake.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import { engineBrakingSlopeOf } from '../core/standing/drive-slopes.ts';
+import { rearBrakeSlope, stayPlaces } from '../core/standing/rear-brake.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { onGround } from '../core/sketch/points.ts';
-import { bottomRun, drivePlaces } from './chain-drawing.ts';
+import { lowerRun, drivePlaces } from './chain-drawing.ts';
 import { carriedOn, segment } from './outline.ts';
 import type { Role, Shape } from './shape.ts';
 import { zonesEnd } from './zones.ts';
@@ -73,10 +73,10 @@ function fromPatch(on: Stance, role: Role, slope: number): Shape {
   return segment(role, { x: 0, y: 0 }, { x: end, y: slope * end });
 }
 
-/** Engine braking: the tight bottom run to its crossing with the swingarm line, and the line through it. */
+/** Engine braking: the tight lower run to its crossing with the swingarm line, and the line through it. */
 export function engineBrakingShapes(on: Stance): Shape[] {
   const line = fromPatch(on, 'engineBrakingLine', engineBrakingLine(on));
-  const run = hasRuns(on.machine.driveKind) ? bottomRun(drivePlaces(on)) : 'oneInsideOther';
+  const run = hasRuns(on.machine.driveKind) ? lowerRun(drivePlaces(on)) : 'oneInsideOther';
   if (run === 'oneInsideOther') return [line];
   return [line, ...crossingShapes(on, 'chainLine', run, 'brakeCrossing')];
 }

@@ -1,7 +1,7 @@
 /** Sprockets with their real tooth counts and the chain as a run of links over them. */
 import { outerTangent, type Circle, type Tangent } from '../core/plane/circle.ts';
 import { distance, type Point } from '../core/plane/point.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { onGround } from '../core/sketch/points.ts';
 import { chainPlates, PLATE_HALF } from './chain-plates.ts';
 import { pen } from './outline.ts';
@@ -25,13 +25,13 @@ export type Stretch =
 export interface DrivePlaces {
   readonly rear: Circle;
   readonly front: Circle;
-  /** The guide the top run lies on, when it does. */
+  /** The guide the upper run lies on, when it does. */
   readonly guide: Circle | null;
 }
 
 export function drivePlaces(standing: Stance): DrivePlaces {
   const { machine } = standing;
-  const onGuide = standing.pullLever > standing.topRunLever && machine.guideRadius !== null;
+  const onGuide = standing.pullLever > standing.upperRunLever && machine.guideRadius !== null;
   return {
     rear: { centre: { x: standing.rearAxleX, y: standing.rearAxleY }, radius: machine.rearSprocketRadius },
     front: {
@@ -42,8 +42,8 @@ export function drivePlaces(standing: Stance): DrivePlaces {
   };
 }
 
-/** The straight pieces of the top run from back to front: one, or two when the chain bends over the guide. */
-export function topRun({ rear, front, guide }: DrivePlaces): Tangent[] {
+/** The straight pieces of the upper run from back to front: one, or two when the chain bends over the guide. */
+export function upperRun({ rear, front, guide }: DrivePlaces): Tangent[] {
   const pieces =
     guide === null
       ? [outerTangent(rear, front, 'left')]
@@ -51,7 +51,7 @@ export function topRun({ rear, front, guide }: DrivePlaces): Tangent[] {
   return pieces.filter((piece) => piece !== 'oneInsideOther');
 }
 
-export function bottomRun({ rear, front }: DrivePlaces): Tangent | 'oneInsideOther' {
+export function lowerRun({ rear, front }: DrivePlaces): Tangent | 'oneInsideOther' {
   return outerTangent(rear, front, 'right');
 }
 
@@ -67,10 +67,10 @@ function clockwise(circle: Circle, from: Point, to: Point): Stretch {
   return { kind: 'wrap', centre: circle.centre, radius: circle.radius, from: start, sweep };
 }
 
-/** The whole pitch line once round, clockwise from the back end of the top run. */
+/** The whole pitch line once round, clockwise from the back end of the upper run. */
 export function pitchLine(places: DrivePlaces): Stretch[] {
-  const top = topRun(places);
-  const bottom = bottomRun(places);
+  const top = upperRun(places);
+  const bottom = lowerRun(places);
   if (top.length === 0 || bottom === 'oneInsideOther') return [];
   const line: Stretch[] = [];
   top.forEach((piece, i) => {

@@ -1,7 +1,7 @@
-/** Which construction's line lies under a place on the Stand. */
+/** Which construction's line lies under a place on the side view. */
 import type { Construction } from '../core/readings/reading.ts';
 import type { Point } from '../core/plane/point.ts';
-import type { StandingBike } from '../core/springs/stand-bike.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { constructionShapes, STANDING_CONSTRUCTIONS } from './construction-drawing.ts';
 import type { PathStep, Shape } from './shape.ts';
 

@@ -1,5 +1,5 @@
 /** What turns the rear wheel, drawn so that its kind is told at a glance. */
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { beltDriveShapes } from './belt-drawing.ts';
 import { chainDriveShapes } from './chain-drawing.ts';
 import { hubCableShapes } from './hub-drawing.ts';

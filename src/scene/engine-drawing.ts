@@ -1,6 +1,6 @@
 /** Engine and exhaust, or the battery of a bike with a hub motor: quiet parts that make the silhouette a motorcycle; they carry no measurement. */
-import type { Bodywork } from '../core/chassis/bike.ts';
-import type { DriveKind } from '../core/drive/drive-kind.ts';
+import type { Bodywork } from '../core/parts/bike.ts';
+import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 import type { Anchors } from './silhouette-anchors.ts';

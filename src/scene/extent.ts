@@ -1,6 +1,6 @@
 /** What must be seen of a standing bike when it is fitted into the window. */
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import type { Extent } from './view.ts';
 import { zonesEnd } from './zones.ts';
 

@@ -1,8 +1,8 @@
 /** Ghosts: the bike in other ride states as quiet outlines beside the present one, each with its name. */
-import type { Bike } from '../core/chassis/bike.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import type { WantedLabel } from './label-placing.ts';
 import { alignedAt, outlineShapes, shifted, type ShadowAlign } from './shadow-drawing.ts';
 import type { Shape } from './shape.ts';

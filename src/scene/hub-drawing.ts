@@ -1,6 +1,6 @@
 /** A hub motor: a finned drum in the rear wheel, and its cable along the swingarm. */
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { along, pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 

@@ -24,7 +24,7 @@ function overlap(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 
-describe('labels on the Stand', () => {
+describe('labels on the side view', () => {
   it('S8: never lie over one another, over what is taken, or past the window’s edge', () => {
     const taken: Box[] = [{ left: 300, top: 200, right: 340, bottom: 240 }];
     fc.assert(

@@ -1,9 +1,9 @@
 /** Rocker, rod and bolts of real rear links where they are, and the two eyes between which the shock stands. */
 import { linkPoints } from '../core/linkage/link-points.ts';
-import type { LinkPointKey } from '../core/linkage/drawn-links.ts';
+import type { LinkPointKey } from '../core/linkage/link-drawing.ts';
 import { distance, type Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { along, pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 

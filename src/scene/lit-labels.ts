@@ -1,4 +1,4 @@
-/** The words on the Stand that go with the chosen reading's own lines. */
+/** The words on the side view that go with the chosen reading's own lines. */
 import { brakeAntiRise } from '../core/readings/brake-anti-rise.ts';
 import { engineBraking } from '../core/readings/engine-braking.ts';
 import { forkTubeSpare } from '../core/readings/fork-tube-spare.ts';
@@ -9,7 +9,7 @@ import { rearTravelLeft } from '../core/readings/rear-travel-left.ts';
 import { rearWheelLoad } from '../core/readings/rear-wheel-load.ts';
 import { tyreToClampGap } from '../core/readings/tyre-to-clamp-gap.ts';
 import type { Point } from '../core/plane/point.ts';
-import type { StandingBike } from '../core/springs/stand-bike.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { onGround } from '../core/sketch/points.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';

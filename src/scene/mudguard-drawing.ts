@@ -1,6 +1,6 @@
 /** Mudguards: those that ride close to a wheel. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 

@@ -1,6 +1,6 @@
 /** The rear brake's caliper, and the bracket and stay that hold it where it has its own. */
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { stayLine } from './braking-lines.ts';
 import { along, pen } from './outline.ts';
 import type { Shape } from './shape.ts';

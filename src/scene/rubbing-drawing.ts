@@ -1,7 +1,7 @@
 /** Where a chain that lies over the swingarm pivot rubs on its guide: the worn stretch, and the words beside it. */
-import { driveWords } from '../core/drive/drive-words.ts';
-import type { Stance } from '../core/springs/stance.ts';
-import { drivePlaces, topRun } from './chain-drawing.ts';
+import { driveWords } from '../words/drive-words.ts';
+import type { Stance } from '../core/standing/stance.ts';
+import { drivePlaces, upperRun } from './chain-drawing.ts';
 import { PLATE_HALF } from './chain-plates.ts';
 import type { WantedLabel } from './label-placing.ts';
 import { pen } from './outline.ts';
@@ -10,11 +10,11 @@ import type { Shape } from './shape.ts';
 /** How far above the guide its words begin to look for a place, in text sizes: clear of the chain. */
 const WORDS_ABOVE = 2.5;
 
-/** The stretch of the guide's face under the bent top run; null while the chain runs clear. Ground frame, radians. */
+/** The stretch of the guide's face under the bent upper run; null while the chain runs clear. Ground frame, radians. */
 function rubbed(standing: Stance, pitch: number) {
   const places = drivePlaces(standing);
   const { guide } = places;
-  const [behind, ahead] = topRun(places);
+  const [behind, ahead] = upperRun(places);
   if (guide === null || behind === undefined || ahead === undefined) return null;
   const angle = (p: { x: number; y: number }) => Math.atan2(p.y - guide.centre.y, p.x - guide.centre.x);
   const from = angle(behind.to);
@@ -41,7 +41,7 @@ export function rubbingShapes(standing: Stance, pitch: number): Shape[] {
   ];
 }
 
-/** Says on the Stand that the chain rubs; no words while it runs clear. */
+/** Says on the side view that the chain rubs; no words while it runs clear. */
 export function rubbingLabels(standing: Stance, pitch: number, sizePx: number): WantedLabel[] {
   const found = rubbed(standing, pitch);
   if (found === null) return [];

@@ -1,8 +1,8 @@
 /** The baseline's shadow: the outline of the bike as it was, laid behind the bike as it is. */
-import type { Bike } from '../core/chassis/bike.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { bodyShapes } from './bodywork-drawing.ts';
 import { trailPlaces } from './construction-drawing.ts';
 import { pen, segment } from './outline.ts';

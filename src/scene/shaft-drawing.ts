@@ -1,6 +1,6 @@
 /** A shaft drive: its housing along the swingarm, bellows at the pivot and the bevel box about the rear axle. */
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { along, pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 

@@ -1,6 +1,6 @@
 /** Where the quiet silhouette hangs on the frame: head, seat, countershaft and tail. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import type { Placement } from './outline.ts';
 
 /** The places in frame coordinates, mm from the pivot, that the silhouette hangs on. */

@@ -1,8 +1,8 @@
-/** Tests of the sagging bottom run as it is drawn. */
+/** Tests of the sagging lower run as it is drawn. */
 import { describe, expect, it } from 'vitest';
-import { bottomRun, runMiddle } from '../core/drive/bottom-run.ts';
+import { lowerRun, runMiddle } from '../core/drive/lower-run.ts';
 import { chainLoop } from '../core/drive/chain-loop.ts';
-import { chainPlay } from '../core/drive/chain-play.ts';
+import { chainSlack } from '../core/drive/run-slack.ts';
 import { hangingRun } from '../core/drive/hanging-run.ts';
 import { distance, type Point } from '../core/plane/point.ts';
 import type { PathShape, Role, Shape } from './shape.ts';
@@ -17,10 +17,10 @@ const window: SlackWindow = {
 };
 
 function shown(spare: number): SlackShown {
-  const run = bottomRun(chainLoop(15, 45, 15.875), { x: 0, y: 310 }, { x: 640, y: 410 });
+  const run = lowerRun(chainLoop(15, 45, 15.875), { x: 0, y: 310 }, { x: 640, y: 410 });
   if (run === null) throw new Error('The sprockets overlap');
   const hanging = hangingRun(run, spare);
-  const play = chainPlay(run, spare);
+  const play = chainSlack(run, spare);
   if (!hanging.ok || !play.ok) throw new Error('no slack');
   return { hanging, play };
 }

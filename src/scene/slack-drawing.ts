@@ -1,6 +1,6 @@
-/** The sagging bottom run close up: the chain as it hangs, the taut line, how far it can be pushed, and both dimensions. */
-import { frontTouch, rearTouch, runMiddle, type BottomRun } from '../core/drive/bottom-run.ts';
-import { bentRun, type ChainPlay } from '../core/drive/chain-play.ts';
+/** The sagging lower run close up: the chain as it hangs, the taut line, how far it can be pushed, and both dimensions. */
+import { frontTouch, rearTouch, runMiddle, type LowerRun } from '../core/drive/lower-run.ts';
+import { bentRun, type RunSlack } from '../core/drive/run-slack.ts';
 import { hangingPoints, type HangingRun } from '../core/drive/hanging-run.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
@@ -14,7 +14,7 @@ import type { View } from './view.ts';
 /** A run that hangs, with how far its middle can be pushed. */
 export interface SlackShown {
   readonly hanging: HangingRun;
-  readonly play: ChainPlay;
+  readonly play: RunSlack;
 }
 
 export interface SlackWindow {
@@ -75,7 +75,7 @@ function dimension(from: Point, to: Point, scale: number): Shape[] {
 }
 
 /** The place `along` mm forward of the taut run's middle and `aside` mm below it, square to the run. */
-function place(run: BottomRun, along: number, aside: number): Point {
+function place(run: LowerRun, along: number, aside: number): Point {
   const middle = runMiddle(run);
   const [cos, sin] = [Math.cos(run.angle), Math.sin(run.angle)];
   return { x: middle.x + along * cos + aside * sin, y: middle.y + along * sin - aside * cos };

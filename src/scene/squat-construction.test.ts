@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withFrame } from '../../tests/support/plain-bike.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import { trail } from '../core/readings/trail.ts';
-import type { Bike } from '../core/chassis/bike.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import { standBike } from '../core/riding/stand-bike.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { trailPlaces } from './construction-drawing.ts';
 import { constructionAt } from './construction-hit.ts';
 import { squatConstruction } from './squat-construction.ts';
@@ -27,7 +27,7 @@ describe('the squat construction as drawn', () => {
   });
 
   it('has it there too when the chain bends over the guide', () => {
-    const bent = stood(withFrame(plainBike, { guideRadius: plain.topRunLever + 20 }));
+    const bent = stood(withFrame(plainBike, { guideRadius: plain.upperRunLever + 20 }));
     const { instantCentre, squatSlope } = squatConstruction(bent);
     if (instantCentre === 'parallel') throw new Error('the bent chain has an instant centre');
     expect(instantCentre.y / instantCentre.x).toBeCloseTo(squatSlope, 9);

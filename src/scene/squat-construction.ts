@@ -1,15 +1,15 @@
 /** Where the lines of the squat construction run: tight chain run, swingarm line, their crossing, squat and load lines. */
-import { hasRuns } from '../core/drive/drive-kind.ts';
+import { hasRuns } from '../core/parts/drive-kind.ts';
 import { crossing, type Line } from '../core/plane/line.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
-import { drivePlaces, topRun } from './chain-drawing.ts';
+import type { Stance } from '../core/standing/stance.ts';
+import { drivePlaces, upperRun } from './chain-drawing.ts';
 
 export interface SquatConstruction {
   /** From rear axle through the pivot. */
   readonly swingarm: Line;
-  /** The pulling stretch of the top run at the rear sprocket; null with a shaft or hub drive, which has none. */
+  /** The pulling stretch of the upper run at the rear sprocket; null with a shaft or hub drive, which has none. */
   readonly chain: Line | null;
   /** Where both cross, the instant centre; 'parallel' when they do not, as without a run. */
   readonly instantCentre: Point | 'parallel';
@@ -24,7 +24,7 @@ export function squatConstruction(standing: Stance): SquatConstruction {
     from: { x: standing.rearAxleX, y: standing.rearAxleY },
     to: onGround(standing, 0, 0),
   };
-  const pieces = hasRuns(standing.machine.driveKind) ? topRun(drivePlaces(standing)) : [];
+  const pieces = hasRuns(standing.machine.driveKind) ? upperRun(drivePlaces(standing)) : [];
   const chain = pieces.length > 0 ? pieces[0] : null;
   return {
     swingarm,

@@ -1,10 +1,10 @@
 /** Fork, clamps, swingarm and shock as a mechanic sees them from the side. */
-import type { Bike } from '../core/chassis/bike.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import { onLegs } from '../core/chassis/front-end.ts';
-import type { Setup } from '../core/chassis/setup.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { linkShapes, shockEyes } from './linkage-drawing.ts';
 import { along, pen, type Placement } from './outline.ts';
 import type { Shape } from './shape.ts';
@@ -31,7 +31,7 @@ export function forkShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
   const place = downLegs(standing);
   const { machine, travel } = standing;
   const leg = machine.front.legLength - travel.front;
-  const top = -setup.forkHeight - setup.forkExtender;
+  const top = -setup.forkTubes - setup.forkExtenders;
   const lower = bike.frame.headTubeLength + 20;
   const offset = machine.front.clampOffset;
   const lead = machine.front.axleLead;

@@ -3,8 +3,8 @@ import { frontAxle, onLegs } from '../core/chassis/front-end.ts';
 import { suspensionAt } from '../core/linkage/suspension.ts';
 import type { Point } from '../core/plane/point.ts';
 import { onGround } from '../core/sketch/points.ts';
-import type { StandingBike } from '../core/springs/stand-bike.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { pen, segment } from './outline.ts';
 import type { Shape } from './shape.ts';
 

@@ -1,5 +1,5 @@
 /** A wheel seen from the side: tyre and rim rings, spokes, brake disc and hub. */
-import type { Bodywork } from '../core/chassis/bike.ts';
+import type { Bodywork } from '../core/parts/bike.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';
 

@@ -1,5 +1,5 @@
 /** Squat, neutral and lift as areas that can be told from the back of a room. */
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import { pen } from './outline.ts';
 import { squatConstruction } from './squat-construction.ts';
 import type { Role, Shape } from './shape.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { refused, solved } from '../core/numeric/result.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
-import { setDial } from '../document/edits.ts';
+import { setAdjuster } from '../document/edits.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 
@@ -11,8 +11,8 @@ const [first] = DEMO_BIKES;
 describe('a session', () => {
   it('shows a draft without an entry, and forgets it', () => {
     const session = new BikeSession(first);
-    session.preview((from) => setDial(from, 'forkHeight', 9));
-    expect(session.document.setup.forkHeight).toBe(9);
+    session.preview((from) => setAdjuster(from, 'forkTubes', 9));
+    expect(session.document.setup.forkTubes).toBe(9);
     expect(session.canUndo).toBe(false);
     session.cancel();
     expect(session.document).toBe(first);
@@ -20,22 +20,22 @@ describe('a session', () => {
 
   it('makes one entry of a drag and none of one that moved nothing', () => {
     const session = new BikeSession(first);
-    for (const height of [6, 7, 8]) session.preview((from) => setDial(from, 'forkHeight', height));
+    for (const height of [6, 7, 8]) session.preview((from) => setAdjuster(from, 'forkTubes', height));
     session.commitDraft('Fork height');
     expect(session.history.past).toHaveLength(1);
-    session.preview((from) => setDial(from, 'forkHeight', 8));
+    session.preview((from) => setAdjuster(from, 'forkTubes', 8));
     session.commitDraft('Fork height');
     expect(session.history.past).toHaveLength(1);
     session.undo();
     expect(session.document).toBe(first);
     session.redo();
-    expect(session.document.setup.forkHeight).toBe(8);
+    expect(session.document.setup.forkTubes).toBe(8);
   });
 
   it('explains a draft against the committed bike, and a commit against the one before', () => {
     const session = new BikeSession(first);
     expect(session.before).toBeNull();
-    session.preview((from) => setDial(from, 'forkHeight', 9));
+    session.preview((from) => setAdjuster(from, 'forkTubes', 9));
     expect(session.before).toBe(first);
     session.commitDraft('Fork height');
     expect(session.before).toBe(first);
@@ -56,9 +56,9 @@ describe('a bike that cannot stand', () => {
   it('leaves the last one that stood in view, with the reason', () => {
     const session = new BikeSession(first);
     const standing = new Standing(session);
-    session.commit((from) => setDial(from, 'forkHeight', 9), 'Fork height');
+    session.commit((from) => setAdjuster(from, 'forkTubes', 9), 'Fork height');
     const good = standing.live?.stance.pose.wheelbase;
-    session.commit((from) => setDial(from, 'rearTeeth', 500), 'Rear sprocket');
+    session.commit((from) => setAdjuster(from, 'rearTeeth', 500), 'Rear sprocket');
     expect(standing.problem?.reason).toBe('teethImpossible');
     expect(standing.live?.stance.pose.wheelbase).toBe(good);
     expect(standing.sinceBaseline).toBeNull();

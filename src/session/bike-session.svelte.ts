@@ -1,4 +1,4 @@
-/** The bike on the page: its history, and the draft that a drag or a turning dial shows before it is committed. */
+/** The bike on the page: its history, and the draft that a drag or a turning adjuster shows before it is committed. */
 import type { Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { EditReason } from '../document/edits.ts';

@@ -31,7 +31,7 @@ function askedOf(chain: Chain) {
 describe('the chain that the axle asks for', () => {
   it('taut is the one round the sprockets of the standing bike', () => {
     const { chain, standing } = chainOn(first);
-    chain.setPlay(0);
+    chain.setSlackTo(0);
     const { live } = standing;
     if (live === null || chain.loop === null) throw new Error('no bike');
     const { countershaftX, countershaftY, rearAxleX, rearAxleY } = live.stance;
@@ -81,9 +81,9 @@ describe('the chain that the axle asks for', () => {
 
   it('with a slack that no run has is refused, and taken back with less', () => {
     const { chain } = chainOn(first);
-    chain.setPlay(900);
-    expect(chain.asked).toEqual({ ok: false, reason: 'playImpossible' });
-    chain.setPlay(30);
+    chain.setSlackTo(900);
+    expect(chain.asked).toEqual({ ok: false, reason: 'slackImpossible' });
+    chain.setSlackTo(30);
     expect(askedOf(chain).exactLinks).toBeGreaterThan(100);
   });
 });
@@ -99,7 +99,7 @@ describe('wear', () => {
     expect(placed() - before).toBeGreaterThan(4);
   });
 
-  it('of the chain on the bike takes the axle back with the same play, is told, and is one undo that stays in the file', () => {
+  it('of the chain on the bike takes the axle back with the same slack, is told, and is one undo that stays in the file', () => {
     const { chain, session } = chainOn(first);
     chain.takeChain(112);
     const before = chain.axlePosition ?? NaN;
@@ -148,7 +148,7 @@ describe('slack', () => {
 
   it('set so leaves the least at the tightest place, in one entry', () => {
     const { chain, session } = chainOn(first);
-    chain.setLeastPlay(12);
+    chain.setLeastSlack(12);
     chain.setSlack('Axle for slack');
     expect(session.history.past).toHaveLength(2);
     const { tightest } = chain;
@@ -160,7 +160,7 @@ describe('slack', () => {
 
   it('too little at the tightest place is noticed, and the places of the curve begin hanging and end bottomed', () => {
     const { chain, standing } = chainOn(first);
-    chain.setPlay(12);
+    chain.setSlackTo(12);
     expect(chain.slackEnough).toBe(false);
     if (!Array.isArray(chain.slack)) throw new Error('no curve');
     expect(chain.slack[0].rearTravel).toBe(0);
@@ -171,7 +171,7 @@ describe('slack', () => {
     const { chain, session } = chainOn(first);
     chain.takeChain(112);
     const before = chain.axlePosition ?? NaN;
-    chain.setLeastPlay(20);
+    chain.setLeastSlack(20);
     chain.setSlack('Axle for slack');
     expect(session.history.past).toHaveLength(3);
     expect(chain.fitted).toBe(112);
@@ -184,7 +184,7 @@ describe('slack', () => {
   it('that would leave the slot names a chain with which it does not', () => {
     const { chain } = chainOn(first);
     chain.takeChain(112);
-    chain.setLeastPlay(200);
+    chain.setLeastSlack(200);
     expect(chain.toSet).toMatchObject({ ok: true, inSlot: false });
     const { betterLinks } = chain;
     if (betterLinks === null) throw new Error('none named');

@@ -1,5 +1,5 @@
 /** The chain on the page: which one is on the bike, how worn, how slack, and what the bike makes of it. */
-import type { Drive } from '../core/chassis/bike.ts';
+import type { Drive } from '../core/parts/bike.ts';
 import type { ChainLoop } from '../core/drive/chain-loop.ts';
 import {
   chainWear,
@@ -8,7 +8,7 @@ import {
   type MeasuredChain,
   type WearReason,
 } from '../core/drive/chain-wear.ts';
-import { driveWords } from '../core/drive/drive-words.ts';
+import { driveWords } from '../words/drive-words.ts';
 import type { Result } from '../core/numeric/result.ts';
 import {
   axleForChain,
@@ -16,19 +16,19 @@ import {
   type AxleMisfit,
   type AxlePlace,
   type AxleSlot,
-} from '../core/springs/axle-in-slot.ts';
-import { dialledAxlePosition } from '../core/springs/chain-in-frame.ts';
-import { axleSlot, loopOf, stretchOf, wornLoopOf } from '../core/springs/chain-of.ts';
-import { hangingOn, slackAt, slackThroughTravel } from '../core/springs/chain-slack.ts';
-import { tightestPlace } from '../core/springs/chain-tightest.ts';
-import type { DialRange } from '../core/springs/dial.ts';
-import { dialOf } from '../core/springs/dials.ts';
-import { fewestClearFrontTeeth, guideClearance } from '../core/springs/guide-clearance.ts';
-import { guidePush } from '../core/springs/guide-push.ts';
-import { pairObstacle, type PairObstacle } from '../core/springs/pair-obstacle.ts';
-import { slackToSet } from '../core/springs/slack-to-set.ts';
-import { stance, type Stance } from '../core/springs/stance.ts';
-import { setBikeField, setChain, setDial, type Edited } from '../document/edits.ts';
+} from '../core/standing/axle-in-slot.ts';
+import { setAxlePosition } from '../core/standing/chain-in-frame.ts';
+import { axleSlot, loopOf, stretchOf, wornLoopOf } from '../core/standing/chain-of.ts';
+import { hangingOn, slackAt, slackThroughTravel } from '../core/chain/slack-through-travel.ts';
+import { tightestPlace } from '../core/chain/tightest-place.ts';
+import type { AdjusterRange } from '../core/standing/adjuster.ts';
+import { adjusterOf } from '../core/standing/all-adjusters.ts';
+import { fewestClearFrontTeeth, guideClearance } from '../core/chain/guide-clearance.ts';
+import { guidePush } from '../core/chain/guide-push.ts';
+import { pairObstacle, type PairObstacle } from '../core/chain/pair-obstacle.ts';
+import { slackToSet } from '../core/chain/slack-to-set.ts';
+import { stance, type Stance } from '../core/standing/stance.ts';
+import { setBikeField, setChain, setAdjuster, type Edited } from '../document/edits.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing, Stood } from './standing.svelte.ts';
@@ -54,7 +54,7 @@ export class Chain {
 
   readonly #drive: Drive = $derived.by(() => this.#session.document.bike.drive);
   /** Play to be kept where the chain is tightest, mm. */
-  readonly leastPlay: number = $derived(this.#drive.leastPlay);
+  readonly leastSlack: number = $derived(this.#drive.leastSlack);
   /** The chain as measured; without a length it counts as new. */
   readonly measuredLinks: number = $derived(this.#drive.measuredLinks);
   readonly measuredLength: number | null = $derived(this.#drive.measuredLength);
@@ -68,20 +68,20 @@ export class Chain {
   });
   /** The chain said to be on the bike, in links, which then places the axle; null where only its slack is known. */
   readonly fitted: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
-  /** Play set at the middle of the bottom run with the wheel hanging, mm up and down together. */
-  readonly play: number = $derived.by(() => this.#session.document.setup.chainPlay);
-  /** What its dial offers, mm. */
-  readonly playRange: DialRange = $derived.by(() => {
-    const dial = dialOf('chainPlay');
-    if (dial.kind !== 'number') throw new Error('The chain’s play is no number');
-    return dial.range(this.#session.document.bike);
+  /** Play set at the middle of the lower run with the wheel hanging, mm up and down together. */
+  readonly play: number = $derived.by(() => this.#session.document.setup.chainSlack);
+  /** What its adjuster offers, mm. */
+  readonly slackRange: AdjusterRange = $derived.by(() => {
+    const adjuster = adjusterOf('chainSlack');
+    if (adjuster.kind !== 'number') throw new Error('The chain’s play is no number');
+    return adjuster.range(this.#session.document.bike);
   });
   /** Whether a half link may join an odd number of links. */
   readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
   /** Where the axle stands, mm back from the slot's front; null without a bike. */
   readonly axlePosition: number | null = $derived.by(() => {
     const { problem, live } = this.#standing;
-    return problem === null && live !== null ? dialledAxlePosition(live.stance.machine) : null;
+    return problem === null && live !== null ? setAxlePosition(live.stance.machine) : null;
   });
 
   readonly limit: number = $derived.by(() => {
@@ -159,14 +159,14 @@ export class Chain {
   readonly slackEnough: boolean = $derived.by(() => {
     const { tightest } = this;
     if (tightest === null || !tightest.ok) return true;
-    return tightest.play.ok && tightest.play.total > this.leastPlay - PLAY_ROUNDING;
+    return tightest.play.ok && tightest.play.total > this.leastSlack - PLAY_ROUNDING;
   });
   /** Slack as the bike is now, in its ride state. */
   readonly now = $derived.by(() => {
     const chain = this.#chain();
     return chain === null ? null : slackAt(chain.stance.machine, chain, chain.stance.travel.rear);
   });
-  /** The bottom run as it hangs now. */
+  /** The lower run as it hangs now. */
   readonly hanging = $derived.by(() => {
     const chain = this.#chain();
     return chain === null ? null : hangingOn(chain.stance, chain.loop, chain.links);
@@ -176,8 +176,8 @@ export class Chain {
     const chain = this.#chain();
     if (chain === null || this.slot === null) return null;
     const { links, loop, stance: standing } = chain;
-    const { leastPlay, slot } = this;
-    return slackToSet(standing.machine, loop, { links, leastPlay, measuredAt: 0, slot: slot.slot });
+    const { leastSlack, slot } = this;
+    return slackToSet(standing.machine, loop, { links, leastSlack, measuredAt: 0, slot: slot.slot });
   });
 
   /** Whether the axle stands already where that slack puts it. */
@@ -187,21 +187,21 @@ export class Chain {
   });
   /** The chain nearest in length with which that slack puts the axle into its slot; null when this one does, or none. */
   readonly betterLinks: number | null = $derived.by(() => {
-    const { toSet, loop, on, slot, leastPlay } = this;
+    const { toSet, loop, on, slot, leastSlack } = this;
     if (toSet === null || on === null || loop === null || slot === null || this.links === null) return null;
     if (this.fitted === null || (toSet.ok && toSet.inSlot)) return null;
     const step = slot.rule.halfLink ? 1 : 2;
     const first = step * Math.round(this.links / step);
     for (const away of CHAINS_TRIED) {
       const links = first + away * step;
-      const wanted = { links, leastPlay, measuredAt: 0, slot: slot.slot };
+      const wanted = { links, leastSlack, measuredAt: 0, slot: slot.slot };
       const tried = slackToSet(on.stance.machine, loop, wanted);
       if (tried.ok && tried.inSlot) return links;
     }
     return null;
   });
 
-  /** The chain as new: what the readings and the Stand go by. */
+  /** The chain as new: what the readings and the side view go by. */
   readonly freshLoop: ChainLoop | null = $derived.by(() => {
     const { on } = this;
     if (on === null) return null;
@@ -226,13 +226,13 @@ export class Chain {
     const there = stance(on.stance.machine, { front: on.stance.travel.front, rear: clearance.leastAt });
     return there.ok ? { stance: there, push: guidePush(there, loop) } : null;
   });
-  /** The front sprocket of fewest teeth within the dial's range that keeps clear of the guide; null when none does. */
+  /** The front sprocket of fewest teeth within the adjuster's range that keeps clear of the guide; null when none does. */
   readonly fewestClear = $derived.by(() => {
     const { on, freshLoop: loop } = this;
-    const dial = dialOf('frontTeeth');
-    if (on === null || loop === null || dial.kind !== 'number') return null;
+    const adjuster = adjusterOf('frontTeeth');
+    if (on === null || loop === null || adjuster.kind !== 'number') return null;
     const least = on.bike.drive.leastFrontTeeth;
-    return fewestClearFrontTeeth(on.stance.machine, loop, { least, most: dial.range(on.bike).most });
+    return fewestClearFrontTeeth(on.stance.machine, loop, { least, most: adjuster.range(on.bike).most });
   });
 
   constructor(session: BikeSession, standing: Standing) {
@@ -252,18 +252,21 @@ export class Chain {
 
   /** Puts the axle where it is asked for, as one entry of the history; no chain places it then. */
   setAxle(axlePosition: number, label: string): void {
-    this.#session.commit((from) => setDial(from, 'axlePosition', rounded(axlePosition)), label);
+    this.#session.commit((from) => setAdjuster(from, 'axlePosition', rounded(axlePosition)), label);
   }
 
   /** Sets how slack the chain is left with the wheel hanging. */
-  setPlay(play: number): void {
-    this.#session.commit((from) => setDial(from, 'chainPlay', play), 'Chain slack');
+  setSlackTo(play: number): void {
+    this.#session.commit((from) => setAdjuster(from, 'chainSlack', play), 'Chain slack');
   }
 
   /** Fits a sprocket, as one entry of the history. */
   setTeeth(end: 'front' | 'rear', teeth: number): void {
-    const dial = end === 'front' ? 'frontTeeth' : 'rearTeeth';
-    this.#session.commit((from) => setDial(from, dial, teeth), `${dialOf(dial).label}, ${teeth} teeth`);
+    const adjuster = end === 'front' ? 'frontTeeth' : 'rearTeeth';
+    this.#session.commit(
+      (from) => setAdjuster(from, adjuster, teeth),
+      `${adjusterOf(adjuster).label}, ${teeth} teeth`,
+    );
   }
 
   /**
@@ -276,8 +279,8 @@ export class Chain {
     const { play, axlePosition } = toSet;
     const follows = this.fitted !== null;
     this.#session.commit((from): Edited => {
-      const slack = setDial(from, 'chainPlay', rounded(play.total));
-      return follows || !slack.ok ? slack : setDial(slack.value, 'axlePosition', rounded(axlePosition));
+      const slack = setAdjuster(from, 'chainSlack', rounded(play.total));
+      return follows || !slack.ok ? slack : setAdjuster(slack.value, 'axlePosition', rounded(axlePosition));
     }, label);
   }
 
@@ -310,8 +313,8 @@ export class Chain {
   }
 
   /** The play to be kept where the chain is tightest, mm. */
-  setLeastPlay(play: number): void {
-    this.#session.commit((from) => setBikeField(from, 'drive.leastPlay', play), 'Least chain play');
+  setLeastSlack(play: number): void {
+    this.#session.commit((from) => setBikeField(from, 'drive.leastSlack', play), 'Least chain slack');
   }
 
   #chain(): {

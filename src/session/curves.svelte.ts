@@ -1,18 +1,19 @@
 /** The curves being looked at: which reading, against what, for which bikes, and the hand that moves along them. */
-import type { DialKey, NumberDialKey, Setup } from '../core/chassis/setup.ts';
+import type { AdjusterKey, NumberAdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
-import { driveWords } from '../core/drive/drive-words.ts';
-import { READINGS, readingsOf } from '../core/readings/all-readings.ts';
+import { driveWords } from '../words/drive-words.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { readingsOf } from '../words/worded-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { rideTable } from '../core/effects/ride-table.ts';
 import { sweptTo, type Curve } from '../core/effects/sweep.ts';
-import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/springs/ride-state.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
 import { CURVE_AXES, type CurveAxis } from '../curves/curve-axes.ts';
 import { axisEnds, curveSet, evenCurve, type CurveSet, type CurveSource } from '../curves/curve-set.ts';
 import type { Band } from '../curves/curve-words.ts';
 import { MOST_BESIDE } from '../curves/line-look.ts';
-import type { BikeDocument, Dialled } from '../document/document.ts';
-import { setDial, type Edited } from '../document/edits.ts';
+import type { BikeDocument, BikeWithSetup } from '../document/document.ts';
+import { setAdjuster, type Edited } from '../document/edits.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
@@ -23,7 +24,7 @@ const MOST_KEPT = 4;
 const PLACE_DIGITS = 6;
 
 /** A setup kept for comparison, for as long as the page is open. */
-interface Kept extends Dialled {
+interface Kept extends BikeWithSetup {
   readonly name: string;
   readonly slot: number;
 }
@@ -59,7 +60,7 @@ export class Curves {
     const { live } = this.#standing;
     if (live === null) return null;
     const { bike, setup, stance, asked } = live;
-    const read = asked.roll === null ? RIDE_STATE_WORDS[asked.state].toLowerCase() : 'rolling';
+    const read = asked.cornerPart === null ? RIDE_STATE_WORDS[asked.state].toLowerCase() : 'rolling';
     const name = this.further.length === 0 ? 'Now' : `Now (${read})`;
     return { name, of: 'now', slot: null, bike, setup, state: asked.state, stance };
   });
@@ -93,24 +94,24 @@ export class Curves {
   readonly #shownState: RideState = $derived.by(
     () => this.#standing.live?.asked.state ?? this.#standing.state,
   );
-  readonly #dial: NumberDialKey | null = $derived.by(() => {
+  readonly #adjuster: NumberAdjusterKey | null = $derived.by(() => {
     const axis = this.axis.axis(this.#session.document.bike);
-    return axis.kind === 'dial' ? axis.dial : null;
+    return axis.kind === 'adjuster' ? axis.adjuster : null;
   });
   readonly #bike = $derived.by(() => this.#now?.bike ?? null);
   // One by one, and as plain numbers and one word, which tell by themselves whether they have changed.
   readonly #from = $derived.by(() => (this.#now === null ? 0 : axisEnds(this.axis, this.#now).from));
   readonly #to = $derived.by(() => (this.#now === null ? 0 : axisEnds(this.axis, this.#now).to));
-  /** The dials that a sweep over a dial leaves as they are. */
+  /** The adjusters that a sweep over an adjuster leaves as they are. */
   readonly #others: string = $derived.by(() => {
-    if (this.#now === null || this.#dial === null) return '';
-    return JSON.stringify({ ...this.#now.setup, [this.#dial]: 0 });
+    if (this.#now === null || this.#adjuster === null) return '';
+    return JSON.stringify({ ...this.#now.setup, [this.#adjuster]: 0 });
   });
   readonly #states: string = $derived.by(() =>
     this.#now === null ? '' : [this.#now, ...this.#inStates].map(({ state }) => state).join(),
   );
-  /** Over a dial, the present bike swept in each of its states: while that dial itself turns nothing is swept anew. */
-  readonly #overDial: readonly (Curve | null)[] = $derived.by(() => {
+  /** Over an adjuster, the present bike swept in each of its states: while that adjuster itself turns nothing is swept anew. */
+  readonly #overAdjuster: readonly (Curve | null)[] = $derived.by(() => {
     const bike = this.#bike;
     if (bike === null || this.#others === '') return [];
     const setup = JSON.parse(this.#others) as Setup;
@@ -130,9 +131,9 @@ export class Curves {
     const own = [now, ...this.#inStates];
     const states = RIDE_STATES.filter((state) => own.some((source) => source.state === state));
     const evenOf = (source: CurveSource): Curve | null =>
-      this.#dial === null
+      this.#adjuster === null
         ? evenCurve(this.reading, this.axis, ends, source)
-        : this.#overDial[states.indexOf(source.state)];
+        : this.#overAdjuster[states.indexOf(source.state)];
     const { kind } = this.#session.document.bike.drive;
     const reading = readingsOf(kind).find(({ key }) => key === this.reading.key) ?? this.reading;
     const axis = { ...this.axis, label: driveWords(this.axis.label, kind) };
@@ -189,7 +190,7 @@ export class Curves {
 
   /** Whether the bike is shown in this state anyway, so that its line is the present one. */
   isShown(state: RideState): boolean {
-    return this.#standing.roll === null && state === this.#shownState;
+    return this.#standing.cornerPart === null && state === this.#shownState;
   }
 
   /** Draws the present bike in a further ride state, or no more; beyond what can be told apart nothing changes. */
@@ -214,11 +215,11 @@ export class Curves {
     this.bands = band === null ? rest : { ...rest, [this.reading.key]: band };
   }
 
-  /** Shows the bike at a place of the axis, without an undo entry. Over travel it is read as dialled. */
+  /** Shows the bike at a place of the axis, without an undo entry. Over travel it is read travel set by hand. */
   moveTo(x: number): void {
     const edit = this.#editTo(x);
     if (edit === null) return;
-    if (this.#overTravel && this.#standing.state !== 'asDialled') this.#standing.choose('asDialled');
+    if (this.#overTravel && this.#standing.state !== 'travelByHand') this.#standing.choose('travelByHand');
     this.#session.preview(edit);
     this.#announcer.moved(performance.now());
   }
@@ -227,7 +228,7 @@ export class Curves {
   leaveAt(x: number): void {
     const edit = this.#editTo(x);
     if (edit === null) return;
-    if (this.#overTravel && this.#standing.state !== 'asDialled') this.#standing.choose('asDialled');
+    if (this.#overTravel && this.#standing.state !== 'travelByHand') this.#standing.choose('travelByHand');
     this.#session.commit(edit, driveWords(this.axis.label, this.#session.document.bike.drive.kind));
     this.#announcer.settled(performance.now());
   }
@@ -240,24 +241,27 @@ export class Curves {
     return this.axis.axis(this.#session.document.bike).kind === 'travel';
   }
 
-  /** What sets the dials to a place of the axis. The end that is not varied keeps the travel at which it stands. */
+  /** What sets the adjusters to a place of the axis. The end that is not varied keeps the travel at which it stands. */
   #editTo(x: number): ((from: BikeDocument) => Edited) | null {
     const { live } = this.#standing;
     if (live === null) return null;
     const axis = this.axis.axis(live.bike);
     const to = sweptTo(axis, x, live.setup, live.stance.travel);
-    const dials: readonly (readonly [NumberDialKey, number])[] =
-      axis.kind === 'dial'
-        ? [[axis.dial, x]]
+    const adjusters: readonly (readonly [NumberAdjusterKey, number])[] =
+      axis.kind === 'adjuster'
+        ? [[axis.adjuster, x]]
         : [
             ['frontTravelUsed', to.travel.front],
             ['rearTravelUsed', to.travel.rear],
           ];
     return (from) =>
-      dials.reduce<Edited>((edited, [key, value]) => setNext(edited, key, value), { ok: true, value: from });
+      adjusters.reduce<Edited>((edited, [key, value]) => setNext(edited, key, value), {
+        ok: true,
+        value: from,
+      });
   }
 }
 
-function setNext(edited: Edited, key: DialKey, value: number): Edited {
-  return edited.ok ? setDial(edited.value, key, Number(value.toFixed(PLACE_DIGITS))) : edited;
+function setNext(edited: Edited, key: AdjusterKey, value: number): Edited {
+  return edited.ok ? setAdjuster(edited.value, key, Number(value.toFixed(PLACE_DIGITS))) : edited;
 }

@@ -1,4 +1,4 @@
-/** The scene on the Stand, layer by layer, made anew only where what it shows has changed. */
+/** The scene on the side view, layer by layer, made anew only where what it shows has changed. */
 import type { Construction } from '../core/readings/reading.ts';
 import type { Point } from '../core/plane/point.ts';
 import { bikeShapes } from '../scene/bike-drawing.ts';
@@ -14,17 +14,17 @@ import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts'
 import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
 import { rubbingLabels, rubbingShapes } from '../scene/rubbing-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
-import { standLabels, zoneLabels } from '../scene/stand-labels.ts';
+import { sideViewLabels, zoneLabels } from '../scene/side-view-labels.ts';
 import { toScreen } from '../scene/view.ts';
 import { zoneShapes } from '../scene/zones.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
-import type { StandView } from './stand-view.svelte.ts';
+import type { SideView } from './side-view.svelte.ts';
 
 /** How much ink is left of a bike that is not the present one because the present one has no pose. */
 const DIMMED = 0.3;
-/** Text sizes on the Stand, px: by the width of the window, so that a phone still holds the words. */
+/** Text sizes on the side view, px: by the width of the window, so that a phone still holds the words. */
 const SMALL_WINDOW = 520;
 const LARGE_WINDOW = 1000;
 const LARGE_HEIGHT = 550;
@@ -40,12 +40,12 @@ export class Drawing {
   readonly #session: BikeSession;
   readonly #standing: Standing;
   readonly #preferences: Preferences;
-  readonly #view: StandView;
+  readonly #view: SideView;
   /** The construction lit up because its reading, or a line of it, was chosen. */
   highlighted = $state<Construction | null>(null);
   /** Where the dimension to draw comes from; set once by what measures. */
   measured: () => Measured | null = () => null;
-  /** What on the Stand words must keep clear of; set once by what knows the handles. */
+  /** What on the side view words must keep clear of; set once by what knows the handles. */
   taken: () => readonly Box[] = () => [];
   /** Other ride states to show as quiet outlines; set once by what knows them. */
   ghosts: () => readonly Ghost[] = () => [];
@@ -166,7 +166,7 @@ export class Drawing {
             ...(labels
               ? [
                   ...rubbingLabels(live.stance, live.bike.drive.chainPitch, this.textPx),
-                  ...standLabels(live.stance, options),
+                  ...sideViewLabels(live.stance, options),
                 ]
               : []),
           ];
@@ -188,7 +188,7 @@ export class Drawing {
     this.#labels,
   ]);
 
-  constructor(session: BikeSession, standing: Standing, preferences: Preferences, view: StandView) {
+  constructor(session: BikeSession, standing: Standing, preferences: Preferences, view: SideView) {
     this.#session = session;
     this.#standing = standing;
     this.#preferences = preferences;

@@ -1,8 +1,8 @@
-/** Everything on the Stand that a hand or a key can take hold of, with its place and its words. */
-import { driveWords } from '../core/drive/drive-words.ts';
+/** Everything on the side view that a hand or a key can take hold of, with its place and its words. */
+import { driveWords } from '../words/drive-words.ts';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
 import { pointPlace, pointsOf, type PointKey } from '../core/sketch/points.ts';
-import { dialOf } from '../core/springs/dials.ts';
+import { adjusterOf } from '../core/standing/all-adjusters.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber } from '../core/units/number-style.ts';
 import type { Box } from '../scene/label-placing.ts';
@@ -10,7 +10,7 @@ import { toScreen } from '../scene/view.ts';
 import type { Mode } from './mode.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
-import type { StandView } from './stand-view.svelte.ts';
+import type { SideView } from './side-view.svelte.ts';
 
 export type HandleTarget =
   { readonly kind: 'point'; readonly key: PointKey } | { readonly kind: 'grip'; readonly key: GripKey };
@@ -19,12 +19,12 @@ export interface Handle {
   readonly id: string;
   readonly target: HandleTarget;
   readonly name: string;
-  /** Where it is, or what its dial says, in words. */
+  /** Where it is, or what its adjuster says, in words. */
   readonly words: string;
   readonly help: string;
   readonly place: Point;
   readonly screen: Point;
-  /** Points are locked unless the bike is being edited; grips work whenever dials do. */
+  /** Points are locked unless the bike is being edited; grips work whenever adjusters do. */
   readonly locked: boolean;
 }
 
@@ -36,7 +36,7 @@ export class Handles {
   readonly #standing: Standing;
   readonly #mode: Mode;
   readonly #preferences: Preferences;
-  readonly #view: StandView;
+  readonly #view: SideView;
 
   readonly #points: readonly Handle[] = $derived.by(() => {
     const { live } = this.#standing;
@@ -53,19 +53,19 @@ export class Handles {
   readonly #grips: readonly Handle[] = $derived.by(() => {
     const { live } = this.#standing;
     if (live === null) return [];
-    const locked = this.#mode.current !== 'dials';
+    const locked = this.#mode.current !== 'adjusters';
     const turned = GRIPS.filter(({ key }) => {
-      const dial = dialOf(key);
-      return dial.kind !== 'number' || (dial.applies?.(live.bike) ?? true);
+      const adjuster = adjusterOf(key);
+      return adjuster.kind !== 'number' || (adjuster.applies?.(live.bike) ?? true);
     });
     return turned.map(({ key, label }) => {
-      const dial = dialOf(key);
-      const words = `${dial.label} ${this.#length(live.setup[key])}`;
+      const adjuster = adjusterOf(key);
+      const words = `${adjuster.label} ${this.#length(live.setup[key])}`;
       return this.#handle(
         { kind: 'grip', key },
         label,
         words,
-        driveWords(dial.help, live.bike.drive.kind),
+        driveWords(adjuster.help, live.bike.drive.kind),
         gripPlace(live.stance, live.setup, key),
         locked,
       );
@@ -91,7 +91,7 @@ export class Handles {
       }),
   );
 
-  constructor(standing: Standing, mode: Mode, preferences: Preferences, view: StandView) {
+  constructor(standing: Standing, mode: Mode, preferences: Preferences, view: SideView) {
     this.#standing = standing;
     this.#mode = mode;
     this.#preferences = preferences;

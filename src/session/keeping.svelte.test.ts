@@ -3,7 +3,7 @@ import { flushSync } from 'svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { begun, endAll, forkOf, idle, names, road, tab, track } from '../../tests/support/kept-tab.ts';
 import { refused } from '../core/numeric/result.ts';
-import { setDial } from '../document/edits.ts';
+import { setAdjuster } from '../document/edits.ts';
 import { saveDocument } from '../document/save-document.ts';
 import type { BikeStore } from '../storage/bike-store.ts';
 import { memoryStore } from '../storage/memory-store.ts';
@@ -50,7 +50,7 @@ describe('before the store has answered', () => {
     await before.leave();
     const { bench, keeping, fork } = tab(store);
     const beginning = keeping.begin();
-    bench.session.preview((from) => setDial(from, 'forkHeight', 13));
+    bench.session.preview((from) => setAdjuster(from, 'forkTubes', 13));
     await beginning;
     expect(fork()).toBe(13);
     bench.session.commitDraft('Fork height');
@@ -142,7 +142,7 @@ describe('what is stored', () => {
     await leave();
     bench.undo();
     await leave();
-    expect(await forkOf(store, keeping.bikeId)).toBe(road.setup.forkHeight);
+    expect(await forkOf(store, keeping.bikeId)).toBe(road.setup.forkTubes);
   });
 
   it('an opened bike that was repaired is told of, and stored with its original beside it', async () => {
@@ -180,7 +180,7 @@ describe('what is asked for last', () => {
     await opening;
     expect(keeping.bikeId).toBe(stored);
     expect(keeping.message).toBeNull();
-    expect(bench.session.document.setup.forkHeight).toBe(9);
+    expect(bench.session.document.setup.forkTubes).toBe(9);
   });
 });
 

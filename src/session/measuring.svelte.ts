@@ -1,16 +1,16 @@
-/** Reading a dimension: two taps, each on a point of the bike or anywhere on the Stand. */
+/** Reading a dimension: two taps, each on a point of the bike or anywhere on the side view. */
 import type { Point } from '../core/plane/point.ts';
 import { toGround } from '../scene/view.ts';
 import type { Drawing } from './drawing.svelte.ts';
 import type { Handles } from './handles.svelte.ts';
-import type { StandView } from './stand-view.svelte.ts';
+import type { SideView } from './side-view.svelte.ts';
 
 /** A dimension keeps to a point of the bike by its handle, so that it follows when the bike moves. */
 type End = { readonly handle: string } | { readonly place: Point };
 
 export class Measuring {
   readonly #handles: Handles;
-  readonly #view: StandView;
+  readonly #view: SideView;
   #first = $state.raw<End | null>(null);
   #second = $state.raw<End | null>(null);
   /** Whether the first end waits for the second. */
@@ -21,7 +21,7 @@ export class Measuring {
     return from === null || to === null ? null : { from, to };
   });
 
-  constructor(drawing: Drawing, handles: Handles, view: StandView) {
+  constructor(drawing: Drawing, handles: Handles, view: SideView) {
     this.#handles = handles;
     this.#view = view;
     drawing.measured = () => this.measured;

@@ -1,16 +1,17 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
-import type { NumberDial } from '../core/springs/dial.ts';
-import { dialOf, steppedDial } from '../core/springs/dials.ts';
-import { driveWords } from '../core/drive/drive-words.ts';
-import { noStandWords, type NoStand } from '../core/springs/no-stand.ts';
+import type { NumberAdjuster } from '../core/standing/adjuster.ts';
+import { adjusterOf, steppedAdjuster } from '../core/standing/all-adjusters.ts';
+import { driveWords } from '../words/drive-words.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import { noStandWords } from '../words/no-stand-words.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
-import { pulledDial } from '../core/sketch/grips.ts';
+import { pulledAdjuster } from '../core/sketch/grips.ts';
 import { movePoint } from '../core/sketch/move-point.ts';
 import { onGround, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
-import type { Stance } from '../core/springs/stance.ts';
+import type { Stance } from '../core/standing/stance.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { replaceSketched, setDial, type EditReason } from '../document/edits.ts';
+import { replaceSketched, setAdjuster, type EditReason } from '../document/edits.ts';
 import { toGround, toScreen, type View } from '../scene/view.ts';
 import { snapped } from '../gestures/snap.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
@@ -18,7 +19,7 @@ import type { Drawing } from './drawing.svelte.ts';
 import type { Handle, Handles } from './handles.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
-import type { StandView } from './stand-view.svelte.ts';
+import type { SideView } from './side-view.svelte.ts';
 
 /** Everything as it was when a handle was taken hold of. */
 interface Mark {
@@ -43,7 +44,7 @@ const MOVE_WORDS = {
 export class Moving {
   readonly #session: BikeSession;
   readonly #standing: Standing;
-  readonly #view: StandView;
+  readonly #view: SideView;
   readonly #drawing: Drawing;
   readonly #handles: Handles;
   readonly #preferences: Preferences;
@@ -54,7 +55,7 @@ export class Moving {
   constructor(
     session: BikeSession,
     standing: Standing,
-    view: StandView,
+    view: SideView,
     drawing: Drawing,
     handles: Handles,
     preferences: Preferences,
@@ -98,7 +99,7 @@ export class Moving {
       const { key } = handle.target;
       const pull = { x: place.x - handle.place.x, y: place.y - handle.place.y };
       this.#session.preview((from) =>
-        setDial(from, key, pulledDial(from.bike, from.setup, stance, key, pull)),
+        setAdjuster(from, key, pulledAdjuster(from.bike, from.setup, stance, key, pull)),
       );
       return;
     }
@@ -136,7 +137,7 @@ export class Moving {
     this.#session.cancel();
   }
 
-  /** Moves a handle by mm at once: a point along and up, a grip by steps of its dial. One undo entry. */
+  /** Moves a handle by mm at once: a point along and up, a grip by steps of its adjuster. One undo entry. */
   nudge(handle: Handle, mm: Point): void {
     if (handle.locked) return;
     if (handle.target.kind === 'grip') {
@@ -144,7 +145,11 @@ export class Moving {
       const steps = Math.sign(mm.y !== 0 ? mm.y : -mm.x) * Math.max(1, Math.round(Math.hypot(mm.x, mm.y)));
       this.#session.commit(
         (from) =>
-          setDial(from, key, steppedDial(dialOf(key) as NumberDial, from.bike, from.setup[key], steps)),
+          setAdjuster(
+            from,
+            key,
+            steppedAdjuster(adjusterOf(key) as NumberAdjuster, from.bike, from.setup[key], steps),
+          ),
         labelOf(handle),
       );
       return;
@@ -171,7 +176,7 @@ export class Moving {
     return edited.ok ? null : edited.reason.sentence;
   }
 
-  /** Puts a point where the Stand was tapped, snapped if snapping is on. */
+  /** Puts a point where the side view was tapped, snapped if snapping is on. */
   placeAt(key: PointKey, xPx: number, yPx: number): void {
     const others = this.#handles.all
       .filter((each) => each.target.kind === 'point' && each.target.key !== key)
@@ -252,5 +257,5 @@ function pointLabel(key: PointKey): string {
 }
 
 function labelOf({ target }: Handle): string {
-  return target.kind === 'point' ? pointLabel(target.key) : dialOf(target.key).label;
+  return target.kind === 'point' ? pointLabel(target.key) : adjusterOf(target.key).label;
 }

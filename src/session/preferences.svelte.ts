@@ -1,8 +1,8 @@
 /** How this person likes to see things; kept apart from the bike and never part of its file. */
 import type { ThemeName } from '../scene/theme.ts';
 import type { ShadowAlign } from '../scene/shadow-drawing.ts';
-import type { DialGroup } from '../core/springs/dial.ts';
-import type { SagUse } from '../core/springs/sag-ranges.ts';
+import type { AdjusterGroup } from '../core/standing/adjuster.ts';
+import type { SagUse } from '../core/riding/sag-ranges.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
 
@@ -18,19 +18,19 @@ export const FIRST_READINGS: readonly string[] = [
   'antiSquat',
   'antiSquatSwingarm',
   'antiSquatChain',
-  'topRunPivotGap',
-  'finalRatio',
+  'chainSliderClearance',
+  'finalDriveRatio',
   'frontWeightShare',
   'centreHeight',
-  'frontLiftAcceleration',
-  'rearLiftDeceleration',
+  'wheelieLimit',
+  'rearLiftLimit',
 ];
 
 /** The half-width of the neutral zone offered, in per cent of anti-squat. */
 export const NEUTRAL_BANDS: readonly number[] = [2, 5, 10];
 
-/** Groups of dials open until the user opens others: what is turned first, so that all names are in sight. */
-export const FIRST_OPEN_DIALS: readonly string[] = ['rideHeight' satisfies DialGroup];
+/** Groups of adjusters open until the user opens others: what is turned first, so that all names are in sight. */
+export const FIRST_OPEN_ADJUSTERS: readonly string[] = ['rideHeight' satisfies AdjusterGroup];
 
 /** What is kept, as plain data. */
 export interface PreferenceData {
@@ -50,8 +50,8 @@ export interface PreferenceData {
   readonly snapping: boolean;
   /** What the bike is used for, by which its sag is judged. */
   readonly sagUse: SagUse;
-  /** The groups of dials that are open, by their keys; the others are folded. */
-  readonly openDials: readonly string[];
+  /** The groups of adjusters that are open, by their keys; the others are folded. */
+  readonly openAdjusters: readonly string[];
 }
 
 export const FIRST_PREFERENCES: PreferenceData = {
@@ -69,7 +69,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   ratesRear: [],
   snapping: true,
   sagUse: 'road',
-  openDials: FIRST_OPEN_DIALS,
+  openAdjusters: FIRST_OPEN_ADJUSTERS,
 };
 
 export class Preferences {
@@ -80,14 +80,14 @@ export class Preferences {
     this.data = { ...this.data, ...changes };
   }
 
-  /** Whether a group of dials is open. */
-  dialsOpen(group: DialGroup): boolean {
-    return this.data.openDials.includes(group);
+  /** Whether a group of adjusters is open. */
+  adjustersOpen(group: AdjusterGroup): boolean {
+    return this.data.openAdjusters.includes(group);
   }
 
-  /** Opens groups of dials, or folds them; the others stay as they are. */
-  openDials(groups: readonly DialGroup[], open: boolean): void {
-    const others = this.data.openDials.filter((key) => !groups.some((group) => group === key));
-    this.change({ openDials: open ? [...others, ...groups] : others });
+  /** Opens groups of adjusters, or folds them; the others stay as they are. */
+  openAdjusters(groups: readonly AdjusterGroup[], open: boolean): void {
+    const others = this.data.openAdjusters.filter((key) => !groups.some((group) => group === key));
+    this.change({ openAdjusters: open ? [...others, ...groups] : others });
   }
 }

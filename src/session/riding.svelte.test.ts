@@ -1,8 +1,8 @@
 /** Tests of the bike in all ride states at once. */
 import { describe, expect, it } from 'vitest';
-import { RIDE_STATES } from '../core/springs/ride-state.ts';
+import { RIDE_STATES } from '../core/riding/ride-state.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
-import { setDial } from '../document/edits.ts';
+import { setAdjuster } from '../document/edits.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 
@@ -17,7 +17,7 @@ function layer(bench: Workbench, name: string) {
 describe('riding', () => {
   it('has the figures of each state that its readings give there', () => {
     const bench = begun();
-    bench.session.commit((from) => setDial(from, 'shockLength', 6), 'Shock length');
+    bench.session.commit((from) => setAdjuster(from, 'shockLength', 6), 'Shock length');
     const { rows } = bench.riding;
     for (const state of RIDE_STATES) {
       bench.ride(state);
@@ -34,12 +34,12 @@ describe('riding', () => {
     }
   });
 
-  it('names the reason and the dial of a row that does not settle, and keeps the others', () => {
+  it('names the reason and the adjuster of a row that does not settle, and keeps the others', () => {
     const bench = begun();
-    bench.session.commit((from) => setDial(from, 'brake', 1.4), 'Braking');
+    bench.session.commit((from) => setAdjuster(from, 'brake', 1.4), 'Braking');
     const bad = bench.riding.rows.filter(({ figures }) => figures === null);
     expect(bad).toMatchObject([
-      { state: 'onBrakes', problem: { reason: 'rearLifts' }, dialInTheWay: 'brake' },
+      { state: 'braking', problem: { reason: 'rearLifts' }, adjusterInTheWay: 'brake' },
     ]);
     expect(bench.riding.effects?.found.sag.ok).toBe(true);
     expect(bench.riding.effects?.found.braked.ok).toBe(false);
@@ -47,7 +47,7 @@ describe('riding', () => {
 
   it('says why there is no sag without springs', () => {
     const bench = begun();
-    bench.session.commit((from) => setDial(from, 'forkSpringRate', 0), 'Fork spring rate');
+    bench.session.commit((from) => setAdjuster(from, 'forkSpringRate', 0), 'Fork spring rate');
     expect(bench.riding.effects).toBeNull();
     expect(bench.riding.noSprings).toMatchObject({ reason: 'rateNotAboveZero', end: 'front' });
     expect(bench.riding.baselineEffects?.sag.ok).toBe(true);
@@ -56,36 +56,36 @@ describe('riding', () => {
   it('shows ghosts of the states that are asked for, each named, but not of the one drawn in full', () => {
     const bench = begun();
     bench.resize(900, 500);
-    bench.riding.showGhost('onBrakes', true);
-    bench.riding.showGhost('onGas', true);
+    bench.riding.showGhost('braking', true);
+    bench.riding.showGhost('accelerating', true);
     bench.riding.showGhost('toppedOut', true);
-    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['On the gas', 'On the brakes']);
+    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['Accelerating', 'Braking']);
     const names = () =>
       layer(bench, 'labels')?.shapes.flatMap((each) => (each.kind === 'label' ? each.text : []));
-    expect(names()).toEqual(expect.arrayContaining(['On the gas', 'On the brakes']));
-    bench.ride('onGas');
-    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['Topped out', 'On the brakes']);
-    bench.riding.showGhost('onBrakes', false);
-    expect(names()).not.toContain('On the brakes');
+    expect(names()).toEqual(expect.arrayContaining(['Accelerating', 'Braking']));
+    bench.ride('accelerating');
+    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['Topped out', 'Braking']);
+    bench.riding.showGhost('braking', false);
+    expect(names()).not.toContain('Braking');
   });
 
   it('makes the ghosts anew only when they, or where they are laid, have changed', () => {
     const bench = begun();
-    bench.riding.showGhost('onBrakes', true);
+    bench.riding.showGhost('braking', true);
     const first = layer(bench, 'ghosts');
     expect(first?.shapes.length).toBeGreaterThan(4);
     bench.stand.pan(10, 10);
-    bench.ride('onGas');
-    bench.rolling.scrub(0.3, 0);
+    bench.ride('accelerating');
+    bench.cornerSequence.scrub(0.3, 0);
     expect(layer(bench, 'ghosts')).toBe(first);
     bench.preferences.change({ align: 'frontPatch' });
     const second = layer(bench, 'ghosts');
     expect(second).not.toBe(first);
-    bench.rolling.scrub(0.4, 0);
+    bench.cornerSequence.scrub(0.4, 0);
     expect(layer(bench, 'ghosts')).not.toBe(second);
     bench.preferences.change({ align: FIRST_PREFERENCES.align });
     const third = layer(bench, 'ghosts');
-    bench.session.preview((from) => setDial(from, 'shockLength', 2));
+    bench.session.preview((from) => setAdjuster(from, 'shockLength', 2));
     expect(layer(bench, 'ghosts')).not.toBe(third);
   });
 });

@@ -1,25 +1,25 @@
-/** The bike in all its ride states at once: the table, what the rider's hands do to it, and the ghosts on the Stand. */
+/** The bike in all its ride states at once: the table, what the rider's hands do to it, and the ghosts on the side view. */
 import { rideFigures, rideTable, type RideFigures, type RideRow } from '../core/effects/ride-table.ts';
-import type { NoStand } from '../core/springs/no-stand.ts';
-import { riderEffects, type RiderEffects } from '../core/springs/rider-effects.ts';
-import { rideCase, RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/springs/ride-state.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import { riderEffects, type RiderEffects } from '../core/riding/rider-effects.ts';
+import { loadCase, RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
 import type { SprungMachine } from '../core/springs/sprung-machine.ts';
-import type { StandingBike } from '../core/springs/stand-bike.ts';
-import { dialToTurn } from '../core/springs/dial-to-turn.ts';
-import type { Bike } from '../core/chassis/bike.ts';
-import type { DialKey } from '../core/chassis/setup.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
+import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
 
 /** One row of the table: figures, or why the bike does not settle in this state. */
 export interface RidingRow {
   readonly name: string;
-  /** Null for the place of the roll, which is no state. */
+  /** Null for the place of the cornerPart, which is no state. */
   readonly state: RideState | null;
   readonly figures: RideFigures | null;
   readonly problem: NoStand | null;
-  /** The dial whose value is in the way there; null when none is. */
-  readonly dialInTheWay: DialKey | null;
+  /** The adjuster whose value is in the way there; null when none is. */
+  readonly adjusterInTheWay: AdjusterKey | null;
   /** The baseline's figures in the same state; null when it does not settle. */
   readonly baseline: RideFigures | null;
   /** Whether the bike is read in it now. */
@@ -52,20 +52,20 @@ export class Riding {
 
   /** The seven states; while the bike rolls, the place it has reached comes first. */
   readonly rows: readonly RidingRow[] = $derived.by(() => {
-    const { state: chosen, roll } = this.#standing;
+    const { state: chosen, cornerPart } = this.#standing;
     const rows = RIDE_STATES.map((state) =>
       this.#row(
         RIDE_STATE_WORDS[state],
         state,
         foundIn(this.#table, state),
         standingIn(this.#baselineTable, state),
-        roll === null && state === chosen,
+        cornerPart === null && state === chosen,
       ),
     );
-    if (roll === null) return rows;
+    if (cornerPart === null) return rows;
     const { live, problem, baseline } = this.#standing;
     const found = problem ?? live?.stance ?? null;
-    return [this.#row('Roll', null, found, baseline?.stance ?? null, true), ...rows];
+    return [this.#row('Corner sequence', null, found, baseline?.stance ?? null, true), ...rows];
   });
 
   /** The present bike on its springs, or why it has none. */
@@ -95,9 +95,9 @@ export class Riding {
 
   /** The states to outline, none that is drawn in full; as one word, which tells by itself whether it has changed. */
   readonly #outlined: string = $derived.by(() => {
-    const { state: chosen, roll } = this.#standing;
+    const { state: chosen, cornerPart } = this.#standing;
     return RIDE_STATES.filter(
-      (state) => this.ghosts.includes(state) && !(roll === null && state === chosen),
+      (state) => this.ghosts.includes(state) && !(cornerPart === null && state === chosen),
     ).join();
   });
   /** The outlines wanted, in the order of the states, of those in which the bike stands. */
@@ -130,13 +130,13 @@ export class Riding {
     present: boolean,
   ): RidingRow {
     const problem = found === null || found.ok ? null : found;
-    const ride = state === null ? this.#standing.ride : rideCase(state, this.#setup);
+    const ride = state === null ? this.#standing.ride : loadCase(state, this.#setup);
     return {
       name,
       state,
       figures: found?.ok === true ? rideFigures(found) : null,
       problem,
-      dialInTheWay: problem === null ? null : dialToTurn(problem, ride, this.#setup),
+      adjusterInTheWay: problem === null ? null : adjusterToTurn(problem, ride, this.#setup),
       baseline: baseline === null ? null : rideFigures(baseline),
       present,
     };

@@ -1,6 +1,6 @@
 /** Road speeds of a bike's gears with two pairs of sprockets, from what is known of its engine and rear tyre. */
 import { engineSpeedChange, speedPerThousand } from '../core/drive/road-speed.ts';
-import type { Drive } from '../core/chassis/bike.ts';
+import type { Drive } from '../core/parts/bike.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 
 export interface GearSpeed {
@@ -28,9 +28,9 @@ export function roadSpeeds(
   pair: Pick<SprocketPair, 'ratio'>,
   reference: Pick<SprocketPair, 'ratio'>,
 ): RoadSpeeds {
-  const speedWith = (finalRatio: number, gearboxRatio: number): number | null => {
+  const speedWith = (finalDriveRatio: number, gearboxRatio: number): number | null => {
     if (primaryRatio === null) return null;
-    const speed = speedPerThousand({ primaryRatio, gearboxRatio, finalRatio, circumference });
+    const speed = speedPerThousand({ primaryRatio, gearboxRatio, finalDriveRatio, circumference });
     return speed.ok ? speed.value : null;
   };
   const gears = gearRatios.flatMap((ratio, index): GearSpeed[] => {
@@ -39,8 +39,8 @@ export function roadSpeeds(
     return speed === null || before === null ? [] : [{ gear: index + 1, ratio, speed, before }];
   });
   const engineChange = engineSpeedChange(
-    { finalRatio: reference.ratio, circumference },
-    { finalRatio: pair.ratio, circumference },
+    { finalDriveRatio: reference.ratio, circumference },
+    { finalDriveRatio: pair.ratio, circumference },
   );
   return { gears, engineChange };
 }

@@ -1,8 +1,8 @@
 /** Spring help: the sags wanted at both ends, the springs that give them, and the best of the rates at hand. */
-import type { Setup } from '../core/chassis/setup.ts';
-import { machine } from '../core/springs/machine.ts';
-import type { NoStand } from '../core/springs/no-stand.ts';
-import { sag, type Sag } from '../core/springs/ride-changes.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
+import { machine } from '../core/standing/machine.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import { sag, type Sag } from '../core/riding/ride-changes.ts';
 import {
   pickRate,
   springsForSag,
@@ -10,10 +10,10 @@ import {
   type RateChoices,
   type SagWish,
   type SpringAdvice,
-} from '../core/springs/spring-help.ts';
+} from '../core/riding/springs-for-sag.ts';
 import { sprungMachine } from '../core/springs/sprung-machine.ts';
-import type { Travel } from '../core/springs/stance.ts';
-import { setDial, type Edited } from '../document/edits.ts';
+import type { Travel } from '../core/standing/stance.ts';
+import { setAdjuster, type Edited } from '../document/edits.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
@@ -26,7 +26,7 @@ const FIRST_WISH: Readonly<Record<SpringEnd, { readonly free: number; readonly r
   front: { free: 0.2, rider: 0.3 },
   rear: { free: 0.08, rider: 0.25 },
 };
-const DIALS = {
+const ADJUSTERS = {
   front: ['forkSpringRate', 'forkPreload'],
   rear: ['shockSpringRate', 'shockPreload'],
 } as const;
@@ -118,10 +118,10 @@ export class Springs {
 
   /** Puts a spring with its preload in at one end, as one undo entry. */
   fitSpring(end: SpringEnd, { rate, preload }: CoilAdvice): void {
-    const [rateDial, preloadDial] = DIALS[end];
+    const [rateAdjuster, preloadAdjuster] = ADJUSTERS[end];
     const edit = (from: BikeDocument): Edited => {
-      const first = setDial(from, rateDial, rate);
-      return first.ok ? setDial(first.value, preloadDial, preload) : first;
+      const first = setAdjuster(from, rateAdjuster, rate);
+      return first.ok ? setAdjuster(first.value, preloadAdjuster, preload) : first;
     };
     this.#session.commit(edit, end === 'front' ? 'Fork springs' : 'Shock spring');
     this.#announcer.settled(performance.now());

@@ -1,11 +1,11 @@
 /** Tests of the choice of sprockets: ranges, filters, order, comparison, and the fitting of a pair. */
 import { describe, expect, it } from 'vitest';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/springs/ride-state.ts';
+import { RIDE_STATES } from '../core/riding/ride-state.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { setDial } from '../document/edits.ts';
+import { setAdjuster } from '../document/edits.ts';
 import { filled } from '../../tests/support/filled.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { pairKey, Sprockets } from './sprockets.svelte.ts';
@@ -86,7 +86,7 @@ describe('the pairs', () => {
   it('wait for a draft to be committed', () => {
     const { session, sprockets } = started();
     const before = sprockets.all;
-    session.preview((from) => setDial(from, 'shockLength', 4));
+    session.preview((from) => setAdjuster(from, 'shockLength', 4));
     expect(sprockets.waits).toBe(true);
     expect(sprockets.all).toBe(before);
     session.commitDraft('Shock length');
@@ -114,8 +114,8 @@ describe('fitting a pair', () => {
           ['wheelbase', row.pair.wheelbase],
           ['swingarmAngle', row.pair.swingarmAngle],
           ['antiSquat', row.pair.antiSquat],
-          ['topRunPivotGap', row.pair.pivotGap],
-          ['finalRatio', row.pair.ratio],
+          ['chainSliderClearance', row.pair.pivotGap],
+          ['finalDriveRatio', row.pair.ratio],
         ] as const) {
           const { quantity } = READINGS.find((each) => each.key === key) ?? {};
           if (quantity === undefined || typeof told !== 'number') throw new Error(`no number for ${key}`);

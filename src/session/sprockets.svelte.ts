@@ -7,11 +7,11 @@ import {
   type SprocketPair,
   type TeethRange,
 } from '../core/effects/sprocket-pairs.ts';
-import { hasRuns, type DriveKind } from '../core/drive/drive-kind.ts';
+import { hasRuns, type DriveKind } from '../core/parts/drive-kind.ts';
 import { LEAST_TEETH, MOST_TEETH } from '../core/drive/sprocket.ts';
-import { linkRuleOf, stretchOf } from '../core/springs/chain-of.ts';
-import type { NoStand } from '../core/springs/no-stand.ts';
-import type { Dialled } from '../document/document.ts';
+import { linkRuleOf, stretchOf } from '../core/standing/chain-of.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import type { BikeWithSetup } from '../document/document.ts';
 import { fitSprockets } from '../document/edits.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
@@ -96,7 +96,7 @@ export class Sprockets {
     leastFront: this.#document.bike.drive.leastFrontTeeth,
     linksInHand: this.filters.chains,
     rule: linkRuleOf({ kind: this.kind, halfLink: this.halfLink }),
-    play: this.#document.setup.chainPlay,
+    play: this.#document.setup.chainSlack,
     setAt: 0,
     stretchPercent: this.stretchPercent,
   }));
@@ -147,14 +147,14 @@ export class Sprockets {
     };
   }
 
-  /** The sprockets, chain and axle place of some dials, on the present bike. */
-  #asItStands({ setup }: Dialled): SprocketPair | NoStand {
-    const { axlePosition, chainLinks, chainPlay, frontTeeth, rearTeeth } = setup;
-    const own = { axlePosition, chainLinks, chainPlay, frontTeeth, rearTeeth };
+  /** The sprockets, chain and axle place of some adjusters, on the present bike. */
+  #asItStands({ setup }: BikeWithSetup): SprocketPair | NoStand {
+    const { axlePosition, chainLinks, chainSlack, frontTeeth, rearTeeth } = setup;
+    const own = { axlePosition, chainLinks, chainSlack, frontTeeth, rearTeeth };
     return pairAsItStands({
       ...this.#asked,
       setup: { ...this.#asked.setup, ...own },
-      play: chainPlay,
+      play: chainSlack,
       rule: linkRuleOf(this.#document.bike.drive),
     });
   }

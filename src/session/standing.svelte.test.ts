@@ -1,11 +1,11 @@
-/** Tests of the bike on its wheels: state, roll, the last good picture, and staying near the last rest. */
+/** Tests of the bike on its wheels: state, cornerPart, the last good picture, and staying near the last rest. */
 import { describe, expect, it } from 'vitest';
-import { rideCase, RIDE_STATES } from '../core/springs/ride-state.ts';
-import { ROLL_PLACES } from '../core/springs/roll.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
+import { loadCase, RIDE_STATES } from '../core/riding/ride-state.ts';
+import { CORNER_PLACES } from '../core/riding/corner-sequence.ts';
+import { standBike } from '../core/riding/stand-bike.ts';
 import { solved } from '../core/numeric/result.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
-import { setBaseline, setDial } from '../document/edits.ts';
+import { setBaseline, setAdjuster } from '../document/edits.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 
@@ -24,7 +24,7 @@ describe('a standing bike', () => {
       const alone = standBike(road.bike, road.setup, state);
       if (!alone.ok) throw new Error(alone.reason);
       expect(standing.live?.stance.travel.front).toBeCloseTo(alone.travel.front, 8);
-      expect(standing.ride).toEqual(rideCase(state, road.setup));
+      expect(standing.ride).toEqual(loadCase(state, road.setup));
     }
   });
 
@@ -32,34 +32,34 @@ describe('a standing bike', () => {
     const { standing } = begun();
     standing.choose('riderUp');
     const before = standing.live?.stance.travel;
-    for (const { part, state } of ROLL_PLACES) {
+    for (const { part, state } of CORNER_PLACES) {
       standing.scrub(part);
-      expect(standing.ride).toEqual(rideCase(state, road.setup));
-      expect(standing.roll).toBe(part);
+      expect(standing.ride).toEqual(loadCase(state, road.setup));
+      expect(standing.cornerPart).toBe(part);
     }
     standing.scrub(1.7);
-    expect(standing.roll).toBe(1);
+    expect(standing.cornerPart).toBe(1);
     standing.scrub(null);
     expect(standing.state).toBe('riderUp');
     expect(standing.live?.stance.travel.rear).toBeCloseTo(before?.rear ?? NaN, 8);
     standing.scrub(0.4);
-    standing.choose('onGas');
-    expect(standing.roll).toBeNull();
+    standing.choose('accelerating');
+    expect(standing.cornerPart).toBeNull();
   });
 
   it('begins from where the state rested last: a small change takes few rounds', () => {
     const { session, standing } = begun();
-    standing.choose('onBrakes');
+    standing.choose('braking');
     const cold = standing.live?.stance.balance?.rounds ?? 0;
-    session.preview((from) => setDial(from, 'riderMass', 78.2));
+    session.preview((from) => setAdjuster(from, 'riderMass', 78.2));
     const warm = standing.live?.stance.balance?.rounds ?? Infinity;
     expect(warm).toBeLessThan(cold);
     expect(warm).toBeLessThanOrEqual(3);
-    expect(standing.nearOf('onBrakes')).toEqual(standing.live?.stance.travel);
-    expect(standing.nearOf('onGas')).toBeUndefined();
+    expect(standing.nearOf('braking')).toEqual(standing.live?.stance.travel);
+    expect(standing.nearOf('accelerating')).toBeUndefined();
   });
 
-  it('stays on the same rest while a dial turns, where a falling rate leaves the bike two', () => {
+  it('stays on the same rest while an adjuster turns, where a falling rate leaves the bike two', () => {
     const stroke = [0, 21, 35, 42, 49, 62];
     const travelTable = [0, 30, 60, 90, 110, 130].map((wheelTravel, i) => ({
       wheelTravel,
@@ -73,7 +73,7 @@ describe('a standing bike', () => {
     const { session, standing } = begun({ ...road, bike, setup, baseline: { bike, setup } });
     standing.choose('riderUp');
     for (let mass = 140; mass >= 80; mass -= 5) {
-      session.preview((from) => setDial(from, 'riderMass', mass));
+      session.preview((from) => setAdjuster(from, 'riderMass', mass));
       expect(standing.live?.stance.travel.rear, `${mass} kg`).toBeGreaterThan(90);
     }
     session.commitDraft('Rider mass');
@@ -86,10 +86,10 @@ describe('a standing bike', () => {
 
   it('knows nothing of one bike’s rest when another is opened', () => {
     const { session, standing } = begun();
-    standing.choose('onGas');
+    standing.choose('accelerating');
     standing.choose('riderUp');
     session.open(track);
-    expect(standing.nearOf('onGas')).toBeUndefined();
+    expect(standing.nearOf('accelerating')).toBeUndefined();
     const alone = standBike(track.bike, track.setup, 'riderUp');
     expect(standing.live?.stance.travel).toEqual(alone.ok ? alone.travel : null);
   });
@@ -97,23 +97,23 @@ describe('a standing bike', () => {
   it('keeps the last good picture while the state cannot be, compared with the baseline in the same state', () => {
     const { session, standing } = begun();
     standing.choose('riderUp');
-    session.commit((from) => setDial(from, 'shockLength', 4), 'Shock length');
-    session.commit((from) => setDial(from, 'gas', 1.5), 'Gas');
+    session.commit((from) => setAdjuster(from, 'shockLength', 4), 'Shock length');
+    session.commit((from) => setAdjuster(from, 'gas', 1.5), 'Gas');
     const shown = standing.live;
-    standing.choose('onGas');
+    standing.choose('accelerating');
     expect(standing.problem).toMatchObject({ reason: 'frontLifts', found: 1.5 });
-    expect(standing.dialInTheWay).toBe('gas');
+    expect(standing.adjusterInTheWay).toBe('gas');
     // The bike before the last change stood in this state.
     expect(standing.undoHelps).toBe(true);
-    session.commit((from) => setDial(from, 'forkPreload', 18), 'Fork preload');
+    session.commit((from) => setAdjuster(from, 'forkPreload', 18), 'Fork preload');
     expect(standing.undoHelps).toBe(false);
     expect(standing.live).toBe(shown);
     const was = standBike(road.bike, road.setup, 'riderUp');
     expect(standing.baseline?.stance.travel.rear).toBeCloseTo(was.ok ? was.travel.rear : NaN, 8);
-    session.commit((from) => setDial(from, 'gas', 0.5), 'Gas');
+    session.commit((from) => setAdjuster(from, 'gas', 0.5), 'Gas');
     expect(standing.problem).toBeNull();
-    expect(standing.dialInTheWay).toBeNull();
-    expect(standing.live?.asked.state).toBe('onGas');
+    expect(standing.adjusterInTheWay).toBeNull();
+    expect(standing.live?.asked.state).toBe('accelerating');
   });
 
   it('without springs hangs on its stops where a state needs them, even if it never stood in another', () => {
@@ -123,22 +123,22 @@ describe('a standing bike', () => {
     standing.choose('midCorner');
     session.open(springless);
     expect(standing.problem).toMatchObject({ reason: 'rateNotAboveZero', end: 'rear' });
-    expect(standing.dialInTheWay).toBe('shockSpringRate');
+    expect(standing.adjusterInTheWay).toBe('shockSpringRate');
     expect(standing.live?.asked.state).toBe('toppedOut');
     expect(standing.live?.setup).toBe(setup);
-    session.commit((from) => setDial(from, 'shockSpringRate', 130), 'Shock spring rate');
+    session.commit((from) => setAdjuster(from, 'shockSpringRate', 130), 'Shock spring rate');
     expect(standing.live?.stance.balance).toBeDefined();
   });
 
   it('stands a bike that is not the present one in the same way, such as the one a hand took hold of', () => {
     const { session, standing } = begun();
     standing.scrub(0.3);
-    session.preview((from) => setDial(from, 'shockLength', 5));
+    session.preview((from) => setAdjuster(from, 'shockLength', 5));
     const found = standing.stand(session.history.present);
     expect('stance' in found ? found.setup.shockLength : null).toBe(0);
     expect(standing.live?.setup.shockLength).toBe(5);
     session.cancel();
     session.commit((from) => solved(setBaseline(from)), 'Set as baseline');
-    expect(standing.baseline?.asked.roll).toBe(0.3);
+    expect(standing.baseline?.asked.cornerPart).toBe(0.3);
   });
 });

@@ -1,28 +1,28 @@
 /** The bike on its wheels: live, as baseline and as before the last change, with every reading and the reasons. */
-import type { NoStand } from '../core/springs/no-stand.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
 import { why, type Why } from '../core/effects/why.ts';
-import { readingsOf } from '../core/readings/all-readings.ts';
+import { readingsOf } from '../words/worded-readings.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
-import type { DialKey, Setup } from '../core/chassis/setup.ts';
-import { dialToTurn } from '../core/springs/dial-to-turn.ts';
-import { machine } from '../core/springs/machine.ts';
-import type { RideCase } from '../core/springs/ride-case.ts';
-import { rideCase, type RideState } from '../core/springs/ride-state.ts';
-import { rollCase } from '../core/springs/roll.ts';
-import { standRide, type StandingBike } from '../core/springs/stand-bike.ts';
-import type { Travel } from '../core/springs/stance.ts';
+import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
+import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
+import { machine } from '../core/standing/machine.ts';
+import type { LoadCase } from '../core/riding/load-case.ts';
+import { loadCase, type RideState } from '../core/riding/ride-state.ts';
+import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
+import { standRide, type StandingBike } from '../core/riding/stand-bike.ts';
+import type { Travel } from '../core/standing/stance.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';
-import type { Dialled } from '../document/document.ts';
+import type { BikeWithSetup } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 
-/** In which way a bike is read: in a state, or at a part of the roll from braking to the exit, 0 to 1. */
+/** In which way a bike is read: in a state, or at a part of the corner sequence from braking to the exit, 0 to 1. */
 interface Asked {
   readonly state: RideState;
-  readonly roll: number | null;
+  readonly cornerPart: number | null;
 }
 
 /** A standing bike with what it was made of. */
-export interface Stood extends Dialled {
+export interface Stood extends BikeWithSetup {
   readonly asked: Asked;
   readonly stance: StandingBike;
 }
@@ -34,11 +34,11 @@ export interface ReadingRow {
   readonly baseline: number | AbsentReason;
 }
 
-function caseOf({ state, roll }: Asked, setup: Setup): RideCase {
-  return roll === null ? rideCase(state, setup) : rollCase(roll, setup);
+function caseOf({ state, cornerPart }: Asked, setup: Setup): LoadCase {
+  return cornerPart === null ? loadCase(state, setup) : cornerSequenceCase(cornerPart, setup);
 }
 
-function stood({ bike, setup }: Dialled, asked: Asked, near?: Travel): Stood | NoStand {
+function stood({ bike, setup }: BikeWithSetup, asked: Asked, near?: Travel): Stood | NoStand {
   const made = machine(bike, setup);
   const found = made.ok ? standRide(made, caseOf(asked, setup), near) : made;
   return found.ok ? { bike, setup, asked, stance: found } : found;
@@ -57,12 +57,12 @@ function metric(reading: Reading, stance: StandingBike): number | AbsentReason {
 export class Standing {
   readonly #session: BikeSession;
   #state = $state<RideState>('toppedOut');
-  #roll = $state<number | null>(null);
+  #cornerPart = $state<number | null>(null);
   /** The present bike as it was last stood, so that the picture need not stand it again; plain data, nothing derives from it. */
-  #stoodNow: (Dialled & { readonly asked: Asked; readonly found: Stood | NoStand }) | null = null;
+  #stoodNow: (BikeWithSetup & { readonly asked: Asked; readonly found: Stood | NoStand }) | null = null;
   /** Where each state came to rest last: looked at first, which is quick and stays on the same rest during a drag. */
   #near: Partial<Record<RideState, Travel>> = {};
-  #rollNear: Travel | undefined;
+  #cornerNear: Travel | undefined;
   #opened = -1;
   /** The bike as it last stood, in whatever state: what is shown while the present one cannot. */
   #lastStood = $state.raw<Stood | null>(null);
@@ -76,7 +76,7 @@ export class Standing {
   /** Why the present bike has no pose; null when it stands. */
   readonly problem: NoStand | null = $derived(isStood(this.#found) ? null : this.#found);
   readonly #toppedOut: Stood | NoStand = $derived.by(() =>
-    stood({ bike: this.#bike, setup: this.#setup }, { state: 'toppedOut', roll: null }),
+    stood({ bike: this.#bike, setup: this.#setup }, { state: 'toppedOut', cornerPart: null }),
   );
   /** The bike to show: the present one; while it has no pose the last that stood; then it as it hangs. */
   readonly #own: Stood | null = $derived.by(() => {
@@ -85,9 +85,11 @@ export class Standing {
   });
   // The baseline is read in the way in which the bike that is shown is read, or the two could not be compared.
   readonly #shownState = $derived.by(() => this.#own?.asked.state ?? this.#state);
-  readonly #shownRoll = $derived.by(() => (this.#own === null ? this.#roll : this.#own.asked.roll));
+  readonly #shownCornerPart = $derived.by(() =>
+    this.#own === null ? this.#cornerPart : this.#own.asked.cornerPart,
+  );
   readonly #baseline: Stood | NoStand = $derived.by(() =>
-    stood(this.#baselineOf, { state: this.#shownState, roll: this.#shownRoll }),
+    stood(this.#baselineOf, { state: this.#shownState, cornerPart: this.#shownCornerPart }),
   );
   readonly baseline: Stood | null = $derived(isStood(this.#baseline) ? this.#baseline : null);
   /** The bike to show; the baseline when the present one never stood. */
@@ -97,20 +99,20 @@ export class Standing {
     const found = before === null ? null : this.stand(before);
     return isStood(found) ? found : null;
   });
-  /** The ride state that is chosen; while the roll goes on, the one to come back to. */
+  /** The ride state that is chosen; while the corner sequence goes on, the one to come back to. */
   readonly state: RideState = $derived(this.#state);
-  /** Where on the roll from braking to the exit the bike is read, 0 to 1; null while it is read in its state. */
-  readonly roll: number | null = $derived(this.#roll);
+  /** Where on the corner sequence from braking to the exit the bike is read, 0 to 1; null while it is read in its state. */
+  readonly cornerPart: number | null = $derived(this.#cornerPart);
   /** What is asked of the present bike. */
-  readonly ride: RideCase = $derived.by(() => caseOf(this.#asked(), this.#setup));
+  readonly ride: LoadCase = $derived.by(() => caseOf(this.#asked(), this.#setup));
 
   /** Whether going one step back may help: the bike stood before the last change, or its parts cannot meet at all. */
   readonly undoHelps: boolean = $derived.by(
     () => this.#session.canUndo && (this.#before !== null || !isStood(this.#toppedOut)),
   );
-  /** The dial whose value stands in the way; null when nothing does, or no dial's value. */
-  readonly dialInTheWay: DialKey | null = $derived.by(() =>
-    this.problem === null ? null : dialToTurn(this.problem, this.ride, this.#setup),
+  /** The adjuster whose value stands in the way; null when nothing does, or no adjuster's value. */
+  readonly adjusterInTheWay: AdjusterKey | null = $derived.by(() =>
+    this.problem === null ? null : adjusterToTurn(this.problem, this.ride, this.#setup),
   );
 
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
@@ -140,32 +142,32 @@ export class Standing {
     session.whenSettled((document) => this.#settle(document));
   }
 
-  /** Reads the bike in a ride state; the roll, if it goes on, ends. */
+  /** Reads the bike in a ride state; the cornerPart, if it goes on, ends. */
   choose(state: RideState): void {
     this.#state = state;
-    this.#roll = null;
+    this.#cornerPart = null;
     this.#settle(this.#session.document);
   }
 
-  /** Reads the bike at a part of the roll, 0 to 1; null ends the roll where it began, in the state chosen. */
+  /** Reads the bike at a part of the cornerPart, 0 to 1; null ends the corner sequence where it began, in the state chosen. */
   scrub(part: number | null): void {
-    this.#roll = part === null ? null : Math.min(1, Math.max(0, part));
+    this.#cornerPart = part === null ? null : Math.min(1, Math.max(0, part));
     this.#settle(this.#session.document);
   }
 
   /** A bike as it stands in what is asked of it now, or why it does not. */
-  stand(dialled: Dialled): Stood | NoStand {
+  stand(asSet: BikeWithSetup): Stood | NoStand {
     const now = this.#stoodNow;
     const asked = this.#asked();
-    const { state, roll } = asked;
+    const { state, cornerPart } = asked;
     if (
-      now?.bike === dialled.bike &&
-      now.setup === dialled.setup &&
+      now?.bike === asSet.bike &&
+      now.setup === asSet.setup &&
       now.asked.state === state &&
-      now.asked.roll === roll
+      now.asked.cornerPart === cornerPart
     )
       return now.found;
-    return stood(dialled, asked, roll === null ? this.#near[state] : this.#rollNear);
+    return stood(asSet, asked, cornerPart === null ? this.#near[state] : this.#cornerNear);
   }
 
   /** Where a state of this bike came to rest last; undefined when it never did. */
@@ -174,12 +176,12 @@ export class Standing {
   }
 
   /** Stands a bike that is shown from now on, and remembers where it came to rest. */
-  #settle(document: Dialled): void {
+  #settle(document: BikeWithSetup): void {
     if (this.#opened !== this.#session.opened) {
       this.#opened = this.#session.opened;
       this.#stoodNow = null;
       this.#near = {};
-      this.#rollNear = undefined;
+      this.#cornerNear = undefined;
       this.#lastStood = null;
     }
     const { bike, setup } = document;
@@ -188,11 +190,11 @@ export class Standing {
     this.#stoodNow = { bike, setup, asked, found };
     if (!isStood(found)) return;
     this.#lastStood = found;
-    if (asked.roll === null) this.#near[asked.state] = found.stance.travel;
-    else this.#rollNear = found.stance.travel;
+    if (asked.cornerPart === null) this.#near[asked.state] = found.stance.travel;
+    else this.#cornerNear = found.stance.travel;
   }
 
   #asked(): Asked {
-    return { state: this.#state, roll: this.#roll };
+    return { state: this.#state, cornerPart: this.#cornerPart };
   }
 }

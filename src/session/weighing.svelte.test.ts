@@ -2,9 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { scaleReadings, wholeOf, type Raising } from '../../tests/support/scale-readings.ts';
 import { STANDARD_GRAVITY } from '../core/units/convert.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
-import type { HeldState, WeighedBike } from '../core/springs/weighed-bike.ts';
-import type { Bike } from '../core/chassis/bike.ts';
+import { standBike } from '../core/riding/stand-bike.ts';
+import type { HeldState, WeighedBike } from '../core/weighing/weighed-bike.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { newDocument, type BikeDocument } from '../document/document.ts';
 import { BikeSession } from './bike-session.svelte.ts';
@@ -39,7 +39,7 @@ function held(document: BikeDocument, state: HeldState, fuelMass = document.setu
 }
 
 /** The weigh-in of the real bike, told to a page on which the bike has the believed mass and centre. */
-function weighed(raising: Raising, state: HeldState = 'bikeAlone', fuel?: number) {
+function weighed(raising: Raising, state: HeldState = 'noRider', fuel?: number) {
   const session = new BikeSession(newDocument(BELIEVED, REAL.setup));
   const weighing = new Weighing(session);
   weighing.raise(raising.raised);
@@ -59,7 +59,7 @@ function outcome({ outcome: found }: Weighing): WeighedBike {
 describe('a weigh-in', () => {
   it.each(RAISINGS)('gives the mass and the centre back, %j', (raising) => {
     const { whole, sprungMass, sprungCentre } = outcome(weighed(raising).weighing);
-    const real = wholeOf(held(REAL, 'bikeAlone'));
+    const real = wholeOf(held(REAL, 'noRider'));
     const { frame } = REAL.bike;
     for (const [found, expected] of [
       [whole.mass, real.mass],
@@ -72,7 +72,7 @@ describe('a weigh-in', () => {
       expect(Math.abs(found - expected)).toBeLessThan(1e-6);
   });
 
-  it.each(['toppedOut', 'asDialled'] as const)('gives them back of a bike held %s', (state) => {
+  it.each(['toppedOut', 'travelByHand'] as const)('gives them back of a bike held %s', (state) => {
     const { sprungMass, sprungCentre } = outcome(weighed(RAISINGS[0], state).weighing);
     const { frame } = REAL.bike;
     expect(Math.abs(sprungMass - frame.sprungMass)).toBeLessThan(1e-6);
@@ -80,8 +80,8 @@ describe('a weigh-in', () => {
     expect(Math.abs(sprungCentre.y - frame.sprungCentre.y)).toBeLessThan(1e-6);
   });
 
-  it('takes the fuel that was in the tank away again, whatever the dial says', () => {
-    const { weighing } = weighed(RAISINGS[0], 'bikeAlone', 3.5);
+  it('takes the fuel that was in the tank away again, whatever the adjuster says', () => {
+    const { weighing } = weighed(RAISINGS[0], 'noRider', 3.5);
     expect(weighing.fuel).toBe(3.5);
     expect(REAL.setup.fuelMass).not.toBe(3.5);
     expect(outcome(weighing).sprungMass).toBeCloseTo(REAL.bike.frame.sprungMass, 7);
@@ -101,7 +101,7 @@ describe('a weigh-in', () => {
     expect(session.history.past).toHaveLength(1);
     expect(session.undoLabel).toBe('Weighed');
     expect(weighing.isUsed).toBe(true);
-    const on = standBike(session.document.bike, session.document.setup, 'bikeAlone');
+    const on = standBike(session.document.bike, session.document.setup, 'noRider');
     if (!on.ok || on.balance === undefined) throw new Error('no balance');
     expect(on.balance.loads.frontLoad / STANDARD_GRAVITY).toBeCloseTo(front, 6);
     expect(on.balance.loads.rearLoad / STANDARD_GRAVITY).toBeCloseTo(rear, 6);
@@ -241,7 +241,7 @@ describe('figures that cannot be', () => {
     const { setup } = REAL;
     session.open(newDocument(BELIEVED, { ...setup, forkSpringRate: 0, shockSpringRate: 0 }));
     expect(outcome(weighing).sprungMass).toBeCloseTo(REAL.bike.frame.sprungMass, 7);
-    weighing.held = 'bikeAlone';
+    weighing.held = 'noRider';
     expect(weighing.outcome).toMatchObject({ ok: false });
     expect(weighing.lengths).not.toBeNull();
   });

@@ -1,10 +1,10 @@
 /** The weigh-in on the page: what was read and measured, what it says of the bike, and saving that as one edit. */
-import type { Bike } from '../core/chassis/bike.ts';
-import type { NoStand } from '../core/springs/no-stand.ts';
-import { standBike } from '../core/springs/stand-bike.ts';
-import type { Stance } from '../core/springs/stance.ts';
-import { weighedBike, type HeldState, type WeighedBike } from '../core/springs/weighed-bike.ts';
-import type { Measured, WeighIn } from '../core/springs/weigh-in.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import { standBike } from '../core/riding/stand-bike.ts';
+import type { Stance } from '../core/standing/stance.ts';
+import { weighedBike, type HeldState, type WeighedBike } from '../core/weighing/weighed-bike.ts';
+import type { Measured, WeighIn } from '../core/weighing/weigh-in.ts';
 import { setBikeField, type Edited } from '../document/edits.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 
@@ -53,39 +53,39 @@ export class Weighing {
   raised = $state<WeighedEnd>('rear');
   /** Whose scale was read with the axle raised. */
   read = $state<WeighedEnd>('front');
-  held = $state<HeldState>('bikeAlone');
+  held = $state<HeldState>('noRider');
   /** Lengths as measured, mm; null for the bike's own. */
   readonly typed = $state<Record<OwnLength, number | null>>({
     wheelbase: null,
     frontRadius: null,
     rearRadius: null,
   });
-  /** Fuel in the tank, kg; null for what its dial says. */
+  /** Fuel in the tank, kg; null for what its adjuster says. */
   typedFuel = $state<number | null>(null);
   /** Within which the true value lies 19 times out of 20, kg and mm. */
   scaleError = $state(FIRST_SCALE_ERROR);
   lengthError = $state(FIRST_LENGTH_ERROR);
 
   /** The committed bike: while a hand drags, the weigh-in waits. */
-  readonly #dialled = $derived.by(() => this.#session.history.present);
-  readonly fuel: number = $derived.by(() => this.typedFuel ?? this.#dialled.setup.fuelMass);
+  readonly #asSet = $derived.by(() => this.#session.history.present);
+  readonly fuel: number = $derived.by(() => this.typedFuel ?? this.#asSet.setup.fuelMass);
   /** The first figure that is still to be read; null when all are there. */
   readonly missing: WeighedKey | null = $derived(TO_READ.find((key) => this.figures[key] === 0) ?? null);
   /** What the weigh-in says, or why it says nothing; null while a figure is missing. */
   readonly outcome: WeighedBike | NoStand | null = $derived.by(() => {
     if (this.missing !== null) return null;
-    const { bike, setup } = this.#dialled;
+    const { bike, setup } = this.#asSet;
     return weighedBike(bike, setup, this.held, this.fuel, (on) => this.#given(on));
   });
   /** The bike as it was held, for its own lengths; null while it cannot stand so. */
   readonly on: Stance | null = $derived.by(() => {
     const { outcome } = this;
     if (outcome !== null && outcome.ok) return outcome.on;
-    const { bike, setup } = this.#dialled;
-    const dialled = { ...setup, fuelMass: this.fuel };
-    const held = standBike(bike, dialled, this.held);
+    const { bike, setup } = this.#asSet;
+    const asSet = { ...setup, fuelMass: this.fuel };
+    const held = standBike(bike, asSet, this.held);
     if (held.ok) return held;
-    const hanging = standBike(bike, dialled, 'toppedOut');
+    const hanging = standBike(bike, asSet, 'toppedOut');
     return hanging.ok ? hanging : null;
   });
   /** The lengths that are reckoned with, mm: as measured, else the bike's own; null without a bike. */
@@ -117,7 +117,7 @@ export class Weighing {
   readonly isUsed: boolean = $derived.by(() => {
     const { outcome } = this;
     if (outcome === null || !outcome.ok) return false;
-    const { frame } = this.#dialled.bike;
+    const { frame } = this.#asSet.bike;
     const { mass, centre } = kept(outcome);
     return (
       frame.sprungMass === mass && frame.sprungCentre.x === centre.x && frame.sprungCentre.y === centre.y

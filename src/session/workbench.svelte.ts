@@ -5,9 +5,9 @@ import { constructionAt } from '../scene/construction-hit.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
-import type { DialKey } from '../core/chassis/setup.ts';
-import { dialOf } from '../core/springs/dials.ts';
-import type { RideState } from '../core/springs/ride-state.ts';
+import type { AdjusterKey } from '../core/adjusters/setup.ts';
+import { adjusterOf } from '../core/standing/all-adjusters.ts';
+import type { RideState } from '../core/riding/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
@@ -20,11 +20,11 @@ import { Mode } from './mode.svelte.ts';
 import { Moving } from './moving.svelte.ts';
 import { Preferences } from './preferences.svelte.ts';
 import { Riding } from './riding.svelte.ts';
-import { Rolling } from './rolling.svelte.ts';
+import { CornerSequence } from './corner-sequence.svelte.ts';
 import { Springs } from './springs.svelte.ts';
 import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
-import { StandView } from './stand-view.svelte.ts';
+import { SideView } from './side-view.svelte.ts';
 import { Weighing } from './weighing.svelte.ts';
 
 /** How near a tap must be to a line to choose it, px. */
@@ -35,7 +35,7 @@ export class Workbench {
   readonly standing: Standing;
   readonly preferences = new Preferences();
   readonly mode = new Mode();
-  readonly stand = new StandView();
+  readonly stand = new SideView();
   readonly drawing: Drawing;
   readonly handles: Handles;
   readonly moving: Moving;
@@ -43,7 +43,7 @@ export class Workbench {
   readonly sprockets: Sprockets;
   readonly announcer: Announcer;
   readonly riding: Riding;
-  readonly rolling: Rolling;
+  readonly cornerSequence: CornerSequence;
   readonly chain: Chain;
   readonly curves: Curves;
   readonly springs: Springs;
@@ -69,7 +69,7 @@ export class Workbench {
     this.announcer.remember();
     this.riding = new Riding(this.session, this.standing);
     this.drawing.ghosts = () => this.riding.ghostBikes;
-    this.rolling = new Rolling(this.standing, this.moving, this.announcer);
+    this.cornerSequence = new CornerSequence(this.standing, this.moving, this.announcer);
     this.chain = new Chain(this.session, this.standing);
     this.springs = new Springs(this.session, this.preferences, this.announcer);
     this.weighing = new Weighing(this.session);
@@ -110,9 +110,9 @@ export class Workbench {
       this.mode.chosenPoint = this.armedPoint === target.key ? null : target.key;
   }
 
-  /** Reads the bike in another ride state; a roll ends. */
+  /** Reads the bike in another ride state; a corner sequence ends. */
   ride(state: RideState): void {
-    this.rolling.stop();
+    this.cornerSequence.stop();
     this.moving.restore();
     this.standing.choose(state);
     this.announcer.settled(performance.now());
@@ -132,12 +132,12 @@ export class Workbench {
     this.announcer.settled(performance.now());
   }
 
-  /** Goes to a dial, wherever on the page it is; its group opens. */
-  showDial(key: DialKey): void {
-    this.mode.change('dials');
+  /** Goes to an adjuster, wherever on the page it is; its group opens. */
+  showAdjuster(key: AdjusterKey): void {
+    this.mode.change('adjusters');
     this.measuring.clear();
-    this.preferences.openDials([dialOf(key).group], true);
-    this.mode.wantedDial = { key };
+    this.preferences.openAdjusters([adjusterOf(key).group], true);
+    this.mode.wantedAdjuster = { key };
   }
 
   /** Lights the construction of a reading; the same reading again puts it out. */
@@ -170,10 +170,10 @@ export class Workbench {
 
   /** Another bike takes the page and is fitted into the window. */
   open(document: BikeDocument): void {
-    this.rolling.end(performance.now());
+    this.cornerSequence.end(performance.now());
     this.moving.restore();
     this.measuring.clear();
-    this.mode.change('dials');
+    this.mode.change('adjusters');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
     this.weighing.clear();

@@ -23,9 +23,9 @@ function start(): BikeDocument {
   return opened.value.document;
 }
 
-const withFork = (forkHeight: number): BikeDocument => {
+const withFork = (forkTubes: number): BikeDocument => {
   const document = start();
-  return { ...document, setup: { ...document.setup, forkHeight } };
+  return { ...document, setup: { ...document.setup, forkTubes } };
 };
 
 interface Tab {
@@ -70,7 +70,7 @@ async function storedFork(store: BikeStore): Promise<number | null> {
   const loaded = await store.load('bike');
   if (!loaded.ok || loaded.value === null) return null;
   const opened = openDocument(loaded.value.text);
-  return opened.ok ? opened.value.document.setup.forkHeight : null;
+  return opened.ok ? opened.value.document.setup.forkTubes : null;
 }
 
 describe('when it saves', () => {
@@ -222,7 +222,7 @@ describe('two tabs on one bike', () => {
     expect(revisions.ok && revisions.value.map((each) => each.writer).sort()).toEqual(['a', 'b']);
     const latestOfA = revisions.ok ? revisions.value.find((each) => each.writer === 'a') : undefined;
     const opened = openDocument(latestOfA?.text ?? '');
-    expect(opened.ok && opened.value.document.setup.forkHeight).toBe(104);
+    expect(opened.ok && opened.value.document.setup.forkTubes).toBe(104);
   });
 
   it('is no conflict when one tab opened what the other saved, or when both say the same', async () => {

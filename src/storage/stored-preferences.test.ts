@@ -2,11 +2,13 @@
 import { expect, it } from 'vitest';
 import { readPreferences } from './stored-preferences.ts';
 
-it('keeps the groups of dials that are open, all of them folded too, and nothing that is no list of names', () => {
-  expect(readPreferences({ openDials: ['gearing', 'load'] })).toEqual({ openDials: ['gearing', 'load'] });
-  expect(readPreferences({ openDials: [] })).toEqual({ openDials: [] });
+it('keeps the groups of adjusters that are open, all of them folded too, and nothing that is no list of names', () => {
+  expect(readPreferences({ openAdjusters: ['gearing', 'load'] })).toEqual({
+    openAdjusters: ['gearing', 'load'],
+  });
+  expect(readPreferences({ openAdjusters: [] })).toEqual({ openAdjusters: [] });
   for (const odd of ['gearing', [3], { 0: 'gearing' }, null])
-    expect(readPreferences({ openDials: odd })).toEqual({});
+    expect(readPreferences({ openAdjusters: odd })).toEqual({});
 });
 
 it('takes of stored preferences what can be used and leaves out the rest', () => {

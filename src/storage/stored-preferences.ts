@@ -23,10 +23,13 @@ const fields = {
   ratesRear: rates,
   snapping: v.boolean(),
   sagUse: v.picklist(['road', 'track', 'offRoad']),
-  openDials: names,
+  openAdjusters: names,
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };
+
+/** What a preference was kept under until lately. */
+const FORMER_KEYS: Readonly<Record<string, string>> = { openAdjusters: 'openDials' };
 
 type Fields = typeof fields;
 export type StoredPreferences = { readonly [K in keyof Fields]?: v.InferOutput<Fields[K]> };
@@ -36,7 +39,7 @@ export function readPreferences(stored: unknown): StoredPreferences {
   if (typeof stored !== 'object' || stored === null) return {};
   const given = new Map<string, unknown>(Object.entries(stored));
   const usable = Object.entries(fields).flatMap(([key, field]) => {
-    const read = v.safeParse(field, given.get(key));
+    const read = v.safeParse(field, given.get(key) ?? given.get(FORMER_KEYS[key] ?? ''));
     return read.success ? [[key, read.output]] : [];
   });
   // Each value has passed the validator of its own key.

@@ -12,7 +12,7 @@ const GOAL_MS = 10;
 /** The tab with a hand on it: moves along the axis, kept curves and ride states beside the present one. */
 const MOVES = 120;
 const KEPT = 3;
-const STATES = ['Rider up', 'On the gas', 'Mid-corner'];
+const STATES = ['Rider on board', 'Accelerating', 'Mid-corner'];
 const AXES = ['Rear travel', 'Shock preload', 'Rear sprocket'];
 
 function figures(times: readonly number[]): { least: number; p50: number; p95: number } {
@@ -86,7 +86,7 @@ async function tab(browser: Browser, address: string): Promise<string[]> {
   const told: string[] = [];
   const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
   await page.goto(address);
-  await page.getByRole('group', { name: 'Below the Stand' }).getByText('Curves', { exact: true }).click();
+  await page.getByRole('group', { name: 'Below the side view' }).getByText('Curves', { exact: true }).click();
   const panel = page.getByRole('region', { name: 'Curves', exact: true });
   const against = panel.getByRole('combobox', { name: 'Against' });
   await against.selectOption({ label: 'Rear sprocket' });

@@ -16,7 +16,7 @@ const SIZES = [
   { width: 1920, height: 1080 },
 ];
 const DRAGS = [
-  { name: 'grip of the shock length', mode: 'Dials', handle: 'grip-shockLength' },
+  { name: 'grip of the shock length', mode: 'Adjusters', handle: 'grip-shockLength' },
   { name: 'steering head', mode: 'Edit', handle: 'point-steeringHead' },
   { name: 'seat mark', mode: 'Edit', handle: 'point-seat' },
 ];
@@ -118,7 +118,7 @@ async function measured(browser: Browser, address: string): Promise<string[]> {
       const page = await context.newPage();
       await page.addInitScript(note);
       await page.goto(address);
-      const modes = page.getByRole('group', { name: 'A hand on the Stand' });
+      const modes = page.getByRole('group', { name: 'A hand on the side view' });
       await modes.getByText(mode, { exact: true }).click();
       const { work, painted, frames, cpuMs } = await drag(page, handle);
       await context.close();

@@ -1,8 +1,8 @@
 /** How fast a pose with its readings is, against two general solvers that find the same pose in the same run. */
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import type { Reading } from '../../src/core/readings/reading.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
 import { constraintSolver } from '../support/constraint-solver.ts';
 import { dampedNewton } from '../support/damped-newton.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
@@ -23,9 +23,9 @@ const OF_THE_POINTS: readonly string[] = [
   'trail',
   'wheelbase',
   'pivotHeight',
-  'countershaftHeight',
+  'frontSprocketHeight',
   'centreHeight',
-  'topRunAngle',
+  'upperRunAngle',
   'squatAngle',
 ];
 const POINT_READINGS = READINGS.filter(({ key }) => OF_THE_POINTS.includes(key));
@@ -60,7 +60,7 @@ const most = (errors: number[]): string => Math.max(...errors).toExponential(1);
 
 export default async function pose(): Promise<string[]> {
   const parts = made();
-  const setups = TRAVELS.map((_, i) => ({ ...plainSetup, forkHeight: i / 10, shockLength: i / 25 }));
+  const setups = TRAVELS.map((_, i) => ({ ...plainSetup, forkTubes: i / 10, shockLength: i / 25 }));
   const poseOnly = timed((i) => stood(parts, TRAVELS[i % 100]).rake);
   const sameJob = timed((i) => read(POINT_READINGS, stood(parts, TRAVELS[i % 100])));
   const fromTravel = timed((i) => read(READINGS, stood(parts, TRAVELS[i % 100])));

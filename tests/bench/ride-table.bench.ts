@@ -1,7 +1,7 @@
 /** How long the whole table of the Ride panel takes: seven states of the bike and seven of its baseline. */
 import { rideFigures, rideTable, type RideRow } from '../../src/core/effects/ride-table.ts';
-import type { RideState } from '../../src/core/springs/ride-state.ts';
-import type { Travel } from '../../src/core/springs/stance.ts';
+import type { RideState } from '../../src/core/riding/ride-state.ts';
+import type { Travel } from '../../src/core/standing/stance.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { timed } from '../support/timed.ts';
 

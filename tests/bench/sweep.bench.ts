@@ -1,4 +1,4 @@
-/** How long a curve of 201 places takes for four setups together, against travel and against a dial. */
+/** How long a curve of 201 places takes for four setups together, against travel and against an adjuster. */
 import { curveOf, sweep, type SweepAxis } from '../../src/core/effects/sweep.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
@@ -11,14 +11,14 @@ const PLACES = 201;
 const AXES: readonly { name: string; axis: SweepAxis; from: number; to: number }[] = [
   { name: 'rear travel', axis: { kind: 'travel', end: 'rear' }, from: 0, to: 130 },
   { name: 'both travels', axis: { kind: 'travel', end: 'both', frontPerRear: 0.9 }, from: 0, to: 130 },
-  { name: 'shock length', axis: { kind: 'dial', dial: 'shockLength' }, from: -15, to: 15 },
+  { name: 'shock length', axis: { kind: 'adjuster', adjuster: 'shockLength' }, from: -15, to: 15 },
 ];
 
 export default function sweeps(): string[] {
   return AXES.map(({ name, axis, from, to }) => {
     const curves = (i: number) =>
       [14, 15, 16, 17].map((frontTeeth) => {
-        const setup = { ...plainSetup, frontTeeth, forkHeight: (i % 100) / 10 };
+        const setup = { ...plainSetup, frontTeeth, forkTubes: (i % 100) / 10 };
         const travel = { front: 40, rear: 40 };
         return curveOf(sweep({ bike: plainBike, setup, travel, axis, from, to, count: PLACES }), antiSquat);
       });

@@ -1,11 +1,11 @@
 /** What axe, which knows the web's accessibility rules, finds on the page's views. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { dialOf } from '../../src/core/springs/dials.ts';
-import { chainDial, FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
-import { openRide, rollSlider } from './support/ride.ts';
-import { chooseMode, drawn, middleOf, openPage, zoomOutAt } from './support/stand.ts';
-import { toggleShown } from './support/stand-picture.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { chainAdjuster, FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
+import { openRide, cornerSlider } from './support/ride.ts';
+import { chooseMode, drawn, middleOf, openPage, zoomOutAt } from './support/side-view.ts';
+import { toggleShown } from './support/side-view-picture.ts';
 
 /** `part` limits the search to what has changed since the whole was searched, a rule to what a theme can break. */
 async function expectNothingSerious(page: Page, part?: string, rule?: string): Promise<void> {
@@ -59,18 +59,18 @@ test('S19: nothing serious while editing, where the page asks which point is mea
   await expectNothingSerious(page, 'section.stand');
 });
 
-test('S19: nothing serious among the dials with every group open, a chain put on and one that does not fit', async ({
+test('S19: nothing serious among the adjusters with every group open, a chain put on and one that does not fit', async ({
   page,
 }) => {
   await openPage(page);
-  await page.getByRole('button', { name: 'Open all dials' }).click();
-  await chainDial(page).getByText('By the chain').click();
-  await typeInto(page, dialOf('rearTeeth').label, '36');
-  await expect(chainDial(page).getByRole('alert')).toBeVisible();
-  await expectNothingSerious(page, '.dials');
+  await page.getByRole('button', { name: 'Open all adjusters' }).click();
+  await chainAdjuster(page).getByText('By the chain').click();
+  await typeInto(page, adjusterOf('rearTeeth').label, '36');
+  await expect(chainAdjuster(page).getByRole('alert')).toBeVisible();
+  await expectNothingSerious(page, '.adjusters');
   for (const theme of ['garage', 'sun']) {
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await expectNothingSerious(page, '.dials', 'color-contrast');
+    await expectNothingSerious(page, '.adjusters', 'color-contrast');
   }
 });
 
@@ -92,14 +92,14 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await typeInto(page, REAR_HEIGHT, '6');
     await typeInto(page, 'Gas', '1.5');
-    await page.getByRole('group', { name: 'Ride state' }).getByText('On the gas', { exact: true }).click();
+    await page.getByRole('group', { name: 'Ride state' }).getByText('Accelerating', { exact: true }).click();
     // All rules once; a theme can break contrast only.
     const rule = theme === 'paper' ? undefined : 'color-contrast';
     await expectNothingSerious(page, 'section.side', rule);
-    for (const part of ['States', 'Sag', 'Gas and brakes', 'Roll'] as const) {
+    for (const part of ['States', 'Sag', 'Gas and brakes', 'Corner sequence'] as const) {
       await openRide(page, part);
       await expectNothingSerious(page, 'section.ride', rule);
     }
-    await rollSlider(page).fill('30');
+    await cornerSlider(page).fill('30');
     await expectNothingSerious(page, 'section.ride', rule);
   });

@@ -14,8 +14,8 @@ import {
   undoButton,
   why,
 } from './support/panels.ts';
-import { chooseMode, handle, openPage, stand } from './support/stand.ts';
-import { inkOf, pictureText } from './support/stand-picture.ts';
+import { chooseMode, handle, openPage, stand } from './support/side-view.ts';
+import { inkOf, pictureText } from './support/side-view-picture.ts';
 
 const IMPOSSIBLE = [
   { group: 'Fork', label: 'Fork length', typed: '10' },
@@ -28,7 +28,7 @@ function advice(page: Page): Locator {
 }
 
 for (const { group, label, typed } of IMPOSSIBLE)
-  test(`${label} ${typed} cannot stand: the Stand says what to change, keeps the last bike dimmed, and undo brings all back`, async ({
+  test(`${label} ${typed} cannot stand: the side view says what to change, keeps the last bike dimmed, and undo brings all back`, async ({
     page,
   }) => {
     await openPage(page);
@@ -51,7 +51,7 @@ for (const { group, label, typed } of IMPOSSIBLE)
     await expectNoUndo(page);
   });
 
-test('the advice on the Stand undoes the change by itself', async ({ page }) => {
+test('the advice on the side view undoes the change by itself', async ({ page }) => {
   await openPage(page);
   await chooseMode(page, 'Edit');
   await page.getByText('Fork', { exact: true }).click();
@@ -61,7 +61,7 @@ test('the advice on the Stand undoes the change by itself', async ({ page }) => 
   await expect(field(page, 'Fork length')).toHaveValue('690.0');
 });
 
-test('a bike that cannot stand any more takes no drag, and the same dial brings it back', async ({
+test('a bike that cannot stand any more takes no drag, and the same adjuster brings it back', async ({
   page,
 }) => {
   await openPage(page);
@@ -89,7 +89,7 @@ test('undo goes back step by step by key and by button, named, and redo comes fo
   }
   expect(new Set(texts).size).toBe(STEPS + 1);
   await expect(undoButton(page)).toHaveAccessibleName(`Undo: ${REAR_HEIGHT}`);
-  await page.getByRole('heading', { name: 'Dials' }).click();
+  await page.getByRole('heading', { name: 'Adjusters' }).click();
   await page.evaluate(() => (document.activeElement as HTMLElement).blur());
   for (let step = STEPS - 1; step >= 0; step--) {
     if (step % 2 === 0) await undo(page);

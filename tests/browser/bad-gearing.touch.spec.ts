@@ -1,11 +1,11 @@
 /** Gearing that cannot be, on a phone: each tells why and the nearest that works, keeps what there was, and a tap mends it. */
 import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { dialOf } from '../../src/core/springs/dials.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { chain, chainRow, openChain } from './support/chain.ts';
 import { openCloseCountershaft } from './support/low-chain.ts';
-import { expectNoUndo, field, openDial, plain, typeInto, undoButton } from './support/panels.ts';
+import { expectNoUndo, field, openAdjuster, plain, typeInto, undoButton } from './support/panels.ts';
 import {
   openFilters,
   openSprockets,
@@ -14,13 +14,13 @@ import {
   sprockets,
   tryButton,
 } from './support/sprockets.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 import { choosePanel } from './support/touch.ts';
 
 const [{ bike, setup }] = DEMO_BIKES;
-const FRONT = dialOf('frontTeeth').label;
-const REAR = dialOf('rearTeeth').label;
-const AXLE = dialOf('axlePosition').label;
+const FRONT = adjusterOf('frontTeeth').label;
+const REAR = adjusterOf('rearTeeth').label;
+const AXLE = adjusterOf('axlePosition').label;
 
 /** Puts the chain on that is nearest to the axle's present place, and says of how many links it is. */
 async function putChainOn(page: Page): Promise<number> {
@@ -35,12 +35,12 @@ async function putChainOn(page: Page): Promise<number> {
   return links;
 }
 
-/** The advice over the Stand. */
+/** The advice over the side view. */
 function advice(page: Page) {
   return page.getByRole('application', { name: 'Side view of the bike' }).locator('.advice');
 }
 
-test('the pivot inside a sprocket: told among the dials, under the Stand and in the Chain tab, where a tap fits one that clears it', async ({
+test('the pivot inside a sprocket: told among the adjusters, under the side view and in the Chain tab, where a tap fits one that clears it', async ({
   page,
 }) => {
   await openPage(page);
@@ -56,8 +56,8 @@ test('the pivot inside a sprocket: told among the dials, under the Stand and in 
   const teeth = /\d+/.exec(await fit.innerText())?.[0] ?? '';
   await fit.tap();
   await expect(fit).toHaveCount(0);
-  await choosePanel(page, 'Dials');
-  await openDial(page, FRONT);
+  await choosePanel(page, 'Adjusters');
+  await openAdjuster(page, FRONT);
   await expect(field(page, FRONT)).toHaveValue(teeth);
   await expect(warning).not.toContainText('pivot.');
   await undoButton(page).tap();
@@ -66,12 +66,12 @@ test('the pivot inside a sprocket: told among the dials, under the Stand and in 
   await expectNoUndo(page);
 });
 
-test('a chain too short to close: told over the Stand with those that fit, the teeth stay as typed, and a tap puts one on', async ({
+test('a chain too short to close: told over the side view with those that fit, the teeth stay as typed, and a tap puts one on', async ({
   page,
 }) => {
   await openPage(page);
   const links = await putChainOn(page);
-  await choosePanel(page, 'Dials');
+  await choosePanel(page, 'Adjusters');
   await typeInto(page, REAR, '90');
   await expect(advice(page)).toContainText(
     new RegExp(`A chain of ${links} links is too short.*\\. With [\\d, or]+ links it fits\\.`),
@@ -96,15 +96,15 @@ test('an axle out of its slot: refused where it is typed, and told with its plac
   page,
 }) => {
   await openPage(page);
-  await openDial(page, AXLE);
+  await openAdjuster(page, AXLE);
   const before = await field(page, AXLE).inputValue();
   for (const [typed, why] of [
     [String(bike.swingarm.slot + 8), 'Its slot ends there.'],
     ['-3', 'Its slot begins there.'],
   ]) {
     await typeInto(page, AXLE, typed);
-    const dial = page.locator('[data-dial="axlePosition"]');
-    expect(plain(await dial.getByRole('alert').innerText())).toBe(
+    const adjuster = page.locator('[data-adjuster="axlePosition"]');
+    expect(plain(await adjuster.getByRole('alert').innerText())).toBe(
       `This goes from 0.0 mm to ${bike.swingarm.slot}.0 mm. ${why} Kept ${before} mm.`,
     );
     await expect(field(page, AXLE)).toHaveValue(typed);
@@ -113,7 +113,7 @@ test('an axle out of its slot: refused where it is typed, and told with its plac
   }
   await expectNoUndo(page);
   await putChainOn(page);
-  await choosePanel(page, 'Dials');
+  await choosePanel(page, 'Adjusters');
   await typeInto(page, REAR, '36');
   await expect(advice(page)).toContainText(
     /too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
@@ -121,17 +121,17 @@ test('an axle out of its slot: refused where it is typed, and told with its plac
   await choosePanel(page, 'Why and more');
   await chain(page).getByRole('button', { name: 'Set the axle by hand' }).tap();
   await expect(advice(page)).toHaveCount(0);
-  await choosePanel(page, 'Dials');
+  await choosePanel(page, 'Adjusters');
   await expect(field(page, REAR)).toHaveValue('36');
 });
 
-test('teeth below what the shaft takes: refused in the dial with the reason, and in the table with the fewest that go on', async ({
+test('teeth below what the shaft takes: refused in the adjuster with the reason, and in the table with the fewest that go on', async ({
   page,
 }) => {
   await openPage(page);
   const least = bike.drive.leastFrontTeeth;
   await typeInto(page, FRONT, String(least - 2));
-  const told = page.locator('[data-dial="frontTeeth"]').getByRole('alert');
+  const told = page.locator('[data-adjuster="frontTeeth"]').getByRole('alert');
   expect(plain(await told.innerText())).toBe(
     `This goes from ${least} teeth to 40 teeth. A smaller one does not go over the countershaft. Kept ${setup.frontTeeth} teeth.`,
   );

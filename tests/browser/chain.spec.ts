@@ -2,16 +2,16 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
-import { axleForChain, chainForAxle } from '../../src/core/springs/axle-in-slot.ts';
-import { dialledAxlePosition } from '../../src/core/springs/chain-in-frame.ts';
-import { dialOf } from '../../src/core/springs/dials.ts';
+import { axleForChain, chainForAxle } from '../../src/core/standing/axle-in-slot.ts';
+import { setAxlePosition } from '../../src/core/standing/chain-in-frame.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
 import { openCloseCountershaft, openLowChain } from './support/low-chain.ts';
 import {
   expectNoUndo,
   field,
-  openDial,
+  openAdjuster,
   plain,
   readingText,
   typeInto,
@@ -19,11 +19,11 @@ import {
   undoButton,
 } from './support/panels.ts';
 import { cell, count, openSprockets } from './support/sprockets.ts';
-import { drawn, openPage } from './support/stand.ts';
-import { pictureText, wordsOf } from './support/stand-picture.ts';
+import { drawn, openPage } from './support/side-view.ts';
+import { pictureText, wordsOf } from './support/side-view-picture.ts';
 
-const AXLE = dialOf('axlePosition').label;
-const FRONT_TEETH = dialOf('frontTeeth').label;
+const AXLE = adjusterOf('axlePosition').label;
+const FRONT_TEETH = adjusterOf('frontTeeth').label;
 
 /** The chain of the bike on the page as the core has it, with so much slack hanging. */
 async function chainOf(page: Page, play: number) {
@@ -56,7 +56,7 @@ test('the axle asks for a chain, and a button puts it where a whole one leaves i
   const { machine, loop, slot } = await chainOf(page, 30);
   const choice = axleForChain(machine, loop, slot, links);
   if (!choice.ok) throw new Error(choice.reason);
-  await openDial(page, AXLE);
+  await openAdjuster(page, AXLE);
   const before = await field(page, AXLE).inputValue();
   await set.click();
   await expect(field(page, AXLE)).not.toHaveValue(before);
@@ -120,7 +120,7 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   const choice = await putOnFirstFitting(page);
   await expect(chainRow(page, choice.links)).toContainText('On the bike');
   expect((await savedDocument(page)).setup.chainLinks).toBe(choice.links);
-  await typeInto(page, dialOf('rearTeeth').label, '36');
+  await typeInto(page, adjusterOf('rearTeeth').label, '36');
   await expect(chain(page)).toContainText(
     /is too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
   );
@@ -139,12 +139,12 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   await expectNoUndo(page);
 });
 
-test('the bottom run is drawn as it hangs with its dimension, in either unit system, and the slack can be set', async ({
+test('the lower run is drawn as it hangs with its dimension, in either unit system, and the slack can be set', async ({
   page,
 }) => {
   await openPage(page);
   await openChain(page, 'Slack');
-  const picture = chain(page).getByRole('img', { name: 'Bottom run of the chain' });
+  const picture = chain(page).getByRole('img', { name: 'Lower run of the chain' });
   await expect(picture.locator('text').filter({ hasText: /^Hangs \d+\.\d\smm$/ })).toBeVisible();
   await expect(picture.locator('text').filter({ hasText: /^30\.0\smm up and down$/ })).toBeVisible();
   expect(await picture.locator('path').count()).toBeGreaterThan(8);
@@ -210,13 +210,13 @@ test('wear is kept with the bike: a worn chain that is on takes the axle back, s
   await chooseChainPart(page, 'Slack');
   await typeInto(page, 'Least to keep', '12');
   const { drive } = (await savedDocument(page)).bike;
-  expect(drive).toMatchObject({ measuredLinks: 20, measuredLength: 319, wearLimit: 2, leastPlay: 12 });
+  expect(drive).toMatchObject({ measuredLinks: 20, measuredLength: 319, wearLimit: 2, leastSlack: 12 });
   await page.reload();
   await openChain(page, 'Wear');
   await expect(field(page, 'Their length')).toHaveValue('319.0');
   await expect(field(page, 'Maker’s limit')).toHaveValue('2.0');
   const { bike, setup } = await savedDocument(page);
-  const place = dialledAxlePosition(standing({ bike, setup }).machine);
+  const place = setAxlePosition(standing({ bike, setup }).machine);
   expect(place - choice.axlePosition).toBeGreaterThan(2);
   await openSprockets(page);
   await expect(count(page)).toContainText(/, with the chain as worn, 0\.5\s%/);
@@ -243,7 +243,7 @@ test('a chain so worn that it puts the axle out of its slot says so, and can be 
   await expect(chain(page)).toContainText('Counted as new.');
 });
 
-test('a chain on the pivot’s guide is marked on the Stand and told, and a bigger sprocket lifts it off', async ({
+test('a chain on the pivot’s guide is marked on the side view and told, and a bigger sprocket lifts it off', async ({
   page,
 }) => {
   await openPage(page);
@@ -253,15 +253,15 @@ test('a chain on the pivot’s guide is marked on the Stand and told, and a bigg
   const told = plain(await chain(page).innerText());
   expect(told).toMatch(/The chain lies on the pivot’s guide from hanging to [\d.]+ mm of rear travel\./);
   expect(told).toMatch(/presses on the guide with \d+ N for every 1000 N of thrust/);
-  const gap = await readingText(page, 'Top run to pivot');
+  const gap = await readingText(page, 'Upper run to pivot');
   expect(told).toContain(`${gap.replace('−', '')} too low with the wheel hanging`);
   const teeth = /fewest teeth in front that keep it clear are (\d+)/.exec(told)?.[1] ?? '';
   await chain(page)
     .getByRole('button', { name: `Try ${teeth} teeth in front` })
     .click();
-  await openDial(page, FRONT_TEETH);
+  await openAdjuster(page, FRONT_TEETH);
   await expect(field(page, FRONT_TEETH)).toHaveValue(teeth);
-  await expect(chain(page)).toContainText('The top run stays clear');
+  await expect(chain(page)).toContainText('The upper run stays clear');
   expect(wordsOf(await pictureText(page))).not.toContain('Chain rubs on the pivot guide');
   await undo(page);
   await expect(field(page, FRONT_TEETH)).toHaveValue('13');

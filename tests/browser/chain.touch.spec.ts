@@ -1,11 +1,11 @@
 /** The Chain tab on a phone: every part within the screen, controls for a finger, an axle set by its chain. */
 import { expect, test } from '@playwright/test';
-import { dialOf } from '../../src/core/springs/dials.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { chain, chooseChainPart, openChain } from './support/chain.ts';
 import { openLowChain } from './support/low-chain.ts';
-import { expectNoUndo, field, openDial, undoButton } from './support/panels.ts';
-import { openPage } from './support/stand.ts';
-import { pictureText, wordsOf } from './support/stand-picture.ts';
+import { expectNoUndo, field, openAdjuster, undoButton } from './support/panels.ts';
+import { openPage } from './support/side-view.ts';
+import { pictureText, wordsOf } from './support/side-view-picture.ts';
 import { amissIn, choosePanel } from './support/touch.ts';
 
 for (const theme of ['paper', 'garage', 'sun'] as const)
@@ -25,8 +25,8 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
 
 test('a tap sets the axle by its chain and another takes it back', async ({ page }) => {
   await openPage(page);
-  const { label } = dialOf('axlePosition');
-  await openDial(page, label);
+  const { label } = adjusterOf('axlePosition');
+  await openAdjuster(page, label);
   const axle = field(page, label);
   const before = await axle.inputValue();
   await choosePanel(page, 'Why and more');
@@ -37,14 +37,14 @@ test('a tap sets the axle by its chain and another takes it back', async ({ page
   const links = /for (\d+) links/.exec((await set.getAttribute('aria-label')) ?? '')?.[1] ?? '';
   await set.tap();
   await expect(chain(page)).toContainText(`asks for ${links}.00 links`);
-  await choosePanel(page, 'Dials');
+  await choosePanel(page, 'Adjusters');
   await expect(axle).not.toHaveValue(before);
   await undoButton(page).tap();
   await expect(axle).toHaveValue(before);
   await expectNoUndo(page);
 });
 
-test('the chain that rubs is marked on the Stand, its slack drawn, and a tap lifts it off the guide', async ({
+test('the chain that rubs is marked on the side view, its slack drawn, and a tap lifts it off the guide', async ({
   page,
 }) => {
   await openPage(page);
@@ -52,12 +52,12 @@ test('the chain that rubs is marked on the Stand, its slack drawn, and a tap lif
   expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the pivot guide');
   await choosePanel(page, 'Why and more');
   await openChain(page, 'Slack');
-  const picture = chain(page).getByRole('img', { name: 'Bottom run of the chain' });
+  const picture = chain(page).getByRole('img', { name: 'Lower run of the chain' });
   await picture.scrollIntoViewIfNeeded();
   await expect(picture.locator('text').filter({ hasText: /^Hangs \d+\.\d\smm$/ })).toBeVisible();
   await chooseChainPart(page, 'Pivot');
   await chain(page)
     .getByRole('button', { name: /^Try \d+ teeth in front$/ })
     .tap();
-  await expect(chain(page)).toContainText('The top run stays clear');
+  await expect(chain(page)).toContainText('The upper run stays clear');
 });

@@ -4,23 +4,23 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Download, type Page } from '@playwright/test';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { shockLeverage } from '../../src/core/readings/shock-leverage.ts';
-import { standBike } from '../../src/core/springs/stand-bike.ts';
-import { dialOf } from '../../src/core/springs/dials.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
 import {
   expectNoUndo,
   field,
-  openDial,
+  openAdjuster,
   plain,
   readingText,
   typeInto,
   undo,
   undoButton,
 } from './support/panels.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 
-const REAR_TEETH = dialOf('rearTeeth').label;
+const REAR_TEETH = adjusterOf('rearTeeth').label;
 
 async function saved(page: Page, button: string): Promise<Download> {
   const [download] = await Promise.all([
@@ -30,7 +30,9 @@ async function saved(page: Page, button: string): Promise<Download> {
   return download;
 }
 
-test('the cursor over a dial turns the dial and the bike, and a drag of it is one undo', async ({ page }) => {
+test('the cursor over an adjuster turns the adjuster and the bike, and a drag of it is one undo', async ({
+  page,
+}) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   const before = await readingText(page, 'Anti-squat');
@@ -44,7 +46,7 @@ test('the cursor over a dial turns the dial and the bike, and a drag of it is on
   await page.mouse.up();
   const teeth = await cursor(page).inputValue();
   expect(Number(teeth)).toBeGreaterThan(55);
-  await openDial(page, REAR_TEETH);
+  await openAdjuster(page, REAR_TEETH);
   await expect(field(page, REAR_TEETH)).toHaveValue(teeth);
   expect(await readingText(page, 'Anti-squat')).not.toBe(before);
   await undo(page);
@@ -53,7 +55,7 @@ test('the cursor over a dial turns the dial and the bike, and a drag of it is on
   await expectNoUndo(page);
 });
 
-test('a dial that turns moves the cursor, and keys move the cursor', async ({ page }) => {
+test('an adjuster that turns moves the cursor, and keys move the cursor', async ({ page }) => {
   await openPage(page);
   await openCurves(page, 'Trail', REAR_TEETH);
   await typeInto(page, REAR_TEETH, '48');
@@ -65,15 +67,15 @@ test('a dial that turns moves the cursor, and keys move the cursor', async ({ pa
   await expect(undoButton(page)).toBeEnabled();
 });
 
-test('over travel the bike is read as dialled, with the travel of the cursor', async ({ page }) => {
+test('over travel the bike is read travel set by hand, with the travel of the cursor', async ({ page }) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', 'Rear travel');
   await cursor(page).focus();
   for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
-  await expect(page.getByRole('radio', { name: 'As dialled' })).toBeChecked();
+  await expect(page.getByRole('radio', { name: 'Travel set by hand' })).toBeChecked();
   const { bike, setup } = await savedDocument(page);
   expect(setup.rearTravelUsed).toBe(2);
-  const on = standBike(bike, setup, 'asDialled');
+  const on = standBike(bike, setup, 'travelByHand');
   if (!on.ok) throw new Error(on.reason);
   expect(await readingText(page, 'Anti-squat')).toContain((antiSquat.read(on) as number).toFixed(1));
 });
@@ -110,22 +112,22 @@ test('a kept curve, the baseline and several ride states lie beside the present 
 }) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', REAR_TEETH);
-  await typeInto(page, dialOf('shockLength').label, '3');
+  await typeInto(page, adjusterOf('shockLength').label, '3');
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
-  await typeInto(page, dialOf('shockLength').label, '6');
+  await typeInto(page, adjusterOf('shockLength').label, '6');
   await openStates(page);
-  for (const state of ['Rider up', 'On the gas']) await stateBox(page, state).check();
+  for (const state of ['Rider on board', 'Accelerating']) await stateBox(page, state).check();
   const svg = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
-  for (const name of ['Now (topped out)', 'Kept 1', 'Rider up', 'On the gas', 'Baseline'])
+  for (const name of ['Now (topped out)', 'Kept 1', 'Rider on board', 'Accelerating', 'Baseline'])
     expect(svg).toContain(`>${name}<`);
   const dashes = (text: string) => new Set(text.match(/stroke-dasharray="[^"]+"/g));
   expect(dashes(svg).size).toBeGreaterThan(4);
   await curves(page).getByRole('button', { name: 'Drop Kept 1' }).click();
   await expect(curves(page).getByRole('button', { name: 'Drop Kept 1' })).toBeHidden();
-  await stateBox(page, 'On the gas').uncheck();
+  await stateBox(page, 'Accelerating').uncheck();
   const fewer = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
   expect(fewer).toContain('>Rider up<');
-  for (const name of ['Kept 1', 'On the gas']) expect(fewer).not.toContain(`>${name}<`);
+  for (const name of ['Kept 1', 'Accelerating']) expect(fewer).not.toContain(`>${name}<`);
 });
 
 test('each ride state has a column in the file and in the table, as the bike reads there', async ({
@@ -134,7 +136,7 @@ test('each ride state has a column in the file and in the table, as the bike rea
   await openPage(page);
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   await openStates(page);
-  for (const state of ['Rider up', 'Mid-corner']) await stateBox(page, state).check();
+  for (const state of ['Rider on board', 'Mid-corner']) await stateBox(page, state).check();
   const lines = readFileSync(await (await saved(page, 'Save figures as CSV')).path(), 'utf8')
     .trimEnd()
     .split('\r\n');
@@ -172,18 +174,18 @@ test('over travel each state is named at its own place, and one that does not se
   await openPage(page);
   await openCurves(page, shockLeverage.label, 'Rear travel');
   await openStates(page);
-  await stateBox(page, 'Rider up').check();
-  await stateBox(page, 'On the gas').check();
+  await stateBox(page, 'Rider on board').check();
+  await stateBox(page, 'Accelerating').check();
   const { bike, setup } = await savedDocument(page);
   const on = standBike(bike, setup, 'riderUp');
   if (!on.ok) throw new Error(on.reason);
   await expect(curves(page)).toContainText(new RegExp(`Rider up [\\d.]+ at ${on.travel.rear.toFixed(1)}.mm`));
   await expect(curves(page)).toContainText(/Rider up.*: the same line/);
   const svg = curves(page).locator('svg[role="img"]');
-  await expect(svg.getByText('Rider up', { exact: true })).toHaveCount(2);
-  await typeInto(page, dialOf('gas').label, '1.5');
+  await expect(svg.getByText('Rider on board', { exact: true })).toHaveCount(2);
+  await typeInto(page, adjusterOf('gas').label, '1.5');
   await expect(curves(page)).toContainText('On the gas: does not stand like this.');
-  await expect(svg.getByText('On the gas', { exact: true })).toHaveCount(1);
+  await expect(svg.getByText('Accelerating', { exact: true })).toHaveCount(1);
 });
 
 test('as many lines as can be told apart, and words where no more fit', async ({ page }) => {
@@ -191,13 +193,13 @@ test('as many lines as can be told apart, and words where no more fit', async ({
   await openCurves(page, 'Trail', REAR_TEETH);
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
   await openStates(page);
-  for (const state of ['Bike alone', 'Rider up', 'On the gas', 'On the brakes', 'Mid-corner'])
+  for (const state of ['No rider', 'Rider on board', 'Accelerating', 'Braking', 'Mid-corner'])
     await stateBox(page, state).check();
-  await expect(stateBox(page, 'As dialled')).toBeDisabled();
+  await expect(stateBox(page, 'Travel set by hand')).toBeDisabled();
   await expect(curves(page).getByRole('button', { name: 'Keep this curve' })).toBeDisabled();
   await expect(curves(page)).toContainText('Six lines beside Now and the baseline');
-  await stateBox(page, 'Rider up').uncheck();
-  await expect(stateBox(page, 'As dialled')).toBeEnabled();
+  await stateBox(page, 'Rider on board').uncheck();
+  await expect(stateBox(page, 'Travel set by hand')).toBeEnabled();
 });
 
 test('figures are saved with units in the head, and the picture at twice its size', async ({ page }) => {
@@ -232,7 +234,7 @@ for (const theme of ['paper', 'garage', 'sun'])
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await openCurves(page, 'Anti-squat', 'Rear travel');
     await openStates(page);
-    for (const state of ['Rider up', 'On the gas', 'Mid-corner']) await stateBox(page, state).check();
+    for (const state of ['Rider on board', 'Accelerating', 'Mid-corner']) await stateBox(page, state).check();
     await curves(page).getByText('As a table').click();
     const { violations } = await new AxeBuilder({ page }).analyze();
     const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');

@@ -4,7 +4,7 @@ import { expect, test } from '@playwright/test';
 import { fingersOn, slide } from './support/fingers.ts';
 import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
-import { apart, middleOf, openPage } from './support/stand.ts';
+import { apart, middleOf, openPage } from './support/side-view.ts';
 import { choosePanel } from './support/touch.ts';
 
 test('a finger chooses a curve and moves the bike along it, and nothing lies beside the screen', async ({
@@ -28,14 +28,14 @@ test('a finger chooses a curve and moves the bike along it, and nothing lies bes
   }
 });
 
-test('two ride states by finger, a drag of the cursor that moves the Stand, and the figures saved', async ({
+test('two ride states by finger, a drag of the cursor that moves the side view, and the figures saved', async ({
   page,
 }) => {
   await openPage(page);
   await choosePanel(page, 'Why and more');
   await openCurves(page, 'Trail', 'Rear travel');
   await openStates(page);
-  for (const state of ['Rider up', 'On the gas']) {
+  for (const state of ['Rider on board', 'Accelerating']) {
     const box = await stateBox(page, state).locator('..').boundingBox();
     expect(box?.height).toBeGreaterThanOrEqual(44);
     await stateBox(page, state).tap();
@@ -62,7 +62,7 @@ test('two ride states by finger, a drag of the cursor that moves the Stand, and 
   const [head, ...rows] = readFileSync(await download.path(), 'utf8')
     .trimEnd()
     .split('\r\n');
-  expect(head).toContain('"Trail, now (as dialled) [mm]"');
+  expect(head).toContain('"Trail, now (travel set by hand) [mm]"');
   for (const name of ['rider up', 'on the gas']) expect(head).toContain(`"Trail, ${name} [mm]"`);
   const riderUp = standing(document, 'riderUp');
   const here = rows.find((row) => /Rider up/.test(row)) ?? '';

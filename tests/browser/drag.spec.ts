@@ -1,6 +1,6 @@
-/** Dragging points and grips on the Stand with the mouse. */
+/** Dragging points and grips on the side view with the mouse. */
 import { expect, test } from '@playwright/test';
-import { dialOf } from '../../src/core/springs/dials.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { pointsOf } from '../../src/core/sketch/points.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { savedDocument, savedText } from './support/bike-document.ts';
@@ -8,7 +8,7 @@ import {
   expectNoUndo,
   field,
   FRONT_HEIGHT,
-  openDial,
+  openAdjuster,
   REAR_HEIGHT,
   redoButton,
   undo,
@@ -23,7 +23,7 @@ import {
   openPage,
   pressAndMove,
   stand,
-} from './support/stand.ts';
+} from './support/side-view.ts';
 
 /** How far a dragged point may be from the pointer that holds it, px. */
 const FOLLOWS_WITHIN_PX = 1.5;
@@ -166,7 +166,7 @@ test('S5: parts are locked until editing is switched on: a drag on a point’s p
 }) => {
   await openPage(page);
   const first = await savedText(page);
-  for (const mode of ['Dials', 'Measure'] as const) {
+  for (const mode of ['Adjusters', 'Measure'] as const) {
     await chooseMode(page, mode);
     for (const id of ['point-frontAxle', 'point-seat', 'point-countershaft']) {
       const at = await middleOf(page, id);
@@ -186,10 +186,10 @@ test('S5: parts are locked until editing is switched on: a drag on a point’s p
 const DRAGGED = {
   'Topped out': pointsOf(DEMO_BIKES[0].bike).map(({ key }) => key),
   // Those whose place depends on the travel that is used.
-  'As dialled': ['pivot', 'rearAxle', 'frontAxle', 'steeringHead', 'rearPatch'],
+  'Travel set by hand': ['pivot', 'rearAxle', 'frontAxle', 'steeringHead', 'rearPatch'],
 } as const;
 
-for (const state of ['Topped out', 'As dialled'] as const)
+for (const state of ['Topped out', 'Travel set by hand'] as const)
   test(`S5: each point follows the pointer that drags it, although the bike stands anew at every step, ${state}`, async ({
     page,
   }) => {
@@ -222,18 +222,18 @@ for (const state of ['Topped out', 'As dialled'] as const)
     expect(await savedText(page)).toBe(first);
   });
 
-test('the tail, the fork top and the axle are pulled in Dials mode and turn their dials', async ({
+test('the tail, the fork top and the axle are pulled in Adjusters mode and turn their adjusters', async ({
   page,
 }) => {
   await openPage(page);
   const pulls = [
     { id: 'grip-shockLength', x: 0, y: -14, label: REAR_HEIGHT, least: 10 },
-    { id: 'grip-forkHeight', x: -3, y: -7, label: FRONT_HEIGHT, least: 15 },
-    { id: 'grip-axlePosition', x: -5, y: 1, label: dialOf('axlePosition').label, least: 25 },
+    { id: 'grip-forkTubes', x: -3, y: -7, label: FRONT_HEIGHT, least: 15 },
+    { id: 'grip-axlePosition', x: -5, y: 1, label: adjusterOf('axlePosition').label, least: 25 },
   ];
   const first = await savedText(page);
   for (const { id, x, y, label, least } of pulls) {
-    await openDial(page, label);
+    await openAdjuster(page, label);
     const from = await middleOf(page, id);
     await pressAndMove(page, from, { x: from.x + x, y: from.y + y });
     await expect.poll(async () => Number(await field(page, label).inputValue())).toBeGreaterThan(least);
@@ -245,7 +245,7 @@ test('the tail, the fork top and the axle are pulled in Dials mode and turn thei
   expect(await savedText(page)).toBe(first);
 });
 
-test('a pulled tail goes with the pointer, held within the dial’s range', async ({ page }) => {
+test('a pulled tail goes with the pointer, held within the adjuster’s range', async ({ page }) => {
   await openPage(page);
   const from = await middleOf(page, 'grip-shockLength');
   await pressAndMove(page, from, { x: from.x, y: from.y - 9 });
@@ -256,14 +256,14 @@ test('a pulled tail goes with the pointer, held within the dial’s range', asyn
   await page.mouse.move(from.x, from.y - 250, { steps: 4 });
   await page.mouse.up();
   const { bike, setup } = await savedDocument(page);
-  const dial = dialOf('shockLength');
+  const adjuster = adjusterOf('shockLength');
   // Links may end the range before the workshop's own 30 mm.
-  expect(setup.shockLength).toBe(dial.kind === 'number' ? dial.range(bike).most : NaN);
+  expect(setup.shockLength).toBe(adjuster.kind === 'number' ? adjuster.range(bike).most : NaN);
   expect(setup.shockLength).toBeGreaterThan(20);
   await expect(field(page, REAR_HEIGHT)).toHaveValue(setup.shockLength.toFixed(1));
 });
 
-test('S5: a drag into danger or beyond what can be is told below the Stand, which stays under the hand', async ({
+test('S5: a drag into danger or beyond what can be is told below the side view, which stays under the hand', async ({
   page,
 }) => {
   await openPage(page);

@@ -3,11 +3,11 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { dialOf } from '../../src/core/springs/dials.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import {
-  dialGroup,
-  openDial,
+  adjusterGroup,
+  openAdjuster,
   field,
   FRONT_HEIGHT,
   liveRegion,
@@ -19,8 +19,8 @@ import {
   undo,
   why,
 } from './support/panels.ts';
-import { layerOf, pictureText, wordsOf } from './support/stand-picture.ts';
-import { chooseMode, handle, openPage } from './support/stand.ts';
+import { layerOf, pictureText, wordsOf } from './support/side-view-picture.ts';
+import { chooseMode, handle, openPage } from './support/side-view.ts';
 
 const SHAFT = fileURLToPath(new URL('../../fixtures/bikes/shaft.json', import.meta.url));
 
@@ -59,7 +59,7 @@ test('the engine-braking line is drawn while its reading is chosen, and named wi
 }) => {
   await openPage(page);
   await showAllReadings(page);
-  await ride(page, 'Rider up');
+  await ride(page, 'Rider on board');
   const before = await pictureText(page);
   expect(wordsOf(before).join()).not.toContain('Engine-braking');
   await readingLine(page, 'Engine braking, anti-rise').click();
@@ -67,7 +67,7 @@ test('the engine-braking line is drawn while its reading is chosen, and named wi
   const number = await readingText(page, 'Engine braking, anti-rise');
   expect(wordsOf(lit)).toContain(`Engine-braking line, anti-rise ${number}`);
   const lines = (picture: string) => layerOf(picture, 'construction').split('<path').length;
-  // The line, the bottom run and the swingarm carried on to where they cross.
+  // The line, the lower run and the swingarm carried on to where they cross.
   expect(lines(lit)).toBeGreaterThanOrEqual(lines(before) + 3);
   const saved = await savedDocument(page);
   expect(number).toBe(writtenReading(standing(saved, 'riderUp'), 'engineBraking').replace(/\s/g, ' '));
@@ -104,18 +104,18 @@ test('a caliper put on a stay of its own asks for the stay, draws it and changes
   expect(await readingText(page, 'Rear brake, anti-rise')).toBe(onArm);
 });
 
-test('a shaft bike has no sprockets, no dials of a chain and no readings of a run, and Why speaks of none', async ({
+test('a shaft bike has no sprockets, no adjusters of a chain and no readings of a run, and Why speaks of none', async ({
   page,
 }) => {
   await openShaft(page);
   await showAllReadings(page);
   await expect(handle(page, 'grip-axlePosition')).toHaveCount(0);
   await expect(handle(page, 'point-countershaft')).toHaveCount(0);
-  await page.getByRole('button', { name: 'Open all dials' }).click();
-  await expect(field(page, dialOf('frontTravelUsed').label)).toBeVisible();
+  await page.getByRole('button', { name: 'Open all adjusters' }).click();
+  await expect(field(page, adjusterOf('frontTravelUsed').label)).toBeVisible();
   await expect(page.getByRole('group', { name: 'Chain length' })).toHaveCount(0);
-  await expect(dialGroup(page, 'Gearing and axle')).toHaveCount(0);
-  for (const label of ['Front sprocket', 'Rear sprocket', 'Axle position', 'Chain play'])
+  await expect(adjusterGroup(page, 'Gearing and axle')).toHaveCount(0);
+  for (const label of ['Front sprocket', 'Rear sprocket', 'Axle position', 'Chain slack'])
     await expect(field(page, label)).toHaveCount(0);
   for (const label of ['Top-run angle', 'Final ratio', 'Anti-squat, chain’s part'])
     await expect(readingLine(page, label).locator('.change')).toHaveText(
@@ -155,22 +155,22 @@ test('the kind of drive is chosen in the Bike panel, asks for what it has, and o
 test('a belt is called a belt wherever it is spoken of, and counted in its teeth', async ({ page }) => {
   await openPage(page);
   await showAllReadings(page);
-  await ride(page, 'Rider up');
+  await ride(page, 'Rider on board');
   await chooseMode(page, 'Edit');
   await openGroup(page, 'Drive');
   await page.getByRole('combobox', { name: 'Kind of drive' }).selectOption({ label: 'Toothed belt' });
   await expect(field(page, 'Belt pitch')).toBeVisible();
-  await chooseMode(page, 'Dials');
-  await openDial(page, dialOf('chainPlay').label);
-  await expect(field(page, 'Belt play')).toBeVisible();
-  await typeInto(page, 'Belt play', '20');
-  await expect(page.getByRole('banner').getByRole('button', { name: 'Undo: Belt play' })).toBeVisible();
+  await chooseMode(page, 'Adjusters');
+  await openAdjuster(page, adjusterOf('chainSlack').label);
+  await expect(field(page, 'Belt slack')).toBeVisible();
+  await typeInto(page, 'Belt slack', '20');
+  await expect(page.getByRole('banner').getByRole('button', { name: 'Undo: Belt slack' })).toBeVisible();
   await typeInto(page, 'Axle position', '20');
-  await expect(page.locator('[data-dial="axlePosition"]')).toContainText(/\d\steeth/);
+  await expect(page.locator('[data-adjuster="axlePosition"]')).toContainText(/\d\steeth/);
   await expect(readingLine(page, 'Anti-squat, belt’s part')).toBeVisible();
   await readings(page).getByRole('button', { name: 'Bottom-run angle: what it means' }).click();
-  await expect(readings(page)).toContainText('Slope of the belt’s bottom run');
-  const below = page.getByRole('group', { name: 'Below the Stand' });
+  await expect(readings(page)).toContainText('Slope of the belt’s lower run');
+  const below = page.getByRole('group', { name: 'Below the side view' });
   await below.getByText('Belt', { exact: true }).click();
   await expect(page.getByRole('region', { name: 'Belt', exact: true })).toContainText('toothed belt');
   await below.getByText('Sprockets', { exact: true }).click();
@@ -211,7 +211,7 @@ test('a front tyre that would meet the lower clamp is warned of with its number,
   await chooseMode(page, 'Edit');
   await openGroup(page, 'Fork');
   await typeInto(page, 'Lower clamp’s underside', '260');
-  await chooseMode(page, 'Dials');
+  await chooseMode(page, 'Adjusters');
   const cautions = page.getByRole('complementary', { name: 'Cautions' });
   await typeInto(page, FRONT_HEIGHT, '20');
   const warning = cautions.getByRole('alert');

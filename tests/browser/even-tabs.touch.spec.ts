@@ -1,6 +1,6 @@
 /** The choices at the head of the panels on a tablet lying down, where the panel is narrowest. */
 import { expect, test } from '@playwright/test';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 import { choosePanel } from './support/touch.ts';
 
 test.use({ viewport: { width: 1024, height: 768 } });
@@ -13,7 +13,7 @@ test('on a tablet in sun each part of a panel’s choices is as large as a finge
   await page.getByRole('combobox', { name: 'Theme' }).selectOption({ label: 'Sun' });
   await page.getByRole('button', { name: 'Units and theme' }).tap();
   await choosePanel(page, 'Why and more');
-  const tabs = page.getByRole('group', { name: 'Below the Stand' });
+  const tabs = page.getByRole('group', { name: 'Below the side view' });
   await tabs.getByText('Ride', { exact: true }).tap();
   for (const [bar, rows] of [
     [page.getByRole('group', { name: 'Panel' }), 1],

@@ -11,7 +11,7 @@ import {
   undo,
   undoButton,
 } from './support/panels.ts';
-import { chooseMode, drawn, middleOf, openPage, pressAndMove } from './support/stand.ts';
+import { chooseMode, drawn, middleOf, openPage, pressAndMove } from './support/side-view.ts';
 
 test('S6: keys in a text field edit neither the drawing nor the view', async ({ page }) => {
   await openPage(page);
@@ -87,7 +87,7 @@ test('S7: a length is taken with comma or point, in mm, cm, inches and fractions
     await typeInto(page, FRONT_HEIGHT, text);
     await expect(field(page, FRONT_HEIGHT)).toHaveValue(shows);
     await expect(field(page, FRONT_HEIGHT)).toHaveAttribute('aria-invalid', 'false');
-    expect((await savedDocument(page)).setup.forkHeight).toBeCloseTo(mm, 9);
+    expect((await savedDocument(page)).setup.forkTubes).toBeCloseTo(mm, 9);
     await undo(page);
     await expectNoUndo(page);
   }
@@ -208,12 +208,12 @@ test('S7: mm to inch and back leaves the document as it was, also where fields w
   await openPage(page);
   await typeInto(page, REAR_HEIGHT, '1/3 in');
   await typeInto(page, FRONT_HEIGHT, '7.3');
-  await page.getByRole('button', { name: 'Open all dials' }).click();
+  await page.getByRole('button', { name: 'Open all adjusters' }).click();
   const first = await savedText(page);
   const units = page.getByRole('combobox', { name: 'Units' });
   await units.selectOption({ label: 'inch' });
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('0.287');
-  for (const input of await page.locator('.dials input.figures').all()) {
+  for (const input of await page.locator('.adjusters input.figures').all()) {
     await input.focus();
     await input.press('Enter');
   }

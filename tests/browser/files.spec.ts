@@ -6,7 +6,7 @@ import { textOfBytes } from '../../src/document/file-text.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { savedText } from './support/bike-document.ts';
 import { expectNoUndo, field, FRONT_HEIGHT, readingText, typeInto, undo } from './support/panels.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 
 const broken = fileURLToPath(new URL('../../fixtures/broken/', import.meta.url));
 const plain = fileURLToPath(new URL('../../fixtures/bikes/plain.json', import.meta.url));

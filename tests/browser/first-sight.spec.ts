@@ -1,6 +1,6 @@
 /** What has to stand in sight on a laptop without a scroll. */
 import { expect, test } from '@playwright/test';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 import { REAR_HEIGHT, typeInto } from './support/panels.ts';
 import { curves, openCurves, openStates, stateBox } from './support/curves.ts';
 
@@ -26,13 +26,13 @@ test('the ride states of the curves are opened at the head of their panel, and f
 }) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', 'Rear travel');
-  await expect(stateBox(page, 'Rider up')).toHaveCount(0);
+  await expect(stateBox(page, 'Rider on board')).toHaveCount(0);
   await expect(curves(page).getByRole('button', { name: 'Ride states' })).toBeInViewport({ ratio: 1 });
   await openStates(page);
-  await expect(stateBox(page, 'Rider up')).toBeInViewport({ ratio: 1 });
-  await stateBox(page, 'Rider up').check();
+  await expect(stateBox(page, 'Rider on board')).toBeInViewport({ ratio: 1 });
+  await stateBox(page, 'Rider on board').check();
   await curves(page).getByRole('button', { name: 'Ride states' }).click();
-  await expect(stateBox(page, 'Rider up')).toHaveCount(0);
+  await expect(stateBox(page, 'Rider on board')).toHaveCount(0);
   await openStates(page);
-  await expect(stateBox(page, 'Rider up')).toBeChecked();
+  await expect(stateBox(page, 'Rider on board')).toBeChecked();
 });

@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { expectKeptFork, kept } from './support/kept.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto, undoButton } from './support/panels.ts';
-import { chooseMode, openPage } from './support/stand.ts';
+import { chooseMode, openPage } from './support/side-view.ts';
 
 const menu = (page: Page) => page.getByRole('combobox', { name: 'Bike' });
 
@@ -88,7 +88,7 @@ test('units, decimal sign, theme and what is shown are kept apart from the bike'
   expect(await kept(page)).toEqual([]);
 });
 
-test('a bike from each demonstration, gone through one after the other, keeps what was dialled', async ({
+test('a bike from each demonstration, gone through one after the other, keeps what was set', async ({
   page,
 }) => {
   await openPage(page);
@@ -149,5 +149,5 @@ test('a change made while a bike is being looked for is stored', async ({ page }
   await page.evaluate(() => (window as unknown as { letGo: () => void }).letGo());
   await expectKeptFork(page, 12);
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('12.0');
-  expect((await kept(page)).map(({ forkHeight }) => forkHeight)).toEqual([12, 7]);
+  expect((await kept(page)).map(({ forkTubes }) => forkTubes)).toEqual([12, 7]);
 });

@@ -1,15 +1,15 @@
-/** Words on the Stand: whole, apart from one another and clear of the marks to take hold of. */
+/** Words on the side view: whole, apart from one another and clear of the marks to take hold of. */
 import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { readingLine, REAR_HEIGHT, startDemo } from './support/panels.ts';
 import { openRide } from './support/ride.ts';
-import { chooseMode, drawn, openPage, stand, type HandMode } from './support/stand.ts';
-import { pictureText, wordBoxes, type WordBox } from './support/stand-picture.ts';
+import { chooseMode, drawn, openPage, stand, type HandMode } from './support/side-view.ts';
+import { pictureText, wordBoxes, type WordBox } from './support/side-view-picture.ts';
 
 /** Digits of a picture are rounded; what that may come to, px. */
 const ROUNDING_PX = 0.01;
 
-/** The marks that are seen, px of the Stand. */
+/** The marks that are seen, px of the side view. */
 async function marks(page: Page): Promise<WordBox[]> {
   return await stand(page).evaluate((element) => {
     const { left, top } = element.getBoundingClientRect();
@@ -64,9 +64,9 @@ const WIDE = {
 };
 const NARROW = { width: 390, height: 844, words: ['Trail', 'Rake', 'Anti-squat'] };
 const CASES: readonly (typeof WIDE & { mode: HandMode })[] = [
-  { ...WIDE, mode: 'Dials' },
+  { ...WIDE, mode: 'Adjusters' },
   { ...WIDE, mode: 'Edit' },
-  { ...NARROW, mode: 'Dials' },
+  { ...NARROW, mode: 'Adjusters' },
   { ...NARROW, mode: 'Measure' },
 ];
 
@@ -83,7 +83,7 @@ for (const { width, height, words, mode } of CASES)
     }
   });
 
-test('S8: words keep apart while the view is moved and the dials are turned far', async ({ page }) => {
+test('S8: words keep apart while the view is moved and the adjusters are turned far', async ({ page }) => {
   await openPage(page);
   for (const typed of ['30', '-30']) {
     await page.getByRole('textbox', { name: REAR_HEIGHT }).fill(typed);
@@ -103,7 +103,14 @@ for (const { width, height } of [WIDE, NARROW])
     await openPage(page);
     await openRide(page);
     for (const box of await page.getByRole('checkbox', { name: /^Outline of / }).all()) await box.check();
-    const names = ['Bike alone', 'Rider up', 'On the gas', 'On the brakes', 'Mid-corner', 'As dialled'];
+    const names = [
+      'No rider',
+      'Rider on board',
+      'Accelerating',
+      'Braking',
+      'Mid-corner',
+      'Travel set by hand',
+    ];
     await expectWordsApart(page, names, 'all ghosts');
   });
 
@@ -112,7 +119,7 @@ test('S8: words keep apart too where a chosen reading adds its own', async ({ pa
   await page.getByRole('button', { name: 'Choose readings' }).click();
   await page.getByRole('button', { name: /^Show all/ }).click();
   await page.getByRole('button', { name: 'Done' }).click();
-  await page.getByRole('group', { name: 'Ride state' }).getByText('Rider up', { exact: true }).click();
+  await page.getByRole('group', { name: 'Ride state' }).getByText('Rider on board', { exact: true }).click();
   for (const [label, words] of [
     ['Engine braking, anti-rise', 'Engine-braking line'],
     ['Rear brake, anti-rise', 'Rear-brake line'],

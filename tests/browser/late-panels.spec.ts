@@ -1,11 +1,11 @@
 /** Panels fetched after the first sight: all there once the network is gone, and told when one could not be fetched. */
 import { expect, test, type Page } from '@playwright/test';
-import { chooseMode, openPage } from './support/stand.ts';
+import { chooseMode, openPage } from './support/side-view.ts';
 
 const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Curves', 'Why'] as const;
 
 async function choose(page: Page, tab: string): Promise<void> {
-  await page.getByRole('group', { name: 'Below the Stand' }).getByText(tab, { exact: true }).click();
+  await page.getByRole('group', { name: 'Below the side view' }).getByText(tab, { exact: true }).click();
 }
 
 test('with the page once open, every panel works without a network', async ({ page, context }) => {

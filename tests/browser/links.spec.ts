@@ -13,7 +13,7 @@ import {
   openPage,
   pressAndMove,
   pxPerMm,
-} from './support/stand.ts';
+} from './support/side-view.ts';
 
 async function openLinks(page: Page): Promise<void> {
   await openPage(page);
@@ -68,7 +68,7 @@ for (const { label, bolts } of [
     bolts: ['rockerPivot', 'rodOnRocker', 'shockOnRocker', 'rodOnFrame', 'shockFarEnd'],
   },
 ] as const)
-  test(`${label}: every bolt is dragged on the Stand, and nothing else of the bike moves`, async ({
+  test(`${label}: every bolt is dragged on the side view, and nothing else of the bike moves`, async ({
     page,
   }) => {
     await openLinks(page);
@@ -112,7 +112,7 @@ test('an undo that takes the links away lets go of the bolt that was to be place
   expect(await savedText(page)).toBe(text);
 });
 
-test('a shock that the links cannot hold is told on the Stand, and the last bike is kept', async ({
+test('a shock that the links cannot hold is told on the side view, and the last bike is kept', async ({
   page,
 }) => {
   await openLinks(page);
@@ -125,7 +125,7 @@ test('a shock that the links cannot hold is told on the Stand, and the last bike
   expect(await readingText(page, 'Rake')).toBe(rake);
 });
 
-test('bolts that no rod can join are told where they are typed and on the Stand, and undo brings the links back', async ({
+test('bolts that no rod can join are told where they are typed and on the side view, and undo brings the links back', async ({
   page,
 }) => {
   await openLinks(page);

@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { savedDocument } from './support/bike-document.ts';
 import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import { fingersOn, slide } from './support/fingers.ts';
-import { chooseMode, handle, middleOf, openPage } from './support/stand.ts';
+import { chooseMode, handle, middleOf, openPage } from './support/side-view.ts';
 import { choosePanel } from './support/touch.ts';
 
 for (const { label, bolt, figure } of [

@@ -18,9 +18,9 @@ import {
   undo,
   why,
 } from './support/panels.ts';
-import { chooseMode, emptySpot, handle, middleOf, openPage } from './support/stand.ts';
-import { layerOf, pictureText, wordsOf } from './support/stand-picture.ts';
-import { seenAt } from './support/stand-view.ts';
+import { chooseMode, emptySpot, handle, middleOf, openPage } from './support/side-view.ts';
+import { layerOf, pictureText, wordsOf } from './support/side-view-picture.ts';
+import { seenAt } from './support/side-view-window.ts';
 
 test('a reading that is clicked lights its construction, and clicked again puts it out', async ({ page }) => {
   await openPage(page);
@@ -36,7 +36,9 @@ test('a reading that is clicked lights its construction, and clicked again puts 
   }
 });
 
-test('a line that is clicked on the Stand chooses its reading, and an empty place none', async ({ page }) => {
+test('a line that is clicked on the side view chooses its reading, and an empty place none', async ({
+  page,
+}) => {
   await openPage(page);
   const stance = standing(await savedDocument(page));
   const { wheelbase } = stance.pose;
@@ -90,7 +92,7 @@ function wordsBetween(document: BikeDocument, from: PartKey, to: PartKey): strin
   );
 }
 
-test('a dimension between two points is the core’s, follows the bike when a dial turns, and goes with Escape', async ({
+test('a dimension between two points is the core’s, follows the bike when an adjuster turns, and goes with Escape', async ({
   page,
 }) => {
   await openPage(page);

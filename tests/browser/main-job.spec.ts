@@ -1,4 +1,4 @@
-/** The main job: raise one end at a dial and see what the steering and the rear end make of it, and why. */
+/** The main job: raise one end at an adjuster and see what the steering and the rear end make of it, and why. */
 import { expect, test } from '@playwright/test';
 import { READING_GROUPS } from '../../src/core/readings/all-readings.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
@@ -27,8 +27,8 @@ import {
   undoButton,
   why,
 } from './support/panels.ts';
-import { handle, openPage } from './support/stand.ts';
-import { layerOf, pictureText } from './support/stand-picture.ts';
+import { handle, openPage } from './support/side-view.ts';
+import { layerOf, pictureText } from './support/side-view-picture.ts';
 
 test('a demonstration bike stands at once, said to be invented, with readings of every group', async ({
   page,
@@ -70,7 +70,7 @@ test('10 mm more at the shock quicken the steering and steepen the swingarm, and
   expect(layerOf(await pictureText(page), 'shadow')).toContain('<path');
 });
 
-test('a dial goes back to the baseline by its own button, and the document is as it was', async ({
+test('an adjuster goes back to the baseline by its own button, and the document is as it was', async ({
   page,
 }) => {
   await openPage(page);
@@ -98,10 +98,10 @@ test('setting the baseline takes all differences away and keeps the bike as it s
   await expect(undoButton(page)).toHaveAccessibleName('Undo: Set as baseline');
 });
 
-for (const state of ['toppedOut', 'asDialled'] as const)
+for (const state of ['toppedOut', 'travelByHand'] as const)
   test(`every reading on the page is the one that the core computes, ${state}`, async ({ page }) => {
     await openPage(page);
-    if (state === 'asDialled') await page.getByText('As dialled', { exact: true }).click();
+    if (state === 'travelByHand') await page.getByText('Travel set by hand', { exact: true }).click();
     for (const { bike } of DEMO_BIKES) {
       await startDemo(page, bike.name);
       await typeInto(page, REAR_HEIGHT, '6');

@@ -1,7 +1,7 @@
 /** The page on a phone: nothing beside the screen, controls large enough for a finger, panels one at a time. */
 import { expect, test, type Page } from '@playwright/test';
 import { changeText, field, FRONT_HEIGHT, REAR_HEIGHT, typeInto, undoButton } from './support/panels.ts';
-import { chooseMode, openPage } from './support/stand.ts';
+import { chooseMode, openPage } from './support/side-view.ts';
 import { choosePanel, LEAST_PX } from './support/touch.ts';
 
 /** Everything in sight that is pressed, and is smaller than a finger's reach; boxes and switches count with their label. */
@@ -28,7 +28,7 @@ async function beside(page: Page): Promise<string[]> {
     const found: string[] = [];
     for (const element of document.querySelectorAll<HTMLElement>('body *')) {
       if (!element.checkVisibility({ visibilityProperty: true })) continue;
-      // Handles outside the Stand's window are cut off there.
+      // Handles outside the side view's window are cut off there.
       if (element.closest('[role="application"]') !== null) continue;
       const { left, right, width } = element.getBoundingClientRect();
       if (width > 1 && (left < -0.5 || right > window.innerWidth + 0.5))
@@ -47,7 +47,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
     await page.getByRole('button', { name: 'Units and theme' }).tap();
-    for (const panel of ['Dials', 'Readings', 'Why and more'] as const) {
+    for (const panel of ['Adjusters', 'Readings', 'Why and more'] as const) {
       await choosePanel(page, panel);
       expect({ panel, small: await smallControls(page), beside: await beside(page) }).toEqual({
         panel,
@@ -65,20 +65,20 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
   });
 
-test('one panel is in sight at a time, and the Stand above it always', async ({ page }) => {
+test('one panel is in sight at a time, and the side view above it always', async ({ page }) => {
   await openPage(page);
-  const dials = page.getByRole('region', { name: 'Dials' });
+  const adjusters = page.getByRole('region', { name: 'Adjusters' });
   const readings = page.getByRole('region', { name: 'Readings' }).first();
   const why = page.getByRole('region', { name: 'Why' });
   const sights = async (): Promise<boolean[]> =>
-    await Promise.all([dials.isVisible(), readings.isVisible(), why.isVisible()]);
+    await Promise.all([adjusters.isVisible(), readings.isVisible(), why.isVisible()]);
   expect(await sights()).toEqual([true, false, false]);
   await choosePanel(page, 'Readings');
   expect(await sights()).toEqual([false, true, false]);
   await choosePanel(page, 'Why and more');
   expect(await sights()).toEqual([false, false, true]);
   await expect(page.getByRole('application', { name: 'Side view of the bike' })).toBeInViewport({ ratio: 1 });
-  await choosePanel(page, 'Dials');
+  await choosePanel(page, 'Adjusters');
   expect(await sights()).toEqual([true, false, false]);
 });
 

@@ -17,13 +17,13 @@ import {
   pxPerMm,
   stand,
   zoomOutAt,
-} from './support/stand.ts';
-import { toggleShown } from './support/stand-picture.ts';
+} from './support/side-view.ts';
+import { toggleShown } from './support/side-view-picture.ts';
 
 /** What rounding of saved numbers and of key presses may come to, mm. */
 const NUDGE_TOLERANCE = 0.01;
 
-/** Tabs from the Stand's tools on until a handle has the focus, then through all handles; their ids in order. */
+/** Tabs from the side view's tools on until a handle has the focus, then through all handles; their ids in order. */
 async function tabThroughHandles(page: Page): Promise<string[]> {
   await page.getByRole('button', { name: 'What is shown' }).focus();
   const ids: string[] = [];
@@ -40,10 +40,10 @@ test('S1: Tab reaches every point and grip, each with its name and its place in 
   const points = pointsOf((await savedDocument(page)).bike);
   expect(points.length).toBeGreaterThan(15);
   const wanted = [...GRIPS.map(({ key }) => `grip-${key}`), ...points.map(({ key }) => `point-${key}`)];
-  for (const mode of ['Dials', 'Edit', 'Measure'] as const) {
+  for (const mode of ['Adjusters', 'Edit', 'Measure'] as const) {
     await chooseMode(page, mode);
     const reached = await tabThroughHandles(page);
-    expect(reached).toEqual(mode === 'Dials' ? wanted : expect.arrayContaining(wanted));
+    expect(reached).toEqual(mode === 'Adjusters' ? wanted : expect.arrayContaining(wanted));
   }
   for (const { key, label } of points)
     await expect(handle(page, `point-${key}`)).toHaveAccessibleName(
@@ -60,7 +60,7 @@ test('S1: a point is moved from the open page by keyboard alone', async ({ page 
   const before = await savedDocument(page);
   await page.evaluate(() => (document.activeElement as HTMLElement).blur());
   const focusedName = () => page.evaluate(() => document.activeElement?.getAttribute('value'));
-  for (let presses = 0; (await focusedName()) !== 'dials'; presses++) {
+  for (let presses = 0; (await focusedName()) !== 'adjusters'; presses++) {
     expect(presses, 'the choice of what a hand does is not reached').toBeLessThan(40);
     await page.keyboard.press('Tab');
   }
@@ -154,7 +154,7 @@ for (const key of ['seat', 'rearAxle', 'frontAxle', 'steeringHead'] as const)
     }
   });
 
-test('S2: an arrow key on a grip turns its dial by one step, with Shift by ten', async ({ page }) => {
+test('S2: an arrow key on a grip turns its adjuster by one step, with Shift by ten', async ({ page }) => {
   await openPage(page);
   await handle(page, 'grip-shockLength').press('ArrowUp');
   await expect(field(page, REAR_HEIGHT)).toHaveValue('0.5');
@@ -202,7 +202,7 @@ test('S3: a handle keeps its size and is taken within 12 px of its middle at eve
   }
 });
 
-test('S3: a mark is no longer lit when the mouse has left the Stand', async ({ page }) => {
+test('S3: a mark is no longer lit when the mouse has left the side view', async ({ page }) => {
   await openPage(page);
   const tail = await middleOf(page, 'grip-shockLength');
   await page.mouse.move(tail.x, tail.y);
@@ -211,7 +211,7 @@ test('S3: a mark is no longer lit when the mouse has left the Stand', async ({ p
   await expect(handle(page, 'grip-shockLength')).not.toHaveClass(/hovered/);
 });
 
-test('S3: a tap on two points asks which, in full inside the Stand, and Escape leaves all as it was', async ({
+test('S3: a tap on two points asks which, in full inside the side view, and Escape leaves all as it was', async ({
   page,
 }) => {
   await openPage(page);
@@ -264,6 +264,6 @@ test('S3: the question which point is meant goes away with a change of what a ha
   const at = await middleOf(page, 'point-pivot');
   await page.mouse.click(at.x, at.y);
   await expect(page.getByRole('group', { name: 'Which one?' })).toBeVisible();
-  await chooseMode(page, 'Dials');
+  await chooseMode(page, 'Adjusters');
   await expect(page.getByRole('group', { name: 'Which one?' })).toBeHidden();
 });

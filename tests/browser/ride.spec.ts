@@ -2,8 +2,8 @@
 import { expect, test } from '@playwright/test';
 import { rideFigures } from '../../src/core/effects/ride-table.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/springs/ride-state.ts';
-import { dialOf } from '../../src/core/springs/dials.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
@@ -27,11 +27,11 @@ import {
   rideSentenceOn,
   rideStates,
 } from './support/ride.ts';
-import { chooseMode, drawn, middleOf, openPage, stand } from './support/stand.ts';
-import { inkOf, layerOf, pictureText, wordsOf } from './support/stand-picture.ts';
+import { chooseMode, drawn, middleOf, openPage, stand } from './support/side-view.ts';
+import { inkOf, layerOf, pictureText, wordsOf } from './support/side-view-picture.ts';
 
-const GAS = dialOf('gas').label;
-const FORK_RATE = dialOf('forkSpringRate').label;
+const GAS = adjusterOf('gas').label;
+const FORK_RATE = adjusterOf('forkSpringRate').label;
 
 const digits = (
   value: number,
@@ -72,7 +72,7 @@ test('arrow keys walk through the states, and a sentence says what each means', 
     told.add(await rideSentenceOn(page));
   }
   expect(told.size).toBe(RIDE_STATES.length);
-  await chooseState(page, 'On the gas');
+  await chooseState(page, 'Accelerating');
   expect(await rideSentenceOn(page)).toBe('Accelerating at 0.50 g; 78 kg rider; both ends on their springs.');
   await typeInto(page, GAS, '0.25');
   expect(await rideSentenceOn(page)).toContain('Accelerating at 0.25 g');
@@ -116,8 +116,8 @@ test('the table has the figures of every state, as the Readings have them in tha
     expect(trail.startsWith((await readingText(page, 'Trail')).replace(' mm', ''))).toBe(true);
     expect(squat.startsWith((await readingText(page, 'Anti-squat')).replace(' %', ''))).toBe(true);
   }
-  await expect(rideRow(page, 'On the brakes')).toContainText('front on its springs, rear topped out');
-  await expect(rideRow(page, 'Rider up')).toContainText('both on their springs');
+  await expect(rideRow(page, 'Braking')).toContainText('front on its springs, rear topped out');
+  await expect(rideRow(page, 'Rider on board')).toContainText('both on their springs');
   await expect(ride(page).getByRole('row').and(page.locator('[aria-current]'))).toHaveCount(1);
 });
 
@@ -140,7 +140,7 @@ test('sag is told in mm and per cent against what is common for the use, and the
   );
   await ride(page).getByText('Off-road', { exact: true }).click();
   await expect(lines.nth(3)).toContainText(/less than the 90 to 110\smm common off the road/);
-  await typeInto(page, dialOf('shockPreload').label, '8');
+  await typeInto(page, adjusterOf('shockPreload').label, '8');
   await expect(lines.nth(3)).toContainText(/▲ \+\d+\.\d\smm\s+more sag/);
   await expect
     .poll(async () => {
@@ -167,7 +167,7 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   );
   await expect(region).toContainText(/From rolling evenly to 0\.70\sg, 90\s% of it at the front/);
   await expect(region).toContainText(/the neutral point is 10\d\.\d\s%/);
-  await typeInto(page, dialOf('riderHeight').label, '250');
+  await typeInto(page, adjusterOf('riderHeight').label, '250');
   await expect(region).toContainText(/▼ −0\.\d\d\sg\s+lifts earlier/);
   // A refused figure spoils its own line only.
   await typeInto(page, GAS, '1.5');
@@ -175,11 +175,11 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   await expect(region).toContainText('Dive on the brakes');
 });
 
-test('more g than the front holds is refused with the limit and the way to the dial, and nothing is lost', async ({
+test('more g than the front holds is refused with the limit and the way to the adjuster, and nothing is lost', async ({
   page,
 }) => {
   await openPage(page);
-  await chooseState(page, 'On the gas');
+  await chooseState(page, 'Accelerating');
   const before = layerOf(await pictureText(page), 'bike');
   const trail = await readingText(page, 'Trail');
   await typeInto(page, GAS, '1.5');
@@ -191,8 +191,8 @@ test('more g than the front holds is refused with the limit and the way to the d
   expect(await readingText(page, 'Trail')).toBe(trail);
   expect((await savedDocument(page)).setup.gas).toBe(1.5);
   await openRide(page);
-  await expect(rideRow(page, 'On the gas')).toContainText('the front wheel lifts');
-  await expect(rideRow(page, 'On the brakes')).toContainText('front on its springs');
+  await expect(rideRow(page, 'Accelerating')).toContainText('the front wheel lifts');
+  await expect(rideRow(page, 'Braking')).toContainText('front on its springs');
   await field(page, REAR_HEIGHT).focus();
   await alert.getByRole('button', { name: `Go to ${GAS}` }).click();
   await expect(field(page, GAS)).toBeFocused();
@@ -203,31 +203,36 @@ test('more g than the front holds is refused with the limit and the way to the d
   expect(await readingText(page, 'Trail')).toBe(trail);
 });
 
-for (const { dial, value, state, words } of [
+for (const { adjuster, value, state, words } of [
   {
-    dial: 'brake',
+    adjuster: 'brake',
     value: '1.5',
-    state: 'On the brakes',
+    state: 'Braking',
     words: /rear wheel lifts; it stays down to [01]\.\d\d\sg/,
   },
-  { dial: 'cornerGas', value: '-1.6', state: 'Mid-corner', words: /braking the rear wheel lifts/ },
+  { adjuster: 'cornerGas', value: '-1.6', state: 'Mid-corner', words: /braking the rear wheel lifts/ },
   {
-    dial: 'leanDeg',
+    adjuster: 'leanDeg',
     value: '85',
     state: 'Mid-corner',
     words: /A lean of 85\.00° is more than any tyre holds/,
   },
-  { dial: 'frontTravelUsed', value: '130', state: 'As dialled', words: /Front travel used is 130/ },
+  {
+    adjuster: 'frontTravelUsed',
+    value: '130',
+    state: 'Travel set by hand',
+    words: /Front travel used is 130/,
+  },
 ] as const)
-  test(`a state that cannot be says why, keeps the picture and leads to its dial: ${dial}`, async ({
+  test(`a state that cannot be says why, keeps the picture and leads to its adjuster: ${adjuster}`, async ({
     page,
   }) => {
     await openPage(page);
-    const { label } = dialOf(dial);
-    // The dial's own range is common practice; what a file may hold reaches further.
+    const { label } = adjusterOf(adjuster);
+    // The adjuster's own range is common practice; what a file may hold reaches further.
     const saved = await savedText(page);
     const file = JSON.parse(saved) as { setup: Record<string, number> };
-    file.setup[dial] = Number(value);
+    file.setup[adjuster] = Number(value);
     await page.locator('[data-bike-file]').setInputFiles({
       name: 'asked.json',
       mimeType: 'application/json',
@@ -251,7 +256,7 @@ test('preload beyond its spring, and a mass behind the rear axle, are told with 
   page,
 }) => {
   await openPage(page);
-  await chooseState(page, 'Rider up');
+  await chooseState(page, 'Rider on board');
   const before = layerOf(await pictureText(page), 'bike');
   await chooseMode(page, 'Edit');
   await page.getByText('Shock', { exact: true }).click();
@@ -262,8 +267,8 @@ test('preload beyond its spring, and a mass behind the rear axle, are told with 
     /preload of 13\.0\smm closes the coils of the shock spring, which can be pressed 10\.0\smm\. Take preload off/,
   );
   expect(layerOf(await pictureText(page), 'bike') === before, 'the same picture').toBe(true);
-  await alert.getByRole('button', { name: `Go to ${dialOf('shockPreload').label}` }).click();
-  await expect(field(page, dialOf('shockPreload').label)).toBeFocused();
+  await alert.getByRole('button', { name: `Go to ${adjusterOf('shockPreload').label}` }).click();
+  await expect(field(page, adjusterOf('shockPreload').label)).toBeFocused();
   await undoButton(page).click();
   await undoButton(page).click();
   await expect(alert).toBeHidden();
@@ -278,13 +283,15 @@ test('preload beyond its spring, and a mass behind the rear axle, are told with 
   expect(await savedText(page)).toBe(text);
 });
 
-test('a spring rate that is not known is asked for, by its dial, and the picture stays', async ({ page }) => {
+test('a spring rate that is not known is asked for, by its adjuster, and the picture stays', async ({
+  page,
+}) => {
   await openPage(page);
   await typeInto(page, FORK_RATE, '0');
   const before = layerOf(await pictureText(page), 'bike');
   await chooseState(page, 'Mid-corner');
   const side = page.getByRole('region', { name: 'Readings' }).first();
-  await expect(side.getByRole('status')).toContainText(`${FORK_RATE} is not known yet. Set that dial`);
+  await expect(side.getByRole('status')).toContainText(`${FORK_RATE} is not known yet. Set that adjuster`);
   expect(layerOf(await pictureText(page), 'bike') === before, 'the same picture').toBe(true);
   await openRide(page, 'Sag');
   await ride(page)
@@ -299,19 +306,19 @@ test('a spring rate that is not known is asked for, by its dial, and the picture
 test('ghosts of several states stand beside the bike, each named, and go again', async ({ page }) => {
   await openPage(page);
   await openRide(page);
-  for (const name of ['On the gas', 'On the brakes', 'Topped out'])
+  for (const name of ['Accelerating', 'Braking', 'Topped out'])
     await ride(page)
-      .getByRole('checkbox', { name: `Outline of ${name} on the Stand` })
+      .getByRole('checkbox', { name: `Outline of ${name} on the side view` })
       .check();
   const picture = await pictureText(page);
-  expect(wordsOf(picture)).toEqual(expect.arrayContaining(['On the gas', 'On the brakes']));
+  expect(wordsOf(picture)).toEqual(expect.arrayContaining(['Accelerating', 'Braking']));
   // The state that is drawn in full has no ghost of its own.
   expect(wordsOf(picture)).not.toContain('Topped out');
   const drawnThen = layerOf(picture, 'ghosts');
   expect(drawnThen).toContain('<path');
-  await chooseState(page, 'On the gas');
+  await chooseState(page, 'Accelerating');
   const other = await pictureText(page);
-  expect(wordsOf(other)).toEqual(expect.arrayContaining(['Topped out', 'On the brakes']));
+  expect(wordsOf(other)).toEqual(expect.arrayContaining(['Topped out', 'Braking']));
   expect(layerOf(other, 'ghosts')).not.toBe(drawnThen);
   for (const box of await ride(page).getByRole('checkbox').all()) await box.uncheck();
   expect(layerOf(await pictureText(page), 'ghosts')).toBe('');
@@ -319,7 +326,7 @@ test('ghosts of several states stand beside the bike, each named, and go again',
 
 test('a drag in a state that is a balance stays on its rest and follows the hand', async ({ page }) => {
   await openPage(page);
-  await chooseState(page, 'On the brakes');
+  await chooseState(page, 'Braking');
   const from = await middleOf(page, 'grip-shockLength');
   await page.mouse.move(from.x, from.y);
   await page.mouse.down();
@@ -329,5 +336,5 @@ test('a drag in a state that is a balance stays on its rest and follows the hand
   await page.mouse.up();
   expect(await readingText(page, 'Trail')).toBe(trail);
   const document = await savedDocument(page);
-  expect(trail).toBe(plain(writtenReading(standing(document, 'onBrakes'), 'trail')));
+  expect(trail).toBe(plain(writtenReading(standing(document, 'braking'), 'trail')));
 });

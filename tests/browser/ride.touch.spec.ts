@@ -1,14 +1,14 @@
-/** Ride states and the roll under fingers on a phone. */
+/** Ride states and the corner sequence under fingers on a phone. */
 import { expect, test } from '@playwright/test';
-import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/springs/ride-state.ts';
+import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/riding/ride-state.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import { fingersOn, slide } from './support/fingers.ts';
 import { plain, readingText, startDemo } from './support/panels.ts';
-import { openRide, ride, rideRow, rideStates, rollSlider } from './support/ride.ts';
-import { openPage } from './support/stand.ts';
-import { pictureText, wordsOf } from './support/stand-picture.ts';
+import { openRide, ride, rideRow, rideStates, cornerSlider } from './support/ride.ts';
+import { openPage } from './support/side-view.ts';
+import { pictureText, wordsOf } from './support/side-view-picture.ts';
 
 /** Least size of what a finger presses, px. */
 const TARGET_PX = 44;
@@ -46,31 +46,31 @@ test('a tap on a row shows its state, one on its box an outline, and the page do
 }) => {
   await openPage(page);
   await openRide(page);
-  await rideRow(page, 'Bike alone').getByRole('cell').nth(1).tap();
-  await expect(rideRow(page, 'Bike alone')).toHaveAttribute('aria-current', 'true');
-  const box = ride(page).getByRole('checkbox', { name: 'Outline of Rider up on the Stand' });
+  await rideRow(page, 'No rider').getByRole('cell').nth(1).tap();
+  await expect(rideRow(page, 'No rider')).toHaveAttribute('aria-current', 'true');
+  const box = ride(page).getByRole('checkbox', { name: 'Outline of Rider up on the side view' });
   const target = await box.locator('..').boundingBox();
   expect(Math.min(target?.width ?? 0, target?.height ?? 0)).toBeGreaterThanOrEqual(TARGET_PX);
   await box.tap();
   // The tap on the box is the box's alone.
-  await expect(rideRow(page, 'Bike alone')).toHaveAttribute('aria-current', 'true');
-  expect(wordsOf(await pictureText(page))).toContain('Rider up');
+  await expect(rideRow(page, 'No rider')).toHaveAttribute('aria-current', 'true');
+  expect(wordsOf(await pictureText(page))).toContain('Rider on board');
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
 });
 
-test('a finger slides the roll along, and a tap ends it', async ({ page }) => {
+test('a finger slides the corner sequence along, and a tap ends it', async ({ page }) => {
   await openPage(page);
-  await openRide(page, 'Roll');
-  await rollSlider(page).scrollIntoViewIfNeeded();
-  const box = await rollSlider(page).boundingBox();
+  await openRide(page, 'Corner sequence');
+  await cornerSlider(page).scrollIntoViewIfNeeded();
+  const box = await cornerSlider(page).boundingBox();
   if (box === null) throw new Error('the slider is not on the page');
   const fingers = await fingersOn(page);
   const y = box.y + box.height / 2;
   await slide(fingers, { x: box.x + box.width * 0.2, y }, { x: box.x + box.width * 0.75, y });
   await fingers.lift();
-  const at = Number(await rollSlider(page).inputValue());
+  const at = Number(await cornerSlider(page).inputValue());
   expect(at).toBeGreaterThan(60);
-  await expect(rideRow(page, 'Roll')).toBeVisible();
-  await page.getByRole('button', { name: 'End the roll' }).tap();
-  await expect(rideRow(page, 'Roll')).toHaveCount(0);
+  await expect(rideRow(page, 'Corner sequence')).toBeVisible();
+  await page.getByRole('button', { name: 'End the corner sequence' }).tap();
+  await expect(rideRow(page, 'Corner sequence')).toHaveCount(0);
 });

@@ -4,7 +4,7 @@ import { expect, test } from '@playwright/test';
 import { savedDocument } from './support/bike-document.ts';
 import { expectNoUndo, typeInto, undo } from './support/panels.ts';
 import { openSprings, sags, springs, wish } from './support/springs.ts';
-import { chooseMode, openPage } from './support/stand.ts';
+import { chooseMode, openPage } from './support/side-view.ts';
 
 test('the spring that is told gives just the sag that was wished, in one undo for each end', async ({
   page,

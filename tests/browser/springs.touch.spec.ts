@@ -2,7 +2,7 @@
 import { expect, test } from '@playwright/test';
 import { expectNoUndo, undoButton } from './support/panels.ts';
 import { openSprings, sags, springs, wish } from './support/springs.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 import { choosePanel } from './support/touch.ts';
 
 test('a finger fits the spring that gives the sag typed, and undo takes it out', async ({ page }) => {

@@ -26,7 +26,7 @@ import {
   sprockets,
   tryButton,
 } from './support/sprockets.ts';
-import { dragHandle, openPage } from './support/stand.ts';
+import { dragHandle, openPage } from './support/side-view.ts';
 
 const [{ setup }] = DEMO_BIKES;
 const OWN = `${setup.frontTeeth}/${setup.rearTeeth}`;
@@ -37,7 +37,7 @@ const READ = [
   ['wheelbase', 'Wheelbase'],
   ['swingarmAngle', 'Swingarm angle'],
   ['antiSquat', 'Anti-squat'],
-  ['pivotGap', 'Top run to pivot'],
+  ['pivotGap', 'Upper run to pivot'],
 ] as const;
 
 async function chooseRange(page: Page, front: [number, number], rear: [number, number]): Promise<void> {
@@ -60,7 +60,7 @@ test('the pairs about the one on the bike are listed, which is marked in words',
   });
 });
 
-for (const ride of ['Topped out', 'Rider up', 'On the gas'])
+for (const ride of ['Topped out', 'Rider on board', 'Accelerating'])
   test(`what a row tells is what the readings say once it is tried, ${ride}`, async ({ page }) => {
     await openPage(page);
     await page.getByText(ride, { exact: true }).click();

@@ -12,7 +12,7 @@ import {
   sprockets,
   tryButton,
 } from './support/sprockets.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 import { amissIn, choosePanel } from './support/touch.ts';
 
 const [{ setup }] = DEMO_BIKES;

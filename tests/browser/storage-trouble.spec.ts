@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { savedDocument } from './support/bike-document.ts';
 import { kept } from './support/kept.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto, undo } from './support/panels.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 
 const warning = (page: Page) => page.getByRole('alert').filter({ hasText: 'save the bike to a file' });
 
@@ -14,7 +14,7 @@ async function expectToWork(page: Page, words: string): Promise<void> {
   await expect(warning(page)).toContainText(words);
   await undo(page);
   await typeInto(page, FRONT_HEIGHT, '12');
-  expect((await savedDocument(page)).setup.forkHeight).toBe(12);
+  expect((await savedDocument(page)).setup.forkTubes).toBe(12);
   await expect(warning(page)).toBeVisible();
 }
 
@@ -82,7 +82,7 @@ test('S14: with full storage the page works, says so until a save comes through,
   await page.evaluate(() => Object.assign(window, { room: true }));
   await typeInto(page, FRONT_HEIGHT, '13');
   await expect(warning(page)).toHaveCount(0);
-  expect(await kept(page)).toMatchObject([{ forkHeight: 13 }]);
+  expect(await kept(page)).toMatchObject([{ forkTubes: 13 }]);
 });
 
 test('a bike whose changes cannot be stored may be left all the same', async ({ page }) => {

@@ -12,7 +12,7 @@ import {
   typeInto,
   undo,
 } from './support/panels.ts';
-import { chooseMode, handle, middleOf, openPage } from './support/stand.ts';
+import { chooseMode, handle, middleOf, openPage } from './support/side-view.ts';
 
 interface Told {
   readonly atMs: number;
@@ -40,7 +40,7 @@ async function toldSoFar(page: Page): Promise<Told[]> {
 }
 
 for (const { mode, id, by } of [
-  { mode: 'Dials', id: 'grip-shockLength', by: { x: 0, y: -0.5 } },
+  { mode: 'Adjusters', id: 'grip-shockLength', by: { x: 0, y: -0.5 } },
   { mode: 'Edit', id: 'point-frontAxle', by: { x: 0.7, y: 0.2 } },
 ] as const)
   test(`S10: a drag of three seconds is told at most twice a second and once at its end, ${id}`, async ({
@@ -125,12 +125,12 @@ test('S11: every changed reading is signed, with an arrow and a word, the right 
   expect(changed).toBeGreaterThan(8);
 });
 
-test('S11: a turned dial tells its own change from the baseline in sign, arrow and word', async ({
+test('S11: a turned adjuster tells its own change from the baseline in sign, arrow and word', async ({
   page,
 }) => {
   await openPage(page);
   await typeInto(page, REAR_HEIGHT, '-3');
   await expect(field(page, REAR_HEIGHT)).toHaveAccessibleDescription(/−3\.0\smm.*shorter/);
-  await expect(page.locator('.dial').first()).toContainText('▼');
+  await expect(page.locator('.adjuster').first()).toContainText('▼');
   await expect(readingLine(page, 'Rake').locator('.change [aria-hidden]')).toHaveText('▲');
 });

@@ -2,7 +2,7 @@
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
 import { expectKeptFork, kept } from './support/kept.ts';
 import { field, FRONT_HEIGHT, typeInto } from './support/panels.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 
 /** Two tabs that have the same stored bike open. */
 async function twoTabs(context: BrowserContext): Promise<[Page, Page]> {
@@ -30,12 +30,12 @@ test('S13: both tabs say that the other is there, and both versions can be opene
   await typeInto(second, FRONT_HEIGHT, '16');
   const conflict = notice(second, 'Both versions are kept');
   await expect(conflict).toBeVisible();
-  expect((await kept(second)).map(({ forkHeight }) => forkHeight)).toEqual([16]);
-  expect((await kept(second, 'revisions')).map(({ forkHeight }) => forkHeight)).toEqual([11]);
+  expect((await kept(second)).map(({ forkTubes }) => forkTubes)).toEqual([16]);
+  expect((await kept(second, 'revisions')).map(({ forkTubes }) => forkTubes)).toEqual([11]);
 
   await conflict.getByRole('button', { name: 'Open the other version' }).click();
   await expect(field(second, FRONT_HEIGHT)).toHaveValue('11.0');
-  await expect.poll(async () => (await kept(second)).map(({ forkHeight }) => forkHeight)).toEqual([11, 16]);
+  await expect.poll(async () => (await kept(second)).map(({ forkTubes }) => forkTubes)).toEqual([11, 16]);
   await expect(notice(second, 'Both versions are kept')).toHaveCount(0);
 
   // The first tab goes on from its own version; its next change keeps the second tab's beside it.
@@ -47,7 +47,7 @@ test('S13: both tabs say that the other is there, and both versions can be opene
     .getByRole('combobox', { name: 'Bike' })
     .locator('option', { hasText: 'Other version, saved' });
   await expect(other).not.toHaveCount(0);
-  const values = (await kept(first, 'revisions')).map(({ forkHeight }) => forkHeight);
+  const values = (await kept(first, 'revisions')).map(({ forkTubes }) => forkTubes);
   expect(values).toContain(16);
 });
 

@@ -11,7 +11,7 @@ import {
 import type { BikeDocument } from '../../src/document/document.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { expectNoUndo, field, plain, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
-import { chooseMode, middleOf, openPage } from './support/stand.ts';
+import { chooseMode, middleOf, openPage } from './support/side-view.ts';
 
 /** The figures typed for points whose place follows from other figures, with what each must have set. */
 const FOLLOWING: Partial<
@@ -108,7 +108,7 @@ for (const bikeName of ['Track day', 'Twin-shock roadster'])
     await expectNoUndo(page);
   });
 
-test('S1: the Stand says in words in which zone the squat line runs', async ({ page }) => {
+test('S1: the side view says in words in which zone the squat line runs', async ({ page }) => {
   await openPage(page);
   const described = page.getByRole('application', { name: 'Side view of the bike' });
   await expect(described).toHaveAccessibleDescription(/lift zone: the rear lifts on the gas/);

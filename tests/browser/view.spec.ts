@@ -1,4 +1,4 @@
-/** Moving about on the Stand with wheel, mouse and keys. */
+/** Moving about on the side view with wheel, mouse and keys. */
 import { expect, test, type Page } from '@playwright/test';
 import { PART_POINTS } from '../../src/core/sketch/points.ts';
 import { savedText } from './support/bike-document.ts';
@@ -13,7 +13,7 @@ import {
   pressAndMove,
   stand,
   type Place,
-} from './support/stand.ts';
+} from './support/side-view.ts';
 
 const IDS = PART_POINTS.map(({ key }) => `point-${key}`);
 
@@ -49,7 +49,7 @@ async function expectUnscrolled(page: Page): Promise<void> {
   expect(found).toEqual({ x: 0, y: 0, zoom: 1, ratio: 1, tall: 0 });
 }
 
-test('S4: the plain wheel pans the Stand and the page never scrolls', async ({ page }) => {
+test('S4: the plain wheel pans the side view and the page never scrolls', async ({ page }) => {
   await openPage(page);
   const before = await allMiddles(page);
   await wheelAt(page, await emptySpot(page), 0, 120);
@@ -139,7 +139,7 @@ test('S4: F and the button fit the whole bike again, as it was fitted on opening
   }
 });
 
-test('S4: a turned dial leaves the view as it is, and a new size of the window fits the bike', async ({
+test('S4: a turned adjuster leaves the view as it is, and a new size of the window fits the bike', async ({
   page,
 }) => {
   await openPage(page);

@@ -5,7 +5,7 @@ import { openDocument } from '../../src/document/open-document.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { kept } from './support/kept.ts';
 import { expectNoUndo, field, plain, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
-import { chooseMode, drawn, openPage } from './support/stand.ts';
+import { chooseMode, drawn, openPage } from './support/side-view.ts';
 import {
   found,
   readingsOf,
@@ -24,7 +24,7 @@ async function openWeighIn(page: Page): Promise<void> {
 
 /** The loads of the bike alone, kg, as the program reads them. */
 function loadsOf(document: Awaited<ReturnType<typeof savedDocument>>): { front: number; rear: number } {
-  const on = standing(document, 'bikeAlone');
+  const on = standing(document, 'noRider');
   const front = (on.mass * on.centreX) / on.pose.wheelbase;
   return { front, rear: on.mass - front };
 }
@@ -34,7 +34,7 @@ test('scales give mass and centre back, the wheels then carry what the scales sh
 }) => {
   await openWeighIn(page);
   const real = await savedDocument(page);
-  const on = standing(real, 'bikeAlone');
+  const on = standing(real, 'noRider');
   const readings = readingsOf(on);
   // The owner believes something else.
   await page
@@ -86,7 +86,7 @@ test('scales give mass and centre back, the wheels then carry what the scales sh
 test('every figure can be reached and given by keys alone', async ({ page }) => {
   await openPage(page);
   await chooseMode(page, 'Edit');
-  const readings = readingsOf(standing(await savedDocument(page), 'bikeAlone'), {
+  const readings = readingsOf(standing(await savedDocument(page), 'noRider'), {
     ...REAR_RAISED,
     raised: 'front',
     read: 'rear',
@@ -124,7 +124,7 @@ test('every figure can be reached and given by keys alone', async ({ page }) => 
 
 test('figures that cannot be are refused with what to check, and stay to be corrected', async ({ page }) => {
   await openWeighIn(page);
-  const own = readingsOf(standing(await savedDocument(page), 'bikeAlone'));
+  const own = readingsOf(standing(await savedDocument(page), 'noRider'));
   const readings = { ...own, front: own.front + 0.4 };
   await typeReadings(page, readings);
   await expect(useButton(page)).toBeEnabled();
@@ -155,7 +155,7 @@ test('a measured wheelbase that the bike does not have is told, and its own can 
   page,
 }) => {
   await openWeighIn(page);
-  await typeReadings(page, readingsOf(standing(await savedDocument(page), 'bikeAlone')));
+  await typeReadings(page, readingsOf(standing(await savedDocument(page), 'noRider')));
   await page.getByText('Lengths and accuracy', { exact: true }).click();
   const own = await field(page, 'Wheelbase').inputValue();
   await typeInto(page, 'Wheelbase', '1300');
@@ -198,7 +198,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
         .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
     };
     expect(await grave('color-contrast')).toEqual([]);
-    await typeReadings(page, readingsOf(standing(await savedDocument(page), 'bikeAlone')));
+    await typeReadings(page, readingsOf(standing(await savedDocument(page), 'noRider')));
     await typeInto(page, 'Wheelbase', '1300');
     await expect(found(page)).toContainText('Correct the bike first');
     expect(await grave()).toEqual([]);

@@ -2,7 +2,7 @@
 import { expect, test } from '@playwright/test';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { expectNoUndo, undoButton } from './support/panels.ts';
-import { chooseMode, openPage } from './support/stand.ts';
+import { chooseMode, openPage } from './support/side-view.ts';
 import { found, readingsOf, typeReadings, useButton, weighInSummary } from './support/weigh-in.ts';
 import { amissIn, choosePanel } from './support/touch.ts';
 
@@ -19,7 +19,7 @@ test('a bike is weighed with a finger, every control large enough and nothing be
     .getByText('Front', { exact: true })
     .tap();
   const raising = { first: 'wheelsLevel', raised: 'front', read: 'rear', turnDeg: 9 } as const;
-  const readings = readingsOf(standing(document, 'bikeAlone'), raising);
+  const readings = readingsOf(standing(document, 'noRider'), raising);
   // Half a kilogram more in front than the bike has now.
   await typeReadings(page, { ...readings, front: readings.front + 0.5 });
   await page.getByText('Lengths and accuracy', { exact: true }).tap();

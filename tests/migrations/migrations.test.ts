@@ -91,7 +91,7 @@ describe('frozen documents', () => {
         ['measuredLinks', 20],
         ['measuredLength', null],
         ['wearLimit', null],
-        ['leastPlay', 10],
+        ['leastSlack', 10],
       ] as const) {
         expect(bike.drive[key]).toBe(value);
         Reflect.deleteProperty(bike.drive, key);

@@ -4,8 +4,8 @@ import { expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { ABSENT_WORDS } from '../../src/core/readings/reading.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { stance } from '../../src/core/springs/stance.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { stance } from '../../src/core/standing/stance.ts';
 import { absurdBike, likelyBike, type RandomBike } from '../support/random-bikes.ts';
 
 const RUNS = cases(10_000);

@@ -7,13 +7,13 @@ import { sprocketPairs } from '../../src/core/effects/sprocket-pairs.ts';
 import { curveOf, sweep } from '../../src/core/effects/sweep.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { engineBraking } from '../../src/core/readings/engine-braking.ts';
-import { axleForChain, chainForAxle } from '../../src/core/springs/axle-in-slot.ts';
-import { hangingOn, slackAt } from '../../src/core/springs/chain-slack.ts';
-import { tightestPlace } from '../../src/core/springs/chain-tightest.ts';
-import { guideClearance } from '../../src/core/springs/guide-clearance.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { slackToSet } from '../../src/core/springs/slack-to-set.ts';
-import { stance } from '../../src/core/springs/stance.ts';
+import { axleForChain, chainForAxle } from '../../src/core/standing/axle-in-slot.ts';
+import { hangingOn, slackAt } from '../../src/core/chain/slack-through-travel.ts';
+import { tightestPlace } from '../../src/core/chain/tightest-place.ts';
+import { guideClearance } from '../../src/core/chain/guide-clearance.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { slackToSet } from '../../src/core/chain/slack-to-set.ts';
+import { stance } from '../../src/core/standing/stance.ts';
 import { ANY_CHAIN } from '../support/pairs-asked.ts';
 import { absurdBike, likelyBike, type RandomBike } from '../support/random-bikes.ts';
 
@@ -54,7 +54,9 @@ function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers:
     said.push(axleForChain(parts, loop, slot, 114), chainForAxle(parts, loop, slot, setup.axlePosition));
     said.push(tightestPlace(parts, loop, setup.axlePosition), guideClearance(parts, loop, 7));
     said.push(slackAt(parts, { loop, links: 114, axlePosition: setup.axlePosition }, travel.rear));
-    said.push(slackToSet(parts, loop, { links: 114, leastPlay: 8, measuredAt: 0, slot: bike.swingarm.slot }));
+    said.push(
+      slackToSet(parts, loop, { links: 114, leastSlack: 8, measuredAt: 0, slot: bike.swingarm.slot }),
+    );
     const on = stance(parts, travel);
     if (on.ok) said.push({ ...hangingOn(on, loop, 116), run: null });
   }

@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import type { PairsAsked, SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
-import { axleForChain, chainsThatFit } from '../../src/core/springs/axle-in-slot.ts';
-import { dialledAxlePosition } from '../../src/core/springs/chain-in-frame.ts';
-import { stretchOf } from '../../src/core/springs/chain-of.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { RIDE_STATES } from '../../src/core/springs/ride-state.ts';
-import { standBike } from '../../src/core/springs/stand-bike.ts';
+import { axleForChain, chainsThatFit } from '../../src/core/standing/axle-in-slot.ts';
+import { setAxlePosition } from '../../src/core/standing/chain-in-frame.ts';
+import { stretchOf } from '../../src/core/standing/chain-of.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { ANY_CHAIN, pairsOf } from '../support/pairs-asked.ts';
 
@@ -57,12 +57,12 @@ describe('sprocket pairs solved together', () => {
   });
 
   it('are the same whatever other pairs are asked for, and in whatever order', () => {
-    const whole = pairs({ ride: 'onGas' });
+    const whole = pairs({ ride: 'accelerating' });
     const backwards: SprocketPair[] = [];
     for (let front = 17; front >= 13; front--)
       for (let rear = 50; rear >= 38; rear--) {
         const one = { front: { least: front, most: front }, rear: { least: rear, most: rear } };
-        backwards.push(...pairs({ ride: 'onGas', ...one }));
+        backwards.push(...pairs({ ride: 'accelerating', ...one }));
       }
     expect(backwards.reverse()).toEqual(whole);
   });
@@ -82,11 +82,11 @@ describe('sprocket pairs solved together', () => {
       const own = { ...setup, frontTeeth, rearTeeth, chainLinks: links };
       const [after, before] = [worn, bike].map((each) => machine(each, own));
       if (!after.ok) throw new Error(after.reason);
-      expect(dialledAxlePosition(after)).toBeCloseTo(pair.axlePosition ?? NaN, 8);
+      expect(setAxlePosition(after)).toBeCloseTo(pair.axlePosition ?? NaN, 8);
       expect(after.rearSprocketRadius).toBe(chainLoop(frontTeeth, rearTeeth, chainPitch).rearRadius);
       // A chain of its length when new may put the axle ahead of its slot.
       if (!before.ok) continue;
-      expect(dialledAxlePosition(after) - dialledAxlePosition(before)).toBeGreaterThan(3);
+      expect(setAxlePosition(after) - setAxlePosition(before)).toBeGreaterThan(3);
       moved++;
     }
     expect(moved).toBeGreaterThan(20);

@@ -2,14 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { FramePoint } from '../../src/core/chassis/frame-point.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
-import type { Tyre } from '../../src/core/chassis/tyre.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { FramePoint } from '../../src/core/parts/frame-point.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import type { Tyre } from '../../src/core/parts/tyre.ts';
 import { turned } from '../../src/core/plane/point.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
 import { radians } from '../../src/core/units/convert.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
 import { everyReading } from '../support/written.ts';
@@ -154,12 +154,12 @@ describe('a bike built k times as large', () => {
       },
       setup: {
         ...setup,
-        forkHeight: k * setup.forkHeight,
-        forkExtender: k * setup.forkExtender,
+        forkTubes: k * setup.forkTubes,
+        forkExtenders: k * setup.forkExtenders,
         shockLength: k * setup.shockLength,
         axlePosition: k * setup.axlePosition,
         clampOffset: k * setup.clampOffset,
-        topShim: k * setup.topShim,
+        shockMountShim: k * setup.shockMountShim,
         riderHeight: k * setup.riderHeight,
         riderForward: k * setup.riderForward,
         passengerHeight: k * setup.passengerHeight,
@@ -183,8 +183,8 @@ describe('a bike built k times as large', () => {
 describe('ways of the workshop to the same place', () => {
   it('fork height, a shorter fork, a shorter extender and used travel all let the front down alike', () => {
     const ways: ((drawn: RandomBike, by: number) => RandomBike)[] = [
-      (d, by) => ({ ...d, setup: { ...d.setup, forkHeight: d.setup.forkHeight + by } }),
-      (d, by) => ({ ...d, setup: { ...d.setup, forkExtender: d.setup.forkExtender - by } }),
+      (d, by) => ({ ...d, setup: { ...d.setup, forkTubes: d.setup.forkTubes + by } }),
+      (d, by) => ({ ...d, setup: { ...d.setup, forkExtenders: d.setup.forkExtenders - by } }),
       (d, by) => ({ ...d, bike: { ...d.bike, fork: { ...d.bike.fork, length: d.bike.fork.length - by } } }),
     ];
     const ofTheFork = ['frontTravel', 'frontTravelLeft', 'tyreToClampGap', 'forkTubeSpare'];

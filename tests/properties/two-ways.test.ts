@@ -6,11 +6,11 @@ import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { outerTangent } from '../../src/core/plane/circle.ts';
 import { crossing, signedDistance } from '../../src/core/plane/line.ts';
 import { normalTrail } from '../../src/core/readings/normal-trail.ts';
-import { topRunPivotGap } from '../../src/core/readings/top-run-pivot-gap.ts';
+import { chainSliderClearance } from '../../src/core/readings/chain-slider-clearance.ts';
 import { trail } from '../../src/core/readings/trail.ts';
 import { axisFootInFrame, onGround } from '../../src/core/sketch/points.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { stance, type Stance } from '../../src/core/springs/stance.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
 import { driveCircles, topTangent } from '../support/squat-by-lines.ts';
 
@@ -108,11 +108,11 @@ describe('the chain runs', () => {
       const bottom = outerTangent(rear, front, 'right');
       if (bottom === 'oneInsideOther') throw new Error(bottom);
       const angle = (t: typeof top) => Math.atan2(t.to.y - t.from.y, t.to.x - t.from.x);
-      expect(Math.abs(angle(top) - on.topRunAngle)).toBeLessThan(1e-12);
-      expect(Math.abs(angle(bottom) - on.bottomRunAngle)).toBeLessThan(1e-12);
-      expect(Math.abs(-signedDistance(top, pivot) - on.topRunLever)).toBeLessThan(NEAR);
+      expect(Math.abs(angle(top) - on.upperRunAngle)).toBeLessThan(1e-12);
+      expect(Math.abs(angle(bottom) - on.lowerRunAngle)).toBeLessThan(1e-12);
+      expect(Math.abs(-signedDistance(top, pivot) - on.upperRunLever)).toBeLessThan(NEAR);
       const guide = on.machine.guideRadius ?? 0;
-      expect(topRunPivotGap.read(on)).toBeCloseTo(-signedDistance(top, pivot) - guide, 7);
+      expect(chainSliderClearance.read(on)).toBeCloseTo(-signedDistance(top, pivot) - guide, 7);
     });
   });
 });
@@ -120,7 +120,7 @@ describe('the chain runs', () => {
 describe('a bike facing the other way, computed in mirrored drawings', () => {
   const mirror = (p: { x: number; y: number }) => ({ x: -p.x, y: p.y });
 
-  it('has the same trail, swingarm angle, top run and squat line', () => {
+  it('has the same trail, swingarm angle, upper run and squat line', () => {
     let crossed = 0;
     onLikelyBikes((on, { bike }) => {
       const { headX, headY } = on.machine.front;

@@ -1,14 +1,14 @@
 /** What 100 % of anti-squat means: opening the gas asks nothing of the rear spring, and the rear stays where it is. */
 import { describe, expect, it } from 'vitest';
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
-import { balance, type Balance } from '../../src/core/springs/balance.ts';
-import { neutralAntiSquat } from '../../src/core/springs/neutral-anti-squat.ts';
-import { gasOpened } from '../../src/core/springs/ride-changes.ts';
-import { AT_REST } from '../../src/core/springs/ride-forces.ts';
-import { steadyLoads } from '../../src/core/springs/steady-loads.ts';
-import { stance, type Stance } from '../../src/core/springs/stance.ts';
+import { balance, type Equilibrium } from '../../src/core/riding/equilibrium.ts';
+import { neutralAntiSquat } from '../../src/core/riding/neutral-anti-squat.ts';
+import { gasOpened } from '../../src/core/riding/ride-changes.ts';
+import { AT_REST } from '../../src/core/riding/ride-forces.ts';
+import { steadyLoads } from '../../src/core/riding/steady-loads.ts';
+import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { plainBike, plainSetup, withFrame } from '../support/plain-bike.ts';
 import { plainSprings, reached, sprung, withForkSprings, withShock } from '../support/plain-springs.ts';
 
@@ -30,7 +30,7 @@ function antiSquatOf(on: Stance): number {
   return value;
 }
 
-const rolling = (bike: Bike, setup: Setup): Balance =>
+const rolling = (bike: Bike, setup: Setup): Equilibrium =>
   reached(balance(sprung(springs, bike, setup), AT_REST));
 
 /** The bike with its rider as high as makes anti-squat, rolling evenly, what is wanted: height changes nothing else. */

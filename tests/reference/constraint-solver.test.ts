@@ -2,8 +2,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { cases } from '../support/cases.ts';
-import { machine, type Machine } from '../../src/core/springs/machine.ts';
-import { stance } from '../../src/core/springs/stance.ts';
+import { machine, type Machine } from '../../src/core/standing/machine.ts';
+import { stance } from '../../src/core/standing/stance.ts';
 import { constraintSolver, type ConstraintSolver } from '../support/constraint-solver.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { poseConstraints, posePoints, worstDistance } from '../support/pose-constraints.ts';

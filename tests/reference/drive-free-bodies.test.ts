@@ -2,17 +2,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
-import type { Bike, RearBrakeMount } from '../../src/core/chassis/bike.ts';
-import type { DriveKind } from '../../src/core/drive/drive-kind.ts';
+import type { Bike, RearBrakeMount } from '../../src/core/parts/bike.ts';
+import type { DriveKind } from '../../src/core/parts/drive-kind.ts';
 import { circleCrossings, outerTangent, type Tangent } from '../../src/core/plane/circle.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { brakeAntiRise } from '../../src/core/readings/brake-anti-rise.ts';
 import { engineBraking } from '../../src/core/readings/engine-braking.ts';
 import type { Reading } from '../../src/core/readings/reading.ts';
-import { bottomRunLever, engineBrakingSlopeOf } from '../../src/core/springs/drive-slopes.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { standBike } from '../../src/core/springs/stand-bike.ts';
-import { stance, type Stance } from '../../src/core/springs/stance.ts';
+import { lowerRunLever, engineBrakingSlopeOf } from '../../src/core/standing/drive-slopes.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
+import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { onGround } from '../../src/core/sketch/points.ts';
 import { loadWithoutSpring, type CutFree, type ForceLine } from '../support/free-bodies.ts';
 import { linkedBike, sprungSetup } from '../support/linked-bike.ts';
@@ -87,7 +87,7 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
     expect(stood).toBeGreaterThan(cases(300));
   });
 
-  it('with the engine braking has the anti-rise that they ask for, on the bottom run', () => {
+  it('with the engine braking has the anti-rise that they ask for, on the lower run', () => {
     const { most, stood } = worst(
       (bike) => driven(bike, kind),
       (on) =>
@@ -98,7 +98,7 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
   });
 
   it('on the gas comes to rest with what they leave for the spring, to a millionth of a newton', () => {
-    const on = standBike(driven(linkedBike, kind), { ...sprungSetup, gas: 0.3 }, 'onGas');
+    const on = standBike(driven(linkedBike, kind), { ...sprungSetup, gas: 0.3 }, 'accelerating');
     if (!on.ok || on.balance === undefined) throw new Error(`no rest with a ${kind}`);
     const { loads, rear } = on.balance;
     const held = loadWithoutSpring(cut(on, torque(on, 'left')), loads.thrust);
@@ -180,7 +180,7 @@ describe('the rear brake', () => {
   it('on a stay holds the bike on the brakes by the machine’s own mount', () => {
     const setup = { ...sprungSetup, brake: 0.3, brakeFrontShare: 0 };
     const bike = onStay(linkedBike, { x: 0, y: -90 }, 4);
-    const on = standBike(bike, setup, 'onBrakes');
+    const on = standBike(bike, setup, 'braking');
     if (!on.ok || on.balance === undefined) throw new Error('no rest on the brakes');
     const line = stayOf(on, bike);
     if (line === null) throw new Error('the stay does not reach');
@@ -193,14 +193,14 @@ describe('the rear brake', () => {
 });
 
 describe('engine braking', () => {
-  it('pulls with the bottom run’s distance from the pivot, below it on a usual bike', () => {
+  it('pulls with the lower run’s distance from the pivot, below it on a usual bike', () => {
     const on = standing(plainBike, plainSetup, { front: 30, rear: 40 });
     const { from, to } = tangentOf(on, 'right');
     const { pivot } = driveCircles(on);
     const length = Math.hypot(to.x - from.x, to.y - from.y);
     const below = ((to.x - from.x) * (pivot.y - from.y) - (to.y - from.y) * (pivot.x - from.x)) / length;
-    expect(bottomRunLever(on)).toBeCloseTo(-below, 9);
-    expect(bottomRunLever(on)).toBeLessThan(0);
+    expect(lowerRunLever(on)).toBeCloseTo(-below, 9);
+    expect(lowerRunLever(on)).toBeLessThan(0);
   });
 
   it('on a usual bike holds less of its load transfer than a brake on the arm would: the pull lifts the rear', () => {

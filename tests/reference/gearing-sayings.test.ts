@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { pairDifference } from '../../src/core/effects/pair-choice.ts';
-import { pairWords } from '../../src/core/effects/pair-words.ts';
+import { pairWords } from '../../src/words/pair-words.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
-import { fewestClearFrontTeeth, guideClearance } from '../../src/core/springs/guide-clearance.ts';
-import { guidePush } from '../../src/core/springs/guide-push.ts';
+import { fewestClearFrontTeeth, guideClearance } from '../../src/core/chain/guide-clearance.ts';
+import { guidePush } from '../../src/core/chain/guide-push.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { ANY_CHAIN, pairIn, pairsOf } from '../support/pairs-asked.ts';
 import { driveCircles } from '../support/squat-by-lines.ts';

@@ -1,6 +1,6 @@
-/** The slack bottom run against a hanging chain integrated step by step. */
+/** The slack lower run against a hanging chain integrated step by step. */
 import { describe, expect, it } from 'vitest';
-import { bottomRun, runMiddle, type BottomRun } from '../../src/core/drive/bottom-run.ts';
+import { lowerRun, runMiddle, type LowerRun } from '../../src/core/drive/lower-run.ts';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { hangingPoints, hangingRun, type HangingRun } from '../../src/core/drive/hanging-run.ts';
 import { chainBySteps } from '../support/chain-by-steps.ts';
@@ -16,15 +16,15 @@ function hung(
   teeth: readonly [number, number],
   front: { x: number; y: number },
   spare: number,
-): [BottomRun, HangingRun] {
-  const run = bottomRun(chainLoop(...teeth, 15.875), { x: 0, y: 0 }, front);
+): [LowerRun, HangingRun] {
+  const run = lowerRun(chainLoop(...teeth, 15.875), { x: 0, y: 0 }, front);
   if (run === null) throw new Error('The sprockets overlap');
   const found = hangingRun(run, spare);
   if (!found.ok) throw new Error(found.reason);
   return [run, found];
 }
 
-describe('the hanging bottom run', () => {
+describe('the hanging lower run', () => {
   it.each(PLACES)('of $name drops as a chain integrated step by step does', ({ teeth, front }) => {
     for (const spare of [0.2, 1, 3, 10, 40]) {
       const [run, hanging] = hung(teeth, front, spare);

@@ -41,14 +41,14 @@ interface Described {
     readonly drive: { readonly chainPitch: number };
   };
   readonly setup: {
-    readonly forkHeight: number;
-    readonly forkExtender: number;
+    readonly forkTubes: number;
+    readonly forkExtenders: number;
     readonly shockLength: number;
     readonly frontTeeth: number;
     readonly rearTeeth: number;
     readonly axlePosition: number;
     readonly clampOffset: number;
-    readonly headInsertDeg: number;
+    readonly headAngleCupsDeg: number;
     readonly frontTyre: Tyre;
     readonly rearTyre: Tyre;
     readonly frontTravelUsed: number;
@@ -144,21 +144,21 @@ function unknowns(rows: number[][]): number[] {
 /** Every reading in the file's units, and whether the chain bends over the guide. */
 function recomputed(
   { bike, setup }: Described,
-  dialled: boolean,
+  asSet: boolean,
 ): { values: Record<string, number>; bent: boolean } {
   const { frame, fork, swingarm } = bike;
-  const [frontUsed, rearUsed] = dialled ? [setup.frontTravelUsed, setup.rearTravelUsed] : [0, 0];
+  const [frontUsed, rearUsed] = asSet ? [setup.frontTravelUsed, setup.rearTravelUsed] : [0, 0];
   const [frontRadius, rearRadius] = [radius(setup.frontTyre), radius(setup.rearTyre)];
 
   // Front end in frame coordinates: the insert tilts the axis about the middle of the head tube.
   const down = (lean: number): Spot => ({ x: Math.sin(lean), y: -Math.cos(lean) });
   const ahead = (lean: number): Spot => ({ x: Math.cos(lean), y: Math.sin(lean) });
-  const lean = rad(frame.axisAngleDeg + setup.headInsertDeg);
+  const lean = rad(frame.axisAngleDeg + setup.headAngleCupsDeg);
   const middle = plus(frame.steeringHead, down(rad(frame.axisAngleDeg)), frame.headTubeLength / 2);
   const head = plus(middle, down(lean), -frame.headTubeLength / 2);
   const legs = lean - rad(fork.legAngleDeg);
   const clamp = plus(head, ahead(lean), setup.clampOffset);
-  const alongLegs = fork.length + setup.forkExtender - setup.forkHeight - frontUsed;
+  const alongLegs = fork.length + setup.forkExtenders - setup.forkTubes - frontUsed;
   const frontAxle = plus(plus(clamp, down(legs), alongLegs), ahead(legs), fork.axleLead);
 
   // Rear end: a longer shock hangs where the table has a negative stroke; the axle itself rises by the travel used.
@@ -242,16 +242,16 @@ function recomputed(
       squatRatio: transfer / extraLoad,
       squatAngle: deg(Math.atan(extraLoad)),
       loadTransferAngle: deg(Math.atan(transfer)),
-      topRunAngle: deg(Math.atan2(-top.normal.x, top.normal.y)),
-      bottomRunAngle: deg(Math.atan2(bottom.normal.x, -bottom.normal.y)),
-      topRunPivotGap: gap,
-      finalRatio: setup.rearTeeth / setup.frontTeeth,
-      countershaftHeight: shaft.y,
+      upperRunAngle: deg(Math.atan2(-top.normal.x, top.normal.y)),
+      lowerRunAngle: deg(Math.atan2(bottom.normal.x, -bottom.normal.y)),
+      chainSliderClearance: gap,
+      finalDriveRatio: setup.rearTeeth / setup.frontTeeth,
+      frontSprocketHeight: shaft.y,
       frontWeightShare: (100 * centre.x) / front.x,
       centreHeight: centre.y,
       centrePosition: centre.x,
-      frontLiftAcceleration: centre.x / centre.y,
-      rearLiftDeceleration: (front.x - centre.x) / centre.y,
+      wheelieLimit: centre.x / centre.y,
+      rearLiftLimit: (front.x - centre.x) / centre.y,
     },
   };
 }
@@ -311,14 +311,14 @@ const described: fc.Arbitrary<Described> = fc.record({
     drive: fc.record({ chainPitch: fc.constantFrom(12.7, 15.875) }),
   }),
   setup: fc.record({
-    forkHeight: from(-10, 25),
-    forkExtender: from(0, 20),
+    forkTubes: from(-10, 25),
+    forkExtenders: from(0, 20),
     shockLength: from(-15, 20),
     frontTeeth: fc.integer({ min: 11, max: 20 }),
     rearTeeth: fc.integer({ min: 28, max: 60 }),
     axlePosition: from(0, 40),
     clampOffset: from(15, 60),
-    headInsertDeg: from(-2, 2),
+    headAngleCupsDeg: from(-2, 2),
     frontTyre: tyre('120/70-17'),
     rearTyre: tyre('190/55-17'),
     frontTravelUsed: from(0, 120),
@@ -348,11 +348,11 @@ describe('every reading of a described bike', () => {
     fc.assert(
       fc.property(described, (bike) => {
         const { states } = printed(bike);
-        for (const [state, dialled] of [
+        for (const [state, asSet] of [
           ['toppedOut', false],
-          ['asDialled', true],
+          ['travelByHand', true],
         ] as const) {
-          const { values, bent } = recomputed(bike, dialled);
+          const { values, bent } = recomputed(bike, asSet);
           seen[bent ? 'bent' : 'free']++;
           for (const [key, expected] of Object.entries(values)) {
             const found = states[state][key].value ?? NaN;

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { linkPoints } from '../../src/core/linkage/link-points.ts';
 import { wheelForce, wheelRate } from '../../src/core/linkage/leverage.ts';
-import type { Layout, LinkLayout } from '../../src/core/chassis/rear-layout.ts';
+import type { Layout, LinkLayout } from '../../src/core/parts/rear-layout.ts';
 import type { Links } from '../../src/core/linkage/links.ts';
 import type { Suspension } from '../../src/core/linkage/suspension.ts';
 import type { Point } from '../../src/core/plane/point.ts';
@@ -77,7 +77,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
   });
 
   it('keeps free bodies in balance with every adjuster turned', () => {
-    const change = { shockLength: 3, topShim: 2, pivotForward: 2, pivotUp: -3 };
+    const change = { shockLength: 3, shockMountShim: 2, pivotForward: 2, pivotUp: -3 };
     const adjusters = layout.kind === 'direct' ? change : { ...change, linkLength: -2 };
     const of = madeRear(layout, adjusters);
     const at = rearAt(of, of.wheelTravel / 2);

@@ -2,13 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
-import { balance } from '../../src/core/springs/balance.ts';
-import { alone } from '../../src/core/springs/loads.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { AT_REST } from '../../src/core/springs/ride-forces.ts';
+import { balance } from '../../src/core/riding/equilibrium.ts';
+import { alone } from '../../src/core/riding/loads.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { AT_REST } from '../../src/core/riding/ride-forces.ts';
 import { springEnergy } from '../../src/core/springs/spring-law.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
-import { stance, type Travel } from '../../src/core/springs/stance.ts';
+import { stance, type Travel } from '../../src/core/standing/stance.ts';
 import { STANDARD_GRAVITY } from '../../src/core/units/convert.ts';
 import { plainSprings, reached, sprung, withForkSprings, withShock } from '../support/plain-springs.ts';
 import { likelyBike } from '../support/random-bikes.ts';

@@ -1,10 +1,10 @@
 /** The balance against a general rigid-body engine that settles the same bike, which shares no formula with it. */
 import { describe, expect, it } from 'vitest';
-import { balance } from '../../src/core/springs/balance.ts';
-import { alone } from '../../src/core/springs/loads.ts';
-import { AT_REST, type RideForces } from '../../src/core/springs/ride-forces.ts';
+import { balance } from '../../src/core/riding/equilibrium.ts';
+import { alone } from '../../src/core/riding/loads.ts';
+import { AT_REST, type RideForces } from '../../src/core/riding/ride-forces.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
-import { stance } from '../../src/core/springs/stance.ts';
+import { stance } from '../../src/core/standing/stance.ts';
 import { settledByEngine, type EngineForces } from '../support/engine-bike.ts';
 import { plainSprings, reached, sprung } from '../support/plain-springs.ts';
 import { shockBike, shockSetup } from '../support/shock-bike.ts';

@@ -1,11 +1,11 @@
 /** The balance in every ride state against virtual work, with links, guide, belt, shaft, stay, lean and drag. */
 import { describe, expect, it } from 'vitest';
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
-import { alone } from '../../src/core/springs/loads.ts';
-import { forcesIn } from '../../src/core/springs/ride-case.ts';
-import { rideCase, type RideState } from '../../src/core/springs/ride-state.ts';
-import { standBike } from '../../src/core/springs/stand-bike.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { alone } from '../../src/core/riding/loads.ts';
+import { forcesIn } from '../../src/core/riding/load-case.ts';
+import { loadCase, type RideState } from '../../src/core/riding/ride-state.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { plainBike, withFrame, withSwingarm } from '../support/plain-bike.ts';
 import { rearLayouts, twoShocks } from '../support/rear-layouts.ts';
 import { linkedBike } from '../support/linked-bike.ts';
@@ -56,9 +56,9 @@ const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own
   { name: 'a travel table', bike: plainBike },
   { name: 'a chain over its guide', bike: withFrame(linkedBike, { guideRadius: ON_GUIDE }) },
   {
-    name: 'a worn chain, dials turned',
+    name: 'a worn chain, adjusters turned',
     bike: worn(linkedBike),
-    own: { chainLinks: 114, pivotUp: 3, topShim: 2, linkLength: -2 },
+    own: { chainLinks: 114, pivotUp: 3, shockMountShim: 2, linkLength: -2 },
   },
   { name: 'a belt', bike: driven('belt'), own: { frontTeeth: 19, rearTeeth: 55 } },
   { name: 'a shaft', bike: driven('shaft') },
@@ -72,24 +72,24 @@ function worn(bike: Bike): Bike {
   return { ...bike, drive: { ...drive, measuredLinks: 20, measuredLength: 20 * drive.chainPitch * 1.004 } };
 }
 
-const STATES: readonly RideState[] = ['bikeAlone', 'riderUp', 'onGas', 'onBrakes', 'midCorner'];
+const STATES: readonly RideState[] = ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'];
 
 describe.each(BIKES)('$name', ({ bike, own = {} }) => {
   it.each(STATES)('%s: no small move of fork or rear wheel sets work free', (state) => {
-    const dialled = { ...setup, ...own };
-    const on = standBike(bike, dialled, state);
+    const asSet = { ...setup, ...own };
+    const on = standBike(bike, asSet, state);
     if (!on.ok || on.sprung === undefined || on.balance === undefined)
       throw new Error(`No balance: ${JSON.stringify(on.ok ? null : on)}`);
-    const forces = forcesIn(rideCase(state, dialled));
+    const forces = forcesIn(loadCase(state, asSet));
     if (forces === null) throw new Error('No forces');
     expect([on.balance.front.rest, on.balance.rear.rest]).toEqual(['onSprings', 'onSprings']);
     if (bike.frame.guideRadius === ON_GUIDE) expect(on.pullLever).toBe(ON_GUIDE);
-    const left = workLeft(state === 'bikeAlone' ? alone(on.sprung) : on.sprung, on.travel, forces);
+    const left = workLeft(state === 'noRider' ? alone(on.sprung) : on.sprung, on.travel, forces);
     expect(Math.abs(left.front)).toBeLessThan(NOTHING);
     expect(Math.abs(left.rear)).toBeLessThan(NOTHING);
     // A rest that is a tenth of a millimetre off would show.
     const off = { front: on.travel.front + 0.1, rear: on.travel.rear + 0.1 };
-    const wrong = workLeft(state === 'bikeAlone' ? alone(on.sprung) : on.sprung, off, forces);
+    const wrong = workLeft(state === 'noRider' ? alone(on.sprung) : on.sprung, off, forces);
     expect(Math.min(Math.abs(wrong.front), Math.abs(wrong.rear))).toBeGreaterThan(0.1);
   });
 });

@@ -1,12 +1,12 @@
 /** Sayings of the trade that need springs: what the bike does where it really sits, with its rider up. */
 import { describe, expect, it } from 'vitest';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { trail } from '../../src/core/readings/trail.ts';
-import { balance } from '../../src/core/springs/balance.ts';
-import { AT_REST, type RideForces } from '../../src/core/springs/ride-forces.ts';
-import type { SpringSet } from '../../src/core/springs/spring-set.ts';
-import type { Stance } from '../../src/core/springs/stance.ts';
+import { balance } from '../../src/core/riding/equilibrium.ts';
+import { AT_REST, type RideForces } from '../../src/core/riding/ride-forces.ts';
+import type { SpringSet } from '../../src/core/standing/spring-set.ts';
+import type { Stance } from '../../src/core/standing/stance.ts';
 import { degrees } from '../../src/core/units/convert.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { plainSprings, reached, sprung, withForkSprings } from '../support/plain-springs.ts';
@@ -46,10 +46,10 @@ describe('saying 7 (common practice, no source)', () => {
   });
 
   it('fork extenders of 7 to 10 mm give front height back, and a part of the rake', () => {
-    for (const forkExtender of [7, 10]) {
+    for (const forkExtenders of [7, 10]) {
       const before = sitting(raised);
-      const after = sitting({ ...raised, forkExtender });
-      expect(headHeight(after) - headHeight(before)).toBeGreaterThan(0.7 * forkExtender);
+      const after = sitting({ ...raised, forkExtenders });
+      expect(headHeight(after) - headHeight(before)).toBeGreaterThan(0.7 * forkExtenders);
       const part = (after.rake - before.rake) / (sitting({}).rake - before.rake);
       expect(part).toBeGreaterThan(0.1);
       expect(part).toBeLessThan(0.3);
@@ -59,7 +59,7 @@ describe('saying 7 (common practice, no source)', () => {
   it('the front cannot fix the exit: extenders are worth a sixth of the anti-squat that the back is', () => {
     const stock = read(antiSquat, sitting({}));
     const back = read(antiSquat, sitting(raised)) - stock;
-    const front = read(antiSquat, sitting({ forkExtender: 10 })) - stock;
+    const front = read(antiSquat, sitting({ forkExtenders: 10 })) - stock;
     expect(back).toBeGreaterThan(10);
     expect(Math.abs(front)).toBeLessThan(back / 6);
   });
@@ -83,7 +83,7 @@ describe('saying 9 (common practice, no source)', () => {
   it('until the fork height is raised by what the springs hold up', () => {
     const soft = sitting({});
     const held = soft.travel.front - sitting({}, stiff).travel.front;
-    const raised = sitting({ forkHeight: plainSetup.forkHeight + held }, stiff);
+    const raised = sitting({ forkTubes: plainSetup.forkTubes + held }, stiff);
     expect(degrees(raised.rake)).toBeCloseTo(degrees(soft.rake), 1);
     expect(read(trail, raised)).toBeCloseTo(read(trail, soft), 0);
   });

@@ -1,15 +1,15 @@
 /** What mechanics say, tried on an invented road sport bike: either it comes out, or the balance of forces says why not. */
 import { describe, expect, it } from 'vitest';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { antiSquatChain } from '../../src/core/readings/anti-squat-chain.ts';
 import { antiSquatSwingarm } from '../../src/core/readings/anti-squat-swingarm.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
-import { finalRatio } from '../../src/core/readings/final-ratio.ts';
+import { finalDriveRatio } from '../../src/core/readings/final-drive-ratio.ts';
 import { rake } from '../../src/core/readings/rake.ts';
 import type { Reading } from '../../src/core/readings/reading.ts';
 import { squatRatio } from '../../src/core/readings/squat-ratio.ts';
 import { swingarmAngle } from '../../src/core/readings/swingarm-angle.ts';
-import { topRunAngle } from '../../src/core/readings/top-run-angle.ts';
+import { upperRunAngle } from '../../src/core/readings/upper-run-angle.ts';
 import { trail } from '../../src/core/readings/trail.ts';
 import { degrees } from '../../src/core/units/convert.ts';
 import { plainBike, plainSetup, withFrame, withSwingarm } from '../support/plain-bike.ts';
@@ -34,7 +34,7 @@ describe('the test bike', () => {
     expect(degrees(value(rake, {}, TOPPED_OUT))).toBeCloseTo(24, 0);
     expect(value(trail, {}, TOPPED_OUT)).toBeGreaterThan(95);
     expect(value(trail, {}, TOPPED_OUT)).toBeLessThan(105);
-    expect(value(finalRatio)).toBe(3);
+    expect(value(finalDriveRatio)).toBe(3);
   });
 });
 
@@ -46,9 +46,9 @@ describe('saying 1 (common practice, no source)', () => {
   });
 
   it('lowering the front takes rake and trail away and flattens the swingarm', () => {
-    expect(changed(rake, { forkHeight: 10 })).toBeLessThan(0);
-    expect(changed(trail, { forkHeight: 10 })).toBeLessThan(0);
-    expect(changed(swingarmAngle, { forkHeight: 10 })).toBeLessThan(0);
+    expect(changed(rake, { forkTubes: 10 })).toBeLessThan(0);
+    expect(changed(trail, { forkTubes: 10 })).toBeLessThan(0);
+    expect(changed(swingarmAngle, { forkTubes: 10 })).toBeLessThan(0);
   });
 });
 
@@ -89,7 +89,7 @@ describe('saying 3 (common practice, no source)', () => {
   const bigger = { frontTeeth: 16, rearTeeth: 48 };
 
   it('15/45 to 16/48 keeps the ratio and squats a little more: 0.42 points of anti-squat', () => {
-    expect(value(finalRatio, bigger)).toBe(value(finalRatio));
+    expect(value(finalDriveRatio, bigger)).toBe(value(finalDriveRatio));
     expect(changed(antiSquat, bigger)).toBeCloseTo(-0.42, 2);
     expect(changed(squatRatio, bigger)).toBeGreaterThan(0);
     expect(changed(antiSquatSwingarm, bigger)).toBe(0);
@@ -116,8 +116,8 @@ describe('saying 4 (common practice, no source), with which the balance of force
   it.each([
     { name: 'a bigger rear sprocket', change: { rearTeeth: 47 }, rise: 1.3 },
     { name: 'a smaller front sprocket', change: { frontTeeth: 14 }, rise: 2.5 },
-  ])('$name flattens the top run, yet anti-squat rises by $rise points, not falls', ({ change, rise }) => {
-    expect(changed(topRunAngle, change)).toBeLessThan(0);
+  ])('$name flattens the upper run, yet anti-squat rises by $rise points, not falls', ({ change, rise }) => {
+    expect(changed(upperRunAngle, change)).toBeLessThan(0);
     expect(changed(antiSquat, change)).toBeCloseTo(rise, 1);
     expect(changed(squatRatio, change)).toBeLessThan(0);
   });
@@ -146,7 +146,7 @@ describe('saying 4 (common practice, no source), with which the balance of force
       const at = (y: number) => withFrame(plainBike, { countershaft: { x: 75, y }, guideRadius: null });
       for (let round = 0; round < 60; round++) {
         const middle = (low + high) / 2;
-        if (standing(at(middle), plainSetup, RIDDEN).topRunLever > lever) high = middle;
+        if (standing(at(middle), plainSetup, RIDDEN).upperRunLever > lever) high = middle;
         else low = middle;
       }
       const chain = (setup: Setup) => standing(at(low), setup, RIDDEN).chainSlope;

@@ -7,7 +7,7 @@ import { squatAngle } from '../../src/core/readings/squat-angle.ts';
 import { squatRatio } from '../../src/core/readings/squat-ratio.ts';
 import { swingarmAngle } from '../../src/core/readings/swingarm-angle.ts';
 import { inFrame, onGround } from '../../src/core/sketch/points.ts';
-import type { Stance } from '../../src/core/springs/stance.ts';
+import type { Stance } from '../../src/core/standing/stance.ts';
 import { withCountershaftAt } from '../support/placed-bike.ts';
 import { plainBike, plainSetup, withFrame, withSwingarm } from '../support/plain-bike.ts';
 import { driveCircles, instantCentre } from '../support/squat-by-lines.ts';
@@ -16,8 +16,8 @@ import { standing } from '../support/standing.ts';
 const RIDDEN = { front: 40, rear: 40 };
 const bare = { bike: withFrame(plainBike, { guideRadius: null }), setup: plainSetup };
 
-/** The plain bike, ridden, with its countershaft where the free top run passes `lever` above the pivot at `angle`. */
-function withTopRun(angle: number, lever: number): Stance {
+/** The plain bike, ridden, with its countershaft where the free upper run passes `lever` above the pivot at `angle`. */
+function withUpperRun(angle: number, lever: number): Stance {
   const on = standing(bare.bike, bare.setup, RIDDEN);
   const { machine, pose } = on;
   // The countershaft's centre lies one front pitch radius below the run, 80 ahead of the pivot along it.
@@ -40,15 +40,15 @@ function angleOverPivot(on: Stance, lever: number): number {
 describe('limits of the squat line (Cossalter, Motorcycle Dynamics, 2nd ed. 2006, rear suspension, from memory)', () => {
   const plain = standing(bare.bike, bare.setup, RIDDEN);
 
-  it('lies at the swingarm’s angle when the top run is parallel to the swingarm', () => {
-    const on = withTopRun(plain.swingarmAngle, plain.machine.rearSprocketRadius);
-    expect(on.topRunAngle).toBeCloseTo(on.swingarmAngle, 12);
+  it('lies at the swingarm’s angle when the upper run is parallel to the swingarm', () => {
+    const on = withUpperRun(plain.swingarmAngle, plain.machine.rearSprocketRadius);
+    expect(on.upperRunAngle).toBeCloseTo(on.swingarmAngle, 12);
     expect(instantCentre(driveCircles(on))).toBe('parallel');
     expect(squatAngle.read(on)).toBeCloseTo(swingarmAngle.read(on) as number, 12);
   });
 
   it('passes through the pivot when the pull has no arm about it, as with a shaft housing fixed to the swingarm', () => {
-    const on = withTopRun(angleOverPivot(plain, 0), 0);
+    const on = withUpperRun(angleOverPivot(plain, 0), 0);
     expect(antiSquatChain.read(on)).toBeCloseTo(0, 9);
     expect(antiSquat.read(on)).toBeCloseTo(antiSquatSwingarm.read(on) as number, 9);
     expect(Math.tan(squatAngle.read(on) as number)).toBeCloseTo(on.pose.originY / on.pose.originX, 12);
@@ -64,7 +64,7 @@ describe('limits of the squat line (Cossalter, Motorcycle Dynamics, 2nd ed. 2006
       plain.machine.rearSprocketRadius -
       (plain.pose.originY - plain.rearAxleY) * Math.cos(angle) +
       plain.pose.originX * Math.sin(angle);
-    const on = withTopRun(angle, lever);
+    const on = withUpperRun(angle, lever);
     const centre = instantCentre(driveCircles(on));
     if (centre === 'parallel') throw new Error(centre);
     expect(centre.y).toBeCloseTo(0, 8);

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { stance, type Stance } from '../../src/core/springs/stance.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { plainBike, plainSetup, withFrame } from '../support/plain-bike.ts';
 import { likelyBike } from '../support/random-bikes.ts';
 import { driveCircles, instantCentre, slopeByLines } from '../support/squat-by-lines.ts';
@@ -57,7 +57,7 @@ describe('the squat slope', () => {
     const low = withFrame(plainBike, { countershaft: { x: 75, y: -45 }, guideRadius: 30 });
     const setup = { ...plainSetup, frontTeeth: 12 };
     const over = standing(low, setup);
-    expect(over.topRunLever).toBeLessThan(30);
+    expect(over.upperRunLever).toBeLessThan(30);
     expect(over.pullLever).toBe(30);
     expect(slopeByLines(driveCircles(over))).toBeCloseTo(slope(over), 12);
     expect(slopeByWork(driveCircles(over))).toBeCloseTo(slope(over), 7);
@@ -74,7 +74,7 @@ describe('the squat slope', () => {
   });
 
   it('passes the crossing at infinity without a jump', () => {
-    // Somewhere in this range the top run and the arm become parallel and the crossing changes sides.
+    // Somewhere in this range the upper run and the arm become parallel and the crossing changes sides.
     const sides = new Set<number>();
     let before: number | undefined;
     for (let y = -60; y <= 100; y += 1) {

@@ -7,7 +7,7 @@ import { rearWheelRate } from '../../src/core/readings/rear-wheel-rate.ts';
 import { shockStroke } from '../../src/core/readings/shock-stroke.ts';
 import type { Reading } from '../../src/core/readings/reading.ts';
 import { springEnergy } from '../../src/core/springs/spring-law.ts';
-import type { StandingBike } from '../../src/core/springs/stand-bike.ts';
+import type { StandingBike } from '../../src/core/riding/stand-bike.ts';
 import { sprungSetup } from '../support/linked-bike.ts';
 import { ridden, sprungAt } from '../support/ridden-bike.ts';
 

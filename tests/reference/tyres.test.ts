@@ -1,7 +1,7 @@
 /** Tyre diameters by size code against published ones. */
 import { describe, expect, it } from 'vitest';
 import tyres from '../../fixtures/reference/tyres.json';
-import { tyreDiameter } from '../../src/core/chassis/tyre.ts';
+import { tyreDiameter } from '../../src/core/parts/tyre.ts';
 
 function diameterOf(code: string): number {
   const diameter = tyreDiameter({ code });

@@ -1,8 +1,8 @@
 /** The axle of a bike with a worn chain on, against a chain of rigid links of the worn length laid tooth by tooth. */
 import { describe, expect, it } from 'vitest';
-import type { Bike } from '../../src/core/chassis/bike.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
 import { fromPivot } from '../../src/core/chassis/pivot-move.ts';
-import { standBike } from '../../src/core/springs/stand-bike.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { linkedBike, sprungSetup } from '../support/linked-bike.ts';
 import { withFrame } from '../support/plain-bike.ts';
 import { rigidCentres } from '../support/rigid-chain.ts';
@@ -17,7 +17,7 @@ function worn(percent: number): Bike {
 
 /** Countershaft to axle, mm, the wheel hanging and the chain taut. */
 function centres(bike: Bike, pivotUp: number): number {
-  const setup = { ...sprungSetup, chainLinks: 114, chainPlay: 0, pivotUp };
+  const setup = { ...sprungSetup, chainLinks: 114, chainSlack: 0, pivotUp };
   const on = standBike(bike, setup, 'toppedOut');
   if (!on.ok) throw new Error(on.reason);
   const { arm, machine } = on;

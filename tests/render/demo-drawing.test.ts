@@ -1,10 +1,10 @@
 /** Tests of the drawn motorcycle. */
 import { describe, expect, it } from 'vitest';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { RIDE_STATES } from '../../src/core/springs/ride-state.ts';
-import { standBike } from '../../src/core/springs/stand-bike.ts';
+import { RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { bikeShapes } from '../../src/scene/bike-drawing.ts';
-import { drivePlaces, topRun } from '../../src/scene/chain-drawing.ts';
+import { drivePlaces, upperRun } from '../../src/scene/chain-drawing.ts';
 import { shadowShapes, type ShadowAlign } from '../../src/scene/shadow-drawing.ts';
 import type { PathShape, Shape } from '../../src/scene/shape.ts';
 
@@ -49,7 +49,7 @@ describe('every demonstration bike', () => {
 describe('the chain', () => {
   it('bends over the guide exactly when it pulls at the guide’s radius', () => {
     for (const { stance } of stood)
-      expect(topRun(drivePlaces(stance)).length === 2).toBe(stance.pullLever > stance.topRunLever);
+      expect(upperRun(drivePlaces(stance)).length === 2).toBe(stance.pullLever > stance.upperRunLever);
   });
 });
 

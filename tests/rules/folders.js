@@ -8,14 +8,29 @@
  *   browser: boolean, node: boolean, why: string }} Folder
  */
 
-const chassis = ['core/units', 'core/plane', 'core/numeric'];
+const parts = ['core/plane', 'core/numeric', 'core/units'];
+const adjusters = ['core/parts', ...parts];
+const chassis = ['core/adjusters', ...adjusters];
 const linkageOrDrive = ['core/chassis', ...chassis];
-const springs = ['core/linkage', 'core/drive', ...linkageOrDrive];
-const readings = ['core/springs', ...springs];
+const standing = ['core/linkage', 'core/drive', ...linkageOrDrive];
+const chainOrSprings = ['core/standing', ...standing];
+const riding = ['core/chain', 'core/springs', ...chainOrSprings];
+const weighing = ['core/riding', ...riding];
+const readings = ['core/weighing', ...weighing];
 const effects = ['core/readings', ...readings];
 const core = ['core/effects', 'core/sketch', ...effects];
-const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', ...core];
-const belowUi = ['session', ...belowSession];
+const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', 'words', ...core];
+const panels = [
+  'ui/adjusters',
+  'ui/view',
+  'ui/edit',
+  'ui/readings',
+  'ui/ride',
+  'ui/springs',
+  'ui/drive',
+  'ui/curves',
+];
+const belowPanel = ['ui/controls', 'session', ...belowSession];
 
 /**
  * @param {string} folder
@@ -56,6 +71,18 @@ export const folders = [
     { values: ['core/units', 'core/numeric'] },
   ),
   row(
+    'core/parts',
+    'what a bike is made of: types, and what follows from a part alone',
+    'a part is described before anyone turns or stands it',
+    { values: parts },
+  ),
+  row(
+    'core/adjusters',
+    'what a mechanic sets: the setup, and how two setups differ',
+    'an adjuster knows the parts it is on; how far it reaches is found on the standing bike',
+    { values: adjusters },
+  ),
+  row(
     'core/chassis',
     'bike and setup to a pose on the ground',
     'the pose comes before linkage, drive, springs and readings, which all stand on it',
@@ -74,10 +101,34 @@ export const folders = [
     { values: linkageOrDrive },
   ),
   row(
+    'core/standing',
+    'the whole bike in numbers, on its wheels at given travel',
+    'a stance comes from pose, linkage and drive; chain, springs and riding ask it, never the reverse',
+    { values: standing },
+  ),
+  row(
+    'core/chain',
+    'the chain on this bike: fit, slack, guide, obstacles',
+    'the chain is read on the standing bike; springs do not move it, only travel does',
+    { values: chainOrSprings },
+  ),
+  row(
     'core/springs',
-    'springs, masses, ride states, balance',
-    'springs stand on pose, linkage and drive; readings are taken from them, never the reverse',
-    { values: springs },
+    'force laws, rates at the wheel',
+    'a spring knows its stroke, not who sits on the bike',
+    { values: chainOrSprings },
+  ),
+  row(
+    'core/riding',
+    'ride states, loads, equilibrium, limits',
+    'riding loads the springs of the standing bike; readings are taken from it, never the reverse',
+    { values: riding },
+  ),
+  row(
+    'core/weighing',
+    'weigh-in: from scales to mass and centre of gravity',
+    'a weigh-in is read on a bike that rests on its springs',
+    { values: weighing },
   ),
   row(
     'core/readings',
@@ -95,7 +146,13 @@ export const folders = [
     'core/sketch',
     'points and grips of the sketch, and the bike that has them elsewhere',
     'a point is moved on the standing bike; what the readings make of it is not its business',
-    { values: readings },
+    { values: chainOrSprings },
+  ),
+  row(
+    'words',
+    'every sentence with a figure in it, from data and the figures shown',
+    'sentences come last: they are made from what the core found, and nothing is computed from a sentence',
+    { values: core },
   ),
   row(
     'document',
@@ -107,13 +164,13 @@ export const folders = [
     'scene',
     'pose and readings to plain drawing data',
     'the drawing is data made from the core; a scene that knew the document or a renderer could not be printed and tested alone',
-    { values: core },
+    { values: ['words', ...core] },
   ),
   row(
     'curves',
     'a reading along an axis as chart data, words and rows',
     'a chart is data made from sweeps, like the scene; one that knew the document or a renderer could not be saved and tested alone',
-    { values: ['scene', ...core], packages: ['d3-scale'] },
+    { values: ['scene', 'words', ...core], packages: ['d3-scale'] },
   ),
   row(
     'render/konva',
@@ -146,22 +203,76 @@ export const folders = [
     { values: belowSession, packages: ['svelte'], browser: true },
   ),
   row(
-    'ui',
-    'components',
-    'components show the session; they may mount a renderer because one of them has to put the canvas on the page',
-    { values: ['render/konva', 'render/svg', ...belowUi], packages: ['svelte'], browser: true },
+    'ui/controls',
+    'small parts that every panel uses: buttons, fields, notices, icons',
+    'a control knows no panel, so that every panel can use it',
+    { values: ['render/svg', 'session', ...belowSession], packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/adjusters',
+    'the adjusters with their steps, tracks and differences',
+    'panels stand side by side: one that used another could not be moved or fetched late alone',
+    { values: belowPanel, packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/view',
+    'the side view: canvas, handles, hands and tools',
+    'one of its components has to put the canvas on the page, so it may mount a renderer; panels stand side by side and know no other',
+    { values: ['render/konva', 'render/svg', ...belowPanel], packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/edit',
+    'the bike as figures: parts, links, travel table, weigh-in',
+    'panels stand side by side: one that used another could not be moved or fetched late alone',
+    { values: belowPanel, packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/readings',
+    'the readings, the ride state they are read in, and why they changed',
+    'panels stand side by side: one that used another could not be moved or fetched late alone',
+    { values: belowPanel, packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/ride',
+    'the ride states side by side, sag, gas and brakes, the corner sequence',
+    'panels stand side by side: one that used another could not be moved or fetched late alone',
+    { values: belowPanel, packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/springs',
+    'springs for a wished sag',
+    'panels stand side by side: one that used another could not be moved or fetched late alone',
+    { values: belowPanel, packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/drive',
+    'chain and sprockets',
+    'panels stand side by side: one that used another could not be moved or fetched late alone',
+    { values: belowPanel, packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/curves',
+    'a reading drawn against travel, an adjuster or teeth',
+    'panels stand side by side: one that used another could not be moved or fetched late alone',
+    { values: ['render/svg', ...belowPanel], packages: ['svelte'], browser: true },
+  ),
+  row(
+    'ui/page',
+    'the page: what lies where, the bar along the top, the tabs, keys and notices',
+    'the page puts panels together; no panel knows the page',
+    { values: [...panels, ...belowPanel], packages: ['svelte'], browser: true },
   ),
   row(
     'app',
     'entry, wiring, index.html',
     'the app wires the page together; the node commands are not part of it',
-    { values: ['ui', 'render/konva', 'render/svg', ...belowUi], packages: ['svelte'], browser: true },
+    { values: ['ui/page', ...belowPanel], packages: ['svelte'], browser: true },
   ),
   row(
     'commands',
     'node-side commands: start, test, readings, bench',
     'a command works on files with the core and needs no page',
-    { values: ['document', ...core], packages: ['vite', '@playwright/test'], node: true },
+    { values: ['document', 'words', ...core], packages: ['vite', '@playwright/test'], node: true },
   ),
 ];
 

@@ -77,7 +77,7 @@ describe('the judge of imports', () => {
 
   it('allows what the table allows', () => {
     expect(judge('src/core/chassis/pose.ts', '../plane/point.ts')).toBeUndefined();
-    expect(judge('src/ui/Stand.svelte', '../render/konva/paint.ts')).toBeUndefined();
+    expect(judge('src/ui/view/side-view.svelte', '../../render/konva/paint.ts')).toBeUndefined();
     expect(judge('src/document/bike.ts', '../core/chassis/bike.ts', true)).toBeUndefined();
     expect(judge('src/core/plane/point.test.ts', 'vitest')).toBeUndefined();
     expect(judge('src/curves/axis.ts', 'd3-scale')).toBeUndefined();
@@ -93,8 +93,8 @@ describe('the judge of imports', () => {
       /core\/plane may not import core\/chassis: plane geometry knows shapes/,
     );
     expect(judge('src/core/drive/chain.ts', '../linkage/loop.ts')).toMatch(/sibling/);
-    expect(judge('src/session/sheet.svelte.ts', '../render/konva/paint.ts')).toMatch(/without a canvas/);
-    expect(judge('src/ui/Stand.svelte', '../nowhere/x.ts')).toMatch(/no folder of the table/);
+    expect(judge('src/session/sheet.svelte.ts', '../../render/konva/paint.ts')).toMatch(/without a canvas/);
+    expect(judge('src/ui/view/side-view.svelte', '../nowhere/x.ts')).toMatch(/no folder of the table/);
   });
 
   it('refuses values where only types are allowed', () => {
@@ -102,7 +102,7 @@ describe('the judge of imports', () => {
   });
 
   it('refuses packages that are not the folder’s, and test packages outside tests', () => {
-    expect(judge('src/ui/Curves.svelte', 'd3-scale')).toMatch(/ui may not import the package d3-scale/);
+    expect(judge('src/ui/curves/curves-panel.svelte', 'd3-scale')).toMatch(/ui may not import the package d3-scale/);
     expect(judge('src/core/plane/point.ts', 'vitest')).toMatch(/the package vitest/);
     expect(judge('src/core/plane/point.ts', '@salusoft89/planegcs')).toMatch(/@salusoft89\/planegcs/);
     expect(judge('src/storage/file.ts', 'node:fs')).toMatch(/no browser has/);
@@ -110,7 +110,7 @@ describe('the judge of imports', () => {
 
   it('refuses a folder the table does not name and a specifier without an extension', () => {
     expect(judge('src/utils/x.ts', './y.ts')).toMatch(/does not name/);
-    expect(judge('src/ui/A.svelte', '../session')).toMatch(/extension/);
+    expect(judge('src/ui/view/A.svelte', '../session')).toMatch(/extension/);
   });
 });
 

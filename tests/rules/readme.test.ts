@@ -1,7 +1,7 @@
 /** Holds README.md against what it must tell first. */
 import { expect, it } from 'vitest';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { DIALS } from '../../src/core/springs/dials.ts';
+import { ADJUSTERS } from '../../src/core/standing/all-adjusters.ts';
 import { readmeFaults } from './readme.ts';
 import { textOf } from './source-files.ts';
 
@@ -18,12 +18,12 @@ it('a README without a title, a first paragraph or a command is found out', () =
   expect(readmeFaults('# S\n\nA sketcher.\n')).toHaveLength(2);
 });
 
-it('names every dial and every reading, and no other', () => {
+it('names every adjuster and every reading, and no other', () => {
   const text = textOf('README.md');
   const named = (start: string) => {
     const line = text.split('\n').find((each) => each.startsWith(start)) ?? '';
     return [...line.slice(start.length).matchAll(/`(\w+)`/g)].map(([, key]) => key).sort();
   };
-  expect(named('Dials for `--set`:')).toEqual(DIALS.map(({ key }) => key).sort());
+  expect(named('Adjusters for `--set`:')).toEqual(ADJUSTERS.map(({ key }) => key).sort());
   expect(named('Readings: ')).toEqual(READINGS.map(({ key }) => key).sort());
 });

@@ -2,10 +2,10 @@
 import { curveAlong, curveOf, sweep, type SweepAxis } from '../../src/core/effects/sweep.ts';
 import { rearWheelTravel } from '../../src/core/linkage/rear-wheel-travel.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { machine } from '../../src/core/springs/machine.ts';
-import { stance } from '../../src/core/springs/stance.ts';
+import { machine } from '../../src/core/standing/machine.ts';
+import { stance } from '../../src/core/standing/stance.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import type { RideState } from '../../src/core/springs/ride-state.ts';
+import type { RideState } from '../../src/core/riding/ride-state.ts';
 
 export interface CurveTimes {
   readonly name: string;
@@ -38,7 +38,7 @@ export function curveTimes(): CurveTimes[] {
   const travel = { front: 30, rear: 30 };
   const rear: SweepAxis = { kind: 'travel', end: 'rear' };
   const setups = (i: number) =>
-    TEETH.map((frontTeeth) => ({ ...setup, frontTeeth, forkHeight: (i % 100) / 10 }));
+    TEETH.map((frontTeeth) => ({ ...setup, frontTeeth, forkTubes: (i % 100) / 10 }));
   const reading = (key: string) => {
     const found = READINGS.find((each) => each.key === key);
     if (found === undefined) throw new Error(`no reading ${key}`);
@@ -72,8 +72,8 @@ export function curveTimes(): CurveTimes[] {
     four('trail', rear, 0, to),
     four('antiSquat', rear, 0, to),
     four('rearWheelRate', rear, 0, to),
-    four('antiSquat', { kind: 'dial', dial: 'shockLength' }, -5, 5, 'toppedOut'),
-    four('antiSquat', { kind: 'dial', dial: 'shockPreload' }, 0, 20, 'riderUp'),
+    four('antiSquat', { kind: 'adjuster', adjuster: 'shockLength' }, -5, 5, 'toppedOut'),
+    four('antiSquat', { kind: 'adjuster', adjuster: 'shockPreload' }, 0, 20, 'riderUp'),
     timesOf(`all ${READINGS.length} readings against rear travel, 1 setup`, (i) => {
       const [first] = setups(i);
       const swept = sweep({ bike, setup: first, travel, axis: rear, from: 0, to, count: PLACES });
@@ -83,5 +83,5 @@ export function curveTimes(): CurveTimes[] {
 }
 
 function axisName(axis: SweepAxis): string {
-  return axis.kind === 'travel' ? `${axis.end} travel` : axis.dial;
+  return axis.kind === 'travel' ? `${axis.end} travel` : axis.adjuster;
 }

@@ -1,7 +1,7 @@
 /** The shock bike as rigid bodies in a general physics engine, shaken down until it stands still. */
 import { Circle, Edge, PrismaticJoint, RevoluteJoint, Settings, Vec2, World, type Body } from 'planck';
-import type { SpringSet } from '../../src/core/springs/spring-set.ts';
-import type { Stance, Travel } from '../../src/core/springs/stance.ts';
+import type { SpringSet } from '../../src/core/standing/spring-set.ts';
+import type { Stance, Travel } from '../../src/core/standing/stance.ts';
 import { boltDistance, LOWER_BOLT, UPPER_BOLT } from './shock-bike.ts';
 
 export interface EngineForces {
@@ -160,7 +160,7 @@ function speedAt(body: Body, at: Vec2): Vec2 {
   return body.getLinearVelocityFromWorldPoint(at);
 }
 
-/** The chain's top run: a stiff string from a mark on the rear sprocket to one on the front, which stands still. */
+/** The chain's upper run: a stiff string from a mark on the rear sprocket to one on the front, which stands still. */
 function chainBetween(start: Stance, frame: Body, rearWheel: Body): () => void {
   const { machine } = start;
   const rear = machine.rearSprocketRadius / 1000;

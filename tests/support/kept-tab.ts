@@ -1,7 +1,7 @@
 /** Pages that keep bikes in a store given by a test, with or without other tabs. */
 import { flushSync } from 'svelte';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { setDial } from '../../src/document/edits.ts';
+import { setAdjuster } from '../../src/document/edits.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { Keeping } from '../../src/session/keeping.svelte.ts';
 import { Workbench } from '../../src/session/workbench.svelte.ts';
@@ -63,9 +63,9 @@ export function tab(store: BikeStore, channel: () => Channel | null = () => null
       flushSync();
       await leave();
     },
-    turn: (forkHeight: number): void =>
-      bench.session.commit((from) => setDial(from, 'forkHeight', forkHeight), 'Fork height'),
-    fork: (): number => bench.session.document.setup.forkHeight,
+    turn: (forkTubes: number): void =>
+      bench.session.commit((from) => setAdjuster(from, 'forkTubes', forkTubes), 'Fork height'),
+    fork: (): number => bench.session.document.setup.forkTubes,
   };
 }
 
@@ -87,7 +87,7 @@ export async function forkOf(store: BikeStore, id: string | null): Promise<numbe
   const loaded = await store.load(id ?? '');
   if (!loaded.ok || loaded.value === null) return null;
   const found = openDocument(loaded.value.text);
-  return found.ok ? found.value.document.setup.forkHeight : null;
+  return found.ok ? found.value.document.setup.forkTubes : null;
 }
 
 /** Waits for the promises that nobody waits for, such as a list looked up again. */

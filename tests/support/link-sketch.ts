@@ -6,8 +6,8 @@ import {
   SolveStatus,
   type SketchPrimitive,
 } from '@salusoft89/planegcs';
-import { drawnPoints, type LinkPoint } from '../../src/core/linkage/drawn-links.ts';
-import type { LinkLayout } from '../../src/core/chassis/rear-layout.ts';
+import { drawnPoints, type LinkPoint } from '../../src/core/linkage/link-drawing.ts';
+import type { LinkLayout } from '../../src/core/parts/rear-layout.ts';
 import { distance, type Point } from '../../src/core/plane/point.ts';
 import { radians } from '../../src/core/units/convert.ts';
 

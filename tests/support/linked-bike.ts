@@ -1,6 +1,6 @@
 /** The plain bike with real rear links in place of its table, and with springs. */
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { plainBike, plainSetup, withSwingarm } from './plain-bike.ts';
 import { rockerOnArm } from './rear-layouts.ts';
 

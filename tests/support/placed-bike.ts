@@ -1,9 +1,9 @@
 /** Bikes built backwards: from where things stand on the ground to the bike that has them there. */
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 import { inFrame } from '../../src/core/sketch/points.ts';
-import type { Stance } from '../../src/core/springs/stance.ts';
+import type { Stance } from '../../src/core/standing/stance.ts';
 import { plainBike, plainSetup, withFork, withFrame, withSwingarm } from './plain-bike.ts';
 import { standing } from './standing.ts';
 
@@ -45,7 +45,7 @@ export function placedBike(places: Places): Placed {
   });
   const setup: Setup = {
     ...plainSetup,
-    forkHeight: 0,
+    forkTubes: 0,
     clampOffset: places.offset,
     frontTyre: { diameter: 2 * places.frontRadius },
     rearTyre: { diameter: 2 * places.rearRadius },

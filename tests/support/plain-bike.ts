@@ -1,6 +1,6 @@
 /** An invented road sport bike in round numbers, with the setup and the ways in which tests change it. */
-import type { Bike, Drive, Fork, Frame, SpringEnds, Swingarm } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Bike, Drive, Fork, Frame, SpringEnds, Swingarm } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 
 /** A coil with nothing beside it. */
 export const NO_ENDS: SpringEnds = {
@@ -24,7 +24,7 @@ export const PLAIN_DRIVE: Drive = {
   measuredLinks: 20,
   measuredLength: null,
   wearLimit: null,
-  leastPlay: 10,
+  leastSlack: 10,
 };
 
 /**
@@ -88,10 +88,10 @@ export const plainBike: Bike = {
 };
 
 export const plainSetup: Setup = {
-  forkHeight: 5,
-  forkExtender: 0,
+  forkTubes: 5,
+  forkExtenders: 0,
   shockLength: 0,
-  topShim: 0,
+  shockMountShim: 0,
   linkLength: 0,
   pivotForward: 0,
   pivotUp: 0,
@@ -103,9 +103,9 @@ export const plainSetup: Setup = {
   rearTeeth: 45,
   axlePosition: 0,
   chainLinks: null,
-  chainPlay: 30,
+  chainSlack: 30,
   clampOffset: 30,
-  headInsertDeg: 0,
+  headAngleCupsDeg: 0,
   frontTyre: { code: '120/70-17' },
   rearTyre: { code: '190/55-17' },
   frontTravelUsed: 40,

@@ -1,8 +1,8 @@
 /** Invented springs for the plain bike, and the plain bike standing on them. */
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
-import type { RearBrake } from '../../src/core/springs/rear-brake.ts';
-import type { ForkSprings, ShockSprings, SpringSet } from '../../src/core/springs/spring-set.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import type { RearBrake } from '../../src/core/standing/rear-brake.ts';
+import type { ForkSprings, ShockSprings, SpringSet } from '../../src/core/standing/spring-set.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { plainBike, plainSetup } from './plain-bike.ts';
 import { made } from './standing.ts';

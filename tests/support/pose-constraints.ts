@@ -2,10 +2,10 @@
 import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { distance, type Point } from '../../src/core/plane/point.ts';
 import { axisFootInFrame, onGround } from '../../src/core/sketch/points.ts';
-import type { Stance } from '../../src/core/springs/stance.ts';
+import type { Stance } from '../../src/core/standing/stance.ts';
 import { driveCircles, instantCentre, topTangent } from './squat-by-lines.ts';
 
-/** The points to be found: frame, wheels, the trail's point on the ground, the top run, the instant centre. */
+/** The points to be found: frame, wheels, the trail's point on the ground, the upper run, the instant centre. */
 export const FREE_POINTS = [
   'pivot',
   'head',

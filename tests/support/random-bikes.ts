@@ -1,9 +1,9 @@
 /** Random bikes for properties: likely ones that stand, and absurd ones that only have to be refused in good order. */
 import fc from 'fast-check';
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { TravelRow } from '../../src/core/chassis/rear-layout.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
-import type { Travel } from '../../src/core/springs/stance.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { TravelRow } from '../../src/core/parts/rear-layout.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import type { Travel } from '../../src/core/standing/stance.ts';
 import { NO_ENDS, plainBike, PLAIN_DRIVE } from './plain-bike.ts';
 
 export interface RandomBike {
@@ -71,10 +71,10 @@ const tyre = fc.oneof(
 );
 
 const setup = fc.record({
-  forkHeight: between(0, 15),
-  forkExtender: between(0, 15),
+  forkTubes: between(0, 15),
+  forkExtenders: between(0, 15),
   shockLength: between(-8, 10),
-  topShim: between(0, 6),
+  shockMountShim: between(0, 6),
   linkLength: fc.constant(0),
   pivotForward: fc.constant(0),
   pivotUp: fc.constant(0),
@@ -86,9 +86,9 @@ const setup = fc.record({
   rearTeeth: fc.integer({ min: 34, max: 56 }),
   axlePosition: between(0, 20),
   chainLinks: fc.constant(null),
-  chainPlay: between(0, 50),
+  chainSlack: between(0, 50),
   clampOffset: between(20, 45),
-  headInsertDeg: between(-2, 2),
+  headAngleCupsDeg: between(-2, 2),
   frontTyre: tyre,
   rearTyre: tyre,
   frontTravelUsed: between(0, 90),

@@ -1,7 +1,7 @@
 /** Random link layouts: many like those of motorcycles, many that are nothing of the kind. */
 import fc from 'fast-check';
-import type { RearAdjusters } from '../../src/core/linkage/adjusters.ts';
-import type { ArmPoint, LinkLayout, ShockFarEnd } from '../../src/core/chassis/rear-layout.ts';
+import type { RearAdjusters } from '../../src/core/linkage/link-adjustments.ts';
+import type { ArmPoint, LinkLayout, ShockFarEnd } from '../../src/core/parts/rear-layout.ts';
 import { rearLayouts } from './rear-layouts.ts';
 
 export interface RandomLinkage {
@@ -102,7 +102,7 @@ export const randomLinkage: fc.Arbitrary<RandomLinkage> = parts.map((list) => {
     layout,
     adjusters: {
       shockLength: by(8),
-      topShim: by(5),
+      shockMountShim: by(5),
       linkLength: layout.kind === 'direct' ? 0 : by(6),
       pivotForward: by(4),
       pivotUp: by(4),

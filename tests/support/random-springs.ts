@@ -1,8 +1,8 @@
 /** Random springs and steady forces for properties: likely ones, and absurd ones that only have to be refused in good order. */
 import fc from 'fast-check';
-import type { RearBrake } from '../../src/core/springs/rear-brake.ts';
-import type { RideForces } from '../../src/core/springs/ride-forces.ts';
-import type { SpringSet } from '../../src/core/springs/spring-set.ts';
+import type { RearBrake } from '../../src/core/standing/rear-brake.ts';
+import type { RideForces } from '../../src/core/riding/ride-forces.ts';
+import type { SpringSet } from '../../src/core/standing/spring-set.ts';
 import { replaced } from './random-bikes.ts';
 
 export interface RandomSprings {

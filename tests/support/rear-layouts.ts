@@ -1,6 +1,6 @@
 /** One invented rear suspension of every layout, all for the swingarm of the program's own patterns; every figure is made up. */
-import type { DirectLayout, LinkLayout, RockerOnFrameLayout } from '../../src/core/chassis/rear-layout.ts';
-import { PATTERN_ARM, PATTERNS } from '../../src/core/linkage/proposed-links.ts';
+import type { DirectLayout, LinkLayout, RockerOnFrameLayout } from '../../src/core/parts/rear-layout.ts';
+import { PATTERN_ARM, PATTERNS } from '../../src/core/linkage/starting-links.ts';
 
 export const ARM_LENGTH = PATTERN_ARM;
 

@@ -1,6 +1,6 @@
 /** Linkages made for a test, or an error that says why not. */
-import { AS_DELIVERED, type RearAdjusters } from '../../src/core/linkage/adjusters.ts';
-import type { Layout, LinkLayout } from '../../src/core/chassis/rear-layout.ts';
+import { AS_DELIVERED, type RearAdjusters } from '../../src/core/linkage/link-adjustments.ts';
+import type { Layout, LinkLayout } from '../../src/core/parts/rear-layout.ts';
 import { linkRange, type LinkRange } from '../../src/core/linkage/link-range.ts';
 import { links, shockAt, type Links, type ShockAt } from '../../src/core/linkage/links.ts';
 import type { NoLinkage } from '../../src/core/linkage/no-linkage.ts';

@@ -1,11 +1,11 @@
 /** The plain bike with links, springs and everything a reading asks for, standing in a ride state. */
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
-import type { Balance } from '../../src/core/springs/balance.ts';
-import type { RideState } from '../../src/core/springs/ride-state.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import type { Equilibrium } from '../../src/core/riding/equilibrium.ts';
+import type { RideState } from '../../src/core/riding/ride-state.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
-import { standBike, type StandingBike } from '../../src/core/springs/stand-bike.ts';
-import type { Travel } from '../../src/core/springs/stance.ts';
+import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
+import type { Travel } from '../../src/core/standing/stance.ts';
 import { linkedBike, sprungSetup } from './linked-bike.ts';
 import { withFork } from './plain-bike.ts';
 
@@ -14,10 +14,10 @@ export const wholeBike: Bike = withFork(linkedBike, { leastHeight: 0, lowerClamp
 
 /** The bike in balance in a state in which its springs carry it. */
 export function ridden(
-  state: Exclude<RideState, 'toppedOut' | 'asDialled'>,
+  state: Exclude<RideState, 'toppedOut' | 'travelByHand'>,
   bike: Bike = wholeBike,
   setup: Setup = sprungSetup,
-): StandingBike & { readonly balance: Balance; readonly sprung: SprungMachine } {
+): StandingBike & { readonly balance: Equilibrium; readonly sprung: SprungMachine } {
   const found = standBike(bike, setup, state);
   if (!found.ok) throw new Error(`The bike finds no rest: ${JSON.stringify(found)}`);
   const { balance, sprung } = found;
@@ -31,8 +31,8 @@ export function sprungAt(
   bike: Bike = wholeBike,
   setup: Setup = sprungSetup,
 ): StandingBike & { readonly sprung: SprungMachine } {
-  const dialled = { ...setup, frontTravelUsed: travel.front, rearTravelUsed: travel.rear };
-  const found = standBike(bike, dialled, 'asDialled');
+  const asSet = { ...setup, frontTravelUsed: travel.front, rearTravelUsed: travel.rear };
+  const found = standBike(bike, asSet, 'travelByHand');
   if (!found.ok) throw new Error(`The bike has no pose: ${JSON.stringify(found)}`);
   const { sprung } = found;
   if (sprung === undefined) throw new Error('the springs are not known');

@@ -74,7 +74,7 @@ function halved(low: number, high: number, tooLow: (at: number) => boolean): num
 
 /**
  * Centre distance, mm, at which a closed chain of `links` rigid links is taut while the front sprocket stands at
- * `frontPhase` radians: the rear sprocket is turned until the top run is a whole number of links, and the centres
+ * `frontPhase` radians: the rear sprocket is turned until the upper run is a whole number of links, and the centres
  * are drawn apart until the loop is.
  */
 export function rigidCentres(

@@ -1,6 +1,6 @@
 /** What scales under a bike's wheels show, level and with one axle raised: its parts turned as points, moments summed. */
 import type { Point } from '../../src/core/plane/point.ts';
-import type { Stance } from '../../src/core/springs/stance.ts';
+import type { Stance } from '../../src/core/standing/stance.ts';
 
 export interface Raising {
   readonly first: 'wheelsLevel' | 'axlesLevel';

@@ -1,7 +1,7 @@
 /** The plain bike with one straight shock between two bolts, its travel table worked out from where the bolts are. */
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { TravelRow } from '../../src/core/chassis/rear-layout.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { TravelRow } from '../../src/core/parts/rear-layout.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 import { plainBike, plainSetup, withFrame, withSwingarm } from './plain-bike.ts';
 

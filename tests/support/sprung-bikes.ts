@@ -1,6 +1,6 @@
 /** Plain bikes whose springs are known: one like a road bike, one with long travel, one with real links. */
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { linkedBike } from './linked-bike.ts';
 import { plainBike, plainSetup, withFork } from './plain-bike.ts';
 

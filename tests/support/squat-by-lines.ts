@@ -2,21 +2,21 @@
 import { outerTangent, type Circle, type Tangent } from '../../src/core/plane/circle.ts';
 import { crossing } from '../../src/core/plane/line.ts';
 import type { Point } from '../../src/core/plane/point.ts';
-import type { Stance } from '../../src/core/springs/stance.ts';
+import type { Stance } from '../../src/core/standing/stance.ts';
 
 /** The circles of the drive on the ground frame, mm. */
 export interface DriveCircles {
   readonly rear: Circle;
   readonly front: Circle;
   readonly pivot: Point;
-  /** The guide over which the top run bends; null when it runs free. */
+  /** The guide over which the upper run bends; null when it runs free. */
   readonly guide: Circle | null;
 }
 
 export function driveCircles(stance: Stance): DriveCircles {
   const { machine, pose } = stance;
   const pivot = { x: pose.originX, y: pose.originY };
-  const bends = machine.guideRadius !== null && stance.topRunLever < machine.guideRadius;
+  const bends = machine.guideRadius !== null && stance.upperRunLever < machine.guideRadius;
   return {
     rear: { centre: { x: 0, y: machine.rearRadius }, radius: machine.rearSprocketRadius },
     front: {

@@ -39,7 +39,7 @@ function swung(circles: DriveCircles, by: number): DriveCircles {
 }
 
 /**
- * Slope of the ground force that does no work while the frame and the engine are held, the top run stays tight and
+ * Slope of the ground force that does no work while the frame and the engine are held, the upper run stays tight and
  * the arm swings: square to the path of the tyre's lowest point. Longer chain between the marks must come off the
  * rear sprocket, which turns the wheel the way it rolls.
  */

@@ -1,8 +1,8 @@
 /** Bikes stood on the ground for tests, which stop with the reason when a bike has no pose. */
-import type { Bike } from '../../src/core/chassis/bike.ts';
-import type { Setup } from '../../src/core/chassis/setup.ts';
-import { machine, type Machine } from '../../src/core/springs/machine.ts';
-import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
+import type { Bike } from '../../src/core/parts/bike.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { machine, type Machine } from '../../src/core/standing/machine.ts';
+import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
 import { plainBike, plainSetup } from './plain-bike.ts';
 
 export const TOPPED_OUT: Travel = { front: 0, rear: 0 };

@@ -1,8 +1,8 @@
 /** Virtual work on a bike at rest: what small moves of its two ends set free, from where its parts come to lie. */
-import type { RideForces } from '../../src/core/springs/ride-forces.ts';
+import type { RideForces } from '../../src/core/riding/ride-forces.ts';
 import { springEnergy } from '../../src/core/springs/spring-law.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
-import { stance, type Stance, type Travel } from '../../src/core/springs/stance.ts';
+import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 import { STANDARD_GRAVITY } from '../../src/core/units/convert.ts';
 

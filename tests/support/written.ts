@@ -1,6 +1,6 @@
 /** Readings as plain values, for comparing whole bikes. */
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import type { Stance } from '../../src/core/springs/stance.ts';
+import type { Stance } from '../../src/core/standing/stance.ts';
 
 /** Every reading of a stance by its key, numbers in the core's units, absences as their reason. */
 export function everyReading(stance: Stance): Map<string, number | string> {

@@ -7,7 +7,7 @@ import { effectiveOffset, frontAxle, frontEnd, onLegs } from './front-end.ts';
 describe('the front axle in the frame', () => {
   it('hangs straight below the head by the leg, ahead by offset and lead, with an upright axis', () => {
     const bike = withFork(withFrame(plainBike, { axisAngleDeg: 0 }), { length: 700, axleLead: 10 });
-    const front = frontEnd(bike, { ...plainSetup, forkHeight: 5, forkExtender: 15, clampOffset: 30 });
+    const front = frontEnd(bike, { ...plainSetup, forkTubes: 5, forkExtenders: 15, clampOffset: 30 });
     expect(frontAxle(front, 0).x).toBeCloseTo(520 + 30 + 10, 10);
     expect(frontAxle(front, 0).y).toBeCloseTo(530 - 710, 10);
     expect(frontAxle(front, 60).y).toBeCloseTo(530 - 650, 10);
@@ -36,7 +36,7 @@ describe('a place on the legs', () => {
 describe('a head insert', () => {
   it('turns the axis about the middle of the head tube', () => {
     const middle = (insert: number) => {
-      const front = frontEnd(plainBike, { ...plainSetup, headInsertDeg: insert });
+      const front = frontEnd(plainBike, { ...plainSetup, headAngleCupsDeg: insert });
       const half = plainBike.frame.headTubeLength / 2;
       return {
         x: front.headX + half * Math.sin(front.axisAngle),
@@ -48,7 +48,7 @@ describe('a head insert', () => {
   });
 
   it('leans the axis back when positive, and the clamp goes with it', () => {
-    const front = frontEnd(plainBike, { ...plainSetup, headInsertDeg: 2 });
+    const front = frontEnd(plainBike, { ...plainSetup, headAngleCupsDeg: 2 });
     expect(front.axisAngle).toBeCloseTo(radians(26), 14);
     expect(front.headX).toBeLessThan(plainBike.frame.steeringHead.x);
   });

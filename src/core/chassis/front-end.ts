@@ -1,11 +1,11 @@
 /** The front end in frame coordinates: steering axis, fork legs and front axle. */
 import { radians } from '../units/convert.ts';
-import type { Bike } from './bike.ts';
-import type { FramePoint } from './frame-point.ts';
+import type { Bike } from '../parts/bike.ts';
+import type { FramePoint } from '../parts/frame-point.ts';
 import { fromPivot } from './pivot-move.ts';
-import type { Setup } from './setup.ts';
+import type { Setup } from '../adjusters/setup.ts';
 
-/** Lengths and directions of the front end that the dials fix, before any travel is used; mm, radians. */
+/** Lengths and directions of the front end that the adjusters fix, before any travel is used; mm, radians. */
 export interface FrontEnd {
   /** The point of the axis at the top clamp, frame coordinates. */
   readonly headX: number;
@@ -31,7 +31,7 @@ export interface FrontEnd {
 }
 
 /**
- * The front end as dialled, in coordinates of the pivot where it stands. A head insert turns axis and clamps about the middle of the head tube, so the point
+ * The front end travel set by hand, in coordinates of the pivot where it stands. A head insert turns axis and clamps about the middle of the head tube, so the point
  * at the top clamp moves a little as well. Legs stand out by the fork height, which takes length away below.
  */
 export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
@@ -39,7 +39,7 @@ export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
   const { leastHeight, lowerClampDepth } = bike.fork;
   const steeringHead = fromPivot(bike.frame.steeringHead, setup);
   const drawn = radians(axisAngleDeg);
-  const axisAngle = radians(axisAngleDeg + setup.headInsertDeg);
+  const axisAngle = radians(axisAngleDeg + setup.headAngleCupsDeg);
   const downAxis = wayDown(axisAngle);
   const legLean = axisAngle - radians(bike.fork.legAngleDeg);
   const half = headTubeLength / 2;
@@ -52,10 +52,10 @@ export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
     downLegs: wayDown(legLean),
     clampOffset: setup.clampOffset,
     axleLead: bike.fork.axleLead,
-    legLength: bike.fork.length + setup.forkExtender - setup.forkHeight,
+    legLength: bike.fork.length + setup.forkExtenders - setup.forkTubes,
     travel: bike.fork.travel,
-    tubeAbove: setup.forkHeight - setup.forkExtender,
-    tubeSpare: leastHeight === null ? null : setup.forkHeight - setup.forkExtender - leastHeight,
+    tubeAbove: setup.forkTubes - setup.forkExtenders,
+    tubeSpare: leastHeight === null ? null : setup.forkTubes - setup.forkExtenders - leastHeight,
     lowerClampDepth,
   };
 }

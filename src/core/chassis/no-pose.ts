@@ -1,5 +1,5 @@
 /** The reasons for which a bike has no pose: what cannot meet what. */
-import type { TyreReason } from './tyre.ts';
+import type { TyreReason } from '../parts/tyre.ts';
 
 export type NoPoseReason =
   | TyreReason

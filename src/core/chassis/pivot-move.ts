@@ -1,11 +1,11 @@
 /** Frame points as seen from the swingarm pivot where an eccentric holds it. */
-import type { FramePoint } from './frame-point.ts';
-import type { Setup } from './setup.ts';
+import type { FramePoint } from '../parts/frame-point.ts';
+import type { Setup } from '../adjusters/setup.ts';
 
 type PivotMove = Pick<Setup, 'pivotForward' | 'pivotUp'>;
 
 /**
- * A frame point, stored from the pivot as drawn, seen from the pivot as the dials hold it, mm. The origin of frame
+ * A frame point, stored from the pivot as drawn, seen from the pivot as the adjusters hold it, mm. The origin of frame
  * coordinates goes with the pivot, so every point of the frame moves the other way.
  */
 export function fromPivot({ x, y }: FramePoint, { pivotForward, pivotUp }: PivotMove): FramePoint {

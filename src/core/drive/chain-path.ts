@@ -1,4 +1,4 @@
-/** The taut chain's way round both sprockets, and over the pivot's guide when the top run would pass below it. */
+/** The taut chain's way round both sprockets, and over the pivot's guide when the upper run would pass below it. */
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from './chain-loop.ts';
 
@@ -12,19 +12,19 @@ export interface Guide {
 export interface ChainPath {
   /** Whole length in links, wraps counted in teeth; in general no whole number. */
   readonly links: number;
-  /** Angle of the free top run, toward the front, as if no guide were there. */
+  /** Angle of the free upper run, toward the front, as if no guide were there. */
   readonly freeTopAngle: number;
   readonly bottomAngle: number;
-  /** Free top run above the guide's centre, square to the run; 0 without a guide. */
+  /** Free upper run above the guide's centre, square to the run; 0 without a guide. */
   readonly topLever: number;
-  /** Whether the top run bends over the guide. */
+  /** Whether the upper run bends over the guide. */
   readonly onGuide: boolean;
-  /** By how much the top run bends down over the guide; 0 while it runs free. */
+  /** By how much the upper run bends down over the guide; 0 while it runs free. */
   readonly bend: number;
 }
 
 /**
- * The taut chain round sprockets at `rear` and `front`. When the free top run passes the guide's centre, and lower
+ * The taut chain round sprockets at `rear` and `front`. When the free upper run passes the guide's centre, and lower
  * over it than the guide's radius, it goes straight to the guide, round it as a string at pitch-line height, and on. The
  * same rule as the standing bike's pull. null when the sprockets overlap or the guide lies within one.
  */

@@ -1,12 +1,12 @@
-/** Tests of the hanging bottom run: its ends, its length, and what cannot hang. */
+/** Tests of the hanging lower run: its ends, its length, and what cannot hang. */
 import { describe, expect, it } from 'vitest';
 import { distance } from '../plane/point.ts';
-import { bottomRun, frontTouch, rearTouch, spareOf, type BottomRun } from './bottom-run.ts';
+import { lowerRun, frontTouch, rearTouch, spareOf, type LowerRun } from './lower-run.ts';
 import { chainLoop } from './chain-loop.ts';
 import { hangingPoints, hangingRun, type HangingRun } from './hanging-run.ts';
 
-function taut(): BottomRun {
-  const run = bottomRun(chainLoop(15, 45, 15.875), { x: 0, y: 315 }, { x: 650, y: 430 });
+function taut(): LowerRun {
+  const run = lowerRun(chainLoop(15, 45, 15.875), { x: 0, y: 315 }, { x: 650, y: 430 });
   if (run === null) throw new Error('The sprockets overlap');
   return run;
 }

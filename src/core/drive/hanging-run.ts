@@ -1,12 +1,12 @@
-/** The slack bottom run hanging by its own weight: a catenary that leaves both sprockets along their pitch circles. */
+/** The slack lower run hanging by its own weight: a catenary that leaves both sprockets along their pitch circles. */
 import { solveBetween } from '../numeric/solve-between.ts';
 import type { Point } from '../plane/point.ts';
-import { frontTouch, rearTouch, runMiddle, spareOf, type BottomRun } from './bottom-run.ts';
+import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
 
-/** A hanging run in the frame of its BottomRun, whose y must point up for it to hang true. mm, radians. */
+/** A hanging run in the frame of its LowerRun, whose y must point up for it to hang true. mm, radians. */
 export interface HangingRun {
   readonly ok: true;
-  readonly run: BottomRun;
+  readonly run: LowerRun;
   /** Angle of the chain's way forward where it leaves the rear sprocket and where it meets the front one. */
   readonly rearAngle: number;
   readonly frontAngle: number;
@@ -47,7 +47,7 @@ function wayUp(from: number, to: number): number {
 }
 
 /** The shape that turns by `turn` between its ends: the middle angle at which it fits both touching points. */
-function shapeTurning(run: BottomRun, turn: number) {
+function shapeTurning(run: LowerRun, turn: number) {
   const ends = (middle: number) => {
     const rearAngle = middle - turn / 2;
     const frontAngle = middle + turn / 2;
@@ -74,12 +74,12 @@ function shapeTurning(run: BottomRun, turn: number) {
 }
 
 /**
- * How a bottom run hangs with `spare` mm of chain beyond the taut length, the top run being tight: the catenary
+ * How a lower run hangs with `spare` mm of chain beyond the taut length, the upper run being tight: the catenary
  * that leaves the rear pitch circle and meets the front one without a kink, the touching points moving as it sags.
  * Derivation: y = c·cosh(x/c), arc c·tan(angle); ends tangent to both circles; wraps counted in teeth. Weight does
  * not matter, only that all links weigh the same. Refused without spare, or when it would hang like a bag.
  */
-export function hangingRun(run: BottomRun, spare: number): HangingRun | NoHangingRun {
+export function hangingRun(run: LowerRun, spare: number): HangingRun | NoHangingRun {
   if (!Number.isFinite(spare)) return { ok: false, reason: 'notANumber', spare: 0 };
   if (spare < -LEAST_SPARE) return { ok: false, reason: 'tooTight', spare };
   const { angle } = run;
@@ -119,7 +119,7 @@ export function hangingRun(run: BottomRun, spare: number): HangingRun | NoHangin
 }
 
 /** The point of the catenary at which the chain runs forward at `angle`. */
-function placeAt(run: BottomRun, rearAngle: number, parameter: number, angle: number): Point {
+function placeAt(run: LowerRun, rearAngle: number, parameter: number, angle: number): Point {
   const start = rearTouch(run, rearAngle);
   return {
     x: start.x + parameter * wayAlong(rearAngle, angle),
@@ -128,7 +128,7 @@ function placeAt(run: BottomRun, rearAngle: number, parameter: number, angle: nu
 }
 
 function dropAtMiddle(
-  run: BottomRun,
+  run: LowerRun,
   rearAngle: number,
   frontAngle: number,
   parameter: number,

@@ -6,7 +6,7 @@ export interface Gearing {
   readonly primaryRatio: number;
   readonly gearboxRatio: number;
   /** Rear teeth over front teeth. */
-  readonly finalRatio: number;
+  readonly finalDriveRatio: number;
   /** Rolling circumference of the rear tyre, mm. */
   readonly circumference: number;
 }
@@ -19,9 +19,9 @@ const MINUTES_PER_HOUR = 60;
  * when one of the numbers is not above zero.
  */
 export function speedPerThousand(gearing: Gearing): Result<number, 'gearingImpossible'> {
-  const { primaryRatio, gearboxRatio, finalRatio, circumference } = gearing;
-  const whole = primaryRatio * gearboxRatio * finalRatio;
-  const least = Math.min(primaryRatio, gearboxRatio, finalRatio, circumference);
+  const { primaryRatio, gearboxRatio, finalDriveRatio, circumference } = gearing;
+  const whole = primaryRatio * gearboxRatio * finalDriveRatio;
+  const least = Math.min(primaryRatio, gearboxRatio, finalDriveRatio, circumference);
   if (!(least > 0) || !Number.isFinite(whole * circumference)) return refused('gearingImpossible');
   return solved((1000 * MINUTES_PER_HOUR * circumference) / (whole * MM_PER_KM));
 }
@@ -31,8 +31,11 @@ export function speedPerThousand(gearing: Gearing): Result<number, 'gearingImpos
  * Ratios as in Gearing; circumferences only matter when the tyre changes. Worked: 15/45 to 15/46 is +2.2222 %.
  */
 export function engineSpeedChange(
-  before: Pick<Gearing, 'finalRatio' | 'circumference'>,
-  after: Pick<Gearing, 'finalRatio' | 'circumference'>,
+  before: Pick<Gearing, 'finalDriveRatio' | 'circumference'>,
+  after: Pick<Gearing, 'finalDriveRatio' | 'circumference'>,
 ): number {
-  return 100 * ((after.finalRatio * before.circumference) / (before.finalRatio * after.circumference) - 1);
+  return (
+    100 *
+    ((after.finalDriveRatio * before.circumference) / (before.finalDriveRatio * after.circumference) - 1)
+  );
 }

@@ -9,7 +9,7 @@ export interface PairFilter {
   readonly links: readonly number[] | null;
   /** Some chain puts the axle into its slot, and nothing stands in the sprockets' way. */
   readonly fits: boolean;
-  /** Gap of the top run to the pivot's guide of at least so much, mm. */
+  /** Gap of the upper run to the pivot's guide of at least so much, mm. */
   readonly leastGap: number | null;
 }
 

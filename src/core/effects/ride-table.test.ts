@@ -6,8 +6,8 @@ import { stanceWith } from '../../../tests/support/standing.ts';
 import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import { rake } from '../readings/rake.ts';
 import { trail } from '../readings/trail.ts';
-import { RIDE_STATES } from '../springs/ride-state.ts';
-import { standBike } from '../springs/stand-bike.ts';
+import { RIDE_STATES } from '../riding/ride-state.ts';
+import { standBike } from '../riding/stand-bike.ts';
 import { degrees, STANDARD_GRAVITY } from '../units/convert.ts';
 import { rideFigures, rideTable } from './ride-table.ts';
 
@@ -41,7 +41,7 @@ describe('the table of ride states', () => {
     const rows = rideTable(bike, { ...setup, gas: 1.5 });
     const bad = rows.filter(({ found }) => !found.ok);
     expect(bad.map(({ state, found }) => [state, found.ok ? '' : found.reason])).toEqual([
-      ['onGas', 'frontLifts'],
+      ['accelerating', 'frontLifts'],
     ]);
   });
 
@@ -50,11 +50,11 @@ describe('the table of ride states', () => {
     expect(rows.map(({ state }) => state)).toEqual(RIDE_STATES);
     expect(rows.filter(({ found }) => found.ok).map(({ state }) => state)).toEqual([
       'toppedOut',
-      'asDialled',
+      'travelByHand',
     ]);
-    const dialled = rideFigures(reached(rows[6].found));
-    expect(dialled.frontLeft).toBe(80);
-    expect(dialled.frontRest).toBeNull();
+    const asSet = rideFigures(reached(rows[6].found));
+    expect(asSet.frontLeft).toBe(80);
+    expect(asSet.frontRest).toBeNull();
   });
 
   it('gives every row the reason when the parts make no machine', () => {

@@ -1,18 +1,18 @@
 /** A bike read in all seven ride states side by side, with the figures that a mechanic compares. */
-import type { Bike } from '../chassis/bike.ts';
-import type { Setup } from '../chassis/setup.ts';
+import type { Bike } from '../parts/bike.ts';
+import type { Setup } from '../adjusters/setup.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import type { AbsentReason } from '../readings/reading.ts';
 import { groundTrail } from '../readings/trail.ts';
-import type { Rest } from '../springs/end-report.ts';
-import { machine } from '../springs/machine.ts';
-import type { NoStand } from '../springs/no-stand.ts';
-import { AT_REST } from '../springs/ride-forces.ts';
-import { rideCase, RIDE_STATES, type RideState } from '../springs/ride-state.ts';
+import type { Rest } from '../riding/end-at-rest.ts';
+import { machine } from '../standing/machine.ts';
+import type { NoStand } from '../riding/no-stand.ts';
+import { AT_REST } from '../riding/ride-forces.ts';
+import { loadCase, RIDE_STATES, type RideState } from '../riding/ride-state.ts';
 import { sprungMachine } from '../springs/sprung-machine.ts';
-import { standRide, type StandingBike } from '../springs/stand-bike.ts';
-import type { Travel } from '../springs/stance.ts';
-import { steadyLoads } from '../springs/steady-loads.ts';
+import { standRide, type StandingBike } from '../riding/stand-bike.ts';
+import type { Travel } from '../standing/stance.ts';
+import { steadyLoads } from '../riding/steady-loads.ts';
 import { degrees } from '../units/convert.ts';
 
 /** The bike in one of the states, or why it does not stand there. */
@@ -32,7 +32,7 @@ export function rideTable(
   const sprung = sprungMachine(made);
   return RIDE_STATES.map((state) => ({
     state,
-    found: standRide(made, rideCase(state, setup), near(state), sprung),
+    found: standRide(made, loadCase(state, setup), near(state), sprung),
   }));
 }
 

@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { ANY_CHAIN, pairsOf } from '../../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { bottomRun } from '../drive/bottom-run.ts';
+import { lowerRun } from '../drive/lower-run.ts';
 import { linksAround } from '../drive/chain-length.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
-import { chainPlay } from '../drive/chain-play.ts';
+import { chainSlack } from '../drive/run-slack.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { swingarmAngle } from '../readings/swingarm-angle.ts';
-import { topRunPivotGap } from '../readings/top-run-pivot-gap.ts';
+import { chainSliderClearance } from '../readings/chain-slider-clearance.ts';
 import { wheelbase } from '../readings/wheelbase.ts';
 import { sprocketPairs, type PairsAsked } from './sprocket-pairs.ts';
 
@@ -45,16 +45,16 @@ describe('sprocket pairs', () => {
       expect(pair.wheelbase).toBeCloseTo(wheelbase.read(on) as number, 9);
       expect(pair.swingarmAngle).toBeCloseTo(swingarmAngle.read(on) as number, 12);
       expect(pair.antiSquat).toBeCloseTo(antiSquat.read(on) as number, 9);
-      expect(pair.pivotGap).toBeCloseTo(topRunPivotGap.read(on) as number, 9);
+      expect(pair.pivotGap).toBeCloseTo(chainSliderClearance.read(on) as number, 9);
       const hanging = standing(asked.bike, setup);
       const apart = Math.hypot(
         hanging.countershaftX - hanging.rearAxleX,
         hanging.countershaftY - hanging.rearAxleY,
       );
       const loop = chainLoop(frontTeeth, rearTeeth, 15.875);
-      const run = bottomRun(loop, { x: 0, y: 0 }, { x: apart, y: 0 });
+      const run = lowerRun(loop, { x: 0, y: 0 }, { x: apart, y: 0 });
       if (run === null) throw new Error('The sprockets overlap');
-      const play = chainPlay(run, ((pair.links ?? NaN) - linksAround(loop, apart)) * 15.875);
+      const play = chainSlack(run, ((pair.links ?? NaN) - linksAround(loop, apart)) * 15.875);
       expect(play.ok && play.total).toBeCloseTo(30, 6);
     }
   });
@@ -68,16 +68,16 @@ describe('sprocket pairs', () => {
     }
   });
 
-  it('with a chain on the bike take the one nearest to where that chain puts the axle, whatever its dial says', () => {
+  it('with a chain on the bike take the one nearest to where that chain puts the axle, whatever its adjuster says', () => {
     const [whole] = pairs({ front: { least: 15, most: 15 }, rear: { least: 45, most: 45 } });
     const chainLinks = whole.links;
     const onChain = pairs({ setup: { ...asked.setup, chainLinks, axlePosition: whole.axlePosition ?? NaN } });
     for (const axlePosition of [0, 30])
       expect(pairs({ setup: { ...asked.setup, chainLinks, axlePosition } })).toEqual(onChain);
-    // Without it the dial counts, and is so far off that other chains come nearest.
-    const dialled = (axlePosition: number) =>
+    // Without it the adjuster counts, and is so far off that other chains come nearest.
+    const asSet = (axlePosition: number) =>
       pairs({ setup: { ...asked.setup, axlePosition } }).map(({ links }) => links);
-    expect(dialled(0)).not.toEqual(dialled(30));
+    expect(asSet(0)).not.toEqual(asSet(30));
   });
 
   it('take a chain that fits even where the nearest whole one would leave the slot', () => {
@@ -119,7 +119,7 @@ describe('sprocket pairs', () => {
 
   it('with a play that no run has are told so', () => {
     const [pair] = pairs({ play: 2000 });
-    expect(pair).toMatchObject({ links: null, travel: null, misfit: { reason: 'playImpossible' } });
+    expect(pair).toMatchObject({ links: null, travel: null, misfit: { reason: 'slackImpossible' } });
   });
 
   it('name what stands in their way and still tell the rest', () => {

@@ -1,14 +1,14 @@
 /** Every pair of sprockets in stated ranges, each with its chain, its axle place and the bike that stands on them. */
-import type { Bike } from '../chassis/bike.ts';
-import type { NoStand } from '../springs/no-stand.ts';
-import type { Setup } from '../chassis/setup.ts';
+import type { Bike } from '../parts/bike.ts';
+import type { NoStand } from '../riding/no-stand.ts';
+import type { Setup } from '../adjusters/setup.ts';
 import { beltLoop, chainLoop, type ChainLoop } from '../drive/chain-loop.ts';
 import { teethPossible } from '../drive/sprocket.ts';
 import { linksFrom, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
 import { withAxleAt } from '../linkage/suspension.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import type { AbsentReason } from '../readings/reading.ts';
-import { topRunPivotGap } from '../readings/top-run-pivot-gap.ts';
+import { chainSliderClearance } from '../readings/chain-slider-clearance.ts';
 import {
   axleBetween,
   chainsBetween,
@@ -16,17 +16,17 @@ import {
   slotEnds,
   slotOn,
   type AxleMisfit,
-  type NoChainPlay,
+  type NoRunSlack,
   type SlotOnMachine,
-} from '../springs/axle-in-slot.ts';
-import { dialledAxlePosition } from '../springs/chain-in-frame.ts';
-import { chainMomentPerThousand } from '../springs/chain-moment.ts';
-import { machine, type Machine, type NoMachine } from '../springs/machine.ts';
-import { pairObstacle, type PairObstacle } from '../springs/pair-obstacle.ts';
-import type { RideCase } from '../springs/ride-case.ts';
-import { rideCase, type RideState } from '../springs/ride-state.ts';
-import { stanceInRide } from '../springs/stand-bike.ts';
-import type { Stance, Travel } from '../springs/stance.ts';
+} from '../standing/axle-in-slot.ts';
+import { setAxlePosition } from '../standing/chain-in-frame.ts';
+import { chainMomentPerThousand } from '../chain/chain-moment.ts';
+import { machine, type Machine, type NoMachine } from '../standing/machine.ts';
+import { pairObstacle, type PairObstacle } from '../chain/pair-obstacle.ts';
+import type { LoadCase } from '../riding/load-case.ts';
+import { loadCase, type RideState } from '../riding/ride-state.ts';
+import { stanceInRide } from '../riding/stand-bike.ts';
+import type { Stance, Travel } from '../standing/stance.ts';
 
 export interface TeethRange {
   readonly least: number;
@@ -46,7 +46,7 @@ export interface PairsAsked {
   /** Chains in hand, links; null to take whatever chain fits. */
   readonly linksInHand: readonly number[] | null;
   readonly rule: LinkRule;
-  /** Play at the middle of the bottom run, up and down together, mm, with the rear axle risen by `setAt` mm: the slack that is set. */
+  /** Play at the middle of the lower run, up and down together, mm, with the rear axle risen by `setAt` mm: the slack that is set. */
   readonly play: number;
   readonly setAt: number;
   /** Chain longer than new by wear, per cent. */
@@ -64,7 +64,7 @@ export interface SprocketPair {
   readonly fitting: readonly number[];
   /** Where the axle stands with it; outside the slot it is told with the misfit. */
   readonly axlePosition: number | null;
-  readonly misfit: AxleMisfit | NoStand | NoChainPlay | null;
+  readonly misfit: AxleMisfit | NoStand | NoRunSlack | null;
   readonly obstacle: PairObstacle | null;
   /** Travel used as the bike stands with this pair, mm; null where the axle has no place or the bike no pose. */
   readonly travel: Travel | null;
@@ -79,7 +79,7 @@ export interface SprocketPair {
 /**
  * All pairs in the ranges asked, front teeth first. Each pair gets its chain, the chain puts the axle into its slot,
  * and the bike is stood anew with that axle: swingarm, ride height, angles and chain change together. Travel used is
- * kept, or found anew in the ride state. Teeth that no sprocket can have are left out. Or why the bike as dialled has no machine at all.
+ * kept, or found anew in the ride state. Teeth that no sprocket can have are left out. Or why the bike travel set by hand has no machine at all.
  */
 export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoStand {
   const base = pairBase(asked);
@@ -98,26 +98,26 @@ export interface PairBase {
   /** What pairs are put into, with the setup's own. */
   readonly machine: Machine;
   readonly slot: SlotOnMachine;
-  readonly ride: RideCase;
+  readonly ride: LoadCase;
   /**
    * Where that machine comes to rest, near which every pair does. One start for all, so that what a pair finds, should
    * it have several rests, depends on no other pair; left out where it comes to none.
    */
   readonly near: Travel | undefined;
-  /** Where the axle stands now, mm back from its slot's front: where the chain on the bike puts it, or its dial. */
+  /** Where the axle stands now, mm back from its slot's front: where the chain on the bike puts it, or its adjuster. */
   readonly axlePosition: number;
 }
 
 /**
- * What pairs are put into, whatever chain is on the bike and however far out of its slot the axle is dialled, since
+ * What pairs are put into, whatever chain is on the bike and however far out of its slot the axle is set, since
  * each pair brings its own chain and place. Or why there is none.
  */
 function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBase | NoMachine {
   const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
   const made = machine(bike, { ...setup, axlePosition, chainLinks: null });
   if (!made.ok) return made;
-  const riding: RideCase =
-    typeof ride === 'string' ? rideCase(ride, setup) : { kind: 'asDialled', travel: ride };
+  const riding: LoadCase =
+    typeof ride === 'string' ? loadCase(ride, setup) : { kind: 'travelByHand', travel: ride };
   const on = stanceInRide(made, riding);
   return {
     machine: made,
@@ -128,16 +128,16 @@ function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBas
   };
 }
 
-/** A chain on the bike puts the axle elsewhere than its dial says; a chain that does not fit leaves only the dial. */
+/** A chain on the bike puts the axle elsewhere than its adjuster says; a chain that does not fit leaves only the adjuster. */
 function presentAxlePosition(bike: Bike, setup: Setup): number {
   if (setup.chainLinks === null) return setup.axlePosition;
   const onChain = machine(bike, setup);
-  return onChain.ok ? dialledAxlePosition(onChain) : setup.axlePosition;
+  return onChain.ok ? setAxlePosition(onChain) : setup.axlePosition;
 }
 
 /**
  * The pair that is on the bike, with its axle where it stands now: where the chain on the bike puts it, or where it is
- * dialled, and then the chain named is the one nearest to that place. Or why the bike has no machine.
+ * set, and then the chain named is the one nearest to that place. Or why the bike has no machine.
  */
 export function pairAsItStands(asked: PairsAsked): SprocketPair | NoStand {
   const { bike, setup } = asked;
@@ -199,7 +199,7 @@ function readingsOf(on: Stance | NoStand): Pick<SprocketPair, keyof typeof NOT_S
     wheelbase: on.pose.wheelbase,
     swingarmAngle: on.swingarmAngle,
     antiSquat: antiSquat.read(on),
-    pivotGap: topRunPivotGap.read(on) as number,
+    pivotGap: chainSliderClearance.read(on) as number,
     chainMoment: chainMomentPerThousand(on),
   };
 }

@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { standBike } from '../springs/stand-bike.ts';
-import { DIALS } from '../springs/dials.ts';
+import { standBike } from '../riding/stand-bike.ts';
+import { ADJUSTERS } from '../standing/all-adjusters.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
-import { finalRatio } from '../readings/final-ratio.ts';
+import { finalDriveRatio } from '../readings/final-drive-ratio.ts';
 import { rake } from '../readings/rake.ts';
 import { squatRatio } from '../readings/squat-ratio.ts';
 import { degrees } from '../units/convert.ts';
@@ -56,31 +56,32 @@ describe('a sweep over travel', () => {
   });
 });
 
-describe('a sweep over a dial', () => {
-  it.each(DIALS.filter((dial) => dial.kind === 'number').map((dial) => [dial.key, dial] as const))(
-    'of %s takes every reading at every place, as the dialled bike has it',
-    (key, dial) => {
-      if (dial.kind !== 'number') throw new Error('no number');
-      const needsLinks = !(dial.applies?.(plainBike) ?? true);
-      const bike = needsLinks ? linkedBike : plainBike;
-      const { least, most } = dial.range(bike);
-      const swept = sweep(asked({ kind: 'dial', dial: dial.key }, least, most, { count: 5, bike }));
-      expect(swept.x.length).toBeGreaterThan(2);
-      expect(swept.xQuantity).toBe(dial.quantity);
-      for (const reading of READINGS)
-        curveOf(swept, reading).y.forEach((y, i) => {
-          const on = standing(bike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
-          const value = reading.read(on);
-          if (typeof value === 'string' || typeof y === 'string') expect(y).toBe(value);
-          else expect(y).toBeCloseTo(reading.quantity === 'angle' ? degrees(value) : value, 10);
-        });
-    },
-  );
+describe('a sweep over an adjuster', () => {
+  it.each(
+    ADJUSTERS.filter((adjuster) => adjuster.kind === 'number').map(
+      (adjuster) => [adjuster.key, adjuster] as const,
+    ),
+  )('of %s takes every reading at every place, as the set bike has it', (key, adjuster) => {
+    if (adjuster.kind !== 'number') throw new Error('no number');
+    const needsLinks = !(adjuster.applies?.(plainBike) ?? true);
+    const bike = needsLinks ? linkedBike : plainBike;
+    const { least, most } = adjuster.range(bike);
+    const swept = sweep(asked({ kind: 'adjuster', adjuster: adjuster.key }, least, most, { count: 5, bike }));
+    expect(swept.x.length).toBeGreaterThan(2);
+    expect(swept.xQuantity).toBe(adjuster.quantity);
+    for (const reading of READINGS)
+      curveOf(swept, reading).y.forEach((y, i) => {
+        const on = standing(bike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
+        const value = reading.read(on);
+        if (typeof value === 'string' || typeof y === 'string') expect(y).toBe(value);
+        else expect(y).toBeCloseTo(reading.quantity === 'angle' ? degrees(value) : value, 10);
+      });
+  });
 
   it('of teeth takes whole teeth, whatever count is asked', () => {
     const curve = curveOf(
-      sweep(asked({ kind: 'dial', dial: 'rearTeeth' }, 39.5, 48.2, { count: 201 })),
-      finalRatio,
+      sweep(asked({ kind: 'adjuster', adjuster: 'rearTeeth' }, 39.5, 48.2, { count: 201 })),
+      finalDriveRatio,
     );
     expect(curve.x).toEqual([40, 41, 42, 43, 44, 45, 46, 47, 48]);
     expect(curve.y[5]).toBe(3);
@@ -89,7 +90,7 @@ describe('a sweep over a dial', () => {
 
   it('keeps the standing stretch next to the present value', () => {
     const curve = curveOf(
-      sweep(asked({ kind: 'dial', dial: 'shockLength' }, -900, 900, { count: 181 })),
+      sweep(asked({ kind: 'adjuster', adjuster: 'shockLength' }, -900, 900, { count: 181 })),
       rake,
     );
     expect(curve.x).toContain(0);
@@ -100,14 +101,14 @@ describe('a sweep over a dial', () => {
   });
 });
 
-describe('a sweep over a dial in a ride state', () => {
+describe('a sweep over an adjuster in a ride state', () => {
   it('settles the bike anew at every place, as the state itself does', () => {
     const bike = linkedBike;
-    const axis: SweepAxis = { kind: 'dial', dial: 'gas' };
-    const swept = sweep(asked(axis, 0, 0.6, { count: 7, bike, setup: sprungSetup, state: 'onGas' }));
+    const axis: SweepAxis = { kind: 'adjuster', adjuster: 'gas' };
+    const swept = sweep(asked(axis, 0, 0.6, { count: 7, bike, setup: sprungSetup, state: 'accelerating' }));
     expect(swept.x).toHaveLength(7);
     swept.x.forEach((gas, i) => {
-      const on = standBike(bike, { ...sprungSetup, gas }, 'onGas');
+      const on = standBike(bike, { ...sprungSetup, gas }, 'accelerating');
       if (!on.ok) throw new Error(on.reason);
       expect(swept.stances[i].travel.rear).toBeCloseTo(on.travel.rear, 7);
       expect(swept.stances[i].balance?.front.wheelLoad).toBeCloseTo(on.balance?.front.wheelLoad ?? 0, 5);
@@ -115,9 +116,9 @@ describe('a sweep over a dial in a ride state', () => {
   });
 
   it('stops where the front wheel lifts, and says so', () => {
-    const axis: SweepAxis = { kind: 'dial', dial: 'gas' };
+    const axis: SweepAxis = { kind: 'adjuster', adjuster: 'gas' };
     const setup = { ...sprungSetup, gas: 0.4 };
-    const swept = sweep(asked(axis, 0, 3, { count: 31, bike: linkedBike, setup, state: 'onGas' }));
+    const swept = sweep(asked(axis, 0, 3, { count: 31, bike: linkedBike, setup, state: 'accelerating' }));
     expect(swept.highStop?.noStand.reason).toBe('frontLifts');
   });
 
@@ -134,7 +135,7 @@ describe('a range in which the bike stands, cannot stand, and stands again', () 
   it('keeps the stretch of the present value, not the first', () => {
     // A head insert turned once round is the same bike again.
     const curve = curveOf(
-      sweep(asked({ kind: 'dial', dial: 'headInsertDeg' }, -400, 400, { count: 801 })),
+      sweep(asked({ kind: 'adjuster', adjuster: 'headAngleCupsDeg' }, -400, 400, { count: 801 })),
       rake,
     );
     expect(curve.x).toContain(0);
@@ -179,7 +180,7 @@ it('a place on the axis is the setup and travel that stand there, and is found a
     rear,
     { kind: 'travel', end: 'front' },
     { kind: 'travel', end: 'both', frontPerRear: 0.8 },
-    { kind: 'dial', dial: 'forkHeight' },
+    { kind: 'adjuster', adjuster: 'forkTubes' },
   ];
   for (const axis of axes) {
     const at = sweptTo(axis, 12, plainSetup, RIDDEN);

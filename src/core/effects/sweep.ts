@@ -1,25 +1,25 @@
-/** A reading as a curve: against travel, against a dial, or against teeth. */
-import type { Bike } from '../chassis/bike.ts';
-import { dialOf } from '../springs/dials.ts';
-import type { NoStand } from '../springs/no-stand.ts';
-import type { NumberDialKey, Setup } from '../chassis/setup.ts';
+/** A reading as a curve: against travel, against an adjuster, or against teeth. */
+import type { Bike } from '../parts/bike.ts';
+import { adjusterOf } from '../standing/all-adjusters.ts';
+import type { NoStand } from '../riding/no-stand.ts';
+import type { NumberAdjusterKey, Setup } from '../adjusters/setup.ts';
 import type { AbsentReason, Reading } from '../readings/reading.ts';
-import { machine, type Machine } from '../springs/machine.ts';
-import type { RideState } from '../springs/ride-state.ts';
+import { machine, type Machine } from '../standing/machine.ts';
+import type { RideState } from '../riding/ride-state.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
-import { stance, type Stance, type Travel } from '../springs/stance.ts';
-import { standMachine, type StandingBike } from '../springs/stand-bike.ts';
+import { stance, type Stance, type Travel } from '../standing/stance.ts';
+import { standMachine, type StandingBike } from '../riding/stand-bike.ts';
 import { QUANTITIES, type QuantityKey } from '../units/quantity.ts';
 
 /**
  * What is varied. Rear travel is that of the axle, front travel that along the legs, mm from topped out. Together, x is
- * the rear travel and the front uses `frontPerRear` mm for each mm of it. A dial is in its own metric unit; teeth are
+ * the rear travel and the front uses `frontPerRear` mm for each mm of it. An adjuster is in its own metric unit; teeth are
  * whole.
  */
 export type SweepAxis =
   | { readonly kind: 'travel'; readonly end: 'front' | 'rear' }
   | { readonly kind: 'travel'; readonly end: 'both'; readonly frontPerRear: number }
-  | { readonly kind: 'dial'; readonly dial: NumberDialKey };
+  | { readonly kind: 'adjuster'; readonly adjuster: NumberAdjusterKey };
 
 export interface SweepAsked {
   readonly bike: Bike;
@@ -27,7 +27,7 @@ export interface SweepAsked {
   /** Travel used where it is not varied, mm. */
   readonly travel: Travel;
   /**
-   * The ride state at each place of a dial: one that the springs carry settles anew at every place. Left out, and on
+   * The ride state at each place of an adjuster: one that the springs carry settles anew at every place. Left out, and on
    * an axis of travel, the bike stands with `travel`.
    */
   readonly state?: RideState;
@@ -53,7 +53,7 @@ export interface SweepStop {
 export interface Sweep {
   readonly axis: SweepAxis;
   readonly xQuantity: QuantityKey;
-  /** Unit of x: that of the dial, or mm. */
+  /** Unit of x: that of the adjuster, or mm. */
   readonly xUnit: string;
   readonly x: readonly number[];
   readonly stances: readonly StandingBike[];
@@ -94,13 +94,13 @@ function places({ axis, from, to, count }: SweepAsked): number[] {
 
 function axisQuantity(axis: SweepAxis): QuantityKey {
   if (axis.kind === 'travel') return 'length';
-  const dial = dialOf(axis.dial);
-  return dial.kind === 'number' ? dial.quantity : 'length';
+  const adjuster = adjusterOf(axis.adjuster);
+  return adjuster.kind === 'number' ? adjuster.quantity : 'length';
 }
 
 /** Where on the axis the present setup and travel are. */
 export function sweepPlace(axis: SweepAxis, setup: Setup, travel: Travel): number {
-  if (axis.kind === 'dial') return setup[axis.dial];
+  if (axis.kind === 'adjuster') return setup[axis.adjuster];
   return axis.end === 'front' ? travel.front : travel.rear;
 }
 
@@ -111,7 +111,7 @@ export function sweptTo(
   setup: Setup,
   travel: Travel,
 ): { readonly setup: Setup; readonly travel: Travel } {
-  if (axis.kind === 'dial') return { setup: { ...setup, [axis.dial]: x }, travel };
+  if (axis.kind === 'adjuster') return { setup: { ...setup, [axis.adjuster]: x }, travel };
   if (axis.end === 'both') return { setup, travel: { front: x * axis.frontPerRear, rear: x } };
   return { setup, travel: { ...travel, [axis.end]: x } };
 }
@@ -124,7 +124,7 @@ export function standingAlong(
   asked: Omit<SweepAsked, 'from' | 'to' | 'count'>,
 ): (x: number, near?: Travel) => StandingBike | NoStand {
   const { axis, bike, setup, travel, state, as } = asked;
-  if (axis.kind === 'dial')
+  if (axis.kind === 'adjuster')
     return (x, near) => {
       const at = sweptTo(axis, x, setup, travel);
       const made = machine(bike, at.setup);

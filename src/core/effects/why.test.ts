@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import '../../../tests/support/cases.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
-import type { Setup } from '../chassis/setup.ts';
+import type { Setup } from '../adjusters/setup.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
-import { standBike } from '../springs/stand-bike.ts';
-import type { Stance } from '../springs/stance.ts';
+import { standBike } from '../riding/stand-bike.ts';
+import type { Stance } from '../standing/stance.ts';
 import { why, type Split } from './why.ts';
 
 function stood(changes: Partial<Setup>): Stance {
@@ -25,9 +25,9 @@ const ROUNDING = 9;
 
 const changes = fc.record({
   shockLength: fc.double({ min: -8, max: 12, noNaN: true }),
-  forkHeight: fc.double({ min: 0, max: 20, noNaN: true }),
+  forkTubes: fc.double({ min: 0, max: 20, noNaN: true }),
   clampOffset: fc.double({ min: 25, max: 40, noNaN: true }),
-  headInsertDeg: fc.double({ min: -1, max: 1, noNaN: true }),
+  headAngleCupsDeg: fc.double({ min: -1, max: 1, noNaN: true }),
   frontTeeth: fc.integer({ min: 14, max: 17 }),
   rearTeeth: fc.integer({ min: 40, max: 50 }),
   axlePosition: fc.double({ min: 0, max: 20, noNaN: true }),
@@ -36,7 +36,7 @@ const changes = fc.record({
 });
 
 describe('why a change did what it did', () => {
-  it('adds up for every reading, whatever dials were turned', () => {
+  it('adds up for every reading, whatever adjusters were turned', () => {
     fc.assert(
       fc.property(changes, changes, (from, to) => {
         const explained = why(stood(from), stood(to));

@@ -1,11 +1,11 @@
 /** Why a change did what it did: the change of each main reading, split among its causes so that the parts add up. */
 import { fairSplit } from '../numeric/fair-split.ts';
-import type { DriveKind } from '../drive/drive-kind.ts';
+import type { DriveKind } from '../parts/drive-kind.ts';
 import { antiSquatChain } from '../readings/anti-squat-chain.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { groundTrail } from '../readings/trail.ts';
-import type { StandingBike } from '../springs/stand-bike.ts';
-import type { Stance } from '../springs/stance.ts';
+import type { StandingBike } from '../riding/stand-bike.ts';
+import type { Stance } from '../standing/stance.ts';
 
 /** One cause's part of a change, in the unit of the reading it belongs to. */
 export interface Part<Cause extends string> {

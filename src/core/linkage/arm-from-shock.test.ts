@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { rockerToArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
-import type { LinkLayout } from '../chassis/rear-layout.ts';
+import type { LinkLayout } from '../parts/rear-layout.ts';
 import { angleAtLength } from './arm-from-shock.ts';
 
 /** Both ways agree to this, mm and radians. */

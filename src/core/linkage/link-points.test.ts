@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { rearLayouts, rockerToFrame } from '../../../tests/support/rear-layouts.ts';
 import { madeLinks } from '../../../tests/support/rear-made.ts';
 import { distance } from '../plane/point.ts';
-import { armPointInFrame, drawnPoints, framePointOnArm } from './drawn-links.ts';
+import { armPointInFrame, drawnPoints, framePointOnArm } from './link-drawing.ts';
 import { linkPoints } from './link-points.ts';
 
 describe('a point of the swingarm', () => {

@@ -1,6 +1,6 @@
 /** Where every point of a linkage is at an angle of the arm. */
 import { turned, type Point } from '../plane/point.ts';
-import type { LinkPoint } from './drawn-links.ts';
+import type { LinkPoint } from './link-drawing.ts';
 import type { Links } from './links.ts';
 import { loopAt } from './rocker-loop.ts';
 

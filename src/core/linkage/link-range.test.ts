@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { rockerOnArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
-import { AS_DELIVERED } from './adjusters.ts';
-import type { LinkLayout, RockerOnFrameLayout } from '../chassis/rear-layout.ts';
+import { AS_DELIVERED } from './link-adjustments.ts';
+import type { LinkLayout, RockerOnFrameLayout } from '../parts/rear-layout.ts';
 import { linkRange } from './link-range.ts';
 import { links, shockAt } from './links.ts';
 import type { NoLinkage } from './no-linkage.ts';

@@ -15,13 +15,13 @@ import {
   madeShock,
   rearAt,
 } from '../../../tests/support/rear-made.ts';
-import type { FramePoint } from '../chassis/frame-point.ts';
+import type { FramePoint } from '../parts/frame-point.ts';
 import { distance } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
-import { AS_DELIVERED, type RearAdjusters } from './adjusters.ts';
+import { AS_DELIVERED, type RearAdjusters } from './link-adjustments.ts';
 import { asStored, fromPivot } from '../chassis/pivot-move.ts';
-import { drawnPoints } from './drawn-links.ts';
-import type { LinkLayout, ShockFarEnd } from '../chassis/rear-layout.ts';
+import { drawnPoints } from './link-drawing.ts';
+import type { LinkLayout, ShockFarEnd } from '../parts/rear-layout.ts';
 import { linkPoints } from './link-points.ts';
 import { links } from './links.ts';
 
@@ -100,7 +100,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
   it('hangs lower with a longer shock and with a shim above it, alike to first order', () => {
     const hanging = (change: Partial<RearAdjusters>) => rearAt(madeRear(layout, change), 0).angle;
     const longer = hanging({ shockLength: 2 }) - hanging({});
-    const shimmed = hanging({ topShim: 2 }) - hanging({});
+    const shimmed = hanging({ shockMountShim: 2 }) - hanging({});
     expect(longer).toBeGreaterThan(0);
     expect(shimmed / longer).toBeGreaterThan(0.93);
     expect(shimmed / longer).toBeLessThan(1.07);
@@ -149,7 +149,7 @@ describe('an adjuster', () => {
 describe('a layout is refused', () => {
   it('when a number is none, or no size of a motorcycle', () => {
     expect(refusal({ ...rockerToFrame, drawnAngleDeg: NaN })).toBe('inputNotANumber');
-    expect(refusal(rockerToFrame, { topShim: Infinity })).toBe('inputNotANumber');
+    expect(refusal(rockerToFrame, { shockMountShim: Infinity })).toBe('inputNotANumber');
     expect(refusal({ ...twoShocks, shockOnFrame: { x: 1e9, y: 0 } })).toBe('inputTooLarge');
   });
 

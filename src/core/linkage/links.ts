@@ -2,9 +2,9 @@
 import { distance, turned, type Point } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
-import type { RearAdjusters } from './adjusters.ts';
-import { armPointInFrame, farEndInFrame, levelArm } from './drawn-links.ts';
-import type { DirectLayout, LinkLayout, RockerLayout } from '../chassis/rear-layout.ts';
+import type { RearAdjusters } from './link-adjustments.ts';
+import { armPointInFrame, farEndInFrame, levelArm } from './link-drawing.ts';
+import type { DirectLayout, LinkLayout, RockerLayout } from '../parts/rear-layout.ts';
 import { wrongNumber } from '../numeric/wrong-number.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { loopAt, type RockerLoop } from './rocker-loop.ts';
@@ -81,7 +81,7 @@ function directLinks(
 ): DirectLinks | NoLinkage {
   if (adjusters.linkLength !== 0) return noLinkage('adjusterNeedsLinks', { found: adjusters.linkLength });
   const eyeDrawn = armPointInFrame(layout.shockOnArm, base.drawnAngle);
-  const shimmed = shifted(layout.shockOnFrame, eyeDrawn, adjusters.topShim);
+  const shimmed = shifted(layout.shockOnFrame, eyeDrawn, adjusters.shockMountShim);
   if (shimmed === null) return noLinkage('partHasNoLength', { found: 0, limit: LEAST_LENGTH });
   const mount = fromPivot(shimmed, adjusters);
   const eye = levelArm(layout.shockOnArm);
@@ -96,7 +96,7 @@ function rockerLinks(
   adjusters: RearAdjusters,
 ): RockerLinks | NoLinkage {
   const { drawnAngle } = base;
-  const { topShim, linkLength } = adjusters;
+  const { shockMountShim, linkLength } = adjusters;
   const onFrame = layout.kind === 'rockerOnFrame';
   // The carrier's own coordinates as drawn: frame coordinates, or those of the arm lying level.
   const toCarrier = (p: Point): Point => (onFrame ? p : turned(p, -drawnAngle));
@@ -121,12 +121,12 @@ function rockerLinks(
   const sine = cross(toRod, minus(held.end, held.rod)) / (Math.hypot(toRod.x, toRod.y) * drawnRod);
 
   const farDrawn = toCarrier(farEndInFrame(layout.shockFarEnd, drawnAngle));
-  const shimmed = shifted(farDrawn, held.shock, topShim);
+  const shimmed = shifted(farDrawn, held.shock, shockMountShim);
   if (shimmed === null) return noLinkage('partHasNoLength', { found: 0, limit: LEAST_LENGTH });
   const farTurns = (layout.shockFarEnd.on === 'frame') !== onFrame;
   // Unshimmed mounts are taken as they were typed, without turning them there and back.
   const far =
-    topShim === 0
+    shockMountShim === 0
       ? layout.shockFarEnd.on === 'frame'
         ? layout.shockFarEnd.at
         : levelArm(layout.shockFarEnd.at)

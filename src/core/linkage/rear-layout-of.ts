@@ -1,8 +1,8 @@
 /** Layout and adjusters of the rear suspension as bike and setup hold them. */
-import type { Swingarm } from '../chassis/bike.ts';
-import type { Layout } from '../chassis/rear-layout.ts';
-import type { Setup } from '../chassis/setup.ts';
-import type { RearAdjusters } from './adjusters.ts';
+import type { Swingarm } from '../parts/bike.ts';
+import type { Layout } from '../parts/rear-layout.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import type { RearAdjusters } from './link-adjustments.ts';
 
 /** The drawn links of a swingarm, or its table where none are drawn. */
 export function rearLayout(swingarm: Swingarm): Layout {
@@ -11,8 +11,8 @@ export function rearLayout(swingarm: Swingarm): Layout {
   return { kind: 'table', travelTable, tablePitchDeg, toppedOutAngleDeg, wheelTravel };
 }
 
-/** What the dials say of the rear suspension. */
+/** What the adjusters say of the rear suspension. */
 export function adjustersIn(setup: Setup): RearAdjusters {
-  const { shockLength, topShim, linkLength, pivotForward, pivotUp, axlePosition } = setup;
-  return { shockLength, topShim, linkLength, pivotForward, pivotUp, axlePosition };
+  const { shockLength, shockMountShim, linkLength, pivotForward, pivotUp, axlePosition } = setup;
+  return { shockLength, shockMountShim, linkLength, pivotForward, pivotUp, axlePosition };
 }

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import '../../../tests/support/cases.ts';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
-import type { Swingarm } from '../chassis/bike.ts';
+import type { Swingarm } from '../parts/bike.ts';
 import { radians } from '../units/convert.ts';
 import { armPosition, rearSuspension, type ArmPosition, type RearSuspension } from './rear-suspension.ts';
 

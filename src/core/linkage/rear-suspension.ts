@@ -1,11 +1,11 @@
 /** The rear suspension as one relation: shock length and wheel travel to the swingarm's angle in the frame. */
 import { noPose, type NoPose } from '../chassis/no-pose.ts';
-import type { TableLayout, TravelRow } from '../chassis/rear-layout.ts';
+import type { TableLayout, TravelRow } from '../parts/rear-layout.ts';
 import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from '../numeric/monotone-curve.ts';
 import { radians } from '../units/convert.ts';
 import type { ShockLever } from './leverage.ts';
 
-/** The rear suspension with shock length and axle slot as dialled, ready for any travel. */
+/** The rear suspension with shock length and axle slot travel set by hand, ready for any travel. */
 export interface RearSuspension {
   readonly ok: true;
   readonly curve: MonotoneCurve;
@@ -14,10 +14,10 @@ export interface RearSuspension {
   readonly arm: number;
   /** Pitch of the frame's axes while the table was measured, radians. */
   readonly tablePitch: number;
-  /** Sine of the arm's angle below level, hanging: as delivered, and with the shock length dialled. */
+  /** Sine of the arm's angle below level, hanging: as delivered, and with the shock length set. */
   readonly deliveredSine: number;
   readonly toppedOutSine: number;
-  /** Height of the curve where the arm hangs with the shock length dialled, mm. */
+  /** Height of the curve where the arm hangs with the shock length set, mm. */
   readonly toppedOutStroke: number;
   readonly wheelTravel: number;
 }

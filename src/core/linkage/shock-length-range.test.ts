@@ -1,9 +1,9 @@
-/** Tests of the range in which a shock's length can be dialled. */
+/** Tests of the range in which a shock's length can be set. */
 import { describe, expect, it } from 'vitest';
 import { linkedBike } from '../../../tests/support/linked-bike.ts';
 import { plainBike, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { rockerOnArm } from '../../../tests/support/rear-layouts.ts';
-import { AS_DELIVERED } from './adjusters.ts';
+import { AS_DELIVERED } from './link-adjustments.ts';
 import { shockLengthRange } from './shock-length-range.ts';
 import { suspension } from './suspension.ts';
 
@@ -25,7 +25,7 @@ describe('the range of shock length', () => {
     ]);
   });
 
-  it('is the whole width on links that do not work at all, so that the dial is still there', () => {
+  it('is the whole width on links that do not work at all, so that the adjuster is still there', () => {
     const shock = { fullLength: 900, closedLength: 800 };
     const broken = withSwingarm(plainBike, { links: { ...rockerOnArm, shock } });
     expect(shockLengthRange(broken.swingarm, 20, 1)).toEqual({ least: -20, most: 20 });

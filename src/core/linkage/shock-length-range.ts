@@ -1,6 +1,6 @@
-/** How much longer or shorter than delivered a shock can be on its links: the range of what dials it. */
-import type { Swingarm } from '../chassis/bike.ts';
-import { AS_DELIVERED } from './adjusters.ts';
+/** How much longer or shorter than delivered a shock can be on its links: the range of what adjusters it. */
+import type { Swingarm } from '../parts/bike.ts';
+import { AS_DELIVERED } from './link-adjustments.ts';
 import { rearLayout } from './rear-layout-of.ts';
 import { suspension } from './suspension.ts';
 
@@ -10,7 +10,7 @@ export interface ShockLengthRange {
   readonly most: number;
 }
 
-/** Links are tried once for each swingarm: dials ask for their range at every step. */
+/** Links are tried once for each swingarm: adjusters ask for their range at every step. */
 const known = new WeakMap<Swingarm, ShockLengthRange>();
 
 /**

@@ -10,8 +10,8 @@ import {
 } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeRear, rearAt } from '../../../tests/support/rear-made.ts';
 import { radians } from '../units/convert.ts';
-import { AS_DELIVERED, type RearAdjusters } from './adjusters.ts';
-import type { Layout } from '../chassis/rear-layout.ts';
+import { AS_DELIVERED, type RearAdjusters } from './link-adjustments.ts';
+import type { Layout } from '../parts/rear-layout.ts';
 import type { NoLinkage } from './no-linkage.ts';
 import { armPosition, rearSuspension } from './rear-suspension.ts';
 import { suspension, suspensionAt, withAxleAt } from './suspension.ts';
@@ -53,7 +53,7 @@ describe('a table', () => {
   });
 
   it('counts a shim as a longer shock', () => {
-    expect(madeRear(table, { topShim: 2 }).toppedOutSine).toBe(
+    expect(madeRear(table, { shockMountShim: 2 }).toppedOutSine).toBe(
       madeRear(table, { shockLength: 2 }).toppedOutSine,
     );
   });

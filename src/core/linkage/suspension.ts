@@ -1,8 +1,8 @@
 /** The rear suspension behind one front, whether a table or links: wheel travel to arm angle, stroke and motion ratio. */
 import { radians } from '../units/convert.ts';
-import type { RearAdjusters } from './adjusters.ts';
+import type { RearAdjusters } from './link-adjustments.ts';
 import { angleAtLength } from './arm-from-shock.ts';
-import type { Layout, LinkLayout, TableLayout } from '../chassis/rear-layout.ts';
+import type { Layout, LinkLayout, TableLayout } from '../parts/rear-layout.ts';
 import { motionRatio, motionRatioSlope } from './leverage.ts';
 import { linkRange, STEEPEST_SINE, type LinkRange } from './link-range.ts';
 import { links, shockAt, type Links } from './links.ts';
@@ -69,7 +69,7 @@ function tableSuspension(
   const table = rearSuspension(
     layout,
     length,
-    adjusters.shockLength + adjusters.topShim,
+    adjusters.shockLength + adjusters.shockMountShim,
     adjusters.axlePosition,
   );
   if (!table.ok) return { ...table, end: 'rear' };

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
 import { rockerOnArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { madeRear } from '../../../tests/support/rear-made.ts';
-import { AS_DELIVERED } from './adjusters.ts';
+import { AS_DELIVERED } from './link-adjustments.ts';
 import { suspension } from './suspension.ts';
 import { CURVE_POINTS, travelCurves, type TravelCurves } from './travel-curves.ts';
 

@@ -1,19 +1,17 @@
 /** Every reading, in the order in which people read them. */
-import type { DriveKind } from '../drive/drive-kind.ts';
-import { driveWords } from '../drive/drive-words.ts';
 import { antiSquat } from './anti-squat.ts';
 import { antiSquatChain } from './anti-squat-chain.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
-import { bottomRunAngle } from './bottom-run-angle.ts';
+import { lowerRunAngle } from './lower-run-angle.ts';
 import { brakeAntiRise } from './brake-anti-rise.ts';
 import { centreHeight } from './centre-height.ts';
 import { centrePosition } from './centre-position.ts';
-import { countershaftHeight } from './countershaft-height.ts';
+import { frontSprocketHeight } from './front-sprocket-height.ts';
 import { engineBraking } from './engine-braking.ts';
-import { finalRatio } from './final-ratio.ts';
+import { finalDriveRatio } from './final-drive-ratio.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
 import { frontAxleHeight } from './front-axle-height.ts';
-import { frontLiftAcceleration } from './front-lift-acceleration.ts';
+import { wheelieLimit } from './wheelie-limit.ts';
 import { frontTravel } from './front-travel.ts';
 import { frontTravelLeft } from './front-travel-left.ts';
 import { frontWeightShare } from './front-weight-share.ts';
@@ -27,7 +25,7 @@ import { pivotHeight } from './pivot-height.ts';
 import { rake } from './rake.ts';
 import type { Reading, ReadingGroup } from './reading.ts';
 import { rearAxleHeight } from './rear-axle-height.ts';
-import { rearLiftDeceleration } from './rear-lift-deceleration.ts';
+import { rearLiftLimit } from './rear-lift-limit.ts';
 import { rearTravel } from './rear-travel.ts';
 import { rearTravelLeft } from './rear-travel-left.ts';
 import { rearWheelForce } from './rear-wheel-force.ts';
@@ -39,8 +37,8 @@ import { shockStroke } from './shock-stroke.ts';
 import { squatAngle } from './squat-angle.ts';
 import { squatRatio } from './squat-ratio.ts';
 import { swingarmAngle } from './swingarm-angle.ts';
-import { topRunAngle } from './top-run-angle.ts';
-import { topRunPivotGap } from './top-run-pivot-gap.ts';
+import { upperRunAngle } from './upper-run-angle.ts';
+import { chainSliderClearance } from './chain-slider-clearance.ts';
 import { trail } from './trail.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
 import { wheelFlop } from './wheel-flop.ts';
@@ -80,16 +78,16 @@ export const READINGS: readonly Reading[] = [
   loadTransferAngle,
   engineBraking,
   brakeAntiRise,
-  topRunAngle,
-  bottomRunAngle,
-  topRunPivotGap,
-  finalRatio,
-  countershaftHeight,
+  upperRunAngle,
+  lowerRunAngle,
+  chainSliderClearance,
+  finalDriveRatio,
+  frontSprocketHeight,
   frontWeightShare,
   centreHeight,
   centrePosition,
-  frontLiftAcceleration,
-  rearLiftDeceleration,
+  wheelieLimit,
+  rearLiftLimit,
 ];
 
 export const READING_GROUPS: readonly { readonly key: ReadingGroup; readonly label: string }[] = [
@@ -99,21 +97,3 @@ export const READING_GROUPS: readonly { readonly key: ReadingGroup; readonly lab
   { key: 'drive', label: 'Drive' },
   { key: 'balance', label: 'Balance' },
 ];
-
-const OF_BELT: readonly Reading[] = READINGS.map((reading) => {
-  const said = (words: string): string => driveWords(words, 'belt');
-  const { label, more, less, help } = reading;
-  const { what, sign, measured, feels } = help;
-  return {
-    ...reading,
-    label: said(label),
-    more: said(more),
-    less: said(less),
-    help: { what: said(what), sign: said(sign), measured: said(measured), feels: said(feels) },
-  };
-});
-
-/** All readings in the words of a bike's drive; keys and numbers are the same. */
-export function readingsOf(kind: DriveKind): readonly Reading[] {
-  return kind === 'belt' ? OF_BELT : READINGS;
-}

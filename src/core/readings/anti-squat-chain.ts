@@ -5,7 +5,7 @@ import { withoutRun } from './without-run.ts';
 
 /**
  * The chain's part of the anti-squat, per cent: the chain's pull times its distance from the pivot. Negative, pulling
- * the rear down, while the top run passes above the pivot. No answer without a centre of
+ * the rear down, while the upper run passes above the pivot. No answer without a centre of
  * gravity, or with a shaft or hub drive. Worked: wheel 315, sprocket 113.8, run 40 above a pivot 570 ahead, load-transfer slope 0.4 give −48.56.
  */
 export const antiSquatChain: Reading = {
@@ -19,8 +19,8 @@ export const antiSquatChain: Reading = {
   less: 'chain pulls down more',
   help: {
     what: 'The part of the anti-squat that the chain’s pull makes about the swingarm pivot.',
-    sign: 'Negative pulls the rear down: the usual case, with the top run above the pivot.',
-    measured: 'Computed from the top run, the pivot, the rear sprocket and the tyre.',
+    sign: 'Negative pulls the rear down: the usual case, with the upper run above the pivot.',
+    measured: 'Computed from the upper run, the pivot, the rear sprocket and the tyre.',
     feels: 'Changes with every sprocket, even at the same ratio.',
   },
 };

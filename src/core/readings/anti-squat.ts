@@ -1,5 +1,5 @@
 /** Anti-squat: how much of the load transfer chain and swingarm hold up by themselves. */
-import type { Stance } from '../springs/stance.ts';
+import type { Stance } from '../standing/stance.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
 import type { AbsentReason, Reading } from './reading.ts';
 

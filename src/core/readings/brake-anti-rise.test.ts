@@ -1,7 +1,7 @@
 /** Tests of the reading brakeAntiRise: the worked number and its absences. */
 import { expect, it } from 'vitest';
 import { stanceWith } from '../../../tests/support/standing.ts';
-import type { RearBrake } from '../springs/rear-brake.ts';
+import type { RearBrake } from '../standing/rear-brake.ts';
 import { brakeAntiRise } from './brake-anti-rise.ts';
 
 const stay: RearBrake = {

@@ -1,5 +1,5 @@
 /** Rear brake anti-rise: how much of its load transfer the rear brake itself holds down. */
-import { rearBrakeSlope } from '../springs/rear-brake.ts';
+import { rearBrakeSlope } from '../standing/rear-brake.ts';
 import { antiRise } from './engine-braking.ts';
 import type { Reading } from './reading.ts';
 

@@ -1,5 +1,5 @@
 /** The centre of gravity of bike, rider and load, when there is any mass to have one. */
-import type { Stance } from '../springs/stance.ts';
+import type { Stance } from '../standing/stance.ts';
 import type { AbsentReason } from './reading.ts';
 
 /** A centre of gravity lower than this, mm, is rounding: no bike lies so flat, and ratios over it would be noise. */

@@ -4,11 +4,11 @@ import { stanceWith, standing } from '../../../tests/support/standing.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
 import { antiRise, engineBraking } from './engine-braking.ts';
 
-it('with a bottom run 76 below a pivot 570 ahead is 75', () => {
+it('with a lower run 76 below a pivot 570 ahead is 75', () => {
   // A level run at the rear sprocket's bottom passes 76 below a pivot that stands 29 lower than the axle.
   const on = stanceWith({
     swingarmSlope: 0.7,
-    bottomRunAngle: 0,
+    lowerRunAngle: 0,
     centreY: 560,
     pose: { wheelbase: 1400, originX: 570, originY: 315 - 29 },
     machine: { rearRadius: 315, rearSprocketRadius: 105 },

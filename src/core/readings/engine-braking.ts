@@ -1,6 +1,6 @@
 /** What engine braking does to the rear: how much of its load transfer chain and swingarm hold down. */
-import { engineBrakingSlopeOf } from '../springs/drive-slopes.ts';
-import type { Stance } from '../springs/stance.ts';
+import { engineBrakingSlopeOf } from '../standing/drive-slopes.ts';
+import type { Stance } from '../standing/stance.ts';
 import { percentOfLoadTransfer } from './anti-squat.ts';
 import type { AbsentReason, Reading } from './reading.ts';
 
@@ -15,9 +15,9 @@ export function antiRise(stance: Stance, slope: number, rearShare = 1): number |
 
 /**
  * Anti-rise under engine braking, per cent: 100·slope of the engine-braking line / slope of the load-transfer line,
- * the bottom run tight and nothing else braking. 0 lets the rear rise by all of the load transfer, 100 keeps it where
- * it is, below zero lifts it further. Same balance of forces as anti-squat, with the bottom run; shaft and hub have the
- * swingarm's part alone. No answer without a centre of gravity above the ground. Worked: swingarm slope 0.7, wheel 315, sprocket 105, bottom run 76 below a pivot
+ * the lower run tight and nothing else braking. 0 lets the rear rise by all of the load transfer, 100 keeps it where
+ * it is, below zero lifts it further. Same balance of forces as anti-squat, with the lower run; shaft and hub have the
+ * swingarm's part alone. No answer without a centre of gravity above the ground. Worked: swingarm slope 0.7, wheel 315, sprocket 105, lower run 76 below a pivot
  * 570 ahead and load-transfer slope 0.4 give 75.
  */
 export const engineBraking: Reading = {
@@ -36,7 +36,7 @@ export const engineBraking: Reading = {
     what: 'How much of engine braking’s load transfer drive and swingarm hold down without the spring.',
     sign: '100 % keeps the rear where it is; less lets it rise, below zero lifts it further.',
     measured:
-      'Computed from the pivot, the tyre and, with chain or belt, the bottom run and the rear sprocket.',
+      'Computed from the pivot, the tyre and, with chain or belt, the lower run and the rear sprocket.',
     feels: 'Less makes the rear light and quick to come up as the throttle closes.',
   },
 };

@@ -10,7 +10,7 @@ it('of a height of 5 with a least height of 2 is 3', () => {
 
 it('falls below zero when the fork stands lower than its maker allows, extender or not', () => {
   const bike = withFork(plainBike, { leastHeight: 2 });
-  const low = { ...plainSetup, forkHeight: 5, forkExtender: 8 };
+  const low = { ...plainSetup, forkTubes: 5, forkExtenders: 8 };
   expect(forkTubeSpare.read(standing(bike, low))).toBe(-5);
 });
 

@@ -23,6 +23,6 @@ it('of an axis 24° in the frame on a bike pitched 0.5° nose down is 23.5°', (
 });
 
 it('grows by a head insert that leans the axis back', () => {
-  const leant = rake.read(standing(plainBike, { ...plainSetup, headInsertDeg: 1 })) as number;
+  const leant = rake.read(standing(plainBike, { ...plainSetup, headAngleCupsDeg: 1 })) as number;
   expect(leant).toBeGreaterThan(rake.read(standing()) as number);
 });

@@ -1,5 +1,5 @@
 /** What a reading is: one number about a standing bike, with everything a person needs to trust and use it. */
-import type { StandingBike } from '../springs/stand-bike.ts';
+import type { StandingBike } from '../riding/stand-bike.ts';
 import type { QuantityKey } from '../units/quantity.ts';
 
 export type ReadingGroup = 'steering' | 'rearEnd' | 'suspension' | 'drive' | 'balance';
@@ -55,6 +55,8 @@ export interface ReadingHelp {
 export interface Reading {
   /** The same word as the file, the code, the JSON output and the saved choice of readings. */
   readonly key: string;
+  /** The key it had until lately, still read and written for one version. */
+  readonly formerly?: string;
   readonly label: string;
   readonly group: ReadingGroup;
   readonly quantity: QuantityKey;
@@ -72,8 +74,8 @@ export const ABSENT_WORDS: Readonly<Record<AbsentReason, string>> = {
   noMass: 'needs a mass: give the bike, the rider or the load one',
   centreOnGround: 'the centre of gravity is not above the ground',
   neverSquats: 'no ratio: the squat line lies level, so only the spring carries the load transfer',
-  noSprings: 'needs springs: set the rates printed on those of fork and shock, among the dials',
-  notCarried: 'not a state that the springs carry: choose “Rider up” or another in which they do',
+  noSprings: 'needs springs: set the rates printed on those of fork and shock, among the adjusters',
+  notCarried: 'not a state that the springs carry: choose “Rider on board” or another in which they do',
   coilsClosed: 'the coils would have closed before this travel',
   linksSilent: 'the rear links have no answer at this travel',
   deadPoint: 'the shock stands still here, so no leverage can be told',

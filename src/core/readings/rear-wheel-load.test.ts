@@ -4,8 +4,8 @@ import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { ridden, sprungAt } from '../../../tests/support/ridden-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
-import { AT_REST } from '../springs/ride-forces.ts';
-import { steadyLoads } from '../springs/steady-loads.ts';
+import { AT_REST } from '../riding/ride-forces.ts';
+import { steadyLoads } from '../riding/steady-loads.ts';
 import { rearWheelLoad } from './rear-wheel-load.ts';
 
 it('of 280 kg half-way between the patches is 1372.931', () => {

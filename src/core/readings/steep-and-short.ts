@@ -1,5 +1,5 @@
 /** Whether the steering has become so quick that a rider must be warned. */
-import type { Stance } from '../springs/stance.ts';
+import type { Stance } from '../standing/stance.ts';
 import { groundTrail } from './trail.ts';
 
 /** Trail below which a road motorcycle may shake its head or tuck, mm. Common practice, no source. */

@@ -27,8 +27,8 @@ it('is the distance of the tyre from the clamp’s underside with the fork fully
 
 it('shrinks by a millimetre with each that the fork is pushed up, and is not there without the clamp’s depth', () => {
   const bike = withFork(plainBike, { lowerClampDepth: 200 });
-  const gap = (forkHeight: number) =>
-    Number(tyreToClampGap.read(standing(bike, { ...plainSetup, forkHeight })));
+  const gap = (forkTubes: number) =>
+    Number(tyreToClampGap.read(standing(bike, { ...plainSetup, forkTubes })));
   expect(gap(15)).toBeCloseTo(gap(5) - 10, 9);
   expect(tyreToClampGap.read(standing())).toBe('noClampDepth');
 });

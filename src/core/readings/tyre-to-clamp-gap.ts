@@ -3,7 +3,7 @@ import type { Reading } from './reading.ts';
 
 /**
  * Gap between the front tyre's tread and the lower clamp's underside with all fork travel used and the fork height as
- * dialled, mm along the legs; below zero the tyre would hit the clamp. Length of the legs below the top clamp − travel
+ * set, mm along the legs; below zero the tyre would hit the clamp. Length of the legs below the top clamp − travel
  * − depth of the lower clamp − tyre radius. Growth of the tyre with speed and mudguards are not counted. No answer
  * without the depth of the clamp. Worked: legs of 720, 120 of travel, a clamp 215 deep and a radius of 300 leave 85.
  */

@@ -13,7 +13,7 @@ it('a bike with room everywhere is warned of nothing, nor is one whose clamps ar
 it('a tyre that would meet the clamp, and a tube that hardly reaches it, are each warned of', () => {
   const tight = withFork(plainBike, { lowerClampDepth: 301 });
   expect(warningsFor(standing(tight))).toEqual(['tyreHitsClamp']);
-  const low = { ...plainSetup, forkHeight: 1 };
+  const low = { ...plainSetup, forkTubes: 1 };
   expect(warningsFor(standing(withFork(plainBike, { leastHeight: 2 }), low))).toEqual(['tubeTooShort']);
 });
 

@@ -1,6 +1,6 @@
 /** What about a standing bike a rider must be warned of, whatever the readings on show. */
-import { hasRuns } from '../drive/drive-kind.ts';
-import type { StandingBike } from '../springs/stand-bike.ts';
+import { hasRuns } from '../parts/drive-kind.ts';
+import type { StandingBike } from '../riding/stand-bike.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
 import { steepAndShort } from './steep-and-short.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
@@ -21,7 +21,7 @@ export function warningsFor(on: StandingBike): Warning[] {
   if (steepAndShort(on)) found.push('steepAndShort');
   if (belowZero(forkTubeSpare.read(on))) found.push('tubeTooShort');
   if (belowZero(tyreToClampGap.read(on))) found.push('tyreHitsClamp');
-  if (hasRuns(on.machine.driveKind) && on.pullLever > on.topRunLever) found.push('chainOnGuide');
+  if (hasRuns(on.machine.driveKind) && on.pullLever > on.upperRunLever) found.push('chainOnGuide');
   return found;
 }
 

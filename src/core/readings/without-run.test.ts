@@ -13,11 +13,11 @@ it('are absent with a shaft or a hub motor, and the rest have their numbers', ()
     const without = READINGS.filter((reading) => reading.read(on) === 'noRun').map(({ key }) => key);
     expect(without).toEqual([
       'antiSquatChain',
-      'topRunAngle',
-      'bottomRunAngle',
-      'topRunPivotGap',
-      'finalRatio',
-      'countershaftHeight',
+      'upperRunAngle',
+      'lowerRunAngle',
+      'chainSliderClearance',
+      'finalDriveRatio',
+      'frontSprocketHeight',
     ]);
     expect(antiSquat.read(on)).toBe(antiSquatSwingarm.read(on));
   }

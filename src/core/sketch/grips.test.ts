@@ -1,25 +1,25 @@
-/** Tests of the grips: they follow the hand along their own line, in the dial's steps and within its range. */
+/** Tests of the grips: they follow the hand along their own line, in the adjuster's steps and within its range. */
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { dialOf } from '../springs/dials.ts';
-import type { Setup } from '../chassis/setup.ts';
-import { gripPlace, GRIPS, pulledDial, type GripKey } from './grips.ts';
+import { adjusterOf } from '../standing/all-adjusters.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import { gripPlace, GRIPS, pulledAdjuster, type GripKey } from './grips.ts';
 
 const TRAVEL = { front: 40, rear: 40 };
 const before = standing(plainBike, plainSetup, TRAVEL);
 const pulled = (key: GripKey, x: number, y: number) =>
-  pulledDial(plainBike, plainSetup, before, key, { x, y });
+  pulledAdjuster(plainBike, plainSetup, before, key, { x, y });
 
 function step(key: GripKey): number {
-  const dial = dialOf(key);
-  if (dial.kind !== 'number') throw new Error(key);
-  return dial.range(plainBike).step;
+  const adjuster = adjusterOf(key);
+  if (adjuster.kind !== 'number') throw new Error(key);
+  return adjuster.range(plainBike).step;
 }
 
 describe('every grip', () => {
   it.each(GRIPS.map((grip) => grip.key))(
-    '%s leaves its dial alone when it is not pulled, or pulled square to its line',
+    '%s leaves its adjuster alone when it is not pulled, or pulled square to its line',
     (key) => {
       expect(pulled(key, 0, 0)).toBe(plainSetup[key]);
       if (key === 'shockLength') expect(pulled(key, 50, 0)).toBe(plainSetup[key]);
@@ -27,11 +27,11 @@ describe('every grip', () => {
   );
 
   it.each(GRIPS.map((grip) => grip.key))(
-    '%s gives whole steps within the dial’s range, however far it is pulled',
+    '%s gives whole steps within the adjuster’s range, however far it is pulled',
     (key) => {
-      const dial = dialOf(key);
-      if (dial.kind !== 'number') throw new Error(key);
-      const { least, most } = dial.range(plainBike);
+      const adjuster = adjusterOf(key);
+      if (adjuster.kind !== 'number') throw new Error(key);
+      const { least, most } = adjuster.range(plainBike);
       for (const far of [-1e4, -37.3, -3.2, 4.1, 22.9, 1e4]) {
         const value = pulled(key, far, -far);
         expect(value).toBeGreaterThanOrEqual(least);
@@ -46,18 +46,18 @@ describe('every grip', () => {
 describe('the fork’s top', () => {
   it('follows a pull along the leg millimetre by millimetre', () => {
     const lean = before.rake;
-    expect(pulled('forkHeight', -10 * Math.sin(lean), 10 * Math.cos(lean))).toBe(plainSetup.forkHeight + 10);
-    expect(pulled('forkHeight', 10 * Math.cos(lean), 10 * Math.sin(lean))).toBe(plainSetup.forkHeight);
+    expect(pulled('forkTubes', -10 * Math.sin(lean), 10 * Math.cos(lean))).toBe(plainSetup.forkTubes + 10);
+    expect(pulled('forkTubes', 10 * Math.cos(lean), 10 * Math.sin(lean))).toBe(plainSetup.forkTubes);
   });
 
   it('is drawn further out of the clamp the more fork height there is', () => {
-    const at = (forkHeight: number) => {
-      const setup: Setup = { ...plainSetup, forkHeight };
-      return gripPlace(standing(plainBike, setup, TRAVEL), setup, 'forkHeight');
+    const at = (forkTubes: number) => {
+      const setup: Setup = { ...plainSetup, forkTubes };
+      return gripPlace(standing(plainBike, setup, TRAVEL), setup, 'forkTubes');
     };
-    const clamp = gripPlace(before, { ...plainSetup, forkHeight: 0 }, 'forkHeight');
-    const top = gripPlace(before, plainSetup, 'forkHeight');
-    expect(Math.hypot(top.x - clamp.x, top.y - clamp.y)).toBeCloseTo(plainSetup.forkHeight, 9);
+    const clamp = gripPlace(before, { ...plainSetup, forkTubes: 0 }, 'forkTubes');
+    const top = gripPlace(before, plainSetup, 'forkTubes');
+    expect(Math.hypot(top.x - clamp.x, top.y - clamp.y)).toBeCloseTo(plainSetup.forkTubes, 9);
     expect(at(20).y).toBeGreaterThan(at(5).y - 15);
   });
 });

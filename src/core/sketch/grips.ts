@@ -1,19 +1,19 @@
-/** The grips: places on a standing bike by which a dial is pulled along its own line. */
-import type { NumberDial } from '../springs/dial.ts';
-import { dialOf } from '../springs/dials.ts';
-import type { Bike } from '../chassis/bike.ts';
+/** The grips: places on a standing bike by which an adjuster is pulled along its own line. */
+import type { NumberAdjuster } from '../standing/adjuster.ts';
+import { adjusterOf } from '../springs/adjusters.ts';
+import type { Bike } from '../parts/bike.ts';
 import { onLegs } from '../chassis/front-end.ts';
-import type { Setup } from '../chassis/setup.ts';
+import type { Setup } from '../adjusters/setup.ts';
 import type { Point } from '../plane/point.ts';
-import { machine } from '../springs/machine.ts';
-import { stance, type Stance } from '../springs/stance.ts';
+import { machine } from '../standing/machine.ts';
+import { stance, type Stance } from '../standing/stance.ts';
 import { onGround } from './points.ts';
 
-export type GripKey = 'shockLength' | 'forkHeight' | 'axlePosition';
+export type GripKey = 'shockLength' | 'forkTubes' | 'axlePosition';
 
 export const GRIPS: readonly { readonly key: GripKey; readonly label: string }[] = [
   { key: 'shockLength', label: 'Raise or lower the rear' },
-  { key: 'forkHeight', label: 'Slide the fork in its clamps' },
+  { key: 'forkTubes', label: 'Slide the fork in its clamps' },
   { key: 'axlePosition', label: 'Move the axle in its slot' },
 ];
 
@@ -23,8 +23,8 @@ export function gripPlace(standing: Stance, setup: Setup, key: GripKey): Point {
   switch (key) {
     case 'shockLength':
       return onGround(standing, made.loadX, made.loadY);
-    case 'forkHeight': {
-      const { x, y } = onLegs(made.front, -setup.forkHeight, 0);
+    case 'forkTubes': {
+      const { x, y } = onLegs(made.front, -setup.forkTubes, 0);
       return onGround(standing, x, y);
     }
     case 'axlePosition':
@@ -32,27 +32,27 @@ export function gripPlace(standing: Stance, setup: Setup, key: GripKey): Point {
   }
 }
 
-/** How far a dial is moved to find which way its grip goes, in its own unit. */
+/** How far an adjuster is moved to find which way its grip goes, in its own unit. */
 const PROBE = 0.5;
 
-/** The least movement of a grip per unit of its dial that can be pulled by hand. */
+/** The least movement of a grip per unit of its adjuster that can be pulled by hand. */
 const LEAST_RESPONSE = 1e-6;
 
 /**
- * The dial value that follows a pull of (dx, dy) mm from where the pull began. `setup` and `standing` are those
+ * The adjuster value that follows a pull of (dx, dy) mm from where the pull began. `setup` and `standing` are those
  * at its beginning. The fork's top and the axle follow their own line; the tail follows straight up, by as much as
- * the shock length raises it there. The result is held in the dial's range and on its steps.
+ * the shock length raises it there. The result is held in the adjuster's range and on its steps.
  */
-export function pulledDial(bike: Bike, setup: Setup, standing: Stance, key: GripKey, pull: Point): number {
-  const dial = dialOf(key) as NumberDial;
-  const { least, most, step } = dial.range(bike);
+export function pulledAdjuster(bike: Bike, setup: Setup, standing: Stance, key: GripKey, pull: Point): number {
+  const adjuster = adjusterOf(key) as NumberAdjuster;
+  const { least, most, step } = adjuster.range(bike);
   const value = setup[key] + amountPulled(bike, setup, standing, key, pull);
   const stepped = Number((Math.round(value / step) * step).toFixed(6));
   return Math.min(most, Math.max(least, stepped));
 }
 
 function amountPulled(bike: Bike, setup: Setup, standing: Stance, key: GripKey, pull: Point): number {
-  if (key === 'forkHeight') {
+  if (key === 'forkTubes') {
     const lean = standing.machine.front.legLean + standing.pose.pitch;
     return pull.y * Math.cos(lean) - pull.x * Math.sin(lean);
   }

@@ -7,10 +7,10 @@ import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plai
 import { rockerToFrame, rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import type { Bike } from '../chassis/bike.ts';
+import type { Bike } from '../parts/bike.ts';
 import { distance, type Point } from '../plane/point.ts';
-import { machine } from '../springs/machine.ts';
-import { stance, type Stance } from '../springs/stance.ts';
+import { machine } from '../standing/machine.ts';
+import { stance, type Stance } from '../standing/stance.ts';
 import { movePoint } from './move-point.ts';
 import {
   inFrame,
@@ -124,9 +124,9 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
           fc.constantFrom(...keys),
           fc.tuple(step, step, used),
           fc.tuple(few, few, few, few, few),
-          (key, [dx, dy, rear], [shockLength, topShim, rod, pivotForward, pivotUp]) => {
+          (key, [dx, dy, rear], [shockLength, shockMountShim, rod, pivotForward, pivotUp]) => {
             const linkLength = layout.kind === 'direct' ? 0 : rod / 2;
-            const setup = { ...plainSetup, shockLength, topShim, linkLength, pivotForward, pivotUp };
+            const setup = { ...plainSetup, shockLength, shockMountShim, linkLength, pivotForward, pivotUp };
             const made = machine(bike, setup);
             const on = made.ok ? stance(made, { front: 40, rear }) : made;
             if (!on.ok) return;

@@ -1,14 +1,14 @@
 /** Moving one point of the sketch: the bike that has it there, with every other point left in its place. */
-import type { Bike, Frame, RearBrakeMount } from '../chassis/bike.ts';
+import type { Bike, Frame, RearBrakeMount } from '../parts/bike.ts';
 import { asStored } from '../chassis/pivot-move.ts';
-import type { Setup } from '../chassis/setup.ts';
-import type { LinkPointKey } from '../linkage/drawn-links.ts';
-import { movedBolt } from '../linkage/moved-bolt.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import type { LinkPointKey } from '../linkage/link-drawing.ts';
+import { moveBolt } from '../linkage/move-bolt.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
-import { rearmed } from '../linkage/rearmed.ts';
+import { moveArm } from '../linkage/move-arm.ts';
 import { refused, solved, type Result } from '../numeric/result.ts';
 import { distance, type Point } from '../plane/point.ts';
-import type { Stance } from '../springs/stance.ts';
+import type { Stance } from '../standing/stance.ts';
 import { degrees, radians } from '../units/convert.ts';
 import { axisFootInFrame, inFrame, isBolt, type PointKey } from './points.ts';
 
@@ -132,7 +132,7 @@ function withArm(
     if (!(Math.abs(newHangingSine) < 1)) return refused('axleNotBehindPivot');
     const newHanging = Math.asin(newHangingSine) - rear.framePitch;
     const line = { angle: stance.arm.angle, newAngle, pivot, newHanging };
-    const links = rearmed(swingarm.links, line, adjustersIn(setup));
+    const links = moveArm(swingarm.links, line, adjustersIn(setup));
     if ('ok' in links) return refused('linksCannotFollow');
     return solved({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, links } } });
   }
@@ -156,7 +156,7 @@ function withBolt(
   const { swingarm } = bike;
   if (swingarm.links === null || !(key in swingarm.links)) return refused('noSuchPoint');
   const hanging = Math.asin(machine.rear.toppedOutSine) - machine.rear.framePitch;
-  const links = movedBolt(swingarm.links, key, at, { angle: arm.angle, hanging }, adjustersIn(setup));
+  const links = moveBolt(swingarm.links, key, at, { angle: arm.angle, hanging }, adjustersIn(setup));
   if ('ok' in links) return refused('linksCannotFollow');
   return solved({ bike: { ...bike, swingarm: { ...swingarm, links } }, setup });
 }
@@ -173,7 +173,7 @@ function withSteering(
   const headTubeLength = distance(head, foot);
   if (!(headTubeLength >= LEAST_APART)) return refused('onOtherPoint');
   const axisAngle = Math.atan2(foot.x - head.x, head.y - foot.y);
-  const drawnAngle = axisAngle - radians(setup.headInsertDeg);
+  const drawnAngle = axisAngle - radians(setup.headAngleCupsDeg);
   const legLean = axisAngle - radians(bike.fork.legAngleDeg);
   const half = headTubeLength / 2;
   const fromClampX = axle.x - head.x - setup.clampOffset * Math.cos(axisAngle);
@@ -198,7 +198,7 @@ function withSteering(
       },
       fork: {
         ...bike.fork,
-        length: leg + stance.travel.front - setup.forkExtender + setup.forkHeight,
+        length: leg + stance.travel.front - setup.forkExtenders + setup.forkTubes,
         axleLead,
       },
     },

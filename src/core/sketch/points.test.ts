@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { drawnPoints } from '../linkage/drawn-links.ts';
+import { drawnPoints } from '../linkage/link-drawing.ts';
 import { distance } from '../plane/point.ts';
 import {
   inFrame,

@@ -1,10 +1,10 @@
 /** The points of a bike that a person puts where they are, and where each stands on the ground frame. */
-import type { Bike } from '../chassis/bike.ts';
-import { hasRuns } from '../drive/drive-kind.ts';
-import type { LinkPointKey } from '../linkage/drawn-links.ts';
+import type { Bike } from '../parts/bike.ts';
+import { hasRuns } from '../parts/drive-kind.ts';
+import type { LinkPointKey } from '../linkage/link-drawing.ts';
 import { linkPoints } from '../linkage/link-points.ts';
 import type { Point } from '../plane/point.ts';
-import type { Stance } from '../springs/stance.ts';
+import type { Stance } from '../standing/stance.ts';
 
 /** The points that every bike has, but for the countershaft. */
 export type PartKey =

@@ -1,10 +1,10 @@
 /** Springs as the wheels feel them in a stance: motion ratio, force and rates at the wheel. */
 import { motionRatio, motionRatioSlope, wheelRate } from '../linkage/leverage.ts';
 import { suspensionAt } from '../linkage/suspension.ts';
-import type { NoBalance } from './no-balance.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { SprungMachine } from './sprung-machine.ts';
 import { springForce, springRate } from './spring-law.ts';
-import type { Stance } from './stance.ts';
+import type { Stance } from '../standing/stance.ts';
 
 /** So far inside its ends the travel is looked at, mm: a table goes on straight beyond them, and rounding may be beyond. */
 const INSIDE = 1e-6;
@@ -31,7 +31,11 @@ export function frontWheelRate({ fork }: SprungMachine, { machine, pose, travel 
  * times the change of the motion ratio; at a kink of the spring's law that of pressing further, at an end of the
  * travel that of its inside. No answer where the linkage has none.
  */
-export function rearWheelRate(sprung: SprungMachine, travelUsed: number, pitch: number): number | NoBalance {
+export function rearWheelRate(
+  sprung: SprungMachine,
+  travelUsed: number,
+  pitch: number,
+): number | NoEquilibrium {
   const { machine, shock, most } = sprung;
   const within = Math.min(Math.max(travelUsed, INSIDE), most.rear - INSIDE);
   const at = suspensionAt(machine.rear, within);

@@ -1,6 +1,6 @@
 /** The force of a whole end's springs over its own stroke: coil, top-out spring and bump stop together. */
-import { noBalance, type NoBalance } from './no-balance.ts';
-import type { Coil } from './spring-set.ts';
+import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { Coil } from '../standing/spring-set.ts';
 
 /** All springs of one end as one, mm and N, stroke measured from full extension. */
 export interface SpringLaw {
@@ -44,7 +44,7 @@ export function springLaw(
   count: number,
   stroke: number,
   end: 'front' | 'rear',
-): SpringLaw | NoBalance {
+): SpringLaw | NoEquilibrium {
   const { rate, preload, springTravel, topOut, bump } = coil;
   if (!(Number.isInteger(count) && count >= 1 && count <= MOST_SPRINGS))
     return noBalance('springCountImpossible', { end, found: count, limit: MOST_SPRINGS });

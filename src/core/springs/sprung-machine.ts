@@ -1,12 +1,12 @@
 /** A machine with springs in it: spring laws over the strokes it really has, and where it hangs. */
 import { solveBetween } from '../numeric/solve-between.ts';
 import { suspensionAt } from '../linkage/suspension.ts';
-import type { Machine } from './machine.ts';
-import { noBalance, type NoBalance } from './no-balance.ts';
-import type { RearBrake } from './rear-brake.ts';
-import type { SpringSet } from './spring-set.ts';
+import type { Machine } from '../standing/machine.ts';
+import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { RearBrake } from '../standing/rear-brake.ts';
+import type { SpringSet } from '../standing/spring-set.ts';
 import { LEAST_STROKE, springForce, springLaw, type SpringLaw } from './spring-law.ts';
-import { stance, type Travel } from './stance.ts';
+import { stance, type Travel } from '../standing/stance.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
 
 /** What ends the travel at full compression. */
@@ -38,7 +38,7 @@ export function sprungMachine(
   machine: Machine,
   springs: SpringSet = machine.springs,
   brake: RearBrake = machine.brake,
-): SprungMachine | NoBalance {
+): SprungMachine | NoEquilibrium {
   const { fork, shock } = springs;
   const forkLaw = springLaw(fork, fork.legs, machine.front.travel, 'front');
   if (!forkLaw.ok) return forkLaw;

@@ -1,23 +1,23 @@
 /** The bike on the page as its file holds it, and what the core makes of it. */
 import { readFile } from 'node:fs/promises';
 import { expect, type Page } from '@playwright/test';
-import { noStandWords } from '../../../src/core/springs/no-stand.ts';
-import { whySentences } from '../../../src/core/effects/why-words.ts';
+import { noStandWords } from '../../../src/words/no-stand-words.ts';
+import { whySentences } from '../../../src/words/why-words.ts';
 import { why as whyOf } from '../../../src/core/effects/why.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import type { Point } from '../../../src/core/plane/point.ts';
 import { pointPlace, type PointKey } from '../../../src/core/sketch/points.ts';
-import { standBike } from '../../../src/core/springs/stand-bike.ts';
-import type { RideState } from '../../../src/core/springs/ride-state.ts';
-import type { Stance } from '../../../src/core/springs/stance.ts';
+import { standBike } from '../../../src/core/riding/stand-bike.ts';
+import type { RideState } from '../../../src/core/riding/ride-state.ts';
+import type { Stance } from '../../../src/core/standing/stance.ts';
 import { writeNumber, type NumberStyle } from '../../../src/core/units/number-style.ts';
 import { QUANTITIES } from '../../../src/core/units/quantity.ts';
-import type { BikeDocument, Dialled } from '../../../src/document/document.ts';
+import type { BikeDocument, BikeWithSetup } from '../../../src/document/document.ts';
 import { openDocument } from '../../../src/document/open-document.ts';
 
 export const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
-/** The text of the file that the page saves now. What the page says of it is taken away, since it moves the Stand. */
+/** The text of the file that the page saves now. What the page says of it is taken away, since it moves the side view. */
 export async function savedText(page: Page): Promise<string> {
   const [file] = await Promise.all([
     page.waitForEvent('download'),
@@ -37,14 +37,14 @@ export async function savedDocument(page: Page): Promise<BikeDocument> {
   return opened.value.document;
 }
 
-export function standing({ bike, setup }: Dialled, state: RideState = 'toppedOut'): Stance {
+export function standing({ bike, setup }: BikeWithSetup, state: RideState = 'toppedOut'): Stance {
   const stood = standBike(bike, setup, state);
   if (!stood.ok) throw new Error(`the bike does not stand: ${stood.reason}`);
   return stood;
 }
 
 /** The advice on a bike that cannot stand, its spaces plain. */
-export function adviceOn({ bike, setup }: Dialled): string {
+export function adviceOn({ bike, setup }: BikeWithSetup): string {
   const stood = standBike(bike, setup, 'toppedOut');
   if (stood.ok) throw new Error('the bike stands');
   return noStandWords(stood, METRIC).replace(/\s+/g, ' ');

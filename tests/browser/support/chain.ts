@@ -7,9 +7,9 @@ export function chain(page: Page): Locator {
 
 export type ChainPart = 'Axle' | 'Slack' | 'Wear' | 'Pivot';
 
-/** Brings the panel up where what lies below the Stand is in sight. */
+/** Brings the panel up where what lies below the side view is in sight. */
 export async function openChain(page: Page, part: ChainPart): Promise<void> {
-  await page.getByRole('group', { name: 'Below the Stand' }).getByText('Chain', { exact: true }).click();
+  await page.getByRole('group', { name: 'Below the side view' }).getByText('Chain', { exact: true }).click();
   await chooseChainPart(page, part);
 }
 

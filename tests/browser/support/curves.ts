@@ -5,9 +5,9 @@ export function curves(page: Page): Locator {
   return page.getByRole('region', { name: 'Curves', exact: true });
 }
 
-/** Brings the panel up where what lies below the Stand is in sight. */
+/** Brings the panel up where what lies below the side view is in sight. */
 export async function openCurves(page: Page, reading: string, axis: string): Promise<void> {
-  await page.getByRole('group', { name: 'Below the Stand' }).getByText('Curves', { exact: true }).click();
+  await page.getByRole('group', { name: 'Below the side view' }).getByText('Curves', { exact: true }).click();
   await curves(page).getByRole('combobox', { name: 'Reading' }).selectOption({ label: reading });
   await curves(page).getByRole('combobox', { name: 'Against' }).selectOption({ label: axis });
   await expect(curves(page).locator('svg[role="img"]')).toBeVisible();

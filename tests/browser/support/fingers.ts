@@ -1,6 +1,6 @@
 /** Fingers on a touch screen in a browser test, as many as are wanted. */
 import type { Page } from '@playwright/test';
-import type { Place } from './stand.ts';
+import type { Place } from './side-view.ts';
 
 export interface Fingers {
   /** Puts fingers down, moves those that are down, or lifts those that are not named any more. */

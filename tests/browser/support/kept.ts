@@ -5,7 +5,7 @@ import { openDocument } from '../../../src/document/open-document.ts';
 export interface KeptBike {
   readonly name: string;
   readonly revision: number;
-  readonly forkHeight: number;
+  readonly forkTubes: number;
   readonly text: string;
 }
 
@@ -32,11 +32,11 @@ export async function kept(page: Page, shelf: 'bikes' | 'revisions' = 'bikes'): 
     .map(({ name, revision, text }) => {
       const opened = openDocument(text);
       if (!opened.ok) throw new Error(opened.reason.sentence);
-      return { name, revision, text, forkHeight: opened.value.document.setup.forkHeight };
+      return { name, revision, text, forkTubes: opened.value.document.setup.forkTubes };
     });
 }
 
 /** Waits until the bike saved last has this fork height, mm. */
-export async function expectKeptFork(page: Page, forkHeight: number): Promise<void> {
-  await expect.poll(async () => (await kept(page))[0]?.forkHeight).toBe(forkHeight);
+export async function expectKeptFork(page: Page, forkTubes: number): Promise<void> {
+  await expect.poll(async () => (await kept(page))[0]?.forkTubes).toBe(forkTubes);
 }

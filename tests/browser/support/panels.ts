@@ -1,7 +1,7 @@
-/** The panels in a browser test: readings, dials, Why, undo and the looks of the page. */
+/** The panels in a browser test: readings, adjusters, Why, undo and the looks of the page. */
 import { expect, type Locator, type Page } from '@playwright/test';
-import { DIAL_GROUPS } from '../../../src/core/springs/dial.ts';
-import { DIALS, dialOf } from '../../../src/core/springs/dials.ts';
+import { ADJUSTER_GROUPS } from '../../../src/core/standing/adjuster.ts';
+import { ADJUSTERS, adjusterOf } from '../../../src/core/standing/all-adjusters.ts';
 
 export function readings(page: Page): Locator {
   return page.getByRole('region', { name: 'Readings' }).first();
@@ -34,37 +34,37 @@ export function field(page: Page, label: string): Locator {
   return page.getByRole('textbox', { name: label, exact: true });
 }
 
-export const REAR_HEIGHT = dialOf('shockLength').label;
-export const FRONT_HEIGHT = dialOf('forkHeight').label;
+export const REAR_HEIGHT = adjusterOf('shockLength').label;
+export const FRONT_HEIGHT = adjusterOf('forkTubes').label;
 
-/** The button that opens and folds a group of dials, by the group's name; it says how many are changed, too. */
-export function dialGroup(page: Page, name: string): Locator {
+/** The button that opens and folds a group of adjusters, by the group's name; it says how many are changed, too. */
+export function adjusterGroup(page: Page, name: string): Locator {
   return page
-    .getByRole('region', { name: 'Dials' })
+    .getByRole('region', { name: 'Adjusters' })
     .getByRole('button', { name: new RegExp(`^${name}( |$)`) });
 }
 
-/** Opens the group that a dial of this label lies in; a field of any other label is left to itself. */
-export async function openDial(page: Page, label: string): Promise<void> {
-  const dial = DIALS.find((each) => each.label === label);
-  const group = DIAL_GROUPS.find(({ key }) => key === dial?.group);
+/** Opens the group that an adjuster of this label lies in; a field of any other label is left to itself. */
+export async function openAdjuster(page: Page, label: string): Promise<void> {
+  const adjuster = ADJUSTERS.find((each) => each.label === label);
+  const group = ADJUSTER_GROUPS.find(({ key }) => key === adjuster?.group);
   if (group === undefined) return;
-  const heading = dialGroup(page, group.label);
+  const heading = adjusterGroup(page, group.label);
   if ((await heading.getAttribute('aria-expanded')) === 'false') await heading.click();
   await expect(heading).toHaveAttribute('aria-expanded', 'true');
 }
 
-/** The dial of the chain's length, once its group is open. */
-export function chainDial(page: Page): Locator {
-  return page.getByRole('region', { name: 'Dials' }).getByRole('group', {
-    name: dialOf('chainLinks').label,
+/** The adjuster of the chain's length, once its group is open. */
+export function chainAdjuster(page: Page): Locator {
+  return page.getByRole('region', { name: 'Adjusters' }).getByRole('group', {
+    name: adjusterOf('chainLinks').label,
     exact: true,
   });
 }
 
-/** Types a value into a field and takes it with Enter. A dial's group is opened first. */
+/** Types a value into a field and takes it with Enter. An adjuster's group is opened first. */
 export async function typeInto(page: Page, label: string, text: string): Promise<void> {
-  await openDial(page, label);
+  await openAdjuster(page, label);
   await field(page, label).fill(text);
   await field(page, label).press('Enter');
 }

@@ -2,17 +2,17 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { plain } from './panels.ts';
 
-export type RidePart = 'States' | 'Sag' | 'Gas and brakes' | 'Roll';
+export type RidePart = 'States' | 'Sag' | 'Gas and brakes' | 'Corner sequence';
 
 export function ride(page: Page): Locator {
   return page.getByRole('region', { name: 'Ride', exact: true });
 }
 
-/** Opens the Ride panel, and one part of it. On a phone the panel below the Stand has to be chosen first. */
+/** Opens the Ride panel, and one part of it. On a phone the panel below the side view has to be chosen first. */
 export async function openRide(page: Page, part: RidePart = 'States'): Promise<void> {
   const below = page.getByText('Why and more', { exact: true });
   if (await below.isVisible()) await below.click();
-  await page.getByRole('group', { name: 'Below the Stand' }).getByText('Ride', { exact: true }).click();
+  await page.getByRole('group', { name: 'Below the side view' }).getByText('Ride', { exact: true }).click();
   await ride(page).getByText(part, { exact: true }).click();
   await expect(ride(page).getByRole('radio', { name: part, exact: true })).toBeChecked();
 }
@@ -48,7 +48,7 @@ export async function chooseState(page: Page, name: string): Promise<void> {
   await expect(rideStates(page).getByRole('radio', { name })).toBeChecked();
 }
 
-export function rollSlider(page: Page): Locator {
+export function cornerSlider(page: Page): Locator {
   return page.getByRole('slider', { name: 'From braking to exit' });
 }
 

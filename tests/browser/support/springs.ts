@@ -1,7 +1,7 @@
 /** The Springs tab in a browser test: its fields, and the sags of the bike that was saved. */
 import type { Locator, Page } from '@playwright/test';
-import { sag } from '../../../src/core/springs/ride-changes.ts';
-import { machine } from '../../../src/core/springs/machine.ts';
+import { sag } from '../../../src/core/riding/ride-changes.ts';
+import { machine } from '../../../src/core/standing/machine.ts';
 import { sprungMachine } from '../../../src/core/springs/sprung-machine.ts';
 import { savedDocument } from './bike-document.ts';
 
@@ -10,7 +10,10 @@ export function springs(page: Page): Locator {
 }
 
 export async function openSprings(page: Page): Promise<void> {
-  await page.getByRole('group', { name: 'Below the Stand' }).getByText('Springs', { exact: true }).click();
+  await page
+    .getByRole('group', { name: 'Below the side view' })
+    .getByText('Springs', { exact: true })
+    .click();
 }
 
 export async function wish(page: Page, label: string, mm: string): Promise<void> {

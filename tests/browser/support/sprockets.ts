@@ -7,7 +7,7 @@ export function sprockets(page: Page): Locator {
 }
 
 export async function openSprockets(page: Page): Promise<void> {
-  const tabs = page.getByRole('group', { name: 'Below the Stand' });
+  const tabs = page.getByRole('group', { name: 'Below the side view' });
   await tabs.getByText('Sprockets', { exact: true }).click();
   await expect(sprockets(page)).toBeVisible();
 }

@@ -4,7 +4,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 /** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
 export const LEAST_PX = 44;
 
-export type PhonePanel = 'Dials' | 'Bike' | 'Readings' | 'Why and more';
+export type PhonePanel = 'Adjusters' | 'Bike' | 'Readings' | 'Why and more';
 
 export async function choosePanel(page: Page, panel: PhonePanel): Promise<void> {
   const group = page.getByRole('group', { name: 'Panel' });

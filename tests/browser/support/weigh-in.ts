@@ -1,6 +1,6 @@
 /** The Weigh-in under Edit in a browser test, and what scales would show under the bike on the page. */
 import type { Locator, Page } from '@playwright/test';
-import type { Stance } from '../../../src/core/springs/stance.ts';
+import type { Stance } from '../../../src/core/standing/stance.ts';
 import { scaleReadings, type Raising, type ScaleReadings } from '../../support/scale-readings.ts';
 import { typeInto } from './panels.ts';
 

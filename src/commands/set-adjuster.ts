@@ -1,0 +1,73 @@
+/** Sets an adjuster from the words of the command line, such as `forkTubes=5` or `rearTyre=190/55-17`. */
+import type { Adjuster } from '../core/standing/adjuster.ts';
+import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { TyreReason } from '../core/parts/tyre.ts';
+import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts';
+import { QUANTITIES } from '../core/units/quantity.ts';
+import type { BikeDocument } from '../document/document.ts';
+import { setAdjuster } from '../document/edits.ts';
+import { quoted } from '../document/json.ts';
+import { parseTyre } from './parse-tyre.ts';
+
+const WHY: Readonly<Record<ParseReason | TyreReason, string>> = {
+  empty: 'it is empty',
+  notANumber: 'it is not a number',
+  wrongUnit: 'its unit does not fit',
+  tooLarge: 'it is far larger than any part of a motorcycle',
+  tyreCodeUnreadable: 'it is neither a size code such as 190/55-17 nor a measured diameter or circumference',
+  tyreSizeImpossible: 'no wheel has a tyre of that outside diameter',
+};
+
+/** What an adjuster is counted in, such as `mm`. */
+export function adjusterUnit(adjuster: Adjuster): string {
+  if (adjuster.kind === 'tyre') return 'size code, or mm';
+  if (adjuster.kind === 'chain') return 'links';
+  return adjuster.quantity === 'teeth' ? 'teeth' : QUANTITIES[adjuster.quantity].fileUnit;
+}
+
+export interface AdjusterSet {
+  readonly document: BikeDocument;
+  /** That the value lies outside what a workshop uses, in a sentence; null when it lies within. */
+  readonly remark: string | null;
+}
+
+/** The document with one adjuster set as `words` say; or one line why not. */
+export function setAdjusterFromWords(document: BikeDocument, words: string): Result<AdjusterSet, string> {
+  const at = words.indexOf('=');
+  if (at < 1)
+    return refused(`--set takes an adjuster and its value, as in --set forkTubes=5, not "${quoted(words)}".`);
+  const name = words.slice(0, at).trim();
+  const text = words.slice(at + 1).trim();
+  const adjuster = ADJUSTERS.find((each) => each.key === name || ('formerly' in each && each.formerly === name));
+  if (adjuster === undefined)
+    return refused(
+      `There is no adjuster named "${quoted(name)}". The adjusters are ${ADJUSTERS.map((d) => d.key).join(', ')}.`,
+    );
+  const refuse = (why: string) => refused(`The adjuster ${name} cannot be "${quoted(text)}": ${why}.`);
+  if (adjuster.kind === 'tyre') {
+    const tyre = parseTyre(text, 'metric');
+    if (!tyre.ok) return refuse(WHY[tyre.reason]);
+    const edited = setAdjuster(document, adjuster.key, tyre.value);
+    return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
+  }
+  if (adjuster.kind === 'chain') {
+    const links = text === 'none' ? null : parseQuantity(text, 'links', 'metric');
+    if (links?.ok === false) return refuse(WHY[links.reason]);
+    const edited = setAdjuster(document, adjuster.key, links === null ? null : links.value);
+    return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
+  }
+  const value = parseQuantity(text, adjuster.quantity, 'metric');
+  if (!value.ok) return refuse(WHY[value.reason]);
+  const edited = setAdjuster(document, adjuster.key, value.value);
+  if (!edited.ok) return refused(edited.reason.sentence);
+  return solved({ document: edited.value, remark: remarkOn(adjuster, document.bike, value.value) });
+}
+
+function remarkOn(adjuster: Adjuster, bike: Bike, value: number): string | null {
+  if (adjuster.kind !== 'number') return null;
+  const { least, most } = adjuster.range(bike);
+  if (value >= least && value <= most) return null;
+  return `The adjuster ${adjuster.key} is set to ${value}, outside the adjuster’s range of ${least} to ${most} ${adjusterUnit(adjuster)} on this bike.`;
+}

@@ -1,0 +1,68 @@
+/** Tests of which chains a bike travel set by hand can take. */
+import { describe, expect, it } from 'vitest';
+import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
+import { setAxlePosition } from '../standing/chain-in-frame.ts';
+import { chainFit, nearestChain } from './chain-fit.ts';
+import { machine } from '../standing/machine.ts';
+
+const bike = withSwingarm(plainBike, { slot: 40 });
+const LINKS = Array.from({ length: 60 }, (_, i) => 80 + i);
+const fitting = LINKS.filter((links) => chainFit(bike, plainSetup, links).ok);
+
+describe('chains tried on a bike', () => {
+  it('fit where the bike with that chain can be made, and put the axle where it then stands', () => {
+    expect(fitting.length).toBeGreaterThan(1);
+    for (const links of LINKS) {
+      const fit = chainFit(bike, plainSetup, links);
+      const made = machine(bike, { ...plainSetup, chainLinks: links });
+      expect(fit.ok).toBe(made.ok);
+      if (fit.ok && made.ok) expect(setAxlePosition(made)).toBeCloseTo(fit.axlePosition, 9);
+    }
+  });
+
+  it('fit whatever chain is on the bike and wherever its axle is set', () => {
+    for (const change of [{ chainLinks: 20 }, { axlePosition: 999 }])
+      for (const links of LINKS)
+        expect(chainFit(bike, { ...plainSetup, ...change }, links)).toEqual(
+          chainFit(bike, plainSetup, links),
+        );
+  });
+
+  it('are odd only with a half link', () => {
+    expect(fitting.every((links) => links % 2 === 0)).toBe(true);
+    const half = { ...bike, drive: { ...bike.drive, halfLink: true } };
+    expect(LINKS.filter((links) => links % 2 === 1 && chainFit(half, plainSetup, links).ok)).not.toEqual([]);
+  });
+
+  it('say why where the bike cannot be made at all', () => {
+    const none = { ...plainSetup, rearTyre: { diameter: 1 } };
+    expect(chainFit(bike, none, 110)).toMatchObject({ ok: false, reason: 'tyreSizeImpossible' });
+    expect(nearestChain(bike, none, 0)).toMatchObject({ ok: false, reason: 'tyreSizeImpossible' });
+  });
+});
+
+describe('the chain nearest to an axle place', () => {
+  it('is the one that leaves the axle there', () => {
+    for (const links of fitting) {
+      const fit = chainFit(bike, plainSetup, links);
+      if (!fit.ok) throw new Error(fit.reason);
+      for (const off of [-1, 0, 1])
+        expect(nearestChain(bike, plainSetup, fit.axlePosition + off)).toEqual({ ok: true, links });
+    }
+  });
+
+  it('is one that fits where the nearer ones would leave the slot, and none where no chain does', () => {
+    const [first] = fitting;
+    expect(nearestChain(bike, plainSetup, -40)).toEqual({ ok: true, links: first });
+    const place = chainFit(bike, plainSetup, first);
+    if (!place.ok) throw new Error(place.reason);
+    const short = withSwingarm(plainBike, { slot: place.axlePosition / 2 });
+    expect(nearestChain(short, plainSetup, 0)).toMatchObject({ ok: false, nearest: [] });
+  });
+
+  it('is none with more play than a chain can have', () => {
+    expect(nearestChain(bike, { ...plainSetup, chainSlack: 5000 }, 0)).toMatchObject({
+      reason: 'slackImpossible',
+    });
+  });
+});

@@ -1,0 +1,150 @@
+/** Tests of slack through the travel, its tightest place, and the slack to set. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cases } from '../../../tests/support/cases.ts';
+import { plainBike, plainSetup, withFrame, withSwingarm } from '../../../tests/support/plain-bike.ts';
+import { likelyBike } from '../../../tests/support/random-bikes.ts';
+import { made, standing } from '../../../tests/support/standing.ts';
+import { linksAround } from '../drive/chain-length.ts';
+import { chainLoop } from '../drive/chain-loop.ts';
+import { chainAt, setAxlePosition } from '../standing/chain-in-frame.ts';
+import { hangingOn, slackAt, slackThroughTravel } from './slack-through-travel.ts';
+import { tightestPlace } from './tightest-place.ts';
+import { machine } from '../standing/machine.ts';
+import { slackToSet } from './slack-to-set.ts';
+
+const loop = chainLoop(15, 45, 15.875);
+const chain = { loop, links: 114, axlePosition: 12 };
+
+describe('slack with the axle where it is', () => {
+  it('is what the standing bike’s centres leave over of the chain', () => {
+    for (const rear of [0, 40, 130]) {
+      const on = standing(plainBike, { ...plainSetup, axlePosition: 12 }, { front: 20, rear });
+      const centres = Math.hypot(on.countershaftX - on.rearAxleX, on.countershaftY - on.rearAxleY);
+      const slack = slackAt(made(), chain, rear);
+      if (!slack.ok) throw new Error(slack.reason);
+      expect(slack.spare).toBeCloseTo((114 - linksAround(loop, centres)) * 15.875, 8);
+      expect(slack.play.ok).toBe(slack.spare >= 0);
+    }
+  });
+
+  it('through the travel has its places even, and ends with the reason where there is none', () => {
+    const places = slackThroughTravel(made(), chain, 14);
+    if (!Array.isArray(places)) throw new Error(places.reason);
+    expect(places.map((p) => p.rearTravel)).toEqual(Array.from({ length: 14 }, (_, i) => i * 10));
+    const long = made(withSwingarm(plainBike, { wheelTravel: 900 }));
+    expect(slackThroughTravel(long, chain, 14)).toMatchObject({ ok: false, reason: 'swingarmCannotReach' });
+  });
+
+  it('is less for a chain that lies on the guide than for one that runs free', () => {
+    const low = withFrame(plainBike, { countershaft: { x: 75, y: -45 }, guideRadius: 35 });
+    const bent = slackAt(made(low), chain, 0);
+    const free = slackAt(made(withFrame(low, { guideRadius: null })), chain, 0);
+    if (!bent.ok || !free.ok) throw new Error('no slack');
+    expect(bent.onGuide).toBe(true);
+    expect(free.onGuide).toBe(false);
+    expect(bent.spare).toBeLessThan(free.spare);
+  });
+
+  it('grows as the chain wears, by its wear over the whole length', () => {
+    const fresh = slackAt(made(), chain, 0);
+    const worn = slackAt(made(), { ...chain, loop: chainLoop(15, 45, 15.875, 1) }, 0);
+    if (!fresh.ok || !worn.ok) throw new Error('no slack');
+    // 1 % of the runs only: what lies on the teeth lies further out.
+    const runs = 114 - 30;
+    expect(worn.spare - fresh.spare).toBeGreaterThan(0.01 * runs * 15.875 * 0.95);
+    expect(worn.spare - fresh.spare).toBeLessThan(0.01 * runs * 15.875 * 1.05);
+  });
+
+  it('hangs on the standing bike with the same spare', () => {
+    const on = standing(plainBike, { ...plainSetup, axlePosition: 12 });
+    const hanging = hangingOn(on, loop, 116);
+    const slack = slackAt(made(), { ...chain, links: 116 }, 0);
+    if (!hanging.ok || !slack.ok) throw new Error('does not hang');
+    expect(hanging.spare).toBeCloseTo(slack.spare, 8);
+    expect(hanging.run.rear).toEqual({ x: on.rearAxleX, y: on.rearAxleY });
+    expect(hanging.drop).toBeGreaterThan(0);
+    expect(hangingOn(on, loop, 100)).toMatchObject({ ok: false, reason: 'tooTight' });
+  });
+});
+
+describe('the tightest place', () => {
+  it('is the longest of a fine look through the travel, with and without a guide', () => {
+    const seen = new Set<string>();
+    fc.assert(
+      fc.property(likelyBike, ({ bike, setup }) => {
+        const parts = machine(bike, setup);
+        if (!parts.ok) return;
+        const drawn = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
+        const place = tightestPlace(parts, drawn, setup.axlePosition);
+        if (!place.ok) return;
+        seen.add(place.found);
+        let most = 0;
+        for (let i = 0; i <= 500; i++) {
+          const path = chainAt(parts, drawn, (parts.rear.wheelTravel * i) / 500, setup.axlePosition);
+          if ('links' in path) most = Math.max(most, path.links);
+        }
+        expect(place.links).toBeGreaterThanOrEqual(most - 1e-9);
+        expect(place.links).toBeLessThan(most + 1e-3);
+      }),
+      { numRuns: cases(400) },
+    );
+    expect([...seen].sort()).toEqual(['end', 'inLine', 'onGuide']);
+  });
+
+  it('of a free chain has axle, pivot and countershaft in one line', () => {
+    const parts = made(withFrame(plainBike, { guideRadius: null }));
+    const place = tightestPlace(parts, loop, 12);
+    if (!place.ok) throw new Error(place.reason);
+    expect(place.found).toBe('inLine');
+    const path = chainAt(parts, loop, place.rearTravel, 12);
+    const centres = Math.hypot(75, 0) + 580 + 12;
+    expect('links' in path && path.links).toBeCloseTo(linksAround(loop, centres), 10);
+  });
+
+  it('has no answer where the arm cannot reach', () => {
+    const long = made(withSwingarm(plainBike, { wheelTravel: 900 }));
+    expect(tightestPlace(long, loop, 12)).toMatchObject({ ok: false, reason: 'swingarmCannotReach' });
+  });
+});
+
+describe('the slack to set on the stand', () => {
+  const wanted = { links: 114, leastSlack: 10, measuredAt: 0, slot: 30 };
+
+  it('leaves exactly the least play at the tightest place, and the rest is where it is measured', () => {
+    const parts = made();
+    const set = slackToSet(parts, loop, wanted);
+    if (!set.ok) throw new Error(set.reason);
+    const fitted = { loop, links: 114, axlePosition: set.axlePosition };
+    const tightest = slackAt(parts, fitted, set.tightest.rearTravel);
+    const stand = slackAt(parts, fitted, 0);
+    if (!tightest.ok || !stand.ok || !tightest.play.ok || !stand.play.ok) throw new Error('no play');
+    expect(tightest.play.total).toBeCloseTo(10, 6);
+    expect(set.leastSlack).toBeCloseTo(10, 6);
+    expect(set.play.total).toBeCloseTo(stand.play.total, 9);
+    expect(set.play.total).toBeGreaterThan(10);
+    expect(set.inSlot).toBe(set.axlePosition >= 0 && set.axlePosition <= 30);
+  });
+
+  it('is less when measured nearer to the tightest place', () => {
+    const [hanging, loaded] = [0, 30].map((measuredAt) =>
+      slackToSet(made(), loop, { ...wanted, measuredAt }),
+    );
+    if (!hanging.ok || !loaded.ok) throw new Error('no slack to set');
+    expect(loaded.play.total).toBeLessThan(hanging.play.total);
+  });
+
+  it('does not depend on where the axle is now', () => {
+    const near = slackToSet(made(), loop, wanted);
+    const far = slackToSet(made(plainBike, { ...plainSetup, axlePosition: 28 }), loop, wanted);
+    if (!near.ok || !far.ok) throw new Error('no slack to set');
+    expect(far.axlePosition).toBeCloseTo(near.axlePosition, 6);
+    expect(setAxlePosition(made(plainBike, { ...plainSetup, axlePosition: 28 }))).toBeCloseTo(28, 10);
+  });
+
+  it('is refused for a chain that does not reach, or a play there cannot be', () => {
+    expect(slackToSet(made(), loop, { ...wanted, links: 80 })).toMatchObject({ reason: 'chainDoesNotReach' });
+    expect(slackToSet(made(), loop, { ...wanted, leastSlack: 2000 })).toMatchObject({ reason: 'tooSlack' });
+    expect(slackToSet(made(), loop, { ...wanted, leastSlack: NaN })).toMatchObject({ reason: 'notANumber' });
+  });
+});

@@ -1,0 +1,103 @@
+/** The slack to set on the stand, so that the tightest place of the travel keeps the least slack allowed. */
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import type { ChainLoop } from '../drive/chain-loop.ts';
+import { chainSlack, spareForSlack, type RunSlack, type NoSlack } from '../drive/run-slack.ts';
+import { solveBetween } from '../numeric/solve-between.ts';
+import { slackAt } from './slack-through-travel.ts';
+import { lowerRunInFrame, setAxlePosition, type ChainMachine } from '../standing/chain-in-frame.ts';
+import { tightestPlace, type TightestPlace } from './tightest-place.ts';
+
+export interface SlackWanted {
+  readonly links: number;
+  /** Least play at the tightest place, up and down together, mm. */
+  readonly leastSlack: number;
+  /** Rear travel at which the mechanic measures, mm: 0 hanging on a stand, or that of the bike on its wheels. */
+  readonly measuredAt: number;
+  readonly slot: number;
+}
+
+export interface SlackToSet {
+  readonly ok: true;
+  readonly tightest: TightestPlace;
+  /** Axle back from the slot's front that gives this, mm, and whether the slot reaches there. */
+  readonly axlePosition: number;
+  readonly inSlot: boolean;
+  /** Play to measure at mid run where the mechanic measures. */
+  readonly play: RunSlack;
+  /** Play that remains at the tightest place, found again from the axle's place. */
+  readonly leastSlack: number;
+}
+
+export interface NoSlackToSet {
+  readonly ok: false;
+  readonly reason: NoLinkage['reason'] | NoSlack['reason'] | 'chainDoesNotReach';
+}
+
+/** Axle place to which it is found, mm, and the agreement asked of its rounds. */
+const PLACE_STEP = 1e-10;
+const AGREED = 1e-9;
+const MOST_ROUNDS = 30;
+/** How far outside the slot the axle is followed, in parts of the swingarm. */
+const FOLLOWED = 0.3;
+
+/**
+ * The slack to measure on the stand with a chain of so many links. At the tightest place of the travel the play is to
+ * be `leastSlack`; that fixes the spare chain there, the spare chain the axle's place, and the axle's place the play
+ * where it is measured. Play depends a little on the axle's place, hence rounds until they agree. No answer when the
+ * chain cannot reach or has no such play.
+ */
+export function slackToSet(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  wanted: SlackWanted,
+): SlackToSet | NoSlackToSet {
+  const { links, leastSlack, measuredAt, slot } = wanted;
+  let axlePosition = Math.min(slot, Math.max(0, setAxlePosition(machine)));
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const tightest = tightestPlace(machine, loop, axlePosition);
+    if (!tightest.ok) return { ok: false, reason: tightest.reason };
+    const run = lowerRunInFrame(machine, loop, tightest.rearTravel, axlePosition);
+    if ('ok' in run) return { ok: false, reason: run.reason };
+    const spare = spareForSlack(run, leastSlack);
+    if (!spare.ok) return { ok: false, reason: spare.reason };
+    const next = axleWithSpare(machine, loop, links, spare.spare, slot);
+    if (next === null) return { ok: false, reason: 'chainDoesNotReach' };
+    const agreed = Math.abs(next - axlePosition) <= AGREED;
+    axlePosition = next;
+    if (!agreed) continue;
+    const measured = slackAt(machine, { loop, links, axlePosition }, measuredAt);
+    if (!measured.ok) return { ok: false, reason: measured.reason };
+    if (!measured.play.ok) return { ok: false, reason: measured.play.reason };
+    const left = chainSlack(run, (links - tightest.links) * loop.pitch);
+    return {
+      ok: true,
+      tightest,
+      axlePosition,
+      inSlot: axlePosition >= 0 && axlePosition <= slot,
+      play: measured.play,
+      leastSlack: left.ok ? left.total : 0,
+    };
+  }
+  return { ok: false, reason: 'notConverged' };
+}
+
+/** Axle place at which the chain has so much spare at its tightest; null when it reaches none near the slot. */
+function axleWithSpare(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  links: number,
+  spare: number,
+  slot: number,
+): number | null {
+  const beyond = FOLLOWED * machine.rear.slotFrontArm;
+  const found = solveBetween(
+    (axlePosition) => {
+      const tightest = tightestPlace(machine, loop, axlePosition);
+      return tightest.ok ? tightest.links + spare / loop.pitch - links : NaN;
+    },
+    -beyond,
+    slot + beyond,
+    PLACE_STEP,
+  );
+  return found.status === 'solved' ? found.x : null;
+}

@@ -1,0 +1,135 @@
+/** How far the lower run can be pushed up and pulled down at its middle: what a mechanic measures as slack. */
+import { solveBetween } from '../numeric/solve-between.ts';
+import type { Point } from '../plane/point.ts';
+import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
+
+/** Play at mid run, mm, square to the taut run. */
+export interface RunSlack {
+  readonly ok: true;
+  /** From the taut line up and down until the chain is taut again, bent in two straight halves. */
+  readonly up: number;
+  readonly down: number;
+  /** Up and down together: the slack of a workshop manual. */
+  readonly total: number;
+}
+
+export interface NoSlack {
+  readonly ok: false;
+  /** `tooTight`: chain is lacking; `tooSlack`: it could be pushed further than half the run is long. */
+  readonly reason: 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumber';
+  readonly spare: number;
+}
+
+/** Place to which play is found, mm. */
+const PLAY_STEP = 1e-10;
+/** Most play either way, in parts of the run's length. */
+const MOST_PART = 0.5;
+
+/** A run bent at its middle: where the middle is held, and the angle and length of both straight pieces. */
+interface Bend {
+  readonly held: Point;
+  readonly rearAngle: number;
+  readonly frontAngle: number;
+  readonly length: number;
+}
+
+/** The run with its middle held `aside` mm below its taut line (negative: above); null within a pitch circle. */
+function bendAt(run: LowerRun, aside: number): Bend | null {
+  const { loop, rear, front, angle } = run;
+  const middle = runMiddle(run);
+  const x = middle.x + aside * Math.sin(angle);
+  const y = middle.y - aside * Math.cos(angle);
+  const behind = Math.hypot(x - rear.x, y - rear.y);
+  const ahead = Math.hypot(front.x - x, front.y - y);
+  if (!(behind > loop.rearRadius && ahead > loop.frontRadius)) return null;
+  const rearPiece = Math.sqrt(behind * behind - loop.rearRadius * loop.rearRadius);
+  const frontPiece = Math.sqrt(ahead * ahead - loop.frontRadius * loop.frontRadius);
+  return {
+    held: { x, y },
+    rearAngle: Math.atan2(y - rear.y, x - rear.x) + Math.atan2(loop.rearRadius, rearPiece),
+    frontAngle: Math.atan2(front.y - y, front.x - x) - Math.atan2(loop.frontRadius, frontPiece),
+    length: rearPiece + frontPiece,
+  };
+}
+
+/**
+ * Chain beyond the taut length, mm, that is used up when the middle of the run is held `aside` mm below its taut
+ * line (negative: above): two straight pieces, each a tangent of its sprocket; wraps counted in teeth. null when
+ * the middle would lie within a pitch circle.
+ */
+export function spareForAside(run: LowerRun, aside: number): number | null {
+  const bend = bendAt(run, aside);
+  return bend === null ? null : spareOf(run, bend.length, bend.rearAngle, bend.frontAngle);
+}
+
+/**
+ * The run as it lies with its middle held aside, for drawing: from the rear sprocket to the held middle to the front
+ * sprocket, in the run's own frame, mm; null as in spareForAside.
+ */
+export function bentRun(run: LowerRun, aside: number): readonly [Point, Point, Point] | null {
+  const bend = bendAt(run, aside);
+  if (bend === null) return null;
+  return [rearTouch(run, bend.rearAngle), bend.held, frontTouch(run, bend.frontAngle)];
+}
+
+/** How far one way (1 down, −1 up) the middle can go with so much spare chain; null when too far. */
+function reach(run: LowerRun, spare: number, way: 1 | -1): number | null | 'notConverged' {
+  // Straight halves between fixed ends need twice the square over the length: a first guess that is widened.
+  let most = Math.sqrt((run.length * spare) / 2) + run.loop.pitch;
+  for (;;) {
+    const needed = spareForAside(run, way * most);
+    if (needed === null || most > MOST_PART * run.length) return null;
+    if (needed > spare) break;
+    most *= 1.5;
+  }
+  const found = solveBetween((aside) => (spareForAside(run, way * aside) ?? NaN) - spare, 0, most, PLAY_STEP);
+  return found.status === 'solved' ? found.x : 'notConverged';
+}
+
+/**
+ * Play of a lower run with `spare` mm of chain beyond the taut length, the upper run being tight. Exact for a chain
+ * that bends freely; see spareForAside. Refused without spare, or with so much that the run could be pushed aside
+ * further than half its length.
+ */
+export function chainSlack(run: LowerRun, spare: number): RunSlack | NoSlack {
+  if (!Number.isFinite(spare)) return { ok: false, reason: 'notANumber', spare: 0 };
+  if (spare < 0) return { ok: false, reason: 'tooTight', spare };
+  if (spare === 0) return { ok: true, up: 0, down: 0, total: 0 };
+  const up = reach(run, spare, -1);
+  const down = reach(run, spare, 1);
+  if (up === 'notConverged' || down === 'notConverged') return { ok: false, reason: 'notConverged', spare };
+  if (up === null || down === null) return { ok: false, reason: 'tooSlack', spare };
+  return { ok: true, up, down, total: up + down };
+}
+
+/**
+ * Chain beyond the taut length, mm, at which a run has so much play up and down together; why not otherwise. Up and
+ * down use up the same chain: one equation for how much of the play lies below the taut line.
+ */
+export function spareForSlack(run: LowerRun, total: number): { ok: true; spare: number } | NoSlack {
+  if (!Number.isFinite(total)) return { ok: false, reason: 'notANumber', spare: 0 };
+  if (total <= 0) return { ok: true, spare: 0 };
+  if (total > MOST_PART * run.length) return { ok: false, reason: 'tooSlack', spare: 0 };
+  // Like a string's, nearly: half up and half down, and what they differ by rises so.
+  const rise = (4 * total) / run.length;
+  let down = total / 2;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const below = spareForAside(run, down);
+    const above = spareForAside(run, down - total);
+    if (below === null || above === null) break;
+    const step = (above - below) / rise;
+    // Where both are so nearly alike their mean is right to the square of what the place is wrong by.
+    if (Math.abs(step) <= ALIKE) return { ok: true, spare: (below + above) / 2 };
+    down += step;
+  }
+  const unlike = (way: number): number =>
+    (spareForAside(run, way) ?? NaN) - (spareForAside(run, way - total) ?? NaN);
+  const found = solveBetween(unlike, 0, total, PLAY_STEP);
+  if (found.status === 'solved') return { ok: true, spare: spareForAside(run, found.x) ?? NaN };
+  return { ok: false, reason: found.status === 'noValue' ? 'tooSlack' : 'notConverged', spare: 0 };
+}
+
+/** Steps to the place at which play up and down use up the same chain, each leaving some hundredths of the way; a play so large that they do not end is enclosed instead. */
+const MOST_ROUNDS = 12;
+/** Place at which they count as the same, mm. */
+const ALIKE = 1e-6;

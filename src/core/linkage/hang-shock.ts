@@ -1,0 +1,22 @@
+/** The shock that hangs a linkage where it is seen to hang. */
+import type { LinkLayout } from '../parts/rear-layout.ts';
+import { AS_DELIVERED } from './link-adjustments.ts';
+import { links, shockAt } from './links.ts';
+import { noLinkage, type NoLinkage } from './no-linkage.ts';
+
+/**
+ * The same links with a shock of the same stroke that, `shockLength` mm longer than as delivered, hangs the arm at
+ * `hanging` radians below the frame's x axis. Refused where the links cannot close there or no such shock exists.
+ */
+export function hangShock(layout: LinkLayout, hanging: number, shockLength: number): LinkLayout | NoLinkage {
+  const of = links(layout, AS_DELIVERED);
+  if (!of.ok) return of;
+  const at = shockAt(of, hanging);
+  if (at === null) return noLinkage('armBeyondLinks', { found: hanging, because: 'rodAndRockerInLine' });
+  const { fullLength, closedLength } = layout.shock;
+  const longer = at.length - shockLength - fullLength;
+  const shock = { fullLength: fullLength + longer, closedLength: closedLength + longer };
+  return shock.closedLength > 0
+    ? { ...layout, shock }
+    : noLinkage('strokeImpossible', { found: shock.closedLength, limit: 0 });
+}

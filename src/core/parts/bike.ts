@@ -1,0 +1,158 @@
+/** What a motorcycle is made of: everything that stays as it is when a mechanic turns the adjusters. */
+
+import type { FramePoint } from './frame-point.ts';
+import type { LinkLayout, TravelRow } from './rear-layout.ts';
+
+export interface Frame {
+  /** Where the steering axis passes through the top of the upper fork clamp. */
+  readonly steeringHead: FramePoint;
+  /** Lean of the steering axis back from the frame's y axis, degrees, without any head insert. */
+  readonly axisAngleDeg: number;
+  /** Length of the frame's head tube along the axis, mm; a head insert tilts the axis about its middle. */
+  readonly headTubeLength: number;
+  readonly countershaft: FramePoint;
+  /** Centre of gravity of everything the springs carry, without rider and load. */
+  readonly sprungCentre: FramePoint;
+  readonly sprungMass: number;
+  /** Where the rider's weight meets the seat. */
+  readonly seat: FramePoint;
+  /** Where the passenger sits. */
+  readonly passengerSeat: FramePoint;
+  /** Where luggage rests. */
+  readonly loadMark: FramePoint;
+  /** Centre of the fuel in the tank. */
+  readonly tank: FramePoint;
+  /** Radius about the pivot at which a chain lying on the guide has its pitch line, mm; null without a guide. */
+  readonly guideRadius: number | null;
+}
+
+/** What stands with a coil spring at one end of the bike, of one leg or one shock, as a mechanic writes it down. */
+export interface SpringEnds {
+  /** How far the spring can be pressed before its coils touch, mm; null when not known. */
+  readonly springTravel: number | null;
+  /** How far one turn of the preload adjuster moves it, mm; null when it has no thread. */
+  readonly preloadThread: number | null;
+  /** Preload the adjuster gives fully in, mm from none; null when not known. */
+  readonly mostPreload: number | null;
+  /** How much of the travel, from full extension, a top-out spring works in, mm; null without one. */
+  readonly topOutLength: number | null;
+  /** Rate of the top-out spring, N/mm. */
+  readonly topOutRate: number;
+  /** Travel or stroke used at which oil lock or bump rubber begins, mm; null without one. */
+  readonly bumpStart: number | null;
+  /** Its force fully pressed over how deep it is pressed then, N/mm. */
+  readonly bumpRate: number;
+  /** 1 for a straight rate; more stiffens toward the end: force as depth to this power. */
+  readonly bumpExponent: number;
+}
+
+export interface Fork {
+  /** Axle to the top of the tube along the legs, topped out, mm. */
+  readonly length: number;
+  readonly travel: number;
+  /** Axle ahead of the leg's centre line, square to the legs, mm. */
+  readonly axleLead: number;
+  /** Legs steeper (+) or flatter (−) than the steering axis, degrees; 0 on almost every motorcycle. */
+  readonly legAngleDeg: number;
+  /** Legs that hold a spring: 2, or 1 where the other leg only damps. */
+  readonly springLegs: number;
+  readonly ends: SpringEnds;
+  /** Least fork height at which the clamps still hold enough tube, mm, by the maker's manual; null when not known. */
+  readonly leastHeight: number | null;
+  /** Top of the upper clamp down to the underside of the lower one, along the legs, mm; null when not known. */
+  readonly lowerClampDepth: number | null;
+}
+
+export interface Shock {
+  /** Shocks that share the load: 1, or 2 side by side. */
+  readonly count: number;
+  readonly ends: SpringEnds;
+}
+
+export interface Swingarm {
+  /** Pivot to axle with the axle at the front end of its slot, mm. */
+  readonly length: number;
+  /** How far the axle can move back in its slot, mm. */
+  readonly slot: number;
+  /** Line pivot → axle below the frame's x axis, degrees, hanging, axle at the slot's front, shock as delivered. */
+  readonly toppedOutAngleDeg: number;
+  /** Rise of the axle from hanging to bottomed, square to the ground with the frame held, mm. */
+  readonly wheelTravel: number;
+  /**
+   * Rear suspension as a table, from (0, 0) upward. Wheel travel is that of the axle square to the ground
+   * with the frame held as measured and the axle at the front end of its slot.
+   */
+  readonly travelTable: readonly TravelRow[];
+  /** Nose-up pitch of the frame's axes against the ground while the table was measured, degrees; mostly 0. */
+  readonly tablePitchDeg: number;
+  /** How far one turn of the shock's length adjuster moves it, mm; null when it has no thread. */
+  readonly shockThread: number | null;
+  /** Shock and links as drawn; they stand in for the table. Null where only the table is known. */
+  readonly links: LinkLayout | null;
+}
+
+/** What holds the rear brake's caliper. */
+export interface RearBrakeMount {
+  /** Bolted to the swingarm, or on a bracket about the axle with a stay of its own to the frame. */
+  readonly caliper: 'onArm' | 'ownStay';
+  /** The rest counts with a stay only. Where it is bolted to the frame. */
+  readonly stayAnchor: FramePoint;
+  /** Rear axle to where the stay is bolted to the bracket, mm. */
+  readonly bracketRadius: number;
+  /** Bolt to bolt, mm. */
+  readonly stayLength: number;
+  /** On which side of the line from axle to anchor the bracket's bolt lies. */
+  readonly bracketSide: 'above' | 'below';
+}
+
+export interface Wheel {
+  /** Bead diameter of the rim, mm (17 in is 431.8). */
+  readonly rimDiameter: number;
+  /** Unsprung mass that moves with this axle, kg. */
+  readonly unsprungMass: number;
+}
+
+export interface Drive {
+  /**
+   * By where the driving torque is held: chain and toothed belt pull at a distance from the pivot; a shaft has its
+   * housing fixed to the swingarm and a hub its motor, so that the arm itself holds the torque.
+   */
+  readonly kind: 'chain' | 'belt' | 'shaft' | 'hub';
+  /** Pitch of chain or belt, mm: 15.875 for 5xx chains, 12.7 for 4xx (ISO 606). */
+  readonly chainPitch: number;
+  /** Whether one half link may be put into the chain, so that odd counts can be joined. */
+  readonly halfLink: boolean;
+  /** Fewest teeth of a front sprocket that goes over the countershaft. */
+  readonly leastFrontTeeth: number;
+  /** Crankshaft turns for one of the gearbox's input shaft; null when not known. */
+  readonly primaryRatio: number | null;
+  /** Input shaft turns for one of the countershaft, first gear first; empty when not known. */
+  readonly gearRatios: readonly number[];
+  /** The chain as it was measured, pin to pin and pulled tight: over how many links; mm, null while nobody has. */
+  readonly measuredLinks: number;
+  readonly measuredLength: number | null;
+  /** Longer than new by so many per cent it is done, as its maker says; null when not known. */
+  readonly wearLimit: number | null;
+  /** Play to be kept where the chain is tightest, mm up and down together. */
+  readonly leastSlack: number;
+}
+
+/** How the bodywork is drawn; changes no number. */
+export type Bodywork = 'faired' | 'naked' | 'offRoad';
+
+export interface Bike {
+  readonly name: string;
+  /** Free words of the owner. */
+  readonly about: string;
+  /** True for the demonstration bikes, whose figures are made up. */
+  readonly invented: boolean;
+  readonly bodywork: Bodywork;
+  readonly frame: Frame;
+  readonly fork: Fork;
+  readonly swingarm: Swingarm;
+  readonly shock: Shock;
+  readonly rearBrake: RearBrakeMount;
+  readonly frontWheel: Wheel;
+  readonly rearWheel: Wheel;
+  readonly drive: Drive;
+}

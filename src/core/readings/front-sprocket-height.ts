@@ -1,0 +1,25 @@
+/** Countershaft height: the front sprocket above the ground. */
+import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
+
+/**
+ * Height of the countershaft (front sprocket centre) above the ground, mm, positive upward. No answer with a shaft or hub drive.
+ * Worked: 15 above a pivot that stands at 415, frame level, gives 430.
+ */
+export const frontSprocketHeight: Reading = {
+  key: 'frontSprocketHeight',
+  formerly: 'countershaftHeight',
+  label: 'Countershaft height',
+  group: 'drive',
+  quantity: 'length',
+  construction: 'heights',
+  read: (stance) => withoutRun(stance) ?? stance.countershaftY,
+  more: 'higher countershaft',
+  less: 'lower countershaft',
+  help: {
+    what: 'Height of the countershaft sprocket above the ground.',
+    sign: 'Positive above the ground.',
+    measured: 'Tape from the floor to the centre of the countershaft.',
+    feels: 'Compared with pivot and axle it sets which way the chain pulls.',
+  },
+};

@@ -1,0 +1,28 @@
+/** Tests of the reading lowerRunAngle: the worked number, on a standing bike. */
+import { expect, it } from 'vitest';
+import { stanceWith, standing } from '../../../tests/support/standing.ts';
+import { withCountershaftAt } from '../../../tests/support/placed-bike.ts';
+import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
+import { degrees } from '../units/convert.ts';
+import { lowerRunAngle } from './lower-run-angle.ts';
+
+const free = withFrame(plainBike, { guideRadius: null });
+
+it('with sprockets of equal radius and centres 100 up over 600 along is 9.4623°', () => {
+  const setup = { ...plainSetup, frontTeeth: 40, rearTeeth: 40 };
+  const before = standing(free, setup);
+  const up = { x: 600, y: before.rearAxleY + 100 };
+  const placed = withCountershaftAt({ bike: free, setup }, before, up);
+  const on = standing(placed.bike, setup);
+  expect(degrees(lowerRunAngle.read(on) as number)).toBeCloseTo(9.4623, 4);
+});
+
+it('is steeper than the line of the centres with a bigger rear sprocket', () => {
+  const on = standing();
+  const centres = Math.atan2(on.countershaftY - on.rearAxleY, on.countershaftX - on.rearAxleX);
+  expect(lowerRunAngle.read(on)).toBeGreaterThan(centres);
+});
+
+it('of a standing bike is the reading itself, whatever the guide', () => {
+  expect(lowerRunAngle.read(stanceWith({ lowerRunAngle: 0.1234 }))).toBe(0.1234);
+});

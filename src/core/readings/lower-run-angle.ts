@@ -1,0 +1,26 @@
+/** Bottom-run angle: slope of the run that pulls off the gas. */
+import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
+
+/**
+ * Slope of the lower run, radians, positive when it rises toward the front; drawn straight, without sag.
+ * The common tangent under both pitch circles. No answer with a shaft or hub drive. Worked: sprockets of equal radius with
+ * centres 100 up over 600 along give 9.4623°.
+ */
+export const lowerRunAngle: Reading = {
+  key: 'lowerRunAngle',
+  formerly: 'bottomRunAngle',
+  label: 'Bottom-run angle',
+  group: 'drive',
+  quantity: 'angle',
+  construction: 'chainRuns',
+  read: (stance) => withoutRun(stance) ?? stance.lowerRunAngle,
+  more: 'steeper lower run',
+  less: 'flatter lower run',
+  help: {
+    what: 'Slope of the chain’s lower run, the one that is tight off the gas.',
+    sign: 'Positive when it rises toward the front sprocket.',
+    measured: 'Angle gauge laid on the lower run, pulled straight.',
+    feels: 'It sets what engine braking does to the rear.',
+  },
+};

@@ -1,0 +1,26 @@
+/** The deceleration at which the rear wheel leaves the ground. */
+import { withoutCentre } from './centre-of-gravity.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Deceleration at which the rear wheel carries nothing, in g: the centre's distance behind the front patch over its
+ * height, in this posture, without air drag. Positive is slowing down. From moments about the front patch. No answer
+ * without a centre of gravity above the ground. Worked: 350 behind the front and 950 high give 0.36842.
+ */
+export const rearLiftLimit: Reading = {
+  key: 'rearLiftLimit',
+  formerly: 'rearLiftDeceleration',
+  label: 'Rear lifts at',
+  group: 'balance',
+  quantity: 'acceleration',
+  construction: 'centreOfGravity',
+  read: (stance) => withoutCentre(stance) ?? (stance.pose.wheelbase - stance.centreX) / stance.centreY,
+  more: 'rear lifts later',
+  less: 'rear lifts sooner',
+  help: {
+    what: 'The braking at which the rear wheel comes off the ground, grip permitting, in this posture.',
+    sign: 'In g, slowing down.',
+    measured: 'Computed from the centre of gravity.',
+    feels: 'More allows harder braking; less lifts the tail sooner.',
+  },
+};

@@ -1,0 +1,26 @@
+/** Top-run angle: slope of the run that pulls under power. */
+import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
+
+/**
+ * Slope of the upper run, radians, positive when it rises toward the front; the free run, without a guide.
+ * The common tangent over both pitch circles. No answer with a shaft or hub drive. Worked: sprockets of equal radius with
+ * centres 100 up over 600 along give 9.4623°.
+ */
+export const upperRunAngle: Reading = {
+  key: 'upperRunAngle',
+  formerly: 'topRunAngle',
+  label: 'Top-run angle',
+  group: 'drive',
+  quantity: 'angle',
+  construction: 'chainRuns',
+  read: (stance) => withoutRun(stance) ?? stance.upperRunAngle,
+  more: 'steeper upper run',
+  less: 'flatter upper run',
+  help: {
+    what: 'Slope of the chain’s upper run, the one that is tight under power.',
+    sign: 'Positive when it rises toward the front sprocket.',
+    measured: 'Angle gauge laid on the upper run.',
+    feels: 'What counts is where it points against the swingarm: their crossing makes the squat line.',
+  },
+};

@@ -1,0 +1,26 @@
+/** The acceleration at which the front wheel leaves the ground. */
+import { withoutCentre } from './centre-of-gravity.ts';
+import type { Reading } from './reading.ts';
+
+/**
+ * Acceleration at which the front wheel carries nothing, in g: centre ahead of the rear patch over its height, in
+ * this posture, without air drag. Positive forward. From moments about the rear patch. No answer without a centre
+ * of gravity above the ground. Worked: 730 ahead and 785 high give 0.92994 (9.12 m/s² at 9.81).
+ */
+export const wheelieLimit: Reading = {
+  key: 'wheelieLimit',
+  formerly: 'frontLiftAcceleration',
+  label: 'Front lifts at',
+  group: 'balance',
+  quantity: 'acceleration',
+  construction: 'centreOfGravity',
+  read: (stance) => withoutCentre(stance) ?? stance.centreX / stance.centreY,
+  more: 'front lifts later',
+  less: 'front lifts sooner',
+  help: {
+    what: 'The acceleration at which the front wheel comes off the ground, grip permitting, in this posture.',
+    sign: 'In g, forward.',
+    measured: 'Computed from the centre of gravity.',
+    feels: 'More lets the gas open earlier; less wheelies sooner.',
+  },
+};

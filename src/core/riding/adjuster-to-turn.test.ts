@@ -1,0 +1,77 @@
+/** Tests of the way from a refusal to the adjuster behind it. */
+import { describe, expect, it } from 'vitest';
+import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import { adjusterToTurn } from './adjuster-to-turn.ts';
+import { loadCase, type RideState } from './ride-state.ts';
+import { machine } from '../standing/machine.ts';
+import { cornerSequenceCase } from './corner-sequence.ts';
+import { standBike, standRide } from './stand-bike.ts';
+
+const { bike, setup } = SPRUNG_ROAD;
+
+function refused(state: RideState, changes: Partial<Setup>, onBike = bike): [string, string | null] {
+  const asSet = { ...setup, ...changes };
+  const found = standBike(onBike, asSet, state);
+  if (found.ok) throw new Error('the bike comes to rest');
+  return [found.reason, adjusterToTurn(found, loadCase(state, asSet), asSet)];
+}
+
+describe('the adjuster behind a refusal', () => {
+  it('is the spring rate that is not known', () => {
+    expect(refused('riderUp', { forkSpringRate: 0 })).toEqual(['rateNotAboveZero', 'forkSpringRate']);
+    expect(refused('accelerating', { shockSpringRate: 0 })).toEqual(['rateNotAboveZero', 'shockSpringRate']);
+  });
+
+  it('is no adjuster when the rate that is zero is a bump stop’s', () => {
+    const ends = { ...bike.fork.ends, bumpStart: 100, bumpRate: 0 };
+    expect(refused('riderUp', {}, { ...bike, fork: { ...bike.fork, ends } })).toEqual([
+      'rateNotAboveZero',
+      null,
+    ]);
+  });
+
+  it('is the gas or the brake that lifts a wheel, and in the corner the corner’s own gas', () => {
+    expect(refused('accelerating', { gas: 1.5 })).toEqual(['frontLifts', 'gas']);
+    expect(refused('braking', { brake: 1.5 })).toEqual(['rearLifts', 'brake']);
+    expect(refused('midCorner', { cornerGas: 3 })).toEqual(['frontLifts', 'cornerGas']);
+    expect(refused('midCorner', { cornerGas: -3 })).toEqual(['rearLifts', 'cornerGas']);
+    const hard = { ...setup, gas: 1.5 };
+    const made = machine(bike, hard);
+    const ride = cornerSequenceCase(0.95, hard);
+    const found = made.ok ? standRide(made, ride) : made;
+    if (found.ok) throw new Error('the front wheel stays down');
+    expect(adjusterToTurn(found, ride, hard)).toBe('gas');
+  });
+
+  it('is the preload that closes the coils, the lean, the share, the drag and the travel', () => {
+    const ends = { ...bike.shock.ends, springTravel: 10 };
+    expect(refused('riderUp', {}, { ...bike, shock: { ...bike.shock, ends } })).toEqual([
+      'preloadBeyondSpring',
+      'shockPreload',
+    ]);
+    expect(refused('midCorner', { leanDeg: 85 })).toEqual(['leanImpossible', 'leanDeg']);
+    expect(refused('braking', { brakeFrontShare: 120 })).toEqual(['brakeShareImpossible', 'brakeFrontShare']);
+    expect(refused('accelerating', { dragForce: -3 })).toEqual(['dragImpossible', 'dragForce']);
+    expect(refused('travelByHand', { frontTravelUsed: 500 })).toEqual([
+      'forkTravelBeyond',
+      'frontTravelUsed',
+    ]);
+    expect(refused('travelByHand', { rearTravelUsed: 500 })).toEqual(['rearTravelBeyond', 'rearTravelUsed']);
+  });
+
+  it('is the chain that does not fit, its slack, and the axle out of its slot', () => {
+    expect(refused('toppedOut', { chainLinks: 60 })).toEqual(['chainTooShort', 'chainLinks']);
+    expect(refused('toppedOut', { chainLinks: 160 })).toEqual(['chainTooLong', 'chainLinks']);
+    expect(refused('toppedOut', { chainLinks: 111 })).toEqual(['linksImpossible', 'chainLinks']);
+    expect(refused('toppedOut', { chainLinks: 112, chainSlack: 5000 })).toEqual([
+      'slackImpossible',
+      'chainSlack',
+    ]);
+    expect(refused('toppedOut', { axlePosition: 900 })).toEqual(['axleOutOfSlot', 'axlePosition']);
+  });
+
+  it('is none when the parts themselves do not meet', () => {
+    expect(refused('accelerating', { forkTubes: 700 })[1]).toBeNull();
+  });
+});

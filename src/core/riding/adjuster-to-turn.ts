@@ -1,0 +1,49 @@
+/** Which adjuster stands in the way when a bike does not come to rest in a ride state. */
+import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
+import type { NoStand } from './no-stand.ts';
+import type { LoadCase } from './load-case.ts';
+
+/**
+ * The adjuster whose value is refused, for a way straight to it; null when the cause is no adjuster's value, such as a bump
+ * stop of the bike. In a corner and in the corner sequence through it, gas and brake are those that act there.
+ */
+export function adjusterToTurn(no: NoStand, ride: LoadCase, setup: Setup): AdjusterKey | null {
+  const end = 'end' in no ? no.end : undefined;
+  switch (no.reason) {
+    case 'rateNotAboveZero': {
+      if (end === 'front') return setup.forkSpringRate > 0 ? null : 'forkSpringRate';
+      return setup.shockSpringRate > 0 ? null : 'shockSpringRate';
+    }
+    case 'preloadBeyondSpring':
+      return end === 'front' ? 'forkPreload' : 'shockPreload';
+    case 'frontLifts':
+      return fromCorner(ride, setup) ? 'cornerGas' : 'gas';
+    case 'rearLifts':
+      return fromCorner(ride, setup) ? 'cornerGas' : 'brake';
+    case 'leanImpossible':
+      return 'leanDeg';
+    case 'brakeShareImpossible':
+      return 'brakeFrontShare';
+    case 'dragImpossible':
+      return 'dragForce';
+    case 'forkTravelBeyond':
+      return ride.kind === 'travelByHand' ? 'frontTravelUsed' : null;
+    case 'rearTravelBeyond':
+      return ride.kind === 'travelByHand' ? 'rearTravelUsed' : null;
+    case 'chainTooShort':
+    case 'chainTooLong':
+    case 'linksImpossible':
+      return 'chainLinks';
+    case 'slackImpossible':
+      return 'chainSlack';
+    case 'axleOutOfSlot':
+      return 'axlePosition';
+    default:
+      return null;
+  }
+}
+
+/** Whether the acceleration is the corner's own rather than one on the way to gas or brake. */
+function fromCorner(ride: LoadCase, setup: Setup): boolean {
+  return ride.kind === 'midCorner' && ride.acceleration === setup.cornerGas;
+}

@@ -1,0 +1,59 @@
+/** Tests of the corner sequence from braking to the exit. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import '../../../tests/support/cases.ts';
+import { reached } from '../../../tests/support/plain-springs.ts';
+import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
+import { radians } from '../units/convert.ts';
+import { machine } from '../standing/machine.ts';
+import { forcesIn } from './load-case.ts';
+import { loadCase } from './ride-state.ts';
+import { CORNER_PLACES, cornerSequenceCase } from './corner-sequence.ts';
+import { standBike, standRide } from './stand-bike.ts';
+
+const road = SPRUNG_ROAD;
+const setup = { ...road.setup, leanDeg: 42, cornerGas: 0.1, dragForce: 120 };
+
+describe('the corner sequence', () => {
+  it.each(CORNER_PLACES)(
+    'at $part is the ride state $state itself, with the same rest',
+    ({ part, state }) => {
+      expect(cornerSequenceCase(part, setup)).toEqual(loadCase(state, setup));
+      for (const { bike, setup: asSet } of SPRUNG_BIKES) {
+        const made = reached(machine(bike, asSet));
+        expect(reached(standRide(made, cornerSequenceCase(part, asSet))).travel).toEqual(
+          reached(standBike(bike, asSet, state)).travel,
+        );
+      }
+    },
+  );
+
+  it('goes evenly from the brake to the corner, and from the corner to the gas', () => {
+    const in4 = forcesIn(cornerSequenceCase(0.25, setup));
+    expect(in4?.lean).toBeCloseTo(radians(21), 12);
+    expect(in4?.acceleration).toBeCloseTo((-setup.brake + 0.1) / 2, 12);
+    expect(in4?.frontBrakeShare).toBe(setup.brakeFrontShare / 100);
+    expect(in4?.drag).toEqual({ force: 120, height: setup.dragHeight });
+    const out = forcesIn(cornerSequenceCase(0.9, setup));
+    expect(out?.lean).toBeCloseTo(radians(42 * 0.2), 12);
+    expect(out?.acceleration).toBeCloseTo(0.1 + (setup.gas - 0.1) * 0.8, 12);
+  });
+
+  it('does not jump anywhere: neighbouring places have neighbouring forces', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 0.999, noNaN: true }), (part) => {
+        const here = forcesIn(cornerSequenceCase(part, setup));
+        const next = forcesIn(cornerSequenceCase(part + 0.001, setup));
+        if (here === null || next === null)
+          throw new Error('every place of the corner sequence is a balance');
+        expect(Math.abs(next.acceleration - here.acceleration)).toBeLessThan(0.003);
+        expect(Math.abs(next.lean - here.lean)).toBeLessThan(0.003);
+      }),
+    );
+  });
+
+  it('ends at its ends, whatever is asked beyond them', () => {
+    expect(cornerSequenceCase(-1, setup)).toEqual(loadCase('braking', setup));
+    expect(cornerSequenceCase(7, setup)).toEqual(loadCase('accelerating', setup));
+  });
+});

@@ -1,0 +1,78 @@
+/** Where a bike comes to rest on its springs under steady forces: the quasi-static balance of fork and rear wheel. */
+import { STANDARD_GRAVITY } from '../units/convert.ts';
+import { endReports, type FrontReport, type RearReport } from './end-at-rest.ts';
+import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { RideForces } from './ride-forces.ts';
+import { settle } from './find-equilibrium.ts';
+import type { SprungMachine } from '../springs/sprung-machine.ts';
+import type { SteadyLoads } from './steady-loads.ts';
+import type { Stance, Travel } from '../standing/stance.ts';
+
+/** A bike at rest on its springs. N along the bike's own plane unless told otherwise; a push at a stop counts as held. */
+export interface Equilibrium {
+  readonly ok: true;
+  readonly stance: Stance;
+  readonly forces: RideForces;
+  readonly loads: SteadyLoads;
+  readonly front: FrontReport;
+  readonly rear: RearReport;
+  /** False when the least nudge would make the bike leave this rest, as falling rates can. */
+  readonly stable: boolean;
+  /** How far, in mm of travel, the answer may be from balance, and the rounds it took. */
+  readonly miss: number;
+  readonly rounds: number;
+}
+
+/**
+ * Where the bike sits while steady forces act: standing, on the gas, on the brakes, leaned over. Each end is in
+ * balance with its springs or rests on a stop, which is a normal outcome and told. `near` is where to look first,
+ * such as a neighbouring answer: quicker, and where a falling rate leaves the bike several rests, the one reached from there.
+ * Equilibrium used: the whole bike about its contact patches; the front wheel along the legs; arm and rear wheel about
+ * the pivot, with the drive's and the brake's slopes (squat-slope.ts, rear-brake.ts) and the unsprung masses'
+ * own weight and inertia. From rigid-body statics with inertia forces (d'Alembert).
+ * No answer, with the reason, when nothing has mass, a wheel would have to be pulled down, or the parts cannot meet.
+ */
+export function balance(
+  sprung: SprungMachine,
+  forces: RideForces,
+  near?: Travel,
+): Equilibrium | NoEquilibrium {
+  const settled = settle(sprung, forces, near);
+  if (!settled.ok) return settled;
+  const { found, stance: on, loads } = settled;
+  const lifted = lifts(on, loads, forces);
+  if (lifted !== null) return lifted;
+  const ends = endReports(sprung, settled, forces);
+  if (!ends.ok) return ends;
+  const { front, rear } = ends;
+  return {
+    ok: true,
+    stance: on,
+    forces,
+    loads,
+    front,
+    rear,
+    stable: found.stable,
+    miss: found.miss,
+    rounds: found.rounds,
+  };
+}
+
+/** Which wheel the balance would have to pull down, and the most that it stays down at in this posture; else null. */
+function lifts(on: Stance, loads: SteadyLoads, forces: RideForces): NoEquilibrium | null {
+  const { centreX, centreY, mass, pose } = on;
+  if (!(centreX > 0)) return noBalance('massBehindRearAxle', { found: centreX, limit: 0 });
+  if (!(centreX < pose.wheelbase))
+    return noBalance('massAheadOfFrontAxle', { found: centreX, limit: pose.wheelbase });
+  const weight = mass * STANDARD_GRAVITY;
+  const acceleration = forces.acceleration;
+  if (loads.frontLoad < 0) {
+    const limit = acceleration + (loads.frontLoad * pose.wheelbase) / (weight * centreY);
+    return noBalance('frontLifts', { end: 'front', found: acceleration, limit });
+  }
+  if (loads.rearLoad < 0) {
+    const limit = -acceleration + (loads.rearLoad * pose.wheelbase) / (weight * centreY);
+    return noBalance('rearLifts', { end: 'rear', found: -acceleration, limit });
+  }
+  return null;
+}

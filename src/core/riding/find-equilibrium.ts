@@ -1,0 +1,98 @@
+/** The search for the travel at which every push of a bike under steady forces is held. */
+import { solveInBox, type BoxSolution, type BoxSolved, type PushesAt } from '../numeric/solve-in-box.ts';
+import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
+import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import { changeOfPushes } from '../springs/push-change.ts';
+import { forcesWrong, type RideForces } from './ride-forces.ts';
+import type { SprungMachine } from '../springs/sprung-machine.ts';
+import { springForce } from '../springs/spring-law.ts';
+import { steadyLoads, type SteadyLoads } from './steady-loads.ts';
+import { stance, type Stance, type Travel } from '../standing/stance.ts';
+
+/** How far from balance an answer may be, mm of travel: ten thousand times the rounding of the pushes over the rates. */
+const TOLERANCE = 1e-9;
+
+/** Where the search begins, as parts of the travel at both ends; the later ones only when the first fails. */
+const STARTS: readonly (readonly [number, number])[] = [
+  [0.35, 0.35],
+  [0.05, 0.1],
+  [0.8, 0.8],
+  [0.05, 0.8],
+  [0.8, 0.1],
+];
+
+/** A posture with what presses its ends together less what their springs hold: N, and N per mm of travel. */
+interface Pushed extends PushesAt {
+  readonly stance: Stance;
+  readonly loads: SteadyLoads;
+}
+
+/** Where the solver ended, with the loads there; wheel loads may be negative, as if the ground could pull. */
+export interface Settled {
+  readonly ok: true;
+  readonly found: BoxSolved<Pushed>;
+  readonly stance: Stance;
+  readonly loads: SteadyLoads;
+}
+
+/**
+ * Travel at both ends at which every push is held, without asking whether the wheels stay on the ground.
+ * For the limits at which they lift; everyone else wants `balance`.
+ */
+export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel): Settled | NoEquilibrium {
+  const wrong = forcesWrong(forces);
+  if (wrong !== null) return wrong;
+  const { most } = sprung;
+  let refusal: NoEquilibrium | null = null;
+  const pushesAt = (front: number, rear: number): Pushed | null => {
+    const pushed = pushedAt(sprung, forces, { front, rear });
+    if (!('ok' in pushed)) return pushed;
+    refusal = pushed;
+    return null;
+  };
+  let best: BoxSolution<Pushed> | null = null;
+  const begin = (startX: number, startY: number): boolean => {
+    const found = solveInBox({
+      pushesAt,
+      lowX: 0,
+      highX: most.front,
+      lowY: 0,
+      highY: most.rear,
+      startX,
+      startY,
+      tolerance: TOLERANCE,
+    });
+    if (best === null || (found.status === 'solved' && (best.status !== 'solved' || found.stable)))
+      best = found;
+    return found.status === 'solved' && found.stable;
+  };
+  if (!(near !== undefined && begin(near.front, near.rear)))
+    for (const [front, rear] of STARTS) if (begin(front * most.front, rear * most.rear)) break;
+
+  const found = best as BoxSolution<Pushed> | null;
+  if (found?.status === 'solved') return { ok: true, found, stance: found.at.stance, loads: found.at.loads };
+  return found?.status === 'notConverged'
+    ? noBalance('notConverged', { found: found.miss, limit: TOLERANCE })
+    : (refusal ?? noBalance('inputNotANumber'));
+}
+
+function pushedAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushed | NoEquilibrium {
+  const on = stance(sprung.machine, travel);
+  if (!on.ok) return on;
+  const loads = steadyLoads(on, forces, sprung.brake);
+  if (!loads.ok) return loads;
+  const perFront = changeOfPushes(sprung, on, loads, forces, 'front');
+  if (!perFront.ok) return perFront;
+  const perRear = changeOfPushes(sprung, on, loads, forces, 'rear');
+  if (!perRear.ok) return perRear;
+  return {
+    pushX: loads.frontPush - springForce(sprung.fork, travel.front),
+    pushY: loads.rearPush - rearForceAtWheel(sprung, on),
+    xPerX: perFront.front,
+    xPerY: perRear.front,
+    yPerX: perFront.rear,
+    yPerY: perRear.rear,
+    stance: on,
+    loads,
+  };
+}

@@ -1,0 +1,50 @@
+/** The steady forces a bike is ridden with: acceleration, lean, braking share and drag. */
+import { radians } from '../units/convert.ts';
+import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+
+export interface Drag {
+  /** N, against the direction of travel. */
+  readonly force: number;
+  /** Above the ground, in the bike's own plane, mm. */
+  readonly height: number;
+}
+
+export interface RideForces {
+  /** Along the direction of travel, g: positive on the gas, negative on the brakes. */
+  readonly acceleration: number;
+  /** From upright, radians. */
+  readonly lean: number;
+  /** Part of the braking force at the front wheel, 0 to 1; the rest is at the rear. Without braking it changes nothing. */
+  readonly frontBrakeShare: number;
+  /** Air's drag; null for none. It acts on what the springs carry. */
+  readonly drag: Drag | null;
+}
+
+/** Standing or rolling evenly, upright. */
+export const AT_REST: RideForces = { acceleration: 0, lean: 0, frontBrakeShare: 1, drag: null };
+
+/** Further than this no tyre holds, and 1/cos grows without bound, radians. */
+const MOST_LEAN = radians(80);
+
+/** Beyond these no motorcycle is ridden: g, N and mm; far beyond them forces overflow. */
+const MOST_ACCELERATION = 100;
+const MOST_DRAG = 1e6;
+
+/** What is wrong with the forces as numbers; null when nothing is. */
+export function forcesWrong(forces: RideForces): NoEquilibrium | null {
+  const { acceleration, lean, frontBrakeShare, drag } = forces;
+  if (!Number.isFinite(acceleration)) return noBalance('inputNotANumber');
+  if (Math.abs(acceleration) > MOST_ACCELERATION)
+    return noBalance('inputTooLarge', { found: acceleration, limit: MOST_ACCELERATION });
+  if (!(Math.abs(lean) <= MOST_LEAN)) return noBalance('leanImpossible', { found: lean, limit: MOST_LEAN });
+  if (!(frontBrakeShare >= 0 && frontBrakeShare <= 1))
+    return noBalance('brakeShareImpossible', { found: frontBrakeShare, limit: 1 });
+  if (drag !== null && !(drag.force >= 0 && Number.isFinite(drag.force + drag.height)))
+    return noBalance('dragImpossible', { found: drag.force, limit: 0 });
+  if (drag !== null && Math.max(drag.force, Math.abs(drag.height)) > MOST_DRAG)
+    return noBalance('inputTooLarge', {
+      found: Math.max(drag.force, Math.abs(drag.height)),
+      limit: MOST_DRAG,
+    });
+  return null;
+}

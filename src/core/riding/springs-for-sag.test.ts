@@ -1,0 +1,95 @@
+/** Tests of finding springs for a wanted sag. */
+import { describe, expect, it } from 'vitest';
+import { reached, sprung, withForkSprings, withShock } from '../../../tests/support/plain-springs.ts';
+import { sag } from './ride-changes.ts';
+import { pickRate, preloadTurns, springsForSag, type SagWish } from './springs-for-sag.ts';
+
+const wish: SagWish = { free: { front: 25, rear: 12 }, rider: { front: 38, rear: 33 } };
+const atHand = { rates: [8, 8.5, 9, 9.5, 10, 10.5, 11], leastPreload: 0, mostPreload: 30, thread: 1 };
+
+function expectWish(found: ReturnType<typeof sag>, wanted: SagWish): void {
+  const got = reached(found);
+  for (const end of ['front', 'rear'] as const) {
+    expect(got.free[end]).toBeCloseTo(wanted.free[end], 6);
+    expect(got.rider[end]).toBeCloseTo(wanted.rider[end], 6);
+  }
+}
+
+describe('springs for a wanted sag', () => {
+  it('give exactly that sag, free and with the rider, at both ends', () => {
+    expectWish(sag(reached(springsForSag(sprung(), wish)).sprung), wish);
+  });
+
+  it('do so whatever springs are in the bike now', () => {
+    const other = sprung(withForkSprings({ rate: 20, preload: 0 }, withShock({ rate: 40, preload: 30 })));
+    const [a, b] = [sprung(), other].map((bike) => reached(springsForSag(bike, wish)));
+    expect(a.front.rate).toBeCloseTo(b.front.rate, 9);
+    expect(a.rear.preload).toBeCloseTo(b.rear.preload, 9);
+  });
+
+  it('count bump stops and top-out springs in, from where the wheels hang', () => {
+    const bump = { startsAt: 30, rate: 5, exponent: 2 };
+    const topOut = { length: 25, rate: 14 };
+    const bike = sprung(withForkSprings({ bump, topOut }, withShock({ topOut: { length: 6, rate: 150 } })));
+    const found = reached(springsForSag(bike, wish));
+    expect(found.sprung.hanging.front).toBeGreaterThan(1);
+    expectWish(sag(found.sprung), wish);
+  });
+
+  it('are refused when the rider is to sink no further than the bike does alone, or beyond the travel', () => {
+    expect(springsForSag(sprung(), { ...wish, rider: { front: 20, rear: 33 } })).toMatchObject({
+      reason: 'sagImpossible',
+      end: 'front',
+    });
+    expect(springsForSag(sprung(), { ...wish, rider: { front: 38, rear: 12 } })).toMatchObject({
+      ok: false,
+      end: 'rear',
+    });
+    expect(springsForSag(sprung(), { ...wish, rider: { front: 380, rear: 33 } })).toMatchObject({
+      reason: 'forkTravelBeyond',
+    });
+  });
+});
+
+describe('the pick from rates at hand', () => {
+  const advice = reached(springsForSag(sprung(), wish));
+
+  it('keeps the rider sag exactly and comes nearest to the free sag', () => {
+    const { best, choices } = reached(pickRate(advice, wish, 'front', atHand));
+    expect(choices).toHaveLength(7);
+    for (const choice of choices) expect(choice.riderSag).toBeCloseTo(38, 6);
+    const miss = choices.map((choice) => Math.abs(choice.freeSag - 25));
+    expect([...miss].sort((a, b) => a - b)).toEqual(miss);
+    const nearest = atHand.rates.reduce((a, b) =>
+      Math.abs(a - advice.front.rate) < Math.abs(b - advice.front.rate) ? a : b,
+    );
+    expect(Math.abs(best.rate - nearest)).toBeLessThanOrEqual(0.5);
+    expect(best.turns).toBe(best.preload);
+  });
+
+  it('softer springs need more preload and leave less free sag', () => {
+    const { choices } = reached(
+      pickRate(advice, wish, 'rear', { ...atHand, rates: [80, 90, 100], thread: 1.5 }),
+    );
+    const [soft, middle, hard] = [80, 90, 100].map((rate) => choices.find((choice) => choice.rate === rate));
+    if (!soft || !middle || !hard) throw new Error('A rate is missing');
+    expect(soft.preload).toBeGreaterThan(middle.preload);
+    expect(middle.preload).toBeGreaterThan(hard.preload);
+    expect(soft.freeSag).toBeLessThan(hard.freeSag);
+    expect(hard.turns).toBeCloseTo(hard.preload / 1.5, 12);
+  });
+
+  it('passes over what the adjuster does not reach, and tells what cannot be used and why', () => {
+    const narrow = { ...atHand, rates: [0, 9.5], mostPreload: 1 };
+    expect(pickRate(advice, wish, 'front', narrow)).toMatchObject({ reason: 'noRateFits', end: 'front' });
+    const { refused, best } = reached(pickRate(advice, wish, 'front', { ...atHand, rates: [0, NaN, 9.5] }));
+    expect(best.rate).toBe(9.5);
+    expect(refused.map(({ why }) => why.reason)).toEqual(['rateNotAboveZero', 'inputNotANumber']);
+  });
+});
+
+it('preload in turns is preload over the thread, and nothing without one', () => {
+  expect(preloadTurns(6, 1.5)).toBe(4);
+  expect(preloadTurns(6, 0)).toBeNull();
+  expect(preloadTurns(6, NaN)).toBeNull();
+});

@@ -1,0 +1,111 @@
+/** The taut chain of a machine at any travel and axle position, in frame coordinates: no ground is needed for its length. */
+import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import type { Point } from '../plane/point.ts';
+import type { ChainLoop } from '../drive/chain-loop.ts';
+import { chainPath, type ChainPath } from '../drive/chain-path.ts';
+import { lowerRun, type LowerRun } from '../drive/lower-run.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import { suspensionAt, withAxleAt, type Suspension } from '../linkage/suspension.ts';
+
+/**
+ * What the chain's length depends on: pivot at the origin, frame coordinates, mm. Every Machine is one; told apart from
+ * it, because a machine with a chain of so many links asks here where its axle stands.
+ */
+export interface ChainMachine {
+  readonly rear: Suspension;
+  readonly countershaftX: number;
+  readonly countershaftY: number;
+  /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
+  readonly guideRadius: number | null;
+}
+
+/** Axle with the wheel risen by `rearTravel` mm and the axle `axlePosition` mm back in its slot, frame coordinates. */
+export function axleInFrame(
+  machine: ChainMachine,
+  rearTravel: number,
+  axlePosition: number,
+): Point | NoLinkage {
+  const moved = withAxleAt(machine.rear, axlePosition);
+  const { arm } = moved;
+  const at = suspensionAt(moved, rearTravel);
+  if (!at.ok) return at;
+  return { x: -arm * Math.cos(at.angle), y: -arm * Math.sin(at.angle) };
+}
+
+/**
+ * The same for many places in one slot: hanging, the arm has one angle wherever the axle stands in it, and finding that
+ * angle, with links above all, is most of the work.
+ */
+export function axlesInSlot(
+  machine: ChainMachine,
+  rearTravel: number,
+): (axlePosition: number) => Point | NoLinkage {
+  const at = rearTravel === 0 ? suspensionAt(machine.rear, 0) : null;
+  if (at === null || !at.ok) return (axlePosition) => axleInFrame(machine, rearTravel, axlePosition);
+  const cos = Math.cos(at.angle);
+  const sin = Math.sin(at.angle);
+  return (axlePosition) => {
+    const arm = machine.rear.slotFrontArm + axlePosition;
+    return arm > 0 ? { x: -arm * cos, y: -arm * sin } : axleInFrame(machine, rearTravel, axlePosition);
+  };
+}
+
+/** Where the axle stands in its slot as the machine is set, mm back from the slot's front. */
+export function setAxlePosition(machine: ChainMachine): number {
+  return machine.rear.arm - machine.rear.slotFrontArm;
+}
+
+function countershaftInFrame(machine: ChainMachine): Point {
+  return { x: machine.countershaftX, y: machine.countershaftY };
+}
+
+/**
+ * The taut chain's path at a rear travel and axle position, mm. With the guide's rule of the standing bike. No path
+ * where the arm cannot reach, the sprockets overlap, or a sprocket covers the guide.
+ */
+export function chainAt(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  rearTravel: number,
+  axlePosition: number,
+): ChainPath | NoLinkage {
+  const axle = axleInFrame(machine, rearTravel, axlePosition);
+  return 'ok' in axle ? axle : chainToAxle(machine, loop, axle);
+}
+
+/** The taut chain's path with the axle at a place in the frame; see chainAt. */
+export function chainToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point): ChainPath | NoPose {
+  const front = countershaftInFrame(machine);
+  const { guideRadius } = machine;
+  const guide = guideRadius === null ? null : { centre: { x: 0, y: 0 }, radius: guideRadius };
+  const path = chainPath(loop, axle, front, guide);
+  if (path !== null) return path;
+  return noPose('sprocketsOverlap', {
+    found: Math.hypot(front.x - axle.x, front.y - axle.y),
+    limit: loop.rearRadius + loop.frontRadius,
+  });
+}
+
+/** The taut lower run in frame coordinates: for lengths and play, which do not ask which way is down. */
+export function lowerRunInFrame(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  rearTravel: number,
+  axlePosition: number,
+): LowerRun | NoLinkage {
+  const axle = axleInFrame(machine, rearTravel, axlePosition);
+  return 'ok' in axle ? axle : lowerRunToAxle(machine, loop, axle);
+}
+
+/** The taut lower run with the axle at a place in the frame. */
+export function lowerRunToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point): LowerRun | NoPose {
+  const front = countershaftInFrame(machine);
+  return (
+    lowerRun(loop, axle, front) ?? {
+      ok: false,
+      reason: 'sprocketsOverlap',
+      found: Math.hypot(front.x - axle.x, front.y - axle.y),
+      limit: loop.rearRadius + loop.frontRadius,
+    }
+  );
+}

@@ -1,0 +1,174 @@
+/** A bike travel set by hand, in plain numbers ready to be stood on the ground at any travel. */
+import type { Bike } from '../parts/bike.ts';
+import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
+import { noPose } from '../chassis/no-pose.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import { tyreDiameter } from '../parts/tyre.ts';
+import { withoutLoop } from '../drive/chain-loop.ts';
+import { suspensionAsSet } from '../linkage/suspension-as-set.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
+import { wrongNumber } from '../numeric/wrong-number.ts';
+import { hasRuns, type DriveKind } from '../parts/drive-kind.ts';
+import { axleSlot, loopOf, wornLoopOf } from './chain-of.ts';
+import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
+import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
+import { springSetOf, type SpringSet } from './spring-set.ts';
+import { fromPivot } from '../chassis/pivot-move.ts';
+
+/** Everything that does not depend on the travel used. mm, radians, kg; points in frame coordinates. */
+export interface Machine {
+  readonly ok: true;
+  readonly front: FrontEnd;
+  readonly rear: Suspension;
+  readonly frontRadius: number;
+  readonly rearRadius: number;
+  readonly driveKind: DriveKind;
+  /** How far an eccentric holds the pivot from where it is drawn, frame coordinates. */
+  readonly pivotForward: number;
+  readonly pivotUp: number;
+  readonly countershaftX: number;
+  readonly countershaftY: number;
+  readonly frontTeeth: number;
+  readonly rearTeeth: number;
+  readonly frontSprocketRadius: number;
+  readonly rearSprocketRadius: number;
+  /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
+  readonly guideRadius: number | null;
+  readonly sprungMass: number;
+  readonly sprungX: number;
+  readonly sprungY: number;
+  readonly frontUnsprung: number;
+  readonly rearUnsprung: number;
+  readonly seatX: number;
+  readonly seatY: number;
+  /** Where the rider's weight rests: the seat mark, moved as far as the rider sits forward of it. */
+  readonly riderX: number;
+  readonly riderMass: number;
+  readonly riderHeight: number;
+  readonly passengerX: number;
+  readonly passengerY: number;
+  readonly passengerMass: number;
+  readonly passengerHeight: number;
+  readonly tankX: number;
+  readonly tankY: number;
+  readonly fuelMass: number;
+  readonly loadX: number;
+  readonly loadY: number;
+  readonly loadMass: number;
+  readonly loadHeight: number;
+  readonly springs: SpringSet;
+  readonly brake: RearBrake;
+}
+
+/** Why these parts make no machine. */
+export type NoMachine = NoLinkage | AxleMisfit;
+
+/** An axle this far outside its slot is in it, mm. */
+const SLOT_ROUNDING = 1e-6;
+
+/** A bike with its adjusters set, or the reason why these parts cannot make one. */
+export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
+  const front = tyreDiameter(setup.frontTyre);
+  if (!front.ok) return noPose(front.reason, { end: 'front' });
+  const rear = tyreDiameter(setup.rearTyre);
+  if (!rear.ok) return noPose(rear.reason, { end: 'rear' });
+  const { kind } = bike.drive;
+  const runs = hasRuns(kind);
+  const wrongLoop = runs ? withoutLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
+  const wrongTeeth = wrongLoop?.reason === 'teethImpossible' ? wrongLoop : null;
+  if (wrongTeeth !== null) return noPose('teethImpossible', wrongTeeth);
+  const { slot } = bike.swingarm;
+  // With a chain given its place is the chain's to find.
+  const asSet = setup.chainLinks === null || !runs ? setup.axlePosition : 0;
+  if (asSet < -SLOT_ROUNDING || asSet > slot + SLOT_ROUNDING)
+    return noPose('axleOutOfSlot', { end: 'rear', found: asSet, limit: slot });
+  const hung = suspensionAsSet(bike.swingarm, setup);
+  if (!hung.ok) return hung;
+  const { frame } = bike;
+  const masses = [
+    frame.sprungMass,
+    bike.frontWheel.unsprungMass,
+    bike.rearWheel.unsprungMass,
+    setup.riderMass,
+    setup.passengerMass,
+    setup.fuelMass,
+    setup.loadMass,
+  ];
+  const least = Math.min(...masses);
+  if (least < 0) return noPose('massNegative', { found: least, limit: 0 });
+  if (wrongLoop !== null) return noPose('chainPitchImpossible', wrongLoop);
+  const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
+  const countershaft = fromPivot(frame.countershaft, setup);
+  const sprungCentre = fromPivot(frame.sprungCentre, setup);
+  const seat = fromPivot(frame.seat, setup);
+  const passengerSeat = fromPivot(frame.passengerSeat, setup);
+  const tank = fromPivot(frame.tank, setup);
+  const loadMark = fromPivot(frame.loadMark, setup);
+  const made: Machine = {
+    ok: true,
+    front: frontEnd(bike, setup),
+    rear: hung,
+    frontRadius: front.value / 2,
+    rearRadius: rear.value / 2,
+    driveKind: kind,
+    pivotForward: setup.pivotForward,
+    pivotUp: setup.pivotUp,
+    countershaftX: countershaft.x,
+    countershaftY: countershaft.y,
+    frontTeeth: setup.frontTeeth,
+    rearTeeth: setup.rearTeeth,
+    frontSprocketRadius: loop.frontRadius,
+    rearSprocketRadius: loop.rearRadius,
+    guideRadius: runs ? frame.guideRadius : null,
+    sprungMass: frame.sprungMass,
+    sprungX: sprungCentre.x,
+    sprungY: sprungCentre.y,
+    frontUnsprung: bike.frontWheel.unsprungMass,
+    rearUnsprung: bike.rearWheel.unsprungMass,
+    seatX: seat.x,
+    seatY: seat.y,
+    riderX: seat.x + setup.riderForward,
+    riderMass: setup.riderMass,
+    riderHeight: setup.riderHeight,
+    passengerX: passengerSeat.x,
+    passengerY: passengerSeat.y,
+    passengerMass: setup.passengerMass,
+    passengerHeight: setup.passengerHeight,
+    tankX: tank.x,
+    tankY: tank.y,
+    fuelMass: setup.fuelMass,
+    loadX: loadMark.x,
+    loadY: loadMark.y,
+    loadMass: setup.loadMass,
+    loadHeight: setup.loadHeight,
+    springs: springSetOf(bike, setup),
+    brake: rearBrakeOf(bike.rearBrake, setup),
+  };
+  const wrong = wrongNumber(made);
+  if (wrong !== null) return noPose(wrong);
+  const { guideRadius } = made;
+  const limit = largestGuide(made);
+  if (guideRadius !== null && !(guideRadius >= 0 && guideRadius < limit))
+    return noPose('guideImpossible', { found: guideRadius, limit });
+  return runs && setup.chainLinks !== null ? onChain(made, bike, setup, setup.chainLinks) : made;
+}
+
+/** The machine with its axle where the chain puts it, worn as it is: longer links let it stand further back. */
+function onChain(made: Machine, bike: Bike, setup: Setup, links: number): Machine | NoMachine {
+  const loop = wornLoopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
+  const place = axleForChain(made, loop, axleSlot(bike, setup), links);
+  return place.ok ? { ...made, rear: withAxleAt(made.rear, place.axlePosition) } : place;
+}
+
+/** The guide radius from which one sprocket would lie within the guide, so that no run could leave it, mm. */
+function largestGuide({
+  rear,
+  countershaftX,
+  countershaftY,
+  frontSprocketRadius,
+  rearSprocketRadius,
+}: Machine): number {
+  const front = Math.hypot(countershaftX, countershaftY) + frontSprocketRadius;
+  return Math.min(front, rear.arm + rearSprocketRadius);
+}

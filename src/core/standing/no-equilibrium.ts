@@ -1,0 +1,64 @@
+/** The reasons for which a bike does not come to rest on its springs. */
+import type { NoLinkageReason, WayEnd } from '../linkage/no-linkage.ts';
+
+export type SpringReason =
+  | 'rateNotAboveZero'
+  | 'springCountImpossible'
+  | 'preloadBeyondSpring'
+  | 'noStroke'
+  | 'bumpStopImpossible'
+  | 'topOutImpossible';
+
+export type NoBalanceReason =
+  | NoLinkageReason
+  | SpringReason
+  /** Nothing has mass, so nothing is balanced. */
+  | 'noMass'
+  /** The unsprung parts weigh as much as the whole bike, kg. */
+  | 'unsprungTooHeavy'
+  /** Centre of gravity at or behind the rear axle, or at or ahead of the front one: one wheel carries nothing. */
+  | 'massBehindRearAxle'
+  | 'massAheadOfFrontAxle'
+  /** More acceleration (or deceleration) than the front (or the rear) wheel stays down at; both in g. */
+  | 'frontLifts'
+  | 'rearLifts'
+  /** The front (or rear) never lifts within what is looked through. */
+  | 'neverLifts'
+  | 'leanImpossible'
+  | 'brakeShareImpossible'
+  | 'dragImpossible'
+  /** Of a weigh-in: a scale that shows more than the whole bike, a lift no axle can have or that tells nothing. */
+  | 'readingBeyondMass'
+  | 'liftImpossible'
+  | 'uncertaintyNegative'
+  /** The centre comes out below the ground, or higher than the wheelbase is long; mm. */
+  | 'centreHeightImpossible'
+  /** The fuel said to be in the tank weighs as much as the whole bike, kg. */
+  | 'fuelTooHeavy'
+  /** Of spring help: sags no spring can give together, or a list without a usable rate. */
+  | 'sagImpossible'
+  | 'noRateFits'
+  | 'stayCannotClose'
+  | 'stayThroughAxle'
+  | 'notConverged';
+
+/** Why there is no balance, with the numbers a person needs to see in the advice (mm, N/mm, g, kg, radians). */
+export interface NoEquilibrium {
+  readonly ok: false;
+  readonly reason: NoBalanceReason;
+  readonly found?: number;
+  readonly limit?: number;
+  readonly because?: WayEnd;
+  readonly end?: 'front' | 'rear';
+}
+
+/** A refusal; a number in the way that is none at all is the reason itself, so that no NaN reaches the advice. */
+export function noBalance(
+  reason: NoBalanceReason,
+  details: Omit<NoEquilibrium, 'ok' | 'reason'> = {},
+): NoEquilibrium {
+  if (details.found !== undefined && !Number.isFinite(details.found))
+    return { ok: false, reason: 'inputNotANumber', ...(details.end && { end: details.end }) };
+  const { limit, ...rest } = details;
+  return { ok: false, reason, ...rest, ...(limit !== undefined && Number.isFinite(limit) && { limit }) };
+}

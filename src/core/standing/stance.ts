@@ -1,0 +1,161 @@
+/** The whole bike standing on the ground at given travel: every point and force line that readings are made of. */
+import { effectiveOffset, frontAxle } from '../chassis/front-end.ts';
+import { noPose } from '../chassis/no-pose.ts';
+import { poseOnGround, type Pose } from '../chassis/pose.ts';
+import { chainSlope, swingarmSlope } from '../drive/squat-slope.ts';
+import { hasRuns } from '../parts/drive-kind.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
+import { suspensionAt, type SuspensionAt } from '../linkage/suspension.ts';
+import type { Machine } from './machine.ts';
+
+/** Travel used from topped out, mm: fork along the legs, rear axle square to the ground with the frame held. */
+export interface Travel {
+  readonly front: number;
+  readonly rear: number;
+}
+
+/**
+ * A bike on its wheels. Ground frame: seen from its right side, mm, x forward, y up, from the rear contact
+ * patch; angles in radians, counter-clockwise.
+ */
+export interface Stance {
+  readonly ok: true;
+  readonly machine: Machine;
+  readonly travel: Travel;
+  readonly pose: Pose;
+  readonly arm: SuspensionAt;
+  /** Steering axis from vertical, leaning back positive. */
+  readonly rake: number;
+  /** Front axle ahead of the steering axis, square to it. */
+  readonly offset: number;
+  readonly rearAxleX: number;
+  readonly rearAxleY: number;
+  readonly frontAxleX: number;
+  readonly frontAxleY: number;
+  readonly countershaftX: number;
+  readonly countershaftY: number;
+  /** Line pivot → rear axle below horizontal. */
+  readonly swingarmAngle: number;
+  /**
+   * Top and lower run above horizontal toward the front; the free runs, as if no guide were there. These and the
+   * levers mean nothing with a shaft or hub drive, whose chain slope is zero.
+   */
+  readonly upperRunAngle: number;
+  readonly lowerRunAngle: number;
+  /** Free upper run above the pivot, square to the run; negative when it would pass below. */
+  readonly upperRunLever: number;
+  /** What the chain's pull acts with about the pivot: the free run's lever, or the guide's radius when it bends. */
+  readonly pullLever: number;
+  /** The two parts of the squat line's slope; see squat-slope.ts. */
+  readonly swingarmSlope: number;
+  readonly chainSlope: number;
+  /** Whole mass with rider and load, kg, and its centre. With no mass at all the centre is the rear patch. */
+  readonly mass: number;
+  readonly centreX: number;
+  readonly centreY: number;
+}
+
+/** Least distance of the pivot ahead of the rear contact patch for the arm to be a swingarm, mm. */
+const LEAST_PIVOT_AHEAD = 10;
+/** Least length of fork that must remain between top clamp and axle, mm. */
+const LEAST_LEG = 50;
+/** Most rake at which the axis still meets the ground ahead of the bike, radians. */
+const MOST_RAKE = 1.3;
+
+/** Stands the machine on the ground at the travel given, or says what cannot meet what. */
+export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
+  const { front } = machine;
+  if (!Number.isFinite(travel.front) || !Number.isFinite(travel.rear)) return noPose('inputNotANumber');
+  if (travel.front > front.travel || travel.front < 0)
+    return noPose('forkTravelBeyond', { end: 'front', found: travel.front, limit: front.travel });
+  if (travel.rear > machine.rear.wheelTravel || travel.rear < 0)
+    return noPose('rearTravelBeyond', { end: 'rear', found: travel.rear, limit: machine.rear.wheelTravel });
+  const leg = front.legLength - travel.front;
+  if (!(leg >= LEAST_LEG)) return noPose('forkTooShort', { end: 'front', found: leg, limit: LEAST_LEG });
+  const arm = suspensionAt(machine.rear, travel.rear);
+  if (!arm.ok) return arm;
+
+  const rearFrameX = -machine.rear.arm * Math.cos(arm.angle);
+  const rearFrameY = -machine.rear.arm * Math.sin(arm.angle);
+  const axle = frontAxle(front, travel.front);
+  const { rearRadius, frontRadius } = machine;
+  const pose = poseOnGround(rearFrameX, rearFrameY, axle.x, axle.y, rearRadius, frontRadius);
+  if (!pose.ok) return pose;
+  const rake = front.axisAngle + pose.pitch;
+  if (!(Math.abs(rake) < MOST_RAKE)) return noPose('axisFlat', { found: rake, limit: MOST_RAKE });
+  const { cos, sin, originX, originY } = pose;
+  if (!(originX >= LEAST_PIVOT_AHEAD))
+    return noPose('pivotBehindPatch', { found: originX, limit: LEAST_PIVOT_AHEAD });
+
+  const countershaftX = originX + cos * machine.countershaftX - sin * machine.countershaftY;
+  const countershaftY = originY + sin * machine.countershaftX + cos * machine.countershaftY;
+  const centresX = countershaftX;
+  const centresY = countershaftY - rearRadius;
+  const centres = Math.hypot(centresX, centresY);
+  const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
+  const between = machine.rearSprocketRadius + machine.frontSprocketRadius;
+  const runs = hasRuns(machine.driveKind);
+  if (runs && !(centres > between)) return noPose('sprocketsOverlap', { found: centres, limit: between });
+  if (runs && !(centresX > 0)) return noPose('countershaftBehindAxle');
+  const centreLine = Math.atan2(centresY, centresX);
+  const wedge = runs ? Math.asin(difference / centres) : 0;
+  const upperRunAngle = centreLine - wedge;
+  const lowerRunAngle = centreLine + wedge;
+  const topCos = Math.cos(upperRunAngle);
+  const topSin = Math.sin(upperRunAngle);
+  // The upper run passes the rear axle at the rear pitch radius, on its upper side.
+  const upperRunLever = machine.rearSprocketRadius - ((originY - rearRadius) * topCos - originX * topSin);
+  // The guide can only bend a run that passes the pivot between its ends.
+  const pivotAlong = (originY - rearRadius) * topSin + originX * topCos;
+  const runLength = runs ? Math.sqrt(centres * centres - difference * difference) : 0;
+  const passesPivot = pivotAlong > 0 && pivotAlong < runLength;
+  const pullLever =
+    machine.guideRadius !== null && passesPivot && upperRunLever < machine.guideRadius
+      ? machine.guideRadius
+      : upperRunLever;
+
+  const { sprungMass, riderMass, passengerMass, fuelMass, loadMass, rearUnsprung, frontUnsprung } = machine;
+  const mass = sprungMass + riderMass + passengerMass + fuelMass + loadMass + rearUnsprung + frontUnsprung;
+  const momentX =
+    sprungMass * (originX + cos * machine.sprungX - sin * machine.sprungY) +
+    riderMass * (originX + cos * machine.riderX - sin * machine.seatY) +
+    passengerMass * (originX + cos * machine.passengerX - sin * machine.passengerY) +
+    fuelMass * (originX + cos * machine.tankX - sin * machine.tankY) +
+    loadMass * (originX + cos * machine.loadX - sin * machine.loadY) +
+    frontUnsprung * pose.wheelbase;
+  const momentY =
+    sprungMass * (originY + sin * machine.sprungX + cos * machine.sprungY) +
+    riderMass * (originY + sin * machine.riderX + cos * machine.seatY + machine.riderHeight) +
+    passengerMass *
+      (originY + sin * machine.passengerX + cos * machine.passengerY + machine.passengerHeight) +
+    fuelMass * (originY + sin * machine.tankX + cos * machine.tankY) +
+    loadMass * (originY + sin * machine.loadX + cos * machine.loadY + machine.loadHeight) +
+    rearUnsprung * rearRadius +
+    frontUnsprung * frontRadius;
+
+  return {
+    ok: true,
+    machine,
+    travel,
+    pose,
+    arm,
+    rake,
+    offset: effectiveOffset(front, travel.front),
+    rearAxleX: 0,
+    rearAxleY: rearRadius,
+    frontAxleX: pose.wheelbase,
+    frontAxleY: frontRadius,
+    countershaftX,
+    countershaftY,
+    swingarmAngle: arm.angle + pose.pitch,
+    upperRunAngle,
+    lowerRunAngle,
+    upperRunLever,
+    pullLever,
+    swingarmSlope: swingarmSlope(originX, originY),
+    chainSlope: runs ? chainSlope(originX, pullLever, rearRadius, machine.rearSprocketRadius) : 0,
+    mass,
+    centreX: mass > 0 ? momentX / mass : 0,
+    centreY: mass > 0 ? momentY / mass : 0,
+  };
+}

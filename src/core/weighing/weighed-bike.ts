@@ -1,0 +1,96 @@
+/** What a weigh-in says of a bike: its whole mass and centre, and what its springs carry, as it is saved. */
+import type { Bike } from '../parts/bike.ts';
+import type { FramePoint } from '../parts/frame-point.ts';
+import { asStored } from '../chassis/pivot-move.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import { sprungFromWhole } from '../riding/loads.ts';
+import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoStand } from '../riding/no-stand.ts';
+import type { RideState } from '../riding/ride-state.ts';
+import { standBike } from '../riding/stand-bike.ts';
+import type { Stance } from '../standing/stance.ts';
+import { weighIn, type WeighedCentre, type WeighIn } from './weigh-in.ts';
+
+/** At which travel the suspension was held while the bike was weighed. */
+export type HeldState = Extract<RideState, 'noRider' | 'toppedOut' | 'travelByHand'>;
+
+export const HELD_STATES: readonly HeldState[] = ['noRider', 'toppedOut', 'travelByHand'];
+
+export interface WeighedBike {
+  readonly ok: true;
+  /** As it was weighed, with the fuel that was in it. */
+  readonly whole: WeighedCentre;
+  /** Part of the whole on the front wheel with both wheels level, per cent. */
+  readonly frontShare: number;
+  /** Without fuel, kg, with its centre in frame coordinates as they are saved. */
+  readonly sprungMass: number;
+  readonly sprungCentre: FramePoint;
+  /** The bike as it was held, with that mass and centre and the fuel of the weighing. */
+  readonly on: Stance;
+}
+
+/** Travel that changes less than this from one turn to the next has settled, mm. */
+const SETTLED = 1e-9;
+/** The travel depends on the centre only through the lean of the fork, so that a few turns are enough. */
+const MOST_TURNS = 60;
+
+/**
+ * Mass and centre of what the springs carry, without rider, load and fuel, from a weigh-in with nobody and nothing on
+ * the bike, `fuel` kg in its tank, and both ends held at the travel that `held` says. `given` is asked for the
+ * weigh-in of the bike as it stands then, since wheelbase and radii not measured are the bike's own. A bike that sags
+ * by its own weight is found together with its mass, so what the bike was said to weigh before counts for nothing.
+ * No answer when the weigh-in has none, the centre is not between the axles or below the ground, fuel and unsprung
+ * parts weigh as much as the whole, or the bike does not stand.
+ */
+export function weighedBike(
+  bike: Bike,
+  setup: Setup,
+  held: HeldState,
+  fuel: number,
+  given: (on: Stance) => WeighIn,
+): WeighedBike | NoStand {
+  const asSet: Setup = { ...setup, fuelMass: fuel };
+  let on = standBike(bike, asSet, held === 'noRider' ? 'toppedOut' : held);
+  for (let turn = 0; turn < MOST_TURNS; turn++) {
+    if (!on.ok) return on;
+    const found = weighedOn(on, asSet, given(on));
+    if (!found.ok) return found;
+    const { sprungMass, sprungCentre } = found;
+    const weighed: Bike = { ...bike, frame: { ...bike.frame, sprungMass, sprungCentre } };
+    const next = standBike(weighed, asSet, held, on.travel);
+    if (!next.ok) return next;
+    const moved = Math.max(
+      Math.abs(next.travel.front - on.travel.front),
+      Math.abs(next.travel.rear - on.travel.rear),
+    );
+    if (moved <= SETTLED) return { ...found, on: next };
+    on = next;
+  }
+  return noBalance('notConverged');
+}
+
+function weighedOn(on: Stance, setup: Setup, given: WeighIn): WeighedBike | NoEquilibrium {
+  const whole = weighIn(given);
+  if (!whole.ok) return whole;
+  const { mass, x, y } = whole;
+  if (!(x > 0)) return noBalance('massBehindRearAxle');
+  if (!(x < given.wheelbase.value)) return noBalance('massAheadOfFrontAxle');
+  if (!(y > 0 && y < given.wheelbase.value))
+    return noBalance('centreHeightImpossible', { found: y, limit: given.wheelbase.value });
+  const { pose, machine } = on;
+  const fuel = setup.fuelMass;
+  if (!(fuel < mass)) return noBalance('fuelTooHeavy', { found: fuel, limit: mass });
+  const tankX = pose.originX + pose.cos * machine.tankX - pose.sin * machine.tankY;
+  const tankY = pose.originY + pose.sin * machine.tankX + pose.cos * machine.tankY;
+  const dry = mass - fuel;
+  const sprung = sprungFromWhole(on, dry, (mass * x - fuel * tankX) / dry, (mass * y - fuel * tankY) / dry);
+  if (!sprung.ok) return sprung;
+  return {
+    ok: true,
+    whole,
+    frontShare: (100 * given.front.value) / mass,
+    sprungMass: sprung.mass,
+    sprungCentre: asStored(sprung.centre, setup),
+    on,
+  };
+}

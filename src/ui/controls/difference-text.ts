@@ -1,0 +1,30 @@
+/** How a change from the baseline is written: arrow, sign and number, and which of two words goes with it. */
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
+import type { QuantityKey } from '../../core/units/quantity.ts';
+
+export interface Difference {
+  /** "same" when the change is below what the quantity's digits can show. */
+  readonly direction: 'more' | 'less' | 'same';
+  readonly arrow: '▲' | '▼' | '';
+  /** Signed, with its unit; empty when nothing changed. */
+  readonly amount: string;
+}
+
+/** The change from `baseline` to `value`, both metric numbers. */
+export function differenceOf(
+  value: number,
+  baseline: number,
+  quantity: QuantityKey,
+  style: NumberStyle,
+): Difference {
+  // The difference of the numbers as they are written, so that a person who subtracts them finds it.
+  const steps = shownSteps(value, quantity, style) - shownSteps(baseline, quantity, style);
+  if (steps === 0) return { direction: 'same', arrow: '', amount: '' };
+  const change = metricOfSteps(steps, quantity, style);
+  const { text } = writeNumber(change, quantity, style, { signed: true });
+  return {
+    direction: change > 0 ? 'more' : 'less',
+    arrow: change > 0 ? '▲' : '▼',
+    amount: quantity === 'teeth' && Math.abs(change) === 1 ? text.replace('teeth', 'tooth') : text,
+  };
+}

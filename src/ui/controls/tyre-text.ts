@@ -1,0 +1,69 @@
+/** Tyres in words: the three ways to state one, common sizes to pick from, and why one is refused. */
+import { tyreDiameter, type Tyre, type TyreReason } from '../../core/parts/tyre.ts';
+
+export type TyreWay = 'code' | 'diameter' | 'circumference';
+
+export const TYRE_WAYS: readonly { readonly key: TyreWay; readonly label: string }[] = [
+  { key: 'code', label: 'Size code' },
+  { key: 'diameter', label: 'Outside diameter' },
+  { key: 'circumference', label: 'Circumference' },
+];
+
+/** Sizes in wide use on the road, on the track and off it, to pick from; any other may be typed. */
+export const COMMON_SIZES: Readonly<Record<'frontTyre' | 'rearTyre', readonly string[]>> = {
+  frontTyre: [
+    '110/70-17',
+    '120/60-17',
+    '120/70-17',
+    '130/60-17',
+    '100/90-18',
+    '120/70-18',
+    '100/90-19',
+    '110/80-19',
+    '110/90-19',
+    '120/70-19',
+    '80/100-21',
+    '90/90-21',
+  ],
+  rearTyre: [
+    '140/70-17',
+    '150/60-17',
+    '160/60-17',
+    '180/55-17',
+    '180/60-17',
+    '190/50-17',
+    '190/55-17',
+    '200/55-17',
+    '200/60-17',
+    '120/90-18',
+    '130/80-18',
+    '140/80-18',
+    '150/70-18',
+    '110/90-19',
+  ],
+};
+
+export function wayOf(tyre: Tyre): TyreWay {
+  return 'code' in tyre ? 'code' : 'diameter' in tyre ? 'diameter' : 'circumference';
+}
+
+/** Two tyres stated alike have the same words. */
+export function tyreWords(tyre: Tyre): string {
+  return 'code' in tyre
+    ? tyre.code
+    : 'diameter' in tyre
+      ? `diameter ${tyre.diameter}`
+      : `circumference ${tyre.circumference}`;
+}
+
+const REFUSALS: Readonly<Record<TyreReason, string>> = {
+  tyreCodeUnreadable:
+    'This size code cannot be read; write it as on the sidewall, such as 120/70-17, or measure the tyre.',
+  tyreSizeImpossible: 'No motorcycle has a tyre of that size; check the number and its unit.',
+};
+
+/** A sentence against a tyre; null when it can be used. */
+export function tyreRefusal(tyre: Tyre): string | null {
+  const diameter = tyreDiameter(tyre);
+  return diameter.ok ? null : REFUSALS[diameter.reason];
+}

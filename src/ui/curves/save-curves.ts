@@ -1,0 +1,79 @@
+/** Saving the curves: as lines that scale (SVG), as pixels (PNG), and as figures (CSV). */
+import { chartOf } from '../../curves/chart.ts';
+import { curveCsv } from '../../curves/curve-table.ts';
+import { chartTitle, courseWords, statesWords } from '../../curves/curve-words.ts';
+import { sceneSvg } from '../../render/svg/scene-svg.ts';
+import { plotLayer } from '../../scene/plot.ts';
+import { themeNamed } from '../../scene/theme.ts';
+import type { Workbench } from '../../session/workbench.svelte.ts';
+import { bikeFileName } from '../../storage/bike-file.ts';
+import { download } from '../../storage/download.ts';
+import { zonesShown } from './curve-zones.ts';
+
+/** Size of the saved picture, px, and pixels of a PNG to each of them. */
+const WIDTH = 960;
+const HEIGHT = 540;
+const TEXT = 14;
+const PICTURE_RATIO = 2;
+
+function fileName(bench: Workbench, ending: string): string {
+  const { reading } = bench.curves;
+  return bikeFileName(`${bench.session.document.bike.name} ${reading.label}`, ending);
+}
+
+function svgText(bench: Workbench): string | null {
+  const { set, band } = bench.curves;
+  if (set === null) return null;
+  const { style, data } = bench.preferences;
+  const { scene, view } = chartOf({
+    set,
+    style,
+    widthPx: WIDTH,
+    heightPx: HEIGHT,
+    textPx: TEXT,
+    band,
+    zones: zonesShown(bench),
+  });
+  return sceneSvg(scene, view, themeNamed(data.theme), plotLayer, {
+    widthPx: WIDTH,
+    heightPx: HEIGHT,
+    title: `${bench.session.document.bike.name}: ${chartTitle(set, style)}`,
+    description: `${courseWords(set, style)} ${statesWords(set, style)}`.trim(),
+  });
+}
+
+export function saveCurvesSvg(bench: Workbench): void {
+  const text = svgText(bench);
+  if (text !== null) download(fileName(bench, '.svg'), new Blob([text], { type: 'image/svg+xml' }));
+}
+
+export function saveCurvesCsv(bench: Workbench): void {
+  const { set } = bench.curves;
+  if (set === null) return;
+  const text = curveCsv(set, bench.preferences.style);
+  download(fileName(bench, '.csv'), new Blob([text], { type: 'text/csv' }));
+}
+
+/** False when the browser could not make the picture. */
+export async function saveCurvesPng(bench: Workbench): Promise<boolean> {
+  const text = svgText(bench);
+  if (text === null) return false;
+  const image = new Image();
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(text)}`;
+  try {
+    await image.decode();
+  } catch {
+    // A browser that cannot read its own SVG is told of by the caller.
+    return false;
+  }
+  const canvas = document.createElement('canvas');
+  canvas.width = WIDTH * PICTURE_RATIO;
+  canvas.height = HEIGHT * PICTURE_RATIO;
+  const context = canvas.getContext('2d');
+  if (context === null) return false;
+  context.drawImage(image, 0, 0, canvas.width, canvas.height);
+  const data = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
+  if (data === null) return false;
+  download(fileName(bench, '.png'), data);
+  return true;
+}

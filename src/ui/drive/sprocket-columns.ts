@@ -1,0 +1,88 @@
+/** The columns of the sprocket table: what each shows of a pair, in which quantity, and the words of its differences. */
+import type { DriveKind } from '../../core/parts/drive-kind.ts';
+import { driveWords } from '../../words/drive-words.ts';
+import { pairDifference, type PairKey } from '../../core/effects/pair-choice.ts';
+import type { SprocketPair } from '../../core/effects/sprocket-pairs.ts';
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
+import { QUANTITIES, shownUnit, type QuantityKey } from '../../core/units/quantity.ts';
+
+export interface SprocketColumn {
+  readonly key: Exclude<PairKey, 'frontTeeth' | 'rearTeeth' | 'chainMoment'>;
+  readonly label: string;
+  readonly quantity: QuantityKey;
+  /** Words for a difference upward and downward. */
+  readonly more: string;
+  readonly less: string;
+}
+
+/** Those that a pair is chosen by first: a laptop shows five of them without a scroll aside. */
+export const SPROCKET_COLUMNS: readonly SprocketColumn[] = [
+  { key: 'ratio', label: 'Ratio', quantity: 'ratio', more: 'shorter', less: 'taller' },
+  { key: 'antiSquat', label: 'Anti-squat', quantity: 'percent', more: 'more', less: 'less' },
+  { key: 'links', label: 'Chain', quantity: 'links', more: 'longer', less: 'shorter' },
+  { key: 'axlePosition', label: 'Axle in slot', quantity: 'length', more: 'back', less: 'forward' },
+  { key: 'pivotGap', label: 'Chain to pivot', quantity: 'length', more: 'wider', less: 'closer' },
+  { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
+  { key: 'swingarmAngle', label: 'Swingarm', quantity: 'angle', more: 'steeper', less: 'flatter' },
+];
+
+const OF_BELT: readonly SprocketColumn[] = SPROCKET_COLUMNS.map((column) => ({
+  ...column,
+  label: driveWords(column.label, 'belt'),
+  quantity: column.key === 'links' ? 'teeth' : column.quantity,
+}));
+
+/** The columns in the words of a bike's drive: of a belt its length is counted in its teeth. */
+export function sprocketColumns(kind: DriveKind): readonly SprocketColumn[] {
+  return kind === 'belt' ? OF_BELT : SPROCKET_COLUMNS;
+}
+
+/** What stands in one cell: the figure without its unit, and its difference in arrow and signed figure, and in a word. */
+export interface SprocketCell {
+  readonly figure: string;
+  /** Empty where there is nothing to compare; "same" where nothing differs that the figures can show. */
+  readonly change: string;
+  /** Which way it differs, for the ear: in a table the arrow and the sign say it to the eye. */
+  readonly word: string;
+  readonly differs: boolean;
+}
+
+/** The unit of a column, as its head names it. */
+export function columnUnit({ quantity }: SprocketColumn, style: NumberStyle): string {
+  return shownUnit(quantity, style.system).symbol;
+}
+
+function metric({ key, quantity }: SprocketColumn, pair: SprocketPair | null): number | null {
+  const value = pair?.[key] ?? null;
+  return typeof value === 'number' ? QUANTITIES[quantity].fromCore(value) : null;
+}
+
+/** A pair's cell in a column, compared with `reference`; a ratio is compared in per cent. */
+export function sprocketCell(
+  column: SprocketColumn,
+  pair: SprocketPair,
+  reference: SprocketPair | null,
+  style: NumberStyle,
+): SprocketCell {
+  const { key, quantity } = column;
+  const value = metric(column, pair);
+  if (value === null) return { figure: '–', change: '', word: '', differs: false };
+  const figure = writeNumber(value, quantity, style).digits;
+  const before = metric(column, reference);
+  if (before === null || reference === null) return { figure, change: '', word: '', differs: false };
+  const byRatio = key === 'ratio';
+  // The difference of the numbers as they are written, so that a person who subtracts them finds it.
+  const steps = byRatio
+    ? shownSteps(pairDifference(reference, pair).ratioPercent, 'percent', style)
+    : shownSteps(value, quantity, style) - shownSteps(before, quantity, style);
+  if (steps === 0) return { figure, change: 'same', word: '', differs: false };
+  const shown = byRatio ? 'percent' : quantity;
+  const written = writeNumber(metricOfSteps(steps, shown, style), shown, style, { signed: true });
+  const amount = byRatio ? written.text : written.digits;
+  return {
+    figure,
+    change: `${steps > 0 ? '▲' : '▼'} ${amount}`,
+    word: steps > 0 ? column.more : column.less,
+    differs: true,
+  };
+}

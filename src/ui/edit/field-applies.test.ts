@@ -1,0 +1,43 @@
+/** Tests of which figures are asked for. */
+import { expect, it } from 'vitest';
+import { plainBike } from '../../../tests/support/plain-bike.ts';
+import type { Bike } from '../../core/parts/bike.ts';
+import { BIKE_FIELDS } from '../../document/editable-fields.ts';
+import { fieldApplies } from './field-applies.ts';
+
+const hidden = (bike: Bike) =>
+  BIKE_FIELDS.map(({ path }) => path).filter((path) => !fieldApplies(bike, path));
+/** Asked for in the Chain tab, beside what follows from them, whatever the drive. */
+const OF_CHAIN = ['drive.measuredLinks', 'drive.measuredLength', 'drive.wearLimit', 'drive.leastSlack'];
+const driven = (kind: Bike['drive']['kind']): Bike => ({
+  ...plainBike,
+  drive: { ...plainBike.drive, kind },
+  rearBrake: { ...plainBike.rearBrake, caliper: 'ownStay' },
+});
+
+it('all figures are, of a bike with a chain and a caliper on a stay, but those of the Chain tab', () => {
+  expect(hidden(driven('chain'))).toEqual(OF_CHAIN);
+  expect(hidden(driven('belt'))).toEqual(OF_CHAIN);
+});
+
+it('those of run and guide are not with a shaft, and those of the gearbox not with a hub motor', () => {
+  const ofRuns = [
+    'frame.countershaft.x',
+    'frame.countershaft.y',
+    'frame.guideRadius',
+    'drive.chainPitch',
+    'drive.leastFrontTeeth',
+  ];
+  expect(hidden(driven('shaft'))).toEqual([...ofRuns, ...OF_CHAIN]);
+  expect(hidden(driven('hub'))).toEqual([...ofRuns, 'drive.primaryRatio', ...OF_CHAIN]);
+});
+
+it('those of the stay are not with a caliper on the swingarm', () => {
+  expect(hidden(plainBike)).toEqual([
+    ...OF_CHAIN,
+    'rearBrake.stayAnchor.x',
+    'rearBrake.stayAnchor.y',
+    'rearBrake.bracketRadius',
+    'rearBrake.stayLength',
+  ]);
+});

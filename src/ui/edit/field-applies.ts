@@ -1,0 +1,36 @@
+/** Which of the bike's figures say something about this bike; the others are not asked for. */
+import type { Bike } from '../../core/parts/bike.ts';
+import { hasRuns } from '../../core/parts/drive-kind.ts';
+
+const runs = (bike: Bike): boolean => hasRuns(bike.drive.kind);
+const geared = (bike: Bike): boolean => bike.drive.kind !== 'hub';
+const stayed = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
+
+/** Of the chain as it is now, asked for in its own tab beside what follows from them. */
+const elsewhere = (): boolean => false;
+const byTable = (bike: Bike): boolean => bike.swingarm.links === null;
+
+const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
+  'swingarm.toppedOutAngleDeg': byTable,
+  'swingarm.wheelTravel': byTable,
+  'swingarm.tablePitchDeg': byTable,
+  'frame.countershaft.x': runs,
+  'frame.countershaft.y': runs,
+  'frame.guideRadius': runs,
+  'drive.chainPitch': runs,
+  'drive.leastFrontTeeth': runs,
+  'drive.primaryRatio': geared,
+  'drive.measuredLinks': elsewhere,
+  'drive.measuredLength': elsewhere,
+  'drive.wearLimit': elsewhere,
+  'drive.leastSlack': elsewhere,
+  'rearBrake.stayAnchor.x': stayed,
+  'rearBrake.stayAnchor.y': stayed,
+  'rearBrake.bracketRadius': stayed,
+  'rearBrake.stayLength': stayed,
+};
+
+/** Whether a field, by its path, is asked for on this bike. */
+export function fieldApplies(bike: Bike, path: string): boolean {
+  return NEEDS[path]?.(bike) ?? true;
+}

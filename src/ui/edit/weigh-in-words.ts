@@ -1,0 +1,98 @@
+/** What the weigh-in asks for, says of its figures and finds, in words. */
+import { noStandWords } from '../../words/no-stand-words.ts';
+import type { HeldState, WeighedBike } from '../../core/weighing/weighed-bike.ts';
+import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
+import type { QuantityKey } from '../../core/units/quantity.ts';
+import type {
+  OwnLength,
+  UnlikeLength,
+  WeighedEnd,
+  WeighedKey,
+  Weighing,
+} from '../../session/weighing.svelte.ts';
+
+export const HELD_WORDS: Readonly<Record<HeldState, string>> = {
+  noRider: 'As the bike alone sits',
+  toppedOut: 'Topped out',
+  travelByHand: 'Travel set by hand, travel used',
+};
+
+export const LENGTH_WORDS: Readonly<Record<OwnLength, string>> = {
+  wheelbase: 'Wheelbase',
+  frontRadius: 'Front tyre radius',
+  rearRadius: 'Rear tyre radius',
+};
+
+export const ENDS: readonly { readonly key: WeighedEnd; readonly label: string }[] = [
+  { key: 'front', label: 'Front' },
+  { key: 'rear', label: 'Rear' },
+];
+
+/** The words of the figure that is still to be read. */
+function missingWords(key: WeighedKey, raised: WeighedEnd, read: WeighedEnd): string {
+  switch (key) {
+    case 'front':
+    case 'rear':
+      return `Next: what the ${key} scale shows with the bike level.`;
+    case 'lift':
+      return `Next: how far the ${raised} axle was raised.`;
+    case 'raisedReading':
+      return `Next: what the ${read} scale shows with the ${raised} axle raised.`;
+  }
+}
+
+/** A number with its uncertainty, both in the user's unit, such as "202.4 ± 0.7 kg". */
+export function withError(value: number, error: number, quantity: QuantityKey, style: NumberStyle): string {
+  const { digits } = writeNumber(value, quantity, style);
+  return `${digits} ± ${writeNumber(error, quantity, style).text}`;
+}
+
+export interface FoundRow {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** What was found, row by row. */
+export function foundRows(
+  { whole, frontShare, sprungMass, sprungCentre }: WeighedBike,
+  errors: NonNullable<Weighing['errors']>,
+  style: NumberStyle,
+): FoundRow[] {
+  const write = (value: number, quantity: QuantityKey): string => writeNumber(value, quantity, style).text;
+  return [
+    { name: 'Whole mass, as weighed', text: withError(whole.mass, errors.mass, 'mass', style) },
+    {
+      name: 'Centre of gravity ahead of rear contact patch',
+      text: withError(whole.x, errors.x, 'length', style),
+    },
+    { name: 'Centre of gravity above the ground', text: withError(whole.y, errors.y, 'length', style) },
+    {
+      name: 'On the front and rear wheel',
+      text: `${write(frontShare, 'percent')}, ${write(100 - frontShare, 'percent')}`,
+    },
+    { name: 'Sprung mass, without fuel', text: write(sprungMass, 'mass') },
+    {
+      name: 'Its centre ahead of and above the pivot',
+      text: `${write(sprungCentre.x, 'length')}, ${write(sprungCentre.y, 'length')}`,
+    },
+  ];
+}
+
+/** Why nothing can be used yet, and what to do; null when it can. */
+export function hindrance(weighing: Weighing, style: NumberStyle): string | null {
+  const { missing, outcome, raised, read } = weighing;
+  if (missing !== null) return missingWords(missing, raised, read);
+  if (outcome !== null && !outcome.ok) {
+    const advice = noStandWords(outcome, style);
+    return outcome.reason === 'inputNotANumber' ? 'One of the figures is no number. Type it again.' : advice;
+  }
+  return null;
+}
+
+/** A length that the bike on the page does not have. */
+export function unlikeWords({ key, measured, own }: UnlikeLength, style: NumberStyle): string {
+  const write = (mm: number): string => writeNumber(mm, 'length', style).text;
+  const name = LENGTH_WORDS[key].toLowerCase();
+  const more = measured > own ? 'more' : 'less';
+  return `The ${name} measured is ${write(Math.abs(measured - own))} ${more} than the bike’s own ${write(own)}. Correct the bike first, or its wheel loads will not be the scales’.`;
+}

@@ -1,0 +1,47 @@
+/** Keys that work anywhere on the page, except in a text field: undo, redo, files, the view and the end of a corner sequence. */
+import type { Keeping } from '../../session/keeping.svelte.ts';
+import type { Workbench } from '../../session/workbench.svelte.ts';
+
+const PAN_ZOOM = 1.25;
+
+/** Whether keys pressed there belong to a field that takes text. */
+function takesText(target: EventTarget | null): boolean {
+  if (!(target instanceof HTMLElement)) return false;
+  if (target instanceof HTMLTextAreaElement) return true;
+  if (target instanceof HTMLInputElement)
+    return !['checkbox', 'radio', 'range', 'button'].includes(target.type);
+  return target.isContentEditable;
+}
+
+export function pageKey(event: KeyboardEvent, bench: Workbench, keeping: Keeping): void {
+  if (event.defaultPrevented || event.altKey) return;
+  const command = event.ctrlKey || event.metaKey;
+  const key = event.key.toLowerCase();
+  const act = commandOf(key, command, event.shiftKey, event.target, bench, keeping);
+  if (act === null) return;
+  event.preventDefault();
+  act();
+}
+
+function commandOf(
+  key: string,
+  command: boolean,
+  shift: boolean,
+  target: EventTarget | null,
+  bench: Workbench,
+  keeping: Keeping,
+): (() => void) | null {
+  if (command && key === 's') return () => keeping.saveFile();
+  if (command && key === 'o') return () => document.querySelector<HTMLElement>('[data-bike-file]')?.click();
+  if (takesText(target)) return null;
+  if (command && key === 'z') return shift ? () => bench.redo() : () => bench.undo();
+  if (command && key === 'y') return () => bench.redo();
+  // In an opened menu letters choose an entry.
+  if (command || target instanceof HTMLSelectElement) return null;
+  if (key === 'escape' && (bench.cornerSequence.playing || bench.standing.cornerPart !== null))
+    return () => bench.cornerSequence.end(performance.now());
+  if (key === 'f') return () => bench.showWhole();
+  if (key === '+' || key === '=') return () => bench.stand.zoomMiddle(PAN_ZOOM);
+  if (key === '-') return () => bench.stand.zoomMiddle(1 / PAN_ZOOM);
+  return null;
+}

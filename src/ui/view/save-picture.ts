@@ -1,0 +1,37 @@
+/** Saving what the side view shows as a picture: lines that scale (SVG), or pixels at twice the screen's size (PNG). */
+import { sceneSvg } from '../../render/svg/scene-svg.ts';
+import { plotLayer } from '../../scene/plot.ts';
+import { themeNamed } from '../../scene/theme.ts';
+import type { Workbench } from '../../session/workbench.svelte.ts';
+import { bikeFileName } from '../../storage/bike-file.ts';
+import { download } from '../../storage/download.ts';
+
+/** Pixels of a PNG to each px of the screen. */
+const PICTURE_RATIO = 2;
+
+export function saveSvg(bench: Workbench): void {
+  const { bike } = bench.session.document;
+  const text = sceneSvg(
+    bench.drawing.scene,
+    bench.stand.view,
+    themeNamed(bench.preferences.data.theme),
+    plotLayer,
+    {
+      widthPx: bench.stand.widthPx,
+      heightPx: bench.stand.heightPx,
+      title: bike.name,
+      description: `Side view of ${bike.name} with its chassis geometry. ${bike.about}`,
+    },
+  );
+  download(bikeFileName(bike.name, '.svg'), new Blob([text], { type: 'image/svg+xml' }));
+}
+
+/** False when the browser could not make the picture. */
+export async function savePng(bench: Workbench): Promise<boolean> {
+  const canvas = bench.stand.picture?.(PICTURE_RATIO);
+  if (canvas === undefined) return false;
+  const data = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
+  if (data === null) return false;
+  download(bikeFileName(bench.session.document.bike.name, '.png'), data);
+  return true;
+}

@@ -1,0 +1,42 @@
+/** Tells a person why a chain does not put the axle into its slot, and which chains do. */
+import { noLinkageWords } from './no-linkage-words.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { AxleMisfit } from '../core/standing/axle-in-slot.ts';
+
+/** Chains named at most, the nearest ones. */
+const MOST_NAMED = 3;
+
+/** "112", "112 or 114", "110, 112 or 114", in rising order. */
+function listed(links: readonly number[]): string {
+  const named = links.slice(0, MOST_NAMED).sort((a, b) => a - b);
+  const last = named.pop();
+  return named.length === 0 ? `${last}` : `${named.join(', ')} or ${last}`;
+}
+
+/**
+ * Two sentences for a person, in the user's own units: what does not meet, and the nearest chains that do.
+ */
+export function axleMisfitWords(misfit: AxleMisfit, style: NumberStyle): string {
+  const { reason, links, axlePosition, nearest, slot } = misfit;
+  const write = (mm: number): string => writeNumber(mm, 'length', style).text;
+  const advice =
+    nearest.length === 0
+      ? 'No whole chain puts the axle into its slot with these sprockets.'
+      : `With ${listed(nearest)} links it fits.`;
+  if (reason === 'chainTooShort') {
+    const where =
+      axlePosition === null ? '' : `: the axle would stand ${write(-axlePosition)} ahead of its slot`;
+    return `A chain of ${links} links is too short${where}. ${advice}`;
+  }
+  if (reason === 'chainTooLong') {
+    const where =
+      axlePosition === null ? '' : `: the axle would stand ${write(axlePosition - slot)} behind its slot`;
+    return `A chain of ${links} links is too long${where}. ${advice}`;
+  }
+  if (reason === 'linksImpossible')
+    return `A chain of ${links} links cannot be joined; an odd number needs a half link. ${advice}`;
+  if (reason === 'notConverged') return `No place of the axle was found for ${links} links. ${advice}`;
+  if (reason === 'slackImpossible')
+    return 'The lower run cannot be pushed so far up and down. Less play fits.';
+  return noLinkageWords({ ok: false, reason }, style);
+}

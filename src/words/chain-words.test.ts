@@ -1,0 +1,195 @@
+/** Tests of what the Chain panel says. */
+import { describe, expect, it } from 'vitest';
+import { chainWear } from '../core/drive/chain-wear.ts';
+import type { GuideClearance } from '../core/chain/guide-clearance.ts';
+import type { SlackToSet } from '../core/chain/slack-to-set.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import {
+  clearanceWords,
+  exactLinksText,
+  misfitWords,
+  noChainWords,
+  noSlackToSetWords,
+  placeWords,
+  rubbingWords,
+  slackWords,
+  toSetWords,
+  wearRefusal,
+  wearWords,
+} from './chain-words.ts';
+
+const style: NumberStyle = { system: 'metric', decimal: '.' };
+const inches: NumberStyle = { system: 'inch', decimal: ',' };
+const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
+
+describe('chains and places', () => {
+  it('links are told to a hundredth, in the user’s own decimal sign', () => {
+    expect(exactLinksText(111.384, style)).toBe('111.38');
+    expect(exactLinksText(112, inches)).toBe('112,00');
+  });
+
+  it('a place is told with the way there, and in inches for those who use them', () => {
+    const place = { ok: true, links: 112, axlePosition: 25.4, residual: 0 } as const;
+    expect(plain(placeWords(place, 20.4, style))).toBe('axle at 25.4 mm, 5.0 mm back');
+    expect(plain(placeWords(place, 26.4, style))).toBe('axle at 25.4 mm, 1.0 mm forward');
+    expect(plain(placeWords(place, 25.41, style))).toBe('axle at 25.4 mm, where it stands');
+    expect(plain(placeWords(place, 0, inches))).toBe('axle at 1,00 in, 1,00 in back');
+  });
+
+  it('a chain that does not fit is told with where the axle would be', () => {
+    const misfit = {
+      ok: false,
+      reason: 'chainTooShort',
+      links: 110,
+      axlePosition: -3,
+      nearest: [112],
+      slot: 40,
+    } as const;
+    expect(plain(misfitWords(misfit, style))).toBe('too short: axle 3.0 mm ahead of its slot');
+    expect(misfitWords({ ...misfit, axlePosition: null }, style)).toBe('far too short');
+    const long = { ...misfit, reason: 'chainTooLong', axlePosition: 45.5 } as const;
+    expect(plain(misfitWords(long, style))).toBe('too long: axle 5.5 mm behind its slot');
+    expect(misfitWords({ ...long, axlePosition: null }, style)).toBe('far too long');
+    expect(misfitWords({ ...misfit, reason: 'linksImpossible', links: 111 }, style)).toMatch(
+      /needs a half link/,
+    );
+  });
+
+  it('no chain is told with its reason', () => {
+    expect(noChainWords({ ok: false, reason: 'slackImpossible' }, style)).toMatch(/less slack/);
+    expect(noChainWords({ ok: false, reason: 'sprocketsOverlap', found: 100, limit: 150 }, style)).toMatch(
+      /sprockets overlap/,
+    );
+  });
+});
+
+describe('slack', () => {
+  const at = { ok: true, rearTravel: 40, onGuide: false } as const;
+
+  it('is told up and down together, or by what chain is lacking', () => {
+    const play = { ok: true, up: 9.9, down: 10.2, total: 20.1 } as const;
+    expect(plain(slackWords({ ...at, spare: 0.4, play }, style))).toBe('20.1 mm up and down');
+    const none = { ok: false, reason: 'tooTight', spare: -2.25 } as const;
+    expect(plain(slackWords({ ...at, spare: -2.25, play: none }, style))).toBe(
+      'too tight: 2.3 mm of chain are lacking',
+    );
+    const bag = { ok: false, reason: 'tooSlack', spare: 300 } as const;
+    expect(plain(slackWords({ ...at, spare: 300, play: bag }, style))).toBe(
+      'far too long: 300.0 mm too much chain',
+    );
+  });
+
+  const set: SlackToSet = {
+    ok: true,
+    tightest: { ok: true, rearTravel: 43, links: 112, found: 'inLine' },
+    axlePosition: 18.1,
+    inSlot: true,
+    play: { ok: true, up: 12, down: 12.8, total: 24.8 },
+    leastSlack: 10,
+  };
+
+  it('to set is told with what is left and where the axle then stands, in its slot or outside', () => {
+    expect(plain(toSetWords(set, 40, style))).toBe(
+      'Set 24.8 mm hanging and 10.0 mm are left there. Axle then at 18.1 mm.',
+    );
+    expect(plain(toSetWords({ ...set, axlePosition: -3, inSlot: false }, 40, style))).toMatch(
+      /the axle would stand 3\.0 mm ahead of its slot\.$/,
+    );
+    expect(plain(toSetWords({ ...set, axlePosition: 44, inSlot: false }, 40, style))).toMatch(
+      /the axle would stand 4\.0 mm behind its slot\.$/,
+    );
+  });
+
+  it('that cannot be set is told why', () => {
+    for (const [reason, words] of [
+      ['chainDoesNotReach', /nowhere near its slot/],
+      ['tooSlack', /Keep less slack/],
+      ['tooTight', /too short/],
+      ['notConverged', /No slack/],
+      ['swingarmCannotReach', /swingarm cannot reach/],
+    ] as const)
+      expect(noSlackToSetWords({ ok: false, reason }, style)).toMatch(words);
+  });
+});
+
+describe('wear', () => {
+  const wear = (length: number, limit = 3) => {
+    const found = chainWear({ links: 20, length }, 15.875, limit);
+    if (!found.ok) throw new Error(found.reason);
+    return found.value;
+  };
+
+  it('is told against the usual limit or the maker’s, and beyond it the chain is done', () => {
+    expect(plain(wearWords(wear(322), false, style))).toBe(
+      '1.4 % longer than new, within the usual 3.0 %, which is 327.0 mm over these links.',
+    );
+    expect(plain(wearWords(wear(322, 1), true, style))).toBe(
+      '1.4 % longer than new, beyond the maker’s limit of 1.0 %: this chain is done. Replace it together with both sprockets.',
+    );
+  });
+
+  it('below nothing is a chain that was not pulled tight', () => {
+    expect(plain(wearWords(wear(316), false, style))).toMatch(
+      /^0\.5 % shorter than new, so it counts as new/,
+    );
+  });
+
+  it('of absurd figures is refused with what would be right', () => {
+    const measured = { links: 20, length: 400 };
+    expect(plain(wearRefusal('lengthImpossible', measured, 15.875, style))).toBe(
+      '20 links are 317.5 mm long when new, so this cannot be their length. 400.0 mm would be about 25 links.',
+    );
+    expect(plain(wearRefusal('lengthImpossible', { links: 20, length: 0 }, 15.875, style))).not.toMatch(
+      /about/,
+    );
+    expect(wearRefusal('linksImpossible', measured, 15.875, style)).toMatch(/one link or more/);
+    expect(wearRefusal('limitImpossible', measured, 15.875, style)).toMatch(/more than 0/);
+  });
+});
+
+describe('the gap to the pivot', () => {
+  const clearance: GuideClearance = {
+    ok: true,
+    rearTravel: [0, 130],
+    gap: [15, 30],
+    leastGap: 15,
+    leastAt: 0,
+    touching: [],
+  };
+
+  it('is told with its least and where that is', () => {
+    expect(plain(clearanceWords(clearance, true, 130, style))).toBe(
+      'The upper run stays clear: least gap 15.0 mm with the wheel hanging, to the pivot’s guide.',
+    );
+    expect(plain(clearanceWords({ ...clearance, leastAt: 130 }, false, 130, style))).toMatch(
+      /with the wheel bottomed, to the pivot’s centre; this bike has no guide\.$/,
+    );
+    expect(plain(clearanceWords({ ...clearance, leastGap: -4, leastAt: 40 }, false, 130, style))).toMatch(
+      /^The upper run passes 4\.0 mm below the pivot’s centre/,
+    );
+  });
+
+  it('closed is told with the travel over which the chain lies on the guide', () => {
+    const words = (from: number, to: number): string =>
+      plain(
+        clearanceWords(
+          { ...clearance, leastGap: -11.8, leastAt: 40, touching: [{ from, to }] },
+          true,
+          130,
+          style,
+        ),
+      );
+    expect(words(0, 98)).toBe(
+      'The chain lies on the pivot’s guide from hanging to 98.0 mm of rear travel. A free run would pass 11.8 mm too low at 40.0 mm of rear travel.',
+    );
+    expect(words(0, 130)).toMatch(/guide through the whole travel\./);
+    expect(words(20, 98)).toMatch(/guide from 20\.0 mm to 98\.0 mm of rear travel\./);
+    expect(words(20, 130)).toMatch(/guide from 20\.0 mm of rear travel to bottomed\./);
+  });
+
+  it('closed is told with what that does', () => {
+    expect(plain(rubbingWords(26.2, 38, 433.6, style))).toBe(
+      'There it pulls at 38.0 mm from the pivot, the guide’s radius, instead of 26.2 mm, and presses on the guide with 434 N for every 1000 N of thrust. That wears guide and chain.',
+    );
+  });
+});

@@ -1,0 +1,181 @@
+/** What the Chain panel says: chains and axle places, slack, wear and the gap to the pivot, in a mechanic's words. */
+import type { NoSlack } from '../core/drive/run-slack.ts';
+import type { NoHangingRun } from '../core/drive/hanging-run.ts';
+import type { ChainWear, MeasuredChain, WearReason } from '../core/drive/chain-wear.ts';
+import type { Result } from '../core/numeric/result.ts';
+import { noLinkageWords } from './no-linkage-words.ts';
+import type { NoLinkage } from '../core/linkage/no-linkage.ts';
+import type { AxleMisfit, AxlePlace, NoRunSlack } from '../core/standing/axle-in-slot.ts';
+import { axleMisfitWords } from './axle-misfit-words.ts';
+import type { SlackAt } from '../core/chain/slack-through-travel.ts';
+import type { GuideClearance, TravelStretch } from '../core/chain/guide-clearance.ts';
+import type { NoSlackToSet, SlackToSet } from '../core/chain/slack-to-set.ts';
+import { roundsToNothing, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+
+const length = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
+
+/** Links to a hundredth, "111.38". */
+export function exactLinksText(links: number, style: NumberStyle): string {
+  return links.toFixed(2).replace('.', style.decimal);
+}
+
+/** Why no chain can be laid on the bike at all. */
+export function noChainWords(no: NoLinkage | NoRunSlack, style: NumberStyle): string {
+  return no.reason === 'slackImpossible'
+    ? 'The lower run cannot be pushed so far up and down. Ask for less slack.'
+    : noLinkageWords(no, style);
+}
+
+/** Where a chain puts the axle, and how far that is from where it stands. */
+export function placeWords(place: AxlePlace, axlePosition: number, style: NumberStyle): string {
+  const moved = place.axlePosition - axlePosition;
+  const at = `axle at ${length(place.axlePosition, style)}`;
+  if (roundsToNothing(moved, 'length', style)) return `${at}, where it stands`;
+  return `${at}, ${length(Math.abs(moved), style)} ${moved > 0 ? 'back' : 'forward'}`;
+}
+
+/** Why a chain does not put the axle into its slot, beside its links; other reasons in full. */
+export function misfitWords(misfit: AxleMisfit, style: NumberStyle): string {
+  const { reason, axlePosition, slot } = misfit;
+  if (reason === 'chainTooShort')
+    return axlePosition === null
+      ? 'far too short'
+      : `too short: axle ${length(-axlePosition, style)} ahead of its slot`;
+  if (reason === 'chainTooLong')
+    return axlePosition === null
+      ? 'far too long'
+      : `too long: axle ${length(axlePosition - slot, style)} behind its slot`;
+  return axleMisfitWords(misfit, style);
+}
+
+/** How slack the chain is at one place. */
+export function slackWords({ play, spare }: SlackAt, style: NumberStyle): string {
+  if (play.ok) return `${length(play.total, style)} up and down`;
+  return noSlackWords(play, spare, style);
+}
+
+/** Why a run has no play, or no shape. */
+export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: NumberStyle): string {
+  switch (no.reason) {
+    case 'tooTight':
+      return `too tight: ${length(-spare, style)} of chain are lacking`;
+    case 'tooSlack':
+      return `far too long: ${length(spare, style)} too much chain`;
+    case 'notConverged':
+    case 'notANumber':
+      return 'not to be found with these figures';
+  }
+}
+
+/** What to set on the stand, and where the axle then stands. */
+export function toSetWords(set: SlackToSet, slot: number, style: NumberStyle): string {
+  const stands = set.inSlot
+    ? `Axle then at ${length(set.axlePosition, style)}.`
+    : set.axlePosition < 0
+      ? `But the axle would stand ${length(-set.axlePosition, style)} ahead of its slot.`
+      : `But the axle would stand ${length(set.axlePosition - slot, style)} behind its slot.`;
+  return `Set ${length(set.play.total, style)} hanging and ${length(set.leastSlack, style)} are left there. ${stands}`;
+}
+
+/** Why there is no slack to set. */
+export function noSlackToSetWords({ reason }: NoSlackToSet, style: NumberStyle): string {
+  switch (reason) {
+    case 'chainDoesNotReach':
+      return `This chain puts the axle nowhere near its slot with that slack.`;
+    case 'tooSlack':
+      return 'The lower run cannot be pushed so far up and down. Keep less slack.';
+    case 'tooTight':
+      return 'This chain is too short to be slack anywhere.';
+    case 'notANumber':
+    case 'notConverged':
+      return 'No slack to set was found with these figures.';
+    default:
+      return noLinkageWords({ ok: false, reason }, style);
+  }
+}
+
+/** Why figures of wear cannot be right, and which would be. */
+export function wearRefusal(
+  reason: WearReason,
+  measured: MeasuredChain,
+  pitch: number,
+  style: NumberStyle,
+): string {
+  switch (reason) {
+    case 'linksImpossible':
+      return 'Measure over one link or more, counted whole.';
+    case 'limitImpossible':
+      return 'A limit is more than 0 and less than 12 %.';
+    case 'lengthImpossible': {
+      const fresh = measured.links * pitch;
+      const counted = Math.round(measured.length / pitch);
+      const perhaps =
+        counted > 0 && counted !== measured.links
+          ? ` ${length(measured.length, style)} would be about ${counted} links.`
+          : '';
+      return `${measured.links} links are ${length(fresh, style)} long when new, so this cannot be their length.${perhaps}`;
+    }
+  }
+}
+
+/** How worn the chain is against its limit, and what follows. */
+export function wearWords(wear: ChainWear, limitIsMakers: boolean, style: NumberStyle): string {
+  const percent = (value: number): string => writeNumber(value, 'percent', style).text;
+  const limit = limitIsMakers
+    ? `the maker’s limit of ${percent(wear.limit)}`
+    : `the usual ${percent(wear.limit)}`;
+  if (wear.percent < 0)
+    return `${percent(-wear.percent)} shorter than new, so it counts as new. Pull the chain tight while you measure.`;
+  if (wear.done)
+    return `${percent(wear.percent)} longer than new, beyond ${limit}: this chain is done. Replace it together with both sprockets.`;
+  return `${percent(wear.percent)} longer than new, within ${limit}, which is ${length(wear.lengthAtLimit, style)} over these links.`;
+}
+
+/** Wear in a word, for the head of the panel. */
+export function wearDone(wear: Result<ChainWear, WearReason> | null): boolean {
+  return wear !== null && wear.ok && wear.value.done;
+}
+
+function stretchWords({ from, to }: TravelStretch, wheelTravel: number, style: NumberStyle): string {
+  if (from <= 0 && to >= wheelTravel) return 'through the whole travel';
+  if (from <= 0) return `from hanging to ${length(to, style)} of rear travel`;
+  if (to >= wheelTravel) return `from ${length(from, style)} of rear travel to bottomed`;
+  return `from ${length(from, style)} to ${length(to, style)} of rear travel`;
+}
+
+/** Where the chain comes nearest to the pivot's guide, and over which stretch it lies on it. */
+export function clearanceWords(
+  clearance: GuideClearance,
+  hasGuide: boolean,
+  wheelTravel: number,
+  style: NumberStyle,
+): string {
+  const { leastGap, leastAt, touching } = clearance;
+  const at =
+    leastAt <= 0
+      ? 'with the wheel hanging'
+      : leastAt >= wheelTravel
+        ? 'with the wheel bottomed'
+        : `at ${length(leastAt, style)} of rear travel`;
+  if (touching.length > 0) {
+    const where = touching.map((stretch) => stretchWords(stretch, wheelTravel, style)).join(' and ');
+    return `The chain lies on the pivot’s guide ${where}. A free run would pass ${length(-leastGap, style)} too low ${at}.`;
+  }
+  const what = hasGuide ? 'guide' : 'centre; this bike has no guide';
+  return leastGap >= 0
+    ? `The upper run stays clear: least gap ${length(leastGap, style)} ${at}, to the pivot’s ${what}.`
+    : `The upper run passes ${length(-leastGap, style)} below the pivot’s ${what}, ${at}.`;
+}
+
+/** What a chain on its guide does, where it lies on it hardest. `freeLever` and `guideRadius` in mm. */
+export function rubbingWords(
+  freeLever: number,
+  guideRadius: number,
+  newtons: number,
+  style: NumberStyle,
+): string {
+  return (
+    `There it pulls at ${length(guideRadius, style)} from the pivot, the guide’s radius, instead of ${length(freeLever, style)},` +
+    ` and presses on the guide with ${Math.round(newtons)}\u00a0N for every 1000\u00a0N of thrust. That wears guide and chain.`
+  );
+}

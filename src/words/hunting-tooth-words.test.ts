@@ -1,0 +1,26 @@
+/** Tests of the note on wear. */
+import { expect, it } from 'vitest';
+import { huntingToothWords } from './hunting-tooth-words.ts';
+
+it('tells of a pair that shares factors with itself and the chain', () => {
+  expect(huntingToothWords(15, 45, 114)).toBe(
+    'The 15 front teeth share the factor 3 with the links: each meets only every 3rd link, the same one after 38 turns. ' +
+      'The 45 rear teeth share the factor 3 with the links: each meets only every 3rd link, the same one after 38 turns. ' +
+      'The sprockets share the factor 15: the same teeth work together every turn of the wheel.',
+  );
+});
+
+it('tells of a pair that shares none', () => {
+  expect(huntingToothWords(17, 43, 110)).toBe(
+    'Each of the 17 front teeth meets every link in turn, the same one after 110 turns. ' +
+      'Each of the 43 rear teeth meets every link in turn, the same one after 110 turns. ' +
+      'The sprockets share no factor: the same teeth work together every 17 turns of the wheel.',
+  );
+});
+
+it('writes ordinals as people do, and says nothing about what is no whole number', () => {
+  expect(huntingToothWords(12, 44, 132)).toMatch(/every 12th link.*every 44th link/);
+  expect(huntingToothWords(16, 42, 112)).toMatch(/every 16th link.*every 14th link/);
+  expect(huntingToothWords(22, 44, 110)).toMatch(/every 22nd link.*every 22nd link/);
+  expect(huntingToothWords(15.5, 45, 114)).toBeNull();
+});

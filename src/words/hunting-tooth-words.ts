@@ -1,0 +1,34 @@
+/** Tells a person how evenly a pair of sprockets wears with its chain. */
+import { huntingTooth } from '../core/drive/hunting-tooth.ts';
+
+/** One of a sprocket's teeth and how often it meets the same link, in words. */
+function sprocketWords(end: string, teeth: number, shared: number, turns: number): string {
+  return shared === 1
+    ? `Each of the ${teeth} ${end} teeth meets every link in turn, the same one after ${turns} turns.`
+    : `The ${teeth} ${end} teeth share the factor ${shared} with the links: each meets only every ${ordinal(shared)} link, the same one after ${turns} turns.`;
+}
+
+function ordinal(n: number): string {
+  const teen = n % 100 >= 11 && n % 100 <= 13;
+  return `${n}${teen ? 'th' : (['th', 'st', 'nd', 'rd'][n % 10] ?? 'th')}`;
+}
+
+/**
+ * A note on wear for a pair and its chain: which teeth meet which links, and whether the sprockets share a factor. null
+ * for anything but whole numbers above zero.
+ */
+export function huntingToothWords(frontTeeth: number, rearTeeth: number, links: number): string | null {
+  const meetings = huntingTooth(frontTeeth, rearTeeth, links);
+  if (meetings === null) return null;
+  const { sharedByTeeth, pairTurns } = meetings;
+  const wheel = pairTurns === 1 ? 'every turn' : `every ${pairTurns} turns`;
+  const pair =
+    sharedByTeeth === 1
+      ? `The sprockets share no factor: the same teeth work together every ${pairTurns} turns of the wheel.`
+      : `The sprockets share the factor ${sharedByTeeth}: the same teeth work together ${wheel} of the wheel.`;
+  return [
+    sprocketWords('front', frontTeeth, meetings.frontShared, meetings.frontTurns),
+    sprocketWords('rear', rearTeeth, meetings.rearShared, meetings.rearTurns),
+    pair,
+  ].join(' ');
+}

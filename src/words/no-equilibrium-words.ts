@@ -1,0 +1,94 @@
+/** Tells a person why a bike does not come to rest on its springs, and what to change. */
+import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
+import { noLinkageWords } from './no-linkage-words.ts';
+import { degrees } from '../core/units/convert.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/quantity.ts';
+import type { NoEquilibrium, NoBalanceReason } from '../core/standing/no-equilibrium.ts';
+
+type Write = (value: number | undefined, quantity: QuantityKey) => string;
+type Say = (no: NoEquilibrium, write: Write) => string;
+
+/** The springs of the end it concerns. */
+const springsOf = ({ end }: NoEquilibrium): string =>
+  end === 'front' ? 'fork spring' : end === 'rear' ? 'shock spring' : 'spring';
+const endOf = ({ end }: NoEquilibrium): string => (end === undefined ? '' : `${end} `);
+const inDegrees = (radians: number | undefined): number | undefined =>
+  radians === undefined ? undefined : degrees(radians);
+
+const WORDS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, Say>> = {
+  rateNotAboveZero: (no) =>
+    `A rate at the ${endOf(no)}end is zero or less, which holds nothing up. Give the rate printed on the ${springsOf(no)}, bump stop or top-out spring.`,
+  springCountImpossible: () =>
+    'A bike has one or two fork springs and one or two shocks. Check how many are given.',
+  preloadBeyondSpring: (no, write) =>
+    `A preload of ${write(no.found, 'length')} closes the coils of the ${springsOf(no)}, which can be pressed ${write(no.limit, 'length')}. Take preload off, or fit a longer spring.`,
+  noStroke: (no) =>
+    `The ${endOf(no)}suspension has no travel. Check the travel, and the shock’s length extended and closed.`,
+  bumpStopImpossible: (no) =>
+    `The ${endOf(no)}bump stop does not fit into the travel, or stiffens as none can. Check where it begins and its power.`,
+  topOutImpossible: (no) =>
+    `The ${endOf(no)}top-out spring is longer than the travel, or pulls the wheel right through it. Check its length and rate.`,
+  noMass: () => 'Nothing has a mass, so there is nothing to balance. Give the bike its mass.',
+  massBehindRearAxle: () =>
+    'The centre of gravity is at or behind the rear axle, so the front wheel carries nothing. Check the masses and where they are.',
+  massAheadOfFrontAxle: () =>
+    'The centre of gravity is at or ahead of the front axle, so the rear wheel carries nothing. Check the masses and where they are.',
+  unsprungTooHeavy: (no, write) =>
+    `The unsprung parts weigh ${write(no.found, 'mass')}, as much as the whole bike or more. Check both.`,
+  frontLifts: (no, write) =>
+    `At ${write(no.found, 'acceleration')} the front wheel lifts; it stays down to ${write(no.limit, 'acceleration')}. Use less gas, or bring the centre of gravity forward or down.`,
+  rearLifts: (no, write) =>
+    `At ${write(no.found, 'acceleration')} of braking the rear wheel lifts; it stays down to ${write(no.limit, 'acceleration')}. Brake less, or bring the centre of gravity back or down.`,
+  neverLifts: (no) =>
+    `The ${endOf(no)}wheel never lifts: the centre of gravity is too low. Check its height.`,
+  leanImpossible: (no, write) =>
+    `A lean of ${write(inDegrees(no.found), 'angle')} is more than any tyre holds. Set less than ${write(inDegrees(no.limit), 'angle')}.`,
+  brakeShareImpossible: () =>
+    'The front brake’s share must lie between none and all of the braking. Set it from 0 to 100 %.',
+  dragImpossible: () => 'Drag cannot push the bike forward. Give it as zero or more.',
+  readingBeyondMass: (no, write) =>
+    `The raised weighing shows ${write(no.found, 'mass')}, more than the whole bike’s ${write(no.limit, 'mass')}. Check the scales.`,
+  liftImpossible: (no, write) =>
+    `A lift of ${write(no.found, 'length')} tells nothing of the height, or is more than the axles allow. Raise one axle by a tenth to a fifth of the wheelbase.`,
+  uncertaintyNegative: () => 'An uncertainty cannot be below zero. Give it as zero or more.',
+  centreHeightImpossible: (no, write) =>
+    `By these figures the centre of gravity is ${write(no.found, 'length')} above the ground, where none can be. Check which axle was raised, which scale was read, and the lift.`,
+  fuelTooHeavy: (no, write) =>
+    `The fuel weighs ${write(no.found, 'mass')}, as much as the whole bike’s ${write(no.limit, 'mass')} or more. Check how much was in the tank.`,
+  sagImpossible: (no) =>
+    `No ${springsOf(no)} gives both sags: with the rider it must sink further than alone, under more load. Change one of the two.`,
+  noRateFits: (no) =>
+    `None of the rates at hand gives the ${endOf(no)}sag wanted within the preload there is. Add rates, or change the sag.`,
+  stayCannotClose: () =>
+    'The rear brake’s stay cannot reach from the frame to the caliper’s bracket. Check the stay’s length and both bolts.',
+  stayThroughAxle: () =>
+    'The rear brake’s stay passes through the axle, so it cannot hold the caliper. Move one of its bolts.',
+  notConverged: () =>
+    'No rest was found for these springs and forces. Check rates, preload and stops for one that is far off.',
+};
+
+/** Digits added at most so that two numbers that differ do not read the same. */
+const MOST_EXTRA_DIGITS = 4;
+
+/**
+ * Two sentences for a person, with the numbers in the user's own units: what does not balance, and what to change. A
+ * bike without a pose is told as such; a number the refusal does not carry is a dash.
+ */
+export function noEquilibriumWords(no: NoEquilibrium, style: NumberStyle): string {
+  const { reason } = no;
+  if (!isOwn(reason)) return noLinkageWords({ ...no, reason }, style);
+  for (let extraDigits = 0; ; extraDigits++) {
+    const written: string[] = [];
+    const words = WORDS[reason](no, (value, quantity) => {
+      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
+      written.push(text);
+      return text;
+    });
+    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
+  }
+}
+
+function isOwn(reason: NoBalanceReason): reason is keyof typeof WORDS {
+  return Object.hasOwn(WORDS, reason);
+}

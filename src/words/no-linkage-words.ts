@@ -1,0 +1,69 @@
+/** Tells a person why a rear suspension cannot be as it is asked to be, and what to change. */
+import { noPoseWords } from './no-pose-words.ts';
+import { degrees } from '../core/units/convert.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/quantity.ts';
+import type { NoPose } from '../core/chassis/no-pose.ts';
+import type { NoLinkage, NoLinkageReason } from '../core/linkage/no-linkage.ts';
+import { WAY_END_WORDS } from './link-range-words.ts';
+
+type OwnReason = Exclude<NoLinkageReason, NoPose['reason']>;
+
+type Say = (no: NoLinkage, write: (value: number | undefined, quantity: QuantityKey) => string) => string;
+
+const because = ({ because: end }: NoLinkage): string =>
+  end === undefined ? '' : `, because ${WAY_END_WORDS[end]}`;
+
+const angle = (value: number | undefined): number | undefined =>
+  value === undefined ? undefined : degrees(value);
+
+const WORDS: Readonly<Record<OwnReason, Say>> = {
+  partHasNoLength: (no, write) =>
+    `A rod, a rocker arm or a mount is only ${write(no.found, 'length')} from its other end; at least ${write(no.limit, 'length')} is needed. Move the two points apart.`,
+  strokeImpossible: (no, write) =>
+    `The shock has no stroke: ${write(no.found, 'length')} has to be more than ${write(no.limit, 'length')}. Check its full and closed length.`,
+  drawnInLine: () =>
+    'Rod and rocker were drawn in one line, so nothing tells to which side they fold. Move one of their points to one side.',
+  linkageCannotClose: (no, write) =>
+    `With ${write(no.found, 'length')} the rod cannot join rocker and mount in any position; ${write(no.limit, 'length')} is the nearest that can. Change the rod or move a mount.`,
+  drawnAtDeadPoint: (no) =>
+    `As drawn the shock does not move with the swingarm${because(no)}. Move a mount so that the shock is pressed as the wheel rises.`,
+  shockPulled: () =>
+    'The shock grows longer as the wheel rises. Move a mount to the other side so that it is pressed.',
+  shockTooLong: (no, write) =>
+    `At ${write(no.found, 'length')} the shock is longer than the links allow, ${write(no.limit, 'length')}${because(no)}. Fit a shorter shock or move a mount.`,
+  shockTooShort: (no, write) =>
+    `At ${write(no.found, 'length')} the shock is shorter than the links allow, ${write(no.limit, 'length')}${because(no)}. Fit a longer shock or move a mount.`,
+  armBeyondLinks: (no, write) =>
+    `The links do not let the swingarm reach ${write(angle(no.found), 'angle')} below the frame; it ends at ${write(angle(no.limit), 'angle')}${because(no)}. Use less travel or move a mount.`,
+  adjusterNeedsLinks: (no, write) =>
+    `This suspension has nothing to adjust by ${write(no.found, 'length')} there: a table knows no mounts, and straight shocks have no rod. Set it to zero, or draw the links.`,
+  pointUnknown: () => 'This suspension has no such point. Take one of those that are drawn.',
+  armNotFound: () =>
+    'No position of the swingarm was found for this shock. Move a mount by a little and try again.',
+};
+
+function isOwn(reason: NoLinkageReason): reason is OwnReason {
+  return reason in WORDS;
+}
+
+/** Digits added at most so that two numbers that differ do not read the same. */
+const MOST_EXTRA_DIGITS = 4;
+
+/**
+ * One or two sentences for a person, numbers in the user's own units: first what cannot meet what, last what to change.
+ * A number the refusal does not carry is a dash.
+ */
+export function noLinkageWords(no: NoLinkage, style: NumberStyle): string {
+  const { reason, found, limit, end } = no;
+  if (!isOwn(reason)) return noPoseWords({ ok: false, reason, found, limit, end }, style);
+  for (let extraDigits = 0; ; extraDigits++) {
+    const written: string[] = [];
+    const words = WORDS[reason](no, (value, quantity) => {
+      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
+      written.push(text);
+      return text;
+    });
+    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
+  }
+}

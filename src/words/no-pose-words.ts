@@ -1,0 +1,71 @@
+/** Tells a person why a bike cannot stand: what cannot meet what, and what to change. */
+import { degrees } from '../core/units/convert.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/quantity.ts';
+import type { NoPose, NoPoseReason } from '../core/chassis/no-pose.ts';
+
+type Say = (noPose: NoPose, write: (value: number | undefined, quantity: QuantityKey) => string) => string;
+
+const whichEnd = ({ end }: NoPose): string => (end === undefined ? '' : `${end} `);
+
+const WORDS: Readonly<Record<NoPoseReason, Say>> = {
+  tyreCodeUnreadable: (no) =>
+    `The ${whichEnd(no)}tyre’s size code cannot be read. Write it as on the sidewall, such as 190/55-17, or give the diameter as measured.`,
+  tyreSizeImpossible: (no) =>
+    `The ${whichEnd(no)}tyre’s outside diameter is not one a wheel can have. Check the size code or the measured diameter.`,
+  inputNotANumber: () =>
+    'One of the numbers is missing or is no number. Check the fields of the bike and the adjusters.',
+  inputTooLarge: () =>
+    'One of the numbers is far larger than any part of a motorcycle. Check the fields of the bike and the adjusters.',
+  axlesTooClose: (no, write) =>
+    `The axles are only ${write(no.found, 'length')} apart, too close for two wheels to stand on the ground; they need more than ${write(no.limit, 'length')}. Move one axle away from the other.`,
+  upsideDown: () =>
+    'The frame would stand on its head. Check the front axle, the rear axle and the steering axis.',
+  axisFlat: (no, write) =>
+    `The steering axis would lean ${write(no.found === undefined ? undefined : degrees(no.found), 'angle')}, nearly flat; it must lean less than ${write(no.limit === undefined ? undefined : degrees(no.limit), 'angle')} either way. Stand it up, or check the axle heights.`,
+  forkTooShort: (no, write) =>
+    `Only ${write(no.found, 'length')} of fork is left between the top clamp and the front axle; at least ${write(no.limit, 'length')} must be. Lower the fork height, use less front travel, or check the fork’s length.`,
+  forkTravelBeyond: (no, write) =>
+    `Front travel used is ${write(no.found, 'length')}, but the fork has 0 to ${write(no.limit, 'length')}. Set it within that.`,
+  rearTravelBeyond: (no, write) =>
+    `Rear travel used is ${write(no.found, 'length')}, but the rear wheel has 0 to ${write(no.limit, 'length')}. Set it within that.`,
+  travelTableUnusable: () =>
+    'The rear suspension’s travel table cannot be used. It needs two rows or more, the first with 0 in both columns, and both wheel travel and shock stroke must rise from row to row.',
+  swingarmCannotReach: (no, write) =>
+    `The swingarm cannot reach that far: with ${write(no.found, 'length')} asked for, it would have to stand upright or beyond. Use less rear travel or shock length, or check the swingarm’s length and angle.`,
+  axleOutOfSlot: (no, write) =>
+    `The axle would stand ${write(no.found, 'length')} back in a slot of ${write(no.limit, 'length')}. Set it within the slot, or correct the slot’s length.`,
+  pivotBehindPatch: (no, write) =>
+    `The swingarm pivot is ${write(no.found, 'length')} ahead of the rear contact patch; it must be at least ${write(no.limit, 'length')} ahead. Move the pivot forward or the rear axle back.`,
+  sprocketsOverlap: (no, write) =>
+    `The sprockets overlap: their centres are ${write(no.found, 'length')} apart and need more than ${write(no.limit, 'length')}. Move the countershaft or the rear axle, or fit fewer teeth.`,
+  teethImpossible: (no) =>
+    `The ${whichEnd(no)}sprocket cannot have ${no.found ?? 'that many'} teeth. It needs a whole number of teeth that a roller chain can run on.`,
+  chainPitchImpossible: (no, write) =>
+    `A chain cannot have a pitch of ${write(no.found, 'length')}. The limit is ${write(no.limit, 'length')}; roller chains of the sizes 5xx have ${write(15.875, 'length')} and 4xx ${write(12.7, 'length')}.`,
+  guideImpossible: (no, write) =>
+    `A guide of ${write(no.found, 'length')} about the pivot cannot carry a chain; it must be between nothing and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the guide’s radius.`,
+  countershaftBehindAxle: () =>
+    'The countershaft lies behind the rear axle, so no chain could pull the wheel forward. Check both.',
+  massNegative: (no, write) =>
+    `A mass is ${write(no.found, 'mass')}; no mass can be below ${write(no.limit, 'mass')}. Check the masses of bike, rider and load.`,
+};
+
+/** Digits added at most so that two numbers that differ do not read the same. */
+const MOST_EXTRA_DIGITS = 4;
+
+/**
+ * One or two sentences for a person, with the numbers in the user's own units. The first says what cannot meet what,
+ * the last what to change. Every reason has its words; a number the refusal does not carry is a dash.
+ */
+export function noPoseWords(noPose: NoPose, style: NumberStyle): string {
+  for (let extraDigits = 0; ; extraDigits++) {
+    const written: string[] = [];
+    const words = WORDS[noPose.reason](noPose, (value, quantity) => {
+      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
+      written.push(text);
+      return text;
+    });
+    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
+  }
+}

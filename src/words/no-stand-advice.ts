@@ -1,0 +1,27 @@
+/** What is said when the bike does not stand as it is asked to: what is in the way, and what to change. */
+import type { AdjusterKey } from '../core/adjusters/setup.ts';
+import type { DriveKind } from '../core/parts/drive-kind.ts';
+import { driveWords } from './drive-words.ts';
+import { adjusterOf } from '../core/standing/all-adjusters.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import { noStandWords } from './no-stand-words.ts';
+import { RIDE_STATE_WORDS } from '../core/riding/ride-state.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+
+/** `adjuster` is the one whose value is in the way; a spring rate that nobody has given yet is no mistake, and is asked for. */
+export function noStandAdvice(
+  problem: NoStand,
+  adjuster: AdjusterKey | null,
+  kind: DriveKind,
+  style: NumberStyle,
+): string {
+  if (problem.reason !== 'rateNotAboveZero' || adjuster === null)
+    return driveWords(noStandWords(problem, style), kind);
+  const { label } = adjusterOf(adjuster);
+  return `${label} is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read ${RIDE_STATE_WORDS.toppedOut.toLowerCase()} and ${RIDE_STATE_WORDS.travelByHand.toLowerCase()} only.`;
+}
+
+/** What the way to an adjuster is called, such as "Go to Gas". */
+export function wayToAdjuster(adjuster: AdjusterKey): string {
+  return `Go to ${adjusterOf(adjuster).label}`;
+}

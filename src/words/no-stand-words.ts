@@ -1,0 +1,10 @@
+/** Tells a person why a bike does not stand in a ride state: what is in the way, and what to change. */
+import type { NoStand } from '../core/riding/no-stand.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { axleMisfitWords } from './axle-misfit-words.ts';
+import { noEquilibriumWords } from './no-equilibrium-words.ts';
+
+/** One or two sentences. */
+export function noStandWords(no: NoStand, style: NumberStyle): string {
+  return 'nearest' in no ? axleMisfitWords(no, style) : noEquilibriumWords(no, style);
+}

@@ -1,0 +1,134 @@
+/** Tests of choosing among sprocket pairs and telling them apart. */
+import { describe, expect, it } from 'vitest';
+import { ANY_CHAIN, pairIn, pairsOf } from '../../tests/support/pairs-asked.ts';
+import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { filteredPairs, pairDifference, sortedPairs, type PairFilter } from '../core/effects/pair-choice.ts';
+import { pairWords } from './pair-words.ts';
+import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
+
+const pairs = pairsOf({
+  bike: plainBike,
+  setup: { ...plainSetup, axlePosition: 12 },
+  ride: { front: 40, rear: 40 },
+  front: { least: 13, most: 17 },
+  rear: { least: 38, most: 52 },
+  ...ANY_CHAIN,
+  leastFront: 14,
+});
+const NO_FILTER: PairFilter = { ratio: null, links: null, fits: false, leastGap: null };
+const style: NumberStyle = { system: 'metric', decimal: '.' };
+
+const pair = (front: number, rear: number) => pairIn(pairs, front, rear);
+
+const names = (found: readonly SprocketPair[]): string[] =>
+  found.map((p) => `${p.frontTeeth}/${p.rearTeeth}`);
+
+describe('filters', () => {
+  it('keep all without one', () => expect(filteredPairs(pairs, NO_FILTER)).toEqual(pairs));
+
+  it('keep the same ratio, or one within a tolerance', () => {
+    const wanted = { wanted: 45 / 15, tolerancePercent: 0 };
+    expect(names(filteredPairs(pairs, { ...NO_FILTER, ratio: wanted }))).toEqual([
+      '13/39',
+      '14/42',
+      '15/45',
+      '16/48',
+      '17/51',
+    ]);
+    const near = filteredPairs(pairs, { ...NO_FILTER, ratio: { wanted: 3, tolerancePercent: 1 } });
+    for (const { ratio } of near) expect(Math.abs(ratio / 3 - 1)).toBeLessThanOrEqual(0.01 + 1e-12);
+    expect(names(near)).toEqual(['13/39', '14/42', '15/45', '16/48', '17/51']);
+  });
+
+  it('keep what a chain in hand fits', () => {
+    const found = filteredPairs(pairs, { ...NO_FILTER, links: [112] });
+    expect(found.length).toBeGreaterThan(3);
+    expect(found.length).toBeLessThan(pairs.length);
+    for (const { fitting } of found) expect(fitting).toContain(112);
+  });
+
+  it('keep what can be fitted, and what stays clear of the pivot', () => {
+    const fitted = filteredPairs(pairs, { ...NO_FILTER, fits: true });
+    expect(fitted.map((p) => p.frontTeeth)).not.toContain(13);
+    expect(fitted.length).toBe(4 * 15);
+    const leastGap = pair(15, 45).pivotGap ?? NaN;
+    const clear = filteredPairs(pairs, { ...NO_FILTER, leastGap });
+    expect(clear.length).toBeGreaterThan(0);
+    expect(clear.length).toBeLessThan(pairs.length);
+    for (const { pivotGap } of clear) expect(pivotGap).toBeGreaterThanOrEqual(leastGap);
+  });
+});
+
+describe('order', () => {
+  it('goes by the column, up and down, ties by teeth', () => {
+    const rising = sortedPairs(pairs, 'antiSquat', 'rising').map((p) => p.antiSquat as number);
+    expect(rising).toEqual([...rising].sort((a, b) => a - b));
+    const falling = sortedPairs(pairs, 'ratio', 'falling');
+    expect(names(falling)[0]).toBe('13/52');
+    const threes = falling.filter((p) => p.ratio === 3);
+    expect(names(threes)).toEqual(['13/39', '14/42', '15/45', '16/48', '17/51']);
+  });
+
+  it('puts what has no number last, both ways', () => {
+    const mixed = [{ ...pair(15, 45), antiSquat: null }, pair(16, 48), pair(14, 42)];
+    for (const direction of ['rising', 'falling'] as const)
+      expect(sortedPairs(mixed, 'antiSquat', direction)[2].antiSquat).toBeNull();
+  });
+});
+
+describe('the difference of two pairs', () => {
+  it('is the one less the other, and nothing for the same ratio', () => {
+    const difference = pairDifference(pair(15, 45), pair(16, 48));
+    expect(difference.ratioPercent).toBe(0);
+    expect(difference.antiSquat).toBeCloseTo(
+      (pair(16, 48).antiSquat as number) - (pair(15, 45).antiSquat as number),
+      12,
+    );
+    expect(pairDifference(pair(15, 45), pair(15, 46)).ratioPercent).toBeCloseTo(2.2222, 4);
+    expect(pairDifference({ ...pair(15, 45), wheelbase: null }, pair(15, 46)).wheelbase).toBeNull();
+  });
+
+  it('is told with its cause: the chain’s torque about the pivot', () => {
+    const words = pairWords(pair(15, 45), pair(16, 48), style);
+    const { antiSquat, chainMoment } = pairDifference(pair(15, 45), pair(16, 48));
+    expect(antiSquat).toBeLessThan(0);
+    expect(chainMoment).toBeGreaterThan(0);
+    expect(words).toBe(
+      `Same ratio, less anti-squat (−${Math.abs(antiSquat ?? NaN).toFixed(1)}\u00a0%), because the chain pulls ` +
+        `${chainMoment?.toFixed(1)}\u00a0N·m more about the pivot per 1000\u00a0N of thrust.`,
+    );
+  });
+
+  it('names the chain as working against the change when its torque goes the other way', () => {
+    const from = pair(15, 45);
+    const to = { ...pair(16, 48), antiSquat: (from.antiSquat as number) + 2 };
+    expect(pairWords(from, to, { ...style, decimal: ',' })).toMatch(
+      /^Same ratio, more anti-squat \(\+2,0\u00a0%\), from the axle’s place, although the chain pulls \d+,\d\u00a0N·m more/,
+    );
+    expect(pairWords(from, { ...to, chainMoment: from.chainMoment }, style)).toMatch(
+      /from the axle’s place alone\.$/,
+    );
+  });
+
+  it('tells a change too small for the usual digits with the torque that makes it', () => {
+    const to = {
+      ...pair(16, 48),
+      antiSquat: (pair(15, 45).antiSquat as number) - 0.013,
+      chainMoment: (pair(15, 45).chainMoment ?? NaN) + 0.2,
+    };
+    expect(pairWords(pair(15, 45), to, style)).toBe(
+      'Same ratio, almost the same anti-squat (−0.013\u00a0%): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
+    );
+  });
+
+  it('says only the ratio where there is no anti-squat, and that it stays where it does', () => {
+    const { antiSquat, chainMoment } = pair(15, 45);
+    expect(pairWords(pair(15, 45), { ...pair(15, 46), antiSquat: 'noMass' }, style)).toBe(
+      'Shorter gearing (+2.2\u00a0%).',
+    );
+    expect(pairWords(pair(15, 45), { ...pair(15, 44), antiSquat, chainMoment }, style)).toBe(
+      'Taller gearing (−2.2\u00a0%), same anti-squat.',
+    );
+  });
+});

@@ -1,0 +1,41 @@
+/** Tells a person how one pair of sprockets differs from another, and why its anti-squat does. */
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { pairDifference } from '../core/effects/pair-choice.ts';
+import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
+
+/** Torques below this are not worth a word, N·m for every 1000 N of thrust. */
+const LEAST_MOMENT = 0.05;
+
+/**
+ * One sentence such as "Same ratio, less anti-squat (−0.4 %), because the chain pulls 1.4 N·m more about the pivot per
+ * 1000 N of thrust." The cause is named only when its direction is that of the change; otherwise the chain is named as
+ * working against it. Without an anti-squat on either side only the ratio is told.
+ */
+export function pairWords(from: SprocketPair, to: SprocketPair, style: NumberStyle): string {
+  const { ratioPercent, antiSquat, chainMoment } = pairDifference(from, to);
+  const write = (value: number): string => writeNumber(value, 'percent', style, { signed: true }).text;
+  const ratio =
+    ratioPercent === 0
+      ? 'Same ratio'
+      : `${ratioPercent > 0 ? 'Shorter' : 'Taller'} gearing (${write(ratioPercent)})`;
+  if (antiSquat === null || chainMoment === null) return `${ratio}.`;
+  const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
+  const more = chainMoment > 0 ? 'more' : 'less';
+  const pull = `the chain pulls ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
+  // The difference of the numbers as they are written, so that a person who subtracts them finds it.
+  const steps = stepsOf(to, style) - stepsOf(from, style);
+  if (steps === 0)
+    return Math.abs(chainMoment) < LEAST_MOMENT
+      ? `${ratio}, same anti-squat.`
+      : `${ratio}, almost the same anti-squat (${writeNumber(antiSquat, 'percent', style, { signed: true, extraDigits: 2 }).text}): ${pull}.`;
+  const change = `${antiSquat > 0 ? 'more' : 'less'} anti-squat (${write(metricOfSteps(steps, 'percent', style))})`;
+  if (Math.abs(chainMoment) < LEAST_MOMENT) return `${ratio}, ${change}, from the axle’s place alone.`;
+  // A chain that pulls more about the pivot takes anti-squat away.
+  return antiSquat < 0 === chainMoment > 0
+    ? `${ratio}, ${change}, because ${pull}.`
+    : `${ratio}, ${change}, from the axle’s place, although ${pull}.`;
+}
+
+function stepsOf({ antiSquat }: SprocketPair, style: NumberStyle): number {
+  return typeof antiSquat === 'number' ? shownSteps(antiSquat, 'percent', style) : 0;
+}

@@ -1,0 +1,69 @@
+/** What a ride state means with its present figures, in one sentence. */
+import type { Setup } from '../core/adjusters/setup.ts';
+import { degrees } from '../core/units/convert.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { writeNumber } from '../core/units/number-style.ts';
+import type { Equilibrium } from '../core/riding/equilibrium.ts';
+import { restsWords } from './rest-words.ts';
+import { forcesIn, type LoadCase } from '../core/riding/load-case.ts';
+import { writeShort } from './write-short.ts';
+
+/** Lean below this is told as upright, radians: a tenth of a degree. */
+const UPRIGHT = 0.0017;
+
+/**
+ * Such as "Accelerating at 0.50 g; 78 kg rider; both ends on their springs." Without a balance the last part, how
+ * the ends rest, is left out.
+ */
+export function rideSentence(
+  ride: LoadCase,
+  setup: Setup,
+  rest: Equilibrium | undefined,
+  style: NumberStyle,
+): string {
+  switch (ride.kind) {
+    case 'toppedOut':
+      return 'Springs fully extended: the state in which swingarm angles are quoted.';
+    case 'travelByHand': {
+      const length = (value: number): string => writeNumber(value, 'length', style).text;
+      return `With ${length(ride.travel.front)} of the fork’s travel used and ${length(ride.travel.rear)} of the rear’s, as set among the adjusters.`;
+    }
+    case 'noRider':
+      return sentence(['Standing still', 'nobody and nothing on the bike'], rest);
+    default:
+      return sentence([rideMotion(ride, style), carried(setup, style)], rest);
+  }
+}
+
+function sentence(parts: readonly string[], rest: Equilibrium | undefined): string {
+  return `${[...parts, ...(rest === undefined ? [] : [restsWords(rest)])].join('; ')}.`;
+}
+
+/** What the bike does, such as "Leaned 40°, accelerating at 0.10 g, against 200 N of drag". */
+export function rideMotion(ride: LoadCase, style: NumberStyle): string {
+  if (ride.kind === 'riderUp') return 'Standing still';
+  const forces = forcesIn(ride);
+  if (forces === null) return 'Standing still';
+  const { acceleration, lean, frontBrakeShare, drag } = forces;
+  const amount = writeNumber(Math.abs(acceleration), 'acceleration', style).text;
+  const parts = lean > UPRIGHT ? [`leaned ${writeShort(degrees(lean), 'angle', style)}`] : [];
+  if (acceleration > 0) parts.push(`accelerating at ${amount}`);
+  else if (acceleration < 0)
+    parts.push(
+      `braking at ${amount}, ${writeShort(100 * frontBrakeShare, 'percent', style)} of it at the front`,
+    );
+  else parts.push('rolling evenly');
+  if (drag !== null) parts.push(`against ${writeNumber(drag.force, 'force', style).text} of drag`);
+  const joined = parts.join(', ');
+  return joined.charAt(0).toUpperCase() + joined.slice(1);
+}
+
+function carried(setup: Setup, style: NumberStyle): string {
+  const all = [
+    { mass: setup.riderMass, name: 'rider' },
+    { mass: setup.passengerMass, name: 'passenger' },
+    { mass: setup.loadMass, name: 'load' },
+  ].filter(({ mass }) => mass > 0);
+  if (all.length === 0) return 'no rider';
+  return all.map(({ mass, name }) => `${writeShort(mass, 'mass', style)} ${name}`).join(', ');
+}

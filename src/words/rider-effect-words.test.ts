@@ -1,0 +1,66 @@
+/** Tests of what is said of gas, brakes and lifting wheels. */
+import { describe, expect, it } from 'vitest';
+import { stanceWith } from '../../tests/support/standing.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { plainSetup } from '../../tests/support/plain-bike.ts';
+import { reached, sprung } from '../../tests/support/plain-springs.ts';
+import { noBalance } from '../core/standing/no-equilibrium.ts';
+import { neutralTold, riderEffectsTold } from './rider-effect-words.ts';
+import { riderEffects, type RiderEffects } from '../core/riding/rider-effects.ts';
+
+const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
+const effects = riderEffects(sprung(), plainSetup);
+const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
+
+function told(changes: Partial<RiderEffects> = {}) {
+  return riderEffectsTold({ ...effects, ...changes }, plainSetup, METRIC);
+}
+
+describe('what is said of the rider’s hands', () => {
+  it('names squat or lift with its sign, and what the front does', () => {
+    const change = reached(effects.gasOpened);
+    const [squat] = told({ gasOpened: { ...change, rear: 3.25, front: -12 } });
+    expect([squat.name, squat.value]).toEqual(['Squat (+) or lift (−) on the gas', 3.25]);
+    expect(plain(squat.words)).toBe(
+      'Gas from 0.00 g to 0.50 g at 40° of lean: the rear squats 3.3 mm, the front rises 12.0 mm.',
+    );
+    const [lift] = told({ gasOpened: { ...change, rear: -2, front: -8 } });
+    expect(lift.value).toBe(-2);
+    expect(plain(lift.words)).toContain('the rear lifts 2.0 mm');
+    const [still] = told({ gasOpened: { ...change, rear: 0.01, front: -8 } });
+    expect(still.words).toContain('the rear stays where it is');
+  });
+
+  it('tells dive and both limits with the posture at that moment', () => {
+    const [, dive, front, rear] = told();
+    const { front: sinks } = reached(effects.braked);
+    expect(plain(dive.words)).toContain(`the front sinks ${sinks.toFixed(1)} mm, the rear rises`);
+    expect(dive.value).toBe(sinks);
+    expect(front.value).toBe(reached(effects.frontLifts).limit);
+    expect(rear.value).toBe(reached(effects.rearLifts).limit);
+    expect(plain(rear.words)).toContain(
+      `${reached(effects.rearLifts).travel.front.toFixed(1)} mm of the fork’s travel`,
+    );
+  });
+
+  it('says why where there is no figure', () => {
+    const [squat] = told({ gasOpened: noBalance('frontLifts', { found: 1.5, limit: 0.9 }) });
+    expect(squat.value).toBeNull();
+    expect(plain(squat.words)).toMatch(/^At 1\.50 g the front wheel lifts; it stays down to 0\.90 g\./);
+  });
+
+  it('tells the neutral point with the unsprung mass that shifts it', () => {
+    const on = stanceWith({
+      machine: { rearUnsprung: 20 },
+      mass: 280,
+      centreY: 650,
+      rearAxleY: 0,
+      pose: { originX: 500, originY: 70, wheelbase: 1400 },
+    });
+    const { value, words } = neutralTold(on, METRIC);
+    expect(value).toBeCloseTo(102.15, 2);
+    expect(plain(words)).toContain('With 20 kg unsprung at the rear the neutral point is 102.2 %');
+    expect(plain(words)).toContain('+2.2 %');
+    expect(neutralTold(stanceWith({ mass: 0 }), METRIC).value).toBeNull();
+  });
+});

@@ -1,0 +1,117 @@
+/** What the rider's hands do to the bike, in words. */
+import type { Setup } from '../core/adjusters/setup.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/quantity.ts';
+import type { NoEquilibrium } from '../core/standing/no-equilibrium.ts';
+import { noEquilibriumWords } from './no-equilibrium-words.ts';
+import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';
+import type { RiderEffects } from '../core/riding/rider-effects.ts';
+import type { Stance } from '../core/standing/stance.ts';
+import { writeShort } from './write-short.ts';
+
+/** A change below this is none, mm. */
+const NOTHING = 0.05;
+
+/** One thing with its figure and what it means; no number when there is no answer. */
+export interface Told {
+  readonly name: string;
+  /** Metric. */
+  readonly value: number | null;
+  readonly quantity: QuantityKey;
+  /** Whether above zero is written with a plus. */
+  readonly signed: boolean;
+  /** A rider's words for a value above and below another. */
+  readonly more: string;
+  readonly less: string;
+  readonly words: string;
+}
+
+type Kind = Omit<Told, 'value' | 'words'>;
+
+const SQUAT: Kind = {
+  name: 'Squat (+) or lift (−) on the gas',
+  quantity: 'length',
+  signed: true,
+  more: 'squats more',
+  less: 'squats less',
+};
+const DIVE: Kind = {
+  name: 'Dive on the brakes',
+  quantity: 'length',
+  signed: true,
+  more: 'dives more',
+  less: 'dives less',
+};
+const FRONT_LIFTS: Kind = {
+  name: 'Front wheel lifts at',
+  quantity: 'acceleration',
+  signed: false,
+  more: 'stays down longer',
+  less: 'lifts earlier',
+};
+const REAR_LIFTS: Kind = { ...FRONT_LIFTS, name: 'Rear wheel lifts at' };
+const NEUTRAL: Kind = {
+  name: 'Neutral anti-squat',
+  quantity: 'percent',
+  signed: false,
+  more: 'more is neutral',
+  less: 'less is neutral',
+};
+
+/** Gas, brakes and limits, in that order. */
+export function riderEffectsTold(effects: RiderEffects, setup: Setup, style: NumberStyle): Told[] {
+  const g = (value: number): string => writeNumber(value, 'acceleration', style).text;
+  const mm = (value: number): string => writeNumber(Math.abs(value), 'length', style).text;
+  const { gasOpened, braked, frontLifts, rearLifts } = effects;
+  return [
+    told(SQUAT, gasOpened, style, ({ front, rear }) => ({
+      value: rear,
+      words: `Gas from ${g(setup.cornerGas)} to ${g(setup.gas)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, mm)}, ${moves('the front', front, mm)}.`,
+    })),
+    told(DIVE, braked, style, ({ front, rear }) => ({
+      value: front,
+      words: `From rolling evenly to ${g(setup.brake)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, mm)}, ${moves('the rear', rear, mm)}.`,
+    })),
+    told(FRONT_LIFTS, frontLifts, style, ({ limit, travel }) => ({
+      value: limit,
+      words: `On the gas, upright, with ${mm(travel.rear)} of the rear’s travel used at that moment.`,
+    })),
+    told(REAR_LIFTS, rearLifts, style, ({ limit, travel }) => ({
+      value: limit,
+      words: `On the brakes, upright, with ${mm(travel.front)} of the fork’s travel used at that moment.`,
+    })),
+  ];
+}
+
+/** The anti-squat at which the gas asks nothing of the rear spring, in the posture shown. */
+export function neutralTold(on: Stance, style: NumberStyle): Told {
+  return told(NEUTRAL, neutralAntiSquat(on), style, ({ neutral, shift }) => {
+    const unsprung = writeShort(on.machine.rearUnsprung, 'mass', style);
+    const percent = (value: number, signed: boolean): string =>
+      writeNumber(value, 'percent', style, { signed }).text;
+    return {
+      value: neutral,
+      words: `With ${unsprung} unsprung at the rear the neutral point is ${percent(neutral, false)}: the wheel’s own inertia moves it by ${percent(shift, true)} from 100.`,
+    };
+  });
+}
+
+/** What is found in words, or why there is nothing. */
+function told<Found extends { readonly ok: true }>(
+  kind: Kind,
+  found: Found | NoEquilibrium,
+  style: NumberStyle,
+  say: (found: Found) => Pick<Told, 'value' | 'words'>,
+): Told {
+  return { ...kind, ...(found.ok ? say(found) : { value: null, words: noEquilibriumWords(found, style) }) };
+}
+
+function squats(by: number, mm: (value: number) => string): string {
+  if (Math.abs(by) < NOTHING) return 'the rear stays where it is';
+  return `the rear ${by > 0 ? 'squats' : 'lifts'} ${mm(by)}`;
+}
+
+function moves(end: string, by: number, mm: (value: number) => string): string {
+  if (Math.abs(by) < NOTHING) return `${end} stays where it is`;
+  return `${end} ${by > 0 ? 'sinks' : 'rises'} ${mm(by)}`;
+}

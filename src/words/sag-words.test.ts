@@ -1,0 +1,48 @@
+/** Tests of what is said of a sag. */
+import { describe, expect, it } from 'vitest';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { SAG_RANGES, SAG_USES } from '../core/riding/sag-ranges.ts';
+import { sagJudged, sagPlace, sagSentence } from './sag-words.ts';
+
+const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
+const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
+
+describe('a sag', () => {
+  it('is told in mm and in per cent of the travel, against what is common', () => {
+    expect(plain(sagSentence(33, 132.5, 'rear', 'rider', 'road', METRIC))).toBe(
+      'Rear rider sag 33.0 mm, 25 % of the travel, within 25 to 40 mm common on the road',
+    );
+    expect(plain(sagSentence(9.4, 120, 'front', 'free', 'track', METRIC))).toBe(
+      'Front free sag 9.4 mm, 8 % of the travel, less than the 15 to 25 mm common on the track',
+    );
+    expect(plain(sagJudged(120, 'rear', 'rider', 'offRoad', METRIC))).toBe(
+      'more than the 90 to 110 mm common off the road',
+    );
+    expect(plain(sagJudged(33, 'rear', 'rider', 'road', { system: 'inch', decimal: ',' }))).toBe(
+      'within 0,98 to 1,57 in common on the road',
+    );
+  });
+
+  it('at either end of a range is within it', () => {
+    for (const { key } of SAG_USES)
+      for (const end of ['front', 'rear'] as const)
+        for (const kind of ['free', 'rider'] as const) {
+          const { least, most } = SAG_RANGES[key][end][kind];
+          expect(most).toBeGreaterThan(least);
+          expect([least - 0.1, least, most, most + 0.1].map((mm) => sagPlace(mm, end, kind, key))).toEqual([
+            'below',
+            'within',
+            'within',
+            'above',
+          ]);
+        }
+  });
+
+  it('with a rider is more than without, and off the road more than on it', () => {
+    for (const end of ['front', 'rear'] as const) {
+      for (const { key } of SAG_USES)
+        expect(SAG_RANGES[key][end].rider.least).toBeGreaterThan(SAG_RANGES[key][end].free.least);
+      expect(SAG_RANGES.offRoad[end].rider.least).toBeGreaterThan(SAG_RANGES.road[end].rider.most);
+    }
+  });
+});
