@@ -7,10 +7,11 @@ import { afterAll, describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/riding/ride-state.ts';
+import { FORMER_RIDE_STATES, RIDE_STATES } from '../core/riding/ride-state.ts';
 import { machine } from '../core/standing/machine.ts';
 import { stance } from '../core/standing/stance.ts';
 import { degrees } from '../core/units/convert.ts';
+import { SCHEMA } from '../document/document.ts';
 import { openJson } from '../document/open-document.ts';
 import { readingsCommand } from './readings.ts';
 
@@ -47,10 +48,15 @@ function written(name: string, value: unknown): string {
 describe('the readings printed', () => {
   it('are all there, in every ride state, with the units of a file', () => {
     const { bike, schema, states } = printed(LINKED);
-    expect([bike, schema]).toEqual(['Linked road bike, invented', 2]);
-    expect(Object.keys(states)).toEqual(RIDE_STATES);
+    expect([bike, schema]).toEqual(['Linked road bike, invented', SCHEMA]);
+    const former = Object.values(FORMER_RIDE_STATES);
+    expect(Object.keys(states).filter((key) => !former.includes(key))).toEqual(RIDE_STATES);
     for (const entries of Object.values(states)) {
-      expect(Object.keys(entries)).toEqual(READINGS.map((reading) => reading.key));
+      const both = READINGS.flatMap(({ key, formerly }) => [
+        key,
+        ...(formerly === undefined ? [] : [formerly]),
+      ]);
+      expect(Object.keys(entries)).toEqual(both);
       for (const { value, reason } of Object.values(entries))
         expect(value === null ? (reason?.length ?? 0) > 0 : Number.isFinite(value)).toBe(true);
     }
@@ -231,4 +237,20 @@ describe('--help', () => {
     expect(out).toContain('"Plain road bike, invented"');
     expect(out).toMatch(/ {2}axlePosition +mm +0 to 40 in steps of 1 /);
   });
+});
+
+it('names that changed are read and written under their former spelling too', () => {
+  const { states } = printed(LINKED) as unknown as {
+    states: Record<string, Record<string, { value: number | null }>>;
+  };
+  for (const [state, former] of Object.entries(FORMER_RIDE_STATES))
+    expect(states[former]).toEqual(states[state]);
+  for (const { key, formerly } of READINGS.filter((each) => each.formerly !== undefined))
+    expect(states.toppedOut[formerly ?? '']).toEqual(states.toppedOut[key]);
+  const renamed = ADJUSTERS.flatMap((each) =>
+    each.kind === 'number' && each.formerly !== undefined ? [[each.key, each.formerly]] : [],
+  );
+  expect(renamed.length).toBeGreaterThan(0);
+  for (const [key, former] of renamed)
+    expect(printed(LINKED, '--set', `${former}=3`)).toEqual(printed(LINKED, '--set', `${key}=3`));
 });

@@ -5,7 +5,12 @@ import { readingsOf } from '../words/worded-readings.ts';
 import { ABSENT_WORDS } from '../core/readings/reading.ts';
 import { machine } from '../core/standing/machine.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
-import { FORMER_RIDE_STATES, RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
+import {
+  FORMER_RIDE_STATES,
+  RIDE_STATE_WORDS,
+  RIDE_STATES,
+  type RideState,
+} from '../core/riding/ride-state.ts';
 import { standMachine, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/quantity.ts';

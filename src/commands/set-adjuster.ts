@@ -40,7 +40,9 @@ export function setAdjusterFromWords(document: BikeDocument, words: string): Res
     return refused(`--set takes an adjuster and its value, as in --set forkTubes=5, not "${quoted(words)}".`);
   const name = words.slice(0, at).trim();
   const text = words.slice(at + 1).trim();
-  const adjuster = ADJUSTERS.find((each) => each.key === name || ('formerly' in each && each.formerly === name));
+  const adjuster = ADJUSTERS.find(
+    (each) => each.key === name || ('formerly' in each && each.formerly === name),
+  );
   if (adjuster === undefined)
     return refused(
       `There is no adjuster named "${quoted(name)}". The adjusters are ${ADJUSTERS.map((d) => d.key).join(', ')}.`,

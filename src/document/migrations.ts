@@ -30,7 +30,9 @@ function withNewNames(saved: JsonObject): JsonObject {
   const setup = within(saved, 'setup', (from) =>
     NAMES_OF_3.reduce((named, [old, present]) => renamed(named, old, present), from),
   );
-  return within(setup, 'bike', (bike) => within(bike, 'drive', (drive) => renamed(drive, 'leastPlay', 'leastSlack')));
+  return within(setup, 'bike', (bike) =>
+    within(bike, 'drive', (drive) => renamed(drive, 'leastPlay', 'leastSlack')),
+  );
 }
 
 const NAMES_OF_3 = [

@@ -1,6 +1,7 @@
 /** Tests of opening: what is refused and why, what is repaired and how that is said. */
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
+import { SCHEMA } from './document.ts';
 import { openDocument, openJson, type Opened } from './open-document.ts';
 import type { Json, JsonObject } from './json.ts';
 
@@ -176,7 +177,7 @@ describe('refusing', () => {
     expect(reason({ schema: 1 })).toMatchObject({ kind: 'notOurs' });
     expect(reason({ ...plain, schema: '1' })).toMatchObject({ kind: 'schemaUnreadable' });
     expect(reason({ ...plain, schema: -1 })).toMatchObject({ kind: 'schemaUnreadable' });
-    expect(reason({ ...plain, schema: 3 })?.sentence).toContain('newer');
+    expect(reason({ ...plain, schema: SCHEMA + 1 })?.sentence).toContain('newer');
   });
 
   it('takes nothing from the prototype of what it reads', () => {

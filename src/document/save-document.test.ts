@@ -119,7 +119,7 @@ describe('saving a document', () => {
     const text = saveDocument(document);
     expect(saveDocument(turned(document) as BikeDocument)).toBe(text);
     expect(
-      text.startsWith('{\n  "format": "sidestance-bike",\n  "schema": 2,\n  "bike": {\n    "name"'),
+      text.startsWith(`{\n  "format": "sidestance-bike",\n  "schema": ${SCHEMA},\n  "bike": {\n    "name"`),
     ).toBe(true);
     expect(text.endsWith('}\n')).toBe(true);
   });
