@@ -45,7 +45,7 @@ describe('adjusters', () => {
 
   it('reads again what is changed, and takes over the rest as the very same', () => {
     const before = start();
-    const { setup } = done(setDial(before, 'forkHeight', 5));
+    const { setup } = done(setAdjuster(before, 'forkTubes', 5));
     expect(setup.frontTyre).toBe(before.setup.frontTyre);
     const { bike } = done(setBikeField(before, 'fork.travel', 110));
     expect(bike.fork.travel).toBe(110);
@@ -54,8 +54,8 @@ describe('adjusters', () => {
   });
 
   it('keeps no sign of a zero', () => {
-    const zero = done(setDial(start(), 'forkHeight', 0));
-    expect(Object.is(done(setDial(zero, 'forkHeight', -0)).setup.forkHeight, 0)).toBe(true);
+    const zero = done(setAdjuster(start(), 'forkTubes', 0));
+    expect(Object.is(done(setAdjuster(zero, 'forkTubes', -0)).setup.forkTubes, 0)).toBe(true);
   });
 
   it('sets a tyre', () => {

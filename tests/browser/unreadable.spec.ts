@@ -2,7 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { FORMAT, SCHEMA } from '../../src/document/document.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto } from './support/panels.ts';
-import { openPage } from './support/stand.ts';
+import { openPage } from './support/side-view.ts';
 
 type Shelf = 'bikes' | 'revisions' | 'preferences';
 

@@ -5,7 +5,7 @@ import { cases } from '../support/cases.ts';
 import { balance, type Equilibrium } from '../../src/core/riding/equilibrium.ts';
 import { frontLiftLimit, rearLiftLimit } from '../../src/core/riding/lift-limits.ts';
 import { machine } from '../../src/core/standing/machine.ts';
-import type { NoStand } from '../../src/core/springs/no-stand.ts';
+import type { NoStand } from '../../src/core/riding/no-stand.ts';
 import { sag } from '../../src/core/riding/ride-changes.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { absurdBike, likelyBike, type RandomBike } from '../support/random-bikes.ts';

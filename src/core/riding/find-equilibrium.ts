@@ -2,7 +2,7 @@
 import { solveInBox, type BoxSolution, type BoxSolved, type PushesAt } from '../numeric/solve-in-box.ts';
 import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
 import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
-import { changeOfPushes } from '../springs/push-change.ts';
+import { changeOfPushes } from './push-change.ts';
 import { forcesWrong, type RideForces } from './ride-forces.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import { springForce } from '../springs/spring-law.ts';

@@ -1,6 +1,6 @@
 /** The grips: places on a standing bike by which an adjuster is pulled along its own line. */
 import type { NumberAdjuster } from '../standing/adjuster.ts';
-import { adjusterOf } from '../springs/adjusters.ts';
+import { adjusterOf } from '../standing/all-adjusters.ts';
 import type { Bike } from '../parts/bike.ts';
 import { onLegs } from '../chassis/front-end.ts';
 import type { Setup } from '../adjusters/setup.ts';
@@ -43,7 +43,13 @@ const LEAST_RESPONSE = 1e-6;
  * at its beginning. The fork's top and the axle follow their own line; the tail follows straight up, by as much as
  * the shock length raises it there. The result is held in the adjuster's range and on its steps.
  */
-export function pulledAdjuster(bike: Bike, setup: Setup, standing: Stance, key: GripKey, pull: Point): number {
+export function pulledAdjuster(
+  bike: Bike,
+  setup: Setup,
+  standing: Stance,
+  key: GripKey,
+  pull: Point,
+): number {
   const adjuster = adjusterOf(key) as NumberAdjuster;
   const { least, most, step } = adjuster.range(bike);
   const value = setup[key] + amountPulled(bike, setup, standing, key, pull);

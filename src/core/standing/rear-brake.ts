@@ -80,7 +80,7 @@ export interface StayHold extends StayPlaces {
 }
 
 /** How the stay holds the caliper with the arm at `armAngle`; no answer when it cannot reach or passes through the axle. */
-export function stayHold(brake: StayedBrake, arm: number, armAngle: number): StayHold | NoBalance {
+export function stayHold(brake: StayedBrake, arm: number, armAngle: number): StayHold | NoEquilibrium {
   const places = stayPlaces(brake, arm, armAngle);
   if (!places.ok) return places;
   const { axle, bolt, anchor } = places;

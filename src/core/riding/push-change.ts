@@ -1,12 +1,12 @@
 /** How the pushes on both ends of a bike change with the travel used: the exact derivatives of its balance. */
 import { STANDARD_GRAVITY } from '../units/convert.ts';
-import type { NoBalance } from './no-balance.ts';
-import { changeOfRearBrakeSlope } from './rear-brake-change.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
+import { changeOfRearBrakeSlope } from '../standing/rear-brake-change.ts';
 import type { RideForces } from './ride-forces.ts';
-import { springForce, springRate } from './spring-law.ts';
-import type { SprungMachine } from './sprung-machine.ts';
-import { changeOfStance } from './stance-change.ts';
-import type { Stance } from './stance.ts';
+import { springForce, springRate } from '../springs/spring-law.ts';
+import type { SprungMachine } from '../springs/sprung-machine.ts';
+import { changeOfStance } from '../standing/stance-change.ts';
+import type { Stance } from '../standing/stance.ts';
 import type { SteadyLoads } from './steady-loads.ts';
 
 /** Changes of what presses the ends together less what their springs hold, N per mm of travel used at one end. */
@@ -28,7 +28,7 @@ export function changeOfPushes(
   loads: SteadyLoads,
   forces: RideForces,
   end: 'front' | 'rear',
-): PushChange | NoBalance {
+): PushChange | NoEquilibrium {
   const change = changeOfStance(on, end);
   const { machine, pose, arm } = on;
   const { originX, originY, wheelbase } = pose;

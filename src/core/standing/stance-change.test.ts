@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { linkedBike } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup, withFork, withFrame } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import type { Bike } from '../chassis/bike.ts';
-import type { Setup } from '../chassis/setup.ts';
+import type { Bike } from '../parts/bike.ts';
+import type { Setup } from '../adjusters/setup.ts';
 import { changeOfStance, type StanceChange } from './stance-change.ts';
 import type { Stance, Travel } from './stance.ts';
 

@@ -1,5 +1,5 @@
 /** How a bike on its wheels changes with the travel used: the exact derivatives of its stance. */
-import { hasRuns } from '../drive/drive-kind.ts';
+import { hasRuns } from '../parts/drive-kind.ts';
 import { armAnglePerTravel } from '../linkage/suspension.ts';
 import type { Stance } from './stance.ts';
 
@@ -66,13 +66,13 @@ export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange 
 
 /** Change of the chain's part of the squat slope while the frame pitches and the pivot moves as given. */
 function changeOfChainSlope(on: Stance, pitch: number, pivotX: number, pivotY: number): number {
-  const { machine, pose, topRunAngle, countershaftX, countershaftY } = on;
+  const { machine, pose, upperRunAngle, countershaftX, countershaftY } = on;
   if (!hasRuns(machine.driveKind)) return 0;
   const { originX, originY } = pose;
   const { rearRadius, rearSprocketRadius, frontSprocketRadius } = machine;
   let lever = 0;
   // A run that lies on the guide keeps the guide's radius.
-  if (on.pullLever === on.topRunLever) {
+  if (on.pullLever === on.upperRunLever) {
     const centresX = countershaftX;
     const centresY = countershaftY - rearRadius;
     const square = centresX * centresX + centresY * centresY;
@@ -82,8 +82,8 @@ function changeOfChainSlope(on: Stance, pitch: number, pivotX: number, pivotY: n
     const turn = (centresX * moveY - centresY * moveX) / square;
     const apart = (centresX * moveX + centresY * moveY) / square;
     const runTurn = turn + (difference * apart) / Math.sqrt(square - difference * difference);
-    const cos = Math.cos(topRunAngle);
-    const sin = Math.sin(topRunAngle);
+    const cos = Math.cos(upperRunAngle);
+    const sin = Math.sin(upperRunAngle);
     const along = (originY - rearRadius) * sin + originX * cos;
     lever = pivotX * sin - pivotY * cos + runTurn * along;
   }

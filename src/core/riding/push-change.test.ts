@@ -3,14 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { linkedBike } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { plainSprings, reached, sprung } from '../../../tests/support/plain-springs.ts';
-import { rearForceAtWheel } from './at-the-wheel.ts';
+import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
 import { changeOfPushes } from './push-change.ts';
-import type { RearBrake } from './rear-brake.ts';
+import type { RearBrake } from '../standing/rear-brake.ts';
 import { AT_REST, type RideForces } from './ride-forces.ts';
-import { springForce } from './spring-law.ts';
-import type { SpringSet } from './spring-set.ts';
-import type { SprungMachine } from './sprung-machine.ts';
-import { stance, type Travel } from './stance.ts';
+import { springForce } from '../springs/spring-law.ts';
+import type { SpringSet } from '../standing/spring-set.ts';
+import type { SprungMachine } from '../springs/sprung-machine.ts';
+import { stance, type Travel } from '../standing/stance.ts';
 import { steadyLoads } from './steady-loads.ts';
 
 /** Half the way between the two postures that are compared, mm: truncation and rounding both stay below 1e-5 N/mm. */

@@ -1,5 +1,5 @@
 /** How the rear brake's hold changes with the travel used: the exact derivative of its slope. */
-import type { NoBalance } from './no-balance.ts';
+import type { NoEquilibrium } from './no-equilibrium.ts';
 import { stayHold, type RearBrake } from './rear-brake.ts';
 import type { StanceChange } from './stance-change.ts';
 import type { Stance } from './stance.ts';
@@ -13,7 +13,7 @@ export function changeOfRearBrakeSlope(
   brake: RearBrake,
   on: Stance,
   change: StanceChange,
-): number | NoBalance {
+): number | NoEquilibrium {
   if (brake.caliper === 'onArm') return change.swingarmSlope;
   const { machine, pose } = on;
   const hold = stayHold(brake, machine.rear.arm, on.arm.angle);
