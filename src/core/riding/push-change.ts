@@ -5,7 +5,7 @@ import { changeOfRearBrakeSlope } from '../standing/rear-brake-change.ts';
 import type { RideForces } from './ride-forces.ts';
 import { springForce, springRate } from '../springs/spring-law.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
-import { changeOfStance } from '../standing/stance-change.ts';
+import { changeOfChainSlope, changeOfStance } from '../standing/stance-change.ts';
 import type { Stance } from '../standing/stance.ts';
 import type { SteadyLoads } from './steady-loads.ts';
 
@@ -48,6 +48,8 @@ export function changeOfPushes(
   const backward = loads.frontBrake + frontWeight * acceleration;
   const frontPush = frontLoad * cosLean + change.pitch * (backward * cosLean - upward * sinLean);
 
+  const driven =
+    loads.thrust > 0 ? loads.thrust * (change.swingarmSlope + changeOfChainSlope(on, change)) : 0;
   let braked = 0;
   if (loads.rearBrake > 0) {
     const slope = changeOfRearBrakeSlope(sprung.brake, on, change);
@@ -57,11 +59,7 @@ export function changeOfPushes(
   const armSlope = (originY - on.rearAxleY) / originX;
   const armSlopeChange = (change.originY - armSlope * change.originX) / originX;
   const rearWeight = machine.rearUnsprung * STANDARD_GRAVITY;
-  const rearPush =
-    braked -
-    frontLoad -
-    loads.thrust * (change.swingarmSlope + change.chainSlope) +
-    rearWeight * acceleration * armSlopeChange;
+  const rearPush = braked - frontLoad - driven + rearWeight * acceleration * armSlopeChange;
 
   const force = springForce(sprung.shock, arm.shockStroke);
   const rate = springRate(sprung.shock, arm.shockStroke);

@@ -5,7 +5,7 @@ import { plainBike, plainSetup, withFork, withFrame } from '../../../tests/suppo
 import { standing } from '../../../tests/support/standing.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
-import { changeOfStance, type StanceChange } from './stance-change.ts';
+import { changeOfChainSlope, changeOfStance, type StanceChange } from './stance-change.ts';
 import type { Stance, Travel } from './stance.ts';
 
 /** Half the way between the two stances that are compared, mm: truncation and rounding both stay below 1e-9. */
@@ -15,7 +15,9 @@ const HALF_WAY = 1e-2;
 const laden: Setup = { ...plainSetup, passengerMass: 65, fuelMass: 12, loadMass: 25, riderForward: 40 };
 const leaning: Bike = withFork(plainBike, { legAngleDeg: 2, axleLead: 12 });
 
-const parts = (on: Stance): StanceChange => ({
+type Changes = StanceChange & { readonly chainSlope: number };
+
+const parts = (on: Stance): Changes => ({
   armAngle: on.arm.angle,
   pitch: on.pose.pitch,
   originX: on.pose.originX,
@@ -27,14 +29,19 @@ const parts = (on: Stance): StanceChange => ({
   centreY: on.centreY,
 });
 
+function changes(on: Stance, end: 'front' | 'rear'): Changes {
+  const change = changeOfStance(on, end);
+  return { chainSlope: changeOfChainSlope(on, change), ...change };
+}
+
 function expectAlike(bike: Bike, setup: Setup, travel: Travel): void {
   for (const end of ['front', 'rear'] as const) {
-    const at = (way: number): StanceChange =>
+    const at = (way: number): Changes =>
       parts(standing(bike, setup, { ...travel, [end]: travel[end] + way }));
-    const exact = changeOfStance(standing(bike, setup, travel), end);
+    const exact = changes(standing(bike, setup, travel), end);
     const after = at(HALF_WAY);
     const before = at(-HALF_WAY);
-    for (const key of Object.keys(after) as (keyof StanceChange)[]) {
+    for (const key of Object.keys(after) as (keyof Changes)[]) {
       const difference = (after[key] - before[key]) / (2 * HALF_WAY);
       expect(Math.abs(exact[key] - difference), `${end} ${key}`).toBeLessThan(1e-7);
     }
@@ -59,7 +66,7 @@ describe('the change of a stance per mm of travel', () => {
     const bike: Bike = { ...plainBike, drive: { ...plainBike.drive, kind: 'shaft' } };
     const travel = { front: 30, rear: 50 };
     expectAlike(bike, plainSetup, travel);
-    expect(changeOfStance(standing(bike, plainSetup, travel), 'rear').chainSlope).toBe(0);
+    expect(changes(standing(bike, plainSetup, travel), 'rear').chainSlope).toBe(0);
     expect(changeOfStance(standing(bike, plainSetup, travel), 'front').armAngle).toBe(0);
   });
 

@@ -11,7 +11,6 @@ export interface StanceChange {
   readonly originY: number;
   readonly wheelbase: number;
   readonly swingarmSlope: number;
-  readonly chainSlope: number;
   readonly centreX: number;
   readonly centreY: number;
 }
@@ -58,34 +57,36 @@ export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange 
     originY: pivotY,
     wheelbase: longer,
     swingarmSlope: (pivotY - on.swingarmSlope * pivotX) / originX,
-    chainSlope: changeOfChainSlope(on, pitch, pivotX, pivotY),
     centreX: mass > 0 ? (carried * pivotX - pitch * above + frontUnsprung * longer) / mass : 0,
     centreY: mass > 0 ? (carried * pivotY + pitch * ahead) / mass : 0,
   };
 }
 
-/** Change of the chain's part of the squat slope while the frame pitches and the pivot moves as given. */
-function changeOfChainSlope(on: Stance, pitch: number, pivotX: number, pivotY: number): number {
-  const { machine, pose, upperRunAngle, countershaftX, countershaftY } = on;
+/**
+ * Change of the chain's part of the squat slope per mm of travel, while the stance changes as given. Derivation: the
+ * countershaft turns about the rear axle, and the run with it and with the angle between run and centres. A run that lies
+ * on the guide keeps the guide's radius. Zero with a shaft or hub drive.
+ */
+export function changeOfChainSlope(on: Stance, change: StanceChange): number {
+  const { machine, pose, countershaftX: centresX } = on;
   if (!hasRuns(machine.driveKind)) return 0;
   const { originX, originY } = pose;
   const { rearRadius, rearSprocketRadius, frontSprocketRadius } = machine;
   let lever = 0;
-  // A run that lies on the guide keeps the guide's radius.
   if (on.pullLever === on.upperRunLever) {
-    const centresX = countershaftX;
-    const centresY = countershaftY - rearRadius;
-    const square = centresX * centresX + centresY * centresY;
+    const centresY = on.countershaftY - rearRadius;
     const difference = rearSprocketRadius - frontSprocketRadius;
-    const moveX = pivotX - pitch * (countershaftY - originY);
-    const moveY = pivotY + pitch * (countershaftX - originX);
+    const square = centresX * centresX + centresY * centresY;
+    const run = Math.sqrt(square - difference * difference);
+    // Toward the front along the run.
+    const cos = (centresX * run + centresY * difference) / square;
+    const sin = (centresY * run - centresX * difference) / square;
+    const moveX = change.originX - change.pitch * (on.countershaftY - originY);
+    const moveY = change.originY + change.pitch * (centresX - originX);
     const turn = (centresX * moveY - centresY * moveX) / square;
     const apart = (centresX * moveX + centresY * moveY) / square;
-    const runTurn = turn + (difference * apart) / Math.sqrt(square - difference * difference);
-    const cos = Math.cos(upperRunAngle);
-    const sin = Math.sin(upperRunAngle);
     const along = (originY - rearRadius) * sin + originX * cos;
-    lever = pivotX * sin - pivotY * cos + runTurn * along;
+    lever = change.originX * sin - change.originY * cos + (turn + (difference * apart) / run) * along;
   }
-  return (-rearRadius * lever) / (rearSprocketRadius * originX) - (on.chainSlope * pivotX) / originX;
+  return (-rearRadius * lever) / (rearSprocketRadius * originX) - (on.chainSlope * change.originX) / originX;
 }
