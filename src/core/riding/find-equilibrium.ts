@@ -2,7 +2,7 @@
 import { solveInBox, type BoxSolution, type BoxSolved, type PushesAt } from '../numeric/solve-in-box.ts';
 import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
 import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
-import { changeOfPushes } from './push-change.ts';
+import { changeOfPushes, type LoadedStance } from './push-change.ts';
 import { forcesWrong, type RideForces } from './ride-forces.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import { springForce } from '../springs/spring-law.ts';
@@ -22,10 +22,7 @@ const STARTS: readonly (readonly [number, number])[] = [
 ];
 
 /** A posture with what presses its ends together less what their springs hold: N, and N per mm of travel. */
-interface Pushed extends PushesAt {
-  readonly stance: Stance;
-  readonly loads: SteadyLoads;
-}
+type Pushed = PushesAt & LoadedStance;
 
 /** Where the solver ended, with the loads there; wheel loads may be negative, as if the ground could pull. */
 export interface Settled {
@@ -81,9 +78,10 @@ function pushedAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pu
   if (!on.ok) return on;
   const loads = steadyLoads(on, forces, sprung.brake);
   if (!loads.ok) return loads;
-  const perFront = changeOfPushes(sprung, on, loads, forces, 'front');
+  const of: LoadedStance = { sprung, forces, stance: on, loads };
+  const perFront = changeOfPushes(of, 'front');
   if (!perFront.ok) return perFront;
-  const perRear = changeOfPushes(sprung, on, loads, forces, 'rear');
+  const perRear = changeOfPushes(of, 'rear');
   if (!perRear.ok) return perRear;
   return {
     pushX: loads.frontPush - springForce(sprung.fork, travel.front),
@@ -92,6 +90,8 @@ function pushedAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pu
     xPerY: perRear.front,
     yPerX: perFront.rear,
     yPerY: perRear.rear,
+    sprung,
+    forces,
     stance: on,
     loads,
   };

@@ -67,7 +67,7 @@ describe('the change of the pushes per mm of travel', () => {
                 const travel = { front, rear };
                 const on = reached(stance(bike.machine, travel));
                 const loads = reached(steadyLoads(on, forces, bike.brake));
-                const exact = reached(changeOfPushes(bike, on, loads, forces, end));
+                const exact = reached(changeOfPushes({ sprung: bike, forces, stance: on, loads }, end));
                 const after = pushes(bike, forces, { ...travel, [end]: travel[end] + HALF_WAY });
                 const before = pushes(bike, forces, { ...travel, [end]: travel[end] - HALF_WAY });
                 for (const of of ['front', 'rear'] as const)
@@ -85,7 +85,7 @@ describe('the change of the pushes per mm of travel', () => {
     const on = reached(stance(bike.machine, { front: 40, rear: 40 }));
     const loads = reached(steadyLoads(on, braking, bike.brake));
     const short: SprungMachine = { ...bike, brake: { ...ownStay, stayLength: 100 } };
-    expect(changeOfPushes(short, on, loads, braking, 'rear')).toMatchObject({
+    expect(changeOfPushes({ sprung: short, forces: braking, stance: on, loads }, 'rear')).toMatchObject({
       ok: false,
       reason: 'stayCannotClose',
     });

@@ -5,11 +5,19 @@ import { changeOfRearBrakeSlope } from '../standing/rear-brake-change.ts';
 import type { RideForces } from './ride-forces.ts';
 import { springForce, springRate } from '../springs/spring-law.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
-import { changeOfChainSlope, changeOfStance } from '../standing/stance-change.ts';
+import { changeOfChainSlope, changeOfStance, type StanceChange } from '../standing/stance-change.ts';
 import type { Stance } from '../standing/stance.ts';
 import type { SteadyLoads } from './steady-loads.ts';
 
-/** Changes of what presses the ends together less what their springs hold, N per mm of travel used at one end. */
+/** A bike in a posture under steady forces, and the loads that they give there. */
+export interface LoadedStance {
+  readonly sprung: SprungMachine;
+  readonly forces: RideForces;
+  readonly stance: Stance;
+  readonly loads: SteadyLoads;
+}
+
+/** Changes at either end per mm of travel used at one of them, N/mm. */
 export interface PushChange {
   readonly ok: true;
   readonly front: number;
@@ -18,27 +26,29 @@ export interface PushChange {
 
 /**
  * Change of both pushes per mm of travel used at one end, N/mm: of front push − fork springs along the legs, and of
- * rear push − shock springs at the axle, square to the ground. `loads` are those of `on` under `forces`. Derivation:
- * `steadyLoads` and the springs' virtual work, differentiated. At a kink of a spring's law that of pressing further.
- * No answer when the rear brake's stay cannot hold.
+ * rear push − shock springs at the axle, square to the ground. Derivation: `steadyLoads` and the springs' virtual work,
+ * differentiated. At a kink of a spring's law that of pressing further. No answer when the rear brake's stay cannot hold.
  */
-export function changeOfPushes(
-  sprung: SprungMachine,
-  on: Stance,
-  loads: SteadyLoads,
-  forces: RideForces,
-  end: 'front' | 'rear',
+export function changeOfPushes(of: LoadedStance, end: 'front' | 'rear'): PushChange | NoEquilibrium {
+  const change = changeOfStance(of.stance, end);
+  const loads = changeOfLoads(of, change);
+  if (!loads.ok) return loads;
+  const { fork } = of.sprung;
+  const forkForce = end === 'front' ? springRate(fork, of.stance.travel.front) : 0;
+  return { ok: true, front: loads.front - forkForce, rear: loads.rear - changeOfRearForce(of, change) };
+}
+
+/** Change of front and rear push of `steadyLoads`. */
+function changeOfLoads(
+  { sprung, forces, stance: on, loads }: LoadedStance,
+  change: StanceChange,
 ): PushChange | NoEquilibrium {
-  const change = changeOfStance(on, end);
-  const { machine, pose, arm } = on;
-  const { originX, originY, wheelbase } = pose;
+  const { machine, pose } = on;
   const { acceleration } = forces;
   const pressed = 1 / Math.cos(forces.lean);
   const weight = on.mass * STANDARD_GRAVITY;
-  const frontLoad =
-    (weight * (pressed * change.centreX - acceleration * change.centreY) -
-      loads.frontLoad * change.wheelbase) /
-    wheelbase;
+  const moment = weight * (pressed * change.centreX - acceleration * change.centreY);
+  const frontLoad = (moment - loads.frontLoad * change.wheelbase) / pose.wheelbase;
 
   const { x, y } = machine.front.downLegs;
   const cosLean = -pose.sin * x - pose.cos * y;
@@ -46,28 +56,28 @@ export function changeOfPushes(
   const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY;
   const upward = loads.frontLoad - frontWeight * pressed;
   const backward = loads.frontBrake + frontWeight * acceleration;
-  const frontPush = frontLoad * cosLean + change.pitch * (backward * cosLean - upward * sinLean);
 
   const driven =
     loads.thrust > 0 ? loads.thrust * (change.swingarmSlope + changeOfChainSlope(on, change)) : 0;
-  let braked = 0;
-  if (loads.rearBrake > 0) {
-    const slope = changeOfRearBrakeSlope(sprung.brake, on, change);
-    if (typeof slope !== 'number') return slope;
-    braked = loads.rearBrake * slope;
-  }
-  const armSlope = (originY - on.rearAxleY) / originX;
-  const armSlopeChange = (change.originY - armSlope * change.originX) / originX;
-  const rearWeight = machine.rearUnsprung * STANDARD_GRAVITY;
-  const rearPush = braked - frontLoad - driven + rearWeight * acceleration * armSlopeChange;
+  const brakeSlope = loads.rearBrake > 0 ? changeOfRearBrakeSlope(sprung.brake, on, change) : 0;
+  if (typeof brakeSlope !== 'number') return brakeSlope;
+  const armSlope = (pose.originY - on.rearAxleY) / pose.originX;
+  const armSlopeChange = (change.originY - armSlope * change.originX) / pose.originX;
+  const rearInertia = machine.rearUnsprung * STANDARD_GRAVITY * acceleration;
+  return {
+    ok: true,
+    front: frontLoad * cosLean + change.pitch * (backward * cosLean - upward * sinLean),
+    rear: loads.rearBrake * brakeSlope - frontLoad - driven + rearInertia * armSlopeChange,
+  };
+}
 
-  const force = springForce(sprung.shock, arm.shockStroke);
-  const rate = springRate(sprung.shock, arm.shockStroke);
+/** Change of the shock springs' force at the rear axle. */
+function changeOfRearForce({ sprung, stance: on }: LoadedStance, change: StanceChange): number {
+  const { shockStroke, lever, leverSlope } = on.arm;
+  const { originX } = on.pose;
+  const force = springForce(sprung.shock, shockStroke);
+  const rate = springRate(sprung.shock, shockStroke);
   // The shock is pressed in as the arm swings up, against which its angle counts.
-  const held =
-    ((force * arm.leverSlope - rate * arm.lever * arm.lever) * change.armAngle -
-      (force * arm.lever * change.originX) / originX) /
-    originX;
-  const forkRate = end === 'front' ? springRate(sprung.fork, on.travel.front) : 0;
-  return { ok: true, front: frontPush - forkRate, rear: rearPush - held };
+  const perArm = force * leverSlope - rate * lever * lever;
+  return (perArm * change.armAngle - (force * lever * change.originX) / originX) / originX;
 }
