@@ -1,4 +1,4 @@
-/** CornerSequence the bike from braking through the corner to its exit: by a slider, or played once. */
+/** Takes the bike from braking through the corner to its exit: by a slider, or played once. */
 import { CORNER_PLACES } from '../core/riding/corner-sequence.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { Moving } from './moving.svelte.ts';
@@ -33,7 +33,7 @@ export class CornerSequence {
     this.#frames = frames;
   }
 
-  /** Reads the bike at a part of the cornerPart, 0 to 1, by hand. */
+  /** Reads the bike at a part of the corner sequence, 0 to 1, by hand. */
   scrub(part: number, nowMs: number): void {
     this.stop();
     this.#moving.restore();
@@ -78,7 +78,7 @@ export class CornerSequence {
     this.playing = false;
   }
 
-  /** Ends the cornerPart: the bike is read in the state it was in before. */
+  /** Ends the corner sequence: the bike is read in the state it was in before. */
   end(nowMs: number): void {
     this.stop();
     if (this.#standing.cornerPart === null) return;

@@ -14,7 +14,7 @@ import type { Standing } from './standing.svelte.ts';
 /** One row of the table: figures, or why the bike does not settle in this state. */
 export interface RidingRow {
   readonly name: string;
-  /** Null for the place of the cornerPart, which is no state. */
+  /** Null for the place of the corner sequence, which is no state. */
   readonly state: RideState | null;
   readonly figures: RideFigures | null;
   readonly problem: NoStand | null;

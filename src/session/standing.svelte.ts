@@ -142,14 +142,14 @@ export class Standing {
     session.whenSettled((document) => this.#settle(document));
   }
 
-  /** Reads the bike in a ride state; the cornerPart, if it goes on, ends. */
+  /** Reads the bike in a ride state; the corner sequence, if it goes on, ends. */
   choose(state: RideState): void {
     this.#state = state;
     this.#cornerPart = null;
     this.#settle(this.#session.document);
   }
 
-  /** Reads the bike at a part of the cornerPart, 0 to 1; null ends the corner sequence where it began, in the state chosen. */
+  /** Reads the bike at a part of the corner sequence, 0 to 1; null goes back to the state chosen. */
   scrub(part: number | null): void {
     this.#cornerPart = part === null ? null : Math.min(1, Math.max(0, part));
     this.#settle(this.#session.document);
