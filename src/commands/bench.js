@@ -1,18 +1,15 @@
-/** `npm run bench`: runs each file of tests/bench in turn and prints the lines it gives. */
-import { existsSync, readdirSync } from 'node:fs';
+/** `npm run bench`: runs the measurements of tests/bench, or those that are named, and prints the lines they give. */
+import { benchNames, chosenBenches, runBenches } from './benches.js';
 import { installPackages, root } from './install.js';
 
 installPackages();
-const { runnerImport } = await import('vite');
 const folder = `${root}tests/bench`;
-const files = existsSync(folder) ? readdirSync(folder).filter((file) => file.endsWith('.bench.ts')) : [];
-if (files.length === 0) {
-  console.error('tests/bench holds no *.bench.ts, so there is nothing to measure.');
-  process.exitCode = 1;
+const names = benchNames(folder);
+const { chosen, unknown, short } = chosenBenches(process.argv.slice(2), names);
+if (unknown.length > 0) {
+  console.error(`There is no measurement ${unknown.join(' or ')}. There are: ${names.join(', ')}.`);
+  process.exit(2);
 }
-for (const file of files.sort()) {
-  console.log(`— ${file}`);
-  /** @type {{ module: { default(): string[] | Promise<string[]> } }} */
-  const { module } = await runnerImport(`${folder}/${file}`, { root, logLevel: 'silent' });
-  for (const line of await module.default()) console.log(line);
-}
+const failed = runBenches(folder, chosen, { short, print: (line) => console.log(line) });
+console.log(failed.length === 0 ? '\nEvery measurement ran through.' : `\nFailed: ${failed.join(', ')}.`);
+process.exitCode = failed.length === 0 ? 0 : 1;

@@ -14,6 +14,9 @@ installPackages();
 const reports = mkdtempSync(join(tmpdir(), 'sidestance-test-'));
 process.on('exit', () => rmSync(reports, { recursive: true, force: true }));
 
+// The tests under node need it too: some measurements that they try out open the page.
+const browser = await browserForTests();
+
 /**
  * Runs one of the installed tools under this node; true when it ended well.
  * @param {string} title
@@ -64,10 +67,14 @@ function nodeTests() {
     '--reporter=json',
     `--outputFile.json=${report}`,
   ];
-  return counted(report, countVitest, tool('tests under node', args));
+  return counted(
+    report,
+    countVitest,
+    tool('tests under node', args, browser ? { BROWSER_PATH: browser } : {}),
+  );
 }
 
-async function browserTests() {
+function browserTests() {
   if (
     !readdirSync(`${root}tests`, { recursive: true }).some((file) =>
       /^browser.*\.spec\.ts$/.test(String(file)),
@@ -75,7 +82,6 @@ async function browserTests() {
   ) {
     return { passed: 0, failed: 0 };
   }
-  const browser = await browserForTests();
   if (!browser) {
     console.log('There is no browser to test in. Install Chromium, or name one in BROWSER_PATH.');
     return { passed: 0, failed: 1 };
@@ -107,7 +113,7 @@ const { passed, failed } = total([
     '--fail-on-warnings',
   ]),
   nodeTests(),
-  await browserTests(),
+  browserTests(),
 ]);
 
 process.exitCode = failed > 0 || passed === 0 ? 1 : 0;

@@ -3,16 +3,18 @@ import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { axleForChain, chainsThatFit, type AxleSlot } from '../../src/core/standing/axle-in-slot.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
-import { timed } from '../support/timed.ts';
+import { timer } from '../support/timed.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goal for one axle place, µs: it is found anew with every step of a drag. */
 const GOAL_US = 10;
 
-export default function axleChain(): string[] {
+export default function axleChain(short: boolean): string[] {
+  const timed = timer(short);
   const parts = machine(plainBike, plainSetup);
   if (!parts.ok) throw new Error(parts.reason);
   const loop = chainLoop(15, 45, 15.875);
-  const lines: string[] = [];
+  const rows: BenchRow[] = [];
   for (const play of [0, 30]) {
     const slot: AxleSlot = { slot: 30, play, rearTravel: 0, rule: { halfLink: false } };
     const fits = chainsThatFit(parts, loop, slot);
@@ -21,9 +23,12 @@ export default function axleChain(): string[] {
       const place = axleForChain(parts, loop, { ...slot, rearTravel: (i % 20) / 10 }, fits[0]);
       return place.axlePosition ?? 0;
     });
-    lines.push(
-      `axle for a chain with ${play} mm of play: ${us.toFixed(2)} µs; goal ${GOAL_US} µs: ${us <= GOAL_US ? 'met' : 'MISSED'}`,
-    );
+    rows.push({
+      what: `axle for a chain with ${play} mm of play`,
+      figure: us,
+      unit: 'µs',
+      goal: { most: GOAL_US },
+    });
   }
-  return lines;
+  return benchTable(rows);
 }

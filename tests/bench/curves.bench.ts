@@ -4,16 +4,34 @@ import { chromium, type Browser, type Page } from '@playwright/test';
 import { build } from 'vite';
 import { findBrowser } from '../../src/commands/find-browser.js';
 import { serve } from '../../src/commands/serve.js';
+import { RIDE_STATE_WORDS, type RideState } from '../../src/core/riding/ride-state.ts';
+import { antiSquat } from '../../src/core/readings/anti-squat.ts';
+import { CURVE_AXES } from '../../src/curves/curve-axes.ts';
+import {
+  curves as curvesPanel,
+  cursor,
+  openCurves,
+  openStates,
+  stateBox,
+} from '../browser/support/curves.ts';
 import { builtPage } from '../support/built-page.ts';
 import { curveTimes, PLACES, type CurveTimes } from '../support/curve-times.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goal for 201 places × 4 setups, and for all readings of one setup, ms. */
 const GOAL_MS = 10;
 /** The tab with a hand on it: moves along the axis, kept curves and ride states beside the present one. */
 const MOVES = 120;
+const SHORT_MOVES = 3;
 const KEPT = 3;
-const STATES = ['Rider on board', 'Accelerating', 'Mid-corner'];
-const AXES = ['Rear travel', 'Shock preload', 'Rear sprocket'];
+const STATES: readonly RideState[] = ['riderUp', 'accelerating', 'midCorner'];
+const AXES = ['rearTravel', 'shockPreload', 'rearTeeth'];
+
+function axisLabel(key: string): string {
+  const axis = CURVE_AXES.find((each) => each.key === key);
+  if (axis === undefined) throw new Error(`no axis ${key}`);
+  return axis.label;
+}
 
 function figures(times: readonly number[]): { least: number; p50: number; p95: number } {
   const sorted = [...times].sort((a, b) => a - b);
@@ -21,14 +39,22 @@ function figures(times: readonly number[]): { least: number; p50: number; p95: n
   return { least: sorted[0], p50: at(0.5), p95: at(0.95) };
 }
 
-function lines(where: string, [base, ...curves]: readonly CurveTimes[]): string[] {
-  // Of the least times: what else the machine does is not in them.
+function rowsOf(where: string, [base, ...curves]: readonly CurveTimes[]): BenchRow[] {
+  // The least times are compared: what else the machine does is not in them.
   const stood = figures(base.times).least;
-  return [base, ...curves].map(({ name, times }) => {
-    const { least, p50, p95 } = figures(times);
-    const ratio = `${(least / stood).toFixed(1)} × as long as standing alone`.padStart(32);
-    const verdict = (ms: number): string => (ms <= GOAL_MS ? 'met' : 'MISSED');
-    return `${where}, ${PLACES} places, ${name.padEnd(48)} least ${least.toFixed(2)} p50 ${p50.toFixed(2)} p95 ${p95.toFixed(2)} ms ${ratio}; goal ${GOAL_MS} ms: least ${verdict(least)}, p50 ${verdict(p50)}`;
+  return curves.map(({ name, times }) => ({
+    what: `${where}, ${PLACES} places, ${name}, least`,
+    figure: figures(times).least,
+    unit: 'ms',
+    goal: { most: GOAL_MS },
+    peer: { name: base.name, figure: stood },
+  }));
+}
+
+function linesOf(where: string, times: readonly CurveTimes[]): string[] {
+  return times.map((each) => {
+    const { p50, p95 } = figures(each.times);
+    return `${where}, ${each.name}: p50 ${p50.toFixed(2)} p95 ${p95.toFixed(2)} ms`;
   });
 }
 
@@ -50,21 +76,24 @@ async function scriptForPage(): Promise<string> {
   return first.output[0].code;
 }
 
-async function inPage(browser: Browser, address: string): Promise<string[]> {
+async function inPage(browser: Browser, address: string, short: boolean): Promise<CurveTimes[]> {
   const page = await browser.newPage();
   await page.goto(address);
   await page.addScriptTag({ content: await scriptForPage() });
-  const times = await page.evaluate(() =>
-    (window as unknown as { curves: { curveTimes(): CurveTimes[] } }).curves.curveTimes(),
+  const times = await page.evaluate(
+    (isShort) =>
+      (window as unknown as { curves: { curveTimes(short: boolean): CurveTimes[] } }).curves.curveTimes(
+        isShort,
+      ),
+    short,
   );
   await page.close();
-  return lines('in the browser', times);
+  return times;
 }
 
 /** Work of the whole page for each move of the cursor along the curves, ms, from the event until all it set off has run. */
-async function followed(page: Page): Promise<number[]> {
-  const slider = page.getByRole('slider', { name: /^Along the curve/ });
-  return slider.evaluate(async (range, moves) => {
+async function followed(page: Page, howMany: number): Promise<number[]> {
+  return cursor(page).evaluate(async (range, moves) => {
     if (!(range instanceof HTMLInputElement)) throw new Error('no slider');
     const least = Number(range.min);
     const most = Number(range.max);
@@ -79,46 +108,51 @@ async function followed(page: Page): Promise<number[]> {
     }
     range.dispatchEvent(new Event('change', { bubbles: true }));
     return work;
-  }, MOVES);
+  }, howMany);
 }
 
-async function tab(browser: Browser, address: string): Promise<string[]> {
-  const told: string[] = [];
+async function tab(browser: Browser, address: string, moves: number): Promise<BenchRow[]> {
+  const rows: BenchRow[] = [];
   const page = await browser.newPage({ viewport: { width: 1280, height: 720 } });
   await page.goto(address);
-  await page.getByRole('group', { name: 'Below the side view' }).getByText('Curves', { exact: true }).click();
-  const panel = page.getByRole('region', { name: 'Curves', exact: true });
-  const against = panel.getByRole('combobox', { name: 'Against' });
-  await against.selectOption({ label: 'Rear sprocket' });
-  const step = panel.getByRole('slider', { name: /^Along the curve/ });
+  const panel = curvesPanel(page);
+  await openCurves(page, antiSquat.label, axisLabel('rearTeeth'));
   for (let i = 0; i < KEPT; i++) {
-    await step.press('ArrowRight');
+    await cursor(page).press('ArrowRight');
     await panel.getByRole('button', { name: 'Keep this curve' }).click();
   }
+  await openStates(page);
   for (const when of ['alone', `with ${STATES.length} ride states`]) {
-    if (when !== 'alone')
-      for (const state of STATES) await panel.getByRole('checkbox', { name: state }).check();
-    for (const axis of AXES) {
-      await against.selectOption({ label: axis });
-      const { least, p50, p95 } = figures(await followed(page));
-      told.push(
-        `the whole page on a move along ${axis.toLowerCase().padEnd(13)} with the baseline and ${KEPT} kept curves, ${when.padEnd(18)} least ${least.toFixed(1)} p50 ${p50.toFixed(1)} p95 ${p95.toFixed(1)} ms`,
-      );
+    if (when !== 'alone') for (const state of STATES) await stateBox(page, RIDE_STATE_WORDS[state]).check();
+    for (const axis of AXES.map(axisLabel)) {
+      await panel.getByRole('combobox', { name: 'Against' }).selectOption({ label: axis });
+      const { p50 } = figures(await followed(page, moves));
+      rows.push({
+        what: `the whole page, a move along ${axis.toLowerCase()}, baseline and ${KEPT} kept curves, ${when}, p50`,
+        figure: p50,
+        unit: 'ms',
+      });
     }
   }
   await page.close();
-  return told;
+  return rows;
 }
 
-export default async function curves(): Promise<string[]> {
-  const under = lines('under node', curveTimes());
+export default async function curves(short: boolean): Promise<string[]> {
+  const underNode = curveTimes(short);
   const executablePath = await findBrowser();
   const page = await builtPage();
   const server = await serve(page.folder, 0);
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
   const address = `http://127.0.0.1:${server.portTaken}/`;
   try {
-    return [...under, ...(await inPage(browser, address)), ...(await tab(browser, address))];
+    const inBrowser = await inPage(browser, address, short);
+    const onPage = await tab(browser, address, short ? SHORT_MOVES : MOVES);
+    return [
+      ...linesOf('under node', underNode),
+      ...linesOf('in the browser', inBrowser),
+      ...benchTable([...onPage, ...rowsOf('under node', underNode), ...rowsOf('in the browser', inBrowser)]),
+    ];
   } finally {
     await browser.close();
     server.close();

@@ -10,10 +10,12 @@ import { steadyLoads } from '../../src/core/riding/steady-loads.ts';
 import { settledByEngine } from '../support/engine-bike.ts';
 import { plainSprings, reached, sprung } from '../support/plain-springs.ts';
 import { shockBike, shockSetup } from '../support/shock-bike.ts';
-import { timed } from '../support/timed.ts';
+import { timer } from '../support/timed.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
-/** Goal for a full balance with all it reports. */
+/** Goals for a full balance with all it reports: its time, and how many times as long general least squares takes. */
 const GOAL_US = 60;
+const GOAL_RATIO = 3;
 
 /** Other forces on every call, so that nothing can be remembered: upright, on gas and brake, leaned. */
 const FORCES: readonly RideForces[] = Array.from({ length: 100 }, (_, i) => ({
@@ -21,10 +23,6 @@ const FORCES: readonly RideForces[] = Array.from({ length: 100 }, (_, i) => ({
   acceleration: -0.35 + (i % 10) * 0.07,
   lean: Math.floor(i / 10) * 0.08,
 }));
-
-function line(name: string, microseconds: number, besides: string): string {
-  return `${name.padEnd(64)} ${microseconds.toFixed(2).padStart(10)} µs  ${besides}`;
-}
 
 /** The same two equations handed to a general least-squares solver, which asks for a few digits only. */
 function byLeastSquares(bike: SprungMachine, forces: RideForces): Travel {
@@ -53,7 +51,8 @@ function byLeastSquares(bike: SprungMachine, forces: RideForces): Travel {
 
 const apart = (a: Travel, b: Travel): number => Math.hypot(a.front - b.front, a.rear - b.rear);
 
-export default function balances(): string[] {
+export default function balances(short: boolean): string[] {
+  const timed = timer(short);
   const bike = sprung(plainSprings, shockBike, shockSetup);
   const at = (i: number): Equilibrium => reached(balance(bike, FORCES[i % FORCES.length]));
   const full = timed((i) => at(i).front.travelUsed);
@@ -80,15 +79,23 @@ export default function balances(): string[] {
   const settled = settledByEngine(start, plainSprings, { acceleration: 0, pressed: 1, held: 'nothing' });
   const engine = 1000 * (performance.now() - began);
 
-  const times = (other: number): string => `${Math.round(other / full)} × as long`;
+  const row = (what: string, figure: number): BenchRow => ({ what, figure, unit: 'µs' });
   const rounds = FORCES.map((_, i) => at(i).rounds);
   return [
-    line('full balance with its reports', full, `goal ${GOAL_US} µs: ${full <= GOAL_US ? 'met' : 'MISSED'}`),
-    line('full balance begun from its neighbour', followed, ''),
-    line('front-lift limit, posture and acceleration together', limit, ''),
-    line('general least squares (Levenberg–Marquardt), the same equations', general, times(general)),
-    line('rigid-body engine settling the same bike (planck)', engine, times(engine)),
     `rounds of the balance: ${Math.min(...rounds)} to ${Math.max(...rounds)}; worst miss ${Math.max(...FORCES.map((_, i) => at(i).miss)).toExponential(1)} mm`,
     `least squares agrees to ${generalMiss.toExponential(1)} mm over ${onSprings.length} balances, the engine to ${apart(settled.travel, rest).toExponential(1)} mm`,
+    ...benchTable([
+      row('full balance begun from its neighbour', followed),
+      row('front-lift limit, posture and acceleration together', limit),
+      {
+        ...row('full balance with its reports', full),
+        peer: { name: 'rigid-body engine settling the same bike', figure: engine },
+      },
+      {
+        ...row('full balance with its reports', full),
+        goal: { most: GOAL_US },
+        peer: { name: 'general least squares, the same equations', figure: general, goal: GOAL_RATIO },
+      },
+    ]),
   ];
 }

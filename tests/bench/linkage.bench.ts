@@ -8,7 +8,8 @@ import { distance, type Point } from '../../src/core/plane/point.ts';
 import { linkSketch } from '../support/link-sketch.ts';
 import { ARM_LENGTH, rockerToArm, rockerOnArm, rearLayouts } from '../support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeRear, madeShock, rearAt } from '../support/rear-made.ts';
-import { timed } from '../support/timed.ts';
+import { timer, type Timed } from '../support/timed.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Solving a link layout at an angle of the arm, with both derivatives, ns. */
 const GOAL_NS = 1000;
@@ -18,12 +19,14 @@ const GOAL_RATIO = 100;
 const CALLS = 100;
 const spring = { force: (stroke: number) => 90 * (8 + stroke), rate: () => 90 };
 
-function line(name: string, microseconds: number, besides: string): string {
-  return `${name.padEnd(60)} ${(1000 * microseconds).toFixed(0).padStart(9)} ns  ${besides}`;
-}
+const row = (what: string, microseconds: number): BenchRow => ({
+  what,
+  figure: 1000 * microseconds,
+  unit: 'ns',
+});
 
 /** Microseconds of one of a hundred calls, each with another number. */
-function each(run: (i: number) => number): number {
+function each(timed: Timed, run: (i: number) => number): number {
   return (
     timed(() => {
       let sum = 0;
@@ -33,62 +36,51 @@ function each(run: (i: number) => number): number {
   );
 }
 
-export default async function linkage(): Promise<string[]> {
-  const lines: string[] = [];
+export default async function linkage(short: boolean): Promise<string[]> {
+  const timed = timer(short);
+  const rows: BenchRow[] = [];
   for (const { name, layout } of rearLayouts) {
     const of = madeLinks(layout);
     const rear = madeRear(layout);
     const angles = evenly(0, rear.wheelTravel, CALLS).map((travel) => rearAt(rear, travel).angle);
-    const solve = each((i) => shockAt(of, angles[i])?.length ?? NaN);
-    lines.push(
-      line(
-        `${name}, shock from arm`,
-        solve,
-        `goal ${GOAL_NS} ns: ${solve * 1000 <= GOAL_NS ? 'met' : 'MISSED'}`,
-      ),
-    );
+    const solve = each(timed, (i) => shockAt(of, angles[i])?.length ?? NaN);
+    rows.push({ ...row(`${name}, shock from arm`, solve), goal: { most: GOAL_NS } });
   }
   for (const layout of [rockerOnArm, rockerToArm]) {
     const of = madeLinks(layout);
     const range = madeRange(layout);
     const lengths = evenly(of.closedLength, of.fullLength, CALLS);
-    const back = each((i) => {
+    const back = each(timed, (i) => {
       const arm = angleAtLength(of, range, lengths[i]);
       return arm.ok ? arm.angle : NaN;
     });
-    lines.push(
-      line(
-        `arm from shock, ${layout === rockerOnArm ? 'closed form' : 'searched between two angles'}`,
-        back,
-        '',
-      ),
+    rows.push(
+      row(`arm from shock, ${layout === rockerOnArm ? 'closed form' : 'searched between two angles'}`, back),
     );
   }
   const of = madeLinks(rockerOnArm);
   const rear = madeRear(rockerOnArm);
   const travels = evenly(0, rear.wheelTravel, CALLS);
   const angles = travels.map((travel) => rearAt(rear, travel).angle);
-  const solve = each((i) => shockAt(of, angles[i])?.length ?? NaN);
-  const front = each((i) => {
+  const solve = each(timed, (i) => shockAt(of, angles[i])?.length ?? NaN);
+  const front = each(timed, (i) => {
     const at = suspensionAt(rear, travels[i]);
     return at.ok ? at.motionRatio : NaN;
   });
-  lines.push(line('travel to angle, stroke, ratio and its change', front, ''));
-  lines.push(
-    line(
+  rows.push(row('travel to angle, stroke, ratio and its change', front));
+  rows.push(
+    row(
       'links with their range from a layout',
       timed(() => madeRear(rockerOnArm).wheelTravel),
-      '',
     ),
   );
-  lines.push(
-    line(
+  rows.push(
+    row(
       '201 points of every curve',
       timed(() => {
         const curves = travelCurves(rear, spring);
         return curves.ok ? curves.points.length : NaN;
       }),
-      '',
     ),
   );
 
@@ -110,16 +102,9 @@ export default async function linkage(): Promise<string[]> {
     return shock();
   });
   sketch.close();
-  const ratio = general / solve;
-  lines.push(
-    line(
-      'planegcs, the same sketch with the axle at another height',
-      general,
-      `${ratio.toFixed(0)} × as long`,
-    ),
-  );
-  lines.push(
-    `planegcs agrees to ${worst.toExponential(1)} mm; goal ${GOAL_RATIO} ×: ${ratio >= GOAL_RATIO ? 'met' : 'MISSED'}`,
-  );
-  return lines;
+  rows.push({
+    ...row('rocker on the arm, shock from arm', solve),
+    peer: { name: 'planegcs, axle at another height', figure: 1000 * general, goal: GOAL_RATIO },
+  });
+  return [`planegcs agrees to ${worst.toExponential(1)} mm`, ...benchTable(rows)];
 }

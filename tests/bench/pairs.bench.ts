@@ -4,19 +4,35 @@ import { RIDE_STATES } from '../../src/core/riding/ride-state.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { ANY_CHAIN } from '../support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goal for 1000 pairs, ms. */
 const GOAL_MS = 50;
 /** Runs before the clock counts, and runs of which least and median are told: others may be at work on the machine. */
-const WARM_UP_RUNS = 5;
-const RUNS = 41;
+const LONG = { warmUp: 5, runs: 41 };
+const SHORT = { warmUp: 0, runs: 1 };
 
 interface Took {
   readonly least: number;
   readonly median: number;
 }
 
-export default function pairs(): string[] {
+export default function pairs(short: boolean): string[] {
+  const { warmUp, runs } = short ? SHORT : LONG;
+  /** Time of a thousand pairs, ms, each run with a bike of its own. */
+  const took = (asked: (run: number) => PairsAsked): Took => {
+    const times: number[] = [];
+    for (let run = -warmUp; run < runs; run++) {
+      const began = performance.now();
+      const found = sprocketPairs(asked(Math.abs(run)));
+      const spent = performance.now() - began;
+      if ('ok' in found) throw new Error(found.reason);
+      if (!found.every((pair) => pair.travel !== null)) throw new Error('Not every pair stands');
+      if (run >= 0) times.push((1000 * spent) / found.length);
+    }
+    times.sort((a, b) => a - b);
+    return { least: times[0], median: times[(runs - 1) / 2] };
+  };
   const [{ bike, setup }] = DEMO_BIKES;
   const all = {
     ...ANY_CHAIN,
@@ -30,7 +46,7 @@ export default function pairs(): string[] {
     ride: { front: 30, rear: 20 + (run % 7) },
     ...all,
   }));
-  const lines = [told('a bike without springs, travel given', plain, plain)];
+  const rows = [rowOf('a bike without springs, travel given', plain, plain)];
   for (const ride of RIDE_STATES) {
     const each = took((run) => ({
       bike,
@@ -38,31 +54,18 @@ export default function pairs(): string[] {
       ride,
       ...all,
     }));
-    lines.push(told(`a bike with springs and links, ${ride}`, each, plain));
+    rows.push(rowOf(`a bike with springs and links, ${ride}`, each, plain));
   }
-  return lines;
+  return benchTable(rows);
 }
 
-/** Time of a thousand pairs, ms, each run with a bike of its own. */
-function took(asked: (run: number) => PairsAsked): Took {
-  const times: number[] = [];
-  for (let run = -WARM_UP_RUNS; run < RUNS; run++) {
-    const began = performance.now();
-    const found = sprocketPairs(asked(Math.abs(run)));
-    const spent = performance.now() - began;
-    if ('ok' in found) throw new Error(found.reason);
-    if (!found.every((pair) => pair.travel !== null)) throw new Error('Not every pair stands');
-    if (run >= 0) times.push((1000 * spent) / found.length);
-  }
-  times.sort((a, b) => a - b);
-  return { least: times[0], median: times[(RUNS - 1) / 2] };
-}
-
-function told(what: string, { least, median }: Took, plain: Took): string {
-  const times = (more: number, fewer: number): string => (more / fewer).toFixed(2);
-  return (
-    `1000 pairs of ${what}: least ${least.toFixed(1)} ms, median ${median.toFixed(1)} ms; ` +
-    `${times(least, plain.least)} and ${times(median, plain.median)} times the first line; ` +
-    `goal ${GOAL_MS} ms: ${median <= GOAL_MS ? 'met' : 'MISSED'}`
-  );
+function rowOf(what: string, { least, median }: Took, plain: Took): BenchRow {
+  return {
+    what: `1000 pairs of ${what}; least ${least.toFixed(1)} ms`,
+    figure: median,
+    unit: 'ms',
+    goal: { most: GOAL_MS },
+    // How much of the time the balance takes: the bike without springs stands at once.
+    peer: { name: 'without springs', figure: plain.median },
+  };
 }

@@ -8,9 +8,10 @@ import { dampedNewton } from '../support/damped-newton.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { poseConstraints, posePoints, worstDistance } from '../support/pose-constraints.ts';
 import { made, standing, TOPPED_OUT } from '../support/standing.ts';
-import { timed } from '../support/timed.ts';
+import { timer } from '../support/timed.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
-/** Goals: a full pose with all readings, from travel alone, and how much faster than the constraint solver at its job. */
+/** Goals: a full pose with all readings, from bike and setup as from travel alone, and how much faster than the constraint solver at its job. */
 const GOAL_US = 5;
 const GOAL_RATIO = 100;
 
@@ -51,14 +52,10 @@ function stood(parts: ReturnType<typeof machine>, travel: Travel): Stance {
   return on;
 }
 
-function line(name: string, microseconds: number, besides: string): string {
-  const perSecond = Math.round(1e6 / microseconds).toLocaleString('en');
-  return `${name.padEnd(56)} ${microseconds.toFixed(2).padStart(9)} µs ${perSecond.padStart(10)}/s  ${besides}`;
-}
-
 const most = (errors: number[]): string => Math.max(...errors).toExponential(1);
 
-export default async function pose(): Promise<string[]> {
+export default async function pose(short: boolean): Promise<string[]> {
+  const timed = timer(short);
   const parts = made();
   const setups = TRAVELS.map((_, i) => ({ ...plainSetup, forkTubes: i / 10, shockLength: i / 25 }));
   const poseOnly = timed((i) => stood(parts, TRAVELS[i % 100]).rake);
@@ -93,24 +90,18 @@ export default async function pose(): Promise<string[]> {
   const newton = timed((i) => dampedNewton(problems[i % 100], near).size);
   const newtonErrors = problems.map((problem, i) => worstDistance(dampedNewton(problem, near), answers[i]));
 
-  const ratio = Math.min(anew, again) / sameJob;
-  const goal = (met: boolean): string => (met ? 'met' : 'MISSED');
-  const times = (other: number): string =>
-    `${Math.round(other / sameJob)} × as long; ${Math.round(other / fromTravel)} × as the core with all readings`;
   const all = `pose and all ${READINGS.length} readings`;
+  const row = (what: string, figure: number): BenchRow => ({ what, figure, unit: 'µs' });
+  const points = row(`pose and the ${POINT_READINGS.length} readings of the ten points`, sameJob);
   return [
-    line('pose alone, from machine and travel', poseOnly, ''),
-    line(
-      `pose and the ${POINT_READINGS.length} readings of the ten points`,
-      sameJob,
-      'what the solvers find',
-    ),
-    line(`${all}, from machine and travel`, fromTravel, `goal ${GOAL_US} µs: ${goal(fromTravel <= GOAL_US)}`),
-    line(`${all}, from bike and setup`, fromBike, ''),
-    line('planegcs, 10 points and 20 constraints set up anew', anew, times(anew)),
-    line('planegcs, the same sketch given other measures', again, times(again)),
-    line('plain damped Newton, 20 unknowns, difference Jacobian', newton, times(newton)),
     `over ${problems.length} poses planegcs agrees with the core to ${most(solverErrors)} mm, Newton to ${most(newtonErrors)} mm`,
-    `the faster way of planegcs takes ${ratio.toFixed(0)} × as long for the same ten points; goal ${GOAL_RATIO} ×: ${goal(ratio >= GOAL_RATIO)}`,
+    ...benchTable([
+      row('pose alone, from machine and travel', poseOnly),
+      { ...points, peer: { name: 'plain damped Newton, 20 unknowns', figure: newton } },
+      { ...points, peer: { name: 'planegcs, the sketch set up anew', figure: anew, goal: GOAL_RATIO } },
+      { ...points, peer: { name: 'planegcs, given other measures', figure: again, goal: GOAL_RATIO } },
+      { ...row(`${all}, from machine and travel`, fromTravel), goal: { most: GOAL_US } },
+      { ...row(`${all}, from bike and setup`, fromBike), goal: { most: GOAL_US } },
+    ]),
   ];
 }

@@ -1,9 +1,10 @@
-/** How long the whole table of the Ride panel takes: seven states of the bike and seven of its baseline. */
+/** How long the whole table of the Ride panel takes: every state of the bike and of its baseline. */
 import { rideFigures, rideTable, type RideRow } from '../../src/core/effects/ride-table.ts';
 import type { RideState } from '../../src/core/riding/ride-state.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { timed } from '../support/timed.ts';
+import { timer } from '../support/timed.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goal for the whole table, µs: a small part of a frame of 16 ms. */
 const GOAL_US = 1500;
@@ -12,7 +13,8 @@ function read(rows: readonly RideRow[]): number {
   return rows.reduce((sum, { found }) => sum + (found.ok ? rideFigures(found).frontUsed : 0), 0);
 }
 
-export default function rideTables(): string[] {
+export default function rideTables(short: boolean): string[] {
+  const timed = timer(short);
   const [{ bike, setup }] = DEMO_BIKES;
   // Another height at every call, so that nothing can be remembered.
   const turned = (i: number) => ({ ...setup, shockLength: (i % 200) * 0.02 });
@@ -22,10 +24,14 @@ export default function rideTables(): string[] {
   const warm = timed(
     (i) => read(rideTable(bike, turned(i), (state) => near[state])) + read(rideTable(bike, setup)),
   );
-  const line = (name: string, microseconds: number): string =>
-    `${name.padEnd(64)} ${microseconds.toFixed(0).padStart(10)} µs  goal ${GOAL_US} µs: ${microseconds <= GOAL_US ? 'met' : 'MISSED'}`;
-  return [
-    line('Ride panel: 7 states of the bike and 7 of the baseline', cold),
-    line('the same, begun from where each state rested last', warm),
-  ];
+  const row = (what: string, figure: number): BenchRow => ({
+    what,
+    figure,
+    unit: 'µs',
+    goal: { most: GOAL_US },
+  });
+  return benchTable([
+    row('Ride panel: every state of the bike and of the baseline', cold),
+    row('the same, begun from where each state rested last', warm),
+  ]);
 }

@@ -2,7 +2,8 @@
 import { curveOf, sweep, type SweepAxis } from '../../src/core/effects/sweep.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
-import { timed } from '../support/timed.ts';
+import { timer } from '../support/timed.ts';
+import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goal for 201 places and four setups, ms. */
 const GOAL_MS = 10;
@@ -14,8 +15,9 @@ const AXES: readonly { name: string; axis: SweepAxis; from: number; to: number }
   { name: 'shock length', axis: { kind: 'adjuster', adjuster: 'shockLength' }, from: -15, to: 15 },
 ];
 
-export default function sweeps(): string[] {
-  return AXES.map(({ name, axis, from, to }) => {
+export default function sweeps(short: boolean): string[] {
+  const timed = timer(short);
+  const rows = AXES.map(({ name, axis, from, to }): BenchRow => {
     const curves = (i: number) =>
       [14, 15, 16, 17].map((frontTeeth) => {
         const setup = { ...plainSetup, frontTeeth, forkTubes: (i % 100) / 10 };
@@ -25,7 +27,12 @@ export default function sweeps(): string[] {
     const stood = curves(0).reduce((sum, curve) => sum + curve.y.length, 0);
     if (stood !== 4 * PLACES) throw new Error(`Only ${stood} places stand`);
     const ms = timed((i) => curves(i)[0].x[0]) / 1000;
-    const met = ms <= GOAL_MS ? 'met' : 'MISSED';
-    return `anti-squat against ${name}, ${PLACES} places × 4 setups: ${ms.toFixed(2)} ms; goal ${GOAL_MS} ms: ${met}`;
+    return {
+      what: `anti-squat against ${name}, ${PLACES} places × 4 setups`,
+      figure: ms,
+      unit: 'ms',
+      goal: { most: GOAL_MS },
+    };
   });
+  return benchTable(rows);
 }

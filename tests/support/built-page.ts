@@ -13,6 +13,10 @@ export interface BuiltPage {
 export async function builtPage(): Promise<BuiltPage> {
   const folder = mkdtempSync(join(tmpdir(), 'sidestance-'));
   const configFile = fileURLToPath(new URL('../../vite.config.ts', import.meta.url));
-  await build({ configFile, logLevel: 'error', build: { outDir: folder, emptyOutDir: true } });
+  await build({
+    configFile,
+    logLevel: 'error',
+    build: { outDir: folder, emptyOutDir: true, manifest: true },
+  });
   return { folder, remove: () => rmSync(folder, { recursive: true, force: true }) };
 }

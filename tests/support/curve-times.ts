@@ -15,24 +15,28 @@ export interface CurveTimes {
 
 export const PLACES = 201;
 const TEETH = [14, 15, 16, 17];
-const RUNS = 150;
-const WARM_UP = 40;
+const LONG = { warmUp: 40, runs: 150 };
+const SHORT = { warmUp: 0, runs: 2 };
 
 /** Runs that follow one another, each with another setup, so that nothing can be remembered. */
-function timesOf(name: string, run: (i: number) => number): CurveTimes {
+function timesOf(short: boolean, name: string, run: (i: number) => number): CurveTimes {
+  const { warmUp, runs } = short ? SHORT : LONG;
   let kept = 0;
   const times: number[] = [];
-  for (let i = 0; i < WARM_UP + RUNS; i++) {
+  for (let i = 0; i < warmUp + runs; i++) {
     const began = performance.now();
     kept += run(i);
-    if (i >= WARM_UP) times.push(performance.now() - began);
+    if (i >= warmUp) times.push(performance.now() - began);
   }
   if (Number.isNaN(kept)) throw new Error(`${name}: what was timed gave no number`);
   return { name, times };
 }
 
-/** The first is what the others are compared with: a bike only stood, as often as four curves have places. */
-export function curveTimes(): CurveTimes[] {
+/**
+ * The first is what the others are compared with: a bike only stood, as often as four curves have places. `short` runs
+ * each twice, which tries it out and measures nothing.
+ */
+export function curveTimes(short: boolean): CurveTimes[] {
   const [{ bike, setup }] = DEMO_BIKES;
   const to = rearWheelTravel(bike.swingarm);
   const travel = { front: 30, rear: 30 };
@@ -47,7 +51,7 @@ export function curveTimes(): CurveTimes[] {
   const four = (key: string, axis: SweepAxis, from: number, most: number, state?: RideState) => {
     const read = reading(key);
     const along = state === undefined ? axisName(axis) : `${axisName(axis)}, ${state}`;
-    return timesOf(`${key} against ${along}, 4 setups`, (i) =>
+    return timesOf(short, `${key} against ${along}, 4 setups`, (i) =>
       setups(i).reduce((sum, each) => {
         const asked = { bike, setup: each, travel, state, axis, from, to: most, count: PLACES };
         const curve = curveAlong(asked, read);
@@ -57,7 +61,7 @@ export function curveTimes(): CurveTimes[] {
     );
   };
   return [
-    timesOf('the bike only stood, as often', (i) =>
+    timesOf(short, 'the bike only stood, as often', (i) =>
       setups(i).reduce((sum, each) => {
         const made = machine(bike, each);
         if (!made.ok) throw new Error(made.reason);
@@ -74,7 +78,7 @@ export function curveTimes(): CurveTimes[] {
     four('rearWheelRate', rear, 0, to),
     four('antiSquat', { kind: 'adjuster', adjuster: 'shockLength' }, -5, 5, 'toppedOut'),
     four('antiSquat', { kind: 'adjuster', adjuster: 'shockPreload' }, 0, 20, 'riderUp'),
-    timesOf(`all ${READINGS.length} readings against rear travel, 1 setup`, (i) => {
+    timesOf(short, `all ${READINGS.length} readings against rear travel, 1 setup`, (i) => {
       const [first] = setups(i);
       const swept = sweep({ bike, setup: first, travel, axis: rear, from: 0, to, count: PLACES });
       return READINGS.reduce((sum, each) => sum + curveOf(swept, each).x[7], 0);

@@ -9,22 +9,28 @@ const SLICES = 11;
 const BATCH = 10;
 
 /** Microseconds that one call takes. `run` gets a number that rises from call to call, and returns something of use. */
-export function timed(run: (i: number) => number): number {
+export type Timed = (run: (i: number) => number) => number;
+
+/** What times calls; `short` runs each a few times only, which tries it out and measures nothing. */
+export function timer(short: boolean): Timed {
+  return (run) => (short ? timeOf(run, 0, 0) : timeOf(run, WARM_UP_MS, TIMED_MS));
+}
+
+function timeOf(run: (i: number) => number, warmUpMs: number, timedMs: number): number {
   let kept = 0;
   let i = 0;
   const slice = (ms: number): number => {
     const began = performance.now();
     let calls = 0;
-    let spent = 0;
-    while (spent < ms) {
+    for (;;) {
       for (let call = 0; call < BATCH; call++) kept += run(i++);
       calls += BATCH;
-      spent = performance.now() - began;
+      const spent = performance.now() - began;
+      if (spent >= ms) return (1000 * spent) / calls;
     }
-    return (1000 * spent) / calls;
   };
-  slice(WARM_UP_MS);
-  const slices = Array.from({ length: SLICES }, () => slice(TIMED_MS / SLICES)).sort((a, b) => a - b);
+  slice(warmUpMs);
+  const slices = Array.from({ length: SLICES }, () => slice(timedMs / SLICES)).sort((a, b) => a - b);
   if (Number.isNaN(kept)) throw new Error('What was timed gave no number');
   return slices[(SLICES - 1) / 2];
 }

@@ -1,0 +1,60 @@
+/** Runs measurements one after another, each in a process of its own, so that one that fails or hangs stops no other. */
+import { spawnSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const ENDING = '.bench.ts';
+
+/** What a run of all of them would take; one measurement that takes longer hangs. */
+const LONGEST_MS = 20 * 60_000;
+
+/**
+ * The names of the measurements in a folder: a file `pose.bench.ts` is `pose`.
+ * @param {string} folder
+ * @returns {string[]}
+ */
+export function benchNames(folder) {
+  return readdirSync(folder)
+    .filter((file) => file.endsWith(ENDING))
+    .map((file) => file.slice(0, -ENDING.length))
+    .sort();
+}
+
+/**
+ * What the command line names: all measurements when it names none. `--short` only tries whether they run through.
+ * @param {string[]} args
+ * @param {string[]} names
+ * @returns {{ chosen: string[], unknown: string[], short: boolean }}
+ */
+export function chosenBenches(args, names) {
+  const given = args.filter((each) => each !== '--short').map((each) => each.replace(/\.bench(\.ts)?$/, ''));
+  return {
+    chosen: given.length === 0 ? names : names.filter((name) => given.includes(name)),
+    unknown: given.filter((each) => !names.includes(each)),
+    short: args.includes('--short'),
+  };
+}
+
+/**
+ * Runs the measurements; returns the names of those that failed. What they print goes straight to the terminal,
+ * or nowhere when `quiet`.
+ * @param {string} folder
+ * @param {string[]} names
+ * @param {{ short: boolean, print: (line: string) => void, quiet?: boolean }} options
+ * @returns {string[]}
+ */
+export function runBenches(folder, names, { short, print, quiet = false }) {
+  const runner = fileURLToPath(new URL('./run-bench.js', import.meta.url));
+  return names.filter((name) => {
+    print(short ? `\n— ${name}, only tried out: its figures are no measurements` : `\n— ${name}`);
+    const file = `${folder}/${name}${ENDING}`;
+    const output = quiet ? 'ignore' : 'inherit';
+    const ran = spawnSync(process.execPath, [runner, file, ...(short ? ['--short'] : [])], {
+      stdio: ['ignore', output, output],
+      timeout: LONGEST_MS,
+    });
+    if (ran.status === 0) return false;
+    print(`${name} FAILED: ${ran.error?.message ?? `it ended with ${ran.signal ?? ran.status}`}`);
+    return true;
+  });
+}
