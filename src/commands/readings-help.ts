@@ -3,7 +3,7 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { Adjuster } from '../core/standing/adjuster.ts';
 import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { adjusterUnit } from './set-adjuster.ts';
 
 function range(adjuster: Adjuster, bike: Bike): string {

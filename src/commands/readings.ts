@@ -13,7 +13,7 @@ import {
 } from '../core/riding/ride-state.ts';
 import { standMachine, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';

@@ -5,7 +5,7 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { TyreReason } from '../core/parts/tyre.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { unitWord } from '../core/units/all-quantities.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { quoted } from '../document/json.ts';
@@ -24,7 +24,7 @@ const WHY: Readonly<Record<ParseReason | TyreReason, string>> = {
 export function adjusterUnit(adjuster: Adjuster): string {
   if (adjuster.kind === 'tyre') return 'size code, or mm';
   if (adjuster.kind === 'chain') return 'links';
-  return adjuster.quantity === 'teeth' ? 'teeth' : QUANTITIES[adjuster.quantity].fileUnit;
+  return unitWord(adjuster.quantity);
 }
 
 export interface AdjusterSet {

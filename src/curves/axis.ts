@@ -1,7 +1,7 @@
 /** An axis of a chart: metric numbers to px, with ticks at round numbers of the user's own unit. */
 import { scaleLinear } from 'd3-scale';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import { shownUnit, type QuantityKey } from '../core/units/quantity.ts';
+import { QUANTITIES, shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface Tick {
   readonly px: number;
@@ -34,11 +34,11 @@ export interface AxisAsked {
 
 /** Least span of an axis, in the smallest steps that the quantity is written in: less would draw rounding noise. */
 const LEAST_STEPS = 10;
-const COUNTED: ReadonlySet<QuantityKey> = new Set(['teeth', 'links', 'count']);
 
 /** Ends that are too near to each other move apart about their middle. */
 export function axisOf(asked: AxisAsked): Axis {
   const { quantity, style, fromPx, toPx, count } = asked;
+  const { counted } = QUANTITIES[quantity];
   const { perMetric, digits } = shownUnit(quantity, style.system);
   const middle = ((asked.from + asked.to) / 2) * perMetric;
   const half = Math.max((asked.to - asked.from) * perMetric, LEAST_STEPS / 10 ** digits) / 2;
@@ -46,7 +46,7 @@ export function axisOf(asked: AxisAsked): Axis {
     .domain([middle - half, middle + half])
     .range([fromPx, toPx]);
   if (asked.rounded) scale.nice(count);
-  const places = scale.ticks(count).filter((at) => !COUNTED.has(quantity) || Number.isInteger(at));
+  const places = scale.ticks(count).filter((at) => counted === null || Number.isInteger(at));
   const step = places.length > 1 ? places[1] - places[0] : 1;
   // A step such as 0.2 needs one digit; the small part more keeps a step of exactly 0.1 from needing two.
   const tickDigits = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));

@@ -4,7 +4,7 @@ import { rearWheelTravel } from '../core/linkage/rear-wheel-travel.ts';
 import type { AdjusterRange, NumberAdjuster } from '../core/standing/adjuster.ts';
 import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
 import type { SweepAxis } from '../core/effects/sweep.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface CurveAxis {
   readonly key: string;

@@ -7,7 +7,7 @@ import { antiSquat } from '../core/readings/anti-squat.ts';
 import { trail } from '../core/readings/trail.ts';
 import type { RideState } from '../core/riding/ride-state.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';

@@ -6,7 +6,7 @@ import type { AbsentReason, Reading } from '../core/readings/reading.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import type { RideState } from '../core/riding/ride-state.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { CurveAxis } from './curve-axes.ts';
 
 /** A bike with how it stands, or why it does not, and how its curve is drawn and called. */

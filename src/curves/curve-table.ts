@@ -1,7 +1,7 @@
 /** The curves as rows of numbers: few of them to be read on the page, all of them as a CSV file. */
 import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { samePlace, type CurveSet } from './curve-set.ts';
 import { withUnit } from './curve-words.ts';
 

@@ -2,7 +2,7 @@
 import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import { shownUnit, type QuantityKey } from '../core/units/quantity.ts';
+import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 import type { CurveSet, PlacedCurve } from './curve-set.ts';
 
 /** A name with its unit in brackets, such as `Trail [mm]`; a plain number has none. */

@@ -1,6 +1,6 @@
 /** The bike's fields that a person can type a number into, as a list from which a form is made. */
 import type { Bike } from '../core/parts/bike.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import { anyPart, type AnyPart, type Bounds } from './field.ts';
 import { isJsonObject } from './json.ts';

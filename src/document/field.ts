@@ -1,6 +1,6 @@
 /** What a field of a saved bike is: its validator, its default, its words and its place in the published schema. */
 import * as v from 'valibot';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { JsonObject } from './json.ts';
 
 /**

@@ -1,6 +1,5 @@
 /** The published description of the file format, as JSON Schema, made from the same fields that open and save. */
-import type { QuantityKey } from '../core/units/quantity.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { unitWord } from '../core/units/all-quantities.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import { FORMAT, SCHEMA } from './document.ts';
 import { anyPart, type AnyField, type Leaf } from './field.ts';
@@ -18,10 +17,6 @@ function description(leaf: Leaf<unknown>): string {
         ? ' Left out, the value under "default" is taken and the person who opens the file is told.'
         : '';
   return `${leaf.help}${unit}${without}`;
-}
-
-function unitWord(quantity: QuantityKey): string {
-  return quantity === 'teeth' ? 'teeth' : QUANTITIES[quantity].fileUnit;
 }
 
 /** The unchanged JSON of a default; what stands in the fields is JSON by their own validators. */

@@ -11,7 +11,7 @@ import { tyreToClampGap } from '../core/readings/tyre-to-clamp-gap.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { onGround } from '../core/sketch/points.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { brakeLine, engineBrakingLine, stayLine } from './braking-lines.ts';
 import type { WantedLabel } from './label-placing.ts';

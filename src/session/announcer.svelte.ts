@@ -1,32 +1,17 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
 import type { AbsentReason } from '../core/readings/reading.ts';
 import { roundsToNothing, writeNumber } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { ReadingRow, Standing } from './standing.svelte.ts';
 
 /** Least time between two messages, ms: two a second. */
 const LEAST_GAP_MS = 500;
 
-/** A change that a rider notices, in the metric number of each quantity: what changes are weighed in. */
-const NOTICED: Readonly<Record<QuantityKey, number>> = {
-  length: 3,
-  angle: 0.25,
-  mass: 5,
-  acceleration: 0.03,
-  ratio: 0.1,
-  percent: 3,
-  teeth: 1,
-  links: 1,
-  count: 1,
-  force: 50,
-  rate: 2,
-  speed: 2,
-};
-
+/** How much of a change, counted in changes that a rider notices. */
 function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {
   if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
-  return Math.abs(row.value - before) / NOTICED[row.reading.quantity];
+  return Math.abs(row.value - before) / QUANTITIES[row.reading.quantity].noticed;
 }
 
 export class Announcer {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { RIDE_STATES } from '../core/riding/ride-state.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { setAdjuster } from '../document/edits.ts';

@@ -11,7 +11,7 @@ import { loadCase, type RideState } from '../core/riding/ride-state.ts';
 import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
 import { standRide, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { Travel } from '../core/standing/stance.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 

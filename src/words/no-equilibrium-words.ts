@@ -3,7 +3,7 @@ import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
 import { degrees } from '../core/units/convert.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoEquilibrium, NoBalanceReason } from '../core/standing/no-equilibrium.ts';
 
 type Write = (value: number | undefined, quantity: QuantityKey) => string;

@@ -2,7 +2,7 @@
 import { noPoseWords } from './no-pose-words.ts';
 import { degrees } from '../core/units/convert.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoPose } from '../core/chassis/no-pose.ts';
 import type { NoLinkage, NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { WAY_END_WORDS } from './link-range-words.ts';

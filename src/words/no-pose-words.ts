@@ -1,7 +1,7 @@
 /** Tells a person why a bike cannot stand: what cannot meet what, and what to change. */
 import { degrees } from '../core/units/convert.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoPose, NoPoseReason } from '../core/chassis/no-pose.ts';
 
 type Say = (noPose: NoPose, write: (value: number | undefined, quantity: QuantityKey) => string) => string;

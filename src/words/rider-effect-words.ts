@@ -1,7 +1,7 @@
 /** What the rider's hands do to the bike, in words. */
 import type { Setup } from '../core/adjusters/setup.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoEquilibrium } from '../core/standing/no-equilibrium.ts';
 import { noEquilibriumWords } from './no-equilibrium-words.ts';
 import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';

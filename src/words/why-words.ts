@@ -1,6 +1,6 @@
 /** The explanation of a change in plain sentences. */
-import type { QuantityKey } from '../core/units/quantity.ts';
-import { QUANTITIES } from '../core/units/quantity.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import {
   metricOfSteps,
   roundsToNothing,

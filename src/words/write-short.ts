@@ -1,6 +1,6 @@
 /** Numbers within a sentence: without the zeros after the sign that a table needs. */
 import { shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import { shownUnit, type QuantityKey } from '../core/units/quantity.ts';
+import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 
 /** A metric number in the user's unit; a whole one without decimals, such as "78 kg" or "40°". */
 export function writeShort(metric: number, quantity: QuantityKey, style: NumberStyle): string {

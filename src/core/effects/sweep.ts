@@ -9,7 +9,7 @@ import type { RideState } from '../riding/ride-state.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { standMachine, type StandingBike } from '../riding/stand-bike.ts';
-import { QUANTITIES, type QuantityKey } from '../units/quantity.ts';
+import { QUANTITIES, type QuantityKey } from '../units/all-quantities.ts';
 
 /**
  * What is varied. Rear travel is that of the axle, front travel that along the legs, mm from topped out. Together, x is

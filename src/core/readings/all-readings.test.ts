@@ -1,7 +1,7 @@
 /** Tests of the list of readings: each is there once, has all its words, and a test that repeats its worked number. */
 import { describe, expect, it } from 'vitest';
 import { ridden } from '../../../tests/support/ridden-bike.ts';
-import { QUANTITIES } from '../units/quantity.ts';
+import { QUANTITIES } from '../units/all-quantities.ts';
 import { READING_GROUPS, READINGS } from './all-readings.ts';
 
 describe('the readings', () => {

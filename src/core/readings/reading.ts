@@ -1,6 +1,6 @@
 /** What a reading is: one number about a standing bike, with everything a person needs to trust and use it. */
 import type { StandingBike } from '../riding/stand-bike.ts';
-import type { QuantityKey } from '../units/quantity.ts';
+import type { QuantityKey } from '../units/all-quantities.ts';
 
 export type ReadingGroup = 'steering' | 'rearEnd' | 'suspension' | 'drive' | 'balance';
 

@@ -1,7 +1,7 @@
 /** What an adjuster is: one thing a mechanic can adjust, within a range and in the workshop's own steps. */
 import type { Bike } from '../parts/bike.ts';
 import type { NumberAdjusterKey } from '../adjusters/setup.ts';
-import type { QuantityKey } from '../units/quantity.ts';
+import type { QuantityKey } from '../units/all-quantities.ts';
 
 export type AdjusterGroup =
   'rideHeight' | 'links' | 'springs' | 'wheels' | 'steering' | 'gearing' | 'travel' | 'load' | 'riding';

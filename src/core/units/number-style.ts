@@ -1,5 +1,6 @@
 /** Writing numbers for people: decimal sign, true minus, signs on differences, digits of the quantity. */
-import { shownUnit, type QuantityKey, type UnitSystem } from './quantity.ts';
+import { shownUnit, type QuantityKey } from './all-quantities.ts';
+import type { UnitSystem } from './quantity.ts';
 
 /** How this user reads numbers. */
 export interface NumberStyle {

@@ -1,38 +1,9 @@
 /** Reading what a person types into a number field: decimals, fractions, and a unit of either system. */
 import { refused, solved, type Result } from '../numeric/result.ts';
-import {
-  KG_PER_POUND,
-  KM_PER_MILE,
-  MM_PER_INCH,
-  NEWTON_PER_POUND_FORCE,
-  STANDARD_GRAVITY,
-} from './convert.ts';
-import { shownUnit, type QuantityKey, type UnitSystem } from './quantity.ts';
+import { QUANTITIES, shownUnit, type QuantityKey } from './all-quantities.ts';
+import type { UnitSystem } from './quantity.ts';
 
 export type ParseReason = 'empty' | 'notANumber' | 'wrongUnit' | 'tooLarge';
-
-/** Unit words understood for each quantity, with the metric number of one of them. */
-const UNIT_WORDS: Readonly<Record<QuantityKey, Readonly<Record<string, number>>>> = {
-  length: { mm: 1, cm: 10, m: 1000, in: MM_PER_INCH, inch: MM_PER_INCH, '"': MM_PER_INCH, '″': MM_PER_INCH },
-  angle: { '°': 1, deg: 1, degrees: 1 },
-  mass: { kg: 1, g: 0.001, lb: KG_PER_POUND, lbs: KG_PER_POUND },
-  acceleration: { g: 1 },
-  ratio: {},
-  percent: { '%': 1 },
-  teeth: { teeth: 1, t: 1 },
-  links: { links: 1, link: 1 },
-  count: {},
-  force: { n: 1, kn: 1000, lbf: NEWTON_PER_POUND_FORCE, lb: NEWTON_PER_POUND_FORCE },
-  rate: {
-    'n/mm': 1,
-    'n/cm': 0.1,
-    'kg/mm': STANDARD_GRAVITY,
-    'kgf/mm': STANDARD_GRAVITY,
-    'lb/in': NEWTON_PER_POUND_FORCE / MM_PER_INCH,
-    'lbf/in': NEWTON_PER_POUND_FORCE / MM_PER_INCH,
-  },
-  speed: { 'km/h': 1, mph: KM_PER_MILE },
-};
 
 /** Decimals of the metric number kept: far below anything typed, just above the rounding of a multiplication. */
 const KEPT_DECIMALS = 10;
@@ -66,14 +37,11 @@ export function parseQuantity(
         ? Number(overOnly) / Number(underOnly)
         : Number(decimal.replace(',', '.'));
   if (!Number.isFinite(size)) return refused('notANumber');
-  let perUnit = 1 / shownUnit(quantity, system).perMetric;
-  if (system === 'inch' && quantity === 'length') perUnit = MM_PER_INCH;
-  if (system === 'inch' && quantity === 'mass') perUnit = KG_PER_POUND;
-  if (system === 'inch' && quantity === 'force') perUnit = NEWTON_PER_POUND_FORCE;
+  let perUnit = shownUnit(quantity, system).inMetric;
   if (word !== '') {
-    const known = UNIT_WORDS[quantity];
-    if (!Object.hasOwn(known, word)) return refused('wrongUnit');
-    perUnit = known[word];
+    const { typed } = QUANTITIES[quantity];
+    if (!Object.hasOwn(typed, word)) return refused('wrongUnit');
+    perUnit = typed[word];
   }
   // 1.5 · 25.4 is 38.1, not 38.099999999999994: what was typed has no digits that far down.
   const metric = Number(((sign === '-' ? -1 : 1) * size * perUnit).toFixed(KEPT_DECIMALS));

@@ -1,28 +1,26 @@
-/** The table of quantities: what each is counted in, for people who use metric and people who use inches. */
-import { degrees, KG_PER_POUND, KM_PER_MILE, MM_PER_INCH, NEWTON_PER_POUND_FORCE } from './convert.ts';
-
-export type QuantityKey =
-  | 'length'
-  | 'angle'
-  | 'mass'
-  | 'acceleration'
-  | 'ratio'
-  | 'percent'
-  | 'teeth'
-  | 'links'
-  | 'count'
-  | 'force'
-  | 'rate'
-  | 'speed';
+/** What a quantity is: how files, both unit systems and a typing hand count it. */
 
 export type UnitSystem = 'metric' | 'inch';
 
-/** How one system writes a quantity. `perMetric` times the metric number gives the number shown. */
+/** How one system writes a quantity. */
 export interface ShownUnit {
   readonly symbol: string;
+  /** The metric number of one of this unit, exact. */
+  readonly inMetric: number;
+  /** `perMetric` times the metric number gives the number shown. */
   readonly perMetric: number;
   /** Digits after the decimal sign that a careful workshop measurement supports. */
   readonly digits: number;
+}
+
+/** What is counted in whole ones, not measured. */
+export interface Counted {
+  /** As a sentence about all of them begins. */
+  readonly name: string;
+  /** The symbol that stands beside a single one. */
+  readonly one: string;
+  /** A usual number of them. */
+  readonly usual: number;
 }
 
 export interface Quantity {
@@ -32,57 +30,30 @@ export interface Quantity {
   readonly inch: ShownUnit;
   /** From the core's unit (mm, rad, kg, g) to the metric number. */
   readonly fromCore: (core: number) => number;
+  /** Unit words that a field understands, in small letters, with the metric number of one of them. */
+  readonly typed: Readonly<Record<string, number>>;
+  /** One sentence for whoever types another unit. */
+  readonly advice: string;
+  /** Below this difference, in the metric unit, nobody in a workshop can tell two numbers apart. */
+  readonly indistinct: number;
+  /** A change that a rider notices, in the metric unit: what changes are weighed in. */
+  readonly noticed: number;
+  /** Null for what is measured. */
+  readonly counted: Counted | null;
 }
 
-const same = (core: number): number => core;
-
-function alike(fileUnit: string, symbol: string, digits: number, fromCore = same): Quantity {
-  const unit = { symbol, perMetric: 1, digits };
-  return { fileUnit, metric: unit, inch: unit, fromCore };
+/** A unit, by the metric number of one of it. */
+export function unit(symbol: string, inMetric: number, digits: number): ShownUnit {
+  return { symbol, inMetric, perMetric: 1 / inMetric, digits };
 }
 
-export const QUANTITIES: Readonly<Record<QuantityKey, Quantity>> = {
-  length: {
-    fileUnit: 'mm',
-    metric: { symbol: 'mm', perMetric: 1, digits: 1 },
-    inch: { symbol: 'in', perMetric: 1 / MM_PER_INCH, digits: 2 },
-    fromCore: same,
-  },
-  angle: alike('deg', '°', 2, degrees),
-  mass: {
-    fileUnit: 'kg',
-    metric: { symbol: 'kg', perMetric: 1, digits: 1 },
-    inch: { symbol: 'lb', perMetric: 1 / KG_PER_POUND, digits: 1 },
-    fromCore: same,
-  },
-  acceleration: alike('g', 'g', 2),
-  ratio: alike('1', '', 3),
-  percent: alike('%', '%', 1),
-  teeth: alike('1', 'teeth', 0),
-  links: alike('1', 'links', 0),
-  count: alike('1', '', 0),
-  force: {
-    fileUnit: 'N',
-    metric: { symbol: 'N', perMetric: 1, digits: 0 },
-    inch: { symbol: 'lbf', perMetric: 1 / NEWTON_PER_POUND_FORCE, digits: 1 },
-    fromCore: same,
-  },
-  rate: {
-    fileUnit: 'N/mm',
-    metric: { symbol: 'N/mm', perMetric: 1, digits: 1 },
-    inch: { symbol: 'lbf/in', perMetric: MM_PER_INCH / NEWTON_PER_POUND_FORCE, digits: 1 },
-    fromCore: same,
-  },
-  speed: {
-    fileUnit: 'km/h',
-    metric: { symbol: 'km/h', perMetric: 1, digits: 1 },
-    inch: { symbol: 'mph', perMetric: 1 / KM_PER_MILE, digits: 1 },
-    fromCore: same,
-  },
-};
+/** One unit for those who use metric and for those who use inches. */
+export function inBothSystems(symbol: string, digits: number): Pick<Quantity, 'metric' | 'inch'> {
+  const both = unit(symbol, 1, digits);
+  return { metric: both, inch: both };
+}
 
-/** The unit in which a system shows a quantity. */
-export function shownUnit(quantity: QuantityKey, system: UnitSystem): ShownUnit {
-  const entry = QUANTITIES[quantity];
-  return system === 'inch' ? entry.inch : entry.metric;
+/** The core counts in the metric unit. */
+export function asInCore(core: number): number {
+  return core;
 }

@@ -1,6 +1,6 @@
 /** How a change from the baseline is written: arrow, sign and number, and which of two words goes with it. */
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import type { QuantityKey } from '../../core/units/quantity.ts';
+import { QUANTITIES, type QuantityKey } from '../../core/units/all-quantities.ts';
 
 export interface Difference {
   /** "same" when the change is below what the quantity's digits can show. */
@@ -21,10 +21,11 @@ export function differenceOf(
   const steps = shownSteps(value, quantity, style) - shownSteps(baseline, quantity, style);
   if (steps === 0) return { direction: 'same', arrow: '', amount: '' };
   const change = metricOfSteps(steps, quantity, style);
-  const { text } = writeNumber(change, quantity, style, { signed: true });
+  const { counted } = QUANTITIES[quantity];
+  const { text, unit } = writeNumber(change, quantity, style, { signed: true });
   return {
     direction: change > 0 ? 'more' : 'less',
     arrow: change > 0 ? '▲' : '▼',
-    amount: quantity === 'teeth' && Math.abs(change) === 1 ? text.replace('teeth', 'tooth') : text,
+    amount: counted !== null && Math.abs(change) === 1 ? text.replace(unit, counted.one) : text,
   };
 }

@@ -4,7 +4,7 @@ import { driveWords } from '../../words/drive-words.ts';
 import { pairDifference, type PairKey } from '../../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../../core/effects/sprocket-pairs.ts';
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import { QUANTITIES, shownUnit, type QuantityKey } from '../../core/units/quantity.ts';
+import { QUANTITIES, shownUnit, type QuantityKey } from '../../core/units/all-quantities.ts';
 
 export interface SprocketColumn {
   readonly key: Exclude<PairKey, 'frontTeeth' | 'rearTeeth' | 'chainMoment'>;

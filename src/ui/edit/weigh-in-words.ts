@@ -2,7 +2,7 @@
 import { noStandWords } from '../../words/no-stand-words.ts';
 import type { HeldState, WeighedBike } from '../../core/weighing/weighed-bike.ts';
 import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import type { QuantityKey } from '../../core/units/quantity.ts';
+import type { QuantityKey } from '../../core/units/all-quantities.ts';
 import type {
   OwnLength,
   UnlikeLength,

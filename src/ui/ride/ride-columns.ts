@@ -2,7 +2,7 @@
 import type { RideFigures } from '../../core/effects/ride-table.ts';
 import { REST_WORDS } from '../../words/rest-words.ts';
 import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import { shownUnit, type QuantityKey } from '../../core/units/quantity.ts';
+import { shownUnit, type QuantityKey } from '../../core/units/all-quantities.ts';
 
 export interface RideColumn {
   readonly key: string;

@@ -11,7 +11,7 @@ import { standBike } from '../../../src/core/riding/stand-bike.ts';
 import type { RideState } from '../../../src/core/riding/ride-state.ts';
 import type { Stance } from '../../../src/core/standing/stance.ts';
 import { writeNumber, type NumberStyle } from '../../../src/core/units/number-style.ts';
-import { QUANTITIES } from '../../../src/core/units/quantity.ts';
+import { QUANTITIES } from '../../../src/core/units/all-quantities.ts';
 import type { BikeDocument, BikeWithSetup } from '../../../src/document/document.ts';
 import { openDocument } from '../../../src/document/open-document.ts';
 

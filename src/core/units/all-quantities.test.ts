@@ -1,6 +1,7 @@
 /** Tests of the table of quantities. */
 import { describe, expect, it } from 'vitest';
-import { QUANTITIES, shownUnit } from './quantity.ts';
+import { QUANTITIES, shownUnit, unitWord, type QuantityKey } from './all-quantities.ts';
+import { parseQuantity } from './parse-quantity.ts';
 
 describe('the quantities', () => {
   it('that mechanics count in inches and pounds are shown so, all others alike in both systems', () => {
@@ -24,5 +25,28 @@ describe('the quantities', () => {
     expect(0.45359237 * 9.80665 * shownUnit('force', 'inch').perMetric).toBeCloseTo(1, 15);
     // Published tables of conversion give 0.1751268 (NIST SP 811, appendix B, from memory).
     expect(0.1751268 * shownUnit('rate', 'inch').perMetric).toBeCloseTo(1, 6);
+  });
+
+  it('understand the unit they are shown in when it is typed', () => {
+    for (const key of Object.keys(QUANTITIES) as QuantityKey[])
+      for (const system of ['metric', 'inch'] as const) {
+        const { symbol, inMetric } = shownUnit(key, system);
+        expect(parseQuantity(`2 ${symbol}`, key, system), `${key} ${system}`).toEqual({
+          ok: true,
+          value: Number((2 * inMetric).toFixed(10)),
+        });
+      }
+  });
+
+  it('of what is counted are told apart by less than one, and each change a rider notices can be told apart', () => {
+    for (const [key, { counted, indistinct, noticed, metric }] of Object.entries(QUANTITIES)) {
+      expect(noticed, key).toBeGreaterThan(indistinct);
+      if (counted !== null) expect([metric.digits, indistinct < 1], key).toEqual([0, true]);
+    }
+  });
+
+  it('are named in the schema by what is counted, or as files have them', () => {
+    expect([unitWord('teeth'), unitWord('links'), unitWord('count')]).toEqual(['teeth', 'links', '1']);
+    expect([unitWord('length'), unitWord('angle'), unitWord('rate')]).toEqual(['mm', 'deg', 'N/mm']);
   });
 });
