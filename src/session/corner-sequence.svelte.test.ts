@@ -27,75 +27,75 @@ function begun() {
   return {
     bench,
     frames,
-    rolling: new CornerSequence(bench.standing, bench.moving, bench.announcer, frames),
+    cornerSequence: new CornerSequence(bench.standing, bench.moving, bench.announcer, frames),
   };
 }
 
 describe('the corner sequence', () => {
   it('follows the hand and ends where it began', () => {
-    const { bench, rolling } = begun();
+    const { bench, cornerSequence } = begun();
     bench.ride('riderUp');
-    rolling.scrub(0.25, 0);
+    cornerSequence.scrub(0.25, 0);
     expect(bench.standing.cornerPart).toBe(0.25);
     expect(bench.riding.rows[0]).toMatchObject({ name: 'Corner sequence', state: null, present: true });
     expect(bench.riding.rows.slice(1).some(({ present }) => present)).toBe(false);
-    rolling.end(0);
+    cornerSequence.end(0);
     expect(bench.standing.cornerPart).toBeNull();
     expect(bench.riding.rows.find(({ present }) => present)?.state).toBe('riderUp');
   });
 
   it('plays the whole way once, evenly in its time', () => {
-    const { bench, frames, rolling } = begun();
-    rolling.play(false);
-    expect(rolling.playing).toBe(true);
+    const { bench, frames, cornerSequence } = begun();
+    cornerSequence.play(false);
+    expect(cornerSequence.playing).toBe(true);
     const seen: (number | null)[] = [];
     for (const part of [0, 0.25, 0.5, 0.8, 1]) {
       frames.at(1000 + part * ROLL_MS);
       seen.push(bench.standing.cornerPart);
     }
     expect(seen).toEqual([0, 0.25, 0.5, 0.8, 1]);
-    expect(rolling.playing).toBe(false);
+    expect(cornerSequence.playing).toBe(false);
     expect(frames.waiting).toBeNull();
     expect(bench.standing.ride.kind).toBe('accelerating');
   });
 
   it('shows the three named places in turn where no motion is wanted', () => {
-    const { bench, frames, rolling } = begun();
-    rolling.play(true);
+    const { bench, frames, cornerSequence } = begun();
+    cornerSequence.play(true);
     const seen = new Set<number | null>();
     for (let passed = 0; passed <= ROLL_MS; passed += ROLL_MS / 40) {
       frames.at(500 + passed);
       seen.add(bench.standing.cornerPart);
     }
     expect([...seen]).toEqual([0, 0.5, 1]);
-    expect(rolling.playing).toBe(false);
+    expect(cornerSequence.playing).toBe(false);
   });
 
   it('stops where a hand moves the slider, at Escape, and when a state is chosen', () => {
-    const { bench, frames, rolling } = begun();
-    rolling.play(false);
+    const { bench, frames, cornerSequence } = begun();
+    cornerSequence.play(false);
     frames.at(0);
     frames.at(ROLL_MS / 4);
-    rolling.scrub(0.6, 0);
-    expect([rolling.playing, frames.waiting, bench.standing.cornerPart]).toEqual([false, null, 0.6]);
-    rolling.play(false);
+    cornerSequence.scrub(0.6, 0);
+    expect([cornerSequence.playing, frames.waiting, bench.standing.cornerPart]).toEqual([false, null, 0.6]);
+    cornerSequence.play(false);
     frames.at(0);
-    rolling.end(0);
-    expect([rolling.playing, frames.waiting, bench.standing.cornerPart]).toEqual([false, null, null]);
+    cornerSequence.end(0);
+    expect([cornerSequence.playing, frames.waiting, bench.standing.cornerPart]).toEqual([false, null, null]);
     bench.cornerSequence.scrub(0.5, 0);
     bench.ride('accelerating');
     expect(bench.standing.cornerPart).toBeNull();
   });
 
   it('lets go of the picture when a hand takes hold of the bike', () => {
-    const { bench, frames, rolling } = begun();
-    rolling.play(false);
+    const { bench, frames, cornerSequence } = begun();
+    cornerSequence.play(false);
     frames.at(0);
     frames.at(400);
     const reached = bench.standing.cornerPart;
     bench.moving.grab('grip-shockLength');
     frames.at(800);
-    expect([rolling.playing, bench.standing.cornerPart]).toEqual([false, reached]);
+    expect([cornerSequence.playing, bench.standing.cornerPart]).toEqual([false, reached]);
   });
 
   it('ends when another bike is opened', () => {
