@@ -77,8 +77,8 @@ export function linkRange(of: Links, framePitch: number, reach: Reach = 'all'): 
   const middle = of.kind === 'rocker' ? loopAt(of.loop, (of.sense * (up.angle + down.angle)) / 2) : null;
   return {
     ok: true,
-    low: { ...up, shockLength: atUp.length },
-    high: { ...down, shockLength: atDown.length },
+    low: { shockLength: atUp.length, ...up },
+    high: { shockLength: atDown.length, ...down },
     sides: of.kind === 'rocker' && middle !== null && !of.loop.farTurns ? sidesAt(of.loop, middle) : null,
   };
 }

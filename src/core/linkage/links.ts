@@ -87,7 +87,7 @@ function directLinks(
   const eye = levelArm(layout.shockOnArm);
   const least = Math.min(Math.hypot(mount.x, mount.y), Math.hypot(eye.x, eye.y));
   if (!(least >= LEAST_LENGTH)) return noLinkage('partHasNoLength', { found: least, limit: LEAST_LENGTH });
-  return { ...base, kind: 'direct', mount, eye };
+  return { kind: 'direct', mount, eye, ...base };
 }
 
 function rockerLinks(
@@ -148,10 +148,10 @@ function rockerLinks(
   if (!(least >= LEAST_LENGTH)) return noLinkage('partHasNoLength', { found: least, limit: LEAST_LENGTH });
   if (!(Math.abs(sine) >= IN_LINE_SINE)) return noLinkage('drawnInLine');
   return {
-    ...base,
     kind: 'rocker',
     sense: onFrame ? 1 : -1,
     loop: { pivot, rodEnd, rodLength, toRod, toShock, side: fold > 0 ? 1 : -1, far: farMoved, farTurns },
+    ...base,
   };
 }
 
