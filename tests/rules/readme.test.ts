@@ -1,7 +1,5 @@
 /** Holds README.md against what it must tell first. */
 import { expect, it } from 'vitest';
-import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { ADJUSTERS } from '../../src/core/standing/all-adjusters.ts';
 import { readmeFaults } from './readme.ts';
 import { textOf } from './source-files.ts';
 
@@ -16,14 +14,4 @@ it('a README without a title, a first paragraph or a command is found out', () =
   expect(readmeFaults(`# S\n\n![picture](x.png)${rest}`)).toHaveLength(1);
   expect(readmeFaults(`# S\n\n## Install${rest}`)).toHaveLength(1);
   expect(readmeFaults('# S\n\nA sketcher.\n')).toHaveLength(2);
-});
-
-it('names every adjuster and every reading, and no other', () => {
-  const text = textOf('README.md');
-  const named = (start: string) => {
-    const line = text.split('\n').find((each) => each.startsWith(start)) ?? '';
-    return [...line.slice(start.length).matchAll(/`(\w+)`/g)].map(([, key]) => key).sort();
-  };
-  expect(named('Adjusters for `--set`:')).toEqual(ADJUSTERS.map(({ key }) => key).sort());
-  expect(named('Readings: ')).toEqual(READINGS.map(({ key }) => key).sort());
 });
