@@ -12,7 +12,7 @@ it('name the reading with its number and say what to do', () => {
   const told = warningWords(standing(tight), tight.drive, metric);
   expect(told.map(({ lead }) => plain(lead))).toEqual([
     'Fork tube to spare −3.0 mm',
-    'Front tyre to lower clamp −9.9 mm',
+    'Tyre clearance to lower clamp [bottom yoke], fork bottomed −9.9 mm',
   ]);
   for (const { text, lead, short } of told) {
     expect(text).toMatch(/before riding it\.$/);

@@ -253,7 +253,7 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   const told = plain(await chain(page).innerText());
   expect(told).toMatch(/The chain lies on the pivot’s guide from hanging to [\d.]+ mm of rear travel\./);
   expect(told).toMatch(/presses on the guide with \d+ N for every 1000 N of thrust/);
-  const gap = await readingText(page, 'Upper run to pivot');
+  const gap = await readingText(page, 'Chain clearance to chain slider');
   expect(told).toContain(`${gap.replace('−', '')} too low with the wheel hanging`);
   const teeth = /fewest teeth in front that keep it clear are (\d+)/.exec(told)?.[1] ?? '';
   await chain(page)

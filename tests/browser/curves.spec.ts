@@ -126,7 +126,7 @@ test('a kept curve, the baseline and several ride states lie beside the present 
   await expect(curves(page).getByRole('button', { name: 'Drop Kept 1' })).toBeHidden();
   await stateBox(page, 'Accelerating').uncheck();
   const fewer = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
-  expect(fewer).toContain('>Rider up<');
+  expect(fewer).toContain('>Rider on board<');
   for (const name of ['Kept 1', 'Accelerating']) expect(fewer).not.toContain(`>${name}<`);
 });
 
@@ -145,7 +145,7 @@ test('each ride state has a column in the file and in the table, as the bike rea
       '"Anti-squat, mid-corner [%]",Stands here,Why empty',
   );
   const row = (lines.find((line) => line.startsWith('45.0000,')) ?? '').split(',');
-  expect(row[5]).toBe('Now (topped out); Baseline; Rider up; Mid-corner');
+  expect(row[5]).toBe('Now (topped out); Baseline; Rider on board; Mid-corner');
   const { bike, setup } = await savedDocument(page);
   for (const [column, state] of [
     [3, 'riderUp'],
@@ -179,12 +179,14 @@ test('over travel each state is named at its own place, and one that does not se
   const { bike, setup } = await savedDocument(page);
   const on = standBike(bike, setup, 'riderUp');
   if (!on.ok) throw new Error(on.reason);
-  await expect(curves(page)).toContainText(new RegExp(`Rider up [\\d.]+ at ${on.travel.rear.toFixed(1)}.mm`));
-  await expect(curves(page)).toContainText(/Rider up.*: the same line/);
+  await expect(curves(page)).toContainText(
+    new RegExp(`Rider on board [\\d.]+ at ${on.travel.rear.toFixed(1)}.mm`),
+  );
+  await expect(curves(page)).toContainText(/Rider on board.*: the same line/);
   const svg = curves(page).locator('svg[role="img"]');
   await expect(svg.getByText('Rider on board', { exact: true })).toHaveCount(2);
   await typeInto(page, adjusterOf('gas').label, '1.5');
-  await expect(curves(page)).toContainText('On the gas: does not stand like this.');
+  await expect(curves(page)).toContainText('Accelerating: does not stand like this.');
   await expect(svg.getByText('Accelerating', { exact: true })).toHaveCount(1);
 });
 

@@ -117,7 +117,7 @@ test('a shaft bike has no sprockets, no adjusters of a chain and no readings of 
   await expect(adjusterGroup(page, 'Gearing and axle')).toHaveCount(0);
   for (const label of ['Front sprocket', 'Rear sprocket', 'Axle position', 'Chain slack'])
     await expect(field(page, label)).toHaveCount(0);
-  for (const label of ['Top-run angle', 'Final ratio', 'Anti-squat, chain’s part'])
+  for (const label of ['Upper-run angle', 'Final drive ratio', 'Anti-squat, chain’s part'])
     await expect(readingLine(page, label).locator('.change')).toHaveText(
       'a shaft or hub drive has no chain run',
     );
@@ -168,7 +168,7 @@ test('a belt is called a belt wherever it is spoken of, and counted in its teeth
   await typeInto(page, 'Axle position', '20');
   await expect(page.locator('[data-adjuster="axlePosition"]')).toContainText(/\d\steeth/);
   await expect(readingLine(page, 'Anti-squat, belt’s part')).toBeVisible();
-  await readings(page).getByRole('button', { name: 'Bottom-run angle: what it means' }).click();
+  await readings(page).getByRole('button', { name: 'Lower-run angle: what it means' }).click();
   await expect(readings(page)).toContainText('Slope of the belt’s lower run');
   const below = page.getByRole('group', { name: 'Below the side view' });
   await below.getByText('Belt', { exact: true }).click();
@@ -215,7 +215,9 @@ test('a front tyre that would meet the lower clamp is warned of with its number,
   const cautions = page.getByRole('complementary', { name: 'Cautions' });
   await typeInto(page, FRONT_HEIGHT, '20');
   const warning = cautions.getByRole('alert');
-  await expect(warning).toContainText(/Warning, Front tyre to lower clamp −[\d.]+\smm\./u);
+  await expect(warning).toContainText(
+    /Warning, Tyre clearance to lower clamp \[bottom yoke\], fork bottomed −[\d.]+\smm\./u,
+  );
   await expect(page.locator('section.stand > [role="alert"]')).toContainText('the tyre meets the clamp');
   await typeInto(page, FRONT_HEIGHT, '0');
   await expect(warning).toBeEmpty();

@@ -125,7 +125,7 @@ test('S8: words keep apart too where a chosen reading adds its own', async ({ pa
     ['Rear brake, anti-rise', 'Rear-brake line'],
     ['Fork travel left', 'Fork travel left'],
     ['Rear travel left', 'Rear travel left'],
-    ['Front tyre to lower clamp', 'with the fork fully in'],
+    ['Tyre clearance to lower clamp [bottom yoke], fork bottomed', 'with the fork fully in'],
     ['Fork tube to spare', 'Tube to spare'],
     ['Front wheel load', 'N'],
   ]) {

@@ -48,7 +48,7 @@ test('a tap on a row shows its state, one on its box an outline, and the page do
   await openRide(page);
   await rideRow(page, 'No rider').getByRole('cell').nth(1).tap();
   await expect(rideRow(page, 'No rider')).toHaveAttribute('aria-current', 'true');
-  const box = ride(page).getByRole('checkbox', { name: 'Outline of Rider up on the side view' });
+  const box = ride(page).getByRole('checkbox', { name: 'Outline of Rider on board on the side view' });
   const target = await box.locator('..').boundingBox();
   expect(Math.min(target?.width ?? 0, target?.height ?? 0)).toBeGreaterThanOrEqual(TARGET_PX);
   await box.tap();

@@ -37,7 +37,7 @@ const READ = [
   ['wheelbase', 'Wheelbase'],
   ['swingarmAngle', 'Swingarm angle'],
   ['antiSquat', 'Anti-squat'],
-  ['pivotGap', 'Upper run to pivot'],
+  ['pivotGap', 'Chain clearance to chain slider'],
 ] as const;
 
 async function chooseRange(page: Page, front: [number, number], rear: [number, number]): Promise<void> {

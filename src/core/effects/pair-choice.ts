@@ -3,7 +3,7 @@ import type { SprocketPair } from './sprocket-pairs.ts';
 
 /** What a pair must meet; a filter that is null is not asked. */
 export interface PairFilter {
-  /** Final ratio within so many per cent of a wanted one. */
+  /** Final drive ratio within so many per cent of a wanted one. */
   readonly ratio: { readonly wanted: number; readonly tolerancePercent: number } | null;
   /** A chain of one of these lengths puts the axle into its slot. */
   readonly links: readonly number[] | null;

@@ -10,7 +10,7 @@ import { withoutRun } from './without-run.ts';
 export const chainSliderClearance: Reading = {
   key: 'chainSliderClearance',
   formerly: 'topRunPivotGap',
-  label: 'Upper run to pivot',
+  label: 'Chain clearance to chain slider',
   group: 'drive',
   quantity: 'length',
   construction: 'chainRuns',

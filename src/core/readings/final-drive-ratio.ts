@@ -1,4 +1,4 @@
-/** Final ratio: rear teeth to front teeth. */
+/** Final drive ratio: rear teeth to front teeth. */
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
@@ -8,7 +8,7 @@ import { withoutRun } from './without-run.ts';
 export const finalDriveRatio: Reading = {
   key: 'finalDriveRatio',
   formerly: 'finalRatio',
-  label: 'Final ratio',
+  label: 'Final drive ratio',
   group: 'drive',
   quantity: 'ratio',
   construction: 'chainRuns',

@@ -1,4 +1,4 @@
-/** Countershaft height: the front sprocket above the ground. */
+/** Front sprocket height: the front sprocket above the ground. */
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
@@ -9,7 +9,7 @@ import { withoutRun } from './without-run.ts';
 export const frontSprocketHeight: Reading = {
   key: 'frontSprocketHeight',
   formerly: 'countershaftHeight',
-  label: 'Countershaft height',
+  label: 'Front sprocket height',
   group: 'drive',
   quantity: 'length',
   construction: 'heights',

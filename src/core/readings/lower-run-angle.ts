@@ -1,4 +1,4 @@
-/** Bottom-run angle: slope of the run that pulls off the gas. */
+/** Lower-run angle: slope of the run that pulls off the gas. */
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
@@ -10,7 +10,7 @@ import { withoutRun } from './without-run.ts';
 export const lowerRunAngle: Reading = {
   key: 'lowerRunAngle',
   formerly: 'bottomRunAngle',
-  label: 'Bottom-run angle',
+  label: 'Lower-run angle',
   group: 'drive',
   quantity: 'angle',
   construction: 'chainRuns',

@@ -10,7 +10,7 @@ import type { Reading } from './reading.ts';
 export const rearLiftLimit: Reading = {
   key: 'rearLiftLimit',
   formerly: 'rearLiftDeceleration',
-  label: 'Rear lifts at',
+  label: 'Rear-lift [stoppie] limit',
   group: 'balance',
   quantity: 'acceleration',
   construction: 'centreOfGravity',

@@ -9,7 +9,7 @@ import type { Reading } from './reading.ts';
  */
 export const tyreToClampGap: Reading = {
   key: 'tyreToClampGap',
-  label: 'Front tyre to lower clamp',
+  label: 'Tyre clearance to lower clamp [bottom yoke], fork bottomed',
   group: 'suspension',
   quantity: 'length',
   construction: 'clampGap',

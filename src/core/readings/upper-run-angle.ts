@@ -1,4 +1,4 @@
-/** Top-run angle: slope of the run that pulls under power. */
+/** Upper-run angle: slope of the run that pulls under power. */
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
@@ -10,7 +10,7 @@ import { withoutRun } from './without-run.ts';
 export const upperRunAngle: Reading = {
   key: 'upperRunAngle',
   formerly: 'topRunAngle',
-  label: 'Top-run angle',
+  label: 'Upper-run angle',
   group: 'drive',
   quantity: 'angle',
   construction: 'chainRuns',

@@ -10,7 +10,7 @@ import type { Reading } from './reading.ts';
 export const wheelieLimit: Reading = {
   key: 'wheelieLimit',
   formerly: 'frontLiftAcceleration',
-  label: 'Front lifts at',
+  label: 'Wheelie limit',
   group: 'balance',
   quantity: 'acceleration',
   construction: 'centreOfGravity',
