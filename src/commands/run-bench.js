@@ -1,8 +1,37 @@
 /** Runs the one measurement whose file is named and prints the lines that it gives; `npm run bench` starts it. */
-import { runnerImport } from 'vite';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
 import { root } from './install.js';
 
+/** @type {import('vite').Plugin} Each file keeps the address at which it lies, by which it finds its neighbours. */
+const ownAddresses = {
+  name: 'own-addresses',
+  enforce: 'pre',
+  transform: (code, id) => code.replaceAll('import.meta.url', JSON.stringify(pathToFileURL(id).href)),
+};
+
+/**
+ * The measurement with all files of the program that it needs in one, as the page's scripts are: called from file to
+ * file as they lie, small functions would take several times as long. Packages stay outside, hence the folder.
+ * @param {string} file
+ * @param {string} folder
+ * @returns {Promise<{ default(short: boolean): string[] | Promise<string[]> }>}
+ */
+async function asBuilt(file, folder) {
+  await build({
+    configFile: false,
+    root,
+    logLevel: 'silent',
+    plugins: [ownAddresses],
+    build: { ssr: file, outDir: folder, rolldownOptions: { output: { entryFileNames: 'bench.js' } } },
+  });
+  return import(pathToFileURL(join(folder, 'bench.js')).href);
+}
+
 const [file, ...flags] = process.argv.slice(2);
-/** @type {{ module: { default(short: boolean): string[] | Promise<string[]> } }} */
-const { module } = await runnerImport(file, { root, logLevel: 'silent' });
-for (const line of await module.default(flags.includes('--short'))) console.log(line);
+const folder = mkdtempSync(join(root, 'node_modules/.bench-'));
+process.on('exit', () => rmSync(folder, { recursive: true }));
+const bench = await asBuilt(file, folder);
+for (const line of await bench.default(flags.includes('--short'))) console.log(line);

@@ -10,7 +10,7 @@ import { benchTable, type BenchRow } from './bench-table.ts';
 const GOAL_US = 10;
 
 export default function axleChain(short: boolean): string[] {
-  const timed = timer(short);
+  const { timed } = timer(short);
   const parts = machine(plainBike, plainSetup);
   if (!parts.ok) throw new Error(parts.reason);
   const loop = chainLoop(15, 45, 15.875);

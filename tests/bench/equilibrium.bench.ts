@@ -1,14 +1,11 @@
-/** How fast a full balance is, against two general tools finding the same rest in the same run. */
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
+/** How fast a full balance is, against general tools that find the same rest in the same run. */
 import { balance, type Equilibrium } from '../../src/core/riding/equilibrium.ts';
 import { frontLiftLimit } from '../../src/core/riding/lift-limits.ts';
 import { AT_REST, type RideForces } from '../../src/core/riding/ride-forces.ts';
-import { springForce } from '../../src/core/springs/spring-law.ts';
-import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance, type Travel } from '../../src/core/standing/stance.ts';
-import { steadyLoads } from '../../src/core/riding/steady-loads.ts';
 import { settledByEngine } from '../support/engine-bike.ts';
 import { plainSprings, reached, sprung } from '../support/plain-springs.ts';
+import { restByLeastSquares, type Derivatives } from '../support/rest-by-least-squares.ts';
 import { shockBike, shockSetup } from '../support/shock-bike.ts';
 import { timer } from '../support/timed.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';
@@ -24,38 +21,34 @@ const FORCES: readonly RideForces[] = Array.from({ length: 100 }, (_, i) => ({
   lean: Math.floor(i / 10) * 0.08,
 }));
 
-/** The same two equations handed to a general least-squares solver, which asks for a few digits only. */
-function byLeastSquares(bike: SprungMachine, forces: RideForces): Travel {
-  const left = ([front, rear]: number[]): ((equation: number) => number) => {
-    const on = stance(bike.machine, { front, rear });
-    const loads = on.ok ? steadyLoads(on, forces, bike.brake) : on;
-    if (!on.ok || !loads.ok) return () => 1e6;
-    return (equation) =>
-      equation === 0
-        ? loads.frontPush - springForce(bike.fork, front)
-        : loads.rearPush - (springForce(bike.shock, on.arm.shockStroke) * on.arm.lever) / on.pose.originX;
-  };
-  const start = [0.35 * bike.most.front, 0.35 * bike.most.rear];
-  const { parameterValues } = levenbergMarquardt({ x: [0, 1], y: [0, 0] }, left, {
-    initialValues: start,
-    minValues: [0, 0],
-    maxValues: [bike.most.front, bike.most.rear],
-    damping: 1e-6,
-    gradientDifference: 1e-5,
-    centralDifference: false,
-    maxIterations: 50,
-    errorTolerance: 1e-8,
-  });
-  return { front: parameterValues[0], rear: parameterValues[1] };
-}
-
 const apart = (a: Travel, b: Travel): number => Math.hypot(a.front - b.front, a.rear - b.rear);
+const mm = (lengths: readonly number[]): string => `${Math.max(...lengths).toExponential(1)} mm`;
 
 export default function balances(short: boolean): string[] {
-  const timed = timer(short);
+  const { timed, timedInTurn } = timer(short);
   const bike = sprung(plainSprings, shockBike, shockSetup);
-  const at = (i: number): Equilibrium => reached(balance(bike, FORCES[i % FORCES.length]));
-  const full = timed((i) => at(i).front.travelUsed);
+  const balanced = (forces: RideForces): Equilibrium => reached(balance(bike, forces));
+  // The general loop knows no stops, so that it is held against what both springs carry.
+  const carried = FORCES.filter((forces) => {
+    const { front, rear } = balanced(forces);
+    return front.rest === 'onSprings' && rear.rest === 'onSprings';
+  });
+  const forcesOf = (i: number): RideForces => carried[i % carried.length];
+  const general = (derivatives: Derivatives) => (i: number) =>
+    restByLeastSquares(bike, forcesOf(i), derivatives).front;
+  const [full, byDifference, exact] = timedInTurn([
+    (i) => balanced(forcesOf(i)).front.travelUsed,
+    general('byDifference'),
+    general('exact'),
+  ]);
+  const rests = carried.map(balanced);
+  const awayFrom = (derivatives: Derivatives): string =>
+    mm(
+      carried.map((forces, i) =>
+        apart(restByLeastSquares(bike, forces, derivatives), rests[i].stance.travel),
+      ),
+    );
+
   let near: Travel = { front: 40, rear: 40 };
   const followed = timed((i) => {
     const rest = reached(balance(bike, { ...AT_REST, acceleration: 0.2 * Math.sin(i / 50) }, near));
@@ -63,27 +56,17 @@ export default function balances(short: boolean): string[] {
     return near.front;
   });
   const limit = timed((i) => reached(frontLiftLimit(bike, { ...AT_REST, lean: (i % 100) / 200 })).limit);
-  const general = timed((i) => byLeastSquares(bike, FORCES[i % FORCES.length]).front);
-  const onSprings = FORCES.filter(
-    (_, i) => at(i).front.rest === 'onSprings' && at(i).rear.rest === 'onSprings',
-  );
-  const generalMiss = Math.max(
-    ...onSprings.map((forces) =>
-      apart(byLeastSquares(bike, forces), reached(balance(bike, forces)).stance.travel),
-    ),
-  );
-
-  const rest = reached(balance(bike, AT_REST)).stance.travel;
+  const still = balanced(AT_REST).stance.travel;
   const start = reached(stance(bike.machine, { front: 45, rear: 45 }));
   const began = performance.now();
   const settled = settledByEngine(start, plainSprings, { acceleration: 0, pressed: 1, held: 'nothing' });
   const engine = 1000 * (performance.now() - began);
 
   const row = (what: string, figure: number): BenchRow => ({ what, figure, unit: 'µs' });
-  const rounds = FORCES.map((_, i) => at(i).rounds);
+  const rounds = rests.map((rest) => rest.rounds);
   return [
-    `rounds of the balance: ${Math.min(...rounds)} to ${Math.max(...rounds)}; worst miss ${Math.max(...FORCES.map((_, i) => at(i).miss)).toExponential(1)} mm`,
-    `least squares agrees to ${generalMiss.toExponential(1)} mm over ${onSprings.length} balances, the engine to ${apart(settled.travel, rest).toExponential(1)} mm`,
+    `rounds of the balance: ${Math.min(...rounds)} to ${Math.max(...rounds)}; worst miss ${mm(rests.map((rest) => rest.miss))}`,
+    `from the same start least squares agrees over ${carried.length} balances to ${awayFrom('byDifference')}, with exact derivatives to ${awayFrom('exact')}; the engine to ${mm([apart(settled.travel, still)])}`,
     ...benchTable([
       row('full balance begun from its neighbour', followed),
       row('front-lift limit, posture and acceleration together', limit),
@@ -94,7 +77,11 @@ export default function balances(short: boolean): string[] {
       {
         ...row('full balance with its reports', full),
         goal: { most: GOAL_US },
-        peer: { name: 'general least squares, the same equations', figure: general, goal: GOAL_RATIO },
+        peer: { name: 'general least squares, the same equations', figure: byDifference, goal: GOAL_RATIO },
+      },
+      {
+        ...row('full balance with its reports', full),
+        peer: { name: 'the same, given the exact derivatives', figure: exact, goal: GOAL_RATIO },
       },
     ]),
   ];

@@ -8,7 +8,7 @@ import { distance, type Point } from '../../src/core/plane/point.ts';
 import { linkSketch } from '../support/link-sketch.ts';
 import { ARM_LENGTH, rockerToArm, rockerOnArm, rearLayouts } from '../support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeRear, madeShock, rearAt } from '../support/rear-made.ts';
-import { timer, type Timed } from '../support/timed.ts';
+import { timer, type Timer } from '../support/timed.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Solving a link layout at an angle of the arm, with both derivatives, ns. */
@@ -26,7 +26,7 @@ const row = (what: string, microseconds: number): BenchRow => ({
 });
 
 /** Microseconds of one of a hundred calls, each with another number. */
-function each(timed: Timed, run: (i: number) => number): number {
+function each(timed: Timer['timed'], run: (i: number) => number): number {
   return (
     timed(() => {
       let sum = 0;
@@ -37,7 +37,7 @@ function each(timed: Timed, run: (i: number) => number): number {
 }
 
 export default async function linkage(short: boolean): Promise<string[]> {
-  const timed = timer(short);
+  const { timed } = timer(short);
   const rows: BenchRow[] = [];
   for (const { name, layout } of rearLayouts) {
     const of = madeLinks(layout);

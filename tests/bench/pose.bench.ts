@@ -55,7 +55,7 @@ function stood(parts: ReturnType<typeof machine>, travel: Travel): Stance {
 const most = (errors: number[]): string => Math.max(...errors).toExponential(1);
 
 export default async function pose(short: boolean): Promise<string[]> {
-  const timed = timer(short);
+  const { timed } = timer(short);
   const parts = made();
   const setups = TRAVELS.map((_, i) => ({ ...plainSetup, forkTubes: i / 10, shockLength: i / 25 }));
   const poseOnly = timed((i) => stood(parts, TRAVELS[i % 100]).rake);

@@ -14,7 +14,7 @@ function read(rows: readonly RideRow[]): number {
 }
 
 export default function rideTables(short: boolean): string[] {
-  const timed = timer(short);
+  const { timed } = timer(short);
   const [{ bike, setup }] = DEMO_BIKES;
   // Another height at every call, so that nothing can be remembered.
   const turned = (i: number) => ({ ...setup, shockLength: (i % 200) * 0.02 });

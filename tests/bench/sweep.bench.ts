@@ -16,7 +16,7 @@ const AXES: readonly { name: string; axis: SweepAxis; from: number; to: number }
 ];
 
 export default function sweeps(short: boolean): string[] {
-  const timed = timer(short);
+  const { timed } = timer(short);
   const rows = AXES.map(({ name, axis, from, to }): BenchRow => {
     const curves = (i: number) =>
       [14, 15, 16, 17].map((frontTeeth) => {

@@ -1,36 +1,57 @@
-/** Timing a call that is too short to be timed once. */
+/** Timing calls that are too short to be timed once. */
 
-/** How long each call is repeated before and while it is timed, ms. */
+/** How long each call is repeated, ms: before it is timed, and in each slice of which the median counts. */
 const WARM_UP_MS = 300;
-const TIMED_MS = 1000;
-/** Timed in this many slices, of which the median counts. */
-const SLICES = 11;
+const SLICE_MS = 40;
+const SLICES = 25;
 /** Calls between two looks at the clock. */
 const BATCH = 10;
 
-/** Microseconds that one call takes. `run` gets a number that rises from call to call, and returns something of use. */
-export type Timed = (run: (i: number) => number) => number;
+/** A call to time. It gets a number that rises from call to call, and returns something of use. */
+export type Run = (i: number) => number;
 
-/** What times calls; `short` runs each a few times only, which tries it out and measures nothing. */
-export function timer(short: boolean): Timed {
-  return (run) => (short ? timeOf(run, 0, 0) : timeOf(run, WARM_UP_MS, TIMED_MS));
+export interface Timer {
+  /** Microseconds that one call takes. */
+  readonly timed: (run: Run) => number;
+  /**
+   * The same for calls that are compared, which take turns slice by slice, so that whatever else the machine does slows
+   * all of them alike. The first by its own median, each other one by the median of how many times as long it took.
+   */
+  readonly timedInTurn: (runs: readonly Run[]) => number[];
 }
 
-function timeOf(run: (i: number) => number, warmUpMs: number, timedMs: number): number {
-  let kept = 0;
+/** What times calls; `short` runs each a few times only, which tries it out and measures nothing. */
+export function timer(short: boolean): Timer {
+  const timedInTurn = (runs: readonly Run[]): number[] =>
+    short ? timesOf(runs, 1, 0, 0) : timesOf(runs, SLICES, WARM_UP_MS, SLICE_MS);
+  return { timed: (run) => timedInTurn([run])[0], timedInTurn };
+}
+
+function timesOf(runs: readonly Run[], count: number, warmUpMs: number, sliceMs: number): number[] {
+  const slices = runs.map(sliceOf);
+  for (const slice of slices) slice(warmUpMs);
+  const rounds = Array.from({ length: count }, () => slices.map((slice) => slice(sliceMs)));
+  const first = median(rounds.map((round) => round[0]));
+  return runs.map((_, k) => first * median(rounds.map((round) => round[k] / round[0])));
+}
+
+/** What repeats a call for so many ms and gives the microseconds that one call took. */
+function sliceOf(run: Run): (ms: number) => number {
   let i = 0;
-  const slice = (ms: number): number => {
+  return (ms) => {
     const began = performance.now();
+    let kept = 0;
     let calls = 0;
     for (;;) {
       for (let call = 0; call < BATCH; call++) kept += run(i++);
       calls += BATCH;
       const spent = performance.now() - began;
+      if (Number.isNaN(kept)) throw new Error('What was timed gave no number');
       if (spent >= ms) return (1000 * spent) / calls;
     }
   };
-  slice(warmUpMs);
-  const slices = Array.from({ length: SLICES }, () => slice(timedMs / SLICES)).sort((a, b) => a - b);
-  if (Number.isNaN(kept)) throw new Error('What was timed gave no number');
-  return slices[(SLICES - 1) / 2];
+}
+
+function median(numbers: number[]): number {
+  return numbers.sort((a, b) => a - b)[(numbers.length - 1) >> 1];
 }
