@@ -53,7 +53,7 @@ function shortOf(warning: Warning, on: StandingBike): string {
     case 'tubeTooShort':
       return 'too little tube in the clamps. Do not ride like this.';
     case 'tyreHitsClamp':
-      return 'the tyre meets the clamp under hard braking.';
+      return 'they touch.';
     case 'chainOnGuide':
       return `the ${on.machine.driveKind} wears its guide.`;
   }
