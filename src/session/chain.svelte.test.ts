@@ -1,6 +1,6 @@
 /** Tests of the chain on the page: what it asks for, its wear and slack, and what setting it does to the bike. */
 import { describe, expect, it } from 'vitest';
-import { linksAround } from '../core/drive/chain-length.ts';
+import { linksAround } from '../../tests/support/taut-chain.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { newDocument, type BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';

@@ -10,6 +10,7 @@ import { standing } from '../support/standing.ts';
 
 const readings = { frontLift: wheelieLimit, rearLift: rearLiftLimit };
 
+// Source: beside each row of fixtures/reference/motorcycles.json.
 describe('the limit at which a wheel lifts', () => {
   it.each(motorcycles.limits)('agrees with: $source', (example) => {
     const placed = placedBike({
@@ -26,7 +27,8 @@ describe('the limit at which a wheel lifts', () => {
   });
 });
 
-describe('the centre of gravity of a sport-touring machine (textbook example carried by open code)', () => {
+// Source: beside each row of fixtures/reference/motorcycles.json.
+describe('the centre of gravity of a sport-touring machine', () => {
   const { sportTouring: machine } = motorcycles;
   const placed = placedBike({
     frontRadius: 300,

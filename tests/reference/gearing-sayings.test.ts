@@ -34,7 +34,8 @@ function axleKept(frontTeeth: number, rearTeeth: number): number {
   return read({ frontTeeth, rearTeeth }) - read({});
 }
 
-describe('saying 3 on the road sport bike (common practice, no source)', () => {
+// Source: common practice, no source.
+describe('the same ratio on more teeth, on the road sport bike', () => {
   it('15/45 to 16/48 squats more only by 0.05 points with the axle kept: its countershaft lies just below the line of the arm', () => {
     expect(axleKept(16, 48)).toBeCloseTo(-0.048, 3);
   });
@@ -60,7 +61,8 @@ describe('saying 3 on the road sport bike (common practice, no source)', () => {
   });
 });
 
-describe('saying 4 on the road sport bike (common practice, no source), with which the balance of forces disagrees', () => {
+// Source: common practice, no source.
+describe('“a bigger rear sprocket squats more”, on the road sport bike: the balance of forces disagrees', () => {
   it.each([
     { front: 15, rear: 47, kept: 1.48, together: 1.09, moment: -4.25 },
     { front: 14, rear: 45, kept: 2.37, together: 2.17, moment: -6.32 },
@@ -82,7 +84,8 @@ describe('saying 4 on the road sport bike (common practice, no source), with whi
   });
 });
 
-describe('saying 5 on the road sport bike (common practice, no source)', () => {
+// Source: common practice, no source.
+describe('a chain that lies over the pivot pulls the rear down and eats the chain slider, on the road sport bike', () => {
   const steep = { ...setup, shockLength: 20, frontTeeth: 11 };
   const loop = chainLoop(11, 45, 15.875);
 

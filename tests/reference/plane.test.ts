@@ -9,7 +9,8 @@ function expectPoint(ours: Point, theirs: Point, digits: number): void {
   expect(ours.y).toBeCloseTo(theirs.y, digits);
 }
 
-describe('circles (SciToolkit, its tests)', () => {
+// Source: beside each row of fixtures/reference/plane.json.
+describe('circles', () => {
   it.each(['left', 'right'] as const)('have their %s outer tangent', (side) => {
     const [first, second] = plane.outerTangents.circles;
     const tangent = outerTangent(first, second, side);

@@ -31,7 +31,8 @@ function headHeight({ machine, pose }: Stance): number {
   return pose.originY + pose.sin * machine.front.headX + pose.cos * machine.front.headY;
 }
 
-describe('saying 7 (common practice, no source)', () => {
+// Source: common practice, no source.
+describe('fork extenders give front height back after the rear is raised, and the front cannot fix the exit', () => {
   const raised = { shockLength: 23.5 };
   const hanging = (setup: Partial<Setup>) =>
     degrees(standing(plainBike, { ...plainSetup, ...setup }).swingarmAngle);
@@ -65,7 +66,8 @@ describe('saying 7 (common practice, no source)', () => {
   });
 });
 
-describe('saying 9 (common practice, no source)', () => {
+// Source: common practice, no source.
+describe('stiffer fork springs hold the nose up until the fork tubes are raised', () => {
   const stiff = withForkSprings({ rate: 10.5 });
   const braking: RideForces = { ...AT_REST, acceleration: -0.5 };
 

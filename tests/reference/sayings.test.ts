@@ -28,6 +28,7 @@ function changed(reading: Reading, change: Partial<Setup>): number {
   return value(reading, change) - value(reading);
 }
 
+// Source: common practice, no source.
 describe('the test bike', () => {
   it('is a road sport bike: about 9.5° of swingarm hanging, 24° of rake, 95 to 105 mm of trail, 15/45', () => {
     expect(degrees(value(swingarmAngle, {}, TOPPED_OUT))).toBeCloseTo(9.5, 0);
@@ -38,7 +39,8 @@ describe('the test bike', () => {
   });
 });
 
-describe('saying 1 (common practice, no source)', () => {
+// Source: common practice, no source.
+describe('a raised rear and a lowered front both quicken the steering', () => {
   it('raising the rear takes rake and trail away and steepens the swingarm', () => {
     expect(changed(rake, { shockLength: 3 })).toBeLessThan(0);
     expect(changed(trail, { shockLength: 3 })).toBeLessThan(0);
@@ -52,7 +54,8 @@ describe('saying 1 (common practice, no source)', () => {
   });
 });
 
-describe('saying 2 (common practice, no source)', () => {
+// Source: common practice, no source.
+describe('swingarm angles are quoted topped out, and tenths are felt', () => {
   /** Anti-squat of the ridden bike whose swingarm hangs at an angle, degrees, when it stands topped out. */
   const ridden = (hangingDeg: number): number => {
     let toppedOutAngleDeg = hangingDeg;
@@ -85,7 +88,8 @@ describe('saying 2 (common practice, no source)', () => {
   });
 });
 
-describe('saying 3 (common practice, no source)', () => {
+// Source: common practice, no source.
+describe('the same ratio on more teeth squats a little more', () => {
   const bigger = { frontTeeth: 16, rearTeeth: 48 };
 
   it('15/45 to 16/48 keeps the ratio and squats a little more: 0.42 points of anti-squat', () => {
@@ -111,7 +115,8 @@ describe('saying 3 (common practice, no source)', () => {
   });
 });
 
-describe('saying 4 (common practice, no source), with which the balance of forces disagrees', () => {
+// Source: common practice, no source.
+describe('“a bigger rear sprocket squats more”: the balance of forces disagrees', () => {
   // For the same thrust the pull falls faster with the rear sprocket's radius than its arm about the pivot grows.
   it.each([
     { name: 'a bigger rear sprocket', change: { rearTeeth: 47 }, rise: 1.3 },

@@ -6,7 +6,8 @@ import { pitchRadius } from '../../src/core/drive/sprocket.ts';
 /** Half the last printed digit, with room for the rounding of the sum. */
 const PRINTED = 0.0050001;
 
-describe('pitch diameters (tandwiel.info, table of pitch diameters of roller chain wheels)', () => {
+// Source: beside each row of fixtures/reference/sprocket-diameters.json.
+describe('pitch diameters', () => {
   it('holds 50 sprockets, 11 to 60 teeth', () => expect(table.diameters).toHaveLength(50));
 
   // 12.7 mm is the pitch of 4xx chains, 15.875 mm of 5xx (ISO 606 / ANSI B29.1 sizes).
@@ -23,7 +24,7 @@ describe('pitch diameters (tandwiel.info, table of pitch diameters of roller cha
     },
   );
 
-  it('agree with Bhandari, Design of Machine Elements, example 14.4', () => {
+  it('agree with a textbook’s worked example to its last digit', () => {
     for (const { teeth, diameter } of table.worked.sprockets)
       expect(2 * pitchRadius(teeth, table.worked.pitch)).toBeCloseTo(diameter, 6);
   });

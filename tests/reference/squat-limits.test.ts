@@ -37,7 +37,8 @@ function angleOverPivot(on: Stance, lever: number): number {
   return line - Math.asin((on.machine.rearSprocketRadius - lever) / Math.hypot(on.pose.originX, above));
 }
 
-describe('limits of the squat line (Cossalter, Motorcycle Dynamics, 2nd ed. 2006, rear suspension, from memory)', () => {
+// Source: V. Cossalter; Motorcycle Dynamics; 2nd edition, 2006; chapter on the rear suspension; from memory.
+describe('limits of the squat line', () => {
   const plain = standing(bare.bike, bare.setup, RIDDEN);
 
   it('lies at the swingarm’s angle when the upper run is parallel to the swingarm', () => {

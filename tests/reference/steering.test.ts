@@ -4,7 +4,7 @@ import bicycles from '../../fixtures/reference/bicycles.json';
 import motorcycles from '../../fixtures/reference/motorcycles.json';
 import { normalTrail } from '../../src/core/readings/normal-trail.ts';
 import { rake } from '../../src/core/readings/rake.ts';
-import { groundTrail, trail } from '../../src/core/readings/trail.ts';
+import { trail } from '../../src/core/readings/trail.ts';
 import { wheelFlop } from '../../src/core/readings/wheel-flop.ts';
 import { wheelbase } from '../../src/core/readings/wheelbase.ts';
 import { radians } from '../../src/core/units/convert.ts';
@@ -15,13 +15,8 @@ import { standing } from '../support/standing.ts';
 /** Our lengths are mm, those of the sources metres. */
 const MM = 1000;
 
+// Source: beside each row of fixtures/reference/bicycles.json.
 describe('trail', () => {
-  // Worked example of the trail formula: radius 600, rake 5°, offset 22.
-  it('is 30.40916169 for radius 600, rake 5° and offset 22', () => {
-    expect(groundTrail(600, radians(5), 22)).toBeCloseTo(30.40916169, 8);
-  });
-
-  // BicycleParameters, open data of measured bicycles.
   it.each(bicycles.bicycles)('of the measured bicycle $name agrees, on its own wheels', (measured) => {
     const { bike, setup } = placedBike({
       frontRadius: measured.frontRadius * MM,
@@ -37,7 +32,8 @@ describe('trail', () => {
   });
 });
 
-describe('the benchmark bicycle (Meijaard, Papadopoulos, Ruina, Schwab 2007, Table 1)', () => {
+// Source: beside each row of fixtures/reference/bicycles.json.
+describe('the benchmark bicycle', () => {
   const { benchmark } = bicycles;
   const { bike, setup } = placedBike({
     frontRadius: benchmark.frontRadius * MM,
@@ -63,7 +59,8 @@ describe('the benchmark bicycle (Meijaard, Papadopoulos, Ruina, Schwab 2007, Tab
   });
 });
 
-describe('a whole pose from three lengths in the frame (BicycleParameters, the bicycle named Rigid)', () => {
+// Source: beside each row of fixtures/reference/bicycles.json.
+describe('a whole pose from three lengths in the frame', () => {
   const { rigid } = bicycles;
   // The frame's axes are laid along the steering axis, so the frame says nothing about how it will stand.
   const arm = 400;
@@ -96,7 +93,8 @@ describe('a whole pose from three lengths in the frame (BicycleParameters, the b
   });
 });
 
-describe('a sport-touring machine (textbook example carried by open code)', () => {
+// Source: beside each row of fixtures/reference/motorcycles.json.
+describe('a sport-touring machine', () => {
   it('has its ground trail from its normal trail', () => {
     const { sportTouring: machine } = motorcycles;
     const lean = radians(machine.rakeDeg);

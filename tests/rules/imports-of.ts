@@ -8,12 +8,13 @@ export interface Import {
 
 const SCRIPT_BLOCK = /<script\b[^>]*>([\s\S]*?)<\/script>/g;
 
-/** `file` only decides how the text is read: a .svelte file by its script blocks, anything else as a whole. */
+/** What of a file is code: the script blocks of a .svelte file, anything else as a whole. */
+export function scriptsOf(file: string, text: string): string[] {
+  return file.endsWith('.svelte') ? [...text.matchAll(SCRIPT_BLOCK)].map((match) => match[1] ?? '') : [text];
+}
+
 export function importsOf(file: string, text: string): Import[] {
-  const scripts = file.endsWith('.svelte')
-    ? [...text.matchAll(SCRIPT_BLOCK)].map((match) => match[1] ?? '')
-    : [text];
-  return scripts.flatMap((script) => importsOfScript(script));
+  return scriptsOf(file, text).flatMap((script) => importsOfScript(script));
 }
 
 function importsOfScript(script: string): Import[] {

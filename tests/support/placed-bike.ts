@@ -20,15 +20,18 @@ export interface Places {
   /** Steering axis from vertical, radians, and the front axle ahead of it. */
   readonly rake: number;
   readonly offset: number;
+  /** Pivot ahead of and above the rear axle; anywhere usual when it does not matter. */
+  readonly pivot?: Point;
 }
 
 /** Fork length of placed bikes, mm: any will do. */
 const FORK = 400;
-/** Pivot ahead of and above the rear axle, mm. */
+/** Pivot of bikes that do not say where it is, from the rear axle, mm. */
 const PIVOT = { x: 400, y: 40 };
 
 export function placedBike(places: Places): Placed {
-  const axle = { x: places.wheelbase - PIVOT.x, y: places.frontRadius - places.rearRadius - PIVOT.y };
+  const { pivot = PIVOT } = places;
+  const axle = { x: places.wheelbase - pivot.x, y: places.frontRadius - places.rearRadius - pivot.y };
   const head = {
     x: axle.x - places.offset * Math.cos(places.rake) - FORK * Math.sin(places.rake),
     y: axle.y - places.offset * Math.sin(places.rake) + FORK * Math.cos(places.rake),
@@ -40,8 +43,8 @@ export function placedBike(places: Places): Placed {
   });
   const forked = withFork(framed, { length: FORK, travel: 100, axleLead: 0 });
   const bike = withSwingarm(forked, {
-    length: Math.hypot(PIVOT.x, PIVOT.y),
-    toppedOutAngleDeg: (Math.atan2(PIVOT.y, PIVOT.x) * 180) / Math.PI,
+    length: Math.hypot(pivot.x, pivot.y),
+    toppedOutAngleDeg: (Math.atan2(pivot.y, pivot.x) * 180) / Math.PI,
   });
   const setup: Setup = {
     ...plainSetup,

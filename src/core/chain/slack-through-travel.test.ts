@@ -5,7 +5,7 @@ import { cases } from '../../../tests/support/cases.ts';
 import { plainBike, plainSetup, withFrame, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { made, standing } from '../../../tests/support/standing.ts';
-import { linksAround } from '../drive/chain-length.ts';
+import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
 import { chainAt, setAxlePosition } from '../standing/chain-in-frame.ts';
 import { hangingOn, slackAt, slackThroughTravel } from './slack-through-travel.ts';

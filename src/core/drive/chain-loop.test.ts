@@ -1,6 +1,6 @@
 /** Tests of loops of chain and belt. */
 import { expect, it } from 'vitest';
-import { linksAround } from './chain-length.ts';
+import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { beltLoop, beltPitchRadius, chainLoop, withoutLoop } from './chain-loop.ts';
 
 it('a belt’s pitch line goes once round its pulley in as many pitches as there are teeth', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { outerTangent, type Circle } from '../plane/circle.ts';
 import { distance } from '../plane/point.ts';
-import { linksAround } from './chain-length.ts';
+import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from './chain-loop.ts';
 import { chainPath } from './chain-path.ts';
 
@@ -21,7 +21,15 @@ function wayOf(from: Circle, to: Circle): { angle: number; length: number } {
 }
 
 describe('the taut chain', () => {
-  it('is as long as a chain round the two centres when nothing is in its way', () => {
+  it('round equal sprockets is two runs of the centre distance and all teeth of one', () => {
+    expect(linksAround(chainLoop(16, 16, 12.7), 508)).toBeCloseTo(2 * (508 / 12.7) + 16, 12);
+  });
+
+  it('does not care which sprocket drives', () => {
+    expect(linksAround(chainLoop(45, 15, 15.875), 640)).toBeCloseTo(linksAround(loop, 640), 12);
+  });
+
+  it('is as long wherever its sprockets stand, and with a guide out of its way', () => {
     const path = chainPath(loop, rear, front, null);
     expect(path?.links).toBeCloseTo(linksAround(loop, distance(rear, front)), 12);
     const clear = chainPath(loop, rear, front, { centre: { x: 0, y: 0 }, radius: 5 });

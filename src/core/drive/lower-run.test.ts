@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { outerTangent } from '../plane/circle.ts';
 import { distance } from '../plane/point.ts';
 import { lowerRun, frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
-import { linksAround } from './chain-length.ts';
+import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from './chain-loop.ts';
 
 const rear = { x: 10, y: 320 };

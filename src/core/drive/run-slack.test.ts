@@ -5,7 +5,7 @@ import { cases } from '../../../tests/support/cases.ts';
 import { outerTangent } from '../plane/circle.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { lowerRun, runMiddle, type LowerRun } from './lower-run.ts';
-import { linksAround } from './chain-length.ts';
+import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from './chain-loop.ts';
 import { bentRun, chainSlack, spareForAside, spareForSlack } from './run-slack.ts';
 

@@ -4,7 +4,7 @@ import { ANY_CHAIN, pairsOf } from '../../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { lowerRun } from '../drive/lower-run.ts';
-import { linksAround } from '../drive/chain-length.ts';
+import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
 import { chainSlack } from '../drive/run-slack.ts';
 import { antiSquat } from '../readings/anti-squat.ts';

@@ -36,6 +36,20 @@ describe('a tyre', () => {
     expect(diameter({ circumference: 2000 })).toBeCloseTo(636.6198, 4);
   });
 
+  it.each([
+    ['120/70-17', 599.8],
+    ['160/60-17', 623.8],
+    ['180/55-17', 629.8],
+    ['190/50-17', 621.8],
+    ['190/55-17', 640.8],
+    ['200/55-17', 651.8],
+    ['110/90-19', 680.6],
+    ['90/90-21', 695.4],
+    ['140/80-18', 681.2],
+  ])('by its code %s is two section heights and the rim: %d', (code, expected) => {
+    expect(diameter({ code })).toBeCloseTo(expected, 9);
+  });
+
   it('is refused when its code cannot be read', () => {
     expect(diameter({ code: 'soft' })).toBe('tyreCodeUnreadable');
   });

@@ -5,7 +5,7 @@ import { cases } from '../../../tests/support/cases.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
 import { made, standing } from '../../../tests/support/standing.ts';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
-import { linksAround } from '../drive/chain-length.ts';
+import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { lowerRun } from '../drive/lower-run.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
 import { chainSlack, spareForSlack } from '../drive/run-slack.ts';

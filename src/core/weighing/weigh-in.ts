@@ -60,6 +60,7 @@ const LEAST_TURN = 1e-3;
  * rear axle give u − v·tan α = L·(front weight)/(weight) for the centre at u along that line and v above it; two
  * weighings give both. The lift counts as sine of α (lift/√(L² − lift²) as slope, not lift/L), and each radius as
  * itself, since a patch stays below its axle. Uncertainty: first order, inputs independent (JCGM 100).
+ * Source: ISO 9130, centre of gravity of motorcycles (from memory); the formula from moments.
  * No answer when a number is impossible, the raised axle cannot lie so high, or the two weighings hardly differ.
  */
 export function weighIn(given: WeighIn): WeighedCentre | NoEquilibrium {

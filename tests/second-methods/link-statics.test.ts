@@ -6,9 +6,8 @@ import type { Layout, LinkLayout } from '../../src/core/parts/rear-layout.ts';
 import type { Links } from '../../src/core/linkage/links.ts';
 import type { Suspension } from '../../src/core/linkage/suspension.ts';
 import type { Point } from '../../src/core/plane/point.ts';
-import { MM_PER_INCH } from '../../src/core/units/convert.ts';
 import { plainBike } from '../support/plain-bike.ts';
-import { ARM_LENGTH, rockerToArm, rearLayouts } from '../support/rear-layouts.ts';
+import { ARM_LENGTH, rearLayouts } from '../support/rear-layouts.ts';
 import { evenly, madeLinks, madeRear, rearAt } from '../support/rear-made.ts';
 
 const { travelTable, toppedOutAngleDeg, wheelTravel } = plainBike.swingarm;
@@ -132,18 +131,5 @@ describe.each(withTable)('$name', ({ layout }) => {
     const stroke = rearAt(of, of.wheelTravel).shockStroke;
     const energy = (RATE * ((PRELOAD + stroke) ** 2 - PRELOAD ** 2)) / 2;
     expect(Math.abs(work / energy - 1)).toBeLessThan(1e-9);
-  });
-});
-
-describe('saying 6 (common practice, no source)', () => {
-  it('half an inch at the shock is about an inch and a half at the wheel of a linkage with a leverage near 3', () => {
-    const of = madeRear(rockerToArm);
-    const hanging = 1 / rearAt(of, 0).motionRatio;
-    expect(hanging).toBeGreaterThan(2.7);
-    expect(hanging).toBeLessThan(3.4);
-    const longer = madeRear(rockerToArm, { shockLength: MM_PER_INCH / 2 });
-    const drop = ARM_LENGTH * (longer.toppedOutSine - of.toppedOutSine);
-    expect(drop / MM_PER_INCH).toBeGreaterThan(1.35);
-    expect(drop / MM_PER_INCH).toBeLessThan(1.8);
   });
 });
