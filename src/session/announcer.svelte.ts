@@ -35,21 +35,22 @@ export class Announcer {
   /** While something moves: says what has changed most, unless a message was said just now. */
   moved(nowMs: number): void {
     if (nowMs - this.#lastMs < LEAST_GAP_MS) return;
-    this.#say(nowMs);
+    const change = this.#change();
+    if (change !== null) this.#tell(change, nowMs);
   }
 
-  /** At the end of a move or a change: says what has changed most, and remembers. */
-  settled(nowMs: number): void {
-    this.#say(nowMs);
+  /** At the end of a move or a change: says what was done and what has changed most by it, and remembers. */
+  settled(nowMs: number, act: string | null = null): void {
+    const change = this.#change();
+    const said = [act, change].filter((each) => each !== null).join(': ');
+    if (said !== '') this.#tell(said, nowMs);
     this.remember();
   }
 
-  #say(nowMs: number): void {
+  /** What has changed most among the readings shown, in words; null when none has. */
+  #change(): string | null {
     const { problem, rows } = this.#standing;
-    if (problem !== null) {
-      this.#tell('The bike cannot stand like this.', nowMs);
-      return;
-    }
+    if (problem !== null) return 'The bike cannot stand like this.';
     const { style } = this.#preferences;
     const { shown } = this.#preferences.data;
     const changed = rows
@@ -64,11 +65,11 @@ export class Announcer {
       })
       .sort((a, b) => weight(b, this.#told[b.reading.key]) - weight(a, this.#told[a.reading.key]));
     const [most] = changed;
-    if (most === undefined || typeof most.value !== 'number') return;
+    if (most === undefined || typeof most.value !== 'number') return null;
     const before = this.#told[most.reading.key];
     const word = typeof before === 'number' && most.value > before ? most.reading.more : most.reading.less;
     const value = writeNumber(most.value, most.reading.quantity, style).text;
-    this.#tell(`${most.reading.label} ${value}, ${word}`, nowMs);
+    return `${most.reading.label} ${value}, ${word}`;
   }
 
   #tell(message: string, nowMs: number): void {

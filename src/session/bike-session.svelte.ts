@@ -26,6 +26,7 @@ export class BikeSession {
   /** How many bikes have been opened since the page was: tells one bike's history from the next one's. */
   opened = 0;
   #settled: (document: BikeDocument) => void = () => undefined;
+  #done: (act: string) => void = () => undefined;
 
   constructor(document: BikeDocument) {
     this.history = beginHistory(document);
@@ -35,6 +36,11 @@ export class BikeSession {
   whenSettled(settled: (document: BikeDocument) => void): void {
     this.#settled = settled;
     this.#settle();
+  }
+
+  /** Calls `done` after each change of the history from now on, with what was done in words. */
+  whenDone(done: (act: string) => void): void {
+    this.#done = done;
   }
 
   #settle(): void {
@@ -54,16 +60,14 @@ export class BikeSession {
     const edited = edit(this.history.present);
     this.draft = null;
     this.refusal = edited.ok ? null : edited.reason.sentence;
-    if (edited.ok) this.history = commit(this.history, edited.value, label);
-    this.#settle();
+    this.#turnTo(edited.ok ? commit(this.history, edited.value, label) : this.history, label);
   }
 
   /** Commits what is being shown. */
   commitDraft(label: string): void {
     const { draft } = this;
     this.draft = null;
-    if (draft !== null) this.history = commit(this.history, draft, label);
-    this.#settle();
+    this.#turnTo(draft === null ? this.history : commit(this.history, draft, label), label);
   }
 
   /** Tells why something was not done; the bike stays as it is. */
@@ -80,14 +84,19 @@ export class BikeSession {
 
   undo(): void {
     this.cancel();
-    this.history = undo(this.history);
-    this.#settle();
+    this.#turnTo(undo(this.history), `Undo ${this.undoLabel ?? ''}`);
   }
 
   redo(): void {
     this.cancel();
-    this.history = redo(this.history);
+    this.#turnTo(redo(this.history), `Redo ${this.redoLabel ?? ''}`);
+  }
+
+  #turnTo(history: History, act: string): void {
+    const isNew = history !== this.history;
+    this.history = history;
     this.#settle();
+    if (isNew) this.#done(act);
   }
 
   /** Another bike takes the page, with a history of its own. */

@@ -230,7 +230,6 @@ export class Curves {
     if (edit === null) return;
     if (this.#overTravel && this.#standing.state !== 'travelByHand') this.#standing.choose('travelByHand');
     this.#session.commit(edit, driveWords(this.axis.label, this.#session.document.bike.drive.kind));
-    this.#announcer.settled(performance.now());
   }
 
   cancel(): void {

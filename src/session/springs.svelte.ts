@@ -15,7 +15,6 @@ import { sprungMachine } from '../core/springs/sprung-machine.ts';
 import type { Travel } from '../core/standing/stance.ts';
 import { setAdjuster, type Edited } from '../document/edits.ts';
 import type { BikeDocument } from '../document/document.ts';
-import type { Announcer } from './announcer.svelte.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 
@@ -35,7 +34,6 @@ const TENTH = 10;
 export class Springs {
   readonly #session: BikeSession;
   readonly #preferences: Preferences;
-  readonly #announcer: Announcer;
   /** What was typed of the wish; the rest follows from the travel. It belongs to the sitting, as the bike on the page does. */
   #typed = $state.raw<{ readonly free: Partial<Travel>; readonly rider: Partial<Travel> }>({
     free: {},
@@ -80,10 +78,9 @@ export class Springs {
     return found.ok ? found : null;
   });
 
-  constructor(session: BikeSession, preferences: Preferences, announcer: Announcer) {
+  constructor(session: BikeSession, preferences: Preferences) {
     this.#session = session;
     this.#preferences = preferences;
-    this.#announcer = announcer;
   }
 
   wishFor(end: SpringEnd, kind: 'free' | 'rider', mm: number): void {
@@ -124,7 +121,6 @@ export class Springs {
       return first.ok ? setAdjuster(first.value, preloadAdjuster, preload) : first;
     };
     this.#session.commit(edit, end === 'front' ? 'Fork springs' : 'Shock spring');
-    this.#announcer.settled(performance.now());
   }
 }
 

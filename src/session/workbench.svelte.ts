@@ -7,7 +7,7 @@ import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import { adjusterOf } from '../core/standing/all-adjusters.ts';
-import type { RideState } from '../core/riding/ride-state.ts';
+import { RIDE_STATE_WORDS, type RideState } from '../core/riding/ride-state.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
@@ -67,11 +67,12 @@ export class Workbench {
     this.sprockets = new Sprockets(this.session, this.standing);
     this.announcer = new Announcer(this.standing, this.preferences);
     this.announcer.remember();
+    this.session.whenDone((act) => this.announcer.settled(performance.now(), act));
     this.riding = new Riding(this.session, this.standing);
     this.drawing.ghosts = () => this.riding.ghostBikes;
     this.cornerSequence = new CornerSequence(this.standing, this.moving, this.announcer);
     this.chain = new Chain(this.session, this.standing);
-    this.springs = new Springs(this.session, this.preferences, this.announcer);
+    this.springs = new Springs(this.session, this.preferences);
     this.weighing = new Weighing(this.session);
     this.curves = new Curves(this.session, this.standing, this.announcer);
   }
@@ -115,21 +116,19 @@ export class Workbench {
     this.cornerSequence.stop();
     this.moving.restore();
     this.standing.choose(state);
-    this.announcer.settled(performance.now());
+    this.announcer.settled(performance.now(), RIDE_STATE_WORDS[state]);
   }
 
   /** One step back. A hand that holds something has to let go first. */
   undo(): void {
     if (this.moving.held !== null) return;
     this.session.undo();
-    this.announcer.settled(performance.now());
   }
 
   /** One step forward again, under the same condition. */
   redo(): void {
     if (this.moving.held !== null) return;
     this.session.redo();
-    this.announcer.settled(performance.now());
   }
 
   /** Goes to an adjuster, wherever on the page it is; its group opens. */

@@ -44,15 +44,6 @@ test('S6: keys in a text field edit neither the drawing nor the view', async ({ 
   expect(after.setup).toEqual(before.setup);
 });
 
-test('S6: Ctrl+Z in a number field takes back no change of the bike', async ({ page }) => {
-  await openPage(page);
-  await typeInto(page, REAR_HEIGHT, '4');
-  await field(page, FRONT_HEIGHT).focus();
-  await page.keyboard.press('Control+z');
-  await expect(field(page, REAR_HEIGHT)).toHaveValue('4.0');
-  await expect(undoButton(page)).toBeEnabled();
-});
-
 test('S6: the wheel over a field or a slider changes no number, focused or not', async ({ page }) => {
   await openPage(page);
   const text = await savedText(page);

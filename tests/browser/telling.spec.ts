@@ -71,7 +71,7 @@ for (const { mode, id, by } of [
     const after = (await toldSoFar(page)).slice(during.length);
     expect(after.length).toBeLessThanOrEqual(1);
     const last = (await toldSoFar(page)).at(-1)?.text ?? '';
-    const named = READINGS.find(({ label }) => last.startsWith(`${label} `));
+    const named = READINGS.find(({ label }) => last.includes(`: ${label} `));
     expect(named, last).toBeDefined();
   });
 
@@ -82,7 +82,7 @@ test('S10: the message at the end says what changed most, its value now and a wo
   await typeInto(page, REAR_HEIGHT, '10');
   await expect(liveRegion(page)).toHaveText(/^[A-Z].* −?[\d.]+.*, \p{L}+/u);
   const text = await liveRegion(page).innerText();
-  const told = READINGS.find(({ label }) => text.startsWith(`${label} `));
+  const told = READINGS.find(({ label }) => text.startsWith(`${REAR_HEIGHT}: ${label} `));
   if (told === undefined) throw new Error(`no reading in "${text}"`);
   expect([told.more, told.less]).toContain(text.split(', ').slice(1).join(', '));
   await undo(page);
@@ -102,7 +102,7 @@ test('S10: a bike that cannot stand is told', async ({ page }) => {
   await chooseMode(page, 'Edit');
   await page.getByText('Fork', { exact: true }).click();
   await typeInto(page, 'Fork length', '10');
-  await expect(liveRegion(page)).toHaveText('The bike cannot stand like this.');
+  await expect(liveRegion(page)).toHaveText('Fork length: The bike cannot stand like this.');
 });
 
 test('S11: every changed reading is signed, with an arrow and a word, the right way round', async ({

@@ -13,6 +13,11 @@ function takesText(target: EventTarget | null): boolean {
   return target.isContentEditable;
 }
 
+/** Whether that is a field in which nothing is typed that is not taken yet; each such field says so itself. */
+function hasSettled(target: EventTarget | null): boolean {
+  return target instanceof HTMLInputElement && target.dataset.settled === 'true';
+}
+
 export function pageKey(event: KeyboardEvent, bench: Workbench, keeping: Keeping): void {
   if (event.defaultPrevented || event.altKey) return;
   const command = event.ctrlKey || event.metaKey;
@@ -33,9 +38,10 @@ function commandOf(
 ): (() => void) | null {
   if (command && key === 's') return () => keeping.saveFile();
   if (command && key === 'o') return () => document.querySelector<HTMLElement>('[data-bike-file]')?.click();
-  if (takesText(target)) return null;
-  if (command && key === 'z') return shift ? () => bench.redo() : () => bench.undo();
-  if (command && key === 'y') return () => bench.redo();
+  const takesBack = command && (key === 'z' || key === 'y');
+  // What is being typed has its own way back; a figure that was taken goes back with the bike.
+  if (takesText(target) && !(takesBack && hasSettled(target))) return null;
+  if (takesBack) return key === 'y' || shift ? () => bench.redo() : () => bench.undo();
   // In an opened menu letters choose an entry.
   if (command || target instanceof HTMLSelectElement) return null;
   if (key === 'escape' && (bench.cornerSequence.playing || bench.standing.cornerPart !== null))

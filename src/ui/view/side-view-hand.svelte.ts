@@ -64,7 +64,6 @@ export function sideViewHand(bench: Workbench): SideViewHand {
       bench.moving.placeAt(armedPoint, xPx, yPx);
       // One tap places once; the next one would throw a part that nobody meant any more.
       bench.mode.chosenPoint = null;
-      bench.announcer.settled(performance.now());
     } else bench.chooseLineAt(xPx, yPx);
   }
 
@@ -82,7 +81,6 @@ export function sideViewHand(bench: Workbench): SideViewHand {
         break;
       case 'drop':
         bench.moving.drop();
-        bench.announcer.settled(performance.now());
         break;
       case 'restore':
         bench.moving.restore();
