@@ -30,7 +30,10 @@ export function chainLoop(
   };
 }
 
-/** Pitch radius of a toothed belt's pulley, in the unit of the pitch: its pitch line is bent round, teeth × pitch / 2π. */
+/**
+ * Pitch radius of a toothed belt's pulley, in the unit of the pitch: its pitch line is bent round, teeth × pitch / 2π.
+ * Example: teeth 30, pitch 11 mm → 52.521 mm.
+ */
 export function beltPitchRadius(teeth: number, pitch: number): number {
   return (teeth * pitch) / (2 * Math.PI);
 }

@@ -17,6 +17,8 @@ const MINUTES_PER_HOUR = 60;
 /**
  * Speed in km/h at 1000 turns of the crankshaft a minute, without slip: 1000·circumference / (all ratios). Refused
  * when one of the numbers is not above zero.
+ * Example: gearing.primaryRatio 2, gearing.gearboxRatio 1.2, gearing.finalDriveRatio 3, gearing.circumference 2000 mm
+ * → 16.667 km/h.
  */
 export function speedPerThousand(gearing: Gearing): Result<number, 'gearingImpossible'> {
   const { primaryRatio, gearboxRatio, finalDriveRatio, circumference } = gearing;
@@ -28,7 +30,9 @@ export function speedPerThousand(gearing: Gearing): Result<number, 'gearingImpos
 
 /**
  * Change of engine speed at the same road speed in the same gear, per cent, positive when the engine turns faster.
- * Ratios as in Gearing; circumferences only matter when the tyre changes. Worked: 15/45 to 15/46 is +2.2222 %.
+ * Ratios as in Gearing; circumferences only matter when the tyre changes.
+ * Example: before.finalDriveRatio 3, before.circumference 2000 mm, after.finalDriveRatio 3.066667, after.circumference
+ * 2000 mm → 2.2222 %.
  */
 export function engineSpeedChange(
   before: Pick<Gearing, 'finalDriveRatio' | 'circumference'>,

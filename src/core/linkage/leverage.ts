@@ -19,6 +19,7 @@ export interface StrokeSpring {
 /**
  * Shock stroke per axle rise, square to the ground with the frame held (about 0.3 to 0.9). `arm` is pivot to axle, mm,
  * `angle` the arm's below the ground's horizontal, radians. The rise per radian is arm · cos(angle).
+ * Example: lever 228 mm, arm 580 mm, angle 10° → 0.3992.
  */
 export function motionRatio({ lever }: ShockLever, arm: number, angle: number): number {
   return lever / (arm * Math.cos(angle));
@@ -33,12 +34,18 @@ export function motionRatioSlope({ lever, leverSlope }: ShockLever, arm: number,
 /** Below this motion ratio the shock all but stands still and the leverage says nothing. */
 const LEAST_RATIO = 1e-3;
 
-/** The workshop's inverse of the motion ratio, "2.6 to 1"; null at a dead point of the shock, where it has no bound. */
+/**
+ * The workshop's inverse of the motion ratio, "2.6 to 1"; null at a dead point of the shock, where it has no bound.
+ * Example: ratio 0.4 → 2.5.
+ */
 export function leverage(ratio: number): number | null {
   return Math.abs(ratio) < LEAST_RATIO ? null : 1 / ratio;
 }
 
-/** Force at the axle, square to the ground, that holds the spring's force, N: by virtual work F · dstroke = W · drise. */
+/**
+ * Force at the axle, square to the ground, that holds the spring's force, N: by virtual work F · dstroke = W · drise.
+ * Example: springForce 3000 N, ratio 0.4 → 1200 N.
+ */
 export function wheelForce(springForce: number, ratio: number): number {
   return springForce * ratio;
 }
@@ -46,6 +53,7 @@ export function wheelForce(springForce: number, ratio: number): number {
 /**
  * Change of the wheel force per mm of axle rise, N/mm: spring rate · ratio², and the spring's force times the change of
  * the ratio, which the workshop's short form leaves out.
+ * Example: springRate 100 N/mm, springForce 3000 N, ratio 0.4, ratioSlope 0.001 → 19 N/mm.
  */
 export function wheelRate(
   springRate: number,

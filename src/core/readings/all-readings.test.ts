@@ -1,4 +1,4 @@
-/** Tests of the list of readings: each is there once, has all its words, and a test that repeats its worked number. */
+/** Tests of the list of readings: each is there once and has all its words. */
 import { describe, expect, it } from 'vitest';
 import { ridden } from '../../../tests/support/ridden-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';

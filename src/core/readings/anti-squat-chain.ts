@@ -6,7 +6,9 @@ import { withoutRun } from './without-run.ts';
 /**
  * The chain's part of the anti-squat, per cent: the chain's pull times its distance from the pivot. Negative, pulling
  * the rear down, while the upper run passes above the pivot. No answer without a centre of
- * gravity, or with a shaft or hub drive. Worked: wheel 315, sprocket 113.8, run 40 above a pivot 570 ahead, load-transfer slope 0.4 give −48.56.
+ * gravity, or with a shaft or hub drive.
+ * Example: rear wheel radius 315 mm, rear teeth 45, pivot ahead 570 mm, upper run above the pivot 40 mm, load-transfer
+ * slope 0.4 → −48.57 %.
  */
 export const antiSquatChain: Reading = {
   key: 'antiSquatChain',

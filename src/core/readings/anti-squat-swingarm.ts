@@ -5,7 +5,7 @@ import type { Reading } from './reading.ts';
 /**
  * The swingarm's part of the anti-squat, per cent: the thrust at the contact patch about the pivot. Positive holds
  * the rear up. With the chain's part it sums to the anti-squat. No answer without a centre of gravity.
- * Worked: pivot 420 up and 570 ahead with a load-transfer slope of 0.4 give 184.21.
+ * Example: pivot height 420 mm, pivot ahead 570 mm, load-transfer slope 0.4 → 184.21 %.
  */
 export const antiSquatSwingarm: Reading = {
   key: 'antiSquatSwingarm',

@@ -15,7 +15,8 @@ export function percentOfLoadTransfer(stance: Stance, slope: number): number | A
  * Anti-squat, per cent: 100·tan(squat angle) / tan(load-transfer angle). 100 is neutral for a massless arm and
  * wheel; below it the rear squats on the gas, above it lifts, below zero is pro-squat. The inverse of the squat
  * ratio (Cossalter 2006, from memory). No answer without a centre of gravity above the ground.
- * Worked: squat slope 0.5 and load-transfer slope 0.4 give 125.
+ * Example: rear wheel radius 315 mm, rear teeth 45, pivot height 420 mm, pivot ahead 570 mm, upper run above the pivot
+ * 40 mm, load-transfer slope 0.4 → 135.64 %.
  */
 export const antiSquat: Reading = {
   key: 'antiSquat',

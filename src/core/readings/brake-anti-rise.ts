@@ -8,7 +8,7 @@ import type { Reading } from './reading.ts';
  * the swingarm: the line runs through the pivot. On a stay of its own: through the crossing of arm line and stay. 0
  * lets the rear rise by all of the load transfer, 100 keeps it where it is. Moments of arm, wheel and bracket
  * (rear-brake.ts). No answer without a centre of gravity above the ground, or where the stay cannot hold.
- * Worked: a pivot 342 up and 570 ahead with a load-transfer slope of 0.4 give 150, the caliper on the arm.
+ * Example: pivot height 342 mm, pivot ahead 570 mm, load-transfer slope 0.4 → 150 %.
  */
 export const brakeAntiRise: Reading = {
   key: 'brakeAntiRise',

@@ -3,7 +3,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * Height of the whole centre of gravity above the ground, mm, positive upward, with rider and load.
- * No answer without any mass. Worked: 100 kg at 400 and 100 kg at 800 give 600.
+ * No answer without any mass.
+ * Example: first mass 100 kg, first mass high 400 mm, second mass 100 kg, second mass high 800 mm → 600 mm.
  */
 export const centreHeight: Reading = {
   key: 'centreHeight',

@@ -3,7 +3,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * Whole centre of gravity ahead of the rear contact patch along the ground, mm, positive forward.
- * No answer without any mass. Worked: 100 kg at 600 and 100 kg at 800 give 700.
+ * No answer without any mass.
+ * Example: first mass 100 kg, first mass ahead 600 mm, second mass 100 kg, second mass ahead 800 mm → 700 mm.
  */
 export const centrePosition: Reading = {
   key: 'centrePosition',

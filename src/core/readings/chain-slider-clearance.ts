@@ -5,7 +5,8 @@ import { withoutRun } from './without-run.ts';
 /**
  * Free upper run above the pivot guide, mm, square to the run, between pin line and the pin line of a chain lying
  * on the guide; from the pivot centre when the bike has no guide. Zero or less: the chain bends over the guide.
- * No answer with a shaft or hub drive. Worked: a run 40 above the pivot with a guide of 32 has 8.
+ * No answer with a shaft or hub drive.
+ * Example: upper run above the pivot 40 mm, guide radius 32 mm → 8 mm.
  */
 export const chainSliderClearance: Reading = {
   key: 'chainSliderClearance',

@@ -17,8 +17,9 @@ export function antiRise(stance: Stance, slope: number, rearShare = 1): number |
  * Anti-rise under engine braking, per cent: 100·slope of the engine-braking line / slope of the load-transfer line,
  * the lower run tight and nothing else braking. 0 lets the rear rise by all of the load transfer, 100 keeps it where
  * it is, below zero lifts it further. Same balance of forces as anti-squat, with the lower run; shaft and hub have the
- * swingarm's part alone. No answer without a centre of gravity above the ground. Worked: swingarm slope 0.7, wheel 315, sprocket 105, lower run 76 below a pivot
- * 570 ahead and load-transfer slope 0.4 give 75.
+ * swingarm's part alone. No answer without a centre of gravity above the ground.
+ * Example: rear wheel radius 315 mm, rear teeth 45, pivot height 399 mm, pivot ahead 570 mm, lower run below the pivot
+ * 76 mm, load-transfer slope 0.4 → 82.72 %.
  */
 export const engineBraking: Reading = {
   key: 'engineBraking',

@@ -3,7 +3,8 @@ import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
 /**
- * Rear teeth divided by front teeth; a plain number. No answer with a shaft or hub drive. Worked: 15 and 45 give 3.
+ * Rear teeth divided by front teeth; a plain number. No answer with a shaft or hub drive.
+ * Example: front teeth 15, rear teeth 45 → 3.
  */
 export const finalDriveRatio: Reading = {
   key: 'finalDriveRatio',

@@ -3,8 +3,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * Fork height less the least fork height that the maker's manual allows, mm, a fork extender counted out; below zero
- * the clamps hold too little tube. No answer while the least height is not known. Worked: a height of 5 with a least
- * height of 2 leaves 3.
+ * the clamps hold too little tube. No answer while the least height is not known.
+ * Example: fork tubes above the clamp 5 mm, least fork height 2 mm → 3 mm.
  */
 export const forkTubeSpare: Reading = {
   key: 'forkTubeSpare',

@@ -3,7 +3,7 @@ import type { Reading } from './reading.ts';
 
 /**
  * Height of the front axle above the ground, mm: half the outside diameter of the front tyre. Always there.
- * Worked: a 120/70-17 stands 299.9 high.
+ * Example: front tyre 120/70-17 → 299.9 mm.
  */
 export const frontAxleHeight: Reading = {
   key: 'frontAxleHeight',

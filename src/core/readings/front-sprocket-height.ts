@@ -4,7 +4,7 @@ import { withoutRun } from './without-run.ts';
 
 /**
  * Height of the countershaft (front sprocket centre) above the ground, mm, positive upward. No answer with a shaft or hub drive.
- * Worked: 15 above a pivot that stands at 415, frame level, gives 430.
+ * Example: pivot height 415 mm, front sprocket above the pivot 15 mm → 430 mm.
  */
 export const frontSprocketHeight: Reading = {
   key: 'frontSprocketHeight',

@@ -4,7 +4,7 @@ import type { Reading } from './reading.ts';
 /**
  * Fork travel left, mm along the legs: to the stop, or to where the coils close when the springs are known and close
  * first. Below zero when the travel set lies beyond closed coils. Always there.
- * Worked: 120 of travel with 42 used leaves 78; coils that close at 110 leave 68.
+ * Example: fork travel 120 mm, fork travel used 42 mm → 78 mm.
  */
 export const frontTravelLeft: Reading = {
   key: 'frontTravelLeft',

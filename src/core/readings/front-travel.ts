@@ -3,7 +3,7 @@ import type { Reading } from './reading.ts';
 
 /**
  * Fork travel used from topped out, mm, along the legs; never negative. The stance's own travel, so always there.
- * Worked: a fork that stands with 42 of its travel used gives 42.
+ * Example: fork travel used 42 mm → 42 mm.
  */
 export const frontTravel: Reading = {
   key: 'frontTravel',

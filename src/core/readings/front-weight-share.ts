@@ -3,7 +3,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * Part of the weight on the front wheel at rest, per cent of the whole; the rear carries the rest.
- * No answer without any mass. Worked: centre 700 ahead of the rear patch on a wheelbase of 1400 gives 50.
+ * No answer without any mass.
+ * Example: wheelbase 1400 mm, centre ahead 700 mm → 50 %.
  */
 export const frontWeightShare: Reading = {
   key: 'frontWeightShare',

@@ -6,7 +6,7 @@ import type { Reading } from './reading.ts';
 /**
  * Rate of both legs' springs at the front wheel, N/mm: vertical force per rise of the axle, the frame held. Rate along
  * the legs / cos² of their lean from upright (virtual work). No answer without springs, or beyond closed coils.
- * Worked: two springs of 10 on legs that lean by 60° give 80.
+ * Example: fork spring rate 10 N/mm, rake 60° → 80 N/mm.
  */
 export const frontWheelRate: Reading = {
   key: 'frontWheelRate',

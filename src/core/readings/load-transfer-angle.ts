@@ -5,7 +5,8 @@ import type { Reading } from './reading.ts';
 /**
  * Slope of the load-transfer line, radians: from the rear contact patch to the point above the front patch at the
  * height of the whole centre of gravity; tan = height / wheelbase. Positive upward.
- * No answer without mass or with its centre on the ground. Worked: 700 over 1400 give 26.565°.
+ * No answer without mass or with its centre on the ground.
+ * Example: wheelbase 1400 mm, centre height 700 mm → 26.565°.
  */
 export const loadTransferAngle: Reading = {
   key: 'loadTransferAngle',

@@ -4,8 +4,9 @@ import { withoutRun } from './without-run.ts';
 
 /**
  * Slope of the lower run, radians, positive when it rises toward the front; drawn straight, without sag.
- * The common tangent under both pitch circles. No answer with a shaft or hub drive. Worked: sprockets of equal radius with
- * centres 100 up over 600 along give 9.4623°.
+ * The common tangent under both pitch circles. No answer with a shaft or hub drive.
+ * Example: front teeth 40, rear teeth 40, front sprocket ahead of the axle 600 mm, front sprocket above the axle 100
+ * mm → 9.4623°.
  */
 export const lowerRunAngle: Reading = {
   key: 'lowerRunAngle',

@@ -5,7 +5,7 @@ import type { Reading } from './reading.ts';
 /**
  * Shock stroke per rise of the rear axle, square to the ground as the bike stands; a plain number. Lever of the shock
  * about the pivot over the pivot's distance ahead of the patch (virtual work). Always there; zero at a dead point.
- * Worked: a shock that acts with 228 about a pivot 570 ahead gives 0.4.
+ * Example: shock lever 228 mm, pivot ahead 570 mm → 0.4.
  */
 export const motionRatio: Reading = {
   key: 'motionRatio',

@@ -6,8 +6,9 @@ import type { Reading } from './reading.ts';
 /**
  * Anti-squat at which opening the gas asks nothing of the rear spring, per cent: 100 for a massless arm and wheel, more
  * by what pushing the unsprung rear forward presses it down (neutral-anti-squat.ts of the springs). No answer without
- * a centre of gravity above the ground. Worked: 20 of 280 kg, an arm that rises 84 over 600, wheelbase 1400 and centre
- * 650 high give 102.1538.
+ * a centre of gravity above the ground.
+ * Example: mass 280 kg, rear unsprung mass 20 kg, rear wheel radius 300 mm, pivot height 384 mm, pivot ahead 600 mm,
+ * wheelbase 1400 mm, centre height 650 mm → 102.1538 %.
  */
 export const neutralAntiSquat: Reading = {
   key: 'neutralAntiSquat',

@@ -4,7 +4,8 @@ import type { Reading } from './reading.ts';
 /**
  * Normal trail, mm: the arm with which a side force at the front patch turns the steering, square to the axis.
  * Positive when the patch is behind the axis. Equals trail·cos(rake) = radius·sin(rake) − offset.
- * Always has an answer. Worked: trail 100 at 24° give 91.3545.
+ * Always has an answer.
+ * Example: front wheel radius 300 mm, rake 24°, offset 30 mm → 92.021 mm.
  */
 export const normalTrail: Reading = {
   key: 'normalTrail',

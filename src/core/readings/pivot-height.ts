@@ -3,7 +3,7 @@ import type { Reading } from './reading.ts';
 
 /**
  * Height of the swingarm pivot above the ground, mm, positive upward. Always has an answer.
- * Worked: axle height 320 and an arm of 580 at 10° below horizontal give 420.716.
+ * Example: rear wheel radius 320 mm, swingarm length 580 mm, swingarm angle 10° → 420.716 mm.
  */
 export const pivotHeight: Reading = {
   key: 'pivotHeight',

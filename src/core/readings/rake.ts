@@ -4,7 +4,7 @@ import type { Reading } from './reading.ts';
 /**
  * Rake: the steering axis from vertical, positive when its top leans back. Radians.
  * Given by the axis in the frame, the head insert and the frame's pitch on the ground. Always has an answer.
- * Worked: an axis 24° in the frame on a bike pitched 0.5° nose down has 23.5°.
+ * Example: axis in the frame 24°, frame nose down 0.5° → 23.5°.
  */
 export const rake: Reading = {
   key: 'rake',

@@ -3,7 +3,7 @@ import type { Reading } from './reading.ts';
 
 /**
  * Height of the rear axle above the ground, mm: half the outside diameter of the rear tyre. Always there.
- * Worked: a 180/55-17 stands 314.9 high.
+ * Example: rear tyre 180/55-17 → 314.9 mm.
  */
 export const rearAxleHeight: Reading = {
   key: 'rearAxleHeight',

@@ -5,7 +5,8 @@ import type { Reading } from './reading.ts';
 /**
  * Deceleration at which the rear wheel carries nothing, in g: the centre's distance behind the front patch over its
  * height, in this posture, without air drag. Positive is slowing down. From moments about the front patch. No answer
- * without a centre of gravity above the ground. Worked: 350 behind the front and 950 high give 0.36842.
+ * without a centre of gravity above the ground.
+ * Example: wheelbase 1400 mm, centre ahead 1050 mm, centre height 950 mm → 0.36842 g.
  */
 export const rearLiftLimit: Reading = {
   key: 'rearLiftLimit',

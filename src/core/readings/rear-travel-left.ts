@@ -4,7 +4,7 @@ import type { Reading } from './reading.ts';
 /**
  * Rear travel left, mm at the axle: to the end of shock or links, or to where the coils close when the springs are
  * known and close first. Below zero when the travel set lies beyond closed coils. Always there.
- * Worked: 130 of travel with 35 used leaves 95; coils that close at 120 leave 85.
+ * Example: rear travel 130 mm, rear travel used 35 mm → 95 mm.
  */
 export const rearTravelLeft: Reading = {
   key: 'rearTravelLeft',

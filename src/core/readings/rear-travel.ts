@@ -3,8 +3,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * Rear travel used, mm: rise of the axle from hanging with the shock travel set by hand, square to the ground with the frame
- * held; never negative. The stance's own travel, so always there. Worked: an axle that stands 35 above where it hangs
- * gives 35.
+ * held; never negative. The stance's own travel, so always there.
+ * Example: rear travel used 35 mm → 35 mm.
  */
 export const rearTravel: Reading = {
   key: 'rearTravel',

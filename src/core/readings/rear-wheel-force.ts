@@ -6,7 +6,7 @@ import type { Reading } from './reading.ts';
 /**
  * Force of all shocks' springs at the rear axle, N, square to the ground as the bike stands: spring force × motion
  * ratio (virtual work). Positive pushes the wheel down. No answer without springs, or beyond closed coils.
- * Worked: a spring that pushes with 3000 at a motion ratio of 0.4 gives 1200.
+ * Example: shock spring rate 100 N/mm, shock preload 30 mm, stroke per travel 0.4 → 1200 N.
  */
 export const rearWheelForce: Reading = {
   key: 'rearWheelForce',

@@ -4,7 +4,7 @@ import type { Reading } from './reading.ts';
 /**
  * Vertical force of the ground on the rear tyre, N, in the ride state; lean does not change it. From the balance of the
  * whole bike about its contact patches. No answer without springs, or in a state that is no balance.
- * Worked: 280 kg whose centre lies half-way between the patches stands with 1372.931 at either end.
+ * Example: mass 280 kg, wheelbase 1400 mm, centre ahead 500 mm → 1765.197 N.
  */
 export const rearWheelLoad: Reading = {
   key: 'rearWheelLoad',

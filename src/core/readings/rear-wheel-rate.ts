@@ -6,8 +6,8 @@ import type { Reading } from './reading.ts';
 /**
  * Rate of all shocks' springs at the rear wheel, N/mm: force at the axle per its rise, both square to the ground with
  * the frame held. Spring rate × motion ratio², and the spring's force × change of the motion ratio. No answer without
- * springs, beyond closed coils, or where the links have none. Worked: a spring of 100 on a shock that goes in by half
- * of the wheel's rise gives 25, the frame held as its table was measured.
+ * springs, beyond closed coils, or where the links have none.
+ * Example: shock spring rate 100 N/mm, stroke per travel 0.5 → 25 N/mm.
  */
 export const rearWheelRate: Reading = {
   key: 'rearWheelRate',

@@ -3,7 +3,7 @@ import type { Reading } from './reading.ts';
 
 /**
  * Height of the seat mark above the ground, mm, positive upward. Always has an answer.
- * Worked: a seat mark 400 above a pivot that stands at 415, frame level, gives 815.
+ * Example: pivot height 415 mm, seat above the pivot 400 mm → 815 mm.
  */
 export const seatHeight: Reading = {
   key: 'seatHeight',

@@ -5,7 +5,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * Rise of the rear axle per shock stroke, as workshops quote it: the inverse of the motion ratio, "2.5 to 1". No
- * answer at a dead point, where the shock stands still. Worked: a motion ratio of 0.4 gives 2.5.
+ * answer at a dead point, where the shock stands still.
+ * Example: shock lever 228 mm, pivot ahead 570 mm → 2.5.
  */
 export const shockLeverage: Reading = {
   key: 'shockLeverage',

@@ -3,7 +3,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * How far the shock is pushed in from its own full length, mm. From the links, or from the measured table. Always
- * there. Worked: a shock 330 long that measures 312 eye to eye has used 18.
+ * there.
+ * Example: stroke per travel 0.5, rear travel used 36 mm → 18 mm.
  */
 export const shockStroke: Reading = {
   key: 'shockStroke',

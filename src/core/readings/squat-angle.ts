@@ -5,7 +5,8 @@ import type { Reading } from './reading.ts';
  * Slope of the squat line as an angle, radians: the line from the rear contact patch along which the drive force
  * leaves the rear spring alone. Positive when it rises toward the front; negative is pro-squat.
  * From the balance of forces (see squat-slope.ts), so it never turns round. Always has an answer.
- * Worked: a slope of 0.5 is 26.565°.
+ * Example: rear wheel radius 315 mm, rear teeth 45, pivot height 420 mm, pivot ahead 570 mm, upper run above the pivot
+ * 40 mm → 28.483°.
  */
 export const squatAngle: Reading = {
   key: 'squatAngle',

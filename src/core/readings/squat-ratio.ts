@@ -9,7 +9,9 @@ const LEVEL_SLOPE = 1e-9;
  * Squat ratio, a plain number: tan(load-transfer angle) / tan(squat angle). Above 1 the rear squats on the gas,
  * at 1 it stays, below 1 it lifts; negative with a pro-squat line. Source: V. Cossalter, Motorcycle Dynamics,
  * 2nd ed. 2006, chapter on the rear suspension (from memory). No answer when the squat line lies level, or
- * without a centre of gravity. Worked: load-transfer slope 0.4 and squat slope 0.5 give 0.8.
+ * without a centre of gravity.
+ * Example: rear wheel radius 315 mm, rear teeth 45, pivot height 420 mm, pivot ahead 570 mm, upper run above the pivot
+ * 40 mm, load-transfer slope 0.4 → 0.737.
  */
 export const squatRatio: Reading = {
   key: 'squatRatio',

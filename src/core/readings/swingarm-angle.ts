@@ -4,7 +4,7 @@ import type { Reading } from './reading.ts';
 /**
  * Swingarm angle, radians: the line pivot → rear axle below horizontal, positive when the axle is lower than the
  * pivot. The trade quotes it topped out. Always has an answer.
- * Worked: pivot 100 above the axle on an arm of 580 give 9.928°.
+ * Example: swingarm length 580 mm, pivot above the axle 100 mm → 9.928°.
  */
 export const swingarmAngle: Reading = {
   key: 'swingarmAngle',

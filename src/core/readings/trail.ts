@@ -5,12 +5,13 @@ import type { Reading } from './reading.ts';
  * Ground trail, mm: from the point where the steering axis meets the ground back to the front contact patch.
  * Positive when the patch is behind. Source: (radius·sin rake − offset) / cos rake, from the triangle of axis,
  * axle and ground (every textbook of the field). No answer only when the axis is flat, which no stance is.
- * Worked: radius 600, rake 5°, offset 22 give 30.40916169.
+ * Example: radius 600 mm, rake 5°, offset 22 mm → 30.40916169 mm.
  */
 export function groundTrail(radius: number, rake: number, offset: number): number {
   return (radius * Math.sin(rake) - offset) / Math.cos(rake);
 }
 
+/** Ground trail of the bike as it stands, mm. Example: front wheel radius 600 mm, rake 5°, offset 22 mm → 30.409 mm. */
 export const trail: Reading = {
   key: 'trail',
   label: 'Trail',

@@ -5,7 +5,8 @@ import type { Reading } from './reading.ts';
 /**
  * Wheel flop, mm: trail·sin(rake)·cos(rake), the rate at which the front sinks as the steering turns, per radian
  * squared of it halved. Positive when turning the bars lowers the front. Common practice, no source; what Meijaard and
- * others (2007) print of their benchmark bicycle gives 23.5114. Always has an answer. Worked: trail 80 at 18° give 23.5114.
+ * others (2007) print of their benchmark bicycle gives 23.5114. Always has an answer.
+ * Example: front wheel radius 350 mm, rake 18°, offset 32.07143 mm → 23.5114 mm.
  */
 export const wheelFlop: Reading = {
   key: 'wheelFlop',

@@ -3,7 +3,8 @@ import type { Reading } from './reading.ts';
 
 /**
  * Wheelbase, mm: rear to front contact patch along the ground; always positive and always there.
- * √(D² − (front − rear radius)²) with D the axle distance. Worked: D 1400, radii 300 and 320 give 1399.8571.
+ * √(D² − (front − rear radius)²) with D the axle distance.
+ * Example: axle distance 1400 mm, front wheel radius 300 mm, rear wheel radius 320 mm → 1399.8571 mm.
  */
 export const wheelbase: Reading = {
   key: 'wheelbase',

@@ -5,7 +5,8 @@ import type { Reading } from './reading.ts';
 /**
  * Acceleration at which the front wheel carries nothing, in g: centre ahead of the rear patch over its height, in
  * this posture, without air drag. Positive forward. From moments about the rear patch. No answer without a centre
- * of gravity above the ground. Worked: 730 ahead and 785 high give 0.92994 (9.12 m/s² at 9.81).
+ * of gravity above the ground.
+ * Example: centre ahead 730 mm, centre height 785 mm → 0.92994 g.
  */
 export const wheelieLimit: Reading = {
   key: 'wheelieLimit',

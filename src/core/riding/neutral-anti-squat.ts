@@ -17,7 +17,6 @@ export interface NeutralAntiSquat {
  * the pivot by the load transfer gives 100·(1 + unsprung/mass · armSlope · wheelbase/centreY), with armSlope that
  * of the arm, axle to pivot. Lean and speed do not enter. Not counted: a nose that rises carries the centre back,
  * which presses the rear down by some tenths of a millimetre more; `gasOpened` has it. No answer without a centre of gravity above the ground.
- * Worked: 20 of 280 kg, arm slope 0.14, wheelbase 1400 and centre 650 high give 102.15.
  */
 export function neutralAntiSquat(on: Stance): NeutralAntiSquat | NoEquilibrium {
   if (!(on.mass > 0)) return noBalance('noMass');

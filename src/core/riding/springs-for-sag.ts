@@ -212,7 +212,10 @@ export function pickRate(
   return { ok: true, best, choices, refused };
 }
 
-/** Turns of a preload adjuster that give `preload` mm at `thread` mm a turn; null where the thread is none. */
+/**
+ * Turns of a preload adjuster that give `preload` mm at `thread` mm a turn; null where the thread is none.
+ * Example: preload 6 mm, thread 1.5 mm → 4.
+ */
 export function preloadTurns(preload: number, thread: number): number | null {
   return thread > 0 && Number.isFinite(preload / thread) ? preload / thread : null;
 }
