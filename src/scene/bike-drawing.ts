@@ -20,8 +20,8 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
   const { bodywork } = bike;
   return [
     ...wheelShapes({
-      x: standing.rearAxleX,
-      y: standing.rearAxleY,
+      x: standing.rearAxle.x,
+      y: standing.rearAxle.y,
       radius: machine.rearRadius,
       rimRadius: bike.rearWheel.rimDiameter / 2,
       discRadius: REAR_DISC,
@@ -30,8 +30,8 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
     ...rearBrakeShapes(standing),
     ...(machine.driveKind === 'hub' ? hubMotorShapes(standing, bike.rearWheel.rimDiameter / 2) : []),
     ...wheelShapes({
-      x: standing.frontAxleX,
-      y: standing.frontAxleY,
+      x: standing.frontAxle.x,
+      y: standing.frontAxle.y,
       radius: machine.frontRadius,
       rimRadius: bike.frontWheel.rimDiameter / 2,
       discRadius: FRONT_DISC,

@@ -48,7 +48,7 @@ describe('the engine-braking line', () => {
   it('of a shaft or a hub motor runs through the pivot and has no run', () => {
     for (const kind of ['shaft', 'hub'] as const) {
       const on = driven(kind);
-      expect(engineBrakingLine(on)).toBeCloseTo(on.pose.originY / on.pose.originX, 12);
+      expect(engineBrakingLine(on)).toBeCloseTo(on.pose.pivot.y / on.pose.pivot.x, 12);
       expect(engineBrakingShapes(on)).toHaveLength(1);
     }
   });
@@ -56,7 +56,7 @@ describe('the engine-braking line', () => {
 
 describe('the rear brake’s line', () => {
   it('runs through the pivot with the caliper on the swingarm', () => {
-    expect(brakeLine(chained)).toBeCloseTo(chained.pose.originY / chained.pose.originX, 12);
+    expect(brakeLine(chained)).toBeCloseTo(chained.pose.pivot.y / chained.pose.pivot.x, 12);
     expect(stayLine(chained)).toBeNull();
   });
 
@@ -66,7 +66,7 @@ describe('the rear brake’s line', () => {
     const stay = stayLine(stayed);
     if (stay === null) throw new Error('the stay is not drawn');
     expect(Math.hypot(stay.to.x - stay.from.x, stay.to.y - stay.from.y)).toBeCloseTo(550, 9);
-    expect(Math.hypot(stay.from.x - stayed.rearAxleX, stay.from.y - stayed.rearAxleY)).toBeCloseTo(90, 9);
+    expect(Math.hypot(stay.from.x - stayed.rearAxle.x, stay.from.y - stayed.rearAxle.y)).toBeCloseTo(90, 9);
   });
 
   it('is not drawn where the stay cannot reach', () => {

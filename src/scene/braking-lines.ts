@@ -1,11 +1,11 @@
 /** The lines along which engine braking and the rear brake act at the rear patch, and how they come about. */
+import { onGround } from '../core/chassis/pose.ts';
 import { hasRuns } from '../core/parts/drive-kind.ts';
 import { crossing, type Line } from '../core/plane/line.ts';
 import type { Point } from '../core/plane/point.ts';
 import { engineBrakingSlopeOf } from '../core/standing/drive-slopes.ts';
 import { rearBrakeSlope, stayPlaces } from '../core/standing/rear-brake.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import { onGround } from '../core/sketch/points.ts';
 import { lowerRun, drivePlaces } from './chain-drawing.ts';
 import { carriedOn, segment } from './outline.ts';
 import type { Role, Shape } from './shape.ts';
@@ -24,7 +24,7 @@ export function engineBrakingLine(on: Stance): number {
 
 /** Slope of the rear brake's line; null where the caliper's stay cannot hold. */
 export function brakeLine({ machine, arm, pose }: Stance): number | null {
-  const slope = rearBrakeSlope(machine.brake, machine, arm.angle, pose.originX, pose.originY);
+  const slope = rearBrakeSlope(machine.brake, machine, arm.angle, pose.pivot);
   return typeof slope === 'number' ? slope : null;
 }
 
@@ -35,13 +35,13 @@ export function stayLine(on: Stance): Line | null {
   const places = stayPlaces(brake, rear.arm, on.arm.angle);
   if (!places.ok) return null;
   return {
-    from: onGround(on, places.bolt.x, places.bolt.y),
-    to: onGround(on, places.anchor.x, places.anchor.y),
+    from: onGround(on.pose, places.bolt),
+    to: onGround(on.pose, places.anchor),
   };
 }
 
 function swingarmLine(on: Stance): Line {
-  return { from: { x: on.rearAxleX, y: on.rearAxleY }, to: onGround(on, 0, 0) };
+  return { from: on.rearAxle, to: on.pose.pivot };
 }
 
 /** Where a line of force crosses the swingarm line, near enough to be drawn; null otherwise. */

@@ -2,7 +2,6 @@
 import { outerTangent, type Circle, type Tangent } from '../core/plane/circle.ts';
 import { distance, type Point } from '../core/plane/point.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import { onGround } from '../core/sketch/points.ts';
 import { chainPlates, PLATE_HALF } from './chain-plates.ts';
 import { pen } from './outline.ts';
 import type { Shape } from './shape.ts';
@@ -33,12 +32,12 @@ export function drivePlaces(standing: Stance): DrivePlaces {
   const { machine } = standing;
   const onGuide = standing.pullLever > standing.upperRunLever && machine.guideRadius !== null;
   return {
-    rear: { centre: { x: standing.rearAxleX, y: standing.rearAxleY }, radius: machine.rearSprocketRadius },
+    rear: { centre: standing.rearAxle, radius: machine.rearSprocketRadius },
     front: {
-      centre: { x: standing.countershaftX, y: standing.countershaftY },
+      centre: standing.countershaft,
       radius: machine.frontSprocketRadius,
     },
-    guide: onGuide ? { centre: onGround(standing, 0, 0), radius: machine.guideRadius ?? 0 } : null,
+    guide: onGuide ? { centre: standing.pose.pivot, radius: machine.guideRadius ?? 0 } : null,
   };
 }
 
@@ -180,7 +179,7 @@ export function chainDriveShapes(standing: Stance, pitch: number): Shape[] {
 export function guideShapes(standing: Stance, half: number): Shape[] {
   const { guideRadius } = standing.machine;
   if (guideRadius === null) return [];
-  const pivot = onGround(standing, 0, 0);
+  const pivot = standing.pose.pivot;
   return [
     pen()
       .circle(pivot.x, pivot.y, Math.max(4, guideRadius - half))

@@ -1,6 +1,6 @@
 /** The geometry laid over the bike: chain and swingarm lines, squat and load-transfer lines, axis and trail. */
+import { onGround } from '../core/chassis/pose.ts';
 import type { Construction } from '../core/readings/reading.ts';
-import { onGround } from '../core/sketch/points.ts';
 import { groundTrail } from '../core/readings/trail.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
@@ -50,7 +50,7 @@ export function trailPlaces(standing: Stance): TrailPlaces {
     // An axis that stands upright crosses the upright nowhere; the triangle is then a line.
     top: { x: pose.wheelbase, y: Math.abs(rake) > LEAST_RAKE ? trail / Math.tan(rake) : 0 },
     normalFoot: { x: pose.wheelbase + normal * Math.cos(rake), y: normal * Math.sin(rake) },
-    head: onGround(standing, machine.front.headX, machine.front.headY),
+    head: onGround(standing.pose, machine.front.head),
   };
 }
 
@@ -113,7 +113,7 @@ export function constructionShapes(standing: StandingBike, which: Construction):
           .line(patch.x, patch.y, top.x, top.y)
           .close()
           .shape('trailTriangle'),
-        segment('heightLine', patch, { x: standing.frontAxleX, y: standing.frontAxleY }),
+        segment('heightLine', patch, standing.frontAxle),
         segment('heightLine', patch, normalFoot),
         segment('trailLine', patch, axisGround),
       ];
@@ -132,24 +132,20 @@ export function constructionShapes(standing: StandingBike, which: Construction):
         {
           kind: 'mark',
           role: 'centreOfGravity',
-          at: { x: standing.centreX, y: standing.centreY },
+          at: standing.centre,
           sign: 'quartered',
           radiusPx: 9,
         },
-        segment(
-          'heightLine',
-          { x: standing.centreX, y: standing.centreY },
-          { x: pose.wheelbase, y: standing.centreY },
-        ),
+        segment('heightLine', standing.centre, { x: pose.wheelbase, y: standing.centre.y }),
       ];
     case 'heights': {
       const { machine } = standing;
       const places = [
-        onGround(standing, 0, 0),
-        onGround(standing, machine.seatX, machine.seatY),
-        { x: standing.countershaftX, y: standing.countershaftY },
-        { x: standing.rearAxleX, y: standing.rearAxleY },
-        { x: standing.frontAxleX, y: standing.frontAxleY },
+        standing.pose.pivot,
+        onGround(standing.pose, { x: machine.seatX, y: machine.seatY }),
+        standing.countershaft,
+        standing.rearAxle,
+        standing.frontAxle,
       ];
       return places.map((p) => segment('heightLine', { x: p.x, y: 0 }, p, { arrows: 'end' }));
     }

@@ -1,5 +1,5 @@
 /** What must be seen of a standing bike when it is fitted into the window. */
-import { onGround } from '../core/sketch/points.ts';
+import { onGround } from '../core/chassis/pose.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { Extent } from './view.ts';
 import { zonesEnd } from './zones.ts';
@@ -11,8 +11,8 @@ const BELOW = 215;
 
 export function bikeExtent(standing: Stance): Extent {
   const { machine } = standing;
-  const head = onGround(standing, machine.front.headX, machine.front.headY);
-  const tail = onGround(standing, machine.loadX, machine.loadY);
+  const head = onGround(standing.pose, machine.front.head);
+  const tail = onGround(standing.pose, { x: machine.loadX, y: machine.loadY });
   return {
     left: Math.min(-machine.rearRadius, tail.x - BEHIND) - 20,
     right: zonesEnd(standing),

@@ -27,8 +27,8 @@ describe('ghosts', () => {
     const here = alignedAt(live, key);
     for (const ghost of GHOSTS) {
       const [rear, front] = centres(ghostShapes([ghost], key, here));
-      const { wheelbase, originX } = ghost.stance.pose;
-      const shift = here.x - { rearPatch: 0, frontPatch: wheelbase, pivot: originX }[key];
+      const { wheelbase, pivot } = ghost.stance.pose;
+      const shift = here.x - { rearPatch: 0, frontPatch: wheelbase, pivot: pivot.x }[key];
       expect(rear).toBeCloseTo(shift, 9);
       expect(front).toBeCloseTo(wheelbase + shift, 9);
     }

@@ -1,7 +1,7 @@
 /** Ghosts: the bike in other ride states as quiet outlines beside the present one, each with its name. */
+import { onGround } from '../core/chassis/pose.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Point } from '../core/plane/point.ts';
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { WantedLabel } from './label-placing.ts';
 import { alignedAt, outlineShapes, shifted, type ShadowAlign } from './shadow-drawing.ts';
@@ -38,10 +38,10 @@ export function ghostLabels(
     const there = alignedAt(stance, align);
     const { hx, hy, lx, ly } = anchors(stance, bike);
     const spots = [
-      { at: onGround(stance, hx, hy), spot: 'right' as const },
-      { at: onGround(stance, lx, ly + TAIL_UP), spot: 'left' as const },
+      { at: onGround(stance.pose, { x: hx, y: hy }), spot: 'right' as const },
+      { at: onGround(stance.pose, { x: lx, y: ly + TAIL_UP }), spot: 'left' as const },
       {
-        at: { x: stance.frontAxleX + stance.machine.frontRadius, y: stance.frontAxleY },
+        at: { x: stance.frontAxle.x + stance.machine.frontRadius, y: stance.frontAxle.y },
         spot: 'right' as const,
       },
     ];

@@ -1,5 +1,4 @@
 /** A hub motor: a finned drum in the rear wheel, and its cable along the swingarm. */
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { along, pen } from './outline.ts';
 import type { Shape } from './shape.ts';
@@ -13,7 +12,7 @@ const CABLE = 14;
 
 /** The motor, behind the swingarm; `rimRadius` is that of the wheel it sits in, mm. */
 export function hubMotorShapes(standing: Stance, rimRadius: number): Shape[] {
-  const { rearAxleX: x, rearAxleY: y } = standing;
+  const { x, y } = standing.rearAxle;
   const drum = Math.min(LARGEST_DRUM, DRUM_OF_RIM * rimRadius);
   const cover = drum - RING;
   const fins = pen();
@@ -34,8 +33,8 @@ export function hubMotorShapes(standing: Stance, rimRadius: number): Shape[] {
 
 /** The cable from the axle to the frame, on the swingarm. */
 export function hubCableShapes(standing: Stance): Shape[] {
-  const pivot = onGround(standing, 0, 0);
-  const axle = { x: standing.rearAxleX, y: standing.rearAxleY };
+  const pivot = standing.pose.pivot;
+  const axle = standing.rearAxle;
   const place = along(axle, pivot);
   const arm = standing.machine.rear.arm;
   const line = pen(place)

@@ -1,8 +1,8 @@
 /** Rocker, rod and bolts of real rear links where they are, and the two eyes between which the shock stands. */
+import { onGround } from '../core/chassis/pose.ts';
 import { linkPoints } from '../core/linkage/link-points.ts';
 import type { LinkPointKey } from '../core/linkage/link-drawing.ts';
 import { distance, type Point } from '../core/plane/point.ts';
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { along, pen } from './outline.ts';
 import type { Shape } from './shape.ts';
@@ -17,7 +17,7 @@ export function linkPlaces(standing: Stance): ReadonlyMap<LinkPointKey, Point> |
   const { rear } = standing.machine;
   const points = rear.kind === 'links' ? linkPoints(rear.links, standing.arm.angle) : null;
   if (points === null) return null;
-  return new Map(points.map(({ key, place }) => [key, onGround(standing, place.x, place.y)]));
+  return new Map(points.map(({ key, place }) => [key, onGround(standing.pose, place)]));
 }
 
 /** The shock's eyes, the one away from the rocker or on the frame first; null where only a table is known. */

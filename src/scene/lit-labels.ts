@@ -1,4 +1,5 @@
 /** The words on the side view that go with the chosen reading's own lines. */
+import { onGround } from '../core/chassis/pose.ts';
 import { brakeAntiRise } from '../core/readings/brake-anti-rise.ts';
 import { engineBraking } from '../core/readings/engine-braking.ts';
 import { forkTubeSpare } from '../core/readings/fork-tube-spare.ts';
@@ -10,7 +11,6 @@ import { rearWheelLoad } from '../core/readings/rear-wheel-load.ts';
 import { tyreToClampGap } from '../core/readings/tyre-to-clamp-gap.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
-import { onGround } from '../core/sketch/points.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { brakeLine, engineBrakingLine, stayLine } from './braking-lines.ts';
@@ -84,15 +84,14 @@ export function litLabels(on: StandingBike, { style, sizePx, brief, lit }: LitLa
     }
     case 'rearTravel': {
       const left = value(rearTravelLeft);
-      const at = { x: on.rearAxleX, y: on.rearAxleY };
+      const at = on.rearAxle;
       return left === null ? [] : [label('dimension', `Rear travel left ${left}`, at, 'left')];
     }
     case 'forkTop': {
       const spare = value(forkTubeSpare);
-      const { headX, headY } = on.machine.front;
       return spare === null
         ? []
-        : [label('dimension', `Tube to spare ${spare}`, onGround(on, headX, headY), 'right')];
+        : [label('dimension', `Tube to spare ${spare}`, onGround(on.pose, on.machine.front.head), 'right')];
     }
     case 'clampGap': {
       const gap = value(tyreToClampGap);

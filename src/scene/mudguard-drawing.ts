@@ -1,4 +1,5 @@
 /** Mudguards: those that ride close to a wheel. */
+import { onGround } from '../core/chassis/pose.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { pen } from './outline.ts';
@@ -22,11 +23,12 @@ export function mudguardShapes(standing: Stance, bike: Bike): Shape[] {
   if (bike.bodywork === 'offRoad') {
     // High front guard under the lower clamp, fixed to the steering.
     const { pose, machine } = standing;
-    const { headX, headY, axisAngle } = machine.front;
+    const { head, axisAngle } = machine.front;
+    const top = onGround(pose, head);
     const turn = axisAngle + pose.pitch;
     const tube = bike.frame.headTubeLength + 60;
-    const x = pose.originX + pose.cos * headX - pose.sin * headY + tube * Math.sin(turn);
-    const y = pose.originY + pose.sin * headX + pose.cos * headY - tube * Math.cos(turn);
+    const x = top.x + tube * Math.sin(turn);
+    const y = top.y - tube * Math.cos(turn);
     return [
       pen({ x, y, turn: turn * 0.2 })
         .move(-110, -8)
@@ -40,8 +42,8 @@ export function mudguardShapes(standing: Stance, bike: Bike): Shape[] {
   const rear = standing.machine.rearRadius + GAP;
   const faired = bike.bodywork === 'faired';
   const guards = [
-    band(standing.frontAxleX, standing.frontAxleY, front, faired ? 0.75 : 0.6, faired ? 2.5 : 2.7),
+    band(standing.frontAxle.x, standing.frontAxle.y, front, faired ? 0.75 : 0.6, faired ? 2.5 : 2.7),
   ];
-  if (!faired) guards.push(band(standing.rearAxleX, standing.rearAxleY, rear + 46, 1.1, 2.6));
+  if (!faired) guards.push(band(standing.rearAxle.x, standing.rearAxle.y, rear + 46, 1.1, 2.6));
   return guards;
 }

@@ -1,5 +1,4 @@
 /** The rear brake's caliper, and the bracket and stay that hold it where it has its own. */
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { stayLine } from './braking-lines.ts';
 import { along, pen } from './outline.ts';
@@ -17,9 +16,9 @@ const CALIPER_AHEAD = 0.5;
 
 /** Caliper on the swingarm; or bracket, stay and caliper about the axle. */
 export function rearBrakeShapes(standing: Stance): Shape[] {
-  const axle = { x: standing.rearAxleX, y: standing.rearAxleY };
+  const axle = standing.rearAxle;
   const stay = stayLine(standing);
-  const pivot = onGround(standing, 0, 0);
+  const pivot = standing.pose.pivot;
   if (stay === null) {
     const arm = along(axle, pivot);
     return [caliper(axle.x, axle.y, arm.turn + CALIPER_AHEAD)];

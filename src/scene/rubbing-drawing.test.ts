@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withFrame } from '../../tests/support/plain-bike.ts';
 import { standing } from '../../tests/support/standing.ts';
-import { onGround } from '../core/sketch/points.ts';
 import { rubbingLabels, rubbingShapes } from './rubbing-drawing.ts';
 
 const low = withFrame(plainBike, { countershaft: { x: 75, y: -20 }, guideRadius: 45 });
@@ -14,7 +13,7 @@ describe('the mark where the chain rubs', () => {
     const [mark] = rubbingShapes(on, 15.875);
     const arc = mark.kind === 'path' ? mark.steps.find((step) => step.op === 'arc') : undefined;
     if (arc?.op !== 'arc') throw new Error('no arc');
-    const pivot = onGround(on, 0, 0);
+    const pivot = on.pose.pivot;
     expect([arc.cx, arc.cy]).toEqual([pivot.x, pivot.y]);
     expect(arc.radius).toBeLessThan(45);
     expect(Math.sin((arc.from + arc.to) / 2)).toBeGreaterThan(0.9);

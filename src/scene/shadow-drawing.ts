@@ -1,7 +1,6 @@
 /** The baseline's shadow: the outline of the bike as it was, laid behind the bike as it is. */
 import type { Bike } from '../core/parts/bike.ts';
 import type { Point } from '../core/plane/point.ts';
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { bodyShapes } from './bodywork-drawing.ts';
 import { trailPlaces } from './construction-drawing.ts';
@@ -21,7 +20,7 @@ export const SHADOW_ALIGNS: readonly { readonly key: ShadowAlign; readonly label
 
 /** The place of a standing bike that is laid on the same spot, ground frame. */
 export function alignedAt(standing: Stance, align: ShadowAlign): Point {
-  if (align === 'pivot') return onGround(standing, 0, 0);
+  if (align === 'pivot') return standing.pose.pivot;
   return { x: align === 'frontPatch' ? standing.pose.wheelbase : 0, y: 0 };
 }
 
@@ -52,8 +51,8 @@ export function outlineShapes(standing: Stance, bike: Bike, role: Role): PathSha
   const { swingarm } = squatConstruction(standing);
   const { axisGround, head } = trailPlaces(standing);
   return [
-    pen().circle(standing.rearAxleX, standing.rearAxleY, machine.rearRadius).shape(role),
-    pen().circle(standing.frontAxleX, standing.frontAxleY, machine.frontRadius).shape(role),
+    pen().circle(standing.rearAxle.x, standing.rearAxle.y, machine.rearRadius).shape(role),
+    pen().circle(standing.frontAxle.x, standing.frontAxle.y, machine.frontRadius).shape(role),
     segment(role, swingarm.from, swingarm.to),
     segment(role, head, axisGround),
     ...bodyShapes(standing, bike).flatMap((shape) =>

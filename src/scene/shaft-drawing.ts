@@ -1,5 +1,4 @@
 /** A shaft drive: its housing along the swingarm, bellows at the pivot and the bevel box about the rear axle. */
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { along, pen } from './outline.ts';
 import type { Shape } from './shape.ts';
@@ -15,8 +14,8 @@ const FOLD = 13;
 const BELLOWS_HALF = 41;
 
 export function shaftDriveShapes(standing: Stance): Shape[] {
-  const pivot = onGround(standing, 0, 0);
-  const axle = { x: standing.rearAxleX, y: standing.rearAxleY };
+  const pivot = standing.pose.pivot;
+  const axle = standing.rearAxle;
   const place = along(pivot, axle);
   const arm = standing.machine.rear.arm;
   const tubeFrom = FOLDS * FOLD - 8;

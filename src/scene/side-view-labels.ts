@@ -100,7 +100,7 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
     labels.push({
       role: 'centreOfGravity',
       text: 'Centre of gravity',
-      at: { x: standing.centreX, y: standing.centreY },
+      at: standing.centre,
       spot: 'left',
       sizePx,
     });

@@ -22,19 +22,19 @@ export interface Anchors {
 /** The places that the silhouette hangs on, for one standing bike. */
 export function anchors(standing: Stance, bike: Bike): Anchors {
   const { machine, pose } = standing;
-  const { headX, headY, axisAngle } = machine.front;
+  const { head, axisAngle } = machine.front;
   const tube = bike.frame.headTubeLength;
   return {
-    place: { x: pose.originX, y: pose.originY, turn: pose.pitch },
-    hx: headX,
-    hy: headY,
+    place: { ...pose.pivot, turn: pose.pitch },
+    hx: head.x,
+    hy: head.y,
     sx: machine.seatX,
     sy: machine.seatY,
-    cx: machine.countershaftX,
-    cy: machine.countershaftY,
+    cx: machine.countershaft.x,
+    cy: machine.countershaft.y,
     lx: machine.loadX,
     ly: machine.loadY,
-    fx: headX + tube * Math.sin(axisAngle),
-    fy: headY - tube * Math.cos(axisAngle),
+    fx: head.x + tube * Math.sin(axisAngle),
+    fy: head.y - tube * Math.cos(axisAngle),
   };
 }

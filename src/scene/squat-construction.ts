@@ -2,7 +2,6 @@
 import { hasRuns } from '../core/parts/drive-kind.ts';
 import { crossing, type Line } from '../core/plane/line.ts';
 import type { Point } from '../core/plane/point.ts';
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { drivePlaces, upperRun } from './chain-drawing.ts';
 
@@ -21,8 +20,8 @@ export interface SquatConstruction {
 
 export function squatConstruction(standing: Stance): SquatConstruction {
   const swingarm = {
-    from: { x: standing.rearAxleX, y: standing.rearAxleY },
-    to: onGround(standing, 0, 0),
+    from: standing.rearAxle,
+    to: standing.pose.pivot,
   };
   const pieces = hasRuns(standing.machine.driveKind) ? upperRun(drivePlaces(standing)) : [];
   const chain = pieces.length > 0 ? pieces[0] : null;
@@ -32,6 +31,8 @@ export function squatConstruction(standing: Stance): SquatConstruction {
     instantCentre: chain === null ? 'parallel' : crossing(swingarm, chain),
     squatSlope: standing.swingarmSlope + standing.chainSlope,
     loadPoint:
-      standing.mass > 0 && standing.centreY > 0 ? { x: standing.pose.wheelbase, y: standing.centreY } : null,
+      standing.mass > 0 && standing.centre.y > 0
+        ? { x: standing.pose.wheelbase, y: standing.centre.y }
+        : null,
   };
 }

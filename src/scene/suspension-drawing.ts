@@ -1,9 +1,9 @@
 /** Fork, clamps, swingarm and shock as a mechanic sees them from the side. */
+import { onGround } from '../core/chassis/pose.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { onLegs } from '../core/chassis/front-end.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import type { Point } from '../core/plane/point.ts';
-import { onGround } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { linkShapes, shockEyes } from './linkage-drawing.ts';
 import { along, pen, type Placement } from './outline.ts';
@@ -23,7 +23,7 @@ const SPRING_TURNS = 7;
 function downLegs(standing: Stance): Placement {
   const { front } = standing.machine;
   const { x, y } = onLegs(front, 0, 0);
-  return { ...onGround(standing, x, y), turn: front.legLean + standing.pose.pitch - Math.PI / 2 };
+  return { ...onGround(standing.pose, { x, y }), turn: front.legLean + standing.pose.pitch - Math.PI / 2 };
 }
 
 /** Fork legs with tube tops, sliders and axle lugs, and both clamps; behind the bodywork. */
@@ -74,8 +74,8 @@ function clamp(place: Placement, at: number, offset: number): Shape {
 
 /** The swingarm: a tapered arm with its slot and axle block. */
 export function swingarmShapes(standing: Stance, bike: Bike): Shape[] {
-  const pivot = onGround(standing, 0, 0);
-  const axle = { x: standing.rearAxleX, y: standing.rearAxleY };
+  const pivot = standing.pose.pivot;
+  const axle = standing.rearAxle;
   const place = along(pivot, axle);
   const arm = standing.machine.rear.arm;
   const slotFrom = standing.machine.rear.slotFrontArm;
@@ -113,14 +113,13 @@ function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } 
   const arm = standing.machine.rear.arm;
   const angle = standing.arm.angle;
   const onArm = (part: number, off: number): Point =>
-    onGround(
-      standing,
-      -arm * part * Math.cos(angle) - off * Math.sin(angle),
-      -arm * part * Math.sin(angle) + off * Math.cos(angle),
-    );
+    onGround(standing.pose, {
+      x: -arm * part * Math.cos(angle) - off * Math.sin(angle),
+      y: -arm * part * Math.sin(angle) + off * Math.cos(angle),
+    });
   if (bike.bodywork === 'naked')
-    return { top: onGround(standing, seatX - 175, seatY - 75), bottom: onArm(0.86, 24) };
-  return { top: onGround(standing, seatX * 0.3 - 55, seatY * 0.72), bottom: onArm(0.24, 12) };
+    return { top: onGround(standing.pose, { x: seatX - 175, y: seatY - 75 }), bottom: onArm(0.86, 24) };
+  return { top: onGround(standing.pose, { x: seatX * 0.3 - 55, y: seatY * 0.72 }), bottom: onArm(0.24, 12) };
 }
 
 /** Shock with its spring, and the links that press it. With real links every bolt is where it is. */

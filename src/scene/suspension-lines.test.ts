@@ -37,7 +37,7 @@ it('the rear axle’s way is an arc about the pivot, as high as its travel', () 
   if (way.kind !== 'path') throw new Error('no way is drawn');
   const places = way.steps.filter((step) => step.op === 'move' || step.op === 'line');
   for (const { x, y } of places)
-    expect(Math.hypot(x - on.pose.originX, y - on.pose.originY)).toBeCloseTo(on.machine.rear.arm, 8);
+    expect(Math.hypot(x - on.pose.pivot.x, y - on.pose.pivot.y)).toBeCloseTo(on.machine.rear.arm, 8);
   expect(lengthOf(way)).toBeGreaterThan(on.sprung.most.rear * 0.99);
 });
 

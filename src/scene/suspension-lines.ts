@@ -1,8 +1,8 @@
 /** Travel, clearance and wheel loads laid over the bike: what the readings of the suspension are measured along. */
+import { onGround } from '../core/chassis/pose.ts';
 import { frontAxle, onLegs } from '../core/chassis/front-end.ts';
 import { suspensionAt } from '../core/linkage/suspension.ts';
 import type { Point } from '../core/plane/point.ts';
-import { onGround } from '../core/sketch/points.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { pen, segment } from './outline.ts';
@@ -18,13 +18,13 @@ const CLAMP_HALF = 70;
 /** A place on the middle of the legs, `down` mm below the top clamp and `ahead` mm square ahead of them. */
 function legPlace(on: Stance, down: number, ahead: number): Point {
   const { x, y } = onLegs(on.machine.front, down, ahead);
-  return onGround(on, x, y);
+  return onGround(on.pose, { x, y });
 }
 
 /** Where the front axle is with so much travel used, the frame as it stands. */
 export function frontAxleAt(on: Stance, travel: number): Point {
   const { x, y } = frontAxle(on.machine.front, travel);
-  return onGround(on, x, y);
+  return onGround(on.pose, { x, y });
 }
 
 /** The front axle's way, from fully extended to fully in. */
@@ -41,7 +41,8 @@ export function rearTravelShapes(on: StandingBike): Shape[] {
   const way: Point[] = [];
   for (let piece = 0; piece <= PIECES; piece++) {
     const at = suspensionAt(rear, (most * piece) / PIECES);
-    if (at.ok) way.push(onGround(on, -rear.arm * Math.cos(at.angle), -rear.arm * Math.sin(at.angle)));
+    if (at.ok)
+      way.push(onGround(on.pose, { x: -rear.arm * Math.cos(at.angle), y: -rear.arm * Math.sin(at.angle) }));
   }
   if (way.length < 2) return [];
   const [first, ...rest] = way;

@@ -1,6 +1,7 @@
 /** Tests of the chain on the page: what it asks for, its wear and slack, and what setting it does to the bike. */
 import { describe, expect, it } from 'vitest';
 import { linksAround } from '../../tests/support/taut-chain.ts';
+import { distance } from '../core/plane/point.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { newDocument, type BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
@@ -34,8 +35,8 @@ describe('the chain that the axle asks for', () => {
     chain.setSlackTo(0);
     const { live } = standing;
     if (live === null || chain.loop === null) throw new Error('no bike');
-    const { countershaftX, countershaftY, rearAxleX, rearAxleY } = live.stance;
-    const apart = Math.hypot(countershaftX - rearAxleX, countershaftY - rearAxleY);
+    const { countershaft, rearAxle } = live.stance;
+    const apart = distance(countershaft, rearAxle);
     expect(askedOf(chain).exactLinks).toBeCloseTo(linksAround(chain.loop, apart), 9);
   });
 

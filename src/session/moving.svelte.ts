@@ -1,4 +1,5 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
+import { onGround } from '../core/chassis/pose.ts';
 import type { NumberAdjuster } from '../core/standing/adjuster.ts';
 import { adjusterOf, steppedAdjuster } from '../core/standing/all-adjusters.ts';
 import { driveWords } from '../words/drive-words.ts';
@@ -8,7 +9,7 @@ import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledAdjuster } from '../core/sketch/grips.ts';
 import { movePoint } from '../core/sketch/move-point.ts';
-import { onGround, SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
+import { SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { replaceSketched, setAdjuster, type EditReason } from '../document/edits.ts';
@@ -226,10 +227,10 @@ export class Moving {
     const anchor = key === 'steeringHead' || key === 'axisFoot' ? 'countershaft' : 'steeringHead';
     const before = document.bike.frame[anchor];
     const after = live.bike.frame[anchor];
-    const was = toScreen(view, onGround(stance, before.x, before.y));
+    const was = toScreen(view, onGround(stance.pose, before));
     const turn = view.turn + stance.pose.pitch - live.stance.pose.pitch;
     const turned = { ...view, turn };
-    const is = toScreen(turned, onGround(live.stance, after.x, after.y));
+    const is = toScreen(turned, onGround(live.stance.pose, after));
     this.#view.view = { ...turned, xPx: turned.xPx + was.x - is.x, yPx: turned.yPx + was.y - is.y };
   }
 }
@@ -247,9 +248,7 @@ function placedEdit(
 }
 
 function axleOver(stance: Stance, patch: 'rearPatch' | 'frontPatch'): Point {
-  return patch === 'rearPatch'
-    ? { x: stance.rearAxleX, y: stance.rearAxleY }
-    : { x: stance.frontAxleX, y: stance.frontAxleY };
+  return patch === 'rearPatch' ? stance.rearAxle : stance.frontAxle;
 }
 
 function pointLabel(key: PointKey): string {

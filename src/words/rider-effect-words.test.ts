@@ -53,9 +53,9 @@ describe('what is said of the rider’s hands', () => {
     const on = stanceWith({
       machine: { rearUnsprung: 20 },
       mass: 280,
-      centreY: 650,
-      rearAxleY: 0,
-      pose: { originX: 500, originY: 70, wheelbase: 1400 },
+      centre: { y: 650 },
+      rearAxle: { y: 0 },
+      pose: { pivot: { x: 500, y: 70 }, wheelbase: 1400 },
     });
     const { value, words } = neutralTold(on, METRIC);
     expect(value).toBeCloseTo(102.15, 2);

@@ -1,7 +1,8 @@
 /** Real rear links entered on the page: each layout from the table, its bolts typed, and what cannot close refused. */
+import { inFrame } from '../../src/core/chassis/pose.ts';
 import { expect, test, type Page } from '@playwright/test';
 import { distance } from '../../src/core/plane/point.ts';
-import { BOLT_POINTS, inFrame, pointsOf } from '../../src/core/sketch/points.ts';
+import { BOLT_POINTS, pointsOf } from '../../src/core/sketch/points.ts';
 import { placeOf, savedDocument, savedText, standing } from './support/bike-document.ts';
 import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import {
@@ -81,7 +82,7 @@ for (const { label, bolts } of [
       const after = await savedDocument(page);
       const scale = await pxPerMm(page, standing(before).pose.wheelbase);
       for (const { key: each } of pointsOf(before.bike)) {
-        const [was, is] = [before, after].map((saved) => inFrame(standing(saved), placeOf(saved, each)));
+        const [was, is] = [before, after].map((saved) => inFrame(standing(saved).pose, placeOf(saved, each)));
         const [dx, dy] = each === key ? [-9, -7] : [0, 0];
         const turn = standing(before).pose.pitch;
         const expected = {

@@ -1,6 +1,7 @@
 /** Points and grips by keyboard, by tap and by figures. */
+import { inFrame, onGround } from '../../src/core/chassis/pose.ts';
 import { expect, test, type Page } from '@playwright/test';
-import { inFrame, onGround, pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
+import { pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
 import { GRIPS } from '../../src/core/sketch/grips.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
@@ -124,8 +125,7 @@ test('S1: a point is moved by its figures, and stands where they say', async ({ 
 
 /** A point of `after` where it lies on the frame, shown on the ground that `before` stood on. */
 function placeInFrameOf(before: BikeDocument, after: BikeDocument, key: PointKey): Point {
-  const { x, y } = inFrame(standing(after), placeOf(after, key));
-  return onGround(standing(before), x, y);
+  return onGround(standing(before).pose, inFrame(standing(after).pose, placeOf(after, key)));
 }
 
 const STEPS = [

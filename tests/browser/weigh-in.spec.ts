@@ -25,7 +25,7 @@ async function openWeighIn(page: Page): Promise<void> {
 /** The loads of the bike alone, kg, as the program reads them. */
 function loadsOf(document: Awaited<ReturnType<typeof savedDocument>>): { front: number; rear: number } {
   const on = standing(document, 'noRider');
-  const front = (on.mass * on.centreX) / on.pose.wheelbase;
+  const front = (on.mass * on.centre.x) / on.pose.wheelbase;
   return { front, rear: on.mass - front };
 }
 
@@ -51,8 +51,8 @@ test('scales give mass and centre back, the wheels then carry what the scales sh
   expect(plain(await rows.nth(0).innerText())).toMatch(
     new RegExp(`^${on.mass.toFixed(1).replace('.', '\\.')} ± \\d+\\.\\d kg$`),
   );
-  expect(plain(await rows.nth(1).innerText())).toContain(`${on.centreX.toFixed(1)} ± `);
-  expect(plain(await rows.nth(2).innerText())).toContain(`${on.centreY.toFixed(1)} ± `);
+  expect(plain(await rows.nth(1).innerText())).toContain(`${on.centre.x.toFixed(1)} ± `);
+  expect(plain(await rows.nth(2).innerText())).toContain(`${on.centre.y.toFixed(1)} ± `);
   await useButton(page).click();
   await expect(useButton(page)).toBeDisabled();
   await expect(found(page)).toContainText('The bike has this mass and this centre of gravity.');

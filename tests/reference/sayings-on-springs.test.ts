@@ -1,4 +1,5 @@
 /** Sayings of the trade that need springs: what the bike does where it really sits, with its rider up. */
+import { onGround } from '../../src/core/chassis/pose.ts';
 import { describe, expect, it } from 'vitest';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
@@ -28,7 +29,7 @@ function read(reading: typeof trail, on: Stance): number {
 
 /** Height of the steering axis at the top clamp above the ground, mm. */
 function headHeight({ machine, pose }: Stance): number {
-  return pose.originY + pose.sin * machine.front.headX + pose.cos * machine.front.headY;
+  return onGround(pose, machine.front.head).y;
 }
 
 // Source: common practice, no source.

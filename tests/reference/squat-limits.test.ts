@@ -1,4 +1,5 @@
 /** The cases in which the textbooks know the squat line without computing it. */
+import { inFrame, onGround } from '../../src/core/chassis/pose.ts';
 import { describe, expect, it } from 'vitest';
 import { antiSquatChain } from '../../src/core/readings/anti-squat-chain.ts';
 import { antiSquatSwingarm } from '../../src/core/readings/anti-squat-swingarm.ts';
@@ -6,7 +7,6 @@ import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { squatAngle } from '../../src/core/readings/squat-angle.ts';
 import { squatRatio } from '../../src/core/readings/squat-ratio.ts';
 import { swingarmAngle } from '../../src/core/readings/swingarm-angle.ts';
-import { inFrame, onGround } from '../../src/core/sketch/points.ts';
 import type { Stance } from '../../src/core/standing/stance.ts';
 import { withCountershaftAt } from '../support/placed-bike.ts';
 import { plainBike, plainSetup, withFrame, withSwingarm } from '../support/plain-bike.ts';
@@ -23,8 +23,8 @@ function withUpperRun(angle: number, lever: number): Stance {
   // The countershaft's centre lies one front pitch radius below the run, 80 ahead of the pivot along it.
   const below = lever - machine.frontSprocketRadius;
   const at = {
-    x: pose.originX + 80 * Math.cos(angle) - below * Math.sin(angle),
-    y: pose.originY + 80 * Math.sin(angle) + below * Math.cos(angle),
+    x: pose.pivot.x + 80 * Math.cos(angle) - below * Math.sin(angle),
+    y: pose.pivot.y + 80 * Math.sin(angle) + below * Math.cos(angle),
   };
   const { bike, setup } = withCountershaftAt(bare, on, at);
   return standing(bike, setup, RIDDEN);
@@ -32,9 +32,9 @@ function withUpperRun(angle: number, lever: number): Stance {
 
 /** The angle at which a run over the rear sprocket passes `lever` above the pivot. */
 function angleOverPivot(on: Stance, lever: number): number {
-  const above = on.pose.originY - on.rearAxleY;
-  const line = Math.atan2(above, on.pose.originX);
-  return line - Math.asin((on.machine.rearSprocketRadius - lever) / Math.hypot(on.pose.originX, above));
+  const above = on.pose.pivot.y - on.rearAxle.y;
+  const line = Math.atan2(above, on.pose.pivot.x);
+  return line - Math.asin((on.machine.rearSprocketRadius - lever) / Math.hypot(on.pose.pivot.x, above));
 }
 
 // Source: V. Cossalter; Motorcycle Dynamics; 2nd edition, 2006; chapter on the rear suspension; from memory.
@@ -52,19 +52,19 @@ describe('limits of the squat line', () => {
     const on = withUpperRun(angleOverPivot(plain, 0), 0);
     expect(antiSquatChain.read(on)).toBeCloseTo(0, 9);
     expect(antiSquat.read(on)).toBeCloseTo(antiSquatSwingarm.read(on) as number, 9);
-    expect(Math.tan(squatAngle.read(on) as number)).toBeCloseTo(on.pose.originY / on.pose.originX, 12);
+    expect(Math.tan(squatAngle.read(on) as number)).toBeCloseTo(on.pose.pivot.y / on.pose.pivot.x, 12);
   });
 
   it('is level, 0 % and without a ratio, when the instant centre is on the ground', () => {
     // The run from the rear sprocket's top to where the swingarm line meets the ground.
-    const foot = { x: -plain.rearAxleY / Math.tan(plain.swingarmAngle), y: 0 };
-    const distance = Math.hypot(foot.x, plain.rearAxleY);
-    const arm = Math.atan2(plain.rearAxleY, -foot.x);
+    const foot = { x: -plain.rearAxle.y / Math.tan(plain.swingarmAngle), y: 0 };
+    const distance = Math.hypot(foot.x, plain.rearAxle.y);
+    const arm = Math.atan2(plain.rearAxle.y, -foot.x);
     const angle = arm + Math.asin(plain.machine.rearSprocketRadius / distance);
     const lever =
       plain.machine.rearSprocketRadius -
-      (plain.pose.originY - plain.rearAxleY) * Math.cos(angle) +
-      plain.pose.originX * Math.sin(angle);
+      (plain.pose.pivot.y - plain.rearAxle.y) * Math.cos(angle) +
+      plain.pose.pivot.x * Math.sin(angle);
     const on = withUpperRun(angle, lever);
     const centre = instantCentre(driveCircles(on));
     if (centre === 'parallel') throw new Error(centre);
@@ -78,14 +78,14 @@ describe('limits of the squat line', () => {
     if (centre === 'parallel') throw new Error(centre);
     // The sprung centre goes where the whole centre lies on the line from patch to instant centre.
     const high = (centre.y / centre.x) * plain.pose.wheelbase;
-    const rise = ((high - plain.centreY) * plain.mass) / plain.machine.sprungMass;
-    const { x, y } = onGround(plain, plain.machine.sprungX, plain.machine.sprungY);
+    const rise = ((high - plain.centre.y) * plain.mass) / plain.machine.sprungMass;
+    const { x, y } = onGround(plain.pose, { x: plain.machine.sprungX, y: plain.machine.sprungY });
     const on = standing(
-      withFrame(bare.bike, { sprungCentre: inFrame(plain, { x, y: y + rise }) }),
+      withFrame(bare.bike, { sprungCentre: inFrame(plain.pose, { x, y: y + rise }) }),
       bare.setup,
       RIDDEN,
     );
-    expect(on.centreY).toBeCloseTo(high, 9);
+    expect(on.centre.y).toBeCloseTo(high, 9);
     expect(antiSquat.read(on)).toBeCloseTo(100, 9);
     expect(squatRatio.read(on)).toBeCloseTo(1, 11);
   });

@@ -64,7 +64,7 @@ describe('the shadow', () => {
     expect(rearTyre('rearPatch').x).toBeCloseTo(0, 9);
     const wheelbases = live.stance.pose.wheelbase - baseline.stance.pose.wheelbase;
     expect(rearTyre('frontPatch').x).toBeCloseTo(wheelbases, 9);
-    const rise = live.stance.pose.originY - baseline.stance.pose.originY;
-    expect(rearTyre('pivot').y - baseline.stance.rearAxleY).toBeCloseTo(rise, 9);
+    const rise = live.stance.pose.pivot.y - baseline.stance.pose.pivot.y;
+    expect(rearTyre('pivot').y - baseline.stance.rearAxle.y).toBeCloseTo(rise, 9);
   });
 });

@@ -51,8 +51,8 @@ it('a shaft’s housing reaches from the pivot past the rear axle', () => {
   const reach = driveShapes(on, 15.875)
     .flatMap((shape) => (shape.kind === 'path' ? shape.steps : []))
     .flatMap((step) => (step.op === 'arc' ? [step.cx - step.radius, step.cx + step.radius] : []));
-  expect(Math.min(...reach)).toBeLessThan(on.rearAxleX - 50);
-  expect(Math.max(...reach)).toBeGreaterThan(on.pose.originX);
+  expect(Math.min(...reach)).toBeLessThan(on.rearAxle.x - 50);
+  expect(Math.max(...reach)).toBeGreaterThan(on.pose.pivot.x);
 });
 
 it('a stay is drawn only where the caliper has one', () => {

@@ -17,7 +17,7 @@ const AGREED = 1e-6;
 const LEAST_BESIDE = 1;
 
 function besideHeadLine({ front, sprungX, sprungY }: Machine): number {
-  const { headX, headY } = front;
+  const { x: headX, y: headY } = front.head;
   return Math.abs(headX * sprungY - headY * sprungX) / Math.hypot(headX, headY);
 }
 

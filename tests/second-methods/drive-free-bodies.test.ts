@@ -1,4 +1,5 @@
 /** Squat, engine braking and rear brake as the readings have them against wheel and swingarm cut free of one another. */
+import { onGround } from '../../src/core/chassis/pose.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
@@ -13,7 +14,6 @@ import { lowerRunLever, engineBrakingSlopeOf } from '../../src/core/standing/dri
 import { machine } from '../../src/core/standing/machine.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';
-import { onGround } from '../../src/core/sketch/points.ts';
 import { loadWithoutSpring, type CutFree, type ForceLine } from '../support/free-bodies.ts';
 import { linkedBike, sprungSetup } from '../support/linked-bike.ts';
 import { plainBike, plainSetup, withFrame } from '../support/plain-bike.ts';
@@ -40,13 +40,13 @@ function runOf(on: Stance, side: 'left' | 'right'): ForceLine {
 
 /** Axle and pivot of wheel and arm cut free, and what holds the wheel's torque. */
 function cut(on: Stance, torque: CutFree['torque']): CutFree {
-  return { axle: { x: on.rearAxleX, y: on.rearAxleY }, pivot: driveCircles(on).pivot, torque };
+  return { axle: on.rearAxle, pivot: driveCircles(on).pivot, torque };
 }
 
 /** The load a reading says the ground force leaves the spring alone with, N; null where it has no number. */
 function loadBy(reading: Reading, on: Stance, along: number): number | null {
   const percent = reading.read(on);
-  return typeof percent === 'number' ? (along * percent * on.centreY) / (100 * on.pose.wheelbase) : null;
+  return typeof percent === 'number' ? (along * percent * on.centre.y) / (100 * on.pose.wheelbase) : null;
 }
 
 /** The bike with another drive, its guide only where there is a chain. */
@@ -103,7 +103,7 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
     const { loads, rear } = on.balance;
     const held = loadWithoutSpring(cut(on, torque(on, 'left')), loads.thrust);
     const weight = on.machine.rearUnsprung * 9.80665;
-    const armSlope = (on.pose.originY - on.rearAxleY) / on.pose.originX;
+    const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
     expect(rear.forceAtWheel).toBeCloseTo(loads.rearLoad - held - weight * (1 - 0.3 * armSlope), 5);
   });
 });
@@ -132,15 +132,15 @@ function onStay(bike: Bike, anchor: { x: number; y: number }, stretch: number): 
 
 /** The stay's line, its bolt found where the two circles cross. */
 function stayOf(on: Stance, { rearBrake }: Bike): ForceLine | null {
-  const ground = onGround(on, rearBrake.stayAnchor.x, rearBrake.stayAnchor.y);
+  const ground = onGround(on.pose, rearBrake.stayAnchor);
   const crossings = circleCrossings(
-    { centre: { x: on.rearAxleX, y: on.rearAxleY }, radius: rearBrake.bracketRadius },
+    { centre: on.rearAxle, radius: rearBrake.bracketRadius },
     { centre: ground, radius: rearBrake.stayLength },
   );
   if (crossings.length < 2) return null;
   // Which of the two lies above the line from axle to anchor, by that line's own normal.
   const above = (p: { x: number; y: number }) =>
-    (ground.x - on.rearAxleX) * (p.y - on.rearAxleY) - (ground.y - on.rearAxleY) * (p.x - on.rearAxleX);
+    (ground.x - on.rearAxle.x) * (p.y - on.rearAxle.y) - (ground.y - on.rearAxle.y) * (p.x - on.rearAxle.x);
   const [first, second] = crossings;
   const bolt = above(first) > above(second) === (rearBrake.bracketSide === 'above') ? first : second;
   return { at: bolt, way: { x: ground.x - bolt.x, y: ground.y - bolt.y } };
@@ -187,7 +187,7 @@ describe('the rear brake', () => {
     const { loads, rear } = on.balance;
     const held = loadWithoutSpring(cut(on, { by: 'stay', line }), -loads.rearBrake);
     const weight = on.machine.rearUnsprung * 9.80665;
-    const armSlope = (on.pose.originY - on.rearAxleY) / on.pose.originX;
+    const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
     expect(rear.forceAtWheel).toBeCloseTo(loads.rearLoad - held - weight * (1 + 0.3 * armSlope), 5);
   });
 });

@@ -1,4 +1,5 @@
 /** Pose and steering computed a second way that shares no formula with the first. */
+import { onGround } from '../../src/core/chassis/pose.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
@@ -8,7 +9,7 @@ import { crossing, signedDistance } from '../../src/core/plane/line.ts';
 import { normalTrail } from '../../src/core/readings/normal-trail.ts';
 import { chainSliderClearance } from '../../src/core/readings/chain-slider-clearance.ts';
 import { trail } from '../../src/core/readings/trail.ts';
-import { axisFootInFrame, onGround } from '../../src/core/sketch/points.ts';
+import { axisFootInFrame } from '../../src/core/sketch/points.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
@@ -54,7 +55,7 @@ describe('the pose', () => {
       const along = (p: { x: number; y: number }) => Math.cos(low) * p.x - Math.sin(low) * p.y;
       expect(Math.abs(low - on.pose.pitch)).toBeLessThan(1e-11);
       expect(Math.abs(along(front) - along(rear) - on.pose.wheelbase)).toBeLessThan(NEAR);
-      expect(Math.abs(made.rearRadius - height(rear, low) - on.pose.originY)).toBeLessThan(NEAR);
+      expect(Math.abs(made.rearRadius - height(rear, low) - on.pose.pivot.y)).toBeLessThan(NEAR);
     });
   });
 
@@ -66,15 +67,15 @@ describe('the pose', () => {
         front.x + made.rear.arm * Math.cos(on.arm.angle),
         front.y + made.rear.arm * Math.sin(on.arm.angle),
       );
-      const onIt = Math.hypot(on.frontAxleX - on.rearAxleX, on.frontAxleY - on.rearAxleY);
+      const onIt = Math.hypot(on.frontAxle.x - on.rearAxle.x, on.frontAxle.y - on.rearAxle.y);
       expect(Math.abs(inFrame - onIt)).toBeLessThan(NEAR);
     });
   });
 
   it('puts the rear axle one arm’s length from the pivot, at the swingarm angle', () => {
     onLikelyBikes((on) => {
-      const dx = on.pose.originX - on.rearAxleX;
-      const dy = on.pose.originY - on.rearAxleY;
+      const dx = on.pose.pivot.x - on.rearAxle.x;
+      const dy = on.pose.pivot.y - on.rearAxle.y;
       expect(Math.abs(Math.hypot(dx, dy) - on.machine.rear.arm)).toBeLessThan(NEAR);
       expect(Math.abs(Math.atan2(dy, dx) - on.swingarmAngle)).toBeLessThan(1e-12);
     });
@@ -84,9 +85,8 @@ describe('the pose', () => {
 describe('steering', () => {
   it('has the trail at which the drawn axis meets the drawn ground, normal trail square to it, and its offset', () => {
     onLikelyBikes((on, { bike }) => {
-      const { headX, headY } = on.machine.front;
       const foot = axisFootInFrame(on, bike.frame.headTubeLength);
-      const axis = { from: onGround(on, foot.x, foot.y), to: onGround(on, headX, headY) };
+      const axis = { from: onGround(on.pose, foot), to: onGround(on.pose, on.machine.front.head) };
       const ground = { from: { x: 0, y: 0 }, to: { x: 1000, y: 0 } };
       const meeting = crossing(axis, ground);
       if (meeting === 'parallel') throw new Error(meeting);
@@ -95,7 +95,7 @@ describe('steering', () => {
       // Upward along the axis, what lies ahead of it is on the right, where distances are negative.
       const ahead = (p: { x: number; y: number }) => -signedDistance(axis, p);
       expect(Math.abs(-ahead(patch) - (normalTrail.read(on) as number))).toBeLessThan(NEAR);
-      expect(Math.abs(ahead({ x: on.frontAxleX, y: on.frontAxleY }) - on.offset)).toBeLessThan(NEAR);
+      expect(Math.abs(ahead(on.frontAxle) - on.offset)).toBeLessThan(NEAR);
     });
   });
 });
@@ -123,10 +123,9 @@ describe('a bike facing the other way, computed in mirrored drawings', () => {
   it('has the same trail, swingarm angle, upper run and squat line', () => {
     let crossed = 0;
     onLikelyBikes((on, { bike }) => {
-      const { headX, headY } = on.machine.front;
       const foot = axisFootInFrame(on, bike.frame.headTubeLength);
-      const head = mirror(onGround(on, headX, headY));
-      const low = mirror(onGround(on, foot.x, foot.y));
+      const head = mirror(onGround(on.pose, on.machine.front.head));
+      const low = mirror(onGround(on.pose, foot));
       const meeting = crossing({ from: head, to: low }, { from: { x: 0, y: 0 }, to: { x: -1, y: 0 } });
       if (meeting === 'parallel') throw new Error(meeting);
       expect(Math.abs(-on.pose.wheelbase - meeting.x - (trail.read(on) as number))).toBeLessThan(NEAR);

@@ -25,7 +25,7 @@ function energy({ machine, fork, shock }: SprungMachine, travel: Travel): number
   const on = stance(machine, travel);
   if (!on.ok) return Infinity;
   return (
-    on.mass * STANDARD_GRAVITY * on.centreY +
+    on.mass * STANDARD_GRAVITY * on.centre.y +
     springEnergy(fork, travel.front) +
     springEnergy(shock, on.arm.shockStroke)
   );

@@ -39,7 +39,7 @@ function overRise(reading: Reading, from: number, to: number, panels = 24): numb
     for (const [node, weight] of GAUSS) {
       const on = sprungAt({ front: FRONT, rear: from + (2 * panel + 1 + node) * half });
       const { rear } = on.machine;
-      const perTravel = on.pose.originX / (rear.arm * Math.cos(on.arm.angle + rear.framePitch));
+      const perTravel = on.pose.pivot.x / (rear.arm * Math.cos(on.arm.angle + rear.framePitch));
       sum += weight * half * number(reading, on) * perTravel;
     }
   return sum;
@@ -76,7 +76,7 @@ describe('on a bike with real links', () => {
         // The frame is held at the pitch of the middle place.
         const force = number(rearWheelForce, {
           ...near,
-          pose: { ...near.pose, originX: arm * Math.cos(angle) },
+          pose: { ...near.pose, pivot: { ...near.pose.pivot, x: arm * Math.cos(angle) } },
         });
         return { force, height: -arm * Math.sin(angle) };
       };

@@ -60,9 +60,9 @@ function settle(start: Stance, springs: SpringSet, forces: EngineForces): Engine
     filterCategoryBits: 1,
   });
 
-  const pivot = metres(pose.originX, pose.originY);
-  const rearAxle = metres(start.rearAxleX, start.rearAxleY);
-  const frontAxle = metres(start.frontAxleX, start.frontAxleY);
+  const pivot = metres(pose.pivot.x, pose.pivot.y);
+  const rearAxle = metres(start.rearAxle.x, start.rearAxle.y);
+  const frontAxle = metres(start.frontAxle.x, start.frontAxle.y);
   const body = (at: Vec2, angle: number, mass: number, centre: Vec2, inertia: number): Body => {
     const made = world.createDynamicBody({ position: at, angle });
     made.setMassData({ mass, center: centre, I: inertia + mass * Vec2.dot(centre, centre) });
@@ -165,7 +165,7 @@ function chainBetween(start: Stance, frame: Body, rearWheel: Body): () => void {
   const { machine } = start;
   const rear = machine.rearSprocketRadius / 1000;
   const front = machine.frontSprocketRadius / 1000;
-  const countershaft = metres(machine.countershaftX, machine.countershaftY);
+  const countershaft = metres(machine.countershaft.x, machine.countershaft.y);
   let slack: number | null = null;
   let before = 0;
   return () => {

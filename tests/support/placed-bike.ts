@@ -1,8 +1,8 @@
 /** Bikes built backwards: from where things stand on the ground to the bike that has them there. */
+import { inFrame } from '../../src/core/chassis/pose.ts';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import type { Point } from '../../src/core/plane/point.ts';
-import { inFrame } from '../../src/core/sketch/points.ts';
 import type { Stance } from '../../src/core/standing/stance.ts';
 import { plainBike, plainSetup, withFork, withFrame, withSwingarm } from './plain-bike.ts';
 import { standing } from './standing.ts';
@@ -66,7 +66,7 @@ export interface PlacedMass {
 /** The same bike carrying one or two masses and nothing else: the first on the frame, the second as its rider. */
 export function carrying({ bike, setup }: Placed, [first, rider]: readonly PlacedMass[]): Placed {
   const on = standing(bike, setup);
-  const place = ({ ahead, high }: PlacedMass): Point => inFrame(on, { x: ahead, y: high });
+  const place = ({ ahead, high }: PlacedMass): Point => inFrame(on.pose, { x: ahead, y: high });
   const wheel = { rimDiameter: 400, unsprungMass: 0 };
   return {
     bike: {
@@ -84,5 +84,5 @@ export function carrying({ bike, setup }: Placed, [first, rider]: readonly Place
 
 /** The same bike with its countershaft put elsewhere on the ground frame, topped out. */
 export function withCountershaftAt({ bike, setup }: Placed, on: Stance, at: Point): Placed {
-  return { bike: withFrame(bike, { countershaft: inFrame(on, at) }), setup };
+  return { bike: withFrame(bike, { countershaft: inFrame(on.pose, at) }), setup };
 }

@@ -1,7 +1,8 @@
 /** A standing bike written as points and constraints, with nothing solved, for solvers that know no motorcycles. */
+import { onGround } from '../../src/core/chassis/pose.ts';
 import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { distance, type Point } from '../../src/core/plane/point.ts';
-import { axisFootInFrame, onGround } from '../../src/core/sketch/points.ts';
+import { axisFootInFrame } from '../../src/core/sketch/points.ts';
 import type { Stance } from '../../src/core/standing/stance.ts';
 import { driveCircles, instantCentre, topTangent } from './squat-by-lines.ts';
 
@@ -49,13 +50,13 @@ export function poseConstraints({ machine, arm, travel }: Stance): PoseConstrain
   const { front, rear } = machine;
   const pivot = { x: 0, y: 0 };
   const rearAxle = { x: -rear.arm * Math.cos(arm.angle), y: -rear.arm * Math.sin(arm.angle) };
-  const head = { x: front.headX, y: front.headY };
+  const head = front.head;
   const foot = {
     x: head.x + AXIS * Math.sin(front.axisAngle),
     y: head.y - AXIS * Math.cos(front.axisAngle),
   };
   const axle = frontAxle(front, travel.front);
-  const countershaft = { x: machine.countershaftX, y: machine.countershaftY };
+  const countershaft = machine.countershaft;
   const centre = { x: machine.sprungX, y: machine.sprungY };
   const apart = (a: AnyPoint, b: AnyPoint, p: Point, q: Point): PointConstraint => ({
     kind: 'distance',
@@ -105,12 +106,12 @@ export function posePoints(stance: Stance): Map<FreePoint, Point> {
   if (centre === 'parallel') throw new Error('The instant centre of this stance is nowhere');
   const reach = (stance.machine.frontRadius * Math.sin(stance.rake) - stance.offset) / Math.cos(stance.rake);
   return new Map<FreePoint, Point>([
-    ['pivot', { x: stance.pose.originX, y: stance.pose.originY }],
-    ['head', onGround(stance, front.headX, front.headY)],
-    ['foot', onGround(stance, foot.x, foot.y)],
-    ['frontAxle', { x: stance.frontAxleX, y: stance.frontAxleY }],
-    ['countershaft', { x: stance.countershaftX, y: stance.countershaftY }],
-    ['sprungCentre', onGround(stance, machine.sprungX, machine.sprungY)],
+    ['pivot', stance.pose.pivot],
+    ['head', onGround(stance.pose, front.head)],
+    ['foot', onGround(stance.pose, foot)],
+    ['frontAxle', stance.frontAxle],
+    ['countershaft', stance.countershaft],
+    ['sprungCentre', onGround(stance.pose, { x: machine.sprungX, y: machine.sprungY })],
     ['trailPoint', { x: stance.pose.wheelbase + reach, y: 0 }],
     ['runRear', run.from],
     ['runFront', run.to],

@@ -25,14 +25,14 @@ function partsOf(on: Stance): Part[] {
   const { machine, pose } = on;
   const inFrame = (mass: number, x: number, y: number): Part => ({
     mass,
-    x: pose.originX + x * pose.cos - y * pose.sin,
-    y: pose.originY + x * pose.sin + y * pose.cos,
+    x: pose.pivot.x + x * pose.cos - y * pose.sin,
+    y: pose.pivot.y + x * pose.sin + y * pose.cos,
   });
   return [
     inFrame(machine.sprungMass, machine.sprungX, machine.sprungY),
     inFrame(machine.fuelMass, machine.tankX, machine.tankY),
-    { mass: machine.frontUnsprung, x: on.frontAxleX, y: on.frontAxleY },
-    { mass: machine.rearUnsprung, x: on.rearAxleX, y: on.rearAxleY },
+    { mass: machine.frontUnsprung, x: on.frontAxle.x, y: on.frontAxle.y },
+    { mass: machine.rearUnsprung, x: on.rearAxle.x, y: on.rearAxle.y },
   ];
 }
 
@@ -40,17 +40,17 @@ function partsOf(on: Stance): Part[] {
 export function scaleReadings(on: Stance, { first, raised, read, turnDeg }: Raising): ScaleReadings {
   const parts = partsOf(on);
   const mass = parts.reduce((sum, part) => sum + part.mass, 0);
-  const rise = on.frontAxleY - on.rearAxleY;
+  const rise = on.frontAxle.y - on.rearAxle.y;
   const turned = (p: Point, turn: number): Point => {
-    const dx = p.x - on.rearAxleX;
-    const dy = p.y - on.rearAxleY;
+    const dx = p.x - on.rearAxle.x;
+    const dy = p.y - on.rearAxle.y;
     return { x: dx * Math.cos(turn) - dy * Math.sin(turn), y: dx * Math.sin(turn) + dy * Math.cos(turn) };
   };
-  const frontAxle = { x: on.frontAxleX, y: on.frontAxleY };
+  const frontAxle = on.frontAxle;
   // Each wheel presses straight below its axle.
   const frontLoad = (turn: number): number =>
     parts.reduce((sum, part) => sum + part.mass * turned(part, turn).x, 0) / turned(frontAxle, turn).x;
-  const level = first === 'axlesLevel' ? -Math.atan2(rise, on.frontAxleX - on.rearAxleX) : 0;
+  const level = first === 'axlesLevel' ? -Math.atan2(rise, on.frontAxle.x - on.rearAxle.x) : 0;
   const tilted = level + ((raised === 'front' ? 1 : -1) * turnDeg * Math.PI) / 180;
   const front = frontLoad(level);
   const then = frontLoad(tilted);

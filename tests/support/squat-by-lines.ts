@@ -15,12 +15,12 @@ export interface DriveCircles {
 
 export function driveCircles(stance: Stance): DriveCircles {
   const { machine, pose } = stance;
-  const pivot = { x: pose.originX, y: pose.originY };
+  const pivot = pose.pivot;
   const bends = machine.guideRadius !== null && stance.upperRunLever < machine.guideRadius;
   return {
     rear: { centre: { x: 0, y: machine.rearRadius }, radius: machine.rearSprocketRadius },
     front: {
-      centre: { x: stance.countershaftX, y: stance.countershaftY },
+      centre: stance.countershaft,
       radius: machine.frontSprocketRadius,
     },
     pivot,

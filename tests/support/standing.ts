@@ -3,6 +3,7 @@ import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { machine, type Machine } from '../../src/core/standing/machine.ts';
 import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
+import type { Point } from '../../src/core/plane/point.ts';
 import { plainBike, plainSetup } from './plain-bike.ts';
 
 export const TOPPED_OUT: Travel = { front: 0, rear: 0 };
@@ -25,18 +26,22 @@ export function standing(
 }
 
 /** What of a stance may be put in place of the plain bike's own, for worked numbers of readings. */
-export interface Instead extends Partial<Omit<Stance, 'ok' | 'machine' | 'pose'>> {
+export interface Instead extends Partial<Omit<Stance, 'ok' | 'machine' | 'pose' | 'rearAxle' | 'centre'>> {
   readonly machine?: Partial<Machine>;
-  readonly pose?: Partial<Stance['pose']>;
+  readonly pose?: Partial<Omit<Stance['pose'], 'pivot'>> & { readonly pivot?: Partial<Point> };
+  readonly rearAxle?: Partial<Point>;
+  readonly centre?: Partial<Point>;
 }
 
 /** The plain bike's stance with some numbers put in place, as a reading sees it. */
-export function stanceWith({ machine: parts, pose, ...rest }: Instead): Stance {
+export function stanceWith({ machine: parts, pose, rearAxle, centre, ...rest }: Instead): Stance {
   const plain = standing();
   return {
     ...plain,
     ...rest,
     machine: { ...plain.machine, ...parts },
-    pose: { ...plain.pose, ...pose },
+    pose: { ...plain.pose, ...pose, pivot: { ...plain.pose.pivot, ...pose?.pivot } },
+    rearAxle: { ...plain.rearAxle, ...rearAxle },
+    centre: { ...plain.centre, ...centre },
   };
 }

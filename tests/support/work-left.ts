@@ -1,4 +1,5 @@
 /** Virtual work on a bike at rest: what small moves of its two ends set free, from where its parts come to lie. */
+import { inFrame, onGround } from '../../src/core/chassis/pose.ts';
 import type { RideForces } from '../../src/core/riding/ride-forces.ts';
 import { springEnergy } from '../../src/core/springs/spring-law.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
@@ -15,14 +16,6 @@ function stood(sprung: SprungMachine, travel: Travel): Stance {
   return on;
 }
 
-const inFrame = ({ pose }: Stance, { x, y }: Point): Point => ({
-  x: pose.cos * (x - pose.originX) + pose.sin * (y - pose.originY),
-  y: pose.cos * (y - pose.originY) - pose.sin * (x - pose.originX),
-});
-const onGround = ({ pose }: Stance, { x, y }: Point): Point => ({
-  x: pose.originX + pose.cos * x - pose.sin * y,
-  y: pose.originY + pose.sin * x + pose.cos * y,
-});
 const axleInFrame = ({ machine, arm }: Stance): Point => ({
   x: -machine.rear.arm * Math.cos(arm.angle),
   y: -machine.rear.arm * Math.sin(arm.angle),
@@ -32,8 +25,8 @@ const axleInFrame = ({ machine, arm }: Stance): Point => ({
 function carried(on: Stance): { mass: number; at: Point }[] {
   const m = on.machine;
   const above = (x: number, y: number, height: number): Point => {
-    const mark = onGround(on, { x, y });
-    return inFrame(on, { x: mark.x, y: mark.y + height });
+    const mark = onGround(on.pose, { x, y });
+    return inFrame(on.pose, { x: mark.x, y: mark.y + height });
   };
   return [
     { mass: m.sprungMass, at: { x: m.sprungX, y: m.sprungY } },
@@ -55,7 +48,7 @@ function turnedByDrive(on: Stance, before: Stance, after: Stance): number {
   const m = on.machine;
   if (m.driveKind === 'shaft' || m.driveKind === 'hub') return after.arm.angle - before.arm.angle;
   const axle = axleInFrame(on);
-  const shaft = { x: m.countershaftX, y: m.countershaftY };
+  const shaft = m.countershaft;
   let run = touching(axle, m.rearSprocketRadius, shaft, m.frontSprocketRadius);
   if (m.guideRadius !== null) {
     // Whichever lies higher, the run or the guide over the pivot, carries the chain.
@@ -94,18 +87,18 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
   const forward = mass * inertia + drag;
   const driving = Math.max(forward, 0);
   const braking = Math.max(-forward, 0);
-  const blown = inFrame(on, { x: 0, y: forces.drag?.height ?? 0 });
+  const blown = inFrame(on.pose, { x: 0, y: forces.drag?.height ?? 0 });
   const between = (before: Stance, after: Stance): number => {
     let work = 0;
     for (const { mass: part, at } of parts) {
-      const [a, b] = [onGround(before, at), onGround(after, at)];
+      const [a, b] = [onGround(before.pose, at), onGround(after.pose, at)];
       work -= part * (weight * (b.y - a.y) + inertia * (b.x - a.x));
     }
     // Axles keep their height; the rear one is where x is counted from.
-    const longer = after.frontAxleX - before.frontAxleX;
+    const longer = after.frontAxle.x - before.frontAxle.x;
     const pitched = after.pose.pitch - before.pose.pitch;
     work -= m.frontUnsprung * inertia * longer;
-    work -= drag * (onGround(after, blown).x - onGround(before, blown).x);
+    work -= drag * (onGround(after.pose, blown).x - onGround(before.pose, blown).x);
     work += driving * m.rearRadius * (pitched + turnedByDrive(on, before, after));
     const held = bracketAngle(after, bike) - bracketAngle(before, bike);
     const rear = braking * (1 - forces.frontBrakeShare);

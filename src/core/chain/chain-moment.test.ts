@@ -10,5 +10,5 @@ it('of a run 40 above the pivot is 112 N·m for every 1000 N', () => {
 
 it('over the pivot’s distance ahead of the patch is the load that the chain takes from the wheel', () => {
   const on = standing();
-  expect(chainMomentPerThousand(on) / on.pose.originX).toBeCloseTo(-on.chainSlope, 12);
+  expect(chainMomentPerThousand(on) / on.pose.pivot.x).toBeCloseTo(-on.chainSlope, 12);
 });

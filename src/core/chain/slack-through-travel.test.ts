@@ -20,7 +20,7 @@ describe('slack with the axle where it is', () => {
   it('is what the standing bike’s centres leave over of the chain', () => {
     for (const rear of [0, 40, 130]) {
       const on = standing(plainBike, { ...plainSetup, axlePosition: 12 }, { front: 20, rear });
-      const centres = Math.hypot(on.countershaftX - on.rearAxleX, on.countershaftY - on.rearAxleY);
+      const centres = Math.hypot(on.countershaft.x - on.rearAxle.x, on.countershaft.y - on.rearAxle.y);
       const slack = slackAt(made(), chain, rear);
       if (!slack.ok) throw new Error(slack.reason);
       expect(slack.spare).toBeCloseTo((114 - linksAround(loop, centres)) * 15.875, 8);
@@ -62,7 +62,7 @@ describe('slack with the axle where it is', () => {
     const slack = slackAt(made(), { ...chain, links: 116 }, 0);
     if (!hanging.ok || !slack.ok) throw new Error('does not hang');
     expect(hanging.spare).toBeCloseTo(slack.spare, 8);
-    expect(hanging.run.rear).toEqual({ x: on.rearAxleX, y: on.rearAxleY });
+    expect(hanging.run.rear).toEqual(on.rearAxle);
     expect(hanging.drop).toBeGreaterThan(0);
     expect(hangingOn(on, loop, 100)).toMatchObject({ ok: false, reason: 'tooTight' });
   });

@@ -64,8 +64,8 @@ export function hangingOn(
   const { machine } = stance;
   const path = chainAt(machine, loop, stance.travel.rear, setAxlePosition(machine));
   if ('ok' in path) return path;
-  const rear = { x: stance.rearAxleX, y: stance.rearAxleY };
-  const front = { x: stance.countershaftX, y: stance.countershaftY };
+  const rear = stance.rearAxle;
+  const front = stance.countershaft;
   const run = lowerRun(loop, rear, front);
   if (run === null) return { ok: false, reason: 'sprocketsOverlap' };
   return hangingRun(run, (links - path.links) * loop.pitch);

@@ -29,11 +29,11 @@ export function tightestPlace(
   loop: ChainLoop,
   axlePosition: number,
 ): TightestPlace | NoLinkage {
-  const { countershaftX, countershaftY } = machine;
+  const { countershaft } = machine;
   const rear = withAxleAt(machine.rear, axlePosition);
   const { arm } = rear;
   const travelAt = (angle: number): number => arm * (rear.toppedOutSine - Math.sin(angle + rear.framePitch));
-  const inLine = travelAt(Math.atan2(countershaftY, countershaftX));
+  const inLine = travelAt(Math.atan2(countershaft.y, countershaft.x));
   const reached = inLine > 0 && inLine < rear.wheelTravel;
   const candidates = [0, rear.wheelTravel, ...(reached ? [inLine] : [])];
   let best: TightestPlace | null = null;

@@ -25,8 +25,8 @@ describe('a place on the legs', () => {
     const bike = withFork(plainBike, { legAngleDeg: 3 });
     const front = frontEnd(bike, plainSetup);
     const top = onLegs(front, 0, 0);
-    expect(top.x).toBeCloseTo(front.headX + 30 * Math.cos(radians(24)), 10);
-    expect(top.y).toBeCloseTo(front.headY + 30 * Math.sin(radians(24)), 10);
+    expect(top.x).toBeCloseTo(front.head.x + 30 * Math.cos(radians(24)), 10);
+    expect(top.y).toBeCloseTo(front.head.y + 30 * Math.sin(radians(24)), 10);
     const place = onLegs(front, 100, 20);
     expect(place.x - top.x).toBeCloseTo(100 * Math.sin(radians(21)) + 20 * Math.cos(radians(21)), 10);
     expect(place.y - top.y).toBeCloseTo(20 * Math.sin(radians(21)) - 100 * Math.cos(radians(21)), 10);
@@ -39,8 +39,8 @@ describe('a head insert', () => {
       const front = frontEnd(plainBike, { ...plainSetup, headAngleCupsDeg: insert });
       const half = plainBike.frame.headTubeLength / 2;
       return {
-        x: front.headX + half * Math.sin(front.axisAngle),
-        y: front.headY - half * Math.cos(front.axisAngle),
+        x: front.head.x + half * Math.sin(front.axisAngle),
+        y: front.head.y - half * Math.cos(front.axisAngle),
       };
     };
     expect(middle(2).x).toBeCloseTo(middle(0).x, 10);
@@ -50,7 +50,7 @@ describe('a head insert', () => {
   it('leans the axis back when positive, and the clamp goes with it', () => {
     const front = frontEnd(plainBike, { ...plainSetup, headAngleCupsDeg: 2 });
     expect(front.axisAngle).toBeCloseTo(radians(26), 14);
-    expect(front.headX).toBeLessThan(plainBike.frame.steeringHead.x);
+    expect(front.head.x).toBeLessThan(plainBike.frame.steeringHead.x);
   });
 });
 
@@ -68,8 +68,8 @@ describe('the offset that counts', () => {
 
   it('is the axle’s distance ahead of the drawn axis', () => {
     const front = frontEnd(withFork(plainBike, { legAngleDeg: 3, axleLead: 12 }), plainSetup);
-    const dx = frontAxle(front, 30).x - front.headX;
-    const dy = frontAxle(front, 30).y - front.headY;
+    const dx = frontAxle(front, 30).x - front.head.x;
+    const dy = frontAxle(front, 30).y - front.head.y;
     const ahead = dx * Math.cos(front.axisAngle) + dy * Math.sin(front.axisAngle);
     expect(effectiveOffset(front, 30)).toBeCloseTo(ahead, 10);
   });

@@ -8,8 +8,7 @@ import type { Setup } from '../adjusters/setup.ts';
 /** Lengths and directions of the front end that the adjusters fix, before any travel is used; mm, radians. */
 export interface FrontEnd {
   /** The point of the axis at the top clamp, frame coordinates. */
-  readonly headX: number;
-  readonly headY: number;
+  readonly head: FramePoint;
   /** Lean of the axis back from the frame's y axis, head insert included. */
   readonly axisAngle: number;
   /** Lean of the legs back from the frame's y axis. */
@@ -44,8 +43,10 @@ export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
   const legLean = axisAngle - radians(bike.fork.legAngleDeg);
   const half = headTubeLength / 2;
   return {
-    headX: steeringHead.x + half * (Math.sin(drawn) - downAxis.x),
-    headY: steeringHead.y - half * (Math.cos(drawn) + downAxis.y),
+    head: {
+      x: steeringHead.x + half * (Math.sin(drawn) - downAxis.x),
+      y: steeringHead.y - half * (Math.cos(drawn) + downAxis.y),
+    },
     axisAngle,
     legLean,
     downAxis,
@@ -67,10 +68,10 @@ function wayDown(lean: number): FramePoint {
 
 /** The place `down` mm along the legs from the top clamp and `ahead` mm square ahead of them, frame coordinates, mm. */
 export function onLegs(front: FrontEnd, down: number, ahead: number): FramePoint {
-  const { headX, headY, clampOffset, downAxis, downLegs } = front;
+  const { head, clampOffset, downAxis, downLegs } = front;
   return {
-    x: headX - clampOffset * downAxis.y + down * downLegs.x - ahead * downLegs.y,
-    y: headY + clampOffset * downAxis.x + down * downLegs.y + ahead * downLegs.x,
+    x: head.x - clampOffset * downAxis.y + down * downLegs.x - ahead * downLegs.y,
+    y: head.y + clampOffset * downAxis.x + down * downLegs.y + ahead * downLegs.x,
   };
 }
 

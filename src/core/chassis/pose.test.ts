@@ -1,6 +1,6 @@
 /** Tests of standing two wheels on the ground. */
 import { describe, expect, it } from 'vitest';
-import { poseOnGround } from './pose.ts';
+import { inFrame, onGround, poseOnGround } from './pose.ts';
 
 describe('a pose', () => {
   it('of level axles on equal wheels leaves the frame as described, its origin over the patch', () => {
@@ -9,8 +9,7 @@ describe('a pose', () => {
       pitch: 0,
       cos: 1,
       sin: 0,
-      originX: 500,
-      originY: 420,
+      pivot: { x: 500, y: 420 },
       wheelbase: 1400,
     });
   });
@@ -45,4 +44,25 @@ describe('a pose', () => {
     expect(poseOnGround(0, 0, -1400, 0, 300, 300)).toMatchObject({ reason: 'upsideDown' });
     expect(poseOnGround(0, 0, 10, 1400, 300, 300)).toMatchObject({ reason: 'upsideDown' });
   });
+});
+
+it('from frame to ground is a turn by the pitch about the pivot, and back is the same place', () => {
+  const pose = poseOnGround(-500, -90, 900, -100, 320, 300);
+  if (!pose.ok) throw new Error('no pose');
+  expect(onGround(pose, { x: 0, y: 0 })).toEqual(pose.pivot);
+  const ahead = onGround(pose, { x: 100, y: 0 });
+  expect(Math.atan2(ahead.y - pose.pivot.y, ahead.x - pose.pivot.x)).toBeCloseTo(pose.pitch, 12);
+  const above = onGround(pose, { x: 0, y: 100 });
+  expect(Math.atan2(above.y - pose.pivot.y, above.x - pose.pivot.x)).toBeCloseTo(
+    pose.pitch + Math.PI / 2,
+    12,
+  );
+  for (const p of [
+    { x: 520, y: 530 },
+    { x: -300, y: 12.5 },
+  ]) {
+    const back = inFrame(pose, onGround(pose, p));
+    expect(back.x).toBeCloseTo(p.x, 10);
+    expect(back.y).toBeCloseTo(p.y, 10);
+  }
 });

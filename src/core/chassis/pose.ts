@@ -1,10 +1,11 @@
 /** Standing the bike on the ground: the pitch and height of the frame at which both tyres touch. */
+import type { FramePoint } from '../parts/frame-point.ts';
+import type { Point } from '../plane/point.ts';
 import { noPose, type NoPose } from './no-pose.ts';
 
 /**
  * Where the frame stands. Ground frame: seen from the right side, x forward, y up, origin at the rear contact
- * patch. A frame point (x, y) is on the ground frame at
- * (originX + cos·x − sin·y, originY + sin·x + cos·y).
+ * patch.
  */
 export interface Pose {
   readonly ok: true;
@@ -12,11 +13,22 @@ export interface Pose {
   readonly pitch: number;
   readonly cos: number;
   readonly sin: number;
-  /** The swingarm pivot above the ground frame's origin, mm. */
-  readonly originX: number;
-  readonly originY: number;
+  /** The swingarm pivot on the ground frame, mm: the origin of frame coordinates. */
+  readonly pivot: Point;
   /** Rear to front contact patch along the ground, mm. */
   readonly wheelbase: number;
+}
+
+/** A point of the frame (frame coordinates, mm from the pivot) on the ground frame, mm. */
+export function onGround({ pivot, cos, sin }: Pose, { x, y }: FramePoint): Point {
+  return { x: pivot.x + cos * x - sin * y, y: pivot.y + sin * x + cos * y };
+}
+
+/** A point of the ground frame, mm, in frame coordinates, mm from the pivot. */
+export function inFrame({ pivot, cos, sin }: Pose, { x, y }: Point): FramePoint {
+  const dx = x - pivot.x;
+  const dy = y - pivot.y;
+  return { x: cos * dx + sin * dy, y: -sin * dx + cos * dy };
 }
 
 /** A frame turned further than this from the axes it was described in stands on its head, radians. */
@@ -51,8 +63,7 @@ export function poseOnGround(
     pitch,
     cos,
     sin,
-    originX: -(cos * rearX - sin * rearY),
-    originY: rearRadius - (sin * rearX + cos * rearY),
+    pivot: { x: -(cos * rearX - sin * rearY), y: rearRadius - (sin * rearX + cos * rearY) },
     wheelbase,
   };
 }

@@ -48,8 +48,8 @@ describe('sprocket pairs', () => {
       expect(pair.pivotGap).toBeCloseTo(chainSliderClearance.read(on) as number, 9);
       const hanging = standing(asked.bike, setup);
       const apart = Math.hypot(
-        hanging.countershaftX - hanging.rearAxleX,
-        hanging.countershaftY - hanging.rearAxleY,
+        hanging.countershaft.x - hanging.rearAxle.x,
+        hanging.countershaft.y - hanging.rearAxle.y,
       );
       const loop = chainLoop(frontTeeth, rearTeeth, 15.875);
       const run = lowerRun(loop, { x: 0, y: 0 }, { x: apart, y: 0 });

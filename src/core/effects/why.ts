@@ -1,4 +1,5 @@
 /** Why a change did what it did: the change of each main reading, split among its causes so that the parts add up. */
+import { onGround } from '../chassis/pose.ts';
 import { fairSplit } from '../numeric/fair-split.ts';
 import type { DriveKind } from '../parts/drive-kind.ts';
 import { antiSquatChain } from '../readings/anti-squat-chain.ts';
@@ -71,7 +72,7 @@ export function why(before: StandingBike, after: StandingBike): Why {
   const pitch = after.pose.pitch - before.pose.pitch;
   return {
     pitch,
-    pivotRise: after.pose.originY - before.pose.originY,
+    pivotRise: after.pose.pivot.y - before.pose.pivot.y,
     headRise: headHeight(after) - headHeight(before),
     pivotForward: after.machine.pivotForward - before.machine.pivotForward,
     pivotUp: after.machine.pivotUp - before.machine.pivotUp,
@@ -97,7 +98,7 @@ export function why(before: StandingBike, after: StandingBike): Why {
     swingarmAngle: split(
       ['pivotHeight', 'axleHeight', 'armLength'],
       ([pivot, axle, arm]) => Math.asin(Math.max(-1, Math.min(1, (pivot - axle) / arm))),
-      (s) => [s.pose.originY, s.rearAxleY, s.machine.rear.arm],
+      (s) => [s.pose.pivot.y, s.rearAxle.y, s.machine.rear.arm],
       before,
       after,
     ),
@@ -128,7 +129,7 @@ function springsOf(end: 'front' | 'rear', { balance, sprung }: StandingBike) {
 }
 
 function headHeight({ pose, machine: { front } }: Stance): number {
-  return pose.originY + pose.sin * front.headX + pose.cos * front.headY;
+  return onGround(pose, front.head).y;
 }
 
 function split<Cause extends string>(
@@ -154,7 +155,7 @@ function antiSquatSplit(before: Stance, after: Stance): Split<AntiSquatCause> | 
   return split(
     ['swingarm', 'chain', 'loadTransfer'],
     ([swingarm, chain, transfer]) => (100 * (swingarm + chain)) / transfer,
-    (s) => [s.swingarmSlope, s.chainSlope, s.centreY / s.pose.wheelbase],
+    (s) => [s.swingarmSlope, s.chainSlope, s.centre.y / s.pose.wheelbase],
     before,
     after,
   );
@@ -170,8 +171,8 @@ function chainSplit(before: Stance, after: Stance): Split<ChainCause> | null {
     (s) => [
       s.machine.rearRadius / s.machine.rearSprocketRadius,
       s.pullLever,
-      s.pose.originX,
-      s.centreY / s.pose.wheelbase,
+      s.pose.pivot.x,
+      s.centre.y / s.pose.wheelbase,
     ],
     before,
     after,

@@ -7,7 +7,7 @@ import { antiSquatChain } from './anti-squat-chain.ts';
 it('of wheel 315, sprocket 113.8, run 40 above a pivot 570 ahead and load-transfer slope 0.4 is −48.56', () => {
   const on = stanceWith({
     chainSlope: chainSlope(570, 40, 315, 113.8),
-    centreY: 560,
+    centre: { y: 560 },
     pose: { wheelbase: 1400 },
   });
   expect(antiSquatChain.read(on)).toBeCloseTo(-48.56, 2);

@@ -8,7 +8,7 @@ import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
 it('of a pivot 420 up and 570 ahead with a load-transfer slope of 0.4 is 184.21', () => {
   const on = stanceWith({
     swingarmSlope: swingarmSlope(570, 420),
-    centreY: 560,
+    centre: { y: 560 },
     pose: { wheelbase: 1400 },
   });
   expect(antiSquatSwingarm.read(on)).toBeCloseTo(184.21, 2);
@@ -20,5 +20,5 @@ it('grows on a standing bike with a steeper arm', () => {
 });
 
 it('has no number with the centre of gravity on the ground', () => {
-  expect(antiSquatSwingarm.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+  expect(antiSquatSwingarm.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
 });

@@ -9,7 +9,7 @@ it('with a squat slope of 0.5 and a load-transfer slope of 0.4 is 125', () => {
   const on = stanceWith({
     swingarmSlope: 0.7,
     chainSlope: -0.2,
-    centreY: 560,
+    centre: { y: 560 },
     pose: { wheelbase: 1400 },
   });
   expect(antiSquat.read(on)).toBeCloseTo(125, 12);
@@ -17,8 +17,8 @@ it('with a squat slope of 0.5 and a load-transfer slope of 0.4 is 125', () => {
 
 it('has no number without a mass, or with the centre of gravity on the ground', () => {
   expect(antiSquat.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(antiSquat.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
-  expect(antiSquat.read(stanceWith({ centreY: -100 }))).toBe('centreOnGround');
+  expect(antiSquat.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
+  expect(antiSquat.read(stanceWith({ centre: { y: -100 } }))).toBe('centreOnGround');
 });
 
 it('of a standing bike is the sum of its two parts', () => {

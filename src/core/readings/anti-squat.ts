@@ -8,7 +8,7 @@ import type { AbsentReason, Reading } from './reading.ts';
  * above the ground.
  */
 export function percentOfLoadTransfer(stance: Stance, slope: number): number | AbsentReason {
-  return withoutCentre(stance) ?? (100 * slope * stance.pose.wheelbase) / stance.centreY;
+  return withoutCentre(stance) ?? (100 * slope * stance.pose.wheelbase) / stance.centre.y;
 }
 
 /**

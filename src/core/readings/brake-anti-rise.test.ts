@@ -14,8 +14,8 @@ const stay: RearBrake = {
 
 it('of a pivot 342 up and 570 ahead with a load-transfer slope of 0.4 is 150, the caliper on the arm', () => {
   const on = stanceWith({
-    centreY: 560,
-    pose: { wheelbase: 1400, originX: 570, originY: 342 },
+    centre: { y: 560 },
+    pose: { wheelbase: 1400, pivot: { x: 570, y: 342 } },
     machine: { brake: { caliper: 'onArm' } },
   });
   expect(brakeAntiRise.read(on)).toBeCloseTo(150, 10);

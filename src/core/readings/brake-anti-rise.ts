@@ -18,7 +18,7 @@ export const brakeAntiRise: Reading = {
   construction: 'brakeLine',
   read: (stance) => {
     const { machine, arm, pose } = stance;
-    const slope = rearBrakeSlope(machine.brake, machine, arm.angle, pose.originX, pose.originY);
+    const slope = rearBrakeSlope(machine.brake, machine, arm.angle, pose.pivot);
     if (typeof slope === 'number') return antiRise(stance, slope);
     return slope.reason === 'stayThroughAxle' ? 'stayThroughAxle' : 'stayCannotClose';
   },

@@ -12,7 +12,7 @@ export const centreHeight: Reading = {
   group: 'balance',
   quantity: 'length',
   construction: 'centreOfGravity',
-  read: (stance) => (stance.mass > 0 ? stance.centreY : 'noMass'),
+  read: (stance) => (stance.mass > 0 ? stance.centre.y : 'noMass'),
   more: 'more load transfer',
   less: 'less load transfer',
   help: {

@@ -8,6 +8,6 @@ it('a bike with mass above the ground has one', () => {
 });
 
 it('no mass, and a centre on or a hair above or below the ground, are told apart', () => {
-  expect(withoutCentre(stanceWith({ mass: 0, centreY: 0 }))).toBe('noMass');
-  for (const centreY of [0, 1e-9, -1]) expect(withoutCentre(stanceWith({ centreY }))).toBe('centreOnGround');
+  expect(withoutCentre(stanceWith({ mass: 0, centre: { y: 0 } }))).toBe('noMass');
+  for (const y of [0, 1e-9, -1]) expect(withoutCentre(stanceWith({ centre: { y } }))).toBe('centreOnGround');
 });

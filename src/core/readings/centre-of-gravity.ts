@@ -8,5 +8,5 @@ const LEAST_HEIGHT = 1e-3;
 /** Why a stance has no usable centre of gravity; null when it has one above the ground. */
 export function withoutCentre(stance: Stance): AbsentReason | null {
   if (!(stance.mass > 0)) return 'noMass';
-  return stance.centreY > LEAST_HEIGHT ? null : 'centreOnGround';
+  return stance.centre.y > LEAST_HEIGHT ? null : 'centreOnGround';
 }

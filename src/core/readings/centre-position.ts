@@ -12,7 +12,7 @@ export const centrePosition: Reading = {
   group: 'balance',
   quantity: 'length',
   construction: 'centreOfGravity',
-  read: (stance) => (stance.mass > 0 ? stance.centreX : 'noMass'),
+  read: (stance) => (stance.mass > 0 ? stance.centre.x : 'noMass'),
   more: 'weight further forward',
   less: 'weight further back',
   help: {

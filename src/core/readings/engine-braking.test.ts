@@ -9,8 +9,8 @@ it('with a lower run 76 below a pivot 570 ahead is 75', () => {
   const on = stanceWith({
     swingarmSlope: 0.7,
     lowerRunAngle: 0,
-    centreY: 560,
-    pose: { wheelbase: 1400, originX: 570, originY: 315 - 29 },
+    centre: { y: 560 },
+    pose: { wheelbase: 1400, pivot: { x: 570, y: 315 - 29 } },
     machine: { rearRadius: 315, rearSprocketRadius: 105 },
   });
   expect(engineBraking.read(on)).toBeCloseTo(75, 10);
@@ -18,7 +18,7 @@ it('with a lower run 76 below a pivot 570 ahead is 75', () => {
 
 it('has no number without a mass or with the centre of gravity on the ground', () => {
   expect(engineBraking.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(engineBraking.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+  expect(engineBraking.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
 });
 
 it('of a shaft or hub drive is the swingarm’s part alone', () => {

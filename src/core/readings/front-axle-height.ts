@@ -11,7 +11,7 @@ export const frontAxleHeight: Reading = {
   group: 'steering',
   quantity: 'length',
   construction: 'heights',
-  read: (stance) => stance.frontAxleY,
+  read: (stance) => stance.frontAxle.y,
   more: 'higher front axle',
   less: 'lower front axle',
   help: {

@@ -13,7 +13,7 @@ export const frontSprocketHeight: Reading = {
   group: 'drive',
   quantity: 'length',
   construction: 'heights',
-  read: (stance) => withoutRun(stance) ?? stance.countershaftY,
+  read: (stance) => withoutRun(stance) ?? stance.countershaft.y,
   more: 'higher countershaft',
   less: 'lower countershaft',
   help: {

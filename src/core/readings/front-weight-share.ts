@@ -12,7 +12,7 @@ export const frontWeightShare: Reading = {
   group: 'balance',
   quantity: 'percent',
   construction: 'centreOfGravity',
-  read: ({ mass, centreX, pose }) => (mass > 0 ? (100 * centreX) / pose.wheelbase : 'noMass'),
+  read: ({ mass, centre, pose }) => (mass > 0 ? (100 * centre.x) / pose.wheelbase : 'noMass'),
   more: 'more weight on the front',
   less: 'more weight on the rear',
   help: {

@@ -10,7 +10,7 @@ import { frontWheelLoad } from './front-wheel-load.ts';
 
 it('of 280 kg half-way between the patches is 1372.931', () => {
   const on = ridden('riderUp');
-  const even = { ...on, mass: 280, centreX: on.pose.wheelbase / 2 };
+  const even = { ...on, mass: 280, centre: { ...on.centre, x: on.pose.wheelbase / 2 } };
   const loads = steadyLoads(even, AT_REST, { caliper: 'onArm' });
   if (!loads.ok) throw new Error(loads.reason);
   const balance = { ...on.balance, front: { ...on.balance.front, wheelLoad: loads.frontLoad } };
@@ -19,7 +19,7 @@ it('of 280 kg half-way between the patches is 1372.931', () => {
 
 it('is that of the whole bike in balance about the other patch', () => {
   const on = ridden('riderUp');
-  const lever = on.centreX;
+  const lever = on.centre.x;
   expect(frontWheelLoad.read(on)).toBeCloseTo((on.mass * STANDARD_GRAVITY * lever) / on.pose.wheelbase, 6);
 });
 

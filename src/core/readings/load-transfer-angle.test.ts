@@ -6,13 +6,13 @@ import { degrees } from '../units/convert.ts';
 import { loadTransferAngle } from './load-transfer-angle.ts';
 
 it('of 700 over 1400 is 26.565°', () => {
-  const on = stanceWith({ centreY: 700, pose: { wheelbase: 1400 } });
+  const on = stanceWith({ centre: { y: 700 }, pose: { wheelbase: 1400 } });
   expect(degrees(loadTransferAngle.read(on) as number)).toBeCloseTo(26.565, 3);
 });
 
 it('has no number without a mass, or with the centre of gravity on the ground', () => {
   expect(loadTransferAngle.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(loadTransferAngle.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+  expect(loadTransferAngle.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
 });
 
 it('grows with a higher rider', () => {

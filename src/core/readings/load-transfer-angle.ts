@@ -14,7 +14,7 @@ export const loadTransferAngle: Reading = {
   group: 'drive',
   quantity: 'angle',
   construction: 'loadTransferLine',
-  read: (stance) => withoutCentre(stance) ?? Math.atan(stance.centreY / stance.pose.wheelbase),
+  read: (stance) => withoutCentre(stance) ?? Math.atan(stance.centre.y / stance.pose.wheelbase),
   more: 'more load transfer',
   less: 'less load transfer',
   help: {

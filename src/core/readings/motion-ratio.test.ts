@@ -6,7 +6,7 @@ import { motionRatio } from './motion-ratio.ts';
 
 it('of a shock that acts with 228 about a pivot 570 ahead is 0.4', () => {
   const { arm } = standing();
-  const on = stanceWith({ arm: { ...arm, lever: 228 }, pose: { originX: 570 } });
+  const on = stanceWith({ arm: { ...arm, lever: 228 }, pose: { pivot: { x: 570 } } });
   expect(motionRatio.read(on)).toBeCloseTo(0.4, 12);
 });
 

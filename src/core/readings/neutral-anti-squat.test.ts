@@ -6,9 +6,9 @@ import { neutralAntiSquat } from './neutral-anti-squat.ts';
 it('of 20 of 280 kg, an arm that rises 84 over 600, wheelbase 1400 and centre 650 high is 102.1538', () => {
   const on = stanceWith({
     mass: 280,
-    centreY: 650,
-    rearAxleY: 300,
-    pose: { wheelbase: 1400, originX: 600, originY: 384 },
+    centre: { y: 650 },
+    rearAxle: { y: 300 },
+    pose: { wheelbase: 1400, pivot: { x: 600, y: 384 } },
     machine: { rearUnsprung: 20 },
   });
   expect(neutralAntiSquat.read(on)).toBeCloseTo(102.1538, 4);
@@ -16,5 +16,5 @@ it('of 20 of 280 kg, an arm that rises 84 over 600, wheelbase 1400 and centre 65
 
 it('has no number without a mass or with the centre of gravity on the ground', () => {
   expect(neutralAntiSquat.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(neutralAntiSquat.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+  expect(neutralAntiSquat.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
 });

@@ -11,7 +11,7 @@ export const pivotHeight: Reading = {
   group: 'rearEnd',
   quantity: 'length',
   construction: 'heights',
-  read: (stance) => stance.pose.originY,
+  read: (stance) => stance.pose.pivot.y,
   more: 'higher pivot',
   less: 'lower pivot',
   help: {

@@ -11,7 +11,7 @@ export const rearAxleHeight: Reading = {
   group: 'rearEnd',
   quantity: 'length',
   construction: 'heights',
-  read: (stance) => stance.rearAxleY,
+  read: (stance) => stance.rearAxle.y,
   more: 'higher rear axle',
   less: 'lower rear axle',
   help: {

@@ -5,13 +5,13 @@ import { plainBike, withFrame } from '../../../tests/support/plain-bike.ts';
 import { rearLiftLimit } from './rear-lift-limit.ts';
 
 it('with the centre 350 behind the front and 950 high is 0.36842 g', () => {
-  const on = stanceWith({ centreX: 1050, centreY: 950, pose: { wheelbase: 1400 } });
+  const on = stanceWith({ centre: { x: 1050, y: 950 }, pose: { wheelbase: 1400 } });
   expect(rearLiftLimit.read(on)).toBeCloseTo(0.36842, 5);
 });
 
 it('has no number without a mass, or with the centre of gravity on the ground', () => {
   expect(rearLiftLimit.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(rearLiftLimit.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+  expect(rearLiftLimit.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
 });
 
 it('is higher with a rider further back', () => {

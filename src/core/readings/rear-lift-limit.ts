@@ -15,7 +15,7 @@ export const rearLiftLimit: Reading = {
   group: 'balance',
   quantity: 'acceleration',
   construction: 'centreOfGravity',
-  read: (stance) => withoutCentre(stance) ?? (stance.pose.wheelbase - stance.centreX) / stance.centreY,
+  read: (stance) => withoutCentre(stance) ?? (stance.pose.wheelbase - stance.centre.x) / stance.centre.y,
   more: 'rear lifts later',
   less: 'rear lifts sooner',
   help: {

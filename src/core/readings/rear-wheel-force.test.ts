@@ -8,7 +8,7 @@ import { rearWheelForce } from './rear-wheel-force.ts';
 it('of a spring that pushes with 3000 at a motion ratio of 0.4 is 1200', () => {
   const on = sprungAt({ front: 40, rear: 30 });
   const shock = { ...on.sprung.shock, rate: 100, preload: 12, bumpStart: Infinity, topOutLength: 0 };
-  const arm = { ...on.arm, shockStroke: 18, lever: 0.4 * on.pose.originX };
+  const arm = { ...on.arm, shockStroke: 18, lever: 0.4 * on.pose.pivot.x };
   expect(rearWheelForce.read({ ...on, arm, sprung: { ...on.sprung, shock } })).toBeCloseTo(1200, 9);
 });
 

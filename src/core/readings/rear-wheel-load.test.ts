@@ -10,7 +10,7 @@ import { rearWheelLoad } from './rear-wheel-load.ts';
 
 it('of 280 kg half-way between the patches is 1372.931', () => {
   const on = ridden('riderUp');
-  const even = { ...on, mass: 280, centreX: on.pose.wheelbase / 2 };
+  const even = { ...on, mass: 280, centre: { ...on.centre, x: on.pose.wheelbase / 2 } };
   const loads = steadyLoads(even, AT_REST, { caliper: 'onArm' });
   if (!loads.ok) throw new Error(loads.reason);
   const balance = { ...on.balance, rear: { ...on.balance.rear, wheelLoad: loads.rearLoad } };
@@ -19,7 +19,7 @@ it('of 280 kg half-way between the patches is 1372.931', () => {
 
 it('is that of the whole bike in balance about the other patch', () => {
   const on = ridden('riderUp');
-  const lever = on.pose.wheelbase - on.centreX;
+  const lever = on.pose.wheelbase - on.centre.x;
   expect(rearWheelLoad.read(on)).toBeCloseTo((on.mass * STANDARD_GRAVITY * lever) / on.pose.wheelbase, 6);
 });
 

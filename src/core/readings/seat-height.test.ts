@@ -6,7 +6,7 @@ import { seatHeight } from './seat-height.ts';
 it('of a mark 400 above a pivot that stands at 415, frame level, is 815', () => {
   const on = stanceWith({
     machine: { seatX: -50, seatY: 400 },
-    pose: { originY: 415, pitch: 0, cos: 1, sin: 0 },
+    pose: { pivot: { y: 415 }, pitch: 0, cos: 1, sin: 0 },
   });
   expect(seatHeight.read(on)).toBe(815);
 });
@@ -15,7 +15,7 @@ it('behind the pivot falls when the nose comes up', () => {
   const pitch = 0.02;
   const on = stanceWith({
     machine: { seatX: -200, seatY: 400 },
-    pose: { originY: 415, pitch, cos: Math.cos(pitch), sin: Math.sin(pitch) },
+    pose: { pivot: { y: 415 }, pitch, cos: Math.cos(pitch), sin: Math.sin(pitch) },
   });
   expect(seatHeight.read(on)).toBeLessThan(815 - 3);
 });

@@ -1,4 +1,5 @@
 /** Seat height: the seat mark above the ground. */
+import { onGround } from '../chassis/pose.ts';
 import type { Reading } from './reading.ts';
 
 /**
@@ -11,7 +12,7 @@ export const seatHeight: Reading = {
   group: 'rearEnd',
   quantity: 'length',
   construction: 'heights',
-  read: ({ machine, pose }) => pose.originY + pose.sin * machine.seatX + pose.cos * machine.seatY,
+  read: ({ machine, pose }) => onGround(pose, { x: machine.seatX, y: machine.seatY }).y,
   more: 'higher seat',
   less: 'lower seat',
   help: {

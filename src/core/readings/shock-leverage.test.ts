@@ -4,7 +4,7 @@ import { stanceWith } from '../../../tests/support/standing.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { shockLeverage } from './shock-leverage.ts';
 
-const at = (lever: number) => stanceWith({ arm: { ...standing().arm, lever }, pose: { originX: 570 } });
+const at = (lever: number) => stanceWith({ arm: { ...standing().arm, lever }, pose: { pivot: { x: 570 } } });
 
 it('of a motion ratio of 0.4 is 2.5', () => {
   expect(shockLeverage.read(at(228))).toBeCloseTo(2.5, 12);

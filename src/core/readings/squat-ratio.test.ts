@@ -8,7 +8,7 @@ it('with a load-transfer slope of 0.4 and a squat slope of 0.5 is 0.8', () => {
   const on = stanceWith({
     swingarmSlope: 0.7,
     chainSlope: -0.2,
-    centreY: 560,
+    centre: { y: 560 },
     pose: { wheelbase: 1400 },
   });
   expect(squatRatio.read(on)).toBeCloseTo(0.8, 12);
@@ -21,7 +21,7 @@ it('is negative with a pro-squat line and has no number with a level one', () =>
 
 it('has no number without a mass, or with the centre of gravity on the ground', () => {
   expect(squatRatio.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(squatRatio.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+  expect(squatRatio.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
 });
 
 it('of a standing bike is the inverse of its anti-squat', () => {

@@ -24,7 +24,7 @@ export const squatRatio: Reading = {
     if (absent !== null) return absent;
     const slope = stance.swingarmSlope + stance.chainSlope;
     if (Math.abs(slope) < LEVEL_SLOPE) return 'neverSquats';
-    return stance.centreY / stance.pose.wheelbase / slope;
+    return stance.centre.y / stance.pose.wheelbase / slope;
   },
   more: 'squats more, or lifts less',
   less: 'squats less, or lifts more',

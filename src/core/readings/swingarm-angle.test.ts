@@ -15,5 +15,5 @@ it('with the pivot 100 above the axle on an arm of 580 is 9.928°', () => {
 it('is negative when the axle is above the pivot', () => {
   const on = standing(withSwingarm(plainBike, { toppedOutAngleDeg: -8 }));
   expect(swingarmAngle.read(on)).toBeLessThan(0);
-  expect(on.pose.originY).toBeLessThan(on.rearAxleY);
+  expect(on.pose.pivot.y).toBeLessThan(on.rearAxle.y);
 });

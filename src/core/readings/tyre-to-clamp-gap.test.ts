@@ -19,8 +19,8 @@ it('is the distance of the tyre from the clamp’s underside with the fork fully
   const { front, frontRadius } = made(bike, plainSetup);
   const axle = frontAxle(front, front.travel);
   // The clamps' plane at right angles to the legs, and the axle's distance from it.
-  const topX = front.headX + front.clampOffset * Math.cos(front.axisAngle);
-  const topY = front.headY + front.clampOffset * Math.sin(front.axisAngle);
+  const topX = front.head.x + front.clampOffset * Math.cos(front.axisAngle);
+  const topY = front.head.y + front.clampOffset * Math.sin(front.axisAngle);
   const below = (axle.x - topX) * Math.sin(front.legLean) - (axle.y - topY) * Math.cos(front.legLean);
   expect(tyreToClampGap.read(standing(bike))).toBeCloseTo(below - 200 - frontRadius, 9);
 });

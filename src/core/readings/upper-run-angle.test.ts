@@ -11,7 +11,7 @@ const free = withFrame(plainBike, { guideRadius: null });
 it('with sprockets of equal radius and centres 100 up over 600 along is 9.4623°', () => {
   const setup = { ...plainSetup, frontTeeth: 40, rearTeeth: 40 };
   const before = standing(free, setup);
-  const up = { x: 600, y: before.rearAxleY + 100 };
+  const up = { x: 600, y: before.rearAxle.y + 100 };
   const placed = withCountershaftAt({ bike: free, setup }, before, up);
   const on = standing(placed.bike, setup);
   expect(degrees(upperRunAngle.read(on) as number)).toBeCloseTo(9.4623, 4);
@@ -19,7 +19,7 @@ it('with sprockets of equal radius and centres 100 up over 600 along is 9.4623°
 
 it('is flatter than the line of the centres with a bigger rear sprocket', () => {
   const on = standing();
-  const centres = Math.atan2(on.countershaftY - on.rearAxleY, on.countershaftX - on.rearAxleX);
+  const centres = Math.atan2(on.countershaft.y - on.rearAxle.y, on.countershaft.x - on.rearAxle.x);
   expect(centres).toBeGreaterThan(upperRunAngle.read(on) as number);
 });
 

@@ -5,14 +5,14 @@ import { plainBike, withFrame } from '../../../tests/support/plain-bike.ts';
 import { wheelieLimit } from './wheelie-limit.ts';
 
 it('with the centre 730 ahead and 785 high is 0.92994 g, 9.12 m/s² at 9.81', () => {
-  const limit = wheelieLimit.read(stanceWith({ centreX: 730, centreY: 785 })) as number;
+  const limit = wheelieLimit.read(stanceWith({ centre: { x: 730, y: 785 } })) as number;
   expect(limit).toBeCloseTo(0.92994, 5);
   expect(limit * 9.81).toBeCloseTo(9.12, 2);
 });
 
 it('has no number without a mass, or with the centre of gravity on the ground', () => {
   expect(wheelieLimit.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(wheelieLimit.read(stanceWith({ centreY: 0 }))).toBe('centreOnGround');
+  expect(wheelieLimit.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
 });
 
 it('is lower with a rider further back', () => {

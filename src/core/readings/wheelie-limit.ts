@@ -15,7 +15,7 @@ export const wheelieLimit: Reading = {
   group: 'balance',
   quantity: 'acceleration',
   construction: 'centreOfGravity',
-  read: (stance) => withoutCentre(stance) ?? stance.centreX / stance.centreY,
+  read: (stance) => withoutCentre(stance) ?? stance.centre.x / stance.centre.y,
   more: 'front lifts later',
   less: 'front lifts sooner',
   help: {

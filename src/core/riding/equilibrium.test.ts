@@ -22,7 +22,7 @@ describe('a bike at rest', () => {
     const { front, rear, stance } = rest();
     const weight = stance.mass * STANDARD_GRAVITY;
     expect(front.wheelLoad + rear.wheelLoad).toBeCloseTo(weight, 9);
-    expect(front.wheelLoad * stance.pose.wheelbase).toBeCloseTo(weight * stance.centreX, 5);
+    expect(front.wheelLoad * stance.pose.wheelbase).toBeCloseTo(weight * stance.centre.x, 5);
     expect(front.wheelLoad).toBe(front.wheelLoadInPlane);
   });
 
@@ -66,8 +66,8 @@ describe('on the gas', () => {
   it('load moves to the rear by mass × acceleration × height over wheelbase', () => {
     const { front, stance, loads } = rest({ acceleration: 0.5 });
     const weight = stance.mass * STANDARD_GRAVITY;
-    const still = (weight * stance.centreX) / stance.pose.wheelbase;
-    expect(still - front.wheelLoad).toBeCloseTo((weight * 0.5 * stance.centreY) / stance.pose.wheelbase, 6);
+    const still = (weight * stance.centre.x) / stance.pose.wheelbase;
+    expect(still - front.wheelLoad).toBeCloseTo((weight * 0.5 * stance.centre.y) / stance.pose.wheelbase, 6);
     expect(loads.thrust).toBeCloseTo(weight * 0.5, 9);
     expect(loads.chainPull / loads.thrust).toBeCloseTo(
       stance.machine.rearRadius / stance.machine.rearSprocketRadius,
@@ -80,7 +80,7 @@ describe('on the gas', () => {
     const { front, stance, loads } = rest({ drag });
     const weight = stance.mass * STANDARD_GRAVITY;
     expect(loads.thrust).toBe(400);
-    expect(front.wheelLoad * stance.pose.wheelbase).toBeCloseTo(weight * stance.centreX - 400 * 700, 5);
+    expect(front.wheelLoad * stance.pose.wheelbase).toBeCloseTo(weight * stance.centre.x - 400 * 700, 5);
   });
 
   it('the front tops out before it lifts, and the stop tells what it holds', () => {

@@ -60,18 +60,18 @@ export function balance(
 
 /** Which wheel the balance would have to pull down, and the most that it stays down at in this posture; else null. */
 function lifts(on: Stance, loads: SteadyLoads, forces: RideForces): NoEquilibrium | null {
-  const { centreX, centreY, mass, pose } = on;
-  if (!(centreX > 0)) return noBalance('massBehindRearAxle', { found: centreX, limit: 0 });
-  if (!(centreX < pose.wheelbase))
-    return noBalance('massAheadOfFrontAxle', { found: centreX, limit: pose.wheelbase });
+  const { centre, mass, pose } = on;
+  if (!(centre.x > 0)) return noBalance('massBehindRearAxle', { found: centre.x, limit: 0 });
+  if (!(centre.x < pose.wheelbase))
+    return noBalance('massAheadOfFrontAxle', { found: centre.x, limit: pose.wheelbase });
   const weight = mass * STANDARD_GRAVITY;
   const acceleration = forces.acceleration;
   if (loads.frontLoad < 0) {
-    const limit = acceleration + (loads.frontLoad * pose.wheelbase) / (weight * centreY);
+    const limit = acceleration + (loads.frontLoad * pose.wheelbase) / (weight * centre.y);
     return noBalance('frontLifts', { end: 'front', found: acceleration, limit });
   }
   if (loads.rearLoad < 0) {
-    const limit = -acceleration + (loads.rearLoad * pose.wheelbase) / (weight * centreY);
+    const limit = -acceleration + (loads.rearLoad * pose.wheelbase) / (weight * centre.y);
     return noBalance('rearLifts', { end: 'rear', found: -acceleration, limit });
   }
   return null;

@@ -16,8 +16,8 @@ import { stance, type Stance } from '../standing/stance.ts';
 const bike = sprung();
 
 /** The limits of a posture, from moments about either patch. */
-const frontLimitOf = (on: Stance): number => on.centreX / on.centreY;
-const rearLimitOf = (on: Stance): number => (on.pose.wheelbase - on.centreX) / on.centreY;
+const frontLimitOf = (on: Stance): number => on.centre.x / on.centre.y;
+const rearLimitOf = (on: Stance): number => (on.pose.wheelbase - on.centre.x) / on.centre.y;
 
 describe('the front-lift limit', () => {
   it('is the acceleration at which the front carries nothing: just below it rests, just above it is refused', () => {
@@ -41,7 +41,7 @@ describe('the front-lift limit', () => {
     const stiff = sprung(withForkSprings({ preload: 500 }, withShock({ preload: 200 })));
     const { limit } = reached(frontLiftLimit(stiff, AT_REST));
     const toppedOut = reached(stance(stiff.machine, { front: 0, rear: 0 }));
-    expect(limit).toBeCloseTo(toppedOut.centreX / toppedOut.centreY, 9);
+    expect(limit).toBeCloseTo(toppedOut.centre.x / toppedOut.centre.y, 9);
   });
 
   it('grows in a lean, and shrinks with drag above the centre of gravity', () => {

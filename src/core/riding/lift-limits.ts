@@ -52,16 +52,16 @@ function liftLimit(
   const limitHere = ({ stance: on, loads }: Settled, amount: number): number => {
     // The wheel load falls by weight × height / wheelbase per g, exactly, as long as the posture is held.
     const load = end === 'front' ? loads.frontLoad : loads.rearLoad;
-    return amount + (load * on.pose.wheelbase) / (on.mass * STANDARD_GRAVITY * on.centreY);
+    return amount + (load * on.pose.wheelbase) / (on.mass * STANDARD_GRAVITY * on.centre.y);
   };
   const rest = settledAt(0);
   if (rest === null) return refusal ?? noBalance('notConverged');
-  if (!(rest.stance.centreY > 0)) return noBalance('neverLifts', { end });
+  if (!(rest.stance.centre.y > 0)) return noBalance('neverLifts', { end });
   const first = limitHere(rest, 0);
   if (!(first > 0))
     return end === 'front'
-      ? noBalance('massBehindRearAxle', { found: rest.stance.centreX, limit: 0 })
-      : noBalance('massAheadOfFrontAxle', { found: rest.stance.centreX, limit: rest.stance.pose.wheelbase });
+      ? noBalance('massBehindRearAxle', { found: rest.stance.centre.x, limit: 0 })
+      : noBalance('massAheadOfFrontAxle', { found: rest.stance.centre.x, limit: rest.stance.pose.wheelbase });
   const root = solveBetween(
     (amount) => {
       const settled = settledAt(amount);

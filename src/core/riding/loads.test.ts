@@ -19,8 +19,8 @@ describe('loads', () => {
       reached(stance(reached(loaded(plain, { ...NO_LOADS, others: [each] })), travel)),
     );
     const empty = reached(stance(reached(loaded(plain, NO_LOADS)), travel));
-    const moment = (on: typeof empty, key: 'centreX' | 'centreY') => on.mass * on[key];
-    for (const key of ['centreX', 'centreY'] as const) {
+    const moment = (on: typeof empty, key: 'x' | 'y') => on.mass * on.centre[key];
+    for (const key of ['x', 'y'] as const) {
       const sum = moment(singly[0], key) + moment(singly[1], key) - moment(empty, key);
       expect(moment(both, key)).toBeCloseTo(sum, 6);
     }
@@ -34,8 +34,8 @@ describe('loads', () => {
         stance(reached(loaded(plain, { ...NO_LOADS, rider: { ...rider, forward } })), { front: 0, rear: 0 }),
       );
     const { mass, pose } = at(0);
-    expect(at(60).centreX - at(0).centreX).toBeCloseTo((80 * 60 * pose.cos) / mass, 9);
-    expect(at(-60).centreX).toBeLessThan(at(0).centreX);
+    expect(at(60).centre.x - at(0).centre.x).toBeCloseTo((80 * 60 * pose.cos) / mass, 9);
+    expect(at(-60).centre.x).toBeLessThan(at(0).centre.x);
   });
 
   it('take fuel as a part of what the springs carry', () => {
@@ -76,7 +76,7 @@ describe('what the springs carry', () => {
   it('is the whole bike less its unsprung parts, back in frame coordinates', () => {
     const parts = { ...plain, riderMass: 0, loadMass: 0 };
     const on = reached(stance(parts, { front: 30, rear: 50 }));
-    const found = reached(sprungFromWhole(on, on.mass, on.centreX, on.centreY));
+    const found = reached(sprungFromWhole(on, on.mass, on.centre.x, on.centre.y));
     expect(found.mass).toBeCloseTo(160, 10);
     expect(found.centre.x).toBeCloseTo(190, 9);
     expect(found.centre.y).toBeCloseTo(120, 9);

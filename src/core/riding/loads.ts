@@ -1,5 +1,6 @@
 /** What a machine carries: rider, passenger, luggage and fuel as masses at known places. */
 import type { FramePoint } from '../parts/frame-point.ts';
+import { inFrame } from '../chassis/pose.ts';
 import type { Machine } from '../standing/machine.ts';
 import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
@@ -116,14 +117,8 @@ export function sprungFromWhole(
   if (!Number.isFinite(x + y)) return noBalance('inputNotANumber');
   if (!(sprung > 0)) return noBalance('unsprungTooHeavy', { found: unsprung, limit: mass });
   const sprungX =
-    (mass * x - machine.frontUnsprung * on.frontAxleX - machine.rearUnsprung * on.rearAxleX) / sprung;
+    (mass * x - machine.frontUnsprung * on.frontAxle.x - machine.rearUnsprung * on.rearAxle.x) / sprung;
   const sprungY =
-    (mass * y - machine.frontUnsprung * on.frontAxleY - machine.rearUnsprung * on.rearAxleY) / sprung;
-  const dx = sprungX - pose.originX;
-  const dy = sprungY - pose.originY;
-  return {
-    ok: true,
-    mass: sprung,
-    centre: { x: pose.cos * dx + pose.sin * dy, y: pose.cos * dy - pose.sin * dx },
-  };
+    (mass * y - machine.frontUnsprung * on.frontAxle.y - machine.rearUnsprung * on.rearAxle.y) / sprung;
+  return { ok: true, mass: sprung, centre: inFrame(pose, { x: sprungX, y: sprungY }) };
 }

@@ -7,9 +7,9 @@ it('lies about two points above 100 % with 20 kg of wheel and arm: the worked nu
   const on = stanceWith({
     machine: { rearUnsprung: 20 },
     mass: 280,
-    centreY: 650,
-    rearAxleY: 320,
-    pose: { originX: 500, originY: 390, wheelbase: 1400 },
+    centre: { y: 650 },
+    rearAxle: { y: 320 },
+    pose: { pivot: { x: 500, y: 390 }, wheelbase: 1400 },
   });
   const found = neutralAntiSquat(on);
   if (!found.ok) throw new Error(found.reason);
@@ -22,11 +22,11 @@ it('is 100 % without unsprung mass, and with an arm that lies level', () => {
     neutral: 100,
     shift: 0,
   });
-  const level = stanceWith({ rearAxleY: 320, pose: { originY: 320 } });
+  const level = stanceWith({ rearAxle: { y: 320 }, pose: { pivot: { y: 320 } } });
   expect(neutralAntiSquat(level)).toMatchObject({ neutral: 100 });
 });
 
 it('needs a centre of gravity above the ground', () => {
   expect(neutralAntiSquat(stanceWith({ mass: 0 }))).toMatchObject({ reason: 'noMass' });
-  expect(neutralAntiSquat(stanceWith({ centreY: 0 }))).toMatchObject({ ok: false });
+  expect(neutralAntiSquat(stanceWith({ centre: { y: 0 } }))).toMatchObject({ ok: false });
 });

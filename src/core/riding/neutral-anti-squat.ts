@@ -14,15 +14,15 @@ export interface NeutralAntiSquat {
  * Anti-squat at which opening the gas asks nothing of the rear spring while the posture is held, per cent. The
  * rear unsprung mass is pushed forward at its axle, not at the height of the pivot: its inertia about the pivot,
  * m·a·(pivot height − axle height), presses the rear down and has to be held up as well. Dividing the balance about
- * the pivot by the load transfer gives 100·(1 + unsprung/mass · armSlope · wheelbase/centreY), with armSlope that
+ * the pivot by the load transfer gives 100·(1 + unsprung/mass · armSlope · wheelbase/centre height), with armSlope that
  * of the arm, axle to pivot. Lean and speed do not enter. Not counted: a nose that rises carries the centre back,
  * which presses the rear down by some tenths of a millimetre more; `gasOpened` has it. No answer without a centre of gravity above the ground.
  */
 export function neutralAntiSquat(on: Stance): NeutralAntiSquat | NoEquilibrium {
   if (!(on.mass > 0)) return noBalance('noMass');
-  if (!(on.centreY > 0)) return noBalance('neverLifts', { end: 'front' });
-  const armSlope = (on.pose.originY - on.rearAxleY) / on.pose.originX;
+  if (!(on.centre.y > 0)) return noBalance('neverLifts', { end: 'front' });
+  const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
   const part = on.machine.rearUnsprung / on.mass;
-  const shift = (100 * part * armSlope * on.pose.wheelbase) / on.centreY;
+  const shift = (100 * part * armSlope * on.pose.wheelbase) / on.centre.y;
   return { ok: true, neutral: 100 + shift, shift };
 }

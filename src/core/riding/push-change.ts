@@ -47,7 +47,7 @@ function changeOfLoads(
   const { acceleration } = forces;
   const pressed = 1 / Math.cos(forces.lean);
   const weight = on.mass * STANDARD_GRAVITY;
-  const moment = weight * (pressed * change.centreX - acceleration * change.centreY);
+  const moment = weight * (pressed * change.centre.x - acceleration * change.centre.y);
   const frontLoad = (moment - loads.frontLoad * change.wheelbase) / pose.wheelbase;
 
   const { x, y } = machine.front.downLegs;
@@ -61,8 +61,8 @@ function changeOfLoads(
     loads.thrust > 0 ? loads.thrust * (change.swingarmSlope + changeOfChainSlope(on, change)) : 0;
   const brakeSlope = loads.rearBrake > 0 ? changeOfRearBrakeSlope(sprung.brake, on, change) : 0;
   if (typeof brakeSlope !== 'number') return brakeSlope;
-  const armSlope = (pose.originY - on.rearAxleY) / pose.originX;
-  const armSlopeChange = (change.originY - armSlope * change.originX) / pose.originX;
+  const armSlope = (pose.pivot.y - on.rearAxle.y) / pose.pivot.x;
+  const armSlopeChange = (change.pivot.y - armSlope * change.pivot.x) / pose.pivot.x;
   const rearInertia = machine.rearUnsprung * STANDARD_GRAVITY * acceleration;
   return {
     ok: true,
@@ -74,10 +74,10 @@ function changeOfLoads(
 /** Change of the shock springs' force at the rear axle. */
 function changeOfRearForce({ sprung, stance: on }: LoadedStance, change: StanceChange): number {
   const { shockStroke, lever, leverSlope } = on.arm;
-  const { originX } = on.pose;
+  const { x: pivotX } = on.pose.pivot;
   const force = springForce(sprung.shock, shockStroke);
   const rate = springRate(sprung.shock, shockStroke);
   // The shock is pressed in as the arm swings up, against which its angle counts.
   const perArm = force * leverSlope - rate * lever * lever;
-  return (perArm * change.armAngle - (force * lever * change.originX) / originX) / originX;
+  return (perArm * change.armAngle - (force * lever * change.pivot.x) / pivotX) / pivotX;
 }

@@ -48,7 +48,7 @@ function askedOfCoils(sprung: SprungMachine, travel: Travel): Asked | NoEquilibr
   if (!on.ok) return on;
   const loads = steadyLoads(on, AT_REST, sprung.brake);
   if (!loads.ok) return loads;
-  const atShock = (loads.rearPush * on.pose.originX) / on.arm.lever;
+  const atShock = (loads.rearPush * on.pose.pivot.x) / on.arm.lever;
   return {
     ok: true,
     frontForce: loads.frontPush - besidesCoil(sprung.fork, travel.front),

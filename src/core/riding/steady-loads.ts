@@ -40,7 +40,7 @@ export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): S
   const weight = mass * STANDARD_GRAVITY;
   const pressed = 1 / Math.cos(forces.lean);
   const frontLoad =
-    (weight * (pressed * on.centreX - acceleration * on.centreY) - drag * dragHeight) / pose.wheelbase;
+    (weight * (pressed * on.centre.x - acceleration * on.centre.y) - drag * dragHeight) / pose.wheelbase;
   const rearLoad = weight * pressed - frontLoad;
   const forward = weight * acceleration + drag;
   const thrust = Math.max(forward, 0);
@@ -56,12 +56,12 @@ export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): S
 
   let rearHold = 0;
   if (rearBrake > 0) {
-    const slope = rearBrakeSlope(brake, machine, on.arm.angle, pose.originX, pose.originY);
+    const slope = rearBrakeSlope(brake, machine, on.arm.angle, pose.pivot);
     if (typeof slope !== 'number') return slope;
     rearHold = rearBrake * slope;
   }
   const rearWeight = machine.rearUnsprung * STANDARD_GRAVITY;
-  const armSlope = (pose.originY - on.rearAxleY) / pose.originX;
+  const armSlope = (pose.pivot.y - on.rearAxle.y) / pose.pivot.x;
   const rearPush =
     rearLoad -
     thrust * (on.swingarmSlope + on.chainSlope) +

@@ -72,7 +72,7 @@ describe('the axle', () => {
   });
 
   it('is drawn on the rear axle', () => {
-    expect(gripPlace(before, plainSetup, 'axlePosition')).toEqual({ x: 0, y: before.rearAxleY });
+    expect(gripPlace(before, plainSetup, 'axlePosition')).toEqual({ x: 0, y: before.rearAxle.y });
   });
 });
 

@@ -1,4 +1,5 @@
 /** The grips: places on a standing bike by which an adjuster is pulled along its own line. */
+import { onGround } from '../chassis/pose.ts';
 import type { NumberAdjuster } from '../standing/adjuster.ts';
 import { adjusterOf } from '../standing/all-adjusters.ts';
 import type { Bike } from '../parts/bike.ts';
@@ -7,7 +8,6 @@ import type { Setup } from '../adjusters/setup.ts';
 import type { Point } from '../plane/point.ts';
 import { machine } from '../standing/machine.ts';
 import { stance, type Stance } from '../standing/stance.ts';
-import { onGround } from './points.ts';
 
 export type GripKey = 'shockLength' | 'forkTubes' | 'axlePosition';
 
@@ -22,13 +22,13 @@ export function gripPlace(standing: Stance, setup: Setup, key: GripKey): Point {
   const { machine: made } = standing;
   switch (key) {
     case 'shockLength':
-      return onGround(standing, made.loadX, made.loadY);
+      return onGround(standing.pose, { x: made.loadX, y: made.loadY });
     case 'forkTubes': {
       const { x, y } = onLegs(made.front, -setup.forkTubes, 0);
-      return onGround(standing, x, y);
+      return onGround(standing.pose, { x, y });
     }
     case 'axlePosition':
-      return { x: standing.rearAxleX, y: standing.rearAxleY };
+      return standing.rearAxle;
   }
 }
 

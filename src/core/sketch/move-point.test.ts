@@ -1,4 +1,5 @@
 /** Tests of moving points: the moved one lands where it was put, and no other moves in the frame. */
+import { inFrame, onGround } from '../chassis/pose.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../../../tests/support/cases.ts';
@@ -13,8 +14,6 @@ import { machine } from '../standing/machine.ts';
 import { stance, type Stance } from '../standing/stance.ts';
 import { movePoint } from './move-point.ts';
 import {
-  inFrame,
-  onGround,
   PART_POINTS,
   partPlace,
   pointPlace,
@@ -31,7 +30,7 @@ const PATCHES: readonly string[] = ['rearPatch', 'frontPatch'];
 const FRAME_POINTS = PART_POINTS.map((p) => p.key).filter((key) => !PATCHES.includes(key));
 
 function places(on: Stance, headTubeLength: number): Map<PartKey, Point> {
-  return new Map(FRAME_POINTS.map((key) => [key, inFrame(on, partPlace(on, key, headTubeLength))]));
+  return new Map(FRAME_POINTS.map((key) => [key, inFrame(on.pose, partPlace(on, key, headTubeLength))]));
 }
 
 describe('moving any point of many bikes by up to 60 mm', () => {
@@ -54,9 +53,9 @@ describe('moving any point of many bikes by up to 60 mm', () => {
           if (!after.ok) return;
           const now = places(after, result.value.bike.frame.headTubeLength);
           // The frame's origin is the pivot, so when that moves, so do all coordinates.
-          const origin = key === 'pivot' ? inFrame(on, target) : { x: 0, y: 0 };
+          const origin = key === 'pivot' ? inFrame(on.pose, target) : { x: 0, y: 0 };
           for (const [other, was] of places(on, bike.frame.headTubeLength)) {
-            const expected = other === key ? inFrame(on, target) : was;
+            const expected = other === key ? inFrame(on.pose, target) : was;
             const is = now.get(other) ?? { x: NaN, y: NaN };
             expect(distance({ x: is.x + origin.x, y: is.y + origin.y }, expected), other).toBeLessThan(NEAR);
           }
@@ -84,12 +83,12 @@ describe('moving a point anywhere at all', () => {
         const remade = machine(result.value.bike, result.value.setup);
         const after = remade.ok ? stance(remade, RIDDEN) : remade;
         if (!after.ok) return;
-        const target = inFrame(on, { x, y });
-        const landed = inFrame(after, partPlace(after, key, result.value.bike.frame.headTubeLength));
+        const target = inFrame(on.pose, { x, y });
+        const landed = inFrame(after.pose, partPlace(after, key, result.value.bike.frame.headTubeLength));
         const expected = key === 'pivot' ? { x: 0, y: 0 } : target;
         expect(distance(landed, expected)).toBeLessThan(NEAR);
-        const axle = inFrame(after, { x: after.rearAxleX, y: after.rearAxleY });
-        const axleBefore = inFrame(on, { x: on.rearAxleX, y: on.rearAxleY });
+        const axle = inFrame(after.pose, after.rearAxle);
+        const axleBefore = inFrame(on.pose, on.rearAxle);
         if (key === 'pivot')
           expect(distance({ x: axle.x + target.x, y: axle.y + target.y }, axleBefore)).toBeLessThan(NEAR);
         landings.set(key, (landings.get(key) ?? 0) + 1);
@@ -108,7 +107,7 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
     new Map(
       pointsOf(bike).flatMap(({ key }) => {
         const place = pointPlace(on, key, bike.frame.headTubeLength);
-        return place === null || PATCHES.includes(key) ? [] : [[key, inFrame(on, place)] as const];
+        return place === null || PATCHES.includes(key) ? [] : [[key, inFrame(on.pose, place)] as const];
       }),
     );
 
@@ -134,7 +133,7 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
             const own = before.get(key);
             if (own === undefined) throw new Error(key);
             const at = { x: own.x + dx, y: own.y + dy };
-            const result = movePoint(bike, setup, on, key, onGround(on, at.x, at.y));
+            const result = movePoint(bike, setup, on, key, onGround(on.pose, at));
             if (!result.ok) return;
             const remade = machine(result.value.bike, setup);
             const after = remade.ok ? stance(remade, { front: 40, rear }) : remade;
@@ -215,7 +214,7 @@ describe('moving a point is refused', () => {
   });
 
   it('when the axle would pass ahead of the pivot, where no arm trails', () => {
-    expect(refusal('rearAxle', { x: on.pose.originX + 60, y: 300 })).toBe('axleNotBehindPivot');
+    expect(refusal('rearAxle', { x: on.pose.pivot.x + 60, y: 300 })).toBe('axleNotBehindPivot');
     expect(refusal('pivot', { x: -60, y: 400 })).toBe('axleNotBehindPivot');
   });
 });

@@ -1,4 +1,5 @@
 /** Moving one point of the sketch: the bike that has it there, with every other point left in its place. */
+import { inFrame } from '../chassis/pose.ts';
 import type { Bike, Frame, RearBrakeMount } from '../parts/bike.ts';
 import { asStored } from '../chassis/pivot-move.ts';
 import type { Setup } from '../adjusters/setup.ts';
@@ -10,7 +11,7 @@ import { refused, solved, type Result } from '../numeric/result.ts';
 import { distance, type Point } from '../plane/point.ts';
 import type { Stance } from '../standing/stance.ts';
 import { degrees, radians } from '../units/convert.ts';
-import { axisFootInFrame, inFrame, isBolt, type PointKey } from './points.ts';
+import { axisFootInFrame, isBolt, type PointKey } from './points.ts';
 
 export interface Sketched {
   readonly bike: Bike;
@@ -44,10 +45,10 @@ export function movePoint(
   target: Point,
 ): Result<Sketched, MoveReason> {
   if (!Number.isFinite(target.x) || !Number.isFinite(target.y)) return refused('notANumber');
-  const at = inFrame(stance, target);
-  const rearAxle = inFrame(stance, { x: stance.rearAxleX, y: stance.rearAxleY });
-  const frontAxle = inFrame(stance, { x: stance.frontAxleX, y: stance.frontAxleY });
-  const { headX, headY } = stance.machine.front;
+  const at = inFrame(stance.pose, target);
+  const rearAxle = inFrame(stance.pose, stance.rearAxle);
+  const frontAxle = inFrame(stance.pose, stance.frontAxle);
+  const { head } = stance.machine.front;
   if (isBolt(key)) return withBolt(bike, setup, stance, key, at);
   switch (key) {
     case 'countershaft':
@@ -58,11 +59,11 @@ export function movePoint(
     case 'loadMark':
       return solved({ bike: { ...bike, frame: { ...bike.frame, [key]: asStored(at, setup) } }, setup });
     case 'rearPatch': {
-      const radius = distance(target, { x: stance.rearAxleX, y: stance.rearAxleY });
+      const radius = distance(target, stance.rearAxle);
       return solved({ bike, setup: { ...setup, rearTyre: { diameter: 2 * radius } } });
     }
     case 'frontPatch': {
-      const radius = distance(target, { x: stance.frontAxleX, y: stance.frontAxleY });
+      const radius = distance(target, stance.frontAxle);
       return solved({ bike, setup: { ...setup, frontTyre: { diameter: 2 * radius } } });
     }
     case 'rearAxle':
@@ -70,11 +71,11 @@ export function movePoint(
     case 'pivot':
       return withArm(bike, setup, stance, rearAxle, at);
     case 'frontAxle':
-      return withSteering(bike, setup, stance, { x: headX, y: headY }, footOf(bike, stance), at);
+      return withSteering(bike, setup, stance, head, footOf(bike, stance), at);
     case 'steeringHead':
       return withSteering(bike, setup, stance, at, footOf(bike, stance), frontAxle);
     case 'axisFoot':
-      return withSteering(bike, setup, stance, { x: headX, y: headY }, at, frontAxle);
+      return withSteering(bike, setup, stance, head, at, frontAxle);
   }
 }
 

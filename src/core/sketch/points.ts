@@ -1,6 +1,7 @@
 /** The points of a bike that a person puts where they are, and where each stands on the ground frame. */
 import type { Bike } from '../parts/bike.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
+import { onGround } from '../chassis/pose.ts';
 import type { LinkPointKey } from '../linkage/link-drawing.ts';
 import { linkPoints } from '../linkage/link-points.ts';
 import type { Point } from '../plane/point.ts';
@@ -95,24 +96,12 @@ export function isBolt(key: PointKey): key is LinkPointKey {
   return BOLT_POINTS.some((bolt) => bolt.key === key);
 }
 
-/** A frame point (mm from the pivot) on the ground frame of a stance. */
-export function onGround({ pose }: Stance, x: number, y: number): Point {
-  return { x: pose.originX + pose.cos * x - pose.sin * y, y: pose.originY + pose.sin * x + pose.cos * y };
-}
-
-/** A point of the ground frame in frame coordinates, mm from the pivot. */
-export function inFrame({ pose }: Stance, p: Point): Point {
-  const dx = p.x - pose.originX;
-  const dy = p.y - pose.originY;
-  return { x: pose.cos * dx + pose.sin * dy, y: -pose.sin * dx + pose.cos * dy };
-}
-
 /** Where the steering axis passes the bottom of the head tube, frame coordinates. */
 export function axisFootInFrame({ machine }: Stance, headTubeLength: number): Point {
-  const { headX, headY, axisAngle } = machine.front;
+  const { head, axisAngle } = machine.front;
   return {
-    x: headX + headTubeLength * Math.sin(axisAngle),
-    y: headY - headTubeLength * Math.cos(axisAngle),
+    x: head.x + headTubeLength * Math.sin(axisAngle),
+    y: head.y - headTubeLength * Math.cos(axisAngle),
   };
 }
 
@@ -125,7 +114,7 @@ function boltPlace(stance: Stance, key: LinkPointKey): Point | null {
   const { rear } = stance.machine;
   const points = rear.kind === 'links' ? linkPoints(rear.links, stance.arm.angle) : null;
   const found = points?.find((point) => point.key === key);
-  return found === undefined ? null : onGround(stance, found.place.x, found.place.y);
+  return found === undefined ? null : onGround(stance.pose, found.place);
 }
 
 /** Where a part stands, ground frame, mm; for a shaft or hub the countershaft's place means nothing. */
@@ -133,32 +122,31 @@ export function partPlace(stance: Stance, key: PartKey, headTubeLength: number):
   const { machine } = stance;
   switch (key) {
     case 'pivot':
-      return onGround(stance, 0, 0);
+      return stance.pose.pivot;
     case 'rearAxle':
-      return { x: stance.rearAxleX, y: stance.rearAxleY };
+      return stance.rearAxle;
     case 'frontAxle':
-      return { x: stance.frontAxleX, y: stance.frontAxleY };
+      return stance.frontAxle;
     case 'rearPatch':
       return { x: 0, y: 0 };
     case 'frontPatch':
       return { x: stance.pose.wheelbase, y: 0 };
     case 'countershaft':
-      return { x: stance.countershaftX, y: stance.countershaftY };
+      return stance.countershaft;
     case 'steeringHead':
-      return onGround(stance, machine.front.headX, machine.front.headY);
+      return onGround(stance.pose, machine.front.head);
     case 'axisFoot': {
-      const foot = axisFootInFrame(stance, headTubeLength);
-      return onGround(stance, foot.x, foot.y);
+      return onGround(stance.pose, axisFootInFrame(stance, headTubeLength));
     }
     case 'sprungCentre':
-      return onGround(stance, machine.sprungX, machine.sprungY);
+      return onGround(stance.pose, { x: machine.sprungX, y: machine.sprungY });
     case 'seat':
-      return onGround(stance, machine.seatX, machine.seatY);
+      return onGround(stance.pose, { x: machine.seatX, y: machine.seatY });
     case 'passengerSeat':
-      return onGround(stance, machine.passengerX, machine.passengerY);
+      return onGround(stance.pose, { x: machine.passengerX, y: machine.passengerY });
     case 'tank':
-      return onGround(stance, machine.tankX, machine.tankY);
+      return onGround(stance.pose, { x: machine.tankX, y: machine.tankY });
     case 'loadMark':
-      return onGround(stance, machine.loadX, machine.loadY);
+      return onGround(stance.pose, { x: machine.loadX, y: machine.loadY });
   }
 }

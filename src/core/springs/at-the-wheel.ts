@@ -11,7 +11,7 @@ const INSIDE = 1e-6;
 
 /** Shock stroke per rise of the rear axle, square to the ground as the bike stands; zero at a dead point. */
 export function rearMotionRatio({ arm, pose }: Stance): number {
-  return arm.lever / pose.originX;
+  return arm.lever / pose.pivot.x;
 }
 
 /** Force of all shocks' springs at the rear axle, N, square to the ground as the bike stands: by virtual work. */

@@ -35,15 +35,11 @@ describe('an axle with a given chain', () => {
             { ...setup, axlePosition: place.axlePosition },
             { front: 0, rear: asked.rearTravel },
           );
-          const centres = Math.hypot(on.countershaftX - on.rearAxleX, on.countershaftY - on.rearAxleY);
+          const centres = Math.hypot(on.countershaft.x - on.rearAxle.x, on.countershaft.y - on.rearAxle.y);
           const around = linksAround(chain, centres);
           if (play === 0) expect(Math.abs(around - links)).toBeLessThan(1e-9);
           // The play of the standing bike's own lower run, with what the chain is longer than taut.
-          const run = lowerRun(
-            chain,
-            { x: on.rearAxleX, y: on.rearAxleY },
-            { x: on.countershaftX, y: on.countershaftY },
-          );
+          const run = lowerRun(chain, on.rearAxle, on.countershaft);
           if (run === null) throw new Error('The sprockets overlap');
           const left = chainSlack(run, Math.max(0, (links - around) * chain.pitch));
           if (!left.ok) throw new Error(left.reason);

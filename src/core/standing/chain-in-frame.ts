@@ -13,8 +13,7 @@ import { suspensionAt, withAxleAt, type Suspension } from '../linkage/suspension
  */
 export interface ChainMachine {
   readonly rear: Suspension;
-  readonly countershaftX: number;
-  readonly countershaftY: number;
+  readonly countershaft: Point;
   /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
   readonly guideRadius: number | null;
 }
@@ -56,7 +55,7 @@ export function setAxlePosition(machine: ChainMachine): number {
 }
 
 function countershaftInFrame(machine: ChainMachine): Point {
-  return { x: machine.countershaftX, y: machine.countershaftY };
+  return machine.countershaft;
 }
 
 /**

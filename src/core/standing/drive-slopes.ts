@@ -9,8 +9,8 @@ import type { Stance } from './stance.ts';
  */
 export function lowerRunLever(stance: Stance): number {
   const { lowerRunAngle, pose, machine } = stance;
-  const rise = (pose.originY - machine.rearRadius) * Math.cos(lowerRunAngle);
-  return pose.originX * Math.sin(lowerRunAngle) - rise - machine.rearSprocketRadius;
+  const rise = (pose.pivot.y - machine.rearRadius) * Math.cos(lowerRunAngle);
+  return pose.pivot.x * Math.sin(lowerRunAngle) - rise - machine.rearSprocketRadius;
 }
 
 /**
@@ -26,6 +26,6 @@ export function engineBrakingSlopeOf(stance: Stance): SquatSlope {
   const { rearRadius, rearSprocketRadius } = machine;
   return {
     swingarm: stance.swingarmSlope,
-    chain: -chainSlope(pose.originX, lowerRunLever(stance), rearRadius, rearSprocketRadius),
+    chain: -chainSlope(pose.pivot.x, lowerRunLever(stance), rearRadius, rearSprocketRadius),
   };
 }

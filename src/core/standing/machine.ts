@@ -1,5 +1,6 @@
 /** A bike travel set by hand, in plain numbers ready to be stood on the ground at any travel. */
 import type { Bike } from '../parts/bike.ts';
+import type { FramePoint } from '../parts/frame-point.ts';
 import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
 import { noPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../adjusters/setup.ts';
@@ -27,8 +28,7 @@ export interface Machine {
   /** How far an eccentric holds the pivot from where it is drawn, frame coordinates. */
   readonly pivotForward: number;
   readonly pivotUp: number;
-  readonly countershaftX: number;
-  readonly countershaftY: number;
+  readonly countershaft: FramePoint;
   readonly frontTeeth: number;
   readonly rearTeeth: number;
   readonly frontSprocketRadius: number;
@@ -114,8 +114,7 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     driveKind: kind,
     pivotForward: setup.pivotForward,
     pivotUp: setup.pivotUp,
-    countershaftX: countershaft.x,
-    countershaftY: countershaft.y,
+    countershaft,
     frontTeeth: setup.frontTeeth,
     rearTeeth: setup.rearTeeth,
     frontSprocketRadius: loop.frontRadius,
@@ -162,13 +161,7 @@ function onChain(made: Machine, bike: Bike, setup: Setup, links: number): Machin
 }
 
 /** The guide radius from which one sprocket would lie within the guide, so that no run could leave it, mm. */
-function largestGuide({
-  rear,
-  countershaftX,
-  countershaftY,
-  frontSprocketRadius,
-  rearSprocketRadius,
-}: Machine): number {
-  const front = Math.hypot(countershaftX, countershaftY) + frontSprocketRadius;
+function largestGuide({ rear, countershaft, frontSprocketRadius, rearSprocketRadius }: Machine): number {
+  const front = Math.hypot(countershaft.x, countershaft.y) + frontSprocketRadius;
   return Math.min(front, rear.arm + rearSprocketRadius);
 }

@@ -32,8 +32,8 @@ export function changeOfRearBrakeSlope(
   const aboutPivotChange = boltX * stayY - boltY * stayX + bolt.x * turnY - bolt.y * turnX;
   const ratio = aboutPivot / aboutAxle;
   const ratioChange = ((aboutPivotChange - ratio * aboutAxleChange) / aboutAxle) * change.armAngle;
-  const { originX } = pose;
+  const { x: pivotX } = pose.pivot;
   return (
-    change.swingarmSlope - (machine.rearRadius * (ratioChange - (ratio * change.originX) / originX)) / originX
+    change.swingarmSlope - (machine.rearRadius * (ratioChange - (ratio * change.pivot.x) / pivotX)) / pivotX
   );
 }

@@ -18,7 +18,7 @@ const stay: OwnStay = {
 };
 
 function slope(brake: RearBrake, on: Stance = standing()): number {
-  const found = rearBrakeSlope(brake, on.machine, on.arm.angle, on.pose.originX, on.pose.originY);
+  const found = rearBrakeSlope(brake, on.machine, on.arm.angle, on.pose.pivot);
   if (typeof found !== 'number') throw new Error(JSON.stringify(found));
   return found;
 }
@@ -26,12 +26,12 @@ function slope(brake: RearBrake, on: Stance = standing()): number {
 /** Slope from the patch to where stay and arm cross, drawn with compass and ruler on the ground frame. */
 function slopeByLines(brake: OwnStay, on: Stance): number {
   const { pose } = on;
-  const pivot: Point = { x: pose.originX, y: pose.originY };
+  const pivot: Point = pose.pivot;
   const anchor: Point = {
-    x: pose.originX + pose.cos * brake.anchor.x - pose.sin * brake.anchor.y,
-    y: pose.originY + pose.sin * brake.anchor.x + pose.cos * brake.anchor.y,
+    x: pose.pivot.x + pose.cos * brake.anchor.x - pose.sin * brake.anchor.y,
+    y: pose.pivot.y + pose.sin * brake.anchor.x + pose.cos * brake.anchor.y,
   };
-  const axle: Point = { x: on.rearAxleX, y: on.rearAxleY };
+  const axle: Point = on.rearAxle;
   const bolts = circleCrossings(
     { centre: axle, radius: brake.bracketRadius },
     { centre: anchor, radius: brake.stayLength },
@@ -45,7 +45,7 @@ function slopeByLines(brake: OwnStay, on: Stance): number {
 describe('the line of no squat on the rear brake', () => {
   it('passes through the pivot with the caliper on the arm', () => {
     const on = standing();
-    expect(slope({ caliper: 'onArm' })).toBe(on.pose.originY / on.pose.originX);
+    expect(slope({ caliper: 'onArm' })).toBe(on.pose.pivot.y / on.pose.pivot.x);
   });
 
   it('passes through the crossing of arm and stay with the caliper on its own, through the whole travel', () => {
@@ -65,14 +65,14 @@ describe('the line of no squat on the rear brake', () => {
       anchor: { x: 0, y: -95 },
       stayLength: on.machine.rear.arm,
     };
-    expect(slope(brake, on)).toBeCloseTo((on.pose.originY - on.rearAxleY) / on.pose.originX, 12);
+    expect(slope(brake, on)).toBeCloseTo((on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x, 12);
   });
 });
 
 describe('a stay is refused', () => {
   const refusal = (brake: RearBrake) => {
     const on = standing();
-    return rearBrakeSlope(brake, on.machine, on.arm.angle, on.pose.originX, on.pose.originY);
+    return rearBrakeSlope(brake, on.machine, on.arm.angle, on.pose.pivot);
   };
 
   it('when it is too short or too long to reach', () => {

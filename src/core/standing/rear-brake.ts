@@ -1,5 +1,6 @@
 /** The rear brake's hold on the bike: caliper on the swingarm, or on a bracket with a stay of its own. */
 import type { FramePoint } from '../parts/frame-point.ts';
+import type { Point } from '../plane/point.ts';
 import type { RearBrakeMount } from '../parts/bike.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
 import type { Setup } from '../adjusters/setup.ts';
@@ -105,11 +106,10 @@ export function rearBrakeSlope(
   brake: RearBrake,
   machine: BrakedMachine,
   armAngle: number,
-  pivotX: number,
-  pivotY: number,
+  pivot: Point,
 ): number | NoEquilibrium {
-  const arm = swingarmSlope(pivotX, pivotY);
+  const arm = swingarmSlope(pivot.x, pivot.y);
   if (brake.caliper === 'onArm') return arm;
   const hold = stayHold(brake, machine.rear.arm, armAngle);
-  return hold.ok ? arm - (machine.rearRadius * hold.aboutPivot) / (hold.aboutAxle * pivotX) : hold;
+  return hold.ok ? arm - (machine.rearRadius * hold.aboutPivot) / (hold.aboutAxle * pivot.x) : hold;
 }

@@ -1,18 +1,17 @@
 /** How a bike on its wheels changes with the travel used: the exact derivatives of its stance. */
 import { hasRuns } from '../parts/drive-kind.ts';
 import { armAnglePerTravel } from '../linkage/suspension.ts';
+import type { Point } from '../plane/point.ts';
 import type { Stance } from './stance.ts';
 
 /** Changes per mm of travel used at one end, in the units and the frame of `Stance`. */
 export interface StanceChange {
   readonly armAngle: number;
   readonly pitch: number;
-  readonly originX: number;
-  readonly originY: number;
+  readonly pivot: Point;
   readonly wheelbase: number;
   readonly swingarmSlope: number;
-  readonly centreX: number;
-  readonly centreY: number;
+  readonly centre: Point;
 }
 
 /**
@@ -23,42 +22,46 @@ export interface StanceChange {
  */
 export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange {
   const { machine, pose, travel } = on;
-  const { originX, originY, wheelbase } = pose;
+  const { wheelbase } = pose;
+  const { x: pivotX, y: pivotY } = pose.pivot;
   const { rearRadius, frontRadius } = machine;
   const armAngle = end === 'rear' ? armAnglePerTravel(machine.rear, travel.rear) : 0;
   // How either axle moves while the frame is held, seen from the ground.
-  const rearX = armAngle * (originY - rearRadius);
-  const rearY = -armAngle * originX;
+  const rearX = armAngle * (pivotY - rearRadius);
+  const rearY = -armAngle * pivotX;
   const { x, y } = machine.front.downLegs;
   const frontX = end === 'front' ? pose.sin * y - pose.cos * x : 0;
   const frontY = end === 'front' ? -pose.sin * x - pose.cos * y : 0;
 
   const pitch = (rearY - frontY) / wheelbase;
   const longer = frontX - rearX - pitch * (frontRadius - rearRadius);
-  const pivotX = pitch * (rearRadius - originY) - rearX;
-  const pivotY = pitch * originX - rearY;
+  const pivotMove = { x: pitch * (rearRadius - pivotY) - rearX, y: pitch * pivotX - rearY };
   const { mass } = on;
   const { frontUnsprung, rearUnsprung } = machine;
   const carried = mass - frontUnsprung - rearUnsprung;
   // Moments of what is fixed to the frame about the pivot; heights above seat and marks stay square to the ground.
-  const ahead = mass * on.centreX - frontUnsprung * wheelbase - carried * originX;
+  const ahead = mass * on.centre.x - frontUnsprung * wheelbase - carried * pivotX;
   const above =
-    mass * on.centreY -
+    mass * on.centre.y -
     rearUnsprung * rearRadius -
     frontUnsprung * frontRadius -
     machine.riderMass * machine.riderHeight -
     machine.passengerMass * machine.passengerHeight -
     machine.loadMass * machine.loadHeight -
-    carried * originY;
+    carried * pivotY;
   return {
     armAngle,
     pitch,
-    originX: pivotX,
-    originY: pivotY,
+    pivot: pivotMove,
     wheelbase: longer,
-    swingarmSlope: (pivotY - on.swingarmSlope * pivotX) / originX,
-    centreX: mass > 0 ? (carried * pivotX - pitch * above + frontUnsprung * longer) / mass : 0,
-    centreY: mass > 0 ? (carried * pivotY + pitch * ahead) / mass : 0,
+    swingarmSlope: (pivotMove.y - on.swingarmSlope * pivotMove.x) / pivotX,
+    centre:
+      mass > 0
+        ? {
+            x: (carried * pivotMove.x - pitch * above + frontUnsprung * longer) / mass,
+            y: (carried * pivotMove.y + pitch * ahead) / mass,
+          }
+        : { x: 0, y: 0 },
   };
 }
 
@@ -68,25 +71,26 @@ export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange 
  * on the guide keeps the guide's radius. Zero with a shaft or hub drive.
  */
 export function changeOfChainSlope(on: Stance, change: StanceChange): number {
-  const { machine, pose, countershaftX: centresX } = on;
+  const { machine, pose } = on;
+  const { x: centresX } = on.countershaft;
   if (!hasRuns(machine.driveKind)) return 0;
-  const { originX, originY } = pose;
+  const { x: pivotX, y: pivotY } = pose.pivot;
   const { rearRadius, rearSprocketRadius, frontSprocketRadius } = machine;
   let lever = 0;
   if (on.pullLever === on.upperRunLever) {
-    const centresY = on.countershaftY - rearRadius;
+    const centresY = on.countershaft.y - rearRadius;
     const difference = rearSprocketRadius - frontSprocketRadius;
     const square = centresX * centresX + centresY * centresY;
     const run = Math.sqrt(square - difference * difference);
     // Toward the front along the run.
     const cos = (centresX * run + centresY * difference) / square;
     const sin = (centresY * run - centresX * difference) / square;
-    const moveX = change.originX - change.pitch * (on.countershaftY - originY);
-    const moveY = change.originY + change.pitch * (centresX - originX);
+    const moveX = change.pivot.x - change.pitch * (on.countershaft.y - pivotY);
+    const moveY = change.pivot.y + change.pitch * (centresX - pivotX);
     const turn = (centresX * moveY - centresY * moveX) / square;
     const apart = (centresX * moveX + centresY * moveY) / square;
-    const along = (originY - rearRadius) * sin + originX * cos;
-    lever = change.originX * sin - change.originY * cos + (turn + (difference * apart) / run) * along;
+    const along = (pivotY - rearRadius) * sin + pivotX * cos;
+    lever = change.pivot.x * sin - change.pivot.y * cos + (turn + (difference * apart) / run) * along;
   }
-  return (-rearRadius * lever) / (rearSprocketRadius * originX) - (on.chainSlope * change.originX) / originX;
+  return (-rearRadius * lever) / (rearSprocketRadius * pivotX) - (on.chainSlope * change.pivot.x) / pivotX;
 }

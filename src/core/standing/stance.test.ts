@@ -1,4 +1,5 @@
 /** Tests of bikes on their wheels, and of each reason for not standing. */
+import { onGround } from '../chassis/pose.ts';
 import { describe, expect, it } from 'vitest';
 import {
   plainBike,
@@ -10,18 +11,13 @@ import {
 import { made, standing, TOPPED_OUT } from '../../../tests/support/standing.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
-import { stance, type Stance, type Travel } from './stance.ts';
-
-const onGround = ({ pose }: Stance, x: number, y: number) => ({
-  x: pose.originX + pose.cos * x - pose.sin * y,
-  y: pose.originY + pose.sin * x + pose.cos * y,
-});
+import { stance, type Travel } from './stance.ts';
 
 describe('a bike on its wheels', () => {
   it('stands with its rear axle over the origin and both axles a tyre’s radius high', () => {
     const on = standing();
-    expect([on.rearAxleX, on.rearAxleY]).toEqual([0, on.machine.rearRadius]);
-    expect([on.frontAxleX, on.frontAxleY]).toEqual([on.pose.wheelbase, on.machine.frontRadius]);
+    expect(on.rearAxle).toEqual({ x: 0, y: on.machine.rearRadius });
+    expect(on.frontAxle).toEqual({ x: on.pose.wheelbase, y: on.machine.frontRadius });
   });
 
   it('weighs what its parts, rider and load weigh', () => {
@@ -33,27 +29,27 @@ describe('a bike on its wheels', () => {
     // All masses but the wheels are taken away; the wheels balance about their own axles.
     const bike = withFrame(plainBike, { sprungMass: 0 });
     const on = standing(bike, { ...plainSetup, riderMass: 0 });
-    expect(on.centreX).toBeCloseTo((16 * on.pose.wheelbase) / 38, 10);
-    expect(on.centreY).toBeCloseTo((16 * 299.9 + 22 * 320.4) / 38, 10);
+    expect(on.centre.x).toBeCloseTo((16 * on.pose.wheelbase) / 38, 10);
+    expect(on.centre.y).toBeCloseTo((16 * 299.9 + 22 * 320.4) / 38, 10);
   });
 
   it('has the rider above the seat mark, square to the ground, however the frame is turned', () => {
     const low = standing(plainBike, { ...plainSetup, riderHeight: 0 });
     const high = standing(plainBike, { ...plainSetup, riderHeight: 250 });
-    expect(high.centreX).toBeCloseTo(low.centreX, 10);
-    expect(high.centreY - low.centreY).toBeCloseTo((80 * 250) / low.mass, 10);
+    expect(high.centre.x).toBeCloseTo(low.centre.x, 10);
+    expect(high.centre.y - low.centre.y).toBeCloseTo((80 * 250) / low.mass, 10);
   });
 
   it('has the load above the load mark by its own height', () => {
     const loaded = { ...plainSetup, loadMass: 30, riderHeight: 150 };
     const low = standing(plainBike, { ...loaded, loadHeight: 0 });
     const high = standing(plainBike, { ...loaded, loadHeight: 120 });
-    expect(high.centreX).toBeCloseTo(low.centreX, 10);
-    expect(high.centreY - low.centreY).toBeCloseTo((30 * 120) / low.mass, 10);
+    expect(high.centre.x).toBeCloseTo(low.centre.x, 10);
+    expect(high.centre.y - low.centre.y).toBeCloseTo((30 * 120) / low.mass, 10);
     const none = standing(plainBike, { ...loaded, loadMass: 0 });
-    const mark = onGround(low, plainBike.frame.loadMark.x, plainBike.frame.loadMark.y);
-    expect(low.centreX * low.mass - none.centreX * none.mass).toBeCloseTo(30 * mark.x, 6);
-    expect(low.centreY * low.mass - none.centreY * none.mass).toBeCloseTo(30 * mark.y, 6);
+    const mark = onGround(low.pose, plainBike.frame.loadMark);
+    expect(low.centre.x * low.mass - none.centre.x * none.mass).toBeCloseTo(30 * mark.x, 6);
+    expect(low.centre.y * low.mass - none.centre.y * none.mass).toBeCloseTo(30 * mark.y, 6);
   });
 
   it('without any mass still stands, with its centre at the rear patch', () => {
@@ -64,7 +60,7 @@ describe('a bike on its wheels', () => {
       rearWheel: { ...light.rearWheel, unsprungMass: 0 },
     };
     const on = standing(bike, { ...plainSetup, riderMass: 0 });
-    expect([on.mass, on.centreX, on.centreY]).toEqual([0, 0, 0]);
+    expect([on.mass, on.centre.x, on.centre.y]).toEqual([0, 0, 0]);
   });
 
   it('does not bend its chain over a guide that lies behind both ends of the run', () => {

@@ -1,11 +1,12 @@
 /** The whole bike standing on the ground at given travel: every point and force line that readings are made of. */
 import { effectiveOffset, frontAxle } from '../chassis/front-end.ts';
 import { noPose } from '../chassis/no-pose.ts';
-import { poseOnGround, type Pose } from '../chassis/pose.ts';
+import { onGround, poseOnGround, type Pose } from '../chassis/pose.ts';
 import { chainSlope, swingarmSlope } from '../drive/squat-slope.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { suspensionAt, type SuspensionAt } from '../linkage/suspension.ts';
+import type { Point } from '../plane/point.ts';
 import type { Machine } from './machine.ts';
 
 /** Travel used from topped out, mm: fork along the legs, rear axle square to the ground with the frame held. */
@@ -28,12 +29,9 @@ export interface Stance {
   readonly rake: number;
   /** Front axle ahead of the steering axis, square to it. */
   readonly offset: number;
-  readonly rearAxleX: number;
-  readonly rearAxleY: number;
-  readonly frontAxleX: number;
-  readonly frontAxleY: number;
-  readonly countershaftX: number;
-  readonly countershaftY: number;
+  readonly rearAxle: Point;
+  readonly frontAxle: Point;
+  readonly countershaft: Point;
   /** Line pivot → rear axle below horizontal. */
   readonly swingarmAngle: number;
   /**
@@ -51,8 +49,7 @@ export interface Stance {
   readonly chainSlope: number;
   /** Whole mass with rider and load, kg, and its centre. With no mass at all the centre is the rear patch. */
   readonly mass: number;
-  readonly centreX: number;
-  readonly centreY: number;
+  readonly centre: Point;
 }
 
 /** Least distance of the pivot ahead of the rear contact patch for the arm to be a swingarm, mm. */
@@ -83,14 +80,14 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   if (!pose.ok) return pose;
   const rake = front.axisAngle + pose.pitch;
   if (!(Math.abs(rake) < MOST_RAKE)) return noPose('axisFlat', { found: rake, limit: MOST_RAKE });
-  const { cos, sin, originX, originY } = pose;
-  if (!(originX >= LEAST_PIVOT_AHEAD))
-    return noPose('pivotBehindPatch', { found: originX, limit: LEAST_PIVOT_AHEAD });
+  const { cos, sin } = pose;
+  const { x: pivotX, y: pivotY } = pose.pivot;
+  if (!(pivotX >= LEAST_PIVOT_AHEAD))
+    return noPose('pivotBehindPatch', { found: pivotX, limit: LEAST_PIVOT_AHEAD });
 
-  const countershaftX = originX + cos * machine.countershaftX - sin * machine.countershaftY;
-  const countershaftY = originY + sin * machine.countershaftX + cos * machine.countershaftY;
-  const centresX = countershaftX;
-  const centresY = countershaftY - rearRadius;
+  const countershaft = onGround(pose, machine.countershaft);
+  const centresX = countershaft.x;
+  const centresY = countershaft.y - rearRadius;
   const centres = Math.hypot(centresX, centresY);
   const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
   const between = machine.rearSprocketRadius + machine.frontSprocketRadius;
@@ -104,9 +101,9 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const topCos = Math.cos(upperRunAngle);
   const topSin = Math.sin(upperRunAngle);
   // The upper run passes the rear axle at the rear pitch radius, on its upper side.
-  const upperRunLever = machine.rearSprocketRadius - ((originY - rearRadius) * topCos - originX * topSin);
+  const upperRunLever = machine.rearSprocketRadius - ((pivotY - rearRadius) * topCos - pivotX * topSin);
   // The guide can only bend a run that passes the pivot between its ends.
-  const pivotAlong = (originY - rearRadius) * topSin + originX * topCos;
+  const pivotAlong = (pivotY - rearRadius) * topSin + pivotX * topCos;
   const runLength = runs ? Math.sqrt(centres * centres - difference * difference) : 0;
   const passesPivot = pivotAlong > 0 && pivotAlong < runLength;
   const pullLever =
@@ -117,19 +114,18 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const { sprungMass, riderMass, passengerMass, fuelMass, loadMass, rearUnsprung, frontUnsprung } = machine;
   const mass = sprungMass + riderMass + passengerMass + fuelMass + loadMass + rearUnsprung + frontUnsprung;
   const momentX =
-    sprungMass * (originX + cos * machine.sprungX - sin * machine.sprungY) +
-    riderMass * (originX + cos * machine.riderX - sin * machine.seatY) +
-    passengerMass * (originX + cos * machine.passengerX - sin * machine.passengerY) +
-    fuelMass * (originX + cos * machine.tankX - sin * machine.tankY) +
-    loadMass * (originX + cos * machine.loadX - sin * machine.loadY) +
+    sprungMass * (pivotX + cos * machine.sprungX - sin * machine.sprungY) +
+    riderMass * (pivotX + cos * machine.riderX - sin * machine.seatY) +
+    passengerMass * (pivotX + cos * machine.passengerX - sin * machine.passengerY) +
+    fuelMass * (pivotX + cos * machine.tankX - sin * machine.tankY) +
+    loadMass * (pivotX + cos * machine.loadX - sin * machine.loadY) +
     frontUnsprung * pose.wheelbase;
   const momentY =
-    sprungMass * (originY + sin * machine.sprungX + cos * machine.sprungY) +
-    riderMass * (originY + sin * machine.riderX + cos * machine.seatY + machine.riderHeight) +
-    passengerMass *
-      (originY + sin * machine.passengerX + cos * machine.passengerY + machine.passengerHeight) +
-    fuelMass * (originY + sin * machine.tankX + cos * machine.tankY) +
-    loadMass * (originY + sin * machine.loadX + cos * machine.loadY + machine.loadHeight) +
+    sprungMass * (pivotY + sin * machine.sprungX + cos * machine.sprungY) +
+    riderMass * (pivotY + sin * machine.riderX + cos * machine.seatY + machine.riderHeight) +
+    passengerMass * (pivotY + sin * machine.passengerX + cos * machine.passengerY + machine.passengerHeight) +
+    fuelMass * (pivotY + sin * machine.tankX + cos * machine.tankY) +
+    loadMass * (pivotY + sin * machine.loadX + cos * machine.loadY + machine.loadHeight) +
     rearUnsprung * rearRadius +
     frontUnsprung * frontRadius;
 
@@ -141,21 +137,17 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
     arm,
     rake,
     offset: effectiveOffset(front, travel.front),
-    rearAxleX: 0,
-    rearAxleY: rearRadius,
-    frontAxleX: pose.wheelbase,
-    frontAxleY: frontRadius,
-    countershaftX,
-    countershaftY,
+    rearAxle: { x: 0, y: rearRadius },
+    frontAxle: { x: pose.wheelbase, y: frontRadius },
+    countershaft,
     swingarmAngle: arm.angle + pose.pitch,
     upperRunAngle,
     lowerRunAngle,
     upperRunLever,
     pullLever,
-    swingarmSlope: swingarmSlope(originX, originY),
-    chainSlope: runs ? chainSlope(originX, pullLever, rearRadius, machine.rearSprocketRadius) : 0,
+    swingarmSlope: swingarmSlope(pivotX, pivotY),
+    chainSlope: runs ? chainSlope(pivotX, pullLever, rearRadius, machine.rearSprocketRadius) : 0,
     mass,
-    centreX: mass > 0 ? momentX / mass : 0,
-    centreY: mass > 0 ? momentY / mass : 0,
+    centre: mass > 0 ? { x: momentX / mass, y: momentY / mass } : { x: 0, y: 0 },
   };
 }

@@ -1,6 +1,7 @@
 /** What a weigh-in says of a bike: its whole mass and centre, and what its springs carry, as it is saved. */
 import type { Bike } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
+import { onGround } from '../chassis/pose.ts';
 import { asStored } from '../chassis/pivot-move.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { sprungFromWhole } from '../riding/loads.ts';
@@ -80,10 +81,9 @@ function weighedOn(on: Stance, setup: Setup, given: WeighIn): WeighedBike | NoEq
   const { pose, machine } = on;
   const fuel = setup.fuelMass;
   if (!(fuel < mass)) return noBalance('fuelTooHeavy', { found: fuel, limit: mass });
-  const tankX = pose.originX + pose.cos * machine.tankX - pose.sin * machine.tankY;
-  const tankY = pose.originY + pose.sin * machine.tankX + pose.cos * machine.tankY;
+  const tank = onGround(pose, { x: machine.tankX, y: machine.tankY });
   const dry = mass - fuel;
-  const sprung = sprungFromWhole(on, dry, (mass * x - fuel * tankX) / dry, (mass * y - fuel * tankY) / dry);
+  const sprung = sprungFromWhole(on, dry, (mass * x - fuel * tank.x) / dry, (mass * y - fuel * tank.y) / dry);
   if (!sprung.ok) return sprung;
   return {
     ok: true,
