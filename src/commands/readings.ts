@@ -5,12 +5,7 @@ import { readingsOf } from '../words/worded-readings.ts';
 import { ABSENT_WORDS } from '../core/readings/reading.ts';
 import { machine } from '../core/standing/machine.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
-import {
-  FORMER_RIDE_STATES,
-  RIDE_STATE_WORDS,
-  RIDE_STATES,
-  type RideState,
-} from '../core/riding/ride-state.ts';
+import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { standMachine, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
@@ -102,9 +97,6 @@ function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>,
 /** What is printed of one state: its readings, or why the bike does not come to rest in it. */
 type StateEntry = Record<string, ReadingEntry> | { readonly noAnswer: string };
 
-/** Whether a state needs springs: the others are what a bike without rates is read in. */
-const needsSprings = (state: RideState): boolean => state !== 'toppedOut' && state !== 'travelByHand';
-
 /**
  * The JSON that is printed for a document, or one line that says why the bike cannot be put together or stand. A ride
  * state in which the springs give no answer, such as for want of a rate, holds the reason in its place.
@@ -113,22 +105,21 @@ export function readingsJson({ bike, setup, schema }: BikeDocument): Result<stri
   const made = machine(bike, setup);
   if (!made.ok) return refused(`The bike cannot be put together: ${noStandWords(made, METRIC)}`);
   const states: [string, StateEntry][] = [];
-  const add = (state: RideState, entry: StateEntry): void => {
-    states.push([state, entry]);
-    const formerly = FORMER_RIDE_STATES[state];
-    if (formerly !== undefined) states.push([formerly, entry]);
-  };
-  for (const state of RIDE_STATES) {
-    const standing = standMachine(made, setup, state);
+  for (const { key, formerly, label, springsCarry } of RIDE_STATES) {
+    const add = (entry: StateEntry): void => {
+      states.push([key, entry]);
+      if (formerly !== undefined) states.push([formerly, entry]);
+    };
+    const standing = standMachine(made, setup, key);
     if (!standing.ok) {
       const why = noStandWords(standing, METRIC);
-      if (!needsSprings(state)) return refused(`${RIDE_STATE_WORDS[state]} the bike cannot stand: ${why}`);
-      add(state, { noAnswer: why });
+      if (!springsCarry) return refused(`${label} the bike cannot stand: ${why}`);
+      add({ noAnswer: why });
       continue;
     }
     const entries = entriesOf(standing);
-    if (!entries.ok) return refused(`${RIDE_STATE_WORDS[state]}: ${entries.reason}`);
-    add(state, entries.value);
+    if (!entries.ok) return refused(`${label}: ${entries.reason}`);
+    add(entries.value);
   }
   return solved(
     `${JSON.stringify({ bike: bike.name, schema, states: Object.fromEntries(states) }, null, 2)}\n`,

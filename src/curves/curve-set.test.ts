@@ -5,7 +5,7 @@ import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import { trail } from '../core/readings/trail.ts';
-import type { RideState } from '../core/riding/ride-state.ts';
+import type { RideStateKey } from '../core/riding/all-ride-states.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
@@ -20,7 +20,7 @@ import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } fr
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
-function source(bike: Bike, setup: Setup, state: RideState, name = 'Now'): CurveSource {
+function source(bike: Bike, setup: Setup, state: RideStateKey, name = 'Now'): CurveSource {
   const stance = standBike(bike, setup, state);
   if (!stance.ok) throw new Error(stance.reason);
   return {

@@ -4,7 +4,7 @@ import type { Setup } from '../core/adjusters/setup.ts';
 import { curveAlong, standingAlong, sweepPlace, type Curve } from '../core/effects/sweep.ts';
 import type { AbsentReason, Reading } from '../core/readings/reading.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
-import type { RideState } from '../core/riding/ride-state.ts';
+import type { RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { CurveAxis } from './curve-axes.ts';
@@ -17,7 +17,7 @@ export interface CurveSource {
   readonly slot: number | null;
   readonly bike: Bike;
   readonly setup: Setup;
-  readonly state: RideState;
+  readonly state: RideStateKey;
   readonly stance: StandingBike | NoStand;
 }
 

@@ -5,7 +5,7 @@ import { frontWheelLoad } from '../core/readings/front-wheel-load.ts';
 import { motionRatio } from '../core/readings/motion-ratio.ts';
 import { trail } from '../core/readings/trail.ts';
 import { standBike, type StandingBike } from '../core/riding/stand-bike.ts';
-import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
+import { rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { LabelShape, MarkShape, Shape } from '../scene/shape.ts';
 import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
@@ -26,9 +26,9 @@ const axis = (key: string) => {
   return found;
 };
 
-function inState(state: RideState, slot: number | null, setup = sprungSetup): CurveSource {
+function inState(state: RideStateKey, slot: number | null, setup = sprungSetup): CurveSource {
   const stance = standBike(linkedBike, setup, state);
-  const name = slot === null ? 'Now' : RIDE_STATE_WORDS[state];
+  const name = slot === null ? 'Now' : rideStateOf(state).label;
   return { name, of: slot === null ? 'now' : 'state', slot, bike: linkedBike, setup, state, stance };
 }
 
@@ -122,7 +122,7 @@ describe('a ride state over an adjuster', () => {
     const set = curveSet(antiSquat, axis('shockPreload'), [now, ...states]);
     const [head] = curveCsv(set, style).split('\r\n');
     for (const { state } of states)
-      expect(head).toContain(`"Anti-squat, ${RIDE_STATE_WORDS[state].toLowerCase()} [%]"`);
+      expect(head).toContain(`"Anti-squat, ${rideStateOf(state).label.toLowerCase()} [%]"`);
     const here = curveRows(set).filter((row) => row.here.length > 0);
     expect(here).toHaveLength(1);
     expect(here[0].values).toHaveLength(1 + states.length);
@@ -144,14 +144,15 @@ describe('the looks of the lines', () => {
   });
 
   it('are named in the legend, in rows that stay within the width', () => {
+    const others = RIDE_STATES.filter(({ key }) => key !== 'toppedOut').slice(0, MOST_BESIDE);
     const set = curveSet(antiSquat, axis('rearTravel'), [
       now,
-      ...RIDE_STATES.filter((state) => state !== 'toppedOut').map((state, slot) => inState(state, slot)),
+      ...others.map(({ key }, slot) => inState(key, slot)),
     ]);
     for (const widthPx of [320, 640, 1200]) {
       const { entries, rows } = legendOf(set, style, widthPx, 12);
       expect(entries.map(({ name }) => name)).toEqual(set.curves.map(({ name }) => name));
-      expect(entries).toHaveLength(RIDE_STATES.length);
+      expect(entries).toHaveLength(1 + others.length);
       expect(Math.max(...entries.map(({ row }) => row))).toBe(rows - 1);
       for (const { wordsPx } of entries) expect(wordsPx).toBeLessThan(widthPx);
       const { scene, topPx } = chartOf({

@@ -1,5 +1,6 @@
 /** Tests of the corner sequence by hand and played. */
 import { describe, expect, it } from 'vitest';
+import { loadCase } from '../core/riding/all-ride-states.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { ROLL_MS, CornerSequence, type Frames } from './corner-sequence.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
@@ -56,7 +57,7 @@ describe('the corner sequence', () => {
     expect(seen).toEqual([0, 0.25, 0.5, 0.8, 1]);
     expect(cornerSequence.playing).toBe(false);
     expect(frames.waiting).toBeNull();
-    expect(bench.standing.ride.kind).toBe('accelerating');
+    expect(bench.standing.ride).toEqual(loadCase('accelerating', bench.session.document.setup));
   });
 
   it('shows the three named places in turn where no motion is wanted', () => {

@@ -7,7 +7,7 @@ import { readingsOf } from '../words/worded-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { rideTable } from '../core/effects/ride-table.ts';
 import { sweptTo, type Curve } from '../core/effects/sweep.ts';
-import { RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
+import { rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import { CURVE_AXES, type CurveAxis } from '../curves/curve-axes.ts';
 import { axisEnds, curveSet, evenCurve, type CurveSet, type CurveSource } from '../curves/curve-set.ts';
 import type { Band } from '../curves/curve-words.ts';
@@ -31,7 +31,7 @@ interface Kept extends BikeWithSetup {
 
 /** A further ride state in which the present bike is drawn. */
 interface Further {
-  readonly state: RideState;
+  readonly state: RideStateKey;
   readonly slot: number;
 }
 
@@ -60,7 +60,7 @@ export class Curves {
     const { live } = this.#standing;
     if (live === null) return null;
     const { bike, setup, stance, asked } = live;
-    const read = asked.cornerPart === null ? RIDE_STATE_WORDS[asked.state].toLowerCase() : 'rolling';
+    const read = asked.cornerPart === null ? rideStateOf(asked.state).label.toLowerCase() : 'corner sequence';
     const name = this.further.length === 0 ? 'Now' : `Now (${read})`;
     return { name, of: 'now', slot: null, bike, setup, state: asked.state, stance };
   });
@@ -73,7 +73,7 @@ export class Curves {
       const ticked = this.further.find((each) => each.state === state);
       return ticked === undefined || this.isShown(state)
         ? []
-        : [{ ...now, name: RIDE_STATE_WORDS[state], of: 'state', slot: ticked.slot, state, stance: found }];
+        : [{ ...now, name: rideStateOf(state).label, of: 'state', slot: ticked.slot, state, stance: found }];
     });
   });
   /** The baseline and those kept, in the present ride state. */
@@ -91,7 +91,7 @@ export class Curves {
     }
     return found;
   });
-  readonly #shownState: RideState = $derived.by(
+  readonly #shownState: RideStateKey = $derived.by(
     () => this.#standing.live?.asked.state ?? this.#standing.state,
   );
   readonly #adjuster: NumberAdjusterKey | null = $derived.by(() => {
@@ -115,7 +115,7 @@ export class Curves {
     const bike = this.#bike;
     if (bike === null || this.#others === '') return [];
     const setup = JSON.parse(this.#others) as Setup;
-    const states = RIDE_STATES.filter((state) => this.#states.split(',').includes(state));
+    const states = RIDE_STATES.map(({ key }) => key).filter((key) => this.#states.split(',').includes(key));
     const ends = { from: this.#from, to: this.#to };
     return states.map((state) => evenCurve(this.reading, this.axis, ends, { bike, setup, state }));
   });
@@ -129,7 +129,7 @@ export class Curves {
     if (now === null) return null;
     const ends = { from: this.#from, to: this.#to };
     const own = [now, ...this.#inStates];
-    const states = RIDE_STATES.filter((state) => own.some((source) => source.state === state));
+    const states = RIDE_STATES.map(({ key }) => key).filter((key) => own.some(({ state }) => state === key));
     const evenOf = (source: CurveSource): Curve | null =>
       this.#adjuster === null
         ? evenCurve(this.reading, this.axis, ends, source)
@@ -184,17 +184,17 @@ export class Curves {
     this.kept = [...this.kept, { name: `Kept ${this.#keptCount}`, slot: this.#freeSlot(), bike, setup }];
   }
 
-  isTicked(state: RideState): boolean {
+  isTicked(state: RideStateKey): boolean {
     return this.further.some((each) => each.state === state);
   }
 
   /** Whether the bike is shown in this state anyway, so that its line is the present one. */
-  isShown(state: RideState): boolean {
+  isShown(state: RideStateKey): boolean {
     return this.#standing.cornerPart === null && state === this.#shownState;
   }
 
   /** Draws the present bike in a further ride state, or no more; beyond what can be told apart nothing changes. */
-  tick(state: RideState, ticked: boolean): void {
+  tick(state: RideStateKey, ticked: boolean): void {
     const others = this.further.filter((each) => each.state !== state);
     if (!ticked) this.further = others;
     else if (this.hasRoom && !this.isTicked(state))

@@ -1,6 +1,6 @@
 /** Tests of the bike in all ride states at once. */
 import { describe, expect, it } from 'vitest';
-import { RIDE_STATES } from '../core/riding/ride-state.ts';
+import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
@@ -19,7 +19,7 @@ describe('riding', () => {
     const bench = begun();
     bench.session.commit((from) => setAdjuster(from, 'shockLength', 6), 'Shock length');
     const { rows } = bench.riding;
-    for (const state of RIDE_STATES) {
+    for (const { key: state } of RIDE_STATES) {
       bench.ride(state);
       const row = rows.find((each) => each.state === state);
       for (const [key, figure] of [
@@ -64,7 +64,7 @@ describe('riding', () => {
       layer(bench, 'labels')?.shapes.flatMap((each) => (each.kind === 'label' ? each.text : []));
     expect(names()).toEqual(expect.arrayContaining(['Accelerating', 'Braking']));
     bench.ride('accelerating');
-    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['Topped out', 'Braking']);
+    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['Braking', 'Topped out']);
     bench.riding.showGhost('braking', false);
     expect(names()).not.toContain('Braking');
   });

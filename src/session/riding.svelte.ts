@@ -2,7 +2,7 @@
 import { rideFigures, rideTable, type RideFigures, type RideRow } from '../core/effects/ride-table.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { riderEffects, type RiderEffects } from '../core/riding/rider-effects.ts';
-import { loadCase, RIDE_STATE_WORDS, RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
+import { loadCase, rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { SprungMachine } from '../core/springs/sprung-machine.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
@@ -15,7 +15,7 @@ import type { Standing } from './standing.svelte.ts';
 export interface RidingRow {
   readonly name: string;
   /** Null for the place of the corner sequence, which is no state. */
-  readonly state: RideState | null;
+  readonly state: RideStateKey | null;
   readonly figures: RideFigures | null;
   readonly problem: NoStand | null;
   /** The adjuster whose value is in the way there; null when none is. */
@@ -37,7 +37,7 @@ export class Riding {
   readonly #session: BikeSession;
   readonly #standing: Standing;
   /** The states whose outlines are shown beside the present bike. */
-  ghosts = $state.raw<readonly RideState[]>([]);
+  ghosts = $state.raw<readonly RideStateKey[]>([]);
 
   readonly #bike = $derived.by(() => this.#session.document.bike);
   readonly #setup = $derived.by(() => this.#session.document.setup);
@@ -50,12 +50,12 @@ export class Riding {
     rideTable(this.#baselineOf.bike, this.#baselineOf.setup),
   );
 
-  /** The seven states; while the bike rolls, the place it has reached comes first. */
+  /** All states; during the corner sequence the place that it has reached comes first. */
   readonly rows: readonly RidingRow[] = $derived.by(() => {
     const { state: chosen, cornerPart } = this.#standing;
-    const rows = RIDE_STATES.map((state) =>
+    const rows = RIDE_STATES.map(({ key: state, label }) =>
       this.#row(
-        RIDE_STATE_WORDS[state],
+        label,
         state,
         foundIn(this.#table, state),
         standingIn(this.#baselineTable, state),
@@ -96,9 +96,9 @@ export class Riding {
   /** The states to outline, none that is drawn in full; as one word, which tells by itself whether it has changed. */
   readonly #outlined: string = $derived.by(() => {
     const { state: chosen, cornerPart } = this.#standing;
-    return RIDE_STATES.filter(
-      (state) => this.ghosts.includes(state) && !(cornerPart === null && state === chosen),
-    ).join();
+    return RIDE_STATES.map(({ key }) => key)
+      .filter((state) => this.ghosts.includes(state) && !(cornerPart === null && state === chosen))
+      .join();
   });
   /** The outlines wanted, in the order of the states, of those in which the bike stands. */
   readonly ghostBikes: readonly GhostBike[] = $derived.by(() => {
@@ -106,7 +106,7 @@ export class Riding {
     const outlined = this.#outlined.split(',');
     return this.#table.flatMap(({ state, found }) =>
       found.ok && outlined.includes(state)
-        ? [{ name: RIDE_STATE_WORDS[state], bike: this.#bike, stance: found }]
+        ? [{ name: rideStateOf(state).label, bike: this.#bike, stance: found }]
         : [],
     );
   });
@@ -117,14 +117,14 @@ export class Riding {
   }
 
   /** Shows a state's outline beside the present bike, or takes it away. */
-  showGhost(state: RideState, shown: boolean): void {
+  showGhost(state: RideStateKey, shown: boolean): void {
     const others = this.ghosts.filter((each) => each !== state);
     this.ghosts = shown ? [...others, state] : others;
   }
 
   #row(
     name: string,
-    state: RideState | null,
+    state: RideStateKey | null,
     found: StandingBike | NoStand | null,
     baseline: StandingBike | null,
     present: boolean,
@@ -143,11 +143,11 @@ export class Riding {
   }
 }
 
-function foundIn(table: readonly RideRow[], state: RideState): StandingBike | NoStand | null {
+function foundIn(table: readonly RideRow[], state: RideStateKey): StandingBike | NoStand | null {
   return table.find((row) => row.state === state)?.found ?? null;
 }
 
-function standingIn(table: readonly RideRow[], state: RideState): StandingBike | null {
+function standingIn(table: readonly RideRow[], state: RideStateKey): StandingBike | null {
   const found = foundIn(table, state);
   return found?.ok === true ? found : null;
 }

@@ -1,7 +1,7 @@
 /** Tests of the choice of sprockets: ranges, filters, order, comparison, and the fitting of a pair. */
 import { describe, expect, it } from 'vitest';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/riding/ride-state.ts';
+import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { BikeDocument } from '../document/document.ts';
@@ -96,7 +96,7 @@ describe('the pairs', () => {
 });
 
 describe('fitting a pair', () => {
-  for (const state of RIDE_STATES)
+  for (const { key: state } of RIDE_STATES)
     it(`gives the readings that its row told, ${state}, and is one undo`, () => {
       for (const document of filled(DEMO_BIKES)) {
         const { session, standing, sprockets } = started(document);

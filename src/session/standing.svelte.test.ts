@@ -1,6 +1,6 @@
 /** Tests of the bike on its wheels: state, cornerPart, the last good picture, and staying near the last rest. */
 import { describe, expect, it } from 'vitest';
-import { loadCase, RIDE_STATES } from '../core/riding/ride-state.ts';
+import { loadCase, RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { CORNER_PLACES } from '../core/riding/corner-sequence.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 import { solved } from '../core/numeric/result.ts';
@@ -19,7 +19,7 @@ function begun(document = road): { session: BikeSession; standing: Standing } {
 describe('a standing bike', () => {
   it('is read in the state that is chosen, as the core reads it', () => {
     const { standing } = begun();
-    for (const state of RIDE_STATES) {
+    for (const { key: state } of RIDE_STATES) {
       standing.choose(state);
       const alone = standBike(road.bike, road.setup, state);
       if (!alone.ok) throw new Error(alone.reason);

@@ -7,7 +7,7 @@ import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
 import { machine } from '../core/standing/machine.ts';
 import type { LoadCase } from '../core/riding/load-case.ts';
-import { loadCase, type RideState } from '../core/riding/ride-state.ts';
+import { loadCase, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
 import { standRide, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { Travel } from '../core/standing/stance.ts';
@@ -17,7 +17,7 @@ import type { BikeSession } from './bike-session.svelte.ts';
 
 /** In which way a bike is read: in a state, or at a part of the corner sequence from braking to the exit, 0 to 1. */
 interface Asked {
-  readonly state: RideState;
+  readonly state: RideStateKey;
   readonly cornerPart: number | null;
 }
 
@@ -56,12 +56,12 @@ function metric(reading: Reading, stance: StandingBike): number | AbsentReason {
 
 export class Standing {
   readonly #session: BikeSession;
-  #state = $state<RideState>('toppedOut');
+  #state = $state<RideStateKey>('toppedOut');
   #cornerPart = $state<number | null>(null);
   /** The present bike as it was last stood, so that the picture need not stand it again; plain data, nothing derives from it. */
   #stoodNow: (BikeWithSetup & { readonly asked: Asked; readonly found: Stood | NoStand }) | null = null;
   /** Where each state came to rest last: looked at first, which is quick and stays on the same rest during a drag. */
-  #near: Partial<Record<RideState, Travel>> = {};
+  #near: Partial<Record<RideStateKey, Travel>> = {};
   #cornerNear: Travel | undefined;
   #opened = -1;
   /** The bike as it last stood, in whatever state: what is shown while the present one cannot. */
@@ -100,7 +100,7 @@ export class Standing {
     return isStood(found) ? found : null;
   });
   /** The ride state that is chosen; while the corner sequence goes on, the one to come back to. */
-  readonly state: RideState = $derived(this.#state);
+  readonly state: RideStateKey = $derived(this.#state);
   /** Where on the corner sequence from braking to the exit the bike is read, 0 to 1; null while it is read in its state. */
   readonly cornerPart: number | null = $derived(this.#cornerPart);
   /** What is asked of the present bike. */
@@ -143,7 +143,7 @@ export class Standing {
   }
 
   /** Reads the bike in a ride state; the corner sequence, if it goes on, ends. */
-  choose(state: RideState): void {
+  choose(state: RideStateKey): void {
     this.#state = state;
     this.#cornerPart = null;
     this.#settle(this.#session.document);
@@ -171,7 +171,7 @@ export class Standing {
   }
 
   /** Where a state of this bike came to rest last; undefined when it never did. */
-  nearOf(state: RideState): Travel | undefined {
+  nearOf(state: RideStateKey): Travel | undefined {
     return this.#near[state];
   }
 

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { scaleReadings, wholeOf, type Raising } from '../../tests/support/scale-readings.ts';
 import { STANDARD_GRAVITY } from '../core/units/convert.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
-import type { HeldState, WeighedBike } from '../core/weighing/weighed-bike.ts';
+import type { RideStateKey } from '../core/riding/all-ride-states.ts';
+import type { WeighedBike } from '../core/weighing/weighed-bike.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { newDocument, type BikeDocument } from '../document/document.ts';
@@ -32,14 +33,14 @@ const RAISINGS: readonly Raising[] = [
   { first: 'axlesLevel', raised: 'front', read: 'front', turnDeg: 14 },
 ];
 
-function held(document: BikeDocument, state: HeldState, fuelMass = document.setup.fuelMass) {
+function held(document: BikeDocument, state: RideStateKey, fuelMass = document.setup.fuelMass) {
   const on = standBike(document.bike, { ...document.setup, fuelMass }, state);
   if (!on.ok) throw new Error(`The bike does not stand: ${on.reason}`);
   return on;
 }
 
 /** The weigh-in of the real bike, told to a page on which the bike has the believed mass and centre. */
-function weighed(raising: Raising, state: HeldState = 'noRider', fuel?: number) {
+function weighed(raising: Raising, state: RideStateKey = 'noRider', fuel?: number) {
   const session = new BikeSession(newDocument(BELIEVED, REAL.setup));
   const weighing = new Weighing(session);
   weighing.raise(raising.raised);

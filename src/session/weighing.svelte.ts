@@ -1,9 +1,10 @@
 /** The weigh-in on the page: what was read and measured, what it says of the bike, and saving that as one edit. */
 import type { Bike } from '../core/parts/bike.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
+import type { RideStateKey } from '../core/riding/all-ride-states.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import { weighedBike, type HeldState, type WeighedBike } from '../core/weighing/weighed-bike.ts';
+import { weighedBike, type WeighedBike } from '../core/weighing/weighed-bike.ts';
 import type { Measured, WeighIn } from '../core/weighing/weigh-in.ts';
 import { setBikeField, type Edited } from '../document/edits.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
@@ -53,7 +54,7 @@ export class Weighing {
   raised = $state<WeighedEnd>('rear');
   /** Whose scale was read with the axle raised. */
   read = $state<WeighedEnd>('front');
-  held = $state<HeldState>('noRider');
+  held = $state<RideStateKey>('noRider');
   /** Lengths as measured, mm; null for the bike's own. */
   readonly typed = $state<Record<OwnLength, number | null>>({
     wheelbase: null,

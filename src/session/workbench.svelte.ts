@@ -7,7 +7,7 @@ import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import { adjusterOf } from '../core/standing/all-adjusters.ts';
-import { RIDE_STATE_WORDS, type RideState } from '../core/riding/ride-state.ts';
+import { rideStateOf, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
@@ -112,11 +112,11 @@ export class Workbench {
   }
 
   /** Reads the bike in another ride state; a corner sequence ends. */
-  ride(state: RideState): void {
+  ride(state: RideStateKey): void {
     this.cornerSequence.stop();
     this.moving.restore();
     this.standing.choose(state);
-    this.announcer.settled(performance.now(), RIDE_STATE_WORDS[state]);
+    this.announcer.settled(performance.now(), rideStateOf(state).label);
   }
 
   /** One step back. A hand that holds something has to let go first. */

@@ -1,4 +1,5 @@
 /** Tells a person why a chain does not put the axle into its slot, and which chains do. */
+import { listAny } from './list-all.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { AxleMisfit } from '../core/standing/axle-in-slot.ts';
@@ -7,10 +8,9 @@ import type { AxleMisfit } from '../core/standing/axle-in-slot.ts';
 const MOST_NAMED = 3;
 
 /** "112", "112 or 114", "110, 112 or 114", in rising order. */
-function listed(links: readonly number[]): string {
+function nearestOf(links: readonly number[]): string {
   const named = links.slice(0, MOST_NAMED).sort((a, b) => a - b);
-  const last = named.pop();
-  return named.length === 0 ? `${last}` : `${named.join(', ')} or ${last}`;
+  return listAny(named.map(String));
 }
 
 /**
@@ -22,7 +22,7 @@ export function axleMisfitWords(misfit: AxleMisfit, style: NumberStyle): string 
   const advice =
     nearest.length === 0
       ? 'No whole chain puts the axle into its slot with these sprockets.'
-      : `With ${listed(nearest)} links it fits.`;
+      : `With ${nearestOf(nearest)} links it fits.`;
   if (reason === 'chainTooShort') {
     const where =
       axlePosition === null ? '' : `: the axle would stand ${write(-axlePosition)} ahead of its slot`;

@@ -5,7 +5,8 @@ import { driveWords } from './drive-words.ts';
 import { adjusterOf } from '../core/standing/all-adjusters.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { noStandWords } from './no-stand-words.ts';
-import { RIDE_STATE_WORDS } from '../core/riding/ride-state.ts';
+import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { listAll } from './list-all.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 
 /** `adjuster` is the one whose value is in the way; a spring rate that nobody has given yet is no mistake, and is asked for. */
@@ -18,7 +19,13 @@ export function noStandAdvice(
   if (problem.reason !== 'rateNotAboveZero' || adjuster === null)
     return driveWords(noStandWords(problem, style), kind);
   const { label } = adjusterOf(adjuster);
-  return `${label} is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read ${RIDE_STATE_WORDS.toppedOut.toLowerCase()} and ${RIDE_STATE_WORDS.travelByHand.toLowerCase()} only.`;
+  return `${label} is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read ${withoutSprings()} only.`;
+}
+
+/** The ride states that need no springs. */
+function withoutSprings(): string {
+  const states = RIDE_STATES.filter(({ springsCarry }) => !springsCarry);
+  return listAll(states.map(({ label }) => label.toLowerCase()));
 }
 
 /** What the way to an adjuster is called, such as "Go to Gas". */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { reached } from '../../tests/support/plain-springs.ts';
 import { SPRUNG_ROAD } from '../../tests/support/sprung-bikes.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { loadCase, type RideState } from '../core/riding/ride-state.ts';
+import { loadCase, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import { rideMotion, rideSentence } from './ride-sentence.ts';
 import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
@@ -11,7 +11,7 @@ import { standBike } from '../core/riding/stand-bike.ts';
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 const { bike, setup } = SPRUNG_ROAD;
 
-function told(state: RideState, changes: Partial<typeof setup> = {}, style = METRIC): string {
+function told(state: RideStateKey, changes: Partial<typeof setup> = {}, style = METRIC): string {
   const asSet = { ...setup, ...changes };
   const { balance } = reached(standBike(bike, asSet, state));
   return rideSentence(loadCase(state, asSet), asSet, balance, style).replace(/\u00a0/g, ' ');

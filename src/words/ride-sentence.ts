@@ -5,7 +5,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import { writeNumber } from '../core/units/number-style.ts';
 import type { Equilibrium } from '../core/riding/equilibrium.ts';
 import { restsWords } from './rest-words.ts';
-import { forcesIn, type LoadCase } from '../core/riding/load-case.ts';
+import type { LoadCase } from '../core/riding/load-case.ts';
 import { writeShort } from './write-short.ts';
 
 /** Lean below this is told as upright, radians: a tenth of a degree. */
@@ -22,16 +22,16 @@ export function rideSentence(
   style: NumberStyle,
 ): string {
   switch (ride.kind) {
-    case 'toppedOut':
+    case 'hanging':
       return 'Springs fully extended: the state in which swingarm angles are quoted.';
-    case 'travelByHand': {
+    case 'travel': {
       const length = (value: number): string => writeNumber(value, 'length', style).text;
       return `With ${length(ride.travel.front)} of the fork’s travel used and ${length(ride.travel.rear)} of the rear’s, as set among the adjusters.`;
     }
-    case 'noRider':
-      return sentence(['Standing still', 'nobody and nothing on the bike'], rest);
-    default:
-      return sentence([rideMotion(ride, style), carried(setup, style)], rest);
+    case 'equilibrium': {
+      const load = ride.carries ? carried(setup, style) : 'nobody and nothing on the bike';
+      return sentence([rideMotion(ride, style), load], rest);
+    }
   }
 }
 
@@ -41,10 +41,8 @@ function sentence(parts: readonly string[], rest: Equilibrium | undefined): stri
 
 /** What the bike does, such as "Leaned 40°, accelerating at 0.10 g, against 200 N of drag". */
 export function rideMotion(ride: LoadCase, style: NumberStyle): string {
-  if (ride.kind === 'riderUp') return 'Standing still';
-  const forces = forcesIn(ride);
-  if (forces === null) return 'Standing still';
-  const { acceleration, lean, frontBrakeShare, drag } = forces;
+  if (ride.kind !== 'equilibrium' || !ride.rolls) return 'Standing still';
+  const { acceleration, lean, frontBrakeShare, drag } = ride.forces;
   const amount = writeNumber(Math.abs(acceleration), 'acceleration', style).text;
   const parts = lean > UPRIGHT ? [`leaned ${writeShort(degrees(lean), 'angle', style)}`] : [];
   if (acceleration > 0) parts.push(`accelerating at ${amount}`);

@@ -5,7 +5,7 @@ import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
-import { RIDE_STATES, type RideState } from '../core/riding/ride-state.ts';
+import { RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { whySentences } from './why-words.ts';
@@ -79,7 +79,12 @@ describe('the explanation on springs, links and other drives', () => {
     drive: { ...linkedBike.drive, kind },
   });
 
-  function ridden(bike: Bike, changes: Partial<Setup>, state: RideState, later: RideState = state): string[] {
+  function ridden(
+    bike: Bike,
+    changes: Partial<Setup>,
+    state: RideStateKey,
+    later: RideStateKey = state,
+  ): string[] {
     const before = standBike(bike, sprungSetup, state);
     const after = standBike(bike, { ...sprungSetup, ...changes }, later);
     if (!before.ok || !after.ok) throw new Error('the linked bike does not stand');
@@ -124,7 +129,7 @@ describe('the explanation on springs, links and other drives', () => {
   /** Those of the sentences that are whole, each once. */
   const whole = (sentences: readonly string[]): string[] =>
     [...new Set(sentences)].filter((text) => /^[A-Z](?!.*(NaN|undefined|Infinity|null)).*\.$/u.test(text));
-  const states = RIDE_STATES.flatMap((from) => RIDE_STATES.map((to) => [from, to] as const));
+  const states = RIDE_STATES.flatMap((from) => RIDE_STATES.map((to) => [from.key, to.key] as const));
 
   it.each(states)('is whole from %s to %s, whatever was changed and whatever drives', (from, to) => {
     for (const kind of ['chain', 'belt', 'shaft', 'hub'] as const) {

@@ -1,4 +1,5 @@
 /** The explanation of a change in plain sentences. */
+import { listAll } from './list-all.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import {
@@ -153,7 +154,7 @@ function changeSentence<Cause extends string>(
       ? ''
       : told.length === 1
         ? `, all from ${told[0].cause}`
-        : ` (${listed(told.map(({ amount, cause }) => `${amount} from ${cause}`))})`;
+        : ` (${listAll(told.map(({ amount, cause }) => `${amount} from ${cause}`))})`;
   return `${name} ${steps(after - before, true)}, from ${steps(before)} to ${steps(after)}: ${verb}${split}.`;
 }
 
@@ -181,7 +182,7 @@ function eccentricSentence({ pivotForward, pivotUp }: Why, style: NumberStyle): 
   const told = ways.map(
     ({ by, more, less }) => `${written(Math.abs(by), 'length', style)} ${by > 0 ? more : less}`,
   );
-  return `The eccentric moved the pivot ${listed(told)} in the frame.`;
+  return `The eccentric moved the pivot ${listAll(told)} in the frame.`;
 }
 
 /** Every change shifts the springs a little; travel that changed by less than this is not what happened, mm. */
@@ -198,7 +199,7 @@ function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[
     .map(({ reading, name, change }) => {
       const causes = springCauses(change, style);
       const amount = written(Math.abs(change.travel), 'length', style);
-      const why = causes.length === 0 ? '' : `, with ${listed(causes)}`;
+      const why = causes.length === 0 ? '' : `, with ${listAll(causes)}`;
       return {
         reading,
         text: `The ${name} rides ${amount} ${change.travel > 0 ? 'deeper' : 'higher'} in its travel${why}.`,
@@ -229,16 +230,10 @@ function movedSentence({ pivotRise, headRise }: Why, style: NumberStyle): string
     ({ name, rise }) =>
       `the ${name} ${rise > 0 ? 'rose' : 'sank'} ${written(Math.abs(rise), 'length', style)}`,
   );
-  const text = listed(told);
+  const text = listAll(told);
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }
 
 function written(value: number, quantity: QuantityKey, style: NumberStyle): string {
   return writeNumber(value, quantity, style).text;
-}
-
-function listed(items: readonly string[]): string {
-  return items.length < 2
-    ? items.join('')
-    : `${items.slice(0, -1).join(', ')} and ${items[items.length - 1]}`;
 }

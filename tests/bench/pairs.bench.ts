@@ -1,6 +1,6 @@
 /** How long a thousand sprocket pairs take, each with its chain, its axle place and the bike stood anew. */
 import { sprocketPairs, type PairsAsked } from '../../src/core/effects/sprocket-pairs.ts';
-import { RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { ANY_CHAIN } from '../support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
@@ -47,7 +47,7 @@ export default function pairs(short: boolean): string[] {
     ...all,
   }));
   const rows = [rowOf('a bike without springs, travel given', plain, plain)];
-  for (const ride of RIDE_STATES) {
+  for (const { key: ride } of RIDE_STATES) {
     const each = took((run) => ({
       bike,
       setup: { ...setup, forkTubes: setup.forkTubes + run / 20 },

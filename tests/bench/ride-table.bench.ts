@@ -1,6 +1,6 @@
 /** How long the whole table of the Ride panel takes: every state of the bike and of its baseline. */
 import { rideFigures, rideTable, type RideRow } from '../../src/core/effects/ride-table.ts';
-import type { RideState } from '../../src/core/riding/ride-state.ts';
+import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { timer } from '../support/timed.ts';
@@ -19,7 +19,7 @@ export default function rideTables(short: boolean): string[] {
   // Another height at every call, so that nothing can be remembered.
   const turned = (i: number) => ({ ...setup, shockLength: (i % 200) * 0.02 });
   const cold = timed((i) => read(rideTable(bike, turned(i))) + read(rideTable(bike, setup)));
-  const near: Partial<Record<RideState, Travel>> = {};
+  const near: Partial<Record<RideStateKey, Travel>> = {};
   for (const { state, found } of rideTable(bike, setup)) if (found.ok) near[state] = found.travel;
   const warm = timed(
     (i) => read(rideTable(bike, turned(i), (state) => near[state])) + read(rideTable(bike, setup)),

@@ -199,7 +199,7 @@ test('as many lines as can be told apart, and words where no more fit', async ({
     await stateBox(page, state).check();
   await expect(stateBox(page, 'Travel set by hand')).toBeDisabled();
   await expect(curves(page).getByRole('button', { name: 'Keep this curve' })).toBeDisabled();
-  await expect(curves(page)).toContainText('Six lines beside Now and the baseline');
+  await expect(curves(page)).toContainText('No more lines beside Now and the baseline');
   await stateBox(page, 'Rider on board').uncheck();
   await expect(stateBox(page, 'Travel set by hand')).toBeEnabled();
 });

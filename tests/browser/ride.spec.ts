@@ -2,7 +2,7 @@
 import { expect, test } from '@playwright/test';
 import { rideFigures } from '../../src/core/effects/ride-table.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
 import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
 import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
@@ -46,13 +46,10 @@ test('every ride state is in sight, and its readings are those that the core com
   for (const { bike } of DEMO_BIKES.slice(0, 2)) {
     await startDemo(page, bike.name);
     const document = await savedDocument(page);
-    for (const state of RIDE_STATES) {
-      await chooseState(page, RIDE_STATE_WORDS[state]);
-      const label = await rideStates(page)
-        .locator('label')
-        .filter({ hasText: RIDE_STATE_WORDS[state] })
-        .boundingBox();
-      expect((label?.x ?? 0) + (label?.width ?? Infinity)).toBeLessThanOrEqual(panel.x + panel.width);
+    for (const { key: state, label } of RIDE_STATES) {
+      await chooseState(page, label);
+      const box = await rideStates(page).locator('label').filter({ hasText: label }).boundingBox();
+      expect((box?.x ?? 0) + (box?.width ?? Infinity)).toBeLessThanOrEqual(panel.x + panel.width);
       const stance = standing(document, state);
       for (const { key, label: name } of READINGS.filter((reading) => FIRST_READINGS.includes(reading.key)))
         expect(`${state} ${name} ${await readingText(page, name)}`).toBe(
@@ -64,11 +61,12 @@ test('every ride state is in sight, and its readings are those that the core com
 
 test('arrow keys walk through the states, and a sentence says what each means', async ({ page }) => {
   await openPage(page);
-  await rideStates(page).getByRole('radio', { name: 'Topped out' }).focus();
+  await chooseState(page, RIDE_STATES[0].label);
+  await rideStates(page).getByRole('radio', { name: RIDE_STATES[0].label }).focus();
   const told = new Set([await rideSentenceOn(page)]);
-  for (const state of RIDE_STATES.slice(1)) {
+  for (const { label } of RIDE_STATES.slice(1)) {
     await page.keyboard.press('ArrowRight');
-    await expect(rideStates(page).getByRole('radio', { name: RIDE_STATE_WORDS[state] })).toBeChecked();
+    await expect(rideStates(page).getByRole('radio', { name: label })).toBeChecked();
     told.add(await rideSentenceOn(page));
   }
   expect(told.size).toBe(RIDE_STATES.length);
@@ -85,8 +83,7 @@ test('the table has the figures of every state, as the Readings have them in tha
   await typeInto(page, REAR_HEIGHT, '6');
   await openRide(page);
   const document = await savedDocument(page);
-  for (const state of RIDE_STATES) {
-    const name = RIDE_STATE_WORDS[state];
+  for (const { key: state, label: name } of RIDE_STATES) {
     const figures = rideFigures(standing(document, state));
     const was = rideFigures(standing(document.baseline, state));
     const fork = await rideCell(page, name, 'Fork used');

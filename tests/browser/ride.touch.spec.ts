@@ -1,6 +1,6 @@
 /** Ride states and the corner sequence under fingers on a phone. */
 import { expect, test } from '@playwright/test';
-import { RIDE_STATE_WORDS, RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
@@ -13,16 +13,16 @@ import { pictureText, wordsOf } from './support/side-view-picture.ts';
 /** Least size of what a finger presses, px. */
 const TARGET_PX = 44;
 
-test('all seven states are in sight and large enough for a finger', async ({ page }) => {
+test('all ride states are in sight and large enough for a finger', async ({ page }) => {
   await openPage(page);
   await page.getByText('Readings', { exact: true }).first().tap();
-  for (const state of RIDE_STATES) {
-    const label = rideStates(page).locator('label').filter({ hasText: RIDE_STATE_WORDS[state] });
-    const box = await label.boundingBox();
+  for (const { key: state, label } of RIDE_STATES) {
+    const choice = rideStates(page).locator('label').filter({ hasText: label });
+    const box = await choice.boundingBox();
     expect(box?.height, state).toBeGreaterThanOrEqual(TARGET_PX);
     expect((box?.x ?? 0) + (box?.width ?? Infinity), state).toBeLessThanOrEqual(390);
-    await label.tap();
-    await expect(rideStates(page).getByRole('radio', { name: RIDE_STATE_WORDS[state] })).toBeChecked();
+    await choice.tap();
+    await expect(rideStates(page).getByRole('radio', { name: label })).toBeChecked();
   }
 });
 
@@ -31,8 +31,8 @@ test('each state read on a phone has the figures that the core computes', async 
   await startDemo(page, 'Long-travel off-road');
   const saved = await savedDocument(page);
   await page.getByText('Readings', { exact: true }).first().tap();
-  for (const state of RIDE_STATES) {
-    await rideStates(page).getByText(RIDE_STATE_WORDS[state], { exact: true }).tap();
+  for (const { key: state, label: name } of RIDE_STATES) {
+    await rideStates(page).getByText(name, { exact: true }).tap();
     const stance = standing(saved, state);
     for (const { key, label } of READINGS.filter((reading) => FIRST_READINGS.includes(reading.key)))
       expect(`${state} ${label} ${await readingText(page, label)}`).toBe(

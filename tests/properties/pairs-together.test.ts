@@ -6,7 +6,7 @@ import { axleForChain, chainsThatFit } from '../../src/core/standing/axle-in-slo
 import { setAxlePosition } from '../../src/core/standing/chain-in-frame.ts';
 import { stretchOf } from '../../src/core/standing/chain-of.ts';
 import { machine } from '../../src/core/standing/machine.ts';
-import { RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { ANY_CHAIN, pairsOf } from '../support/pairs-asked.ts';
@@ -26,7 +26,7 @@ const pairs = (change: Partial<PairsAsked> = {}) => pairsOf({ ...asked, ...chang
 
 describe('sprocket pairs solved together', () => {
   it('share the slot’s ends and the start of the search, and equal the way of one pair alone to 1e-9', () => {
-    for (const ride of RIDE_STATES)
+    for (const { key: ride } of RIDE_STATES)
       for (const stretchPercent of [0, 0.7])
         for (const setAt of [0, 35]) {
           const teeth = { front: { least: 14, most: 17 }, rear: { least: 38, most: 48 } };

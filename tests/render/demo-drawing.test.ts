@@ -1,7 +1,7 @@
 /** Tests of the drawn motorcycle. */
 import { describe, expect, it } from 'vitest';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { RIDE_STATES } from '../../src/core/riding/ride-state.ts';
+import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { bikeShapes } from '../../src/scene/bike-drawing.ts';
 import { drivePlaces, upperRun } from '../../src/scene/chain-drawing.ts';
@@ -14,7 +14,7 @@ function numbersOf(shape: Shape): number[] {
 }
 
 const stood = DEMO_BIKES.flatMap(({ bike, setup }) =>
-  RIDE_STATES.map((state) => {
+  RIDE_STATES.map(({ key: state }) => {
     const stance = standBike(bike, setup, state);
     if (!stance.ok) throw new Error(`${bike.name}: ${stance.reason}`);
     return { bike, setup, stance, title: `${bike.name}, ${state}` };

@@ -4,7 +4,7 @@ import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { alone } from '../../src/core/riding/loads.ts';
 import { forcesIn } from '../../src/core/riding/load-case.ts';
-import { loadCase, type RideState } from '../../src/core/riding/ride-state.ts';
+import { loadCase, type RideStateKey } from '../../src/core/riding/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { plainBike, withFrame, withSwingarm } from '../support/plain-bike.ts';
 import { rearLayouts, twoShocks } from '../support/rear-layouts.ts';
@@ -72,7 +72,7 @@ function worn(bike: Bike): Bike {
   return { ...bike, drive: { ...drive, measuredLinks: 20, measuredLength: 20 * drive.chainPitch * 1.004 } };
 }
 
-const STATES: readonly RideState[] = ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'];
+const STATES: readonly RideStateKey[] = ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'];
 
 describe.each(BIKES)('$name', ({ bike, own = {} }) => {
   it.each(STATES)('%s: no small move of fork or rear wheel sets work free', (state) => {

@@ -5,7 +5,7 @@ import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance } from '../../src/core/standing/stance.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import type { RideState } from '../../src/core/riding/ride-state.ts';
+import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
 
 export interface CurveTimes {
   readonly name: string;
@@ -48,7 +48,7 @@ export function curveTimes(short: boolean): CurveTimes[] {
     if (found === undefined) throw new Error(`no reading ${key}`);
     return found;
   };
-  const four = (key: string, axis: SweepAxis, from: number, most: number, state?: RideState) => {
+  const four = (key: string, axis: SweepAxis, from: number, most: number, state?: RideStateKey) => {
     const read = reading(key);
     const along = state === undefined ? axisName(axis) : `${axisName(axis)}, ${state}`;
     return timesOf(short, `${key} against ${along}, 4 setups`, (i) =>

@@ -2,7 +2,7 @@
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import type { Equilibrium } from '../../src/core/riding/equilibrium.ts';
-import type { RideState } from '../../src/core/riding/ride-state.ts';
+import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';
@@ -14,7 +14,7 @@ export const wholeBike: Bike = withFork(linkedBike, { leastHeight: 0, lowerClamp
 
 /** The bike in balance in a state in which its springs carry it. */
 export function ridden(
-  state: Exclude<RideState, 'toppedOut' | 'travelByHand'>,
+  state: Exclude<RideStateKey, 'toppedOut' | 'travelByHand'>,
   bike: Bike = wholeBike,
   setup: Setup = sprungSetup,
 ): StandingBike & { readonly balance: Equilibrium; readonly sprung: SprungMachine } {

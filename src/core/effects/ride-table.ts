@@ -1,4 +1,4 @@
-/** A bike read in all seven ride states side by side, with the figures that a mechanic compares. */
+/** A bike read in all ride states side by side, with the figures that a mechanic compares. */
 import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
@@ -8,7 +8,7 @@ import type { Rest } from '../riding/end-at-rest.ts';
 import { machine } from '../standing/machine.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import { AT_REST } from '../riding/ride-forces.ts';
-import { loadCase, RIDE_STATES, type RideState } from '../riding/ride-state.ts';
+import { loadCase, RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
 import { sprungMachine } from '../springs/sprung-machine.ts';
 import { standRide, type StandingBike } from '../riding/stand-bike.ts';
 import type { Travel } from '../standing/stance.ts';
@@ -17,7 +17,7 @@ import { degrees } from '../units/convert.ts';
 
 /** The bike in one of the states, or why it does not stand there. */
 export interface RideRow {
-  readonly state: RideState;
+  readonly state: RideStateKey;
   readonly found: StandingBike | NoStand;
 }
 
@@ -25,12 +25,12 @@ export interface RideRow {
 export function rideTable(
   bike: Bike,
   setup: Setup,
-  near: (state: RideState) => Travel | undefined = () => undefined,
+  near: (state: RideStateKey) => Travel | undefined = () => undefined,
 ): RideRow[] {
   const made = machine(bike, setup);
-  if (!made.ok) return RIDE_STATES.map((state) => ({ state, found: made }));
+  if (!made.ok) return RIDE_STATES.map(({ key: state }) => ({ state, found: made }));
   const sprung = sprungMachine(made);
-  return RIDE_STATES.map((state) => ({
+  return RIDE_STATES.map(({ key: state }) => ({
     state,
     found: standRide(made, loadCase(state, setup), near(state), sprung),
   }));
@@ -42,7 +42,7 @@ export interface RideFigures {
   readonly frontLeft: number;
   readonly rearUsed: number;
   readonly rearLeft: number;
-  /** How the ends rest; null in the two states that are no balance. */
+  /** How the ends rest; null where the springs do not carry the bike. */
   readonly frontRest: Rest | null;
   readonly rearRest: Rest | null;
   /** N, vertical; without a balance those of the bike standing still at that travel. Null without mass. */

@@ -24,7 +24,7 @@ import { chainMomentPerThousand } from '../chain/chain-moment.ts';
 import { machine, type Machine, type NoMachine } from '../standing/machine.ts';
 import { pairObstacle, type PairObstacle } from '../chain/pair-obstacle.ts';
 import type { LoadCase } from '../riding/load-case.ts';
-import { loadCase, type RideState } from '../riding/ride-state.ts';
+import { loadCase, type RideStateKey } from '../riding/all-ride-states.ts';
 import { stanceInRide } from '../riding/stand-bike.ts';
 import type { Stance, Travel } from '../standing/stance.ts';
 
@@ -38,7 +38,7 @@ export interface PairsAsked {
   /** Its teeth and axle position are those compared with; each pair puts its own in their place. */
   readonly setup: Setup;
   /** Travel used in which the readings are taken, mm; or a ride state, in which each pair finds its own. */
-  readonly ride: Travel | RideState;
+  readonly ride: Travel | RideStateKey;
   readonly front: TeethRange;
   readonly rear: TeethRange;
   /** Fewest teeth that go over the countershaft. */
@@ -117,7 +117,7 @@ function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBas
   const made = machine(bike, { ...setup, axlePosition, chainLinks: null });
   if (!made.ok) return made;
   const riding: LoadCase =
-    typeof ride === 'string' ? loadCase(ride, setup) : { kind: 'travelByHand', travel: ride };
+    typeof ride === 'string' ? loadCase(ride, setup) : { kind: 'travel', travel: ride, setBy: {} };
   const on = stanceInRide(made, riding);
   return {
     machine: made,

@@ -5,7 +5,7 @@ import type { NoStand } from '../riding/no-stand.ts';
 import type { NumberAdjusterKey, Setup } from '../adjusters/setup.ts';
 import type { AbsentReason, Reading } from '../readings/reading.ts';
 import { machine, type Machine } from '../standing/machine.ts';
-import type { RideState } from '../riding/ride-state.ts';
+import type { RideStateKey } from '../riding/all-ride-states.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { standMachine, type StandingBike } from '../riding/stand-bike.ts';
@@ -30,7 +30,7 @@ export interface SweepAsked {
    * The ride state at each place of an adjuster: one that the springs carry settles anew at every place. Left out, and on
    * an axis of travel, the bike stands with `travel`.
    */
-  readonly state?: RideState;
+  readonly state?: RideStateKey;
   /**
    * On an axis of travel, the bike as it stands somewhere: with its machine, its springs and what it carries, instead
    * of a machine made anew. Its setup has to be `setup`.

@@ -3,14 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { adjusterToTurn } from './adjuster-to-turn.ts';
-import { loadCase, type RideState } from './ride-state.ts';
+import { loadCase, type RideStateKey } from './all-ride-states.ts';
 import { machine } from '../standing/machine.ts';
 import { cornerSequenceCase } from './corner-sequence.ts';
 import { standBike, standRide } from './stand-bike.ts';
 
 const { bike, setup } = SPRUNG_ROAD;
 
-function refused(state: RideState, changes: Partial<Setup>, onBike = bike): [string, string | null] {
+function refused(state: RideStateKey, changes: Partial<Setup>, onBike = bike): [string, string | null] {
   const asSet = { ...setup, ...changes };
   const found = standBike(onBike, asSet, state);
   if (found.ok) throw new Error('the bike comes to rest');

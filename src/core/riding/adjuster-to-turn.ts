@@ -5,7 +5,7 @@ import type { LoadCase } from './load-case.ts';
 
 /**
  * The adjuster whose value is refused, for a way straight to it; null when the cause is no adjuster's value, such as a bump
- * stop of the bike. In a corner and in the corner sequence through it, gas and brake are those that act there.
+ * stop of the bike. The load case names the adjusters of its own figures: gas and brake are those that act there.
  */
 export function adjusterToTurn(no: NoStand, ride: LoadCase, setup: Setup): AdjusterKey | null {
   const end = 'end' in no ? no.end : undefined;
@@ -17,19 +17,16 @@ export function adjusterToTurn(no: NoStand, ride: LoadCase, setup: Setup): Adjus
     case 'preloadBeyondSpring':
       return end === 'front' ? 'forkPreload' : 'shockPreload';
     case 'frontLifts':
-      return fromCorner(ride, setup) ? 'cornerGas' : 'gas';
     case 'rearLifts':
-      return fromCorner(ride, setup) ? 'cornerGas' : 'brake';
+    case 'forkTravelBeyond':
+    case 'rearTravelBeyond':
+      return ride.kind === 'hanging' ? null : (ride.setBy[no.reason] ?? null);
     case 'leanImpossible':
       return 'leanDeg';
     case 'brakeShareImpossible':
       return 'brakeFrontShare';
     case 'dragImpossible':
       return 'dragForce';
-    case 'forkTravelBeyond':
-      return ride.kind === 'travelByHand' ? 'frontTravelUsed' : null;
-    case 'rearTravelBeyond':
-      return ride.kind === 'travelByHand' ? 'rearTravelUsed' : null;
     case 'chainTooShort':
     case 'chainTooLong':
     case 'linksImpossible':
@@ -41,9 +38,4 @@ export function adjusterToTurn(no: NoStand, ride: LoadCase, setup: Setup): Adjus
     default:
       return null;
   }
-}
-
-/** Whether the acceleration is the corner's own rather than one on the way to gas or brake. */
-function fromCorner(ride: LoadCase, setup: Setup): boolean {
-  return ride.kind === 'midCorner' && ride.acceleration === setup.cornerGas;
 }

@@ -7,7 +7,7 @@ import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.t
 import { radians } from '../units/convert.ts';
 import { machine } from '../standing/machine.ts';
 import { forcesIn } from './load-case.ts';
-import { loadCase } from './ride-state.ts';
+import { loadCase } from './all-ride-states.ts';
 import { CORNER_PLACES, cornerSequenceCase } from './corner-sequence.ts';
 import { standBike, standRide } from './stand-bike.ts';
 
@@ -50,6 +50,12 @@ describe('the corner sequence', () => {
         expect(Math.abs(next.lean - here.lean)).toBeLessThan(0.003);
       }),
     );
+  });
+
+  it('begins at 0, ends at 1, and is carried by the springs at every place', () => {
+    expect(CORNER_PLACES[0].part).toBe(0);
+    expect(CORNER_PLACES[CORNER_PLACES.length - 1].part).toBe(1);
+    for (const { state } of CORNER_PLACES) expect(loadCase(state, setup).kind).toBe('equilibrium');
   });
 
   it('ends at its ends, whatever is asked beyond them', () => {

@@ -1,32 +1,55 @@
-/** The corner sequence from braking through the corner to its exit: every place between the three ride states as a case of its own. */
+/** The corner sequence from braking through the corner to its exit: every place between two ride states as a case of its own. */
 import type { Setup } from '../adjusters/setup.ts';
-import type { LoadCase } from './load-case.ts';
-import { loadCase, type RideState } from './ride-state.ts';
+import { loadCase, RIDE_STATES, type RideStateKey } from './all-ride-states.ts';
+import type { InEquilibrium, LoadCase } from './load-case.ts';
 
-/** The places of the corner sequence that are ride states, as parts of the whole way. */
-export const CORNER_PLACES: readonly { readonly part: number; readonly state: RideState }[] = [
-  { part: 0, state: 'braking' },
-  { part: 0.5, state: 'midCorner' },
-  { part: 1, state: 'accelerating' },
-];
+export interface CornerPlace {
+  /** 0 where the sequence begins to 1 where it ends. */
+  readonly part: number;
+  readonly state: RideStateKey;
+  readonly label: string;
+}
+
+/** The ride states that are places of the corner sequence, in its order. */
+export const CORNER_PLACES: readonly CornerPlace[] = RIDE_STATES.flatMap(({ key, label, cornerPart }) =>
+  cornerPart === undefined ? [] : [{ part: cornerPart, state: key, label }],
+).sort((a, b) => a.part - b.part);
 
 /**
- * What the rider asks of the bike at a part of the corner sequence, 0 to 1: braking upright, then lean in and brake off evenly
- * to the corner's own lean and gas, then upright and on the gas evenly. The three named places are those states
- * themselves, from the same adjusters. A part outside 0 to 1 counts as the nearer end.
+ * What the rider asks of the bike at a part of the corner sequence, 0 to 1. At its places that is the ride state
+ * itself, from the same adjusters; between two of them lean and acceleration go evenly from one to the other: brake off
+ * and lean in, then upright and on the gas. A part outside 0 to 1 counts as the nearer end.
  */
 export function cornerSequenceCase(part: number, setup: Setup): LoadCase {
   const at = Math.min(1, Math.max(0, part));
-  const named = CORNER_PLACES.find((place) => place.part === at);
-  if (named !== undefined) return loadCase(named.state, setup);
-  const corner = loadCase('midCorner', setup);
-  // The two ways' other ends have no lean, which leaves its share of the corner's lean to each place between.
-  const outside = at < 0.5 ? -setup.brake : setup.gas;
-  const into = 1 - Math.abs(2 * at - 1);
-  if (corner.kind !== 'midCorner') return corner;
+  const place = Math.max(
+    0,
+    CORNER_PLACES.findIndex((each) => each.part >= at),
+  );
+  const next = CORNER_PLACES[place];
+  const to = loadCase(next.state, setup);
+  if (place === 0 || next.part === at || to.kind !== 'equilibrium') return to;
+  const before = CORNER_PLACES[place - 1];
+  const from = loadCase(before.state, setup);
+  if (from.kind !== 'equilibrium') return from;
+  return between(from, to, (at - before.part) / (next.part - before.part));
+}
+
+/** A case part of the way from one to another. Brakes and refusals are those of the one that brakes or accelerates more. */
+function between(from: InEquilibrium, to: InEquilibrium, part: number): InEquilibrium {
+  const mixed = (a: number, b: number): number => a + (b - a) * part;
+  const [slower, faster] =
+    from.forces.acceleration <= to.forces.acceleration ? ([from, to] as const) : ([to, from] as const);
+  const { frontLifts } = faster.setBy;
+  const { rearLifts } = slower.setBy;
   return {
-    ...corner,
-    lean: corner.lean * into,
-    acceleration: outside + (corner.acceleration - outside) * into,
+    ...to,
+    forces: {
+      acceleration: mixed(from.forces.acceleration, to.forces.acceleration),
+      lean: mixed(from.forces.lean, to.forces.lean),
+      frontBrakeShare: slower.forces.frontBrakeShare,
+      drag: to.forces.drag,
+    },
+    setBy: { ...(frontLifts && { frontLifts }), ...(rearLifts && { rearLifts }) },
   };
 }

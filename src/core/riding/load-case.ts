@@ -1,78 +1,40 @@
-/** The ways of riding in which a bike is read, and the bike at rest in each of them. */
-import { balance, type Equilibrium } from './equilibrium.ts';
-import { alone } from './loads.ts';
-import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
-import { AT_REST, type Drag, type RideForces } from './ride-forces.ts';
-import type { SprungMachine } from '../springs/sprung-machine.ts';
-import { stance, type Stance, type Travel } from '../standing/stance.ts';
+/** How a bike is held and loaded while it is read: on its stops, at a given travel, or in equilibrium on its springs. */
+import type { AdjusterKey } from '../adjusters/setup.ts';
+import type { Travel } from '../standing/stance.ts';
+import type { RideForces } from './ride-forces.ts';
 
-/** Acceleration and deceleration in g, both positive; lean from upright in radians. */
-export type LoadCase =
-  | { readonly kind: 'toppedOut' }
-  | { readonly kind: 'noRider' }
-  | { readonly kind: 'riderUp' }
-  | { readonly kind: 'accelerating'; readonly acceleration: number; readonly drag: Drag | null }
-  | {
-      readonly kind: 'braking';
-      readonly deceleration: number;
-      readonly frontShare: number;
-      readonly drag: Drag | null;
-    }
-  | {
-      readonly kind: 'midCorner';
-      readonly lean: number;
-      /** Along the direction of travel: positive on the gas, negative on the brakes. */
-      readonly acceleration: number;
-      readonly frontShare: number;
-      readonly drag: Drag | null;
-    }
-  | { readonly kind: 'travelByHand'; readonly travel: Travel };
+/** Refusals whose figure comes from one adjuster in one case and from another in the next. */
+export type CaseRefusal = 'frontLifts' | 'rearLifts' | 'forkTravelBeyond' | 'rearTravelBeyond';
 
-/** The steady forces of a case; null for the two that are no balance. */
+/** The adjuster behind each figure of a case, for the way from a refusal to that adjuster. */
+export type SetBy = Readonly<Partial<Record<CaseRefusal, AdjusterKey>>>;
+
+/** Both ends as they hang in the air. */
+export interface Hanging {
+  readonly kind: 'hanging';
+}
+
+/** Both ends held at a travel. */
+export interface AtTravel {
+  readonly kind: 'travel';
+  readonly travel: Travel;
+  readonly setBy: SetBy;
+}
+
+/** The springs carry the bike under steady forces. */
+export interface InEquilibrium {
+  readonly kind: 'equilibrium';
+  readonly forces: RideForces;
+  /** Whether rider, passenger and load are on the bike. */
+  readonly carries: boolean;
+  /** Whether the bike rolls; without acceleration it otherwise stands still. */
+  readonly rolls: boolean;
+  readonly setBy: SetBy;
+}
+
+export type LoadCase = Hanging | AtTravel | InEquilibrium;
+
+/** The steady forces of a case; null where the springs carry nothing. */
 export function forcesIn(ride: LoadCase): RideForces | null {
-  switch (ride.kind) {
-    case 'toppedOut':
-    case 'travelByHand':
-      return null;
-    case 'noRider':
-    case 'riderUp':
-      return AT_REST;
-    case 'accelerating':
-      return { ...AT_REST, acceleration: ride.acceleration, drag: ride.drag };
-    case 'braking':
-      return {
-        acceleration: -ride.deceleration,
-        lean: 0,
-        frontBrakeShare: ride.frontShare,
-        drag: ride.drag,
-      };
-    case 'midCorner':
-      return {
-        acceleration: ride.acceleration,
-        lean: ride.lean,
-        frontBrakeShare: ride.frontShare,
-        drag: ride.drag,
-      };
-  }
-}
-
-/** A bike in a ride case: its stance, and the balance where the case is one. */
-export interface Ridden {
-  readonly ok: true;
-  readonly stance: Stance;
-  readonly balance: Equilibrium | null;
-}
-
-/**
- * The bike in a ride case. Topped out it stands with both ends as they hang in the air; travel set by hand, at the travel
- * given; all others are a balance, the bike alone without rider and load. `near` is where to look first.
- */
-export function ridden(sprung: SprungMachine, ride: LoadCase, near?: Travel): Ridden | NoEquilibrium {
-  const forces = forcesIn(ride);
-  if (forces === null) {
-    const on = stance(sprung.machine, ride.kind === 'travelByHand' ? ride.travel : sprung.hanging);
-    return on.ok ? { ok: true, stance: on, balance: null } : on;
-  }
-  const rest = balance(ride.kind === 'noRider' ? alone(sprung) : sprung, forces, near);
-  return rest.ok ? { ok: true, stance: rest.stance, balance: rest } : rest;
+  return ride.kind === 'equilibrium' ? ride.forces : null;
 }

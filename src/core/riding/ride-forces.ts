@@ -1,4 +1,5 @@
 /** The steady forces a bike is ridden with: acceleration, lean, braking share and drag. */
+import type { Setup } from '../adjusters/setup.ts';
 import { radians } from '../units/convert.ts';
 import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
 
@@ -22,6 +23,11 @@ export interface RideForces {
 
 /** Standing or rolling evenly, upright. */
 export const AT_REST: RideForces = { acceleration: 0, lean: 0, frontBrakeShare: 1, drag: null };
+
+/** The drag that the adjusters say; null without force. */
+export function dragOf({ dragForce, dragHeight }: Setup): Drag | null {
+  return dragForce === 0 ? null : { force: dragForce, height: dragHeight };
+}
 
 /** Further than this no tyre holds, and 1/cos grows without bound, radians. */
 const MOST_LEAN = radians(80);

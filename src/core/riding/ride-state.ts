@@ -1,56 +1,25 @@
-/** The states in which a bike is read, and what each asks of its setup. */
+/** What a ride state is: a way in which a bike is held and loaded while it is read. */
 import type { Setup } from '../adjusters/setup.ts';
-import { radians } from '../units/convert.ts';
 import type { LoadCase } from './load-case.ts';
 
-export type RideState = LoadCase['kind'];
+/** The rows of states from which a person chooses, in their order. */
+export const RIDE_GROUPS = ['standing', 'riding', 'given'] as const;
+export type RideGroup = (typeof RIDE_GROUPS)[number];
 
-/** In the order of a ride: hanging, loaded, ridden; the travel that was set comes last. */
-export const RIDE_STATES: readonly RideState[] = [
-  'toppedOut',
-  'noRider',
-  'riderUp',
-  'accelerating',
-  'braking',
-  'midCorner',
-  'travelByHand',
-];
-
-export const RIDE_STATE_WORDS: Readonly<Record<RideState, string>> = {
-  toppedOut: 'Topped out',
-  noRider: 'No rider',
-  riderUp: 'Rider on board',
-  accelerating: 'Accelerating',
-  braking: 'Braking',
-  midCorner: 'Mid-corner',
-  travelByHand: 'Travel set by hand',
-};
-
-/** The names that states had until lately, still written for one version. */
-export const FORMER_RIDE_STATES: Readonly<Partial<Record<RideState, string>>> = {
-  noRider: 'bikeAlone',
-  accelerating: 'onGas',
-  braking: 'onBrakes',
-  travelByHand: 'asDialled',
-};
-
-/** What the adjusters say of a ride state. */
-export function loadCase(state: RideState, setup: Setup): LoadCase {
-  const { dragForce, dragHeight } = setup;
-  const drag = dragForce === 0 ? null : { force: dragForce, height: dragHeight };
-  const frontShare = setup.brakeFrontShare / 100;
-  switch (state) {
-    case 'toppedOut':
-    case 'noRider':
-    case 'riderUp':
-      return { kind: state };
-    case 'accelerating':
-      return { kind: state, acceleration: setup.gas, drag };
-    case 'braking':
-      return { kind: state, deceleration: setup.brake, frontShare, drag };
-    case 'midCorner':
-      return { kind: state, lean: radians(setup.leanDeg), acceleration: setup.cornerGas, frontShare, drag };
-    case 'travelByHand':
-      return { kind: state, travel: { front: setup.frontTravelUsed, rear: setup.rearTravelUsed } };
-  }
+export interface RideState {
+  /** The same word as in the file's name, the code, the JSON output and saved choices. */
+  readonly key: string;
+  /** The key it had until lately, still written for one version. */
+  readonly formerly?: string;
+  readonly label: string;
+  /** Standing on the springs, ridden on them, or at a travel that the springs do not settle. */
+  readonly group: RideGroup;
+  /** Whether the springs carry the bike, so that there is no answer without their rates. */
+  readonly springsCarry: boolean;
+  /** What the adjusters say of it. */
+  readonly loadCase: (setup: Setup) => LoadCase;
+  /** Its place in the corner sequence, 0 where that begins to 1 where it ends; left out where it is no part of that. */
+  readonly cornerPart?: number;
+  /** How the suspension is held when a bike is weighed in it, in words; left out where nobody weighs a bike so. */
+  readonly weighed?: string;
 }

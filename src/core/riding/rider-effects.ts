@@ -1,11 +1,11 @@
 /** What the rider's hands do to the bike in mm and g: gas opened in the corner, brakes, and when a wheel lifts. */
 import type { Setup } from '../adjusters/setup.ts';
+import { accelerating } from './accelerating-state.ts';
+import { braking } from './braking-state.ts';
+import { midCorner } from './mid-corner-state.ts';
 import { frontLiftLimit, rearLiftLimit, type LiftLimit } from './lift-limits.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { braked, rideChange, sag, type RideChange, type Sag } from './ride-changes.ts';
-import { forcesIn } from './load-case.ts';
-import { AT_REST, type RideForces } from './ride-forces.ts';
-import { loadCase } from './ride-state.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 
 /** Each part has its own reason when it has no answer: a wheel that lifts spoils no sag. */
@@ -22,9 +22,9 @@ export interface RiderEffects {
 
 /** All of them, by the riding adjusters of a setup. */
 export function riderEffects(sprung: SprungMachine, setup: Setup): RiderEffects {
-  const corner = forces('midCorner', setup);
-  const gas = forces('accelerating', setup);
-  const brakes = forces('braking', setup);
+  const corner = midCorner.loadCase(setup).forces;
+  const gas = accelerating.loadCase(setup).forces;
+  const brakes = braking.loadCase(setup).forces;
   return {
     sag: sag(sprung),
     gasOpened: rideChange(sprung, corner, { ...corner, acceleration: setup.gas }),
@@ -32,8 +32,4 @@ export function riderEffects(sprung: SprungMachine, setup: Setup): RiderEffects 
     frontLifts: frontLiftLimit(sprung, gas),
     rearLifts: rearLiftLimit(sprung, brakes),
   };
-}
-
-function forces(state: 'midCorner' | 'accelerating' | 'braking', setup: Setup): RideForces {
-  return forcesIn(loadCase(state, setup)) ?? AT_REST;
 }

@@ -5,8 +5,9 @@ import type { Equilibrium } from './equilibrium.ts';
 import { machine, type Machine } from '../standing/machine.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { NoStand } from './no-stand.ts';
-import { ridden, type LoadCase } from './load-case.ts';
-import { loadCase, type RideState } from './ride-state.ts';
+import { loadCase, type RideStateKey } from './all-ride-states.ts';
+import type { LoadCase } from './load-case.ts';
+import { standSprung } from './stand-sprung.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
 
@@ -14,7 +15,7 @@ import { stance, type Stance, type Travel } from '../standing/stance.ts';
 export interface StandingBike extends Stance {
   /** Left out while spring rates are not known, or the springs are impossible. */
   readonly sprung?: SprungMachine;
-  /** Left out in the two states that are no balance: topped out and travel set by hand. */
+  /** Left out where the springs do not carry the bike, as when it is topped out. */
   readonly balance?: Equilibrium;
 }
 
@@ -22,7 +23,12 @@ export interface StandingBike extends Stance {
  * The bike on its wheels in a ride state, or why it does not stand. The screen and the readings command both ask here.
  * `near` is a travel near which to look first, such as that of the state a moment ago.
  */
-export function standBike(bike: Bike, setup: Setup, state: RideState, near?: Travel): StandingBike | NoStand {
+export function standBike(
+  bike: Bike,
+  setup: Setup,
+  state: RideStateKey,
+  near?: Travel,
+): StandingBike | NoStand {
   const made = machine(bike, setup);
   return made.ok ? standMachine(made, setup, state, near) : made;
 }
@@ -31,7 +37,7 @@ export function standBike(bike: Bike, setup: Setup, state: RideState, near?: Tra
 export function standMachine(
   made: Machine,
   setup: Setup,
-  state: RideState,
+  state: RideStateKey,
   near?: Travel,
 ): StandingBike | NoStand {
   return standRide(made, loadCase(state, setup), near);
@@ -48,7 +54,7 @@ export function standRide(
   sprung: SprungMachine | NoEquilibrium = sprungMachine(made),
 ): StandingBike | NoStand {
   if (!sprung.ok) return withoutSprings(made, ride, sprung);
-  const found = ridden(sprung, ride, near);
+  const found = standSprung(sprung, ride, near);
   if (!found.ok) return found;
   const { stance: on, balance } = found;
   // The many numbers of a stance come last: what is added to a copy of them costs more than the balance itself.
@@ -58,15 +64,15 @@ export function standRide(
 /** The stance of standRide alone, for many machines at once of which nobody asks what the springs say. */
 export function stanceInRide(made: Machine, ride: LoadCase, near?: Travel): Stance | NoStand {
   // A travel that is given needs no springs.
-  if (ride.kind === 'travelByHand') return stance(made, ride.travel);
+  if (ride.kind === 'travel') return stance(made, ride.travel);
   const sprung = sprungMachine(made);
   if (!sprung.ok) return withoutSprings(made, ride, sprung);
-  const found = ridden(sprung, ride, near);
+  const found = standSprung(sprung, ride, near);
   return found.ok ? found.stance : found;
 }
 
 /** Without springs the bike still hangs on its stops, and stands where its travel is set. */
 function withoutSprings(made: Machine, ride: LoadCase, why: NoEquilibrium): Stance | NoStand {
-  if (ride.kind === 'travelByHand') return stance(made, ride.travel);
-  return ride.kind === 'toppedOut' ? stance(made, { front: 0, rear: 0 }) : why;
+  if (ride.kind === 'equilibrium') return why;
+  return stance(made, ride.kind === 'travel' ? ride.travel : { front: 0, rear: 0 });
 }

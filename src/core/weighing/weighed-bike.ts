@@ -7,15 +7,10 @@ import type { Setup } from '../adjusters/setup.ts';
 import { sprungFromWhole } from '../riding/loads.ts';
 import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { NoStand } from '../riding/no-stand.ts';
-import type { RideState } from '../riding/ride-state.ts';
+import { rideStateOf, type RideStateKey } from '../riding/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import type { Stance } from '../standing/stance.ts';
 import { weighIn, type WeighedCentre, type WeighIn } from './weigh-in.ts';
-
-/** At which travel the suspension was held while the bike was weighed. */
-export type HeldState = Extract<RideState, 'noRider' | 'toppedOut' | 'travelByHand'>;
-
-export const HELD_STATES: readonly HeldState[] = ['noRider', 'toppedOut', 'travelByHand'];
 
 export interface WeighedBike {
   readonly ok: true;
@@ -37,7 +32,7 @@ const MOST_TURNS = 60;
 
 /**
  * Mass and centre of what the springs carry, without rider, load and fuel, from a weigh-in with nobody and nothing on
- * the bike, `fuel` kg in its tank, and both ends held at the travel that `held` says. `given` is asked for the
+ * the bike, `fuel` kg in its tank, and both ends held as in the ride state `held`. `given` is asked for the
  * weigh-in of the bike as it stands then, since wheelbase and radii not measured are the bike's own. A bike that sags
  * by its own weight is found together with its mass, so what the bike was said to weigh before counts for nothing.
  * No answer when the weigh-in has none, the centre is not between the axles or below the ground, fuel and unsprung
@@ -46,12 +41,12 @@ const MOST_TURNS = 60;
 export function weighedBike(
   bike: Bike,
   setup: Setup,
-  held: HeldState,
+  held: RideStateKey,
   fuel: number,
   given: (on: Stance) => WeighIn,
 ): WeighedBike | NoStand {
   const asSet: Setup = { ...setup, fuelMass: fuel };
-  let on = standBike(bike, asSet, held === 'noRider' ? 'toppedOut' : held);
+  let on = standBike(bike, asSet, rideStateOf(held).springsCarry ? 'toppedOut' : held);
   for (let turn = 0; turn < MOST_TURNS; turn++) {
     if (!on.ok) return on;
     const found = weighedOn(on, asSet, given(on));

@@ -1,6 +1,6 @@
 /** What the weigh-in asks for, says of its figures and finds, in words. */
 import { noStandWords } from '../../words/no-stand-words.ts';
-import type { HeldState, WeighedBike } from '../../core/weighing/weighed-bike.ts';
+import type { WeighedBike } from '../../core/weighing/weighed-bike.ts';
 import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
 import type { QuantityKey } from '../../core/units/all-quantities.ts';
 import type {
@@ -10,12 +10,6 @@ import type {
   WeighedKey,
   Weighing,
 } from '../../session/weighing.svelte.ts';
-
-export const HELD_WORDS: Readonly<Record<HeldState, string>> = {
-  noRider: 'As the bike alone sits',
-  toppedOut: 'Topped out',
-  travelByHand: 'Travel set by hand, travel used',
-};
 
 export const LENGTH_WORDS: Readonly<Record<OwnLength, string>> = {
   wheelbase: 'Wheelbase',

@@ -8,7 +8,7 @@ import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import type { Point } from '../../../src/core/plane/point.ts';
 import { pointPlace, type PointKey } from '../../../src/core/sketch/points.ts';
 import { standBike } from '../../../src/core/riding/stand-bike.ts';
-import type { RideState } from '../../../src/core/riding/ride-state.ts';
+import type { RideStateKey } from '../../../src/core/riding/all-ride-states.ts';
 import type { Stance } from '../../../src/core/standing/stance.ts';
 import { writeNumber, type NumberStyle } from '../../../src/core/units/number-style.ts';
 import { QUANTITIES } from '../../../src/core/units/all-quantities.ts';
@@ -37,7 +37,7 @@ export async function savedDocument(page: Page): Promise<BikeDocument> {
   return opened.value.document;
 }
 
-export function standing({ bike, setup }: BikeWithSetup, state: RideState = 'toppedOut'): Stance {
+export function standing({ bike, setup }: BikeWithSetup, state: RideStateKey = 'toppedOut'): Stance {
   const stood = standBike(bike, setup, state);
   if (!stood.ok) throw new Error(`the bike does not stand: ${stood.reason}`);
   return stood;
