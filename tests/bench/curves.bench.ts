@@ -4,7 +4,7 @@ import { chromium, type Browser, type Page } from '@playwright/test';
 import { build } from 'vite';
 import { findBrowser } from '../../src/commands/find-browser.js';
 import { serve } from '../../src/commands/serve.js';
-import { RIDE_STATE_WORDS, type RideState } from '../../src/core/riding/ride-state.ts';
+import { rideStateOf, type RideStateKey } from '../../src/core/riding/all-ride-states.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { CURVE_AXES } from '../../src/curves/curve-axes.ts';
 import {
@@ -24,7 +24,7 @@ const GOAL_MS = 10;
 const MOVES = 120;
 const SHORT_MOVES = 3;
 const KEPT = 3;
-const STATES: readonly RideState[] = ['riderUp', 'accelerating', 'midCorner'];
+const STATES: readonly RideStateKey[] = ['riderUp', 'accelerating', 'midCorner'];
 const AXES = ['rearTravel', 'shockPreload', 'rearTeeth'];
 
 function axisLabel(key: string): string {
@@ -123,7 +123,7 @@ async function tab(browser: Browser, address: string, moves: number): Promise<Be
   }
   await openStates(page);
   for (const when of ['alone', `with ${STATES.length} ride states`]) {
-    if (when !== 'alone') for (const state of STATES) await stateBox(page, RIDE_STATE_WORDS[state]).check();
+    if (when !== 'alone') for (const state of STATES) await stateBox(page, rideStateOf(state).label).check();
     for (const axis of AXES.map(axisLabel)) {
       await panel.getByRole('combobox', { name: 'Against' }).selectOption({ label: axis });
       const { p50 } = figures(await followed(page, moves));
