@@ -136,13 +136,13 @@ function withMasses(placed: Placed, words: ExampleWords): Placed {
   });
   if (two.length > 0) return carrying(placed, two);
   const rearUnsprung = words.kg('rear unsprung mass') ?? 0;
-  const { rearAxleY } = standing(placed.bike, placed.setup);
+  const { rearAxle } = standing(placed.bike, placed.setup);
   const share = rearUnsprung / (whole.mass - rearUnsprung);
   const { bike, setup } = carrying(placed, [
     {
       mass: whole.mass - rearUnsprung,
       ahead: whole.ahead * (1 + share),
-      high: whole.high + share * (whole.high - rearAxleY),
+      high: whole.high + share * (whole.high - rearAxle.y),
     },
   ]);
   return { bike: { ...bike, rearWheel: { ...bike.rearWheel, unsprungMass: rearUnsprung } }, setup };
@@ -156,7 +156,7 @@ function withRuns(placed: Placed, words: ExampleWords): Placed {
     y: words.mm('front sprocket above the axle'),
   };
   if (fromAxle.x !== undefined && fromAxle.y !== undefined)
-    return withCountershaftAt(placed, on, { x: fromAxle.x, y: on.rearAxleY + fromAxle.y });
+    return withCountershaftAt(placed, on, { x: fromAxle.x, y: on.rearAxle.y + fromAxle.y });
   const above = words.mm('upper run above the pivot');
   if (above !== undefined) return withCountershaftAt(placed, on, shaftBelowRun(on, above));
   const below = words.mm('lower run below the pivot');
@@ -177,13 +177,13 @@ function shaftAboveRun(on: Stance, lever: number): Point {
   return besidePivot(on, angle, frontSprocketRadius - lever);
 }
 
-const lineToPivot = ({ pose, rearAxleY }: Stance): number =>
-  Math.atan2(pose.originY - rearAxleY, pose.originX);
-const armLength = ({ pose, rearAxleY }: Stance): number => Math.hypot(pose.originX, pose.originY - rearAxleY);
+const lineToPivot = ({ pose, rearAxle }: Stance): number =>
+  Math.atan2(pose.pivot.y - rearAxle.y, pose.pivot.x);
+const armLength = ({ pose, rearAxle }: Stance): number => Math.hypot(pose.pivot.x, pose.pivot.y - rearAxle.y);
 
 function besidePivot({ pose }: Stance, angle: number, aside: number): Point {
   return {
-    x: pose.originX + ALONG * Math.cos(angle) - aside * Math.sin(angle),
+    x: pose.pivot.x + ALONG * Math.cos(angle) - aside * Math.sin(angle),
     y: pose.originY + ALONG * Math.sin(angle) + aside * Math.cos(angle),
   };
 }
