@@ -184,7 +184,7 @@ const armLength = ({ pose, rearAxle }: Stance): number => Math.hypot(pose.pivot.
 function besidePivot({ pose }: Stance, angle: number, aside: number): Point {
   return {
     x: pose.pivot.x + ALONG * Math.cos(angle) - aside * Math.sin(angle),
-    y: pose.originY + ALONG * Math.sin(angle) + aside * Math.cos(angle),
+    y: pose.pivot.y + ALONG * Math.sin(angle) + aside * Math.cos(angle),
   };
 }
 
