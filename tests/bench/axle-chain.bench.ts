@@ -1,6 +1,7 @@
 /** How long it takes to put the axle where a chain of so many links leaves it. */
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
-import { axleForChain, chainsThatFit, type AxleSlot } from '../../src/core/standing/axle-in-slot.ts';
+import { axleForChain, type AxleSlot } from '../../src/core/standing/axle-in-slot.ts';
+import { chainsThatFit } from '../support/chains-that-fit.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { timer } from '../support/timed.ts';

@@ -1,5 +1,5 @@
 /** How long a curve of 201 places takes for four setups together, against travel and against an adjuster. */
-import { curveOf, sweep, type SweepAxis } from '../../src/core/effects/sweep.ts';
+import { curveAlong, type SweepAxis } from '../../src/core/effects/sweep.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { timer } from '../support/timed.ts';
@@ -22,7 +22,7 @@ export default function sweeps(short: boolean): string[] {
       [14, 15, 16, 17].map((frontTeeth) => {
         const setup = { ...plainSetup, frontTeeth, forkTubes: (i % 100) / 10 };
         const travel = { front: 40, rear: 40 };
-        return curveOf(sweep({ bike: plainBike, setup, travel, axis, from, to, count: PLACES }), antiSquat);
+        return curveAlong({ bike: plainBike, setup, travel, axis, from, to, count: PLACES }, antiSquat);
       });
     const stood = curves(0).reduce((sum, curve) => sum + curve.y.length, 0);
     if (stood !== 4 * PLACES) throw new Error(`Only ${stood} places stand`);

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { sprocketPairs } from '../../src/core/effects/sprocket-pairs.ts';
-import { curveOf, sweep } from '../../src/core/effects/sweep.ts';
+import { curveAlong } from '../../src/core/effects/sweep.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { engineBraking } from '../../src/core/readings/engine-braking.ts';
 import { axleForChain, chainForAxle } from '../../src/core/standing/axle-in-slot.ts';
@@ -35,7 +35,7 @@ function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers:
     rear: { least: 44, most: 45 },
     ...ANY_CHAIN,
   });
-  const curve = sweep({
+  const along = {
     bike,
     setup,
     travel,
@@ -43,10 +43,10 @@ function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers:
     from: 0,
     to: 120,
     count: 4,
-  });
+  } as const;
   // The stances hold the inputs as they are; what is shown of them are the numbers beside them.
   said.push('ok' in pairs ? pairs : pairs.map((pair) => ({ ...pair, travel: null })));
-  said.push(curveOf(curve, antiSquat), curveOf(curve, engineBraking));
+  said.push(curveAlong(along, antiSquat), curveAlong(along, engineBraking));
   const parts = machine(bike, setup);
   if (parts.ok) {
     const loop = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);

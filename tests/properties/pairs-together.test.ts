@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import type { PairsAsked, SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
-import { axleForChain, chainsThatFit } from '../../src/core/standing/axle-in-slot.ts';
+import { axleForChain } from '../../src/core/standing/axle-in-slot.ts';
+import { chainsThatFit } from '../support/chains-that-fit.ts';
 import { setAxlePosition } from '../../src/core/standing/chain-in-frame.ts';
 import { stretchOf } from '../../src/core/standing/chain-of.ts';
 import { machine } from '../../src/core/standing/machine.ts';

@@ -5,7 +5,7 @@ import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { balance, type Equilibrium } from '../../src/core/riding/equilibrium.ts';
 import { neutralAntiSquat } from '../../src/core/riding/neutral-anti-squat.ts';
-import { gasOpened } from '../../src/core/riding/ride-changes.ts';
+import { gasOpened } from '../support/gas-opened.ts';
 import { AT_REST } from '../../src/core/riding/ride-forces.ts';
 import { steadyLoads } from '../../src/core/riding/steady-loads.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';

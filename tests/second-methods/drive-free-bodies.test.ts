@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
 import type { Bike, RearBrakeMount } from '../../src/core/parts/bike.ts';
 import type { DriveKind } from '../../src/core/parts/drive-kind.ts';
-import { circleCrossings, outerTangent, type Tangent } from '../../src/core/plane/circle.ts';
+import { outerTangent, type Tangent } from '../../src/core/plane/circle.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { brakeAntiRise } from '../../src/core/readings/brake-anti-rise.ts';
 import { engineBraking } from '../../src/core/readings/engine-braking.ts';
@@ -14,6 +14,7 @@ import { lowerRunLever, engineBrakingSlopeOf } from '../../src/core/standing/dri
 import { machine } from '../../src/core/standing/machine.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';
+import { circleCrossings } from '../support/circle-crossings.ts';
 import { loadWithoutSpring, type CutFree, type ForceLine } from '../support/free-bodies.ts';
 import { linkedBike, sprungSetup } from '../support/linked-bike.ts';
 import { plainBike, plainSetup, withFrame } from '../support/plain-bike.ts';

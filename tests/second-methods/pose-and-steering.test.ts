@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
 import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { outerTangent } from '../../src/core/plane/circle.ts';
-import { crossing, signedDistance } from '../../src/core/plane/line.ts';
+import { crossing } from '../../src/core/plane/line.ts';
 import { normalTrail } from '../../src/core/readings/normal-trail.ts';
 import { chainSliderClearance } from '../../src/core/readings/chain-slider-clearance.ts';
 import { trail } from '../../src/core/readings/trail.ts';
@@ -13,6 +13,7 @@ import { axisFootInFrame } from '../../src/core/sketch/points.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
+import { signedDistance } from '../support/signed-distance.ts';
 import { driveCircles, topTangent } from '../support/squat-by-lines.ts';
 
 const RUNS = cases(2000);

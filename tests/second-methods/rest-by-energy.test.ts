@@ -6,7 +6,7 @@ import { balance } from '../../src/core/riding/equilibrium.ts';
 import { alone } from '../../src/core/riding/loads.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { AT_REST } from '../../src/core/riding/ride-forces.ts';
-import { springEnergy } from '../../src/core/springs/spring-law.ts';
+import { springEnergy } from '../support/spring-energy.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance, type Travel } from '../../src/core/standing/stance.ts';
 import { STANDARD_GRAVITY } from '../../src/core/units/convert.ts';

@@ -6,7 +6,7 @@ import { rearWheelForce } from '../../src/core/readings/rear-wheel-force.ts';
 import { rearWheelRate } from '../../src/core/readings/rear-wheel-rate.ts';
 import { shockStroke } from '../../src/core/readings/shock-stroke.ts';
 import type { Reading } from '../../src/core/readings/reading.ts';
-import { springEnergy } from '../../src/core/springs/spring-law.ts';
+import { springEnergy } from '../support/spring-energy.ts';
 import type { StandingBike } from '../../src/core/riding/stand-bike.ts';
 import { sprungSetup } from '../support/linked-bike.ts';
 import { ridden, sprungAt } from '../support/ridden-bike.ts';

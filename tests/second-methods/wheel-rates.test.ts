@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { suspensionAt } from '../../src/core/linkage/suspension.ts';
 import { rearWheelRate } from '../../src/core/springs/at-the-wheel.ts';
-import { springEnergy, springForce, springRate } from '../../src/core/springs/spring-law.ts';
+import { springForce, springRate } from '../../src/core/springs/spring-law.ts';
+import { springEnergy } from '../support/spring-energy.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { linkedBike } from '../support/linked-bike.ts';
 import { plainSprings, reached, sprung, withForkSprings, withShock } from '../support/plain-springs.ts';

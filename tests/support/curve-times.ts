@@ -1,11 +1,12 @@
 /** Timing curves one by one, under node as in a page: for four setups together, and for all readings at once. */
-import { curveAlong, curveOf, sweep, type SweepAxis } from '../../src/core/effects/sweep.ts';
+import { curveAlong, type SweepAxis } from '../../src/core/effects/sweep.ts';
 import { rearWheelTravel } from '../../src/core/linkage/rear-wheel-travel.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance } from '../../src/core/standing/stance.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import { standAlong } from './stand-along.ts';
 
 export interface CurveTimes {
   readonly name: string;
@@ -80,8 +81,8 @@ export function curveTimes(short: boolean): CurveTimes[] {
     four('antiSquat', { kind: 'adjuster', adjuster: 'shockPreload' }, 0, 20, 'riderUp'),
     timesOf(short, `all ${READINGS.length} readings against rear travel, 1 setup`, (i) => {
       const [first] = setups(i);
-      const swept = sweep({ bike, setup: first, travel, axis: rear, from: 0, to, count: PLACES });
-      return READINGS.reduce((sum, each) => sum + curveOf(swept, each).x[7], 0);
+      const { stances } = standAlong({ bike, setup: first, travel, axis: rear, from: 0, to, count: PLACES });
+      return READINGS.reduce((sum, each) => sum + stances.map(each.read).length, 0);
     }),
   ];
 }

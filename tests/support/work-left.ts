@@ -1,7 +1,7 @@
 /** Virtual work on a bike at rest: what small moves of its two ends set free, from where its parts come to lie. */
 import { inFrame, onGround } from '../../src/core/chassis/pose.ts';
 import type { RideForces } from '../../src/core/riding/ride-forces.ts';
-import { springEnergy } from '../../src/core/springs/spring-law.ts';
+import { springEnergy } from './spring-energy.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
 import type { Point } from '../../src/core/plane/point.ts';

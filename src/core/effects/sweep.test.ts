@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { standAlong } from '../../../tests/support/stand-along.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { ADJUSTERS } from '../standing/all-adjusters.ts';
@@ -11,7 +12,7 @@ import { finalDriveRatio } from '../readings/final-drive-ratio.ts';
 import { rake } from '../readings/rake.ts';
 import { squatRatio } from '../readings/squat-ratio.ts';
 import { degrees } from '../units/convert.ts';
-import { curveOf, sweep, sweepPlace, sweptTo, type SweepAsked, type SweepAxis } from './sweep.ts';
+import { curveAlong, sweepPlace, sweptTo, type SweepAsked, type SweepAxis } from './sweep.ts';
 
 const RIDDEN = { front: 40, rear: 40 };
 
@@ -23,7 +24,7 @@ const rear: SweepAxis = { kind: 'travel', end: 'rear' };
 
 describe('a sweep over travel', () => {
   it('is the bike stood at each place, the other end as it was', () => {
-    const curve = curveOf(sweep(asked(rear, 0, 130)), antiSquat);
+    const curve = curveAlong(asked(rear, 0, 130), antiSquat);
     expect(curve.x).toHaveLength(27);
     expect([curve.x[0], curve.x[26]]).toEqual([0, 130]);
     curve.x.forEach((x, i) =>
@@ -33,14 +34,14 @@ describe('a sweep over travel', () => {
   });
 
   it('of the front, and of both by a stated ratio, uses what is asked', () => {
-    const front = sweep(asked({ kind: 'travel', end: 'front' }, 0, 120));
+    const front = standAlong(asked({ kind: 'travel', end: 'front' }, 0, 120));
     expect(front.stances.map((on) => on.travel)).toEqual(front.x.map((x) => ({ front: x, rear: 40 })));
-    const both = sweep(asked({ kind: 'travel', end: 'both', frontPerRear: 0.9 }, 0, 130));
+    const both = standAlong(asked({ kind: 'travel', end: 'both', frontPerRear: 0.9 }, 0, 130));
     expect(both.stances.map((on) => on.travel)).toEqual(both.x.map((x) => ({ front: 0.9 * x, rear: x })));
   });
 
   it('is in the units of files: degrees for angles', () => {
-    const curve = curveOf(sweep(asked(rear, 10, 20, { count: 2 })), rake);
+    const curve = curveAlong(asked(rear, 10, 20, { count: 2 }), rake);
     expect(curve.y[0]).toBeCloseTo(
       degrees(standing(plainBike, plainSetup, { front: 40, rear: 10 }).rake),
       12,
@@ -49,7 +50,7 @@ describe('a sweep over travel', () => {
   });
 
   it('stops where there is no travel left, and says why on both sides', () => {
-    const curve = curveOf(sweep(asked(rear, -20, 150, { count: 18 })), antiSquat);
+    const curve = curveAlong(asked(rear, -20, 150, { count: 18 }), antiSquat);
     expect([curve.x[0], curve.x[curve.x.length - 1]]).toEqual([0, 130]);
     expect(curve.lowStop).toMatchObject({ x: -10, noStand: { reason: 'rearTravelBeyond', found: -10 } });
     expect(curve.highStop).toMatchObject({ x: 140, noStand: { reason: 'rearTravelBeyond', limit: 130 } });
@@ -66,11 +67,12 @@ describe('a sweep over an adjuster', () => {
     const needsLinks = !(adjuster.applies?.(plainBike) ?? true);
     const bike = needsLinks ? linkedBike : plainBike;
     const { least, most } = adjuster.range(bike);
-    const swept = sweep(asked({ kind: 'adjuster', adjuster: adjuster.key }, least, most, { count: 5, bike }));
+    const over = asked({ kind: 'adjuster', adjuster: adjuster.key }, least, most, { count: 5, bike });
+    const swept = standAlong(over);
     expect(swept.x.length).toBeGreaterThan(2);
     expect(swept.xQuantity).toBe(adjuster.quantity);
     for (const reading of READINGS)
-      curveOf(swept, reading).y.forEach((y, i) => {
+      curveAlong(over, reading).y.forEach((y, i) => {
         const on = standing(bike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
         const value = reading.read(on);
         if (typeof value === 'string' || typeof y === 'string') expect(y).toBe(value);
@@ -79,8 +81,8 @@ describe('a sweep over an adjuster', () => {
   });
 
   it('of teeth takes whole teeth, whatever count is asked', () => {
-    const curve = curveOf(
-      sweep(asked({ kind: 'adjuster', adjuster: 'rearTeeth' }, 39.5, 48.2, { count: 201 })),
+    const curve = curveAlong(
+      asked({ kind: 'adjuster', adjuster: 'rearTeeth' }, 39.5, 48.2, { count: 201 }),
       finalDriveRatio,
     );
     expect(curve.x).toEqual([40, 41, 42, 43, 44, 45, 46, 47, 48]);
@@ -89,8 +91,8 @@ describe('a sweep over an adjuster', () => {
   });
 
   it('keeps the standing stretch next to the present value', () => {
-    const curve = curveOf(
-      sweep(asked({ kind: 'adjuster', adjuster: 'shockLength' }, -900, 900, { count: 181 })),
+    const curve = curveAlong(
+      asked({ kind: 'adjuster', adjuster: 'shockLength' }, -900, 900, { count: 181 }),
       rake,
     );
     expect(curve.x).toContain(0);
@@ -105,7 +107,9 @@ describe('a sweep over an adjuster in a ride state', () => {
   it('settles the bike anew at every place, as the state itself does', () => {
     const bike = linkedBike;
     const axis: SweepAxis = { kind: 'adjuster', adjuster: 'gas' };
-    const swept = sweep(asked(axis, 0, 0.6, { count: 7, bike, setup: sprungSetup, state: 'accelerating' }));
+    const swept = standAlong(
+      asked(axis, 0, 0.6, { count: 7, bike, setup: sprungSetup, state: 'accelerating' }),
+    );
     expect(swept.x).toHaveLength(7);
     swept.x.forEach((gas, i) => {
       const on = standBike(bike, { ...sprungSetup, gas }, 'accelerating');
@@ -118,24 +122,25 @@ describe('a sweep over an adjuster in a ride state', () => {
   it('stops where the front wheel lifts, and says so', () => {
     const axis: SweepAxis = { kind: 'adjuster', adjuster: 'gas' };
     const setup = { ...sprungSetup, gas: 0.4 };
-    const swept = sweep(asked(axis, 0, 3, { count: 31, bike: linkedBike, setup, state: 'accelerating' }));
+    const swept = standAlong(
+      asked(axis, 0, 3, { count: 31, bike: linkedBike, setup, state: 'accelerating' }),
+    );
     expect(swept.highStop?.noStand.reason).toBe('frontLifts');
   });
 
   it('over travel knows the springs where they are known', () => {
-    const known = sweep(asked(rear, 0, 100, { count: 3, bike: linkedBike, setup: sprungSetup }));
-    expect(known.stances.every((on) => on.sprung !== undefined)).toBe(true);
-    expect(sweep(asked(rear, 0, 100, { count: 3 })).stances.some((on) => on.sprung !== undefined)).toBe(
-      false,
-    );
+    const known = standAlong(asked(rear, 0, 100, { count: 3, bike: linkedBike, setup: sprungSetup }));
+    expect(known.stances.map((on) => on.sprung !== undefined)).toEqual([true, true, true]);
+    const unknown = standAlong(asked(rear, 0, 100, { count: 3 }));
+    expect(unknown.stances.map((on) => on.sprung !== undefined)).toEqual([false, false, false]);
   });
 });
 
 describe('a range in which the bike stands, cannot stand, and stands again', () => {
   it('keeps the stretch of the present value, not the first', () => {
     // A head insert turned once round is the same bike again.
-    const curve = curveOf(
-      sweep(asked({ kind: 'adjuster', adjuster: 'headAngleCupsDeg' }, -400, 400, { count: 801 })),
+    const curve = curveAlong(
+      asked({ kind: 'adjuster', adjuster: 'headAngleCupsDeg' }, -400, 400, { count: 801 }),
       rake,
     );
     expect(curve.x).toContain(0);
@@ -147,7 +152,7 @@ describe('a range in which the bike stands, cannot stand, and stands again', () 
 
 describe('a sweep that finds nothing', () => {
   it('is empty, with the reasons at both ends', () => {
-    const curve = curveOf(sweep(asked(rear, 200, 300)), antiSquat);
+    const curve = curveAlong(asked(rear, 200, 300), antiSquat);
     expect(curve).toMatchObject({ x: [], y: [] });
     expect(curve.lowStop).toMatchObject({ x: 200, noStand: { reason: 'rearTravelBeyond' } });
     expect(curve.highStop).toMatchObject({ x: 300, noStand: { reason: 'rearTravelBeyond' } });
@@ -155,11 +160,18 @@ describe('a sweep that finds nothing', () => {
 
   it('of a bike without a machine names its reason', () => {
     const broken = { ...plainSetup, rearTyre: { code: '' } };
-    expect(sweep(asked(rear, 0, 130, { setup: broken })).lowStop?.noStand.reason).toBe('tyreCodeUnreadable');
+    expect(standAlong(asked(rear, 0, 130, { setup: broken })).lowStop?.noStand.reason).toBe(
+      'tyreCodeUnreadable',
+    );
   });
 
   it('has no place at all in a range that is no number', () => {
-    expect(sweep(asked(rear, NaN, 130))).toMatchObject({ x: [], stances: [], lowStop: null, highStop: null });
+    expect(standAlong(asked(rear, NaN, 130))).toMatchObject({
+      x: [],
+      stances: [],
+      lowStop: null,
+      highStop: null,
+    });
   });
 
   it('keeps the reason of a reading without a number in its place', () => {
@@ -170,7 +182,7 @@ describe('a sweep that finds nothing', () => {
       frontWheel: { ...plainBike.frontWheel, unsprungMass: 0 },
       rearWheel: { ...plainBike.rearWheel, unsprungMass: 0 },
     };
-    const curve = curveOf(sweep(asked(rear, 0, 130, { bike, setup: level, count: 3 })), squatRatio);
+    const curve = curveAlong(asked(rear, 0, 130, { bike, setup: level, count: 3 }), squatRatio);
     expect(curve.y).toEqual(['noMass', 'noMass', 'noMass']);
   });
 });

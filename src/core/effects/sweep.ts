@@ -49,20 +49,7 @@ export interface SweepStop {
   readonly noStand: NoStand;
 }
 
-/** The places of one sweep, each with the bike that stands there; any number of readings may be taken of them. */
-export interface Sweep {
-  readonly axis: SweepAxis;
-  readonly xQuantity: QuantityKey;
-  /** Unit of x: that of the adjuster, or mm. */
-  readonly xUnit: string;
-  readonly x: readonly number[];
-  readonly stances: readonly StandingBike[];
-  /** The first place without a pose beyond the lower and the upper end; null where the range is reached. */
-  readonly lowStop: SweepStop | null;
-  readonly highStop: SweepStop | null;
-}
-
-/** One reading along a sweep, in the metric units of files: mm, deg, kg, g, %. */
+/** One reading along an axis, in the metric units of files: mm, deg, kg, g, %. */
 export interface Curve {
   readonly key: string;
   readonly xQuantity: QuantityKey;
@@ -172,16 +159,10 @@ function along<Taken>(asked: SweepAsked, take: (on: StandingBike) => Taken): Str
 }
 
 /**
- * The bike stood at even places of an axis. Where it has no pose the sweep stops and says why: of the stretches that
- * stand, the one nearest to the present place is kept. Empty, with both stops, when it stands nowhere in the range.
+ * One reading at even places of an axis. Where the bike has no pose the curve stops and says why: of the stretches that
+ * stand, the one nearest to the present place is kept. Empty, with both stops, when it stands nowhere in the range. Where
+ * the reading has no number its reason stands in its place.
  */
-export function sweep(asked: SweepAsked): Sweep {
-  const { taken, ...stretch } = along(asked, (on) => on);
-  const xQuantity = axisQuantity(asked.axis);
-  return { axis: asked.axis, xQuantity, xUnit: QUANTITIES[xQuantity].fileUnit, ...stretch, stances: taken };
-}
-
-/** One reading along an axis, the same as of a sweep, without keeping the bikes. */
 export function curveAlong(asked: SweepAsked, reading: Reading): Curve {
   const { taken, ...stretch } = along(asked, (on) => metricOf(reading, on));
   return { ...unitsOf(axisQuantity(asked.axis), reading), ...stretch, y: taken };
@@ -225,15 +206,4 @@ function nearestStretch(
   while (first > 0 && found[first - 1].ok) first--;
   while (last < found.length - 1 && found[last + 1].ok) last++;
   return [first, last];
-}
-
-/** One reading taken along a sweep; where it has no number the reason stands in its place. */
-export function curveOf({ xQuantity, x, stances, lowStop, highStop }: Sweep, reading: Reading): Curve {
-  return {
-    ...unitsOf(xQuantity, reading),
-    x,
-    y: stances.map((on) => metricOf(reading, on)),
-    lowStop,
-    highStop,
-  };
 }

@@ -1,4 +1,4 @@
-/** Circles: their common outer tangents and their crossing points. */
+/** Circles and their common outer tangents. */
 import type { Point } from './point.ts';
 
 export interface Circle {
@@ -36,22 +36,4 @@ export function outerTangent(
     from: { x: first.centre.x + first.radius * nx, y: first.centre.y + first.radius * ny },
     to: { x: second.centre.x + second.radius * nx, y: second.centre.y + second.radius * ny },
   };
-}
-
-/** The crossing points of two circles: none, one (touching) or two. */
-export function circleCrossings(a: Circle, b: Circle): Point[] {
-  const dx = b.centre.x - a.centre.x;
-  const dy = b.centre.y - a.centre.y;
-  const d = Math.hypot(dx, dy);
-  if (!(d > 0)) return [];
-  const along = (d * d + a.radius * a.radius - b.radius * b.radius) / (2 * d);
-  const square = a.radius * a.radius - along * along;
-  if (square < 0) return [];
-  const foot = { x: a.centre.x + (along * dx) / d, y: a.centre.y + (along * dy) / d };
-  const half = Math.sqrt(square);
-  if (half === 0) return [foot];
-  return [
-    { x: foot.x - (half * dy) / d, y: foot.y + (half * dx) / d },
-    { x: foot.x + (half * dy) / d, y: foot.y - (half * dx) / d },
-  ];
 }

@@ -1,6 +1,6 @@
 /** Tests of straight lines. */
 import { describe, expect, it } from 'vitest';
-import { crossing, signedDistance } from './line.ts';
+import { crossing } from './line.ts';
 
 const level = { from: { x: 0, y: 2 }, to: { x: 10, y: 2 } };
 
@@ -18,10 +18,4 @@ describe('the crossing of two lines', () => {
     expect(crossing(level, { from: { x: 1, y: 1 }, to: { x: 1, y: 1 } })).toBe('parallel');
     expect(crossing(level, { from: { x: NaN, y: 1 }, to: { x: 1, y: 1 } })).toBe('parallel');
   });
-});
-
-it('a point above a line that points forward is at a positive distance, below at a negative one', () => {
-  expect(signedDistance(level, { x: 4, y: 5 })).toBe(3);
-  expect(signedDistance(level, { x: 4, y: -1 })).toBe(-3);
-  expect(signedDistance({ from: level.to, to: level.from }, { x: 4, y: 5 })).toBe(-3);
 });

@@ -1,4 +1,4 @@
-/** Straight lines through two points: crossings and signed distances. */
+/** Straight lines through two points, and where they cross. */
 import type { Point } from './point.ts';
 
 /** A line through `from` toward `to`; the two must differ. */
@@ -20,11 +20,4 @@ export function crossing(a: Line, b: Line): Point | 'parallel' {
   if (!(Math.abs(cross) > PARALLEL_SINE * Math.hypot(ax, ay) * Math.hypot(bx, by))) return 'parallel';
   const along = ((b.from.x - a.from.x) * by - (b.from.y - a.from.y) * bx) / cross;
   return { x: a.from.x + along * ax, y: a.from.y + along * ay };
-}
-
-/** Distance of a point from a line, mm, positive to the left of from → to (above a line that points forward). */
-export function signedDistance(line: Line, p: Point): number {
-  const dx = line.to.x - line.from.x;
-  const dy = line.to.y - line.from.y;
-  return (dx * (p.y - line.from.y) - dy * (p.x - line.from.x)) / Math.hypot(dx, dy);
 }

@@ -16,7 +16,7 @@ export interface NeutralAntiSquat {
  * m·a·(pivot height − axle height), presses the rear down and has to be held up as well. Dividing the balance about
  * the pivot by the load transfer gives 100·(1 + unsprung/mass · armSlope · wheelbase/centre height), with armSlope that
  * of the arm, axle to pivot. Lean and speed do not enter. Not counted: a nose that rises carries the centre back,
- * which presses the rear down by some tenths of a millimetre more; `gasOpened` has it. No answer without a centre of gravity above the ground.
+ * which presses the rear down by some tenths of a millimetre more. No answer without a centre of gravity above the ground.
  */
 export function neutralAntiSquat(on: Stance): NeutralAntiSquat | NoEquilibrium {
   if (!(on.mass > 0)) return noBalance('noMass');

@@ -1,7 +1,8 @@
 /** Tests of sag, squat and dive in mm. */
 import { describe, expect, it } from 'vitest';
 import { reached, sprung, withForkSprings } from '../../../tests/support/plain-springs.ts';
-import { braked, gasOpened, rideChange, sag } from './ride-changes.ts';
+import { gasOpened } from '../../../tests/support/gas-opened.ts';
+import { braked, rideChange, sag } from './ride-changes.ts';
 import { AT_REST } from './ride-forces.ts';
 
 const bike = sprung();

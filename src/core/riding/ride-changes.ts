@@ -58,20 +58,6 @@ export function rideChange(
   };
 }
 
-/**
- * Squat (+) or lift (−) of the rear, and rise of the front, in mm, when the gas is opened in a corner at `lean`
- * radians from rolling evenly to `acceleration` g.
- */
-export function gasOpened(
-  sprung: SprungMachine,
-  lean: number,
-  acceleration: number,
-  drag: RideForces['drag'] = null,
-): RideChange | NoEquilibrium {
-  const rolling: RideForces = { ...AT_REST, lean, drag };
-  return rideChange(sprung, rolling, { ...rolling, acceleration });
-}
-
 /** Dive of the front (+) and rise of the rear (−), in mm, from rolling evenly upright to `deceleration` g. */
 export function braked(
   sprung: SprungMachine,

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../../../tests/support/cases.ts';
-import { springEnergy, springForce, springLaw, springRate, type SpringLaw } from './spring-law.ts';
+import { springForce, springLaw, springRate, type SpringLaw } from './spring-law.ts';
+import { springEnergy } from '../../../tests/support/spring-energy.ts';
 import type { Coil } from '../standing/spring-set.ts';
 
 const coil: Coil = { rate: 10, preload: 12, springTravel: null, topOut: null, bump: null };

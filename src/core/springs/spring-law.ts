@@ -116,15 +116,3 @@ export function springRate(law: SpringLaw, at: number): number {
   }
   return rate;
 }
-
-/** Energy in the end's springs at a stroke, N·mm, from nothing pressed: the integral of `springForce`. */
-export function springEnergy(law: SpringLaw, at: number): number {
-  const pressed = Math.max(0, law.preload + at);
-  let energy = (law.rate * pressed * pressed) / 2;
-  if (at < law.topOutLength) energy += (law.topOutRate * (law.topOutLength - at) ** 2) / 2;
-  if (at > law.bumpStart) {
-    const part = (at - law.bumpStart) / law.bumpDepth;
-    energy += (law.bumpForce * law.bumpDepth * part ** (law.bumpExponent + 1)) / (law.bumpExponent + 1);
-  }
-  return energy;
-}

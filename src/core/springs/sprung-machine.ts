@@ -31,7 +31,7 @@ export interface SprungMachine {
 const TRAVEL_TOLERANCE = 1e-10;
 
 /**
- * Puts springs into a machine, whose loads may change afterwards without doing this again (`withLoads`). Refused
+ * Puts springs into a machine, whose loads may change afterwards without doing this again. Refused
  * when a spring is impossible, with what is wrong with it, or when the machine does not stand topped out.
  */
 export function sprungMachine(

@@ -9,7 +9,8 @@ import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { lowerRun } from '../drive/lower-run.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
 import { chainSlack, spareForSlack } from '../drive/run-slack.ts';
-import { axleForChain, chainForAxle, chainsThatFit, type AxleSlot } from './axle-in-slot.ts';
+import { axleForChain, chainForAxle, type AxleSlot } from './axle-in-slot.ts';
+import { chainsThatFit } from '../../../tests/support/chains-that-fit.ts';
 import { axleInFrame, lowerRunInFrame, chainAt, setAxlePosition } from './chain-in-frame.ts';
 import { machine } from './machine.ts';
 

@@ -102,20 +102,11 @@ export function linksInSlot(
   return spare.ok ? path.links + spare.spare / loop.pitch : { ok: false, reason: 'slackImpossible' };
 }
 
-/** What chainsThatFit gives, from the slot's ends. */
+/** Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to ask. */
 export function chainsBetween({ least, most }: SlotEnds, rule: LinkRule): number[] | NoLinkage | NoRunSlack {
   if (typeof least !== 'number') return least;
   if (typeof most !== 'number') return most;
   return linksBetween(least, most, rule);
-}
-
-/** Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to ask. */
-export function chainsThatFit(
-  machine: ChainMachine,
-  loop: ChainLoop,
-  slot: AxleSlot,
-): number[] | NoLinkage | NoRunSlack {
-  return chainsBetween(slotEnds(slotOn(machine, slot), loop), slot.rule);
 }
 
 /**

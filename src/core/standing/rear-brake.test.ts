@@ -1,7 +1,7 @@
 /** Tests of the rear brake's hold on the swingarm, with the caliper on the arm and on a stay of its own. */
 import { describe, expect, it } from 'vitest';
 import { standing } from '../../../tests/support/standing.ts';
-import { circleCrossings } from '../plane/circle.ts';
+import { circleCrossings } from '../../../tests/support/circle-crossings.ts';
 import { crossing } from '../plane/line.ts';
 import type { Point } from '../plane/point.ts';
 import { rearBrakeSlope, type RearBrake } from './rear-brake.ts';

@@ -1,0 +1,12 @@
+/** The chains that put the axle into its slot, asked for one machine and loop at once. */
+import type { ChainLoop } from '../../src/core/drive/chain-loop.ts';
+import type { ChainMachine } from '../../src/core/standing/chain-in-frame.ts';
+import { chainsBetween, slotEnds, slotOn, type AxleSlot } from '../../src/core/standing/axle-in-slot.ts';
+
+export function chainsThatFit(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  slot: AxleSlot,
+): ReturnType<typeof chainsBetween> {
+  return chainsBetween(slotEnds(slotOn(machine, slot), loop), slot.rule);
+}
