@@ -4,6 +4,18 @@ import type { BikeDocument } from '../document/document.ts';
 import type { EditReason } from '../document/edits.ts';
 import { beginHistory, commit, redo, redoLabel, undo, undoLabel, type History } from '../document/history.ts';
 
+/** What hears of the bike on the page, whoever changes it. */
+export interface BikeListener {
+  /** Another document is on the page, also while a hand tries one out. */
+  readonly shown?: (document: BikeDocument) => void;
+  /** A hand tries something out and has not let go. */
+  readonly moved?: () => void;
+  /** A change of the history is done, with what was done in words. */
+  readonly done?: (act: string) => void;
+  /** Another bike has taken the page. */
+  readonly opened?: () => void;
+}
+
 export class BikeSession {
   history = $state.raw<History>() as History;
   /** What is being tried out; null when nothing is. */
@@ -25,26 +37,28 @@ export class BikeSession {
 
   /** How many bikes have been opened since the page was: tells one bike's history from the next one's. */
   opened = 0;
-  #settled: (document: BikeDocument) => void = () => undefined;
-  #done: (act: string) => void = () => undefined;
+  readonly #listeners: BikeListener[] = [];
 
   constructor(document: BikeDocument) {
     this.history = beginHistory(document);
   }
 
-  /** Tells of every document that is shown from now on, and of the present one. */
-  whenSettled(settled: (document: BikeDocument) => void): void {
-    this.#settled = settled;
-    this.#settle();
+  /** From now on the listener hears of the bike; the first it hears of is the present one. */
+  listen(listener: BikeListener): void {
+    this.#listeners.push(listener);
+    listener.shown?.(this.document);
   }
 
-  /** Calls `done` after each change of the history from now on, with what was done in words. */
-  whenDone(done: (act: string) => void): void {
-    this.#done = done;
+  #show(): void {
+    for (const { shown } of this.#listeners) shown?.(this.document);
   }
 
-  #settle(): void {
-    this.#settled(this.document);
+  #turnTo(history: History, act: string): void {
+    const isNew = history !== this.history;
+    this.history = history;
+    this.#show();
+    if (!isNew) return;
+    for (const { done } of this.#listeners) done?.(act);
   }
 
   /** Shows an edit made on the committed bike, without an undo entry. */
@@ -52,7 +66,8 @@ export class BikeSession {
     const edited = edit(this.history.present);
     this.refusal = edited.ok ? null : edited.reason.sentence;
     if (edited.ok) this.draft = edited.value;
-    this.#settle();
+    this.#show();
+    for (const { moved } of this.#listeners) moved?.();
   }
 
   /** Commits an edit made on the committed bike as one undo entry; one that changes nothing leaves none. */
@@ -79,7 +94,7 @@ export class BikeSession {
   cancel(): void {
     this.draft = null;
     this.refusal = null;
-    this.#settle();
+    this.#show();
   }
 
   undo(): void {
@@ -92,18 +107,12 @@ export class BikeSession {
     this.#turnTo(redo(this.history), `Redo ${this.redoLabel ?? ''}`);
   }
 
-  #turnTo(history: History, act: string): void {
-    const isNew = history !== this.history;
-    this.history = history;
-    this.#settle();
-    if (isNew) this.#done(act);
-  }
-
   /** Another bike takes the page, with a history of its own. */
   open(document: BikeDocument): void {
     this.cancel();
     this.history = beginHistory(document);
     this.opened += 1;
-    this.#settle();
+    this.#show();
+    for (const { opened } of this.#listeners) opened?.();
   }
 }

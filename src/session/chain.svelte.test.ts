@@ -15,7 +15,7 @@ const [first] = DEMO_BIKES;
 function chainOn(document: BikeDocument): { chain: Chain; session: BikeSession; standing: Standing } {
   const session = new BikeSession(document);
   const standing = new Standing(session);
-  return { chain: new Chain(session, standing), session, standing };
+  return { chain: new Chain({ session, standing }), session, standing };
 }
 
 /** The demonstration bike with its front sprocket small and its guide high, so that the chain lies on it. */

@@ -8,7 +8,6 @@ import {
   type MeasuredChain,
   type WearReason,
 } from '../core/drive/chain-wear.ts';
-import { driveWords } from '../words/drive-words.ts';
 import type { Result } from '../core/numeric/result.ts';
 import {
   axleForChain,
@@ -17,7 +16,6 @@ import {
   type AxlePlace,
   type AxleSlot,
 } from '../core/standing/axle-in-slot.ts';
-import { setAxlePosition } from '../core/standing/chain-in-frame.ts';
 import { axleSlot, loopOf, stretchOf, wornLoopOf } from '../core/standing/chain-of.ts';
 import { hangingOn, slackAt, slackThroughTravel } from '../core/chain/slack-through-travel.ts';
 import { tightestPlace } from '../core/chain/tightest-place.ts';
@@ -28,10 +26,11 @@ import { guidePush } from '../core/chain/guide-push.ts';
 import { pairObstacle, type PairObstacle } from '../core/chain/pair-obstacle.ts';
 import { slackToSet } from '../core/chain/slack-to-set.ts';
 import { stance, type Stance } from '../core/standing/stance.ts';
-import { setBikeField, setChain, setAdjuster, type Edited } from '../document/edits.ts';
-import type { BikeDocument } from '../document/document.ts';
+import { setBikeField, setAdjuster, type Edited } from '../document/edits.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing, Stood } from './standing.svelte.ts';
+import { axlePlace, keptMm, takeChain } from './take-chain.ts';
+import type { Workbench } from './workbench.svelte.ts';
 
 /** Places through the travel in the curves. */
 const PLACES = 41;
@@ -41,13 +40,6 @@ const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
 const SAME_PLACE = 0.05;
 /** Slack less than the least by so little is still enough, mm: rounding of what is set. */
 const PLAY_ROUNDING = 0.05;
-/** Decimals kept of an axle place or slack that is set, mm: rounding far below what anyone can set. */
-const KEPT_DECIMALS = 6;
-
-function rounded(mm: number): number {
-  return Number(mm.toFixed(KEPT_DECIMALS));
-}
-
 export class Chain {
   readonly #session: BikeSession;
   readonly #standing: Standing;
@@ -79,10 +71,7 @@ export class Chain {
   /** Whether a half link may join an odd number of links. */
   readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
   /** Where the axle stands, mm back from the slot's front; null without a bike. */
-  readonly axlePosition: number | null = $derived.by(() => {
-    const { problem, live } = this.#standing;
-    return problem === null && live !== null ? setAxlePosition(live.stance.machine) : null;
-  });
+  readonly axlePosition: number | null = $derived.by(() => axlePlace(this.#standing));
 
   readonly limit: number = $derived.by(() => {
     const { setup } = this.#session.document;
@@ -235,7 +224,7 @@ export class Chain {
     return fewestClearFrontTeeth(on.stance.machine, loop, { least, most: adjuster.range(on.bike).most });
   });
 
-  constructor(session: BikeSession, standing: Standing) {
+  constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
     this.#session = session;
     this.#standing = standing;
   }
@@ -252,7 +241,7 @@ export class Chain {
 
   /** Puts the axle where it is asked for, as one entry of the history; no chain places it then. */
   setAxle(axlePosition: number, label: string): void {
-    this.#session.commit((from) => setAdjuster(from, 'axlePosition', rounded(axlePosition)), label);
+    this.#session.commit((from) => setAdjuster(from, 'axlePosition', keptMm(axlePosition)), label);
   }
 
   /** Sets how slack the chain is left with the wheel hanging. */
@@ -279,18 +268,14 @@ export class Chain {
     const { play, axlePosition } = toSet;
     const follows = this.fitted !== null;
     this.#session.commit((from): Edited => {
-      const slack = setAdjuster(from, 'chainSlack', rounded(play.total));
-      return follows || !slack.ok ? slack : setAdjuster(slack.value, 'axlePosition', rounded(axlePosition));
+      const slack = setAdjuster(from, 'chainSlack', keptMm(play.total));
+      return follows || !slack.ok ? slack : setAdjuster(slack.value, 'axlePosition', keptMm(axlePosition));
     }, label);
   }
 
   /** Puts a chain of so many links on the bike, which then places the axle; null leaves the axle where it stands. */
   takeChain(links: number | null): void {
-    const { axlePosition } = this;
-    const edit = (from: BikeDocument): Edited =>
-      setChain(from, links, axlePosition === null ? from.setup.axlePosition : rounded(axlePosition));
-    const label = links === null ? 'No chain named' : `Chain of ${links} links`;
-    this.#session.commit(edit, driveWords(label, this.#drive.kind));
+    takeChain({ session: this.#session, standing: this.#standing }, links);
   }
 
   /** Allows a half link, or does not. */

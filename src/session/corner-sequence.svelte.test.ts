@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { loadCase } from '../core/riding/all-ride-states.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { ROLL_MS, CornerSequence, type Frames } from './corner-sequence.svelte.ts';
+import { Riding } from './riding.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 
 /** Pictures that come when the test says so. */
@@ -38,11 +39,20 @@ describe('the corner sequence', () => {
     bench.ride('riderUp');
     cornerSequence.scrub(0.25, 0);
     expect(bench.standing.cornerPart).toBe(0.25);
-    expect(bench.riding.rows[0]).toMatchObject({ name: 'Corner sequence', state: null, present: true });
-    expect(bench.riding.rows.slice(1).some(({ present }) => present)).toBe(false);
+    expect(bench.stateOf(Riding).rows[0]).toMatchObject({
+      name: 'Corner sequence',
+      state: null,
+      present: true,
+    });
+    expect(
+      bench
+        .stateOf(Riding)
+        .rows.slice(1)
+        .some(({ present }) => present),
+    ).toBe(false);
     cornerSequence.end(0);
     expect(bench.standing.cornerPart).toBeNull();
-    expect(bench.riding.rows.find(({ present }) => present)?.state).toBe('riderUp');
+    expect(bench.stateOf(Riding).rows.find(({ present }) => present)?.state).toBe('riderUp');
   });
 
   it('plays the whole way once, evenly in its time', () => {

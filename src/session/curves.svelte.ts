@@ -14,9 +14,9 @@ import type { Band } from '../curves/curve-words.ts';
 import { MOST_BESIDE } from '../curves/line-look.ts';
 import type { BikeDocument, BikeWithSetup } from '../document/document.ts';
 import { setAdjuster, type Edited } from '../document/edits.ts';
-import type { Announcer } from './announcer.svelte.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
+import type { Workbench } from './workbench.svelte.ts';
 
 /** So that kept curves leave room for ride states. */
 const MOST_KEPT = 4;
@@ -38,7 +38,6 @@ interface Further {
 export class Curves {
   readonly #session: BikeSession;
   readonly #standing: Standing;
-  readonly #announcer: Announcer;
   reading = $state.raw<Reading>(antiSquat);
   axis = $state.raw<CurveAxis>(CURVE_AXES[0]);
   kept = $state.raw<readonly Kept[]>([]);
@@ -144,10 +143,9 @@ export class Curves {
     ]);
   });
 
-  constructor(session: BikeSession, standing: Standing, announcer: Announcer) {
+  constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
     this.#session = session;
     this.#standing = standing;
-    this.#announcer = announcer;
   }
 
   /** Takes a reading by its key; one that there is not changes nothing. */
@@ -221,7 +219,6 @@ export class Curves {
     if (edit === null) return;
     if (this.#overTravel && this.#standing.state !== 'travelByHand') this.#standing.choose('travelByHand');
     this.#session.preview(edit);
-    this.#announcer.moved(performance.now());
   }
 
   /** Leaves the bike at a place of the axis, as one undo entry. */

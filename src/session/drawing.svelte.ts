@@ -47,8 +47,8 @@ export class Drawing {
   measured: () => Measured | null = () => null;
   /** What on the side view words must keep clear of; set once by what knows the handles. */
   taken: () => readonly Box[] = () => [];
-  /** Other ride states to show as quiet outlines; set once by what knows them. */
-  ghosts: () => readonly Ghost[] = () => [];
+  /** Other ride states to show as quiet outlines; set by what knows them, once it is there. */
+  ghosts = $state.raw<() => readonly Ghost[]>(() => []);
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));

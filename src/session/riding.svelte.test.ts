@@ -4,6 +4,7 @@ import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
+import { Riding } from './riding.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 
 function begun(): Workbench {
@@ -18,7 +19,7 @@ describe('riding', () => {
   it('has the figures of each state that its readings give there', () => {
     const bench = begun();
     bench.session.commit((from) => setAdjuster(from, 'shockLength', 6), 'Shock length');
-    const { rows } = bench.riding;
+    const { rows } = bench.stateOf(Riding);
     for (const { key: state } of RIDE_STATES) {
       bench.ride(state);
       const row = rows.find((each) => each.state === state);
@@ -37,41 +38,41 @@ describe('riding', () => {
   it('names the reason and the adjuster of a row that does not settle, and keeps the others', () => {
     const bench = begun();
     bench.session.commit((from) => setAdjuster(from, 'brake', 1.4), 'Braking');
-    const bad = bench.riding.rows.filter(({ figures }) => figures === null);
+    const bad = bench.stateOf(Riding).rows.filter(({ figures }) => figures === null);
     expect(bad).toMatchObject([
       { state: 'braking', problem: { reason: 'rearLifts' }, adjusterInTheWay: 'brake' },
     ]);
-    expect(bench.riding.effects?.found.sag.ok).toBe(true);
-    expect(bench.riding.effects?.found.braked.ok).toBe(false);
+    expect(bench.stateOf(Riding).effects?.found.sag.ok).toBe(true);
+    expect(bench.stateOf(Riding).effects?.found.braked.ok).toBe(false);
   });
 
   it('says why there is no sag without springs', () => {
     const bench = begun();
     bench.session.commit((from) => setAdjuster(from, 'forkSpringRate', 0), 'Fork spring rate');
-    expect(bench.riding.effects).toBeNull();
-    expect(bench.riding.noSprings).toMatchObject({ reason: 'rateNotAboveZero', end: 'front' });
-    expect(bench.riding.baselineEffects?.sag.ok).toBe(true);
+    expect(bench.stateOf(Riding).effects).toBeNull();
+    expect(bench.stateOf(Riding).noSprings).toMatchObject({ reason: 'rateNotAboveZero', end: 'front' });
+    expect(bench.stateOf(Riding).baselineEffects?.sag.ok).toBe(true);
   });
 
   it('shows ghosts of the states that are asked for, each named, but not of the one drawn in full', () => {
     const bench = begun();
     bench.resize(900, 500);
-    bench.riding.showGhost('braking', true);
-    bench.riding.showGhost('accelerating', true);
-    bench.riding.showGhost('toppedOut', true);
-    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['Accelerating', 'Braking']);
+    bench.stateOf(Riding).showGhost('braking', true);
+    bench.stateOf(Riding).showGhost('accelerating', true);
+    bench.stateOf(Riding).showGhost('toppedOut', true);
+    expect(bench.stateOf(Riding).ghostBikes.map(({ name }) => name)).toEqual(['Accelerating', 'Braking']);
     const names = () =>
       layer(bench, 'labels')?.shapes.flatMap((each) => (each.kind === 'label' ? each.text : []));
     expect(names()).toEqual(expect.arrayContaining(['Accelerating', 'Braking']));
     bench.ride('accelerating');
-    expect(bench.riding.ghostBikes.map(({ name }) => name)).toEqual(['Braking', 'Topped out']);
-    bench.riding.showGhost('braking', false);
+    expect(bench.stateOf(Riding).ghostBikes.map(({ name }) => name)).toEqual(['Braking', 'Topped out']);
+    bench.stateOf(Riding).showGhost('braking', false);
     expect(names()).not.toContain('Braking');
   });
 
   it('makes the ghosts anew only when they, or where they are laid, have changed', () => {
     const bench = begun();
-    bench.riding.showGhost('braking', true);
+    bench.stateOf(Riding).showGhost('braking', true);
     const first = layer(bench, 'ghosts');
     expect(first?.shapes.length).toBeGreaterThan(4);
     bench.stand.pan(10, 10);

@@ -10,6 +10,7 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
+import type { Workbench } from './workbench.svelte.ts';
 
 /** One row of the table: figures, or why the bike does not settle in this state. */
 export interface RidingRow {
@@ -111,9 +112,10 @@ export class Riding {
     );
   });
 
-  constructor(session: BikeSession, standing: Standing) {
+  constructor({ session, standing, drawing }: Pick<Workbench, 'session' | 'standing' | 'drawing'>) {
     this.#session = session;
     this.#standing = standing;
+    drawing.ghosts = () => this.ghostBikes;
   }
 
   /** Shows a state's outline beside the present bike, or takes it away. */

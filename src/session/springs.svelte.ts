@@ -17,6 +17,7 @@ import { setAdjuster, type Edited } from '../document/edits.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
+import type { Workbench } from './workbench.svelte.ts';
 
 export type SpringEnd = 'front' | 'rear';
 
@@ -78,7 +79,7 @@ export class Springs {
     return found.ok ? found : null;
   });
 
-  constructor(session: BikeSession, preferences: Preferences) {
+  constructor({ session, preferences }: Pick<Workbench, 'session' | 'preferences'>) {
     this.#session = session;
     this.#preferences = preferences;
   }

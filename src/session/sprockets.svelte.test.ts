@@ -17,7 +17,7 @@ const { frontTeeth, rearTeeth } = first.setup;
 function started(document: BikeDocument = first) {
   const session = new BikeSession(document);
   const standing = new Standing(session);
-  return { session, standing, sprockets: new Sprockets(session, standing) };
+  return { session, standing, sprockets: new Sprockets({ session, standing }) };
 }
 
 function rowOf(sprockets: Sprockets, key: string) {

@@ -15,6 +15,7 @@ import type { BikeWithSetup } from '../document/document.ts';
 import { fitSprockets } from '../document/edits.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
+import type { Workbench } from './workbench.svelte.ts';
 
 /** Pairs solved at most, so that an answer stays immediate. */
 const MOST_PAIRS = 1000;
@@ -134,7 +135,7 @@ export class Sprockets {
     this.passing > 0 || this.all.length === 0 ? null : this.#bestLift(),
   );
 
-  constructor(session: BikeSession, standing: Standing) {
+  constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
     this.#session = session;
     this.#standing = standing;
   }

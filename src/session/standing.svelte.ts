@@ -139,7 +139,7 @@ export class Standing {
 
   constructor(session: BikeSession) {
     this.#session = session;
-    session.whenSettled((document) => this.#settle(document));
+    session.listen({ shown: (document) => this.#settle(document) });
   }
 
   /** Reads the bike in a ride state; the corner sequence, if it goes on, ends. */

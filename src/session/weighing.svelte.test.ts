@@ -7,6 +7,7 @@ import type { RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { WeighedBike } from '../core/weighing/weighed-bike.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { solved } from '../core/numeric/result.ts';
 import { newDocument, type BikeDocument } from '../document/document.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Weighing } from './weighing.svelte.ts';
@@ -42,7 +43,7 @@ function held(document: BikeDocument, state: RideStateKey, fuelMass = document.s
 /** The weigh-in of the real bike, told to a page on which the bike has the believed mass and centre. */
 function weighed(raising: Raising, state: RideStateKey = 'noRider', fuel?: number) {
   const session = new BikeSession(newDocument(BELIEVED, REAL.setup));
-  const weighing = new Weighing(session);
+  const weighing = new Weighing({ session });
   weighing.raise(raising.raised);
   weighing.first = raising.first;
   weighing.read = raising.read;
@@ -115,10 +116,10 @@ describe('a weigh-in', () => {
   });
 
   it('of another bike begins anew', () => {
-    const { weighing } = weighed(RAISINGS[0]);
+    const { session, weighing } = weighed(RAISINGS[0]);
     weighing.typed.wheelbase = 1400;
     weighing.typedFuel = 1;
-    weighing.clear();
+    session.open(REAL);
     expect(weighing.missing).toBe('front');
     expect(weighing.typed.wheelbase).toBeNull();
     expect(weighing.fuel).toBe(REAL.setup.fuelMass);
@@ -177,7 +178,7 @@ describe('the uncertainty', () => {
 
 describe('figures that cannot be', () => {
   it('are asked for one after the other', () => {
-    const weighing = new Weighing(new BikeSession(REAL));
+    const weighing = new Weighing({ session: new BikeSession(REAL) });
     const asked: (string | null)[] = [];
     for (const [key, value] of [
       ['front', 95],
@@ -240,7 +241,8 @@ describe('figures that cannot be', () => {
   it('keep nothing from standing: without springs a bike held topped out is weighed too', () => {
     const { session, weighing } = weighed(RAISINGS[0], 'toppedOut');
     const { setup } = REAL;
-    session.open(newDocument(BELIEVED, { ...setup, forkSpringRate: 0, shockSpringRate: 0 }));
+    const springless = newDocument(BELIEVED, { ...setup, forkSpringRate: 0, shockSpringRate: 0 });
+    session.commit(() => solved(springless), 'No springs');
     expect(outcome(weighing).sprungMass).toBeCloseTo(REAL.bike.frame.sprungMass, 7);
     weighing.held = 'noRider';
     expect(weighing.outcome).toMatchObject({ ok: false });

@@ -8,6 +8,7 @@ import { weighedBike, type WeighedBike } from '../core/weighing/weighed-bike.ts'
 import type { Measured, WeighIn } from '../core/weighing/weigh-in.ts';
 import { setBikeField, type Edited } from '../document/edits.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
+import type { Workbench } from './workbench.svelte.ts';
 
 export type WeighedEnd = 'front' | 'rear';
 /** What has no figure to begin with: nobody but the user can read it. */
@@ -125,8 +126,9 @@ export class Weighing {
     );
   });
 
-  constructor(session: BikeSession) {
+  constructor({ session }: Pick<Workbench, 'session'>) {
     this.#session = session;
+    session.listen({ opened: () => this.clear() });
   }
 
   /** The axle that was raised; the scale under the other wheel is the one that stays where it was. */

@@ -1,4 +1,5 @@
-/** The workbench: every piece of state of the page, put together once. */
+/** The workbench: the state of the page, put together once; a tab's own state comes with its tab. */
+import { untrack } from 'svelte';
 import type { PointKey } from '../core/sketch/points.ts';
 import { bikeExtent } from '../scene/extent.ts';
 import { constructionAt } from '../scene/construction-hit.ts';
@@ -11,21 +12,15 @@ import { rideStateOf, type RideStateKey } from '../core/riding/all-ride-states.t
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
-import { Chain } from './chain.svelte.ts';
-import { Curves } from './curves.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
 import { Handles, type Handle } from './handles.svelte.ts';
 import { Measuring } from './measuring.svelte.ts';
 import { Mode } from './mode.svelte.ts';
 import { Moving } from './moving.svelte.ts';
 import { Preferences } from './preferences.svelte.ts';
-import { Riding } from './riding.svelte.ts';
 import { CornerSequence } from './corner-sequence.svelte.ts';
-import { Springs } from './springs.svelte.ts';
-import { Sprockets } from './sprockets.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 import { SideView } from './side-view.svelte.ts';
-import { Weighing } from './weighing.svelte.ts';
 
 /** How near a tap must be to a line to choose it, px. */
 const LINE_REACH_PX = 10;
@@ -40,14 +35,9 @@ export class Workbench {
   readonly handles: Handles;
   readonly moving: Moving;
   readonly measuring: Measuring;
-  readonly sprockets: Sprockets;
   readonly announcer: Announcer;
-  readonly riding: Riding;
   readonly cornerSequence: CornerSequence;
-  readonly chain: Chain;
-  readonly curves: Curves;
-  readonly springs: Springs;
-  readonly weighing: Weighing;
+  readonly #ofTabs: object[] = [];
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -64,17 +54,33 @@ export class Workbench {
       this.preferences,
     );
     this.measuring = new Measuring(this.drawing, this.handles, this.stand);
-    this.sprockets = new Sprockets(this.session, this.standing);
     this.announcer = new Announcer(this.standing, this.preferences);
     this.announcer.remember();
-    this.session.whenDone((act) => this.announcer.settled(performance.now(), act));
-    this.riding = new Riding(this.session, this.standing);
-    this.drawing.ghosts = () => this.riding.ghostBikes;
+    this.session.listen({
+      moved: () => this.announcer.moved(performance.now()),
+      done: (act) => this.announcer.settled(performance.now(), act),
+      opened: () => this.announcer.remember(),
+    });
     this.cornerSequence = new CornerSequence(this.standing, this.moving, this.announcer);
-    this.chain = new Chain(this.session, this.standing);
-    this.springs = new Springs(this.session, this.preferences);
-    this.weighing = new Weighing(this.session);
-    this.curves = new Curves(this.session, this.standing, this.announcer);
+  }
+
+  /**
+   * What a tab keeps while it is out of sight, by its class. The first tab that asks has it made, so that its code is
+   * fetched with the tab; it lasts as long as the page, whichever tab is closed.
+   */
+  stateOf<State extends object>(Kind: new (bench: Workbench) => State): State {
+    const made = this.#ofTabs.find((each): each is State => each instanceof Kind);
+    if (made !== undefined) return made;
+    const [fresh] = untrack(() => {
+      const states: State[] = [];
+      // What a component derives ends with it; below a root the state outlives the tab.
+      $effect.root(() => {
+        states.push(new Kind(this));
+      });
+      return states;
+    });
+    this.#ofTabs.push(fresh);
+    return fresh;
   }
 
   /** The point that the next tap places; none where the bike has it no more, after an undo or with other links. */
@@ -175,9 +181,7 @@ export class Workbench {
     this.mode.change('adjusters');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
-    this.weighing.clear();
     this.session.open(document);
-    this.announcer.remember();
     this.showWhole();
   }
 }

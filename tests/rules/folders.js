@@ -1,6 +1,7 @@
 /** The table of folders under src: what each is for, what it may import, and why; the linter and the rule tests follow it. */
 
 /**
+ * A folder's name may end with a star: the row then is for every folder there that has no row of its own.
  * `values` may be imported freely, `types` only with `import type`; `packages` are the packages it may use
  * (its tests may use more, see testPackages). `browser` says whether the browser's globals may appear;
  * `node` whether node's modules may. `why` ends the message of a refused import.
@@ -20,17 +21,7 @@ const readings = ['core/weighing', ...weighing];
 const effects = ['core/readings', ...readings];
 const core = ['core/effects', 'core/sketch', ...effects];
 const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', 'words', ...core];
-const panels = [
-  'ui/adjusters',
-  'ui/view',
-  'ui/edit',
-  'ui/readings',
-  'ui/ride',
-  'ui/springs',
-  'ui/drive',
-  'ui/curves',
-];
-const belowPanel = ['ui/controls', 'session', ...belowSession];
+const belowPanel = ['ui/controls', 'render/svg', 'session', ...belowSession];
 
 /**
  * @param {string} folder
@@ -209,58 +200,22 @@ export const folders = [
     { values: ['render/svg', 'session', ...belowSession], packages: ['svelte'], browser: true },
   ),
   row(
-    'ui/adjusters',
-    'the adjusters with their steps, tracks and differences',
-    'panels stand side by side: one that used another could not be moved or fetched late alone',
-    { values: belowPanel, packages: ['svelte'], browser: true },
-  ),
-  row(
     'ui/view',
     'the side view: canvas, handles, hands and tools',
     'one of its components has to put the canvas on the page, so it may mount a renderer; panels stand side by side and know no other',
-    { values: ['render/konva', 'render/svg', ...belowPanel], packages: ['svelte'], browser: true },
+    { values: ['render/konva', ...belowPanel], packages: ['svelte'], browser: true },
   ),
   row(
-    'ui/edit',
-    'the bike as figures: parts, links, travel table, weigh-in',
+    'ui/*',
+    'one panel of the page a folder: the adjusters, the readings, editing, and each tab below the side view',
     'panels stand side by side: one that used another could not be moved or fetched late alone',
     { values: belowPanel, packages: ['svelte'], browser: true },
-  ),
-  row(
-    'ui/readings',
-    'the readings, the ride state they are read in, and why they changed',
-    'panels stand side by side: one that used another could not be moved or fetched late alone',
-    { values: belowPanel, packages: ['svelte'], browser: true },
-  ),
-  row(
-    'ui/ride',
-    'the ride states side by side, sag, gas and brakes, the corner sequence',
-    'panels stand side by side: one that used another could not be moved or fetched late alone',
-    { values: belowPanel, packages: ['svelte'], browser: true },
-  ),
-  row(
-    'ui/springs',
-    'springs for a wished sag',
-    'panels stand side by side: one that used another could not be moved or fetched late alone',
-    { values: belowPanel, packages: ['svelte'], browser: true },
-  ),
-  row(
-    'ui/drive',
-    'chain and sprockets',
-    'panels stand side by side: one that used another could not be moved or fetched late alone',
-    { values: belowPanel, packages: ['svelte'], browser: true },
-  ),
-  row(
-    'ui/curves',
-    'a reading drawn against travel, an adjuster or teeth',
-    'panels stand side by side: one that used another could not be moved or fetched late alone',
-    { values: ['render/svg', ...belowPanel], packages: ['svelte'], browser: true },
   ),
   row(
     'ui/page',
     'the page: what lies where, the bar along the top, the tabs, keys and notices',
     'the page puts panels together; no panel knows the page',
-    { values: [...panels, ...belowPanel], packages: ['svelte'], browser: true },
+    { values: ['ui/view', 'ui/*', ...belowPanel], packages: ['svelte'], browser: true },
   ),
   row(
     'app',
@@ -280,11 +235,29 @@ export const folders = [
 export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs'];
 
 /**
+ * The row for a folder under src, such as `core/plane`: its own, or the one for all folders beside it that have none,
+ * which ends with a star.
+ * @param {string} name
+ * @returns {Folder | undefined}
+ */
+export function rowOf(name) {
+  const star = `${name.slice(0, name.lastIndexOf('/') + 1)}*`;
+  return folders.find((each) => each.folder === name) ?? folders.find((each) => each.folder === star);
+}
+
+/**
  * The row of the folder a file sits in, by its path from the project's root, e.g. `src/core/plane/point.ts`.
  * @param {string} file
  * @returns {Folder | undefined}
  */
 export function folderOf(file) {
-  const parent = file.slice(0, file.lastIndexOf('/'));
-  return folders.find((each) => `src/${each.folder}` === parent);
+  return /^src\//.test(file) ? rowOf(nameOf(file)) : undefined;
+}
+
+/**
+ * The folder under src that a file sits in.
+ * @param {string} file
+ */
+export function nameOf(file) {
+  return file.slice('src/'.length, file.lastIndexOf('/'));
 }

@@ -81,6 +81,8 @@ describe('the judge of imports', () => {
     expect(judge('src/document/bike.ts', '../core/chassis/bike.ts', true)).toBeUndefined();
     expect(judge('src/core/plane/point.test.ts', 'vitest')).toBeUndefined();
     expect(judge('src/curves/axis.ts', 'd3-scale')).toBeUndefined();
+    expect(judge('src/ui/chain/a.svelte', './b.svelte')).toBeUndefined();
+    expect(judge('src/ui/page/tabs.ts', '../chain/chain-panel.svelte')).toBeUndefined();
   });
 
   it('lets tests alone read the bikes that tests share', () => {
@@ -94,7 +96,10 @@ describe('the judge of imports', () => {
     );
     expect(judge('src/core/drive/chain.ts', '../linkage/loop.ts')).toMatch(/sibling/);
     expect(judge('src/session/sheet.svelte.ts', '../../render/konva/paint.ts')).toMatch(/without a canvas/);
-    expect(judge('src/ui/view/side-view.svelte', '../nowhere/x.ts')).toMatch(/no folder of the table/);
+    expect(judge('src/ui/chain/a.svelte', '../ride/b.svelte')).toMatch(
+      /ui\/chain may not import ui\/ride: panels/,
+    );
+    expect(judge('src/core/drive/chain.ts', '../nowhere/x.ts')).toMatch(/no folder of the table/);
   });
 
   it('refuses values where only types are allowed', () => {

@@ -1,7 +1,7 @@
 /** Decides whether one import in one file under src is allowed by the table of folders, and if not says why. */
 import { posix } from 'node:path';
 import { isBuiltin } from 'node:module';
-import { folderOf, testPackages } from './folders.js';
+import { folderOf, nameOf, testPackages } from './folders.js';
 
 const FILE_WITH_EXTENSION = /\.(ts|js|svelte|json|css|svg)$/;
 
@@ -16,7 +16,7 @@ export function judgeImport(file, specifier, typeOnly) {
   const from = folderOf(file);
   if (!from) return `${file} is in a folder that the table in tests/rules/folders.js does not name`;
   const isTest = file.endsWith('.test.ts');
-  const refuse = (/** @type {string} */ what) => `${from.folder} may not import ${what}: ${from.why}`;
+  const refuse = (/** @type {string} */ what) => `${nameOf(file)} may not import ${what}: ${from.why}`;
 
   if (!specifier.startsWith('.')) return judgePackage(from, specifier, isTest, refuse);
 
@@ -28,11 +28,11 @@ export function judgeImport(file, specifier, typeOnly) {
   if (target.startsWith('static/')) return refuse('files of static, which are addressed, not imported');
   const to = folderOf(target);
   if (!to) return refuse(`${target}, which lies in no folder of the table`);
-  if (to.folder === from.folder || from.values.includes(to.folder)) return undefined;
+  if (nameOf(target) === nameOf(file) || from.values.includes(to.folder)) return undefined;
   if (from.types.includes(to.folder)) {
     return typeOnly || isTest ? undefined : refuse(`values of ${to.folder}, only types`);
   }
-  return refuse(to.folder);
+  return refuse(nameOf(target));
 }
 
 /**

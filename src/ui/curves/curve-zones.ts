@@ -1,7 +1,7 @@
 /** Whether the zones of the gas lie behind the curves, and how wide neutral is. */
-import type { Workbench } from '../../session/workbench.svelte.ts';
+import type { Curves } from '../../session/curves.svelte.ts';
 
-/** The half-width of the neutral zone, per cent; null where the curve is not of anti-squat, or none are wanted. */
-export function zonesShown({ curves, preferences }: Workbench): number | null {
-  return curves.zones && curves.reading.key === 'antiSquat' ? preferences.data.band : null;
+/** The half-width of the neutral zone, `band`; null where the curve is not of anti-squat, or none are wanted. */
+export function zonesShown({ zones, reading }: Curves, band: number): number | null {
+  return zones && reading.key === 'antiSquat' ? band : null;
 }

@@ -5,7 +5,8 @@ import { chartTitle, courseWords, statesWords } from '../../curves/curve-words.t
 import { sceneSvg } from '../../render/svg/scene-svg.ts';
 import { plotLayer } from '../../scene/plot.ts';
 import { themeNamed } from '../../scene/theme.ts';
-import type { Workbench } from '../../session/workbench.svelte.ts';
+import type { Curves } from '../../session/curves.svelte.ts';
+import type { Preferences } from '../../session/preferences.svelte.ts';
 import { bikeFileName } from '../../storage/bike-file.ts';
 import { download } from '../../storage/download.ts';
 import { zonesShown } from './curve-zones.ts';
@@ -16,15 +17,21 @@ const HEIGHT = 540;
 const TEXT = 14;
 const PICTURE_RATIO = 2;
 
-function fileName(bench: Workbench, ending: string): string {
-  const { reading } = bench.curves;
-  return bikeFileName(`${bench.session.document.bike.name} ${reading.label}`, ending);
+/** What is saved, and how this person likes to see it. */
+export interface CurvesShown {
+  readonly curves: Curves;
+  readonly preferences: Preferences;
+  readonly bikeName: string;
 }
 
-function svgText(bench: Workbench): string | null {
-  const { set, band } = bench.curves;
+function fileName({ curves, bikeName }: CurvesShown, ending: string): string {
+  return bikeFileName(`${bikeName} ${curves.reading.label}`, ending);
+}
+
+function svgText({ curves, preferences, bikeName }: CurvesShown): string | null {
+  const { set, band } = curves;
   if (set === null) return null;
-  const { style, data } = bench.preferences;
+  const { style, data } = preferences;
   const { scene, view } = chartOf({
     set,
     style,
@@ -32,31 +39,31 @@ function svgText(bench: Workbench): string | null {
     heightPx: HEIGHT,
     textPx: TEXT,
     band,
-    zones: zonesShown(bench),
+    zones: zonesShown(curves, data.band),
   });
   return sceneSvg(scene, view, themeNamed(data.theme), plotLayer, {
     widthPx: WIDTH,
     heightPx: HEIGHT,
-    title: `${bench.session.document.bike.name}: ${chartTitle(set, style)}`,
+    title: `${bikeName}: ${chartTitle(set, style)}`,
     description: `${courseWords(set, style)} ${statesWords(set, style)}`.trim(),
   });
 }
 
-export function saveCurvesSvg(bench: Workbench): void {
-  const text = svgText(bench);
-  if (text !== null) download(fileName(bench, '.svg'), new Blob([text], { type: 'image/svg+xml' }));
+export function saveCurvesSvg(shown: CurvesShown): void {
+  const text = svgText(shown);
+  if (text !== null) download(fileName(shown, '.svg'), new Blob([text], { type: 'image/svg+xml' }));
 }
 
-export function saveCurvesCsv(bench: Workbench): void {
-  const { set } = bench.curves;
+export function saveCurvesCsv(shown: CurvesShown): void {
+  const { set } = shown.curves;
   if (set === null) return;
-  const text = curveCsv(set, bench.preferences.style);
-  download(fileName(bench, '.csv'), new Blob([text], { type: 'text/csv' }));
+  const text = curveCsv(set, shown.preferences.style);
+  download(fileName(shown, '.csv'), new Blob([text], { type: 'text/csv' }));
 }
 
 /** False when the browser could not make the picture. */
-export async function saveCurvesPng(bench: Workbench): Promise<boolean> {
-  const text = svgText(bench);
+export async function saveCurvesPng(shown: CurvesShown): Promise<boolean> {
+  const text = svgText(shown);
   if (text === null) return false;
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(text)}`;
@@ -74,6 +81,6 @@ export async function saveCurvesPng(bench: Workbench): Promise<boolean> {
   context.drawImage(image, 0, 0, canvas.width, canvas.height);
   const data = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
   if (data === null) return false;
-  download(fileName(bench, '.png'), data);
+  download(fileName(shown, '.png'), data);
   return true;
 }

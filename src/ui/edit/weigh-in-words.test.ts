@@ -10,7 +10,7 @@ const INCH = { system: 'inch', decimal: ',' } as const;
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 function weighing(figures: Partial<Weighing['figures']>): Weighing {
-  const made = new Weighing(new BikeSession(DEMO_BIKES[0]));
+  const made = new Weighing({ session: new BikeSession(DEMO_BIKES[0]) });
   Object.assign(made.figures, figures);
   return made;
 }

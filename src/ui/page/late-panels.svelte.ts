@@ -1,52 +1,39 @@
 /** Panels that the first sight of the page does not need: loaded right after it, and kept, so that no network is missed later. */
-import type { Component, Snippet } from 'svelte';
-import type { BelowKey } from '../../session/mode.svelte.ts';
-import type { Workbench } from '../../session/workbench.svelte.ts';
+import type { Component } from 'svelte';
+import { FIRST_TAB, TABS, type PanelProps } from './tabs.ts';
 
-export interface PanelProps {
-  readonly bench: Workbench;
-  /** The choice of what lies below the side view, for the panel's header. */
-  readonly tabs: Snippet;
+/** How a panel is fetched. */
+export interface Late<Panel> {
+  readonly key: string;
+  readonly load: () => Promise<{ readonly default: Panel }>;
 }
 
-export type LateKey = Exclude<BelowKey, 'why'> | 'bike';
-
-/** How each part is fetched. */
-export type Loaders<Panel> = Readonly<Record<LateKey, () => Promise<{ readonly default: Panel }>>>;
-
-const LOADERS: Loaders<Component<PanelProps>> = {
-  ride: () => import('../ride/ride-panel.svelte'),
-  bike: () => import('../edit/bike-panel.svelte'),
-  springs: () => import('../springs/springs-panel.svelte'),
-  chain: () => import('../drive/chain-panel.svelte'),
-  sprockets: () => import('../drive/sprockets-panel.svelte'),
-  curves: () => import('../curves/curves-panel.svelte'),
-};
-
 export class LatePanels<Panel> {
-  readonly #loaders: Loaders<Panel>;
-  #panels = $state.raw<Partial<Record<LateKey, Panel>>>({});
-  #failed = $state.raw<readonly LateKey[]>([]);
+  readonly #late: readonly Late<Panel>[];
+  #panels = $state.raw<Readonly<Record<string, Panel | undefined>>>({});
+  #failed = $state.raw<readonly string[]>([]);
 
-  constructor(loaders: Loaders<Panel>) {
-    this.#loaders = loaders;
+  /** `late` in the order in which they are fetched. */
+  constructor(late: readonly Late<Panel>[]) {
+    this.#late = late;
   }
 
   /** The panel, or null while it is on its way or could not be fetched. */
-  panel(key: LateKey): Panel | null {
+  panel(key: string): Panel | null {
     return this.#panels[key] ?? null;
   }
 
   /** Whether the panel could not be fetched; `load` tries again. */
-  hasFailed(key: LateKey): boolean {
+  hasFailed(key: string): boolean {
     return this.#failed.includes(key);
   }
 
-  async load(key: LateKey): Promise<void> {
-    if (this.#panels[key] !== undefined) return;
+  async load(key: string): Promise<void> {
+    const late = this.#late.find((each) => each.key === key);
+    if (late === undefined || this.#panels[key] !== undefined) return;
     this.#failed = this.#failed.filter((each) => each !== key);
     try {
-      const { default: panel } = await this.#loaders[key]();
+      const { default: panel } = await late.load();
       this.#panels = { ...this.#panels, [key]: panel };
     } catch {
       // The browser's words for it differ and tell a person nothing; the page says it in its own.
@@ -56,8 +43,17 @@ export class LatePanels<Panel> {
 
   /** All of them, one after another, so that none is missed once the network is gone. */
   async loadAll(): Promise<void> {
-    for (const key of Object.keys(this.#loaders) as LateKey[]) await this.load(key);
+    for (const { key } of this.#late) await this.load(key);
   }
 }
 
-export const latePanels = new LatePanels(LOADERS);
+/** The key of what stands in place of the adjusters while the bike is edited. */
+export const EDIT = 'edit';
+
+const [, ...otherTabs] = TABS;
+
+export const latePanels = new LatePanels<Component<PanelProps>>([
+  FIRST_TAB,
+  { key: EDIT, load: () => import('../edit/bike-panel.svelte') },
+  ...otherTabs,
+]);

@@ -77,7 +77,6 @@ export function sideViewHand(bench: Workbench): SideViewHand {
         break;
       case 'drag':
         bench.moving.drag(effect.dxPx, effect.dyPx, effect.snapping);
-        bench.announcer.moved(performance.now());
         break;
       case 'drop':
         bench.moving.drop();

@@ -1,0 +1,36 @@
+/** The tabs below the side view, in their order: each is a folder under src/ui, one row here, and fetched late. */
+import type { Component, Snippet } from 'svelte';
+import type { DriveText } from '../../core/parts/drive-noun.ts';
+import type { Workbench } from '../../session/workbench.svelte.ts';
+
+export interface PanelProps {
+  readonly bench: Workbench;
+  /** The choice of tabs, for the panel's header. */
+  readonly tabs: Snippet;
+}
+
+export interface Tab {
+  /** Its folder. */
+  readonly key: string;
+  readonly label: DriveText;
+  readonly load: () => Promise<{ readonly default: Component<PanelProps> }>;
+  /** Sentences need less height than tables and curves, a long table more; the middle one where none is named. */
+  readonly height?: 'low' | 'high';
+}
+
+export const TABS: readonly Tab[] = [
+  { key: 'why', label: 'Why', load: () => import('../why/why-panel.svelte'), height: 'low' },
+  { key: 'ride', label: 'Ride', load: () => import('../ride/ride-panel.svelte') },
+  { key: 'springs', label: 'Springs', load: () => import('../springs/springs-panel.svelte') },
+  { key: 'chain', label: ({ Loop }) => Loop, load: () => import('../chain/chain-panel.svelte') },
+  {
+    key: 'sprockets',
+    label: 'Sprockets',
+    load: () => import('../sprockets/sprockets-panel.svelte'),
+    height: 'high',
+  },
+  { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
+];
+
+/** The tab in sight at first. */
+export const [FIRST_TAB] = TABS;
