@@ -1,7 +1,7 @@
 /** The rest of a bike on its springs, found by a general least-squares loop (Levenberg–Marquardt) from the same equations. */
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { rearForceAtWheel } from '../../src/core/springs/at-the-wheel.ts';
-import { changeOfPushes } from '../../src/core/riding/push-change.ts';
+import { pushesOn } from '../../src/core/riding/pushes.ts';
 import type { RideForces } from '../../src/core/riding/ride-forces.ts';
 import { springForce } from '../../src/core/springs/spring-law.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
@@ -38,11 +38,10 @@ export function restByLeastSquares(
   };
   const changes = (travel: number[]): ((equation: number) => number[]) => {
     const [on, loads] = standing(travel);
-    const perFront = reached(changeOfPushes({ sprung: bike, forces, stance: on, loads }, 'front'));
-    const perRear = reached(changeOfPushes({ sprung: bike, forces, stance: on, loads }, 'rear'));
+    const { xPerX, xPerY, yPerX, yPerY } = reached(pushesOn({ sprung: bike, forces, stance: on, loads }));
     const rows = [
-      [perFront.front, perRear.front],
-      [perFront.rear, perRear.rear],
+      [xPerX, xPerY],
+      [yPerX, yPerY],
     ];
     return (equation) => rows[equation];
   };

@@ -1,13 +1,11 @@
 /** The search for the travel at which every push of a bike under steady forces is held. */
-import { solveInBox, type BoxSolution, type BoxSolved, type PushesAt } from '../numeric/solve-in-box.ts';
-import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
-import { changeOfPushes, type LoadedStance } from './push-change.ts';
-import { forcesWrong, type RideForces } from './ride-forces.ts';
+import { solveInBox, type BoxSolution, type BoxSolved } from '../numeric/solve-in-box.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
-import { springForce } from '../springs/spring-law.ts';
-import { steadyLoads, type SteadyLoads } from './steady-loads.ts';
+import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
+import { pushesOn, type Pushes } from './pushes.ts';
+import { forcesWrong, type RideForces } from './ride-forces.ts';
+import { steadyLoads, type SteadyLoads } from './steady-loads.ts';
 
 /** How far from balance an answer may be, mm of travel: ten thousand times the rounding of the pushes over the rates. */
 const TOLERANCE = 1e-9;
@@ -21,13 +19,10 @@ const STARTS: readonly (readonly [number, number])[] = [
   [0.8, 0.1],
 ];
 
-/** A posture with what presses its ends together less what their springs hold: N, and N per mm of travel. */
-type Pushed = PushesAt & LoadedStance;
-
 /** Where the solver ended, with the loads there; wheel loads may be negative, as if the ground could pull. */
 export interface Settled {
   readonly ok: true;
-  readonly found: BoxSolved<Pushed>;
+  readonly found: BoxSolved<Pushes>;
   readonly stance: Stance;
   readonly loads: SteadyLoads;
 }
@@ -41,13 +36,13 @@ export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel)
   if (wrong !== null) return wrong;
   const { most } = sprung;
   let refusal: NoEquilibrium | null = null;
-  const pushesAt = (front: number, rear: number): Pushed | null => {
-    const pushed = pushedAt(sprung, forces, { front, rear });
-    if (!('ok' in pushed)) return pushed;
-    refusal = pushed;
+  const pushesAt = (front: number, rear: number): Pushes | null => {
+    const pushes = pushesAtTravel(sprung, forces, { front, rear });
+    if (pushes.ok) return pushes;
+    refusal = pushes;
     return null;
   };
-  let best: BoxSolution<Pushed> | null = null;
+  let best: BoxSolution<Pushes> | null = null;
   const begin = (startX: number, startY: number): boolean => {
     const found = solveInBox({
       pushesAt,
@@ -66,33 +61,19 @@ export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel)
   if (!(near !== undefined && begin(near.front, near.rear)))
     for (const [front, rear] of STARTS) if (begin(front * most.front, rear * most.rear)) break;
 
-  const found = best as BoxSolution<Pushed> | null;
-  if (found?.status === 'solved') return { ok: true, found, stance: found.at.stance, loads: found.at.loads };
+  const found = best as BoxSolution<Pushes> | null;
+  if (found?.status === 'solved') {
+    const { stance: on, loads } = found.at.of;
+    return { ok: true, found, stance: on, loads };
+  }
   return found?.status === 'notConverged'
     ? noBalance('notConverged', { found: found.miss, limit: TOLERANCE })
     : (refusal ?? noBalance('inputNotANumber'));
 }
 
-function pushedAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushed | NoEquilibrium {
+function pushesAtTravel(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushes | NoEquilibrium {
   const on = stance(sprung.machine, travel);
   if (!on.ok) return on;
   const loads = steadyLoads(on, forces, sprung.brake);
-  if (!loads.ok) return loads;
-  const of: LoadedStance = { sprung, forces, stance: on, loads };
-  const perFront = changeOfPushes(of, 'front');
-  if (!perFront.ok) return perFront;
-  const perRear = changeOfPushes(of, 'rear');
-  if (!perRear.ok) return perRear;
-  return {
-    pushX: loads.frontPush - springForce(sprung.fork, travel.front),
-    pushY: loads.rearPush - rearForceAtWheel(sprung, on),
-    xPerX: perFront.front,
-    xPerY: perRear.front,
-    yPerX: perFront.rear,
-    yPerY: perRear.rear,
-    sprung,
-    forces,
-    stance: on,
-    loads,
-  };
+  return loads.ok ? pushesOn({ sprung, forces, stance: on, loads }) : loads;
 }

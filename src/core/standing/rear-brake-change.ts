@@ -1,7 +1,7 @@
 /** How the rear brake's hold changes with the travel used: the exact derivative of its slope. */
 import type { NoEquilibrium } from './no-equilibrium.ts';
 import { stayHold, type RearBrake } from './rear-brake.ts';
-import type { StanceChange } from './stance-change.ts';
+import { changeOfSwingarmSlope, type StanceChange } from './stance-change.ts';
 import type { Stance } from './stance.ts';
 
 /**
@@ -14,7 +14,8 @@ export function changeOfRearBrakeSlope(
   on: Stance,
   change: StanceChange,
 ): number | NoEquilibrium {
-  if (brake.caliper === 'onArm') return change.swingarmSlope;
+  const arm = changeOfSwingarmSlope(on, change);
+  if (brake.caliper === 'onArm') return arm;
   const { machine, pose } = on;
   const hold = stayHold(brake, machine.rear.arm, on.arm.angle);
   if (!hold.ok) return hold;
@@ -33,7 +34,5 @@ export function changeOfRearBrakeSlope(
   const ratio = aboutPivot / aboutAxle;
   const ratioChange = ((aboutPivotChange - ratio * aboutAxleChange) / aboutAxle) * change.armAngle;
   const { x: pivotX } = pose.pivot;
-  return (
-    change.swingarmSlope - (machine.rearRadius * (ratioChange - (ratio * change.pivot.x) / pivotX)) / pivotX
-  );
+  return arm - (machine.rearRadius * (ratioChange - (ratio * change.pivot.x) / pivotX)) / pivotX;
 }

@@ -4,65 +4,53 @@ import { armAnglePerTravel } from '../linkage/suspension.ts';
 import type { Point } from '../plane/point.ts';
 import type { Stance } from './stance.ts';
 
-/** Changes per mm of travel used at one end, in the units and the frame of `Stance`. */
+/** How the frame and what it stands on move per mm of travel used at one end, in the units and the frame of `Stance`. */
 export interface StanceChange {
   readonly armAngle: number;
   readonly pitch: number;
   readonly pivot: Point;
   readonly wheelbase: number;
-  readonly swingarmSlope: number;
-  readonly centre: Point;
 }
 
 /**
- * Change of a stance per mm of travel used at one end, the other end held: mm, radians and slopes per mm, ground frame
- * from the rear contact patch. Derivation: the axles move in the frame, along the legs or about the pivot; the frame
- * turns until one axle is again higher than the other by the difference of the radii; all that is fixed to the frame
- * turns about the rear axle. At a kink, such as where the chain begins to lie on the guide, that of the stance's side.
+ * How a stance changes per mm of fork travel, the rear held: mm and radians per mm, ground frame from the rear contact
+ * patch. Derivation: the front axle moves up the legs; the frame turns about the rear axle until the axles are again one
+ * above the other by the difference of the radii.
  */
-export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange {
-  const { machine, pose, travel } = on;
-  const { wheelbase } = pose;
-  const { x: pivotX, y: pivotY } = pose.pivot;
-  const { rearRadius, frontRadius } = machine;
-  const armAngle = end === 'rear' ? armAnglePerTravel(machine.rear, travel.rear) : 0;
-  // How either axle moves while the frame is held, seen from the ground.
-  const rearX = armAngle * (pivotY - rearRadius);
-  const rearY = -armAngle * pivotX;
-  const { x, y } = machine.front.downLegs;
-  const frontX = end === 'front' ? pose.sin * y - pose.cos * x : 0;
-  const frontY = end === 'front' ? -pose.sin * x - pose.cos * y : 0;
+export function changeByFront({ machine, pose }: Stance): StanceChange {
+  const { rearRadius, frontRadius, front } = machine;
+  const { x, y } = front.downLegs;
+  // Up the legs, as the front axle moves in the frame, seen from the ground.
+  const upX = pose.sin * y - pose.cos * x;
+  const upY = -pose.sin * x - pose.cos * y;
+  const pitch = -upY / pose.wheelbase;
+  return {
+    armAngle: 0,
+    pitch,
+    pivot: { x: pitch * (rearRadius - pose.pivot.y), y: pitch * pose.pivot.x },
+    wheelbase: upX - pitch * (frontRadius - rearRadius),
+  };
+}
 
-  const pitch = (rearY - frontY) / wheelbase;
-  const longer = frontX - rearX - pitch * (frontRadius - rearRadius);
-  const pivotMove = { x: pitch * (rearRadius - pivotY) - rearX, y: pitch * pivotX - rearY };
-  const { mass } = on;
-  const { frontUnsprung, rearUnsprung } = machine;
-  const carried = mass - frontUnsprung - rearUnsprung;
-  // Moments of what is fixed to the frame about the pivot; heights above seat and marks stay square to the ground.
-  const ahead = mass * on.centre.x - frontUnsprung * wheelbase - carried * pivotX;
-  const above =
-    mass * on.centre.y -
-    rearUnsprung * rearRadius -
-    frontUnsprung * frontRadius -
-    machine.riderMass * machine.riderHeight -
-    machine.passengerMass * machine.passengerHeight -
-    machine.loadMass * machine.loadHeight -
-    carried * pivotY;
+/** The same per mm of rear travel, the fork held: the rear axle moves about the pivot, and the frame turns likewise. */
+export function changeByRear({ machine, pose, travel }: Stance): StanceChange {
+  const { rearRadius, frontRadius, rear } = machine;
+  const armAngle = armAnglePerTravel(rear, travel.rear);
+  // About the pivot, as the rear axle moves in the frame, seen from the ground.
+  const roundX = armAngle * (pose.pivot.y - rearRadius);
+  const roundY = -armAngle * pose.pivot.x;
+  const pitch = roundY / pose.wheelbase;
   return {
     armAngle,
     pitch,
-    pivot: pivotMove,
-    wheelbase: longer,
-    swingarmSlope: (pivotMove.y - on.swingarmSlope * pivotMove.x) / pivotX,
-    centre:
-      mass > 0
-        ? {
-            x: (carried * pivotMove.x - pitch * above + frontUnsprung * longer) / mass,
-            y: (carried * pivotMove.y + pitch * ahead) / mass,
-          }
-        : { x: 0, y: 0 },
+    pivot: { x: pitch * (rearRadius - pose.pivot.y) - roundX, y: pitch * pose.pivot.x - roundY },
+    wheelbase: -roundX - pitch * (frontRadius - rearRadius),
   };
+}
+
+/** Change of the swingarm's part of the squat slope per mm of travel, while the stance changes as given. */
+export function changeOfSwingarmSlope({ pose, swingarmSlope }: Stance, change: StanceChange): number {
+  return (change.pivot.y - swingarmSlope * change.pivot.x) / pose.pivot.x;
 }
 
 /**
@@ -72,12 +60,12 @@ export function changeOfStance(on: Stance, end: 'front' | 'rear'): StanceChange 
  */
 export function changeOfChainSlope(on: Stance, change: StanceChange): number {
   const { machine, pose } = on;
-  const { x: centresX } = on.countershaft;
   if (!hasRuns(machine.driveKind)) return 0;
   const { x: pivotX, y: pivotY } = pose.pivot;
   const { rearRadius, rearSprocketRadius, frontSprocketRadius } = machine;
   let lever = 0;
   if (on.pullLever === on.upperRunLever) {
+    const centresX = on.countershaft.x;
     const centresY = on.countershaft.y - rearRadius;
     const difference = rearSprocketRadius - frontSprocketRadius;
     const square = centresX * centresX + centresY * centresY;

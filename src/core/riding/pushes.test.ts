@@ -1,13 +1,12 @@
-/** Tests of the exact derivatives of the balance against differences of its pushes. */
+/** Tests of the pushes on both ends: their exact derivatives against differences of the pushes themselves. */
 import { describe, expect, it } from 'vitest';
 import { linkedBike } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { plainSprings, reached, sprung } from '../../../tests/support/plain-springs.ts';
-import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
-import { changeOfPushes } from './push-change.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import { pushesOn, type Pushes } from './pushes.ts';
 import type { RearBrake } from '../standing/rear-brake.ts';
 import { AT_REST, type RideForces } from './ride-forces.ts';
-import { springForce } from '../springs/spring-law.ts';
 import type { SpringSet } from '../standing/spring-set.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Travel } from '../standing/stance.ts';
@@ -38,6 +37,9 @@ const everySpring: SpringSet = {
   },
 };
 
+/** Every mass that there can be. */
+const laden: Setup = { ...plainSetup, passengerMass: 65, fuelMass: 12, loadMass: 25, riderForward: 40 };
+
 const RIDDEN: readonly (readonly [string, RideForces])[] = [
   ['at rest', AT_REST],
   ['on the gas against drag', { ...AT_REST, acceleration: 0.4, drag: { force: 250, height: 650 } }],
@@ -45,14 +47,10 @@ const RIDDEN: readonly (readonly [string, RideForces])[] = [
   ['leaned on the rear brake', { ...AT_REST, acceleration: -0.2, frontBrakeShare: 0, lean: 0.6 }],
 ];
 
-/** What presses either end together less what its springs hold, N. */
-function pushes(bike: SprungMachine, forces: RideForces, travel: Travel): Travel {
-  const on = reached(stance(bike.machine, travel));
-  const loads = reached(steadyLoads(on, forces, bike.brake));
-  return {
-    front: loads.frontPush - springForce(bike.fork, travel.front),
-    rear: loads.rearPush - rearForceAtWheel(bike, on),
-  };
+function pushesAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushes {
+  const on = reached(stance(sprung.machine, travel));
+  const loads = reached(steadyLoads(on, forces, sprung.brake));
+  return reached(pushesOn({ sprung, forces, stance: on, loads }));
 }
 
 describe('the change of the pushes per mm of travel', () => {
@@ -60,21 +58,19 @@ describe('the change of the pushes per mm of travel', () => {
     it(`equals their differences ${name}, with every spring at work and either hold of the brake`, () => {
       for (const parts of [plainBike, linkedBike])
         for (const brake of [{ caliper: 'onArm' } as const, ownStay]) {
-          const bike = sprung(everySpring, parts, plainSetup, brake);
+          const bike = sprung(everySpring, parts, laden, brake);
           for (const front of [8, 60, 100])
             for (const rear of [6, 50, 110])
               for (const end of ['front', 'rear'] as const) {
                 const travel = { front, rear };
-                const on = reached(stance(bike.machine, travel));
-                const loads = reached(steadyLoads(on, forces, bike.brake));
-                const exact = reached(changeOfPushes({ sprung: bike, forces, stance: on, loads }, end));
-                const after = pushes(bike, forces, { ...travel, [end]: travel[end] + HALF_WAY });
-                const before = pushes(bike, forces, { ...travel, [end]: travel[end] - HALF_WAY });
-                for (const of of ['front', 'rear'] as const)
-                  expect(
-                    Math.abs(exact[of] - (after[of] - before[of]) / (2 * HALF_WAY)),
-                    `${of} by ${end} at ${front}, ${rear}`,
-                  ).toBeLessThan(1e-4);
+                const exact = pushesAt(bike, forces, travel);
+                const after = pushesAt(bike, forces, { ...travel, [end]: travel[end] + HALF_WAY });
+                const before = pushesAt(bike, forces, { ...travel, [end]: travel[end] - HALF_WAY });
+                const x = (after.pushX - before.pushX) / (2 * HALF_WAY);
+                const y = (after.pushY - before.pushY) / (2 * HALF_WAY);
+                const where = `by ${end} at ${front}, ${rear}`;
+                expect(Math.abs((end === 'front' ? exact.xPerX : exact.xPerY) - x), where).toBeLessThan(1e-4);
+                expect(Math.abs((end === 'front' ? exact.yPerX : exact.yPerY) - y), where).toBeLessThan(1e-4);
               }
         }
     });
@@ -85,7 +81,7 @@ describe('the change of the pushes per mm of travel', () => {
     const on = reached(stance(bike.machine, { front: 40, rear: 40 }));
     const loads = reached(steadyLoads(on, braking, bike.brake));
     const short: SprungMachine = { ...bike, brake: { ...ownStay, stayLength: 100 } };
-    expect(changeOfPushes({ sprung: short, forces: braking, stance: on, loads }, 'rear')).toMatchObject({
+    expect(pushesOn({ sprung: short, forces: braking, stance: on, loads })).toMatchObject({
       ok: false,
       reason: 'stayCannotClose',
     });
