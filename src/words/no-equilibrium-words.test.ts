@@ -1,9 +1,10 @@
 /** Tests of the advice given when a bike does not come to rest. */
+import { refuse } from '../core/numeric/refusal.ts';
 import { expect, it } from 'vitest';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { noEquilibriumWords } from './no-equilibrium-words.ts';
-import { noBalance, type NoBalanceReason } from '../core/standing/no-equilibrium.ts';
+import type { NoBalanceReason } from '../core/standing/no-equilibrium.ts';
 
 const metric: NumberStyle = { system: 'metric', decimal: '.' };
 const inch: NumberStyle = { system: 'inch', decimal: '.' };
@@ -43,9 +44,9 @@ it.each(Object.keys(REASONS) as NoBalanceReason[])(
   'says %s in whole sentences, with and without numbers',
   (reason) => {
     const told = [
-      noEquilibriumWords(noBalance(reason, { found: 3, limit: 2, end: 'rear' }), metric),
-      noEquilibriumWords(noBalance(reason, { end: 'front' }), metric),
-      noEquilibriumWords(noBalance(reason), metric),
+      noEquilibriumWords(refuse(reason, { found: 3, limit: 2, end: 'rear' }), metric),
+      noEquilibriumWords(refuse(reason, { end: 'front' }), metric),
+      noEquilibriumWords(refuse(reason), metric),
     ];
     for (const words of told) {
       expect(words).toMatch(/^[A-Z].*\. [A-Z].*\.$|^[A-Z].*\.$/);
@@ -55,37 +56,37 @@ it.each(Object.keys(REASONS) as NoBalanceReason[])(
 );
 
 it('gives the numbers in the user’s own units, and apart when they differ', () => {
-  const lifts = noBalance('frontLifts', { end: 'front', found: 1.3, limit: 1.084 });
+  const lifts = refuse('frontLifts', { end: 'front', found: 1.3, limit: 1.084 });
   expect(spaced(noEquilibriumWords(lifts, metric))).toContain(
     'At 1.30 g the front wheel lifts; it stays down to 1.08 g.',
   );
-  const close = noBalance('frontLifts', { end: 'front', found: 1.084, limit: 1.0837 });
+  const close = refuse('frontLifts', { end: 'front', found: 1.084, limit: 1.0837 });
   expect(spaced(noEquilibriumWords(close, metric))).toContain(
     'At 1.0840 g the front wheel lifts; it stays down to 1.0837 g.',
   );
-  const preload = noBalance('preloadBeyondSpring', { end: 'rear', found: 70, limit: 65 });
+  const preload = refuse('preloadBeyondSpring', { end: 'rear', found: 70, limit: 65 });
   expect(spaced(noEquilibriumWords(preload, inch))).toContain(
     'A preload of 2.76 in closes the coils of the shock spring',
   );
 });
 
 it('tells a lean in degrees', () => {
-  const lean = noBalance('leanImpossible', { found: Math.PI / 2, limit: 1.3962634015954636 });
+  const lean = refuse('leanImpossible', { found: Math.PI / 2, limit: 1.3962634015954636 });
   expect(noEquilibriumWords(lean, metric)).toContain('A lean of 90.00° is more than any tyre holds');
 });
 
 it('tells a bike without a pose as that', () => {
-  const beyond = noBalance('forkTravelBeyond', { end: 'front', found: 150, limit: 120 });
+  const beyond = refuse('forkTravelBeyond', { end: 'front', found: 150, limit: 120 });
   expect(spaced(noEquilibriumWords(beyond, metric))).toContain('Front travel used is 150.0 mm');
 });
 
 it('carries no number that is none', () => {
-  expect(noBalance('frontLifts', { found: NaN, end: 'front' })).toEqual({
+  expect(refuse('frontLifts', { found: NaN, end: 'front' })).toEqual({
     ok: false,
     reason: 'inputNotANumber',
     end: 'front',
   });
-  expect(noBalance('frontLifts', { found: 1, limit: Infinity })).toEqual({
+  expect(refuse('frontLifts', { found: 1, limit: Infinity })).toEqual({
     ok: false,
     reason: 'frontLifts',
     found: 1,

@@ -1,7 +1,6 @@
 /** Tests of the advice on a bike that does not stand as asked. */
+import { refuse } from '../core/numeric/refusal.ts';
 import { expect, it } from 'vitest';
-import { noPose } from '../core/chassis/no-pose.ts';
-import { noBalance } from '../core/standing/no-equilibrium.ts';
 import { noStandWords } from './no-stand-words.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { noStandAdvice, wayToAdjuster } from './no-stand-advice.ts';
@@ -9,7 +8,7 @@ import { noStandAdvice, wayToAdjuster } from './no-stand-advice.ts';
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
 it('asks for a spring rate that is not known, by the name of its adjuster', () => {
-  const problem = noBalance('rateNotAboveZero', { end: 'front' });
+  const problem = refuse('rateNotAboveZero', { end: 'front' });
   expect(noStandAdvice(problem, 'forkSpringRate', 'chain', METRIC)).toBe(
     'Fork spring rate is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read topped out and travel set by hand only.',
   );
@@ -18,13 +17,13 @@ it('asks for a spring rate that is not known, by the name of its adjuster', () =
 });
 
 it('says anything else in the core’s words, and names the way to the adjuster', () => {
-  const problem = noBalance('frontLifts', { end: 'front', found: 1.5, limit: 0.9 });
+  const problem = refuse('frontLifts', { end: 'front', found: 1.5, limit: 0.9 });
   expect(noStandAdvice(problem, 'gas', 'chain', METRIC)).toBe(noStandWords(problem, METRIC));
   expect(wayToAdjuster('gas')).toBe('Go to Gas');
 });
 
 it('speaks of a belt where there is one', () => {
-  const problem = noPose('chainPitchImpossible', { found: 90, limit: 40 });
+  const problem = refuse('chainPitchImpossible', { found: 90, limit: 40 });
   expect(noStandAdvice(problem, null, 'belt', METRIC)).toMatch(
     /^A belt cannot have a pitch of .* roller chains/,
   );

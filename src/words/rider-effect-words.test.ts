@@ -1,10 +1,10 @@
 /** Tests of what is said of gas, brakes and lifting wheels. */
+import { refuse } from '../core/numeric/refusal.ts';
 import { describe, expect, it } from 'vitest';
 import { stanceWith } from '../../tests/support/standing.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { plainSetup } from '../../tests/support/plain-bike.ts';
 import { reached, sprung } from '../../tests/support/plain-springs.ts';
-import { noBalance } from '../core/standing/no-equilibrium.ts';
 import { neutralTold, riderEffectsTold } from './rider-effect-words.ts';
 import { riderEffects, type RiderEffects } from '../core/riding/rider-effects.ts';
 
@@ -44,7 +44,7 @@ describe('what is said of the rider’s hands', () => {
   });
 
   it('says why where there is no figure', () => {
-    const [squat] = told({ gasOpened: noBalance('frontLifts', { found: 1.5, limit: 0.9 }) });
+    const [squat] = told({ gasOpened: refuse('frontLifts', { found: 1.5, limit: 0.9 }) });
     expect(squat.value).toBeNull();
     expect(plain(squat.words)).toMatch(/^At 1\.50 g the front wheel lifts; it stays down to 0\.90 g\./);
   });

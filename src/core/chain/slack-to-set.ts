@@ -1,4 +1,5 @@
 /** The slack to set on the stand, so that the tightest place of the travel keeps the least slack allowed. */
+import type { Refusal } from '../numeric/refusal.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainSlack, spareForSlack, type RunSlack, type NoSlack } from '../drive/run-slack.ts';
@@ -28,10 +29,7 @@ export interface SlackToSet {
   readonly leastSlack: number;
 }
 
-export interface NoSlackToSet {
-  readonly ok: false;
-  readonly reason: NoLinkage['reason'] | NoSlack['reason'] | 'chainDoesNotReach';
-}
+export type NoSlackToSet = Refusal<NoLinkage['reason'] | NoSlack['reason'] | 'chainDoesNotReach'>;
 
 /** Axle place to which it is found, mm, and the agreement asked of its rounds. */
 const PLACE_STEP = 1e-10;

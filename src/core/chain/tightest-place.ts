@@ -1,5 +1,5 @@
 /** The place in the travel at which the chain is tightest. */
-import { noPose } from '../chassis/no-pose.ts';
+import { refuse } from '../numeric/refusal.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { withAxleAt } from '../linkage/suspension.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
@@ -43,7 +43,7 @@ export function tightestPlace(
     if (best === null || path.links > best.links)
       best = { ok: true, rearTravel, links: path.links, found: rearTravel === inLine ? 'inLine' : 'end' };
   }
-  if (best === null) return noPose('inputNotANumber');
+  if (best === null) return refuse('inputNotANumber');
   if (!touchesGuide(machine, loop, axlePosition)) return best;
   const found = highestBetween(
     (rearTravel) => {

@@ -1,7 +1,8 @@
 /** Standing the bike on the ground: the pitch and height of the frame at which both tyres touch. */
+import { refuse } from '../numeric/refusal.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { Point } from '../plane/point.ts';
-import { noPose, type NoPose } from './no-pose.ts';
+import type { NoPose } from './no-pose.ts';
 
 /**
  * Where the frame stands. Ground frame: seen from the right side, x forward, y up, origin at the rear contact
@@ -52,10 +53,10 @@ export function poseOnGround(
   const dy = frontY - rearY;
   const rise = frontRadius - rearRadius;
   const square = dx * dx + dy * dy - rise * rise;
-  if (!(square > 0)) return noPose('axlesTooClose', { found: Math.hypot(dx, dy), limit: Math.abs(rise) });
+  if (!(square > 0)) return refuse('axlesTooClose', { found: Math.hypot(dx, dy), limit: Math.abs(rise) });
   const wheelbase = Math.sqrt(square);
   const pitch = Math.atan2(rise, wheelbase) - Math.atan2(dy, dx);
-  if (!(Math.abs(pitch) < STEEPEST_PITCH)) return noPose('upsideDown');
+  if (!(Math.abs(pitch) < STEEPEST_PITCH)) return refuse('upsideDown');
   const cos = Math.cos(pitch);
   const sin = Math.sin(pitch);
   return {

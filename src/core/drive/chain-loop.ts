@@ -1,4 +1,5 @@
 /** Two sprockets with a chain, or two pulleys with a toothed belt: what the loop's length depends on. */
+import type { Refusal } from '../numeric/refusal.ts';
 import { LEAST_PITCH, MOST_PITCH, pitchPossible, pitchRadius, teethPossible } from './sprocket.ts';
 
 /** A loop over two toothed wheels, mm. Radii are those of the pitch line, on which the length is counted. */
@@ -50,13 +51,7 @@ export function beltLoop(frontTeeth: number, rearTeeth: number, pitch: number): 
 }
 
 /** Why two wheels and a pitch make no loop, with the number in the way. */
-export interface NoLoop {
-  readonly ok: false;
-  readonly reason: 'teethImpossible' | 'chainPitchImpossible';
-  readonly end?: 'front' | 'rear';
-  readonly found: number;
-  readonly limit?: number;
-}
+export type NoLoop = Refusal<'teethImpossible' | 'chainPitchImpossible', { readonly found: number }>;
 
 /** Why these teeth and this pitch cannot be a loop; null when they can. */
 export function withoutLoop(frontTeeth: number, rearTeeth: number, pitch: number): NoLoop | null {

@@ -1,4 +1,5 @@
 /** The slack lower run hanging by its own weight: a catenary that leaves both sprockets along their pitch circles. */
+import type { NoSlack } from './run-slack.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import type { Point } from '../plane/point.ts';
 import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
@@ -19,12 +20,8 @@ export interface HangingRun {
   readonly residual: number;
 }
 
-export interface NoHangingRun {
-  readonly ok: false;
-  /** `tooTight`: no spare but a lack of chain; `tooSlack`: it would hang down like a bag. */
-  readonly reason: 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumber';
-  readonly spare: number;
-}
+/** Why a run has no shape. `tooTight`: the chain is too short; `tooSlack`: it would hang down like a bag. */
+export type NoHangingRun = NoSlack;
 
 /** Most turn of the chain between its ends, radians: beyond it hangs like a bag. */
 const MOST_TURN = 2.2;

@@ -1,4 +1,5 @@
 /** How far the lower run can be pushed up and pulled down at its middle: what a mechanic measures as slack. */
+import type { Refusal } from '../numeric/refusal.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import type { Point } from '../plane/point.ts';
 import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
@@ -13,12 +14,11 @@ export interface RunSlack {
   readonly total: number;
 }
 
-export interface NoSlack {
-  readonly ok: false;
-  /** `tooTight`: chain is lacking; `tooSlack`: it could be pushed further than half the run is long. */
-  readonly reason: 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumber';
-  readonly spare: number;
-}
+/** `tooTight`: the chain is too short; `tooSlack`: it could be pushed further than half the run is long. */
+export type NoSlackReason = 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumber';
+
+/** Why a run has no slack; `spare` is the chain beyond the taut length, mm. */
+export type NoSlack = Refusal<NoSlackReason, { readonly spare: number }>;
 
 /** Place to which play is found, mm. */
 const PLAY_STEP = 1e-10;

@@ -1,4 +1,5 @@
 /** The reasons for which a rear suspension does not exist or cannot be where it is asked to be. */
+import { refuse, type Refusal } from '../numeric/refusal.ts';
 import type { NoPose } from '../chassis/no-pose.ts';
 
 /** What ends the way of a linkage at one side. All but the first two are dead points. */
@@ -43,22 +44,13 @@ export type NoLinkageReason =
   | 'pointUnknown'
   | 'armNotFound';
 
-/** Why there is no answer, with the numbers a person needs to see in the advice (mm, radians where said). */
-export interface NoLinkage {
-  readonly ok: false;
-  readonly reason: NoLinkageReason;
-  readonly found?: number;
-  readonly limit?: number;
-  readonly because?: WayEnd;
-  readonly end?: 'front' | 'rear';
-}
+/** Why there is no answer; figures in mm, radians where said. `because` is what ends the way of the links. */
+export type NoLinkage = Refusal<NoLinkageReason, { readonly because?: WayEnd }>;
 
-/** A refusal; when the number in the way is none at all, that is the reason, and no NaN reaches the advice. */
+/** A refusal of the rear suspension, which concerns the rear end. */
 export function noLinkage(
   reason: NoLinkageReason,
-  details: Omit<NoLinkage, 'ok' | 'reason' | 'end'> = {},
+  figures: Omit<NoLinkage, 'ok' | 'reason' | 'end'> = {},
 ): NoLinkage {
-  if (details.found !== undefined && !Number.isFinite(details.found))
-    return { ok: false, reason: 'inputNotANumber', end: 'rear' };
-  return { ok: false, reason, end: 'rear', ...details };
+  return refuse(reason, { end: 'rear', ...figures });
 }

@@ -1,5 +1,6 @@
 /** The rear suspension as one relation: shock length and wheel travel to the swingarm's angle in the frame. */
-import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import { refuse } from '../numeric/refusal.ts';
+import type { NoPose } from '../chassis/no-pose.ts';
 import type { TableLayout, TravelRow } from '../parts/rear-layout.ts';
 import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from '../numeric/monotone-curve.ts';
 import { radians } from '../units/convert.ts';
@@ -65,20 +66,20 @@ export function rearSuspension(
   axlePosition: number,
 ): RearSuspension | NoPose {
   const curve = curveOf(layout.travelTable);
-  if (!curve.ok) return noPose('travelTableUnusable');
+  if (!curve.ok) return refuse('travelTableUnusable');
   // The table's first row is the shock as delivered, hanging; any other start would shift every length by itself.
   const [first] = layout.travelTable;
-  if (first.wheelTravel !== 0 || first.shockStroke !== 0) return noPose('travelTableUnusable');
+  if (first.wheelTravel !== 0 || first.shockStroke !== 0) return refuse('travelTableUnusable');
   const tablePitch = radians(layout.tablePitchDeg);
   const hanging = radians(layout.toppedOutAngleDeg) + tablePitch;
   if (!(Math.abs(hanging) < Math.PI / 2))
-    return noPose('swingarmCannotReach', { end: 'rear', found: shockLength });
+    return refuse('swingarmCannotReach', { end: 'rear', found: shockLength });
   const deliveredSine = Math.sin(hanging);
   const hangingTravel = shockLength === 0 ? 0 : curveInverse(curve.value, -shockLength);
   const toppedOutSine = deliveredSine - hangingTravel / length;
   const arm = length + axlePosition;
   if (!(Math.abs(toppedOutSine) < STEEPEST_SINE) || !(arm > 0))
-    return noPose('swingarmCannotReach', { end: 'rear', found: shockLength });
+    return refuse('swingarmCannotReach', { end: 'rear', found: shockLength });
   return {
     ok: true,
     curve: curve.value,
@@ -100,7 +101,7 @@ export function rearSuspension(
 export function armPosition(rear: RearSuspension, travelUsed: number): ArmPosition | NoPose {
   const sine = rear.toppedOutSine - travelUsed / rear.arm;
   if (!(Math.abs(sine) < STEEPEST_SINE))
-    return noPose('swingarmCannotReach', { end: 'rear', found: travelUsed });
+    return refuse('swingarmCannotReach', { end: 'rear', found: travelUsed });
   const { arm, tableArm, tablePitch, deliveredSine, toppedOutStroke, curve } = rear;
   const { value, slope, bend } = curveAt(curve, tableArm * (deliveredSine - sine));
   const angle = Math.asin(sine) - tablePitch;

@@ -1,4 +1,4 @@
-/** A computation's outcome: a value, or a failure that carries its reason. */
+/** A computation's outcome: a value, or a failure that carries its reason, which is a refusal where the reason is a string. */
 
 export type Result<T, R> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: R };

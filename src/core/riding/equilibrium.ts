@@ -1,7 +1,8 @@
 /** Where a bike comes to rest on its springs under steady forces: the quasi-static balance of fork and rear wheel. */
+import { refuse } from '../numeric/refusal.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
 import { endReports, type FrontReport, type RearReport } from './end-at-rest.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { RideForces } from './ride-forces.ts';
 import { settle } from './find-equilibrium.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
@@ -61,18 +62,18 @@ export function balance(
 /** Which wheel the balance would have to pull down, and the most that it stays down at in this posture; else null. */
 function lifts(on: Stance, loads: SteadyLoads, forces: RideForces): NoEquilibrium | null {
   const { centre, mass, pose } = on;
-  if (!(centre.x > 0)) return noBalance('massBehindRearAxle', { found: centre.x, limit: 0 });
+  if (!(centre.x > 0)) return refuse('massBehindRearAxle', { found: centre.x, limit: 0 });
   if (!(centre.x < pose.wheelbase))
-    return noBalance('massAheadOfFrontAxle', { found: centre.x, limit: pose.wheelbase });
+    return refuse('massAheadOfFrontAxle', { found: centre.x, limit: pose.wheelbase });
   const weight = mass * STANDARD_GRAVITY;
   const acceleration = forces.acceleration;
   if (loads.frontLoad < 0) {
     const limit = acceleration + (loads.frontLoad * pose.wheelbase) / (weight * centre.y);
-    return noBalance('frontLifts', { end: 'front', found: acceleration, limit });
+    return refuse('frontLifts', { end: 'front', found: acceleration, limit });
   }
   if (loads.rearLoad < 0) {
     const limit = -acceleration + (loads.rearLoad * pose.wheelbase) / (weight * centre.y);
-    return noBalance('rearLifts', { end: 'rear', found: -acceleration, limit });
+    return refuse('rearLifts', { end: 'rear', found: -acceleration, limit });
   }
   return null;
 }

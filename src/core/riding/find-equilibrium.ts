@@ -1,7 +1,8 @@
 /** The search for the travel at which every push of a bike under steady forces is held. */
+import { refuse } from '../numeric/refusal.ts';
 import { solveInBox, type BoxSolution, type BoxSolved } from '../numeric/solve-in-box.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { pushesOn, type Pushes } from './pushes.ts';
 import { forcesWrong, type RideForces } from './ride-forces.ts';
@@ -67,8 +68,8 @@ export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel)
     return { ok: true, found, stance: on, loads };
   }
   return found?.status === 'notConverged'
-    ? noBalance('notConverged', { found: found.miss, limit: TOLERANCE })
-    : (refusal ?? noBalance('inputNotANumber'));
+    ? refuse('notConverged', { found: found.miss, limit: TOLERANCE })
+    : (refusal ?? refuse('inputNotANumber'));
 }
 
 function pushesAtTravel(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushes | NoEquilibrium {

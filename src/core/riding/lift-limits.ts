@@ -1,7 +1,8 @@
 /** How hard a bike can accelerate or brake before a wheel leaves the ground, in the posture it has at that moment. */
+import { refuse } from '../numeric/refusal.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { RideForces } from './ride-forces.ts';
 import { settle, type Settled } from './find-equilibrium.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
@@ -55,13 +56,13 @@ function liftLimit(
     return amount + (load * on.pose.wheelbase) / (on.mass * STANDARD_GRAVITY * on.centre.y);
   };
   const rest = settledAt(0);
-  if (rest === null) return refusal ?? noBalance('notConverged');
-  if (!(rest.stance.centre.y > 0)) return noBalance('neverLifts', { end });
+  if (rest === null) return refusal ?? refuse('notConverged');
+  if (!(rest.stance.centre.y > 0)) return refuse('neverLifts', { end });
   const first = limitHere(rest, 0);
   if (!(first > 0))
     return end === 'front'
-      ? noBalance('massBehindRearAxle', { found: rest.stance.centre.x, limit: 0 })
-      : noBalance('massAheadOfFrontAxle', { found: rest.stance.centre.x, limit: rest.stance.pose.wheelbase });
+      ? refuse('massBehindRearAxle', { found: rest.stance.centre.x, limit: 0 })
+      : refuse('massAheadOfFrontAxle', { found: rest.stance.centre.x, limit: rest.stance.pose.wheelbase });
   const root = solveBetween(
     (amount) => {
       const settled = settledAt(amount);
@@ -71,9 +72,9 @@ function liftLimit(
     REACH * first,
     TOLERANCE,
   );
-  if (root.status === 'noSignChange') return noBalance('neverLifts', { end });
+  if (root.status === 'noSignChange') return refuse('neverLifts', { end });
   const there = settledAt(root.x);
   if (root.status !== 'solved' || there === null)
-    return refusal ?? noBalance('notConverged', { found: Math.abs(root.residual), limit: TOLERANCE });
+    return refusal ?? refuse('notConverged', { found: Math.abs(root.residual), limit: TOLERANCE });
   return { ok: true, limit: root.x, travel: there.stance.travel };
 }

@@ -1,7 +1,8 @@
 /** What the springs carry: the bike alone, and the sprung part of a bike that was weighed whole. */
+import { refuse } from '../numeric/refusal.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import { inFrame } from '../chassis/pose.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import type { Stance } from '../standing/stance.ts';
 
@@ -31,8 +32,8 @@ export function sprungFromWhole(
   const { machine, pose } = on;
   const unsprung = machine.frontUnsprung + machine.rearUnsprung;
   const sprung = mass - unsprung;
-  if (!Number.isFinite(x + y)) return noBalance('inputNotANumber');
-  if (!(sprung > 0)) return noBalance('unsprungTooHeavy', { found: unsprung, limit: mass });
+  if (!Number.isFinite(x + y)) return refuse('inputNotANumber');
+  if (!(sprung > 0)) return refuse('unsprungTooHeavy', { found: unsprung, limit: mass });
   const sprungX =
     (mass * x - machine.frontUnsprung * on.frontAxle.x - machine.rearUnsprung * on.rearAxle.x) / sprung;
   const sprungY =

@@ -1,5 +1,6 @@
 /** The anti-squat at which the rear spring feels nothing of the throttle, shifted by what the springs do not carry. */
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import { refuse } from '../numeric/refusal.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { Stance } from '../standing/stance.ts';
 
 export interface NeutralAntiSquat {
@@ -19,8 +20,8 @@ export interface NeutralAntiSquat {
  * which presses the rear down by some tenths of a millimetre more. No answer without a centre of gravity above the ground.
  */
 export function neutralAntiSquat(on: Stance): NeutralAntiSquat | NoEquilibrium {
-  if (!(on.mass > 0)) return noBalance('noMass');
-  if (!(on.centre.y > 0)) return noBalance('neverLifts', { end: 'front' });
+  if (!(on.mass > 0)) return refuse('noMass');
+  if (!(on.centre.y > 0)) return refuse('neverLifts', { end: 'front' });
   const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
   const part = on.machine.rearUnsprung / on.mass;
   const shift = (100 * part * armSlope * on.pose.wheelbase) / on.centre.y;

@@ -1,7 +1,8 @@
 /** The steady forces a bike is ridden with: acceleration, lean, braking share and drag. */
+import { refuse } from '../numeric/refusal.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { radians } from '../units/convert.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 
 export interface Drag {
   /** N, against the direction of travel. */
@@ -39,16 +40,16 @@ const MOST_DRAG = 1e6;
 /** What is wrong with the forces as numbers; null when nothing is. */
 export function forcesWrong(forces: RideForces): NoEquilibrium | null {
   const { acceleration, lean, frontBrakeShare, drag } = forces;
-  if (!Number.isFinite(acceleration)) return noBalance('inputNotANumber');
+  if (!Number.isFinite(acceleration)) return refuse('inputNotANumber');
   if (Math.abs(acceleration) > MOST_ACCELERATION)
-    return noBalance('inputTooLarge', { found: acceleration, limit: MOST_ACCELERATION });
-  if (!(Math.abs(lean) <= MOST_LEAN)) return noBalance('leanImpossible', { found: lean, limit: MOST_LEAN });
+    return refuse('inputTooLarge', { found: acceleration, limit: MOST_ACCELERATION });
+  if (!(Math.abs(lean) <= MOST_LEAN)) return refuse('leanImpossible', { found: lean, limit: MOST_LEAN });
   if (!(frontBrakeShare >= 0 && frontBrakeShare <= 1))
-    return noBalance('brakeShareImpossible', { found: frontBrakeShare, limit: 1 });
+    return refuse('brakeShareImpossible', { found: frontBrakeShare, limit: 1 });
   if (drag !== null && !(drag.force >= 0 && Number.isFinite(drag.force + drag.height)))
-    return noBalance('dragImpossible', { found: drag.force, limit: 0 });
+    return refuse('dragImpossible', { found: drag.force, limit: 0 });
   if (drag !== null && Math.max(drag.force, Math.abs(drag.height)) > MOST_DRAG)
-    return noBalance('inputTooLarge', {
+    return refuse('inputTooLarge', {
       found: Math.max(drag.force, Math.abs(drag.height)),
       limit: MOST_DRAG,
     });

@@ -1,6 +1,7 @@
 /** Springs for a wanted sag: the exact rate and preload at each end, and the best of the rates at hand. */
+import { refuse } from '../numeric/refusal.ts';
 import { alone } from './loads.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { sag } from './ride-changes.ts';
 import { AT_REST } from './ride-forces.ts';
 import { besidesCoil } from '../springs/spring-law.ts';
@@ -95,8 +96,7 @@ export function springsForSag(sprung: SprungMachine, wish: SagWish): SpringAdvic
       rider.frontStroke,
       now.springs.fork.legs,
     );
-    if (front.rate === null)
-      return noBalance('sagImpossible', { end: 'front', found: front.total, limit: 0 });
+    if (front.rate === null) return refuse('sagImpossible', { end: 'front', found: front.total, limit: 0 });
     const rear = coilThrough(
       free.rearForce,
       free.rearStroke,
@@ -104,7 +104,7 @@ export function springsForSag(sprung: SprungMachine, wish: SagWish): SpringAdvic
       rider.rearStroke,
       now.springs.shock.shocks,
     );
-    if (rear.rate === null) return noBalance('sagImpossible', { end: 'rear', found: rear.total, limit: 0 });
+    if (rear.rate === null) return refuse('sagImpossible', { end: 'rear', found: rear.total, limit: 0 });
     const advice = {
       front: { rate: front.rate, preload: front.preload },
       rear: { rate: rear.rate, preload: rear.preload },
@@ -118,7 +118,7 @@ export function springsForSag(sprung: SprungMachine, wish: SagWish): SpringAdvic
     if (drift <= HANGING_TOLERANCE) return { ok: true, ...advice, sprung: next };
     now = next;
   }
-  return noBalance('notConverged', { limit: HANGING_TOLERANCE });
+  return refuse('notConverged', { limit: HANGING_TOLERANCE });
 }
 
 function coilThrough(
@@ -183,7 +183,7 @@ export function pickRate(
   const refused: { rate: number; why: NoEquilibrium }[] = [];
   for (const rate of atHand.rates) {
     if (!(rate > 0 && Number.isFinite(rate))) {
-      refused.push({ rate, why: noBalance('rateNotAboveZero', { end, found: rate, limit: 0 }) });
+      refused.push({ rate, why: refuse('rateNotAboveZero', { end, found: rate, limit: 0 }) });
       continue;
     }
     const coil: CoilAdvice = { rate, preload: force / (count * rate) - stroke };
@@ -208,7 +208,7 @@ export function pickRate(
   const miss = (choice: RateChoice): number => Math.abs(choice.freeSag - wish.free[end]);
   choices.sort((a, b) => miss(a) - miss(b));
   const best = choices.find((choice) => choice.inRange);
-  if (best === undefined) return noBalance('noRateFits', { end });
+  if (best === undefined) return refuse('noRateFits', { end });
   return { ok: true, best, choices, refused };
 }
 

@@ -1,6 +1,7 @@
 /** What steady forces ask of the springs of a bike standing in a given posture. */
+import { refuse } from '../numeric/refusal.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { rearBrakeSlope, type RearBrake } from '../standing/rear-brake.ts';
 import type { RideForces } from './ride-forces.ts';
 import type { Stance } from '../standing/stance.ts';
@@ -33,7 +34,7 @@ export interface SteadyLoads {
  */
 export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): SteadyLoads | NoEquilibrium {
   const { machine, pose, mass } = on;
-  if (!(mass > 0)) return noBalance('noMass');
+  if (!(mass > 0)) return refuse('noMass');
   const { acceleration } = forces;
   const drag = forces.drag === null ? 0 : forces.drag.force;
   const dragHeight = forces.drag === null ? 0 : forces.drag.height;

@@ -1,5 +1,6 @@
 /** The force of a whole end's springs over its own stroke: coil, top-out spring and bump stop together. */
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import { refuse } from '../numeric/refusal.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { Coil } from '../standing/spring-set.ts';
 
 /** All springs of one end as one, mm and N, stroke measured from full extension. */
@@ -47,23 +48,23 @@ export function springLaw(
 ): SpringLaw | NoEquilibrium {
   const { rate, preload, springTravel, topOut, bump } = coil;
   if (!(Number.isInteger(count) && count >= 1 && count <= MOST_SPRINGS))
-    return noBalance('springCountImpossible', { end, found: count, limit: MOST_SPRINGS });
+    return refuse('springCountImpossible', { end, found: count, limit: MOST_SPRINGS });
   const numbers = [stroke, ...numbersIn(coil), ...numbersIn(topOut), ...numbersIn(bump)];
-  if (!numbers.every(Number.isFinite)) return noBalance('inputNotANumber', { end });
+  if (!numbers.every(Number.isFinite)) return refuse('inputNotANumber', { end });
   const tooLarge = numbers.find((number) => Math.abs(number) > LARGEST);
-  if (tooLarge !== undefined) return noBalance('inputTooLarge', { end, found: tooLarge, limit: LARGEST });
-  if (stroke < LEAST_STROKE) return noBalance('noStroke', { end, found: stroke, limit: LEAST_STROKE });
+  if (tooLarge !== undefined) return refuse('inputTooLarge', { end, found: tooLarge, limit: LARGEST });
+  if (stroke < LEAST_STROKE) return refuse('noStroke', { end, found: stroke, limit: LEAST_STROKE });
   const leastRate = Math.min(rate, topOut?.rate ?? rate, bump?.rate ?? rate);
-  if (leastRate <= 0) return noBalance('rateNotAboveZero', { end, found: leastRate, limit: 0 });
+  if (leastRate <= 0) return refuse('rateNotAboveZero', { end, found: leastRate, limit: 0 });
   if (springTravel !== null && preload > springTravel - LEAST_STROKE)
-    return noBalance('preloadBeyondSpring', { end, found: preload, limit: springTravel });
+    return refuse('preloadBeyondSpring', { end, found: preload, limit: springTravel });
   if (topOut !== null && !(topOut.length > 0 && topOut.length <= stroke))
-    return noBalance('topOutImpossible', { end, found: topOut.length, limit: stroke });
+    return refuse('topOutImpossible', { end, found: topOut.length, limit: stroke });
   if (bump !== null) {
     if (!(bump.startsAt >= 0 && bump.startsAt <= stroke - LEAST_STROKE))
-      return noBalance('bumpStopImpossible', { end, found: bump.startsAt, limit: stroke });
+      return refuse('bumpStopImpossible', { end, found: bump.startsAt, limit: stroke });
     if (!(bump.exponent >= LEAST_EXPONENT && bump.exponent <= MOST_EXPONENT))
-      return noBalance('bumpStopImpossible', {
+      return refuse('bumpStopImpossible', {
         end,
         found: bump.exponent,
         limit: bump.exponent > MOST_EXPONENT ? MOST_EXPONENT : LEAST_EXPONENT,

@@ -1,8 +1,9 @@
 /** A machine with springs in it: spring laws over the strokes it really has, and where it hangs. */
+import { refuse } from '../numeric/refusal.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import { suspensionAt } from '../linkage/suspension.ts';
 import type { Machine } from '../standing/machine.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { RearBrake } from '../standing/rear-brake.ts';
 import type { SpringSet } from '../standing/spring-set.ts';
 import { LEAST_STROKE, springForce, springLaw, type SpringLaw } from './spring-law.ts';
@@ -49,7 +50,7 @@ export function sprungMachine(
 
   const { wheelTravel } = machine.rear;
   if (!(wheelTravel >= LEAST_STROKE))
-    return noBalance('noStroke', { end: 'rear', found: wheelTravel, limit: LEAST_STROKE });
+    return refuse('noStroke', { end: 'rear', found: wheelTravel, limit: LEAST_STROKE });
   const whole = suspensionAt(machine.rear, wheelTravel);
   if (!whole.ok) return whole;
   let rearMost = wheelTravel;
@@ -63,7 +64,7 @@ export function sprungMachine(
       wheelTravel,
       TRAVEL_TOLERANCE,
     );
-    if (root.status !== 'solved') return noBalance('notConverged', { end: 'rear' });
+    if (root.status !== 'solved') return refuse('notConverged', { end: 'rear' });
     rearMost = root.x;
   }
 
@@ -78,8 +79,8 @@ export function sprungMachine(
       springForce(shockLaw, at.shockStroke) * at.lever + machine.rearUnsprung * STANDARD_GRAVITY * weightLever
     );
   }, rearMost);
-  if (frontHangs === null) return noBalance('topOutImpossible', { end: 'front' });
-  if (rearHangs === null) return noBalance('topOutImpossible', { end: 'rear' });
+  if (frontHangs === null) return refuse('topOutImpossible', { end: 'front' });
+  if (rearHangs === null) return refuse('topOutImpossible', { end: 'rear' });
 
   return {
     ok: true,

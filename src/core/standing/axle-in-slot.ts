@@ -1,4 +1,5 @@
 /** Chain and axle: where the axle ends up in its slot with a given chain, and which chains a given axle place takes. */
+import type { Refusal } from '../numeric/refusal.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { spareForSlack } from '../drive/run-slack.ts';
@@ -29,22 +30,21 @@ export interface AxlePlace {
 }
 
 /** No chain has the play asked for: no number, or more than a lower run can be pushed aside. */
-export interface NoRunSlack {
-  readonly ok: false;
-  readonly reason: 'slackImpossible';
-}
+export type NoRunSlack = Refusal<'slackImpossible'>;
+
+/** `chainTooShort` would pull the axle ahead of the slot, `chainTooLong` push it out behind. */
+export type AxleMisfitReason =
+  | 'chainTooShort'
+  | 'chainTooLong'
+  | 'linksImpossible'
+  | 'notConverged'
+  | NoRunSlack['reason']
+  | NoLinkage['reason'];
 
 /** Why a chain does not put the axle into its slot. */
-export interface AxleMisfit {
-  readonly ok: false;
-  /** `chainTooShort` would pull the axle ahead of the slot, `chainTooLong` push it out behind; the other names say themselves. */
-  readonly reason:
-    | 'chainTooShort'
-    | 'chainTooLong'
-    | 'linksImpossible'
-    | 'notConverged'
-    | NoRunSlack['reason']
-    | NoLinkage['reason'];
+export type AxleMisfit = Refusal<AxleMisfitReason, AxleMisfitFigures>;
+
+export interface AxleMisfitFigures {
   readonly links: number;
   /** Where the axle would have to be, mm from the slot's front; null when the chain reaches no such place near the slot. */
   readonly axlePosition: number | null;

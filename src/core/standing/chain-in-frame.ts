@@ -1,5 +1,6 @@
 /** The taut chain of a machine at any travel and axle position, in frame coordinates: no ground is needed for its length. */
-import { noPose, type NoPose } from '../chassis/no-pose.ts';
+import { refuse } from '../numeric/refusal.ts';
+import type { NoPose } from '../chassis/no-pose.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPath, type ChainPath } from '../drive/chain-path.ts';
@@ -79,7 +80,7 @@ export function chainToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point)
   const guide = guideRadius === null ? null : { centre: { x: 0, y: 0 }, radius: guideRadius };
   const path = chainPath(loop, axle, front, guide);
   if (path !== null) return path;
-  return noPose('sprocketsOverlap', {
+  return refuse('sprocketsOverlap', {
     found: Math.hypot(front.x - axle.x, front.y - axle.y),
     limit: loop.rearRadius + loop.frontRadius,
   });

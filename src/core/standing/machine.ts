@@ -1,8 +1,8 @@
 /** A bike travel set by hand, in plain numbers ready to be stood on the ground at any travel. */
+import { refuse } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
-import { noPose } from '../chassis/no-pose.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { tyreDiameter } from '../parts/tyre.ts';
 import { withoutLoop } from '../drive/chain-loop.ts';
@@ -70,19 +70,19 @@ const SLOT_ROUNDING = 1e-6;
 /** A bike with its adjusters set, or the reason why these parts cannot make one. */
 export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const front = tyreDiameter(setup.frontTyre);
-  if (!front.ok) return noPose(front.reason, { end: 'front' });
+  if (!front.ok) return refuse(front.reason, { end: 'front' });
   const rear = tyreDiameter(setup.rearTyre);
-  if (!rear.ok) return noPose(rear.reason, { end: 'rear' });
+  if (!rear.ok) return refuse(rear.reason, { end: 'rear' });
   const { kind } = bike.drive;
   const runs = hasRuns(kind);
   const wrongLoop = runs ? withoutLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
   const wrongTeeth = wrongLoop?.reason === 'teethImpossible' ? wrongLoop : null;
-  if (wrongTeeth !== null) return noPose('teethImpossible', wrongTeeth);
+  if (wrongTeeth !== null) return refuse('teethImpossible', wrongTeeth);
   const { slot } = bike.swingarm;
   // With a chain given its place is the chain's to find.
   const asSet = setup.chainLinks === null || !runs ? setup.axlePosition : 0;
   if (asSet < -SLOT_ROUNDING || asSet > slot + SLOT_ROUNDING)
-    return noPose('axleOutOfSlot', { end: 'rear', found: asSet, limit: slot });
+    return refuse('axleOutOfSlot', { end: 'rear', found: asSet, limit: slot });
   const hung = suspensionAsSet(bike.swingarm, setup);
   if (!hung.ok) return hung;
   const { frame } = bike;
@@ -96,8 +96,8 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     setup.loadMass,
   ];
   const least = Math.min(...masses);
-  if (least < 0) return noPose('massNegative', { found: least, limit: 0 });
-  if (wrongLoop !== null) return noPose('chainPitchImpossible', wrongLoop);
+  if (least < 0) return refuse('massNegative', { found: least, limit: 0 });
+  if (wrongLoop !== null) return refuse('chainPitchImpossible', wrongLoop);
   const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
   const countershaft = fromPivot(frame.countershaft, setup);
   const sprungCentre = fromPivot(frame.sprungCentre, setup);
@@ -145,11 +145,11 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     brake: rearBrakeOf(bike.rearBrake, setup),
   };
   const wrong = wrongNumber(made);
-  if (wrong !== null) return noPose(wrong);
+  if (wrong !== null) return refuse(wrong);
   const { guideRadius } = made;
   const limit = largestGuide(made);
   if (guideRadius !== null && !(guideRadius >= 0 && guideRadius < limit))
-    return noPose('guideImpossible', { found: guideRadius, limit });
+    return refuse('guideImpossible', { found: guideRadius, limit });
   return runs && setup.chainLinks !== null ? onChain(made, bike, setup, setup.chainLinks) : made;
 }
 

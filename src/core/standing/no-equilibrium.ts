@@ -1,4 +1,5 @@
 /** The reasons for which a bike does not come to rest on its springs. */
+import type { Refusal } from '../numeric/refusal.ts';
 import type { NoLinkageReason, WayEnd } from '../linkage/no-linkage.ts';
 
 export type SpringReason =
@@ -42,23 +43,5 @@ export type NoBalanceReason =
   | 'stayThroughAxle'
   | 'notConverged';
 
-/** Why there is no balance, with the numbers a person needs to see in the advice (mm, N/mm, g, kg, radians). */
-export interface NoEquilibrium {
-  readonly ok: false;
-  readonly reason: NoBalanceReason;
-  readonly found?: number;
-  readonly limit?: number;
-  readonly because?: WayEnd;
-  readonly end?: 'front' | 'rear';
-}
-
-/** A refusal; a number in the way that is none at all is the reason itself, so that no NaN reaches the advice. */
-export function noBalance(
-  reason: NoBalanceReason,
-  details: Omit<NoEquilibrium, 'ok' | 'reason'> = {},
-): NoEquilibrium {
-  if (details.found !== undefined && !Number.isFinite(details.found))
-    return { ok: false, reason: 'inputNotANumber', ...(details.end && { end: details.end }) };
-  const { limit, ...rest } = details;
-  return { ok: false, reason, ...rest, ...(limit !== undefined && Number.isFinite(limit) && { limit }) };
-}
+/** Why there is no equilibrium; figures in mm, N/mm, g, kg, radians. `because` is what ends the way of the links. */
+export type NoEquilibrium = Refusal<NoBalanceReason, { readonly because?: WayEnd }>;

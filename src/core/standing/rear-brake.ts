@@ -1,11 +1,12 @@
 /** The rear brake's hold on the bike: caliper on the swingarm, or on a bracket with a stay of its own. */
+import { refuse } from '../numeric/refusal.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { Point } from '../plane/point.ts';
 import type { RearBrakeMount } from '../parts/bike.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { swingarmSlope } from '../drive/squat-slope.ts';
-import { noBalance, type NoEquilibrium } from './no-equilibrium.ts';
+import type { NoEquilibrium } from './no-equilibrium.ts';
 
 export type RearBrake =
   | { readonly caliper: 'onArm' }
@@ -61,7 +62,7 @@ export function stayPlaces(brake: StayedBrake, arm: number, armAngle: number): S
   const along = (apart * apart + bracketRadius * bracketRadius - stayLength * stayLength) / (2 * apart);
   const square = bracketRadius * bracketRadius - along * along;
   if (!(square > 0 && bracketRadius > 0 && stayLength > 0))
-    return noBalance('stayCannotClose', { end: 'rear', found: stayLength });
+    return refuse('stayCannotClose', { end: 'rear', found: stayLength });
   const aside = Math.sqrt(square) * (bracketSide === 'above' ? 1 : -1) * (toX >= 0 ? 1 : -1);
   const bolt = {
     x: axle.x + (along * toX - aside * toY) / apart,
@@ -91,7 +92,7 @@ export function stayHold(brake: StayedBrake, arm: number, armAngle: number): Sta
   const aboutPivot = bolt.x * stayY - bolt.y * stayX;
   return Math.abs(aboutAxle) >= LEAST_LEVER
     ? { ok: true, axle, bolt, anchor, stayX, stayY, aboutAxle, aboutPivot }
-    : noBalance('stayThroughAxle', { end: 'rear', found: Math.abs(aboutAxle), limit: LEAST_LEVER });
+    : refuse('stayThroughAxle', { end: 'rear', found: Math.abs(aboutAxle), limit: LEAST_LEVER });
 }
 
 /**

@@ -1,6 +1,6 @@
 /** The whole bike standing on the ground at given travel: every point and force line that readings are made of. */
+import { refuse } from '../numeric/refusal.ts';
 import { effectiveOffset, frontAxle } from '../chassis/front-end.ts';
-import { noPose } from '../chassis/no-pose.ts';
 import { onGround, poseOnGround, type Pose } from '../chassis/pose.ts';
 import { chainSlope, swingarmSlope } from '../drive/squat-slope.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
@@ -62,13 +62,13 @@ const MOST_RAKE = 1.3;
 /** Stands the machine on the ground at the travel given, or says what cannot meet what. */
 export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const { front } = machine;
-  if (!Number.isFinite(travel.front) || !Number.isFinite(travel.rear)) return noPose('inputNotANumber');
+  if (!Number.isFinite(travel.front) || !Number.isFinite(travel.rear)) return refuse('inputNotANumber');
   if (travel.front > front.travel || travel.front < 0)
-    return noPose('forkTravelBeyond', { end: 'front', found: travel.front, limit: front.travel });
+    return refuse('forkTravelBeyond', { end: 'front', found: travel.front, limit: front.travel });
   if (travel.rear > machine.rear.wheelTravel || travel.rear < 0)
-    return noPose('rearTravelBeyond', { end: 'rear', found: travel.rear, limit: machine.rear.wheelTravel });
+    return refuse('rearTravelBeyond', { end: 'rear', found: travel.rear, limit: machine.rear.wheelTravel });
   const leg = front.legLength - travel.front;
-  if (!(leg >= LEAST_LEG)) return noPose('forkTooShort', { end: 'front', found: leg, limit: LEAST_LEG });
+  if (!(leg >= LEAST_LEG)) return refuse('forkTooShort', { end: 'front', found: leg, limit: LEAST_LEG });
   const arm = suspensionAt(machine.rear, travel.rear);
   if (!arm.ok) return arm;
 
@@ -79,11 +79,11 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const pose = poseOnGround(rearFrameX, rearFrameY, axle.x, axle.y, rearRadius, frontRadius);
   if (!pose.ok) return pose;
   const rake = front.axisAngle + pose.pitch;
-  if (!(Math.abs(rake) < MOST_RAKE)) return noPose('axisFlat', { found: rake, limit: MOST_RAKE });
+  if (!(Math.abs(rake) < MOST_RAKE)) return refuse('axisFlat', { found: rake, limit: MOST_RAKE });
   const { cos, sin } = pose;
   const { x: pivotX, y: pivotY } = pose.pivot;
   if (!(pivotX >= LEAST_PIVOT_AHEAD))
-    return noPose('pivotBehindPatch', { found: pivotX, limit: LEAST_PIVOT_AHEAD });
+    return refuse('pivotBehindPatch', { found: pivotX, limit: LEAST_PIVOT_AHEAD });
 
   const countershaft = onGround(pose, machine.countershaft);
   const centresX = countershaft.x;
@@ -92,8 +92,8 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
   const between = machine.rearSprocketRadius + machine.frontSprocketRadius;
   const runs = hasRuns(machine.driveKind);
-  if (runs && !(centres > between)) return noPose('sprocketsOverlap', { found: centres, limit: between });
-  if (runs && !(centresX > 0)) return noPose('countershaftBehindAxle');
+  if (runs && !(centres > between)) return refuse('sprocketsOverlap', { found: centres, limit: between });
+  if (runs && !(centresX > 0)) return refuse('countershaftBehindAxle');
   const centreLine = Math.atan2(centresY, centresX);
   const wedge = runs ? Math.asin(difference / centres) : 0;
   const upperRunAngle = centreLine - wedge;

@@ -1,5 +1,6 @@
 /** The centre of gravity from wheel weights: once level, once with one axle raised, with its uncertainty. */
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import { refuse } from '../numeric/refusal.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 
 /** A measured number with its standard uncertainty, in the same unit. */
 export interface Measured {
@@ -66,9 +67,9 @@ const LEAST_TURN = 1e-3;
 export function weighIn(given: WeighIn): WeighedCentre | NoEquilibrium {
   const values = KEYS.map((key) => given[key].value);
   const uncertainties = KEYS.map((key) => given[key].uncertainty);
-  if (![...values, ...uncertainties].every(Number.isFinite)) return noBalance('inputNotANumber');
+  if (![...values, ...uncertainties].every(Number.isFinite)) return refuse('inputNotANumber');
   const negative = uncertainties.find((u) => u < 0);
-  if (negative !== undefined) return noBalance('uncertaintyNegative', { found: negative, limit: 0 });
+  if (negative !== undefined) return refuse('uncertaintyNegative', { found: negative, limit: 0 });
   const centre = centreFrom(values, given);
   if (!isCentre(centre)) return centre;
   const slopes: Centre[] = [];
@@ -108,19 +109,19 @@ function moved(values: readonly number[], at: number, by: number): number[] {
 function centreFrom(values: readonly number[], given: WeighIn): Centre | NoEquilibrium {
   const [wheelbase, frontRadius, rearRadius, front, rear, lift, reading] = values;
   const least = Math.min(front, rear, reading);
-  if (!(least >= 0)) return noBalance('massNegative', { found: least, limit: 0 });
+  if (!(least >= 0)) return refuse('massNegative', { found: least, limit: 0 });
   const mass = front + rear;
-  if (!(mass > 0)) return noBalance('noMass');
-  if (!(reading <= mass)) return noBalance('readingBeyondMass', { found: reading, limit: mass });
-  if (!(wheelbase > 0)) return noBalance('axlesTooClose', { found: wheelbase, limit: 0 });
+  if (!(mass > 0)) return refuse('noMass');
+  if (!(reading <= mass)) return refuse('readingBeyondMass', { found: reading, limit: mass });
+  if (!(wheelbase > 0)) return refuse('axlesTooClose', { found: wheelbase, limit: 0 });
   const groundRise = frontRadius - rearRadius;
   const apart = Math.hypot(wheelbase, groundRise);
   const firstRise = given.first === 'axlesLevel' ? 0 : groundRise;
   const secondRise = firstRise + (given.raised === 'front' ? lift : -lift);
-  if (!(Math.abs(secondRise) < apart)) return noBalance('liftImpossible', { found: lift, limit: apart });
+  if (!(Math.abs(secondRise) < apart)) return refuse('liftImpossible', { found: lift, limit: apart });
   const slopeOf = (rise: number): number => rise / Math.sqrt(apart * apart - rise * rise);
   const turned = slopeOf(secondRise) - slopeOf(firstRise);
-  if (!(Math.abs(turned) >= LEAST_TURN)) return noBalance('liftImpossible', { found: lift, limit: apart });
+  if (!(Math.abs(turned) >= LEAST_TURN)) return refuse('liftImpossible', { found: lift, limit: apart });
   const frontThen = given.read === 'front' ? reading : mass - reading;
   const above = (apart * (front - frontThen)) / (mass * turned);
   const along = (apart * front) / mass + above * slopeOf(firstRise);

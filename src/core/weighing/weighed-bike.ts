@@ -1,11 +1,12 @@
 /** What a weigh-in says of a bike: its whole mass and centre, and what its springs carry, as it is saved. */
+import { refuse } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import { onGround } from '../chassis/pose.ts';
 import { asStored } from '../chassis/pivot-move.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { sprungFromWhole } from '../riding/loads.ts';
-import { noBalance, type NoEquilibrium } from '../standing/no-equilibrium.ts';
+import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import { rideStateOf, type RideStateKey } from '../riding/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
@@ -62,20 +63,20 @@ export function weighedBike(
     if (moved <= SETTLED) return { ...found, on: next };
     on = next;
   }
-  return noBalance('notConverged');
+  return refuse('notConverged');
 }
 
 function weighedOn(on: Stance, setup: Setup, given: WeighIn): WeighedBike | NoEquilibrium {
   const whole = weighIn(given);
   if (!whole.ok) return whole;
   const { mass, x, y } = whole;
-  if (!(x > 0)) return noBalance('massBehindRearAxle');
-  if (!(x < given.wheelbase.value)) return noBalance('massAheadOfFrontAxle');
+  if (!(x > 0)) return refuse('massBehindRearAxle');
+  if (!(x < given.wheelbase.value)) return refuse('massAheadOfFrontAxle');
   if (!(y > 0 && y < given.wheelbase.value))
-    return noBalance('centreHeightImpossible', { found: y, limit: given.wheelbase.value });
+    return refuse('centreHeightImpossible', { found: y, limit: given.wheelbase.value });
   const { pose, machine } = on;
   const fuel = setup.fuelMass;
-  if (!(fuel < mass)) return noBalance('fuelTooHeavy', { found: fuel, limit: mass });
+  if (!(fuel < mass)) return refuse('fuelTooHeavy', { found: fuel, limit: mass });
   const tank = onGround(pose, { x: machine.tankX, y: machine.tankY });
   const dry = mass - fuel;
   const sprung = sprungFromWhole(on, dry, (mass * x - fuel * tank.x) / dry, (mass * y - fuel * tank.y) / dry);
