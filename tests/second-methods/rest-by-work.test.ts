@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { alone } from '../../src/core/riding/loads.ts';
-import { forcesIn } from '../../src/core/riding/load-case.ts';
+import { forcesIn } from '../support/forces-in.ts';
 import { loadCase, type RideStateKey } from '../../src/core/riding/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { plainBike, withFrame, withSwingarm } from '../support/plain-bike.ts';

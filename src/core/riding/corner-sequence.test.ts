@@ -6,7 +6,7 @@ import { reached } from '../../../tests/support/plain-springs.ts';
 import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import { radians } from '../units/convert.ts';
 import { machine } from '../standing/machine.ts';
-import { forcesIn } from './load-case.ts';
+import { forcesIn } from '../../../tests/support/forces-in.ts';
 import { loadCase } from './all-ride-states.ts';
 import { CORNER_PLACES, cornerSequenceCase } from './corner-sequence.ts';
 import { standBike, standRide } from './stand-bike.ts';

@@ -33,8 +33,3 @@ export interface InEquilibrium {
 }
 
 export type LoadCase = Hanging | AtTravel | InEquilibrium;
-
-/** The steady forces of a case; null where the springs carry nothing. */
-export function forcesIn(ride: LoadCase): RideForces | null {
-  return ride.kind === 'equilibrium' ? ride.forces : null;
-}

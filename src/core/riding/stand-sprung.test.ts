@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { reached, sprung, withForkSprings, withShock } from '../../../tests/support/plain-springs.ts';
 import { balance } from './equilibrium.ts';
-import { forcesIn, type InEquilibrium, type LoadCase } from './load-case.ts';
+import { forcesIn } from '../../../tests/support/forces-in.ts';
+import type { InEquilibrium, LoadCase } from './load-case.ts';
 import { alone } from './loads.ts';
 import { AT_REST, type RideForces } from './ride-forces.ts';
 import { standSprung } from './stand-sprung.ts';
