@@ -29,7 +29,7 @@ describe('chains tried on a bike', () => {
   });
 
   it('are odd only with a half link', () => {
-    expect(fitting.every((links) => links % 2 === 0)).toBe(true);
+    expect([...new Set(fitting.map((links) => links % 2))]).toEqual([0]);
     const half = { ...bike, drive: { ...bike.drive, halfLink: true } };
     expect(LINKS.filter((links) => links % 2 === 1 && chainFit(half, plainSetup, links).ok)).not.toEqual([]);
   });
