@@ -1,5 +1,5 @@
 /** Where a chain that lies over the swingarm pivot rubs on its guide: the worn stretch, and the words beside it. */
-import { driveWords } from '../words/drive-words.ts';
+import { driveNoun } from '../core/parts/drive-noun.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { drivePlaces, upperRun } from './chain-drawing.ts';
 import { PLATE_HALF } from './chain-plates.ts';
@@ -50,7 +50,7 @@ export function rubbingLabels(standing: Stance, pitch: number, sizePx: number): 
   return [
     {
       role: 'rubbing',
-      text: driveWords('Chain rubs on the pivot guide', standing.machine.driveKind),
+      text: `${driveNoun(standing.machine.driveKind).Loop} rubs on the pivot guide`,
       at,
       spot: 'above',
       startPx: { x: 0, y: -WORDS_ABOVE * sizePx },

@@ -1,8 +1,8 @@
 /** Putting a chain on the bike, or taking it off, with the axle left where it stands. */
+import { driveNoun } from '../core/parts/drive-noun.ts';
 import { setAxlePosition } from '../core/standing/chain-in-frame.ts';
 import { setChain, type Edited } from '../document/edits.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { driveWords } from '../words/drive-words.ts';
 import type { Standing } from './standing.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
 
@@ -26,6 +26,6 @@ export function takeChain(
   const place = axlePlace(standing);
   const edit = (from: BikeDocument): Edited =>
     setChain(from, links, place === null ? from.setup.axlePosition : keptMm(place));
-  const label = links === null ? 'No chain named' : `Chain of ${links} links`;
-  session.commit(edit, driveWords(label, session.document.bike.drive.kind));
+  const { loop, Loop, units } = driveNoun(session.document.bike.drive.kind);
+  session.commit(edit, links === null ? `No ${loop} named` : `${Loop} of ${links} ${units}`);
 }

@@ -1,7 +1,20 @@
 /** The chain's part of the anti-squat. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import { percentOfLoadTransfer } from './anti-squat.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
+
+const texts = ({ loop }: DriveNoun) => ({
+  label: `Anti-squat, ${loop}’s part`,
+  more: `${loop} pulls down less`,
+  less: `${loop} pulls down more`,
+  help: {
+    what: `The part of the anti-squat that the ${loop}’s pull makes about the swingarm pivot.`,
+    sign: 'Negative pulls the rear down: the usual case, with the upper run above the pivot.',
+    measured: 'Computed from the upper run, the pivot, the rear sprocket and the tyre.',
+    feels: 'Changes with every sprocket, even at the same ratio.',
+  },
+});
 
 /**
  * The chain's part of the anti-squat, per cent: the chain's pull times its distance from the pivot. Negative, pulling
@@ -12,17 +25,10 @@ import { withoutRun } from './without-run.ts';
  */
 export const antiSquatChain: Reading = {
   key: 'antiSquatChain',
-  label: 'Anti-squat, chain’s part',
   group: 'drive',
   quantity: 'percent',
   construction: 'chainRuns',
   read: (stance) => withoutRun(stance) ?? percentOfLoadTransfer(stance, stance.chainSlope),
-  more: 'chain pulls down less',
-  less: 'chain pulls down more',
-  help: {
-    what: 'The part of the anti-squat that the chain’s pull makes about the swingarm pivot.',
-    sign: 'Negative pulls the rear down: the usual case, with the upper run above the pivot.',
-    measured: 'Computed from the upper run, the pivot, the rear sprocket and the tyre.',
-    feels: 'Changes with every sprocket, even at the same ratio.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

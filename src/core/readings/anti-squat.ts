@@ -1,4 +1,5 @@
 /** Anti-squat: how much of the load transfer chain and swingarm hold up by themselves. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Stance } from '../standing/stance.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
 import type { AbsentReason, Reading } from './reading.ts';
@@ -10,6 +11,15 @@ import type { AbsentReason, Reading } from './reading.ts';
 export function percentOfLoadTransfer(stance: Stance, slope: number): number | AbsentReason {
   return withoutCentre(stance) ?? (100 * slope * stance.pose.wheelbase) / stance.centre.y;
 }
+
+const texts = ({ loop }: DriveNoun) => ({
+  help: {
+    what: `How much of the load transfer the ${loop} pull and swingarm hold up without the spring.`,
+    sign: '100 % neither squats nor lifts; less squats, more lifts, below zero the drive pulls the rear down.',
+    measured: 'Computed. Real wheel and swingarm mass shifts the neutral point by a few per cent.',
+    feels: 'More holds the line on the exit; too much takes away grip as the throttle opens.',
+  },
+});
 
 /**
  * Anti-squat, per cent: 100·tan(squat angle) / tan(load-transfer angle). 100 is neutral for a massless arm and
@@ -27,10 +37,6 @@ export const antiSquat: Reading = {
   read: (stance) => percentOfLoadTransfer(stance, stance.swingarmSlope + stance.chainSlope),
   more: 'held up more on the gas',
   less: 'held up less on the gas',
-  help: {
-    what: 'How much of the load transfer the chain pull and swingarm hold up without the spring.',
-    sign: '100 % neither squats nor lifts; less squats, more lifts, below zero the drive pulls the rear down.',
-    measured: 'Computed. Real wheel and swingarm mass shifts the neutral point by a few per cent.',
-    feels: 'More holds the line on the exit; too much takes away grip as the throttle opens.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

@@ -1,6 +1,16 @@
 /** Front sprocket height: the front sprocket above the ground. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
+
+const texts = ({ loop }: DriveNoun) => ({
+  help: {
+    what: 'Height of the countershaft sprocket above the ground.',
+    sign: 'Positive above the ground.',
+    measured: 'Tape from the floor to the centre of the countershaft.',
+    feels: `Compared with pivot and axle it sets which way the ${loop} pulls.`,
+  },
+});
 
 /**
  * Height of the countershaft (front sprocket centre) above the ground, mm, positive upward. No answer with a shaft or hub drive.
@@ -16,10 +26,6 @@ export const frontSprocketHeight: Reading = {
   read: (stance) => withoutRun(stance) ?? stance.countershaft.y,
   more: 'higher countershaft',
   less: 'lower countershaft',
-  help: {
-    what: 'Height of the countershaft sprocket above the ground.',
-    sign: 'Positive above the ground.',
-    measured: 'Tape from the floor to the centre of the countershaft.',
-    feels: 'Compared with pivot and axle it sets which way the chain pulls.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

@@ -1,6 +1,16 @@
 /** Lower-run angle: slope of the run that pulls off the gas. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
+
+const texts = ({ loop }: DriveNoun) => ({
+  help: {
+    what: `Slope of the ${loop}’s lower run, the one that is tight off the gas.`,
+    sign: 'Positive when it rises toward the front sprocket.',
+    measured: 'Angle gauge laid on the lower run, pulled straight.',
+    feels: 'It sets what engine braking does to the rear.',
+  },
+});
 
 /**
  * Slope of the lower run, radians, positive when it rises toward the front; drawn straight, without sag.
@@ -18,10 +28,6 @@ export const lowerRunAngle: Reading = {
   read: (stance) => withoutRun(stance) ?? stance.lowerRunAngle,
   more: 'steeper lower run',
   less: 'flatter lower run',
-  help: {
-    what: 'Slope of the chain’s lower run, the one that is tight off the gas.',
-    sign: 'Positive when it rises toward the front sprocket.',
-    measured: 'Angle gauge laid on the lower run, pulled straight.',
-    feels: 'It sets what engine braking does to the rear.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

@@ -1,4 +1,5 @@
 /** What a reading is: one number about a standing bike, with everything a person needs to trust and use it. */
+import type { DriveNoun } from '../parts/drive-noun.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { QuantityKey } from '../units/all-quantities.ts';
 
@@ -67,6 +68,8 @@ export interface Reading {
   readonly more: string;
   readonly less: string;
   readonly help: ReadingHelp;
+  /** Those of its texts that name the drive, for any drive; left out where none does. */
+  readonly texts?: (drive: DriveNoun) => Partial<Pick<Reading, 'label' | 'more' | 'less' | 'help'>>;
 }
 
 /** The absent reasons as sentences. */

@@ -1,7 +1,17 @@
 /** Spring force at the rear wheel: what the shock's springs hold up. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
 import { withoutSprings } from './springs-known.ts';
 import type { Reading } from './reading.ts';
+
+const texts = ({ loop }: DriveNoun) => ({
+  help: {
+    what: 'What the shock’s springs push with at the rear wheel, links included.',
+    sign: 'Positive pushes the wheel down; below zero a top-out spring holds it up.',
+    measured: 'Computed; at rest it is the rear wheel’s load less the weight of wheel and swingarm.',
+    feels: `It is the load the rear springs carry; ${loop}, swingarm and brake carry the rest.`,
+  },
+});
 
 /**
  * Force of all shocks' springs at the rear axle, N, square to the ground as the bike stands: spring force × motion
@@ -22,10 +32,6 @@ export const rearWheelForce: Reading = {
   },
   more: 'springs push harder at the wheel',
   less: 'springs push less at the wheel',
-  help: {
-    what: 'What the shock’s springs push with at the rear wheel, links included.',
-    sign: 'Positive pushes the wheel down; below zero a top-out spring holds it up.',
-    measured: 'Computed; at rest it is the rear wheel’s load less the weight of wheel and swingarm.',
-    feels: 'It is the load the rear springs carry; chain, swingarm and brake carry the rest.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

@@ -1,5 +1,15 @@
 /** Squat angle: the slope of the squat line. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Reading } from './reading.ts';
+
+const texts = ({ loop }: DriveNoun) => ({
+  help: {
+    what: `Slope of the squat line, from the rear contact patch to where ${loop} and swingarm lines cross.`,
+    sign: `Positive when it rises toward the front; below zero ${loop} and swingarm together pull the rear down.`,
+    measured: 'Computed from pivot, axle, sprockets and tyre.',
+    feels: 'The nearer to the load-transfer line, the less the rear moves when the gas opens.',
+  },
+});
 
 /**
  * Slope of the squat line as an angle, radians: the line from the rear contact patch along which the drive force
@@ -17,10 +27,6 @@ export const squatAngle: Reading = {
   read: (stance) => Math.atan(stance.swingarmSlope + stance.chainSlope),
   more: 'steeper squat line',
   less: 'flatter squat line',
-  help: {
-    what: 'Slope of the squat line, from the rear contact patch to where chain and swingarm lines cross.',
-    sign: 'Positive when it rises toward the front; below zero chain and swingarm together pull the rear down.',
-    measured: 'Computed from pivot, axle, sprockets and tyre.',
-    feels: 'The nearer to the load-transfer line, the less the rear moves when the gas opens.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

@@ -1,9 +1,19 @@
 /** Squat ratio: load transfer against the squat line, as the textbooks write it. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
 import type { Reading } from './reading.ts';
 
 /** Squat slopes nearer to level than this are rounding, and their ratio would be noise. */
 const LEVEL_SLOPE = 1e-9;
+
+const texts = ({ loop }: DriveNoun) => ({
+  help: {
+    what: `Load transfer compared with what ${loop} and swingarm hold up.`,
+    sign: 'Above 1 the rear squats on the gas, 1 is neutral, below 1 it lifts; negative is pro-squat.',
+    measured: 'Computed; it is the inverse of anti-squat.',
+    feels: 'Above 1 the rear sits down and the front runs wide; below 1 it rises and the tyre may spin.',
+  },
+});
 
 /**
  * Squat ratio, a plain number: tan(load-transfer angle) / tan(squat angle). Above 1 the rear squats on the gas,
@@ -28,10 +38,6 @@ export const squatRatio: Reading = {
   },
   more: 'squats more, or lifts less',
   less: 'squats less, or lifts more',
-  help: {
-    what: 'Load transfer compared with what chain and swingarm hold up.',
-    sign: 'Above 1 the rear squats on the gas, 1 is neutral, below 1 it lifts; negative is pro-squat.',
-    measured: 'Computed; it is the inverse of anti-squat.',
-    feels: 'Above 1 the rear sits down and the front runs wide; below 1 it rises and the tyre may spin.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

@@ -1,6 +1,16 @@
 /** Upper-run angle: slope of the run that pulls under power. */
+import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
+
+const texts = ({ loop }: DriveNoun) => ({
+  help: {
+    what: `Slope of the ${loop}’s upper run, the one that is tight under power.`,
+    sign: 'Positive when it rises toward the front sprocket.',
+    measured: 'Angle gauge laid on the upper run.',
+    feels: 'What counts is where it points against the swingarm: their crossing makes the squat line.',
+  },
+});
 
 /**
  * Slope of the upper run, radians, positive when it rises toward the front; the free run, without a guide.
@@ -18,10 +28,6 @@ export const upperRunAngle: Reading = {
   read: (stance) => withoutRun(stance) ?? stance.upperRunAngle,
   more: 'steeper upper run',
   less: 'flatter upper run',
-  help: {
-    what: 'Slope of the chain’s upper run, the one that is tight under power.',
-    sign: 'Positive when it rises toward the front sprocket.',
-    measured: 'Angle gauge laid on the upper run.',
-    feels: 'What counts is where it points against the swingarm: their crossing makes the squat line.',
-  },
+  ...texts(CHAIN),
+  texts,
 };

@@ -1,6 +1,6 @@
 /** The columns of the sprocket table: what each shows of a pair, in which quantity, and the words of its differences. */
 import type { DriveKind } from '../../core/parts/drive-kind.ts';
-import { driveWords } from '../../words/drive-words.ts';
+import { BELT, CHAIN, nameDrive, type DriveText } from '../../core/parts/drive-noun.ts';
 import { pairDifference, type PairKey } from '../../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../../core/effects/sprocket-pairs.ts';
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
@@ -16,19 +16,30 @@ export interface SprocketColumn {
 }
 
 /** Those that a pair is chosen by first: a laptop shows five of them without a scroll aside. */
-export const SPROCKET_COLUMNS: readonly SprocketColumn[] = [
+const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: DriveText })[] = [
   { key: 'ratio', label: 'Ratio', quantity: 'ratio', more: 'shorter', less: 'taller' },
   { key: 'antiSquat', label: 'Anti-squat', quantity: 'percent', more: 'more', less: 'less' },
-  { key: 'links', label: 'Chain', quantity: 'links', more: 'longer', less: 'shorter' },
+  { key: 'links', label: ({ Loop }) => Loop, quantity: 'links', more: 'longer', less: 'shorter' },
   { key: 'axlePosition', label: 'Axle in slot', quantity: 'length', more: 'back', less: 'forward' },
-  { key: 'pivotGap', label: 'Chain to pivot', quantity: 'length', more: 'wider', less: 'closer' },
+  {
+    key: 'pivotGap',
+    label: ({ Loop }) => `${Loop} to pivot`,
+    quantity: 'length',
+    more: 'wider',
+    less: 'closer',
+  },
   { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
   { key: 'swingarmAngle', label: 'Swingarm', quantity: 'angle', more: 'steeper', less: 'flatter' },
 ];
 
-const OF_BELT: readonly SprocketColumn[] = SPROCKET_COLUMNS.map((column) => ({
+export const SPROCKET_COLUMNS: readonly SprocketColumn[] = COLUMNS.map((column) => ({
   ...column,
-  label: driveWords(column.label, 'belt'),
+  label: nameDrive(column.label, CHAIN),
+}));
+
+const OF_BELT: readonly SprocketColumn[] = COLUMNS.map((column) => ({
+  ...column,
+  label: nameDrive(column.label, BELT),
   quantity: column.key === 'links' ? 'teeth' : column.quantity,
 }));
 
