@@ -24,6 +24,8 @@ export class CornerSequence {
   readonly #announcer: Announcer;
   readonly #frames: Frames;
   #frame: number | null = null;
+  /** Where a hand took the slider from: the part, or null for the state before; undefined while none holds it. */
+  #heldFrom: number | null | undefined;
   playing = $state(false);
 
   constructor(standing: Standing, moving: Moving, announcer: Announcer, frames: Frames = BROWSER_FRAMES) {
@@ -37,11 +39,23 @@ export class CornerSequence {
   scrub(part: number, nowMs: number): void {
     this.stop();
     this.#moving.restore();
+    if (this.#heldFrom === undefined) this.#heldFrom = this.#standing.cornerPart;
     this.#go(part, nowMs);
   }
 
-  /** The hand has let go: what changed is told. */
-  settle(nowMs: number): void {
+  /** Puts the bike back to where the hand took the slider from; true when a hand held it. */
+  cancel(): boolean {
+    const from = this.#heldFrom;
+    this.#heldFrom = undefined;
+    if (from === undefined) return false;
+    this.#standing.scrub(from);
+    return true;
+  }
+
+  /** The hand lets go: what changed is said. */
+  release(nowMs: number): void {
+    if (this.#heldFrom === undefined) return;
+    this.#heldFrom = undefined;
     this.#announcer.settled(nowMs);
   }
 
@@ -65,7 +79,7 @@ export class CornerSequence {
       if (passed < 1) this.#frame = this.#frames.ask(frame);
       else {
         this.playing = false;
-        this.settle(nowMs);
+        this.#announcer.settled(nowMs);
       }
     };
     this.#frame = this.#frames.ask(frame);
@@ -84,7 +98,7 @@ export class CornerSequence {
     if (this.#standing.cornerPart === null) return;
     this.#moving.restore();
     this.#standing.scrub(null);
-    this.settle(nowMs);
+    this.#announcer.settled(nowMs);
   }
 
   #go(part: number, nowMs: number): void {

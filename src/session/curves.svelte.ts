@@ -46,6 +46,8 @@ export class Curves {
   /** Whether the zones of the gas lie behind anti-squat. */
   zones = $state(true);
   #keptCount = 0;
+  /** Where a hand has the bike on the curve, and in what it was read when the hand took it; null while none does. */
+  #held: { readonly at: number; readonly state: RideStateKey; readonly cornerPart: number | null } | null = null;
   /** The target bands, by the reading's key; they belong to this sitting, as the question being looked into does. */
   bands = $state.raw<Readonly<Record<string, Band>>>({});
   readonly band: Band | null = $derived.by(() => this.bands[this.reading.key] ?? null);
@@ -217,20 +219,39 @@ export class Curves {
   moveTo(x: number): void {
     const edit = this.#editTo(x);
     if (edit === null) return;
-    if (this.#overTravel && this.#standing.state !== 'travelByHand') this.#standing.choose('travelByHand');
+    const { state, cornerPart } = this.#held ?? this.#standing;
+    this.#held = { at: x, state, cornerPart };
+    this.#readTravelByHand();
     this.#session.preview(edit);
   }
 
   /** Leaves the bike at a place of the axis, as one undo entry. */
   leaveAt(x: number): void {
+    this.#held = null;
     const edit = this.#editTo(x);
     if (edit === null) return;
-    if (this.#overTravel && this.#standing.state !== 'travelByHand') this.#standing.choose('travelByHand');
+    this.#readTravelByHand();
     this.#session.commit(edit, driveWords(this.axis.label, this.#session.document.bike.drive.kind));
   }
 
-  cancel(): void {
+  /** The hand lets go, and the bike stays where it is. */
+  release(): void {
+    if (this.#held !== null) this.leaveAt(this.#held.at);
+  }
+
+  /** The bike goes back to where it was when a hand took hold of the curve; true when one held it. */
+  cancel(): boolean {
+    const from = this.#held;
+    this.#held = null;
+    if (from === null) return false;
     this.#session.cancel();
+    if (from.state !== this.#standing.state) this.#standing.choose(from.state);
+    if (from.cornerPart !== null) this.#standing.scrub(from.cornerPart);
+    return true;
+  }
+
+  #readTravelByHand(): void {
+    if (this.#overTravel && this.#standing.state !== 'travelByHand') this.#standing.choose('travelByHand');
   }
 
   get #overTravel(): boolean {

@@ -5,7 +5,7 @@ import { fingersOn, slide } from './support/fingers.ts';
 import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { apart, middleOf, openPage } from './support/side-view.ts';
-import { choosePanel } from './support/touch.ts';
+import { choosePanel, trackOf } from './support/touch.ts';
 
 test('a finger chooses a curve and moves the bike along it, and nothing lies beside the screen', async ({
   page,
@@ -41,14 +41,14 @@ test('two ride states by finger, a drag of the cursor that moves the side view, 
     await stateBox(page, state).tap();
     await expect(stateBox(page, state)).toBeChecked();
   }
-  const picture = curves(page).locator('svg[role="img"]');
-  await picture.scrollIntoViewIfNeeded();
-  const box = await picture.boundingBox();
+  const { thumb } = await trackOf(cursor(page));
+  const box = await curves(page).locator('svg[role="img"]').boundingBox();
   if (box === null) throw new Error('no chart');
   const before = await middleOf(page, 'grip-shockLength');
   const y = box.y + box.height - 80;
   const fingers = await fingersOn(page);
-  await slide(fingers, { x: box.x + box.width * 0.3, y }, { x: box.x + box.width * 0.7, y }, 8);
+  // The line that marks the place stands over the thumb.
+  await slide(fingers, { x: thumb.x, y }, { x: thumb.x + box.width * 0.5, y }, 8);
   expect(apart(await middleOf(page, 'grip-shockLength'), before)).toBeGreaterThan(3);
   await fingers.lift();
   const at = Number(await cursor(page).inputValue());

@@ -1,5 +1,6 @@
 /** The page on a phone in a browser test: one panel at a time, controls for a finger, nothing beside the screen. */
 import { expect, type Locator, type Page } from '@playwright/test';
+import type { Place } from './side-view.ts';
 
 /** The least height and width of what a finger presses, CSS px: WCAG 2.2, target size, level AAA. */
 export const LEAST_PX = 44;
@@ -35,4 +36,27 @@ export async function amissIn(part: Locator): Promise<string[]> {
     }
     return found;
   }, LEAST_PX);
+}
+
+/** A slider as a finger meets it. */
+export interface Track {
+  readonly thumb: Place;
+  readonly runPx: number;
+  readonly least: number;
+  readonly most: number;
+  readonly value: number;
+}
+
+/** Where a slider's thumb is and how far it runs; brought to the middle of the window first. */
+export async function trackOf(slider: Locator): Promise<Track> {
+  return await slider.evaluate((input: HTMLInputElement) => {
+    input.scrollIntoView({ block: 'center' });
+    const { left, top, width, height } = input.getBoundingClientRect();
+    const rem = parseFloat(getComputedStyle(document.documentElement).fontSize);
+    const thumbPx = rem * parseFloat(getComputedStyle(input).getPropertyValue('--thumb'));
+    const [least, most, value] = [Number(input.min), Number(input.max), input.valueAsNumber];
+    const runPx = width - thumbPx;
+    const x = left + thumbPx / 2 + (runPx * (value - least)) / (most - least);
+    return { thumb: { x, y: top + height / 2 }, runPx, least, most, value };
+  });
 }
