@@ -161,7 +161,7 @@ export const folders = [
     'curves',
     'a reading along an axis as chart data, words and rows',
     'a chart is data made from sweeps, like the scene; one that knew the document or a renderer could not be saved and tested alone',
-    { values: ['scene', 'words', ...core], packages: ['d3-array'] },
+    { values: ['scene', 'words', ...core], packages: ['d3-scale'] },
   ),
   row(
     'render/konva',
