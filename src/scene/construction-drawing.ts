@@ -142,7 +142,7 @@ export function constructionShapes(standing: StandingBike, which: Construction):
       const { machine } = standing;
       const places = [
         standing.pose.pivot,
-        onGround(standing.pose, { x: machine.seatX, y: machine.seatY }),
+        onGround(standing.pose, machine.places.seat),
         standing.countershaft,
         standing.rearAxle,
         standing.frontAxle,

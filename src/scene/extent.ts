@@ -12,7 +12,7 @@ const BELOW = 215;
 export function bikeExtent(standing: Stance): Extent {
   const { machine } = standing;
   const head = onGround(standing.pose, machine.front.head);
-  const tail = onGround(standing.pose, { x: machine.loadX, y: machine.loadY });
+  const tail = onGround(standing.pose, machine.places.loadMark);
   return {
     left: Math.min(-machine.rearRadius, tail.x - BEHIND) - 20,
     right: zonesEnd(standing),

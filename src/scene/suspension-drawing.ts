@@ -109,7 +109,7 @@ export function swingarmShapes(standing: Stance, bike: Bike): Shape[] {
 
 /** Where the shock of a mere table is drawn: quiet helpers of the drawing, not of the numbers. */
 function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } {
-  const { seatX, seatY } = standing.machine;
+  const { seat } = standing.machine.places;
   const arm = standing.machine.rear.arm;
   const angle = standing.arm.angle;
   const onArm = (part: number, off: number): Point =>
@@ -118,8 +118,11 @@ function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } 
       y: -arm * part * Math.sin(angle) + off * Math.cos(angle),
     });
   if (bike.bodywork === 'naked')
-    return { top: onGround(standing.pose, { x: seatX - 175, y: seatY - 75 }), bottom: onArm(0.86, 24) };
-  return { top: onGround(standing.pose, { x: seatX * 0.3 - 55, y: seatY * 0.72 }), bottom: onArm(0.24, 12) };
+    return { top: onGround(standing.pose, { x: seat.x - 175, y: seat.y - 75 }), bottom: onArm(0.86, 24) };
+  return {
+    top: onGround(standing.pose, { x: seat.x * 0.3 - 55, y: seat.y * 0.72 }),
+    bottom: onArm(0.24, 12),
+  };
 }
 
 /** Shock with its spring, and the links that press it. With real links every bolt is where it is. */

@@ -78,8 +78,8 @@ describe('limits of the squat line', () => {
     if (centre === 'parallel') throw new Error(centre);
     // The sprung centre goes where the whole centre lies on the line from patch to instant centre.
     const high = (centre.y / centre.x) * plain.pose.wheelbase;
-    const rise = ((high - plain.centre.y) * plain.mass) / plain.machine.sprungMass;
-    const { x, y } = onGround(plain.pose, { x: plain.machine.sprungX, y: plain.machine.sprungY });
+    const rise = ((high - plain.centre.y) * plain.mass) / bare.bike.frame.sprungMass;
+    const { x, y } = onGround(plain.pose, plain.machine.places.sprungCentre);
     const on = standing(
       withFrame(bare.bike, { sprungCentre: inFrame(plain.pose, { x, y: y + rise }) }),
       bare.setup,

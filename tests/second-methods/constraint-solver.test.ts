@@ -16,9 +16,10 @@ const AGREED = 1e-6;
 /** Centre of gravity this far or less beside the line pivot to steering head is placed badly by two distances, mm. */
 const LEAST_BESIDE = 1;
 
-function besideHeadLine({ front, sprungX, sprungY }: Machine): number {
-  const { x: headX, y: headY } = front.head;
-  return Math.abs(headX * sprungY - headY * sprungX) / Math.hypot(headX, headY);
+function besideHeadLine({ front, places }: Machine): number {
+  const { head } = front;
+  const { sprungCentre } = places;
+  return Math.abs(head.x * sprungCentre.y - head.y * sprungCentre.x) / Math.hypot(head.x, head.y);
 }
 
 describe('planegcs, begun from the bike topped out', () => {

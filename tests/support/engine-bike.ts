@@ -68,14 +68,15 @@ function settle(start: Stance, springs: SpringSet, forces: EngineForces): Engine
     made.setMassData({ mass, center: centre, I: inertia + mass * Vec2.dot(centre, centre) });
     return made;
   };
-  const frameMass = machine.sprungMass + machine.riderMass;
+  const onFrame = machine.carried.filter(({ key }) => key === 'sprung' || key === 'rider');
+  const frameMass = onFrame.reduce((sum, { mass }) => sum + mass, 0);
   const frame = body(
     pivot,
     pose.pitch,
     frameMass,
     metres(
-      (machine.sprungMass * machine.sprungX + machine.riderMass * machine.seatX) / frameMass,
-      (machine.sprungMass * machine.sprungY + machine.riderMass * machine.seatY) / frameMass,
+      onFrame.reduce((sum, { mass, at }) => sum + mass * at.x, 0) / frameMass,
+      onFrame.reduce((sum, { mass, at }) => sum + mass * at.y, 0) / frameMass,
     ),
     25,
   );
@@ -165,7 +166,7 @@ function chainBetween(start: Stance, frame: Body, rearWheel: Body): () => void {
   const { machine } = start;
   const rear = machine.rearSprocketRadius / 1000;
   const front = machine.frontSprocketRadius / 1000;
-  const countershaft = metres(machine.countershaft.x, machine.countershaft.y);
+  const countershaft = metres(machine.places.countershaft.x, machine.places.countershaft.y);
   let slack: number | null = null;
   let before = 0;
   return () => {

@@ -56,8 +56,8 @@ export function poseConstraints({ machine, arm, travel }: Stance): PoseConstrain
     y: head.y - AXIS * Math.cos(front.axisAngle),
   };
   const axle = frontAxle(front, travel.front);
-  const countershaft = machine.countershaft;
-  const centre = { x: machine.sprungX, y: machine.sprungY };
+  const countershaft = machine.places.countershaft;
+  const centre = machine.places.sprungCentre;
   const apart = (a: AnyPoint, b: AnyPoint, p: Point, q: Point): PointConstraint => ({
     kind: 'distance',
     a,
@@ -111,7 +111,7 @@ export function posePoints(stance: Stance): Map<FreePoint, Point> {
     ['foot', onGround(stance.pose, foot)],
     ['frontAxle', stance.frontAxle],
     ['countershaft', stance.countershaft],
-    ['sprungCentre', onGround(stance.pose, { x: machine.sprungX, y: machine.sprungY })],
+    ['sprungCentre', onGround(stance.pose, machine.places.sprungCentre)],
     ['trailPoint', { x: stance.pose.wheelbase + reach, y: 0 }],
     ['runRear', run.from],
     ['runFront', run.to],

@@ -1,5 +1,6 @@
 /** What scales under a bike's wheels show, level and with one axle raised: its parts turned as points, moments summed. */
 import type { Point } from '../../src/core/plane/point.ts';
+import type { CarriedMass } from '../../src/core/standing/carried-masses.ts';
 import type { Stance } from '../../src/core/standing/stance.ts';
 
 export interface Raising {
@@ -23,14 +24,13 @@ interface Part extends Point {
 /** The parts of a bike with nobody and nothing on it, the fuel of its machine included; ground frame, wheels level. */
 function partsOf(on: Stance): Part[] {
   const { machine, pose } = on;
-  const inFrame = (mass: number, x: number, y: number): Part => ({
+  const inFrame = ({ mass, at: { x, y } }: CarriedMass): Part => ({
     mass,
     x: pose.pivot.x + x * pose.cos - y * pose.sin,
     y: pose.pivot.y + x * pose.sin + y * pose.cos,
   });
   return [
-    inFrame(machine.sprungMass, machine.sprungX, machine.sprungY),
-    inFrame(machine.fuelMass, machine.tankX, machine.tankY),
+    ...machine.carried.filter(({ aboard }) => !aboard).map(inFrame),
     { mass: machine.frontUnsprung, x: on.frontAxle.x, y: on.frontAxle.y },
     { mass: machine.rearUnsprung, x: on.rearAxle.x, y: on.rearAxle.y },
   ];

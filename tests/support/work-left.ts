@@ -23,18 +23,10 @@ const axleInFrame = ({ machine, arm }: Stance): Point => ({
 
 /** What the springs carry, each with its place in the frame as the bike stands; rider and loads sit still there. */
 function carried(on: Stance): { mass: number; at: Point }[] {
-  const m = on.machine;
-  const above = (x: number, y: number, height: number): Point => {
-    const mark = onGround(on.pose, { x, y });
-    return inFrame(on.pose, { x: mark.x, y: mark.y + height });
-  };
-  return [
-    { mass: m.sprungMass, at: { x: m.sprungX, y: m.sprungY } },
-    { mass: m.fuelMass, at: { x: m.tankX, y: m.tankY } },
-    { mass: m.riderMass, at: above(m.riderX, m.seatY, m.riderHeight) },
-    { mass: m.passengerMass, at: above(m.passengerX, m.passengerY, m.passengerHeight) },
-    { mass: m.loadMass, at: above(m.loadX, m.loadY, m.loadHeight) },
-  ];
+  return on.machine.carried.map(({ mass, at, height }) => {
+    const mark = onGround(on.pose, at);
+    return { mass, at: inFrame(on.pose, { x: mark.x, y: mark.y + height }) };
+  });
 }
 
 /** Angle of a line that touches two circles on their upper sides, from the first, `r1` mm, to the second. */
@@ -48,7 +40,7 @@ function turnedByDrive(on: Stance, before: Stance, after: Stance): number {
   const m = on.machine;
   if (m.driveKind === 'shaft' || m.driveKind === 'hub') return after.arm.angle - before.arm.angle;
   const axle = axleInFrame(on);
-  const shaft = m.countershaft;
+  const shaft = m.places.countershaft;
   let run = touching(axle, m.rearSprocketRadius, shaft, m.frontSprocketRadius);
   if (m.guideRadius !== null) {
     // Whichever lies higher, the run or the guide over the pivot, carries the chain.

@@ -25,7 +25,7 @@ function mostTeethWithin({ driveKind }: Machine, distance: number, pitch: number
 export function pairObstacle(machine: Machine, pitch: number, leastFront: number): PairObstacle | null {
   const { frontTeeth, rearTeeth } = machine;
   if (frontTeeth < leastFront) return { reason: 'frontBelowShaft', found: frontTeeth, nearest: leastFront };
-  const toPivot = Math.hypot(machine.countershaft.x, machine.countershaft.y);
+  const toPivot = Math.hypot(machine.places.countershaft.x, machine.places.countershaft.y);
   // A countershaft on the pivot's own axis is a layout of its own: the sprocket turns about the pivot.
   if (toPivot > COAXIAL && machine.frontSprocketRadius >= toPivot)
     return {

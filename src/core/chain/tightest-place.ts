@@ -29,7 +29,7 @@ export function tightestPlace(
   loop: ChainLoop,
   axlePosition: number,
 ): TightestPlace | NoLinkage {
-  const { countershaft } = machine;
+  const { countershaft } = machine.places;
   const rear = withAxleAt(machine.rear, axlePosition);
   const { arm } = rear;
   const travelAt = (angle: number): number => arm * (rear.toppedOutSine - Math.sin(angle + rear.framePitch));

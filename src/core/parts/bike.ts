@@ -1,27 +1,17 @@
 /** What a motorcycle is made of: everything that stays as it is when a mechanic turns the adjusters. */
 
+import type { FramePlaces } from './frame-places.ts';
 import type { FramePoint } from './frame-point.ts';
 import type { LinkLayout, TravelRow } from './rear-layout.ts';
 
-export interface Frame {
+export interface Frame extends FramePlaces {
   /** Where the steering axis passes through the top of the upper fork clamp. */
   readonly steeringHead: FramePoint;
   /** Lean of the steering axis back from the frame's y axis, degrees, without any head insert. */
   readonly axisAngleDeg: number;
   /** Length of the frame's head tube along the axis, mm; a head insert tilts the axis about its middle. */
   readonly headTubeLength: number;
-  readonly countershaft: FramePoint;
-  /** Centre of gravity of everything the springs carry, without rider and load. */
-  readonly sprungCentre: FramePoint;
   readonly sprungMass: number;
-  /** Where the rider's weight meets the seat. */
-  readonly seat: FramePoint;
-  /** Where the passenger sits. */
-  readonly passengerSeat: FramePoint;
-  /** Where luggage rests. */
-  readonly loadMark: FramePoint;
-  /** Centre of the fuel in the tank. */
-  readonly tank: FramePoint;
   /** Radius about the pivot at which a chain lying on the guide has its pitch line, mm; null without a guide. */
   readonly guideRadius: number | null;
 }

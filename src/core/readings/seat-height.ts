@@ -12,7 +12,7 @@ export const seatHeight: Reading = {
   group: 'rearEnd',
   quantity: 'length',
   construction: 'heights',
-  read: ({ machine, pose }) => onGround(pose, { x: machine.seatX, y: machine.seatY }).y,
+  read: ({ machine, pose }) => onGround(pose, machine.places.seat).y,
   more: 'higher seat',
   less: 'lower seat',
   help: {

@@ -199,7 +199,7 @@ describe('a balance is refused', () => {
   });
 
   it('when nothing has mass', () => {
-    const parts = { ...bike.machine, sprungMass: 0, riderMass: 0, frontUnsprung: 0, rearUnsprung: 0 };
+    const parts = { ...bike.machine, carried: [], frontUnsprung: 0, rearUnsprung: 0 };
     expect(refusal({}, { ...bike, machine: parts })).toMatchObject({ reason: 'noMass' });
   });
 

@@ -6,15 +6,20 @@ import { alone, sprungFromWhole } from './loads.ts';
 import { stance } from '../standing/stance.ts';
 
 const plain = made();
-it('a bike alone has nobody and nothing on it, on the same springs', () => {
+
+it('with nobody and nothing on it a bike keeps its own mass, its fuel and its springs', () => {
   const bike = sprung();
-  expect(alone(bike).machine).toMatchObject({ riderMass: 0, passengerMass: 0, loadMass: 0, sprungMass: 160 });
-  expect(alone(bike).fork).toBe(bike.fork);
+  const left = alone(bike);
+  expect(left.machine.carried.map(({ key, mass }) => [key, mass])).toEqual([
+    ['sprung', 160],
+    ['fuel', 0],
+  ]);
+  expect(left.fork).toBe(bike.fork);
 });
 
 describe('what the springs carry', () => {
   it('is the whole bike less its unsprung parts, back in frame coordinates', () => {
-    const parts = { ...plain, riderMass: 0, loadMass: 0 };
+    const parts = { ...plain, carried: plain.carried.filter(({ aboard }) => !aboard) };
     const on = reached(stance(parts, { front: 30, rear: 50 }));
     const found = reached(sprungFromWhole(on, on.mass, on.centre.x, on.centre.y));
     expect(found.mass).toBeCloseTo(160, 10);

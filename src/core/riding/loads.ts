@@ -8,7 +8,8 @@ import type { Stance } from '../standing/stance.ts';
 
 /** The same bike on the same springs with nobody and nothing on it. */
 export function alone(sprung: SprungMachine): SprungMachine {
-  return { ...sprung, machine: { ...sprung.machine, riderMass: 0, passengerMass: 0, loadMass: 0 } };
+  const { machine } = sprung;
+  return { ...sprung, machine: { ...machine, carried: machine.carried.filter(({ aboard }) => !aboard) } };
 }
 
 /** What the springs carry, kg and frame coordinates. */

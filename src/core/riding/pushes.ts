@@ -78,14 +78,9 @@ function frontLoadPerMove({ forces, stance: on, loads }: LoadedStance): PerMove 
   const carried = mass - frontUnsprung - rearUnsprung;
   // Moments of what is fixed to the frame about the pivot; heights above seat and marks stay square to the ground.
   const ahead = mass * on.centre.x - frontUnsprung * pose.wheelbase - carried * pose.pivot.x;
-  const above =
-    mass * on.centre.y -
-    rearUnsprung * machine.rearRadius -
-    frontUnsprung * machine.frontRadius -
-    machine.riderMass * machine.riderHeight -
-    machine.passengerMass * machine.passengerHeight -
-    machine.loadMass * machine.loadHeight -
-    carried * pose.pivot.y;
+  let above = mass * on.centre.y - rearUnsprung * machine.rearRadius - frontUnsprung * machine.frontRadius;
+  for (const each of machine.carried) above -= each.mass * each.height;
+  above -= carried * pose.pivot.y;
   return {
     pitch: -level * above - upright * ahead,
     pivot: { x: level * carried, y: -upright * carried },

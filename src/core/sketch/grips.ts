@@ -22,7 +22,7 @@ export function gripPlace(standing: Stance, setup: Setup, key: GripKey): Point {
   const { machine: made } = standing;
   switch (key) {
     case 'shockLength':
-      return onGround(standing.pose, { x: made.loadX, y: made.loadY });
+      return onGround(standing.pose, made.places.loadMark);
     case 'forkTubes': {
       const { x, y } = onLegs(made.front, -setup.forkTubes, 0);
       return onGround(standing.pose, { x, y });

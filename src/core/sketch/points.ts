@@ -139,14 +139,10 @@ export function partPlace(stance: Stance, key: PartKey, headTubeLength: number):
       return onGround(stance.pose, axisFootInFrame(stance, headTubeLength));
     }
     case 'sprungCentre':
-      return onGround(stance.pose, { x: machine.sprungX, y: machine.sprungY });
     case 'seat':
-      return onGround(stance.pose, { x: machine.seatX, y: machine.seatY });
     case 'passengerSeat':
-      return onGround(stance.pose, { x: machine.passengerX, y: machine.passengerY });
     case 'tank':
-      return onGround(stance.pose, { x: machine.tankX, y: machine.tankY });
     case 'loadMark':
-      return onGround(stance.pose, { x: machine.loadX, y: machine.loadY });
+      return onGround(stance.pose, machine.places[key]);
   }
 }

@@ -1,6 +1,7 @@
 /** The taut chain of a machine at any travel and axle position, in frame coordinates: no ground is needed for its length. */
 import { refuse } from '../numeric/refusal.ts';
 import type { NoPose } from '../chassis/no-pose.ts';
+import type { FramePlaces } from '../parts/frame-places.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainPath, type ChainPath } from '../drive/chain-path.ts';
@@ -14,7 +15,7 @@ import { suspensionAt, withAxleAt, type Suspension } from '../linkage/suspension
  */
 export interface ChainMachine {
   readonly rear: Suspension;
-  readonly countershaft: Point;
+  readonly places: Pick<FramePlaces, 'countershaft'>;
   /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
   readonly guideRadius: number | null;
 }
@@ -56,7 +57,7 @@ export function setAxlePosition(machine: ChainMachine): number {
 }
 
 function countershaftInFrame(machine: ChainMachine): Point {
-  return machine.countershaft;
+  return machine.places.countershaft;
 }
 
 /**

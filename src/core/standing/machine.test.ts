@@ -74,11 +74,11 @@ describe('a machine with an eccentric pivot', () => {
   it('keeps every bolt of the frame where it was and moves only the pivot', () => {
     const moved = made(linkedBike, { ...plainSetup, pivotForward: 4, pivotUp: 3 });
     const { frame } = linkedBike;
-    expect([moved.countershaft.x, moved.countershaft.y]).toEqual([
+    expect([moved.places.countershaft.x, moved.places.countershaft.y]).toEqual([
       frame.countershaft.x - 4,
       frame.countershaft.y - 3,
     ]);
-    expect([moved.seatX, moved.seatY]).toEqual([frame.seat.x - 4, frame.seat.y - 3]);
+    expect(moved.places.seat).toEqual({ x: frame.seat.x - 4, y: frame.seat.y - 3 });
     expect(moved.front.head.x - made(linkedBike).front.head.x).toBeCloseTo(-4, 12);
   });
 });

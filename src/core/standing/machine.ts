@@ -1,7 +1,7 @@
 /** A bike travel set by hand, in plain numbers ready to be stood on the ground at any travel. */
 import { refuse } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
-import type { FramePoint } from '../parts/frame-point.ts';
+import { eachFramePlace, type FramePlaces } from '../parts/frame-places.ts';
 import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { tyreDiameter } from '../parts/tyre.ts';
@@ -15,6 +15,7 @@ import { axleSlot, loopOf, wornLoopOf } from './chain-of.ts';
 import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
 import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
 import { springSetOf, type SpringSet } from './spring-set.ts';
+import { carriedMasses, type CarriedMass } from './carried-masses.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
 
 /** Everything that does not depend on the travel used. mm, radians, kg; points in frame coordinates. */
@@ -28,35 +29,18 @@ export interface Machine {
   /** How far an eccentric holds the pivot from where it is drawn, frame coordinates. */
   readonly pivotForward: number;
   readonly pivotUp: number;
-  readonly countershaft: FramePoint;
+  /** The places on the frame, as seen from the pivot where it stands. */
+  readonly places: FramePlaces;
   readonly frontTeeth: number;
   readonly rearTeeth: number;
   readonly frontSprocketRadius: number;
   readonly rearSprocketRadius: number;
   /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
   readonly guideRadius: number | null;
-  readonly sprungMass: number;
-  readonly sprungX: number;
-  readonly sprungY: number;
   readonly frontUnsprung: number;
   readonly rearUnsprung: number;
-  readonly seatX: number;
-  readonly seatY: number;
-  /** Where the rider's weight rests: the seat mark, moved as far as the rider sits forward of it. */
-  readonly riderX: number;
-  readonly riderMass: number;
-  readonly riderHeight: number;
-  readonly passengerX: number;
-  readonly passengerY: number;
-  readonly passengerMass: number;
-  readonly passengerHeight: number;
-  readonly tankX: number;
-  readonly tankY: number;
-  readonly fuelMass: number;
-  readonly loadX: number;
-  readonly loadY: number;
-  readonly loadMass: number;
-  readonly loadHeight: number;
+  /** What the frame carries on its springs. */
+  readonly carried: readonly CarriedMass[];
   readonly springs: SpringSet;
   readonly brake: RearBrake;
 }
@@ -86,25 +70,14 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const hung = suspensionAsSet(bike.swingarm, setup);
   if (!hung.ok) return hung;
   const { frame } = bike;
-  const masses = [
-    frame.sprungMass,
-    bike.frontWheel.unsprungMass,
-    bike.rearWheel.unsprungMass,
-    setup.riderMass,
-    setup.passengerMass,
-    setup.fuelMass,
-    setup.loadMass,
-  ];
-  const least = Math.min(...masses);
+  const places = eachFramePlace((key) => fromPivot(frame[key], setup));
+  const carried = carriedMasses(frame.sprungMass, setup, places);
+  const frontUnsprung = bike.frontWheel.unsprungMass;
+  const rearUnsprung = bike.rearWheel.unsprungMass;
+  const least = Math.min(frontUnsprung, rearUnsprung, ...carried.map(({ mass }) => mass));
   if (least < 0) return refuse('massNegative', { found: least, limit: 0 });
   if (wrongLoop !== null) return refuse('chainPitchImpossible', wrongLoop);
   const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
-  const countershaft = fromPivot(frame.countershaft, setup);
-  const sprungCentre = fromPivot(frame.sprungCentre, setup);
-  const seat = fromPivot(frame.seat, setup);
-  const passengerSeat = fromPivot(frame.passengerSeat, setup);
-  const tank = fromPivot(frame.tank, setup);
-  const loadMark = fromPivot(frame.loadMark, setup);
   const made: Machine = {
     ok: true,
     front: frontEnd(bike, setup),
@@ -114,33 +87,15 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     driveKind: kind,
     pivotForward: setup.pivotForward,
     pivotUp: setup.pivotUp,
-    countershaft,
+    places,
     frontTeeth: setup.frontTeeth,
     rearTeeth: setup.rearTeeth,
     frontSprocketRadius: loop.frontRadius,
     rearSprocketRadius: loop.rearRadius,
     guideRadius: runs ? frame.guideRadius : null,
-    sprungMass: frame.sprungMass,
-    sprungX: sprungCentre.x,
-    sprungY: sprungCentre.y,
-    frontUnsprung: bike.frontWheel.unsprungMass,
-    rearUnsprung: bike.rearWheel.unsprungMass,
-    seatX: seat.x,
-    seatY: seat.y,
-    riderX: seat.x + setup.riderForward,
-    riderMass: setup.riderMass,
-    riderHeight: setup.riderHeight,
-    passengerX: passengerSeat.x,
-    passengerY: passengerSeat.y,
-    passengerMass: setup.passengerMass,
-    passengerHeight: setup.passengerHeight,
-    tankX: tank.x,
-    tankY: tank.y,
-    fuelMass: setup.fuelMass,
-    loadX: loadMark.x,
-    loadY: loadMark.y,
-    loadMass: setup.loadMass,
-    loadHeight: setup.loadHeight,
+    frontUnsprung,
+    rearUnsprung,
+    carried,
     springs: springSetOf(bike, setup),
     brake: rearBrakeOf(bike.rearBrake, setup),
   };
@@ -161,7 +116,7 @@ function onChain(made: Machine, bike: Bike, setup: Setup, links: number): Machin
 }
 
 /** The guide radius from which one sprocket would lie within the guide, so that no run could leave it, mm. */
-function largestGuide({ rear, countershaft, frontSprocketRadius, rearSprocketRadius }: Machine): number {
-  const front = Math.hypot(countershaft.x, countershaft.y) + frontSprocketRadius;
+function largestGuide({ rear, places, frontSprocketRadius, rearSprocketRadius }: Machine): number {
+  const front = Math.hypot(places.countershaft.x, places.countershaft.y) + frontSprocketRadius;
   return Math.min(front, rear.arm + rearSprocketRadius);
 }

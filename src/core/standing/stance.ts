@@ -85,7 +85,7 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   if (!(pivotX >= LEAST_PIVOT_AHEAD))
     return refuse('pivotBehindPatch', { found: pivotX, limit: LEAST_PIVOT_AHEAD });
 
-  const countershaft = onGround(pose, machine.countershaft);
+  const countershaft = onGround(pose, machine.places.countershaft);
   const centresX = countershaft.x;
   const centresY = countershaft.y - rearRadius;
   const centres = Math.hypot(centresX, centresY);
@@ -111,23 +111,18 @@ export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
       ? machine.guideRadius
       : upperRunLever;
 
-  const { sprungMass, riderMass, passengerMass, fuelMass, loadMass, rearUnsprung, frontUnsprung } = machine;
-  const mass = sprungMass + riderMass + passengerMass + fuelMass + loadMass + rearUnsprung + frontUnsprung;
-  const momentX =
-    sprungMass * (pivotX + cos * machine.sprungX - sin * machine.sprungY) +
-    riderMass * (pivotX + cos * machine.riderX - sin * machine.seatY) +
-    passengerMass * (pivotX + cos * machine.passengerX - sin * machine.passengerY) +
-    fuelMass * (pivotX + cos * machine.tankX - sin * machine.tankY) +
-    loadMass * (pivotX + cos * machine.loadX - sin * machine.loadY) +
-    frontUnsprung * pose.wheelbase;
-  const momentY =
-    sprungMass * (pivotY + sin * machine.sprungX + cos * machine.sprungY) +
-    riderMass * (pivotY + sin * machine.riderX + cos * machine.seatY + machine.riderHeight) +
-    passengerMass * (pivotY + sin * machine.passengerX + cos * machine.passengerY + machine.passengerHeight) +
-    fuelMass * (pivotY + sin * machine.tankX + cos * machine.tankY) +
-    loadMass * (pivotY + sin * machine.loadX + cos * machine.loadY + machine.loadHeight) +
-    rearUnsprung * rearRadius +
-    frontUnsprung * frontRadius;
+  const { rearUnsprung, frontUnsprung } = machine;
+  let mass = 0;
+  let momentX = 0;
+  let momentY = 0;
+  for (const { mass: part, at, height } of machine.carried) {
+    mass += part;
+    momentX += part * (pivotX + cos * at.x - sin * at.y);
+    momentY += part * (pivotY + sin * at.x + cos * at.y + height);
+  }
+  mass = mass + rearUnsprung + frontUnsprung;
+  momentX += frontUnsprung * pose.wheelbase;
+  momentY = momentY + rearUnsprung * rearRadius + frontUnsprung * frontRadius;
 
   return {
     ok: true,

@@ -77,7 +77,7 @@ function weighedOn(on: Stance, setup: Setup, given: WeighIn): WeighedBike | NoEq
   const { pose, machine } = on;
   const fuel = setup.fuelMass;
   if (!(fuel < mass)) return refuse('fuelTooHeavy', { found: fuel, limit: mass });
-  const tank = onGround(pose, { x: machine.tankX, y: machine.tankY });
+  const tank = onGround(pose, machine.places.tank);
   const dry = mass - fuel;
   const sprung = sprungFromWhole(on, dry, (mass * x - fuel * tank.x) / dry, (mass * y - fuel * tank.y) / dry);
   if (!sprung.ok) return sprung;
