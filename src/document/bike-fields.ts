@@ -13,8 +13,9 @@ import {
 } from './bounds.ts';
 import { drive, rearBrake } from './drive-fields.ts';
 import { linksField } from './link-fields.ts';
-import { framePoint, pointAt, quietlyAt } from './place-fields.ts';
+import { framePlace, framePoint } from './place-fields.ts';
 import { shock, springEnds } from './spring-fields.ts';
+import { eachFramePlace, FRAME_PLACES } from '../core/parts/frame-places.ts';
 import type { Bike, Bodywork, Fork, Frame, Swingarm, Wheel } from '../core/parts/bike.ts';
 import type { TravelRow } from '../core/parts/rear-layout.ts';
 import {
@@ -34,6 +35,9 @@ import {
 /** Legs further from the steering axis than this are on no fork, degrees. */
 const STEEPEST_LEGS = 30;
 
+// Saved files have these two ahead of the sprung mass, and all others behind it.
+const { countershaft, sprungCentre, ...otherPlaces } = eachFramePlace((key) => framePlace(FRAME_PLACES[key]));
+
 const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x forward, y up.', {
   steeringHead: framePoint(
     'steering head',
@@ -50,25 +54,14 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
     assumed(180),
     length,
   ),
-  countershaft: framePoint('countershaft', 'Centre of the front sprocket.', () => essential),
-  sprungCentre: framePoint(
-    'sprung centre of gravity',
-    'Centre of gravity of all that the springs carry, without rider and load.',
-    pointAt(300, 200),
-  ),
+  countershaft,
+  sprungCentre,
   sprungMass: numberField(
     { words: 'sprung mass', help: 'Mass of all that the springs carry, without rider and load.' },
     assumed(0),
     mass,
   ),
-  seat: framePoint('seat mark', 'Where the rider’s weight meets the seat.', pointAt(0, 400)),
-  passengerSeat: framePoint(
-    'passenger’s seat',
-    'Where the passenger’s weight meets the seat.',
-    quietlyAt(-280, 480),
-  ),
-  loadMark: framePoint('load mark', 'Where luggage rests.', pointAt(-300, 450)),
-  tank: framePoint('tank', 'Centre of the fuel in the tank.', quietlyAt(220, 330)),
+  ...otherPlaces,
   guideRadius: numberOrNone(
     {
       words: 'chain guide radius',

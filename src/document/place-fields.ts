@@ -1,7 +1,8 @@
 /** The saved fields of a place on the frame. */
+import type { FramePlace } from '../core/parts/frame-place.ts';
 import type { FramePoint } from '../core/parts/frame-point.ts';
 import { placed } from './bounds.ts';
-import { assumed, documented, numberField, part, type Absent, type Part } from './field.ts';
+import { assumed, documented, essential, numberField, part, type Absent, type Part } from './field.ts';
 
 export function framePoint(
   words: string,
@@ -22,8 +23,14 @@ export function framePoint(
   });
 }
 
-/** A place that is taken, and told, where a file leaves it out. */
-export const pointAt = (x: number, y: number) => (axis: 'x' | 'y') => assumed(axis === 'x' ? x : y);
+/** The saved fields of a place that the frame's list names, with what its file says of it. */
+export function framePlace({ label, help, absent }: FramePlace): Part<FramePoint> {
+  const words = label.charAt(0).toLowerCase() + label.slice(1);
+  return framePoint(words, help, (axis) => {
+    if (absent === null) return essential;
+    return absent.said ? assumed(absent.at[axis]) : documented(absent.at[axis]);
+  });
+}
 
 /** A place that is taken without a word, because nothing rests there unless the setup says so. */
 export const quietlyAt = (x: number, y: number) => (axis: 'x' | 'y') => documented(axis === 'x' ? x : y);

@@ -148,8 +148,8 @@ export const folders = [
   row(
     'document',
     'what is saved: schema, migrations, edits, history',
-    'a document holds inputs only; were it to compute, results would end up saved. Units and Result are the exceptions',
-    { values: ['core/units', 'core/numeric'], types: core, packages: ['valibot'] },
+    'a document holds inputs only; were it to compute, results would end up saved. Units, Result and the lists that say what a bike is made of are the exceptions',
+    { values: ['core/units', 'core/numeric', 'core/parts'], types: core, packages: ['valibot'] },
   ),
   row(
     'scene',
