@@ -1,15 +1,16 @@
 /** The help of the command that prints readings: every adjuster and every reading by name, with unit and range. */
 import type { Bike } from '../core/parts/bike.ts';
-import type { Adjuster } from '../core/standing/adjuster.ts';
-import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
+import type { Adjuster } from '../core/adjusters/all-adjusters.ts';
+import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
+import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { adjusterUnit } from './set-adjuster.ts';
 
 function range(adjuster: Adjuster, bike: Bike): string {
-  if (adjuster.kind === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
-  if (adjuster.kind === 'chain') return 'a count such as 112, or none';
-  const { least, most, step } = adjuster.range(bike);
+  if (adjuster.holds === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
+  if (adjuster.holds === 'wholeNumberOrNone') return 'a count such as 112, or none';
+  const { least, most, step } = adjusterRange(adjuster, bike);
   return `${least} to ${most} in steps of ${step}`;
 }
 
@@ -26,7 +27,7 @@ function table(rows: readonly (readonly string[])[]): string {
 
 /** The help text. Some ranges depend on the bike, so they are those of `bike`. */
 export function readingsHelp(bike: Bike): string {
-  const adjusters = ADJUSTERS.map((adjuster) => [
+  const adjusters = namedAdjusters(bike.drive.kind).map((adjuster) => [
     adjuster.key,
     adjusterUnit(adjuster),
     range(adjuster, bike),

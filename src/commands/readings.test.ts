@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
+import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
+import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { machine } from '../core/standing/machine.ts';
@@ -124,9 +125,9 @@ describe('--set', () => {
         frontTeeth: '16',
         rearTeeth: '46',
         chainLinks: '114',
-        gas: '0.3',
-        brake: '0.3',
-        cornerGas: '0.1',
+        acceleration: '0.3',
+        braking: '0.3',
+        cornerAcceleration: '0.1',
       };
       const needs: Partial<Record<string, string>> = {
         loadHeight: 'loadMass=20',
@@ -178,7 +179,7 @@ describe('--set', () => {
     ['forkTubes=999999', 'must be a number from -100000 to 100000'],
     ['frontTeeth=15.5', 'must be a whole number'],
     ['frontTeeth=5', 'The front sprocket cannot have 5 teeth.'],
-    ['riderMass=-80', 'rider mass is -80 but must be'],
+    ['riderMass=-80', 'The setting “Rider weight” is -80 but must be'],
     ['rearTyre=big', 'it is neither a size code such as 190/55-17'],
     ['rearTyre=20', 'no wheel has a tyre of that outside diameter.'],
   ])('refuses %s in one line', (words, reason) => {
@@ -226,7 +227,7 @@ describe('--help', () => {
   it('names every adjuster with its unit and range and every reading with its unit, without a file', () => {
     const { code, out, err } = readingsCommand(['--help']);
     expect([code, err]).toEqual([0, '']);
-    for (const { key, label } of [...ADJUSTERS, ...READINGS]) {
+    for (const { key, label } of [...namedAdjusters('chain'), ...READINGS]) {
       const line = out.split('\n').find((each) => each.startsWith(`  ${key} `));
       expect(line).toContain(label);
     }
@@ -250,7 +251,7 @@ it('names that changed are read and written under their former spelling too', ()
   for (const { key, formerly } of READINGS.filter((each) => each.formerly !== undefined))
     expect(states.toppedOut[formerly ?? '']).toEqual(states.toppedOut[key]);
   const renamed = ADJUSTERS.flatMap((each) =>
-    each.kind === 'number' && each.formerly !== undefined ? [[each.key, each.formerly]] : [],
+    each.formerly !== undefined ? [[each.key, each.formerly]] : [],
   );
   expect(renamed.length).toBeGreaterThan(0);
   for (const [key, former] of renamed)

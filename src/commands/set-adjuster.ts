@@ -1,6 +1,6 @@
 /** Sets an adjuster from the words of the command line, such as `forkTubes=5` or `rearTyre=190/55-17`. */
-import type { Adjuster } from '../core/standing/adjuster.ts';
-import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
+import { ADJUSTERS, type Adjuster, type NumberAdjuster } from '../core/adjusters/all-adjusters.ts';
+import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { TyreReason } from '../core/parts/tyre.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
@@ -22,9 +22,7 @@ const WHY: Readonly<Record<ParseReason | TyreReason, string>> = {
 
 /** What an adjuster is counted in, such as `mm`. */
 export function adjusterUnit(adjuster: Adjuster): string {
-  if (adjuster.kind === 'tyre') return 'size code, or mm';
-  if (adjuster.kind === 'chain') return 'links';
-  return unitWord(adjuster.quantity);
+  return adjuster.holds === 'tyre' ? 'size code, or mm' : unitWord(adjuster.quantity);
 }
 
 export interface AdjusterSet {
@@ -41,23 +39,23 @@ export function setAdjusterFromWords(document: BikeDocument, words: string): Res
   const name = words.slice(0, at).trim();
   const text = words.slice(at + 1).trim();
   const adjuster = ADJUSTERS.find(
-    (each) => each.key === name || ('formerly' in each && each.formerly === name),
+    (each) => each.key === name || (each.formerly !== undefined && each.formerly === name),
   );
   if (adjuster === undefined)
     return refused(
       `There is no adjuster named "${quoted(name)}". The adjusters are ${ADJUSTERS.map((d) => d.key).join(', ')}.`,
     );
   const refuse = (why: string) => refused(`The adjuster ${name} cannot be "${quoted(text)}": ${why}.`);
-  if (adjuster.kind === 'tyre') {
+  if (adjuster.holds === 'tyre') {
     const tyre = parseTyre(text, 'metric');
     if (!tyre.ok) return refuse(WHY[tyre.reason]);
     const edited = setAdjuster(document, adjuster.key, tyre.value);
     return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
   }
-  if (adjuster.kind === 'chain') {
-    const links = text === 'none' ? null : parseQuantity(text, 'links', 'metric');
-    if (links?.ok === false) return refuse(WHY[links.reason]);
-    const edited = setAdjuster(document, adjuster.key, links === null ? null : links.value);
+  if (adjuster.holds === 'wholeNumberOrNone') {
+    const count = text === 'none' ? null : parseQuantity(text, adjuster.quantity, 'metric');
+    if (count?.ok === false) return refuse(WHY[count.reason]);
+    const edited = setAdjuster(document, adjuster.key, count === null ? null : count.value);
     return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
   }
   const value = parseQuantity(text, adjuster.quantity, 'metric');
@@ -67,9 +65,8 @@ export function setAdjusterFromWords(document: BikeDocument, words: string): Res
   return solved({ document: edited.value, remark: remarkOn(adjuster, document.bike, value.value) });
 }
 
-function remarkOn(adjuster: Adjuster, bike: Bike, value: number): string | null {
-  if (adjuster.kind !== 'number') return null;
-  const { least, most } = adjuster.range(bike);
+function remarkOn(adjuster: NumberAdjuster, bike: Bike, value: number): string | null {
+  const { least, most } = adjusterRange(adjuster, bike);
   if (value >= least && value <= most) return null;
   return `The adjuster ${adjuster.key} is set to ${value}, outside the adjuster’s range of ${least} to ${most} ${adjusterUnit(adjuster)} on this bike.`;
 }

@@ -1,20 +1,27 @@
 /** What a reading can be drawn against: travel at either end or both, and every number adjuster, each with its range. */
 import type { Bike } from '../core/parts/bike.ts';
 import { rearWheelTravel } from '../core/linkage/rear-wheel-travel.ts';
-import type { AdjusterRange, NumberAdjuster } from '../core/standing/adjuster.ts';
-import { ADJUSTERS } from '../core/standing/all-adjusters.ts';
+import { ADJUSTERS, type NumberAdjuster } from '../core/adjusters/all-adjusters.ts';
+import type { DriveKind } from '../core/parts/drive-kind.ts';
+import { driveNoun, nameDrive, type DriveText } from '../core/parts/drive-noun.ts';
+import { adjusterRange, type AdjusterRange } from '../core/standing/adjuster-range.ts';
 import type { SweepAxis } from '../core/effects/sweep.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface CurveAxis {
   readonly key: string;
-  readonly label: string;
+  readonly label: DriveText;
   readonly quantity: QuantityKey;
   readonly axis: (bike: Bike) => SweepAxis;
   /** Ends of the axis for a bike and one step along it, in the metric unit of the quantity. */
   readonly range: (bike: Bike) => AdjusterRange;
   /** Whether this bike has what is varied. */
   readonly applies: (bike: Bike) => boolean;
+}
+
+/** An axis with its label in the words of the drive of the bike whose curve is drawn. */
+export interface NamedAxis extends CurveAxis {
+  readonly label: string;
 }
 
 const TRAVEL_STEP = 0.5;
@@ -60,13 +67,18 @@ const TRAVEL: readonly CurveAxis[] = [
 export const CURVE_AXES: readonly CurveAxis[] = [
   ...TRAVEL,
   ...ADJUSTERS.filter(
-    (adjuster): adjuster is NumberAdjuster => adjuster.kind === 'number' && adjuster.group !== 'travel',
+    (adjuster): adjuster is NumberAdjuster => 'range' in adjuster && adjuster.group !== 'travel',
   ).map((adjuster): CurveAxis => ({
     key: adjuster.key,
     label: adjuster.label,
     quantity: adjuster.quantity,
     axis: () => ({ kind: 'adjuster', adjuster: adjuster.key }),
-    range: adjuster.range,
-    applies: adjuster.applies ?? always,
+    range: (bike) => adjusterRange(adjuster, bike),
+    applies: (bike) => adjuster.applies?.(bike, null) ?? true,
   })),
 ];
+
+/** The axis with its label in the words of a drive. */
+export function nameAxis(axis: CurveAxis, kind: DriveKind): NamedAxis {
+  return { ...axis, label: nameDrive(axis.label, driveNoun(kind)) };
+}

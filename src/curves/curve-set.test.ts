@@ -12,7 +12,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { chartOf } from './chart.ts';
-import { CURVE_AXES } from './curve-axes.ts';
+import { CURVE_AXES, nameAxis } from './curve-axes.ts';
 import { curveSet, sameLine, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows, fewRows, hereText } from './curve-table.ts';
 import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } from './curve-words.ts';
@@ -37,7 +37,7 @@ function source(bike: Bike, setup: Setup, state: RideStateKey, name = 'Now'): Cu
 const axis = (key: string) => {
   const found = CURVE_AXES.find((each) => each.key === key);
   if (found === undefined) throw new Error(`no axis ${key}`);
-  return found;
+  return nameAxis(found, 'chain');
 };
 
 const asSet = source(plainBike, plainSetup, 'travelByHand');
@@ -72,7 +72,9 @@ describe('a curve', () => {
   it('runs as far as the bike stands, and its notes say what ends it', () => {
     const set = curveSet(trail, axis('bothTravels'), [asSet]);
     expect(chartNotes(set, style)).toEqual([]);
-    const accelerating = curveSet(trail, axis('gas'), [source(linkedBike, sprungSetup, 'accelerating')]);
+    const accelerating = curveSet(trail, axis('acceleration'), [
+      source(linkedBike, sprungSetup, 'accelerating'),
+    ]);
     expect(plain(chartNotes(accelerating, style)[0])).toMatch(
       /^Stops before 1\.\d\d g\. .*the front wheel lifts/,
     );

@@ -7,7 +7,7 @@ import type { NoStand } from '../core/riding/no-stand.ts';
 import type { RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
-import type { CurveAxis } from './curve-axes.ts';
+import type { CurveAxis, NamedAxis } from './curve-axes.ts';
 
 /** A bike with how it stands, or why it does not, and how its curve is drawn and called. */
 export interface CurveSource {
@@ -38,7 +38,7 @@ export interface PlacedCurve {
 
 export interface CurveSet {
   readonly reading: Reading;
-  readonly axis: CurveAxis;
+  readonly axis: NamedAxis;
   /** Ends of the axis, in the metric unit of its quantity. */
   readonly from: number;
   readonly to: number;
@@ -99,7 +99,7 @@ function askedOf({ bike, setup, state, stance }: Swept, axis: CurveAxis) {
  */
 export function curveSet(
   reading: Reading,
-  axis: CurveAxis,
+  axis: NamedAxis,
   sources: readonly [CurveSource, ...CurveSource[]],
   ends: AxisEnds = axisEnds(axis, sources[0]),
   even: readonly (Curve | null)[] = sources.map((source) => evenCurve(reading, axis, ends, source)),

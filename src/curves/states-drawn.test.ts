@@ -11,7 +11,7 @@ import type { LabelShape, MarkShape, Shape } from '../scene/shape.ts';
 import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
 import { chartOf } from './chart.ts';
 import { legendOf } from './chart-legend.ts';
-import { CURVE_AXES } from './curve-axes.ts';
+import { CURVE_AXES, nameAxis } from './curve-axes.ts';
 import { curveSet, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows } from './curve-table.ts';
 import { chartNotes, statesWords } from './curve-words.ts';
@@ -23,7 +23,7 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const axis = (key: string) => {
   const found = CURVE_AXES.find((each) => each.key === key);
   if (found === undefined) throw new Error(`no axis ${key}`);
-  return found;
+  return nameAxis(found, 'chain');
 };
 
 function inState(state: RideStateKey, slot: number | null, setup = sprungSetup): CurveSource {
@@ -97,7 +97,7 @@ describe('a ride state over travel', () => {
     expect(plain(statesWords(set, style))).toMatch(
       /^Now [\d.]+ % at 0\.0 mm; No rider [\d.]+ % at [\d.]+ mm; .*Each line has the fork where that state puts it\.$/,
     );
-    const lifted = inState('accelerating', 0, { ...sprungSetup, gas: 3 });
+    const lifted = inState('accelerating', 0, { ...sprungSetup, acceleration: 3 });
     const one = curveSet(antiSquat, axis('rearTravel'), [now, lifted]);
     expect(plain(chartNotes(one, style)[0])).toMatch(
       /^Accelerating: does not stand like this\. .*the front wheel lifts/,
@@ -108,10 +108,10 @@ describe('a ride state over travel', () => {
 
 describe('a ride state over an adjuster', () => {
   it('has a line although it does not settle at the present place', () => {
-    const lifted = inState('accelerating', 0, { ...sprungSetup, gas: 1.5 });
+    const lifted = inState('accelerating', 0, { ...sprungSetup, acceleration: 1.5 });
     expect(lifted.stance.ok).toBe(false);
-    const { curves } = curveSet(trail, axis('gas'), [
-      inState('toppedOut', null, { ...sprungSetup, gas: 1.5 }),
+    const { curves } = curveSet(trail, axis('acceleration'), [
+      inState('toppedOut', null, { ...sprungSetup, acceleration: 1.5 }),
       lifted,
     ]);
     expect(curves[1].curve.x.length).toBeGreaterThan(10);

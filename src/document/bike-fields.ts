@@ -2,7 +2,6 @@
 import * as v from 'valibot';
 import {
   angle,
-  LARGEST_LENGTH,
   length,
   LONGEST_ABOUT,
   LONGEST_NAME,
@@ -11,6 +10,7 @@ import {
   placed,
   thread,
 } from './bounds.ts';
+import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
 import { drive, rearBrake } from './drive-fields.ts';
 import { linksField } from './link-fields.ts';
 import { framePlace, framePoint } from './place-fields.ts';

@@ -1,6 +1,6 @@
 /** The demonstration bikes, whose every figure is made up and measured on no motorcycle. */
 import type { Bike, Drive, RearBrakeMount } from '../core/parts/bike.ts';
-import type { Setup } from '../core/adjusters/setup.ts';
+import { fillSetup, type Setup } from '../core/adjusters/setup.ts';
 import { newDocument, type BikeDocument } from './document.ts';
 
 const ABOUT = 'Invented for demonstration. The figures belong to no motorcycle.';
@@ -112,14 +112,8 @@ const roadSport: Bike = {
   },
 };
 
-const roadSportSetup: Setup = {
+const roadSportSetup = fillSetup({
   forkTubes: 5,
-  forkExtenders: 0,
-  shockLength: 0,
-  shockMountShim: 0,
-  linkLength: 0,
-  pivotForward: 0,
-  pivotUp: 0,
   forkSpringRate: 10.5,
   forkPreload: 15,
   shockSpringRate: 130,
@@ -127,30 +121,17 @@ const roadSportSetup: Setup = {
   frontTeeth: 15,
   rearTeeth: 45,
   axlePosition: 12.96,
-  chainLinks: null,
-  chainSlack: 30,
   clampOffset: 30,
-  headAngleCupsDeg: 0,
   frontTyre: { code: '120/70-17' },
   rearTyre: { code: '180/55-17' },
   frontTravelUsed: 36,
   rearTravelUsed: 34,
   riderMass: 78,
   riderHeight: 190,
-  riderForward: 0,
-  passengerMass: 0,
-  passengerHeight: 250,
   fuelMass: 9,
-  loadMass: 0,
-  loadHeight: 150,
-  gas: 0.5,
-  brake: 0.7,
+  braking: 0.7,
   brakeFrontShare: 90,
-  leanDeg: 40,
-  cornerGas: 0,
-  dragForce: 0,
-  dragHeight: 600,
-};
+});
 
 const trackDay: Bike = { ...roadSport, name: 'Track day' };
 

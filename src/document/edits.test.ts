@@ -1,7 +1,8 @@
 /** Tests of the edits. */
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { adjusterOf, ADJUSTERS } from '../core/standing/all-adjusters.ts';
+import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
+import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import type { BikeDocument } from './document.ts';
 import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS } from './editable-fields.ts';
 import {
@@ -67,28 +68,27 @@ describe('adjusters', () => {
   it('refuses what no file may hold, naming the adjuster', () => {
     const document = start();
     expect(refusal(setAdjuster(document, 'forkTubes', Number.NaN))).toContain(
-      'fork height is NaN but must be',
+      'The setting “Fork tubes above clamp [yoke]” is NaN but must be',
     );
     expect(refusal(setAdjuster(document, 'riderMass', -1))).toBe(
-      'The rider mass is -1 but must be a number from 0 to 100000.',
+      'The setting “Rider weight” is -1 but must be a number from 0 to 100000.',
     );
     expect(refusal(setAdjuster(document, 'frontTeeth', 15.5))).toContain('a whole number');
-    expect(refusal(setAdjuster(document, 'frontTyre', { diameter: Infinity }))).toContain('front tyre');
+    expect(refusal(setAdjuster(document, 'frontTyre', { diameter: Infinity }))).toContain('Front tyre');
   });
 
   it('accepts the whole range of every adjuster', () => {
     const document = start();
     for (const adjuster of ADJUSTERS) {
-      if (adjuster.kind !== 'number') continue;
-      const { least, most } = adjuster.range(document.bike);
+      if (!('range' in adjuster)) continue;
+      const { least, most } = adjusterRange(adjuster, document.bike);
       for (const value of [least, most])
         expect(refusal(setAdjuster(document, adjuster.key, value))).toBeNull();
     }
   });
 
   it('saves an adjuster for every adjuster there is', () => {
-    for (const key of Object.keys(start().setup)) expect(adjusterOf(key as 'forkTubes').key).toBe(key);
-    expect(Object.keys(start().setup)).toHaveLength(ADJUSTERS.length);
+    expect(Object.keys(start().setup)).toEqual(ADJUSTERS.map(({ key }) => key));
   });
 
   it('puts all adjusters back to the baseline at once', () => {
@@ -207,7 +207,7 @@ describe('sprockets', () => {
   });
 
   it('are refused with teeth that no file may hold', () => {
-    expect(refusal(fitSprockets(start(), { ...pair, rearTeeth: 43.5 }))).toContain('rear');
+    expect(refusal(fitSprockets(start(), { ...pair, rearTeeth: 43.5 }))).toContain('Rear sprocket');
   });
 });
 

@@ -1,6 +1,7 @@
 /** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
 import type { Bike, Bodywork } from '../core/parts/bike.ts';
 import type { LinkLayout, TravelRow } from '../core/parts/rear-layout.ts';
+import { adjusterOf, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
@@ -42,9 +43,11 @@ function withSetup(document: BikeDocument, setup: unknown): Edited {
 
 /** Sets one adjuster, in the adjuster's metric number. The adjuster's own range is the workshop's; it is not enforced here. */
 export function setAdjuster<K extends AdjusterKey>(document: BikeDocument, key: K, value: Setup[K]): Edited {
+  const adjuster: Adjuster = adjusterOf(key);
   // An axle put somewhere by hand no longer stands where the chain puts it.
-  const released = key === 'axlePosition' ? { chainLinks: null } : {};
-  return withSetup(document, { ...document.setup, ...released, [key]: value });
+  const takenOff =
+    'placedBy' in adjuster && adjuster.placedBy !== undefined ? { [adjuster.placedBy]: null } : {};
+  return withSetup(document, { ...document.setup, ...takenOff, [key]: value });
 }
 
 /** What is fitted together when the gearing changes. */

@@ -17,6 +17,8 @@ export interface Leaf<T> {
   readonly kind: 'leaf';
   /** Names the field to a mechanic, fit to follow "the file has no …". */
   readonly words: string;
+  /** Its name in the published schema; left out where `words` will do. */
+  readonly title?: string;
   /** What it is and which way it is counted. */
   readonly help: string;
   /** What its number counts; null when it is no number. */
@@ -69,8 +71,9 @@ export function anyPart<T>(typed: Part<T>): AnyPart {
   return typed as unknown as AnyPart;
 }
 
-interface Described {
+export interface Described {
   readonly words: string;
+  readonly title?: string;
   readonly help: string;
 }
 

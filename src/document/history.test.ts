@@ -21,7 +21,7 @@ const withFork = (document: BikeDocument, forkTubes: number): BikeDocument => ({
 it('undo gives back the very document that was left, and redo the one that was made', () => {
   const first = start();
   const second = withFork(first, 5);
-  const history = commit(beginHistory(first), second, 'Front ride height');
+  const history = commit(beginHistory(first), second, 'Fork tubes above clamp [yoke]');
   const undone = undo(history);
   expect(undone.present).toBe(first);
   expect(redo(undone).present).toBe(second);
@@ -29,27 +29,27 @@ it('undo gives back the very document that was left, and redo the one that was m
 
 it('a change that changes nothing leaves no step and keeps what can be redone', () => {
   const first = start();
-  const undone = undo(commit(beginHistory(first), withFork(first, 5), 'Front ride height'));
+  const undone = undo(commit(beginHistory(first), withFork(first, 5), 'Fork tubes above clamp [yoke]'));
   const same = commit(undone, { ...first, setup: { ...first.setup } }, 'Moved swingarm pivot');
   expect(same).toBe(undone);
-  expect(redoLabel(same)).toBe('Front ride height');
+  expect(redoLabel(same)).toBe('Fork tubes above clamp [yoke]');
 });
 
 it('a new change takes away what could be redone', () => {
   const first = start();
-  const undone = undo(commit(beginHistory(first), withFork(first, 5), 'Front ride height'));
-  const changed = commit(undone, withFork(first, 7), 'Front ride height');
+  const undone = undo(commit(beginHistory(first), withFork(first, 5), 'Fork tubes above clamp [yoke]'));
+  const changed = commit(undone, withFork(first, 7), 'Fork tubes above clamp [yoke]');
   expect(changed.future).toEqual([]);
   expect(redo(changed)).toBe(changed);
 });
 
 it('says what undo would take back and what redo would do again', () => {
   const first = start();
-  let history = commit(beginHistory(first), withFork(first, 5), 'Front ride height');
+  let history = commit(beginHistory(first), withFork(first, 5), 'Fork tubes above clamp [yoke]');
   history = commit(history, withFork(first, 6), 'Fork slid');
   expect([undoLabel(history), redoLabel(history)]).toEqual(['Fork slid', null]);
   history = undo(history);
-  expect([undoLabel(history), redoLabel(history)]).toEqual(['Front ride height', 'Fork slid']);
+  expect([undoLabel(history), redoLabel(history)]).toEqual(['Fork tubes above clamp [yoke]', 'Fork slid']);
 });
 
 it('with nothing to undo or redo stays the same history', () => {
@@ -69,7 +69,12 @@ it('as many undos as there were changes, in any order with redos, lead back to t
         for (const act of acts) {
           if (act === 'undo') history = undo(history);
           else if (act === 'redo') history = redo(history);
-          else history = commit(history, withFork(history.present, Number(act)), 'Front ride height');
+          else
+            history = commit(
+              history,
+              withFork(history.present, Number(act)),
+              'Fork tubes above clamp [yoke]',
+            );
         }
         const last = history.present;
         const steps = history.past.length;
@@ -85,7 +90,8 @@ it('as many undos as there were changes, in any order with redos, lead back to t
 it('has no limit: ten thousand changes can all be undone', () => {
   const first = start();
   let history = beginHistory(first);
-  for (let i = 1; i <= 10_000; i++) history = commit(history, withFork(first, i), 'Front ride height');
+  for (let i = 1; i <= 10_000; i++)
+    history = commit(history, withFork(first, i), 'Fork tubes above clamp [yoke]');
   for (let i = 1; i <= 10_000; i++) history = undo(history);
   expect(history.present).toBe(first);
 });

@@ -2,7 +2,7 @@
 import type { BikeDocument } from './document.ts';
 import { sameValue } from './same-document.ts';
 
-/** A change that was made, in words such as "Rear ride height", and the document on its other side. */
+/** A change that was made, in words such as "Shock length", and the document on its other side. */
 export interface Step {
   readonly label: string;
   readonly document: BikeDocument;

@@ -21,14 +21,15 @@ function description(leaf: Leaf<unknown>): string {
 
 /** The unchanged JSON of a default; what stands in the fields is JSON by their own validators. */
 function schemaOf(field: AnyField): JsonObject {
-  const title = field.words.charAt(0).toUpperCase() + field.words.slice(1);
+  const capital = field.words.charAt(0).toUpperCase() + field.words.slice(1);
   if (field.kind === 'leaf') {
+    const { title = capital } = field;
     const stand = field.absent.kind === 'essential' ? {} : { default: field.absent.value };
     return { title, description: description(field), ...field.json, ...(stand as JsonObject) };
   }
   const entries = Object.entries(field.fields);
   return {
-    title,
+    title: capital,
     description: field.help,
     type: 'object',
     required: entries.filter(([, each]) => isEssential(each)).map(([key]) => key),

@@ -1,7 +1,7 @@
 /** The saved field of the rear links: one of three layouts, or none where only the table is known. */
 import * as v from 'valibot';
 import type { LinkLayout } from '../core/parts/rear-layout.ts';
-import { LARGEST_LENGTH } from './bounds.ts';
+import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
 import { documented, type Leaf } from './field.ts';
 import type { JsonObject } from './json.ts';
 

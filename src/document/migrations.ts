@@ -41,6 +41,9 @@ const NAMES_OF_3 = [
   ['headInsertDeg', 'headAngleCupsDeg'],
   ['topShim', 'shockMountShim'],
   ['chainPlay', 'chainSlack'],
+  ['gas', 'acceleration'],
+  ['brake', 'braking'],
+  ['cornerGas', 'cornerAcceleration'],
 ] as const;
 
 /** In order; each starts where the one before it ends. */

@@ -148,11 +148,11 @@ describe('refusing', () => {
     ['fork length', ['bike', 'fork', 'length']],
     ['swingarm length', ['bike', 'swingarm', 'length']],
     ['swingarm angle, topped out', ['bike', 'swingarm', 'toppedOutAngleDeg']],
-    ['number of front teeth', ['setup', 'frontTeeth']],
-    ['number of rear teeth', ['setup', 'rearTeeth']],
-    ['clamp offset', ['setup', 'clampOffset']],
-    ['front tyre', ['setup', 'frontTyre']],
-    ['rear tyre', ['setup', 'rearTyre']],
+    ['setting “Front sprocket”', ['setup', 'frontTeeth']],
+    ['setting “Rear sprocket”', ['setup', 'rearTeeth']],
+    ['setting “Triple-clamp [yoke] offset”', ['setup', 'clampOffset']],
+    ['setting “Front tyre”', ['setup', 'frontTyre']],
+    ['setting “Rear tyre”', ['setup', 'rearTyre']],
   ] as [string, Path][])('names the %s when it is missing, and when it is no number', (words, path) => {
     const missing = reason(changed(path, undefined));
     expect(missing).toMatchObject({ kind: 'fieldMissing', path: path.join('.') });
@@ -164,7 +164,7 @@ describe('refusing', () => {
 
   it('names every essential field of a part that is missing as a whole', () => {
     const sentence = reason(changed(['setup'], undefined))?.sentence;
-    for (const words of ['number of front teeth', 'clamp offset', 'rear tyre'])
+    for (const words of ['Front sprocket', 'Triple-clamp [yoke] offset', 'Rear tyre'])
       expect(sentence).toContain(words);
   });
 

@@ -19,8 +19,9 @@ import {
 import { axleSlot, loopOf, stretchOf, wornLoopOf } from '../core/standing/chain-of.ts';
 import { hangingOn, slackAt, slackThroughTravel } from '../core/chain/slack-through-travel.ts';
 import { tightestPlace } from '../core/chain/tightest-place.ts';
-import type { AdjusterRange } from '../core/standing/adjuster.ts';
-import { adjusterOf } from '../core/standing/all-adjusters.ts';
+import { adjusterRange, type AdjusterRange } from '../core/standing/adjuster-range.ts';
+import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import { fewestClearFrontTeeth, guideClearance } from '../core/chain/guide-clearance.ts';
 import { guidePush } from '../core/chain/guide-push.ts';
 import { pairObstacle, type PairObstacle } from '../core/chain/pair-obstacle.ts';
@@ -63,11 +64,9 @@ export class Chain {
   /** Play set at the middle of the lower run with the wheel hanging, mm up and down together. */
   readonly play: number = $derived.by(() => this.#session.document.setup.chainSlack);
   /** What its adjuster offers, mm. */
-  readonly slackRange: AdjusterRange = $derived.by(() => {
-    const adjuster = adjusterOf('chainSlack');
-    if (adjuster.kind !== 'number') throw new Error('The chain’s play is no number');
-    return adjuster.range(this.#session.document.bike);
-  });
+  readonly slackRange: AdjusterRange = $derived.by(() =>
+    adjusterRange(adjusterOf('chainSlack'), this.#session.document.bike),
+  );
   /** Whether a half link may join an odd number of links. */
   readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
   /** Where the axle stands, mm back from the slot's front; null without a bike. */
@@ -218,10 +217,8 @@ export class Chain {
   /** The front sprocket of fewest teeth within the adjuster's range that keeps clear of the guide; null when none does. */
   readonly fewestClear = $derived.by(() => {
     const { on, freshLoop: loop } = this;
-    const adjuster = adjusterOf('frontTeeth');
-    if (on === null || loop === null || adjuster.kind !== 'number') return null;
-    const least = on.bike.drive.leastFrontTeeth;
-    return fewestClearFrontTeeth(on.stance.machine, loop, { least, most: adjuster.range(on.bike).most });
+    if (on === null || loop === null) return null;
+    return fewestClearFrontTeeth(on.stance.machine, loop, adjusterRange(adjusterOf('frontTeeth'), on.bike));
   });
 
   constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
@@ -246,7 +243,10 @@ export class Chain {
 
   /** Sets how slack the chain is left with the wheel hanging. */
   setSlackTo(play: number): void {
-    this.#session.commit((from) => setAdjuster(from, 'chainSlack', play), 'Chain slack');
+    this.#session.commit(
+      (from) => setAdjuster(from, 'chainSlack', play),
+      adjusterLabel('chainSlack', this.#drive.kind),
+    );
   }
 
   /** Fits a sprocket, as one entry of the history. */
@@ -254,7 +254,7 @@ export class Chain {
     const adjuster = end === 'front' ? 'frontTeeth' : 'rearTeeth';
     this.#session.commit(
       (from) => setAdjuster(from, adjuster, teeth),
-      `${adjusterOf(adjuster).label}, ${teeth} teeth`,
+      `${adjusterLabel(adjuster, this.#drive.kind)}, ${teeth} teeth`,
     );
   }
 

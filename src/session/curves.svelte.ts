@@ -1,14 +1,13 @@
 /** The curves being looked at: which reading, against what, for which bikes, and the hand that moves along them. */
 import type { AdjusterKey, NumberAdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
-import { driveWords } from '../words/drive-words.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { rideTable } from '../core/effects/ride-table.ts';
 import { sweptTo, type Curve } from '../core/effects/sweep.ts';
 import { rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
-import { CURVE_AXES, type CurveAxis } from '../curves/curve-axes.ts';
+import { CURVE_AXES, nameAxis, type CurveAxis } from '../curves/curve-axes.ts';
 import { axisEnds, curveSet, evenCurve, type CurveSet, type CurveSource } from '../curves/curve-set.ts';
 import type { Band } from '../curves/curve-words.ts';
 import { MOST_BESIDE } from '../curves/line-look.ts';
@@ -137,7 +136,7 @@ export class Curves {
         : this.#overAdjuster[states.indexOf(source.state)];
     const { kind } = this.#session.document.bike.drive;
     const reading = readingsOf(kind).find(({ key }) => key === this.reading.key) ?? this.reading;
-    const axis = { ...this.axis, label: driveWords(this.axis.label, kind) };
+    const axis = nameAxis(this.axis, kind);
     return curveSet(reading, axis, [now, ...this.#besides, ...this.#inStates], ends, [
       evenOf(now),
       ...this.#besidesEven,
@@ -231,7 +230,7 @@ export class Curves {
     const edit = this.#editTo(x);
     if (edit === null) return;
     this.#readTravelByHand();
-    this.#session.commit(edit, driveWords(this.axis.label, this.#session.document.bike.drive.kind));
+    this.#session.commit(edit, nameAxis(this.axis, this.#session.document.bike.drive.kind).label);
   }
 
   /** The hand lets go, and the bike stays where it is. */

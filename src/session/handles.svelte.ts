@@ -1,8 +1,8 @@
 /** Everything on the side view that a hand or a key can take hold of, with its place and its words. */
-import { driveWords } from '../words/drive-words.ts';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
 import { pointPlace, pointsOf, type PointKey } from '../core/sketch/points.ts';
-import { adjusterOf } from '../core/standing/all-adjusters.ts';
+import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
+import { doesApply } from '../core/adjusters/does-apply.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber } from '../core/units/number-style.ts';
 import type { Box } from '../scene/label-placing.ts';
@@ -54,21 +54,15 @@ export class Handles {
     const { live } = this.#standing;
     if (live === null) return [];
     const locked = this.#mode.current !== 'adjusters';
-    const turned = GRIPS.filter(({ key }) => {
-      const adjuster = adjusterOf(key);
-      return adjuster.kind !== 'number' || (adjuster.applies?.(live.bike) ?? true);
-    });
-    return turned.map(({ key, label }) => {
-      const adjuster = adjusterOf(key);
+    const adjusters = namedAdjusters(live.bike.drive.kind).filter((each) =>
+      doesApply(each, live.bike, live.setup),
+    );
+    return GRIPS.flatMap(({ key, label }) => {
+      const adjuster = adjusters.find((each) => each.key === key);
+      if (adjuster === undefined) return [];
       const words = `${adjuster.label} ${this.#length(live.setup[key])}`;
-      return this.#handle(
-        { kind: 'grip', key },
-        label,
-        words,
-        driveWords(adjuster.help, live.bike.drive.kind),
-        gripPlace(live.stance, live.setup, key),
-        locked,
-      );
+      const place = gripPlace(live.stance, live.setup, key);
+      return [this.#handle({ kind: 'grip', key }, label, words, adjuster.help, place, locked)];
     });
   });
 

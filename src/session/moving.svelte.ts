@@ -1,7 +1,8 @@
 /** Moving handles: a press marks, a move drafts, a release commits once, and going back restores the mark. */
 import { onGround } from '../core/chassis/pose.ts';
-import type { NumberAdjuster } from '../core/standing/adjuster.ts';
-import { adjusterOf, steppedAdjuster } from '../core/standing/all-adjusters.ts';
+import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
+import { stepAdjuster } from '../core/standing/adjuster-range.ts';
 import { driveWords } from '../words/drive-words.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
@@ -127,7 +128,7 @@ export class Moving {
       this.#session.refuse(this.#refusedPlace(problem));
       return;
     }
-    this.#session.commitDraft(labelOf(mark.handle));
+    this.#session.commitDraft(this.#labelOf(mark.handle));
   }
 
   /** Puts everything back as it was when the handle was grabbed. */
@@ -145,13 +146,8 @@ export class Moving {
       const { key } = handle.target;
       const steps = Math.sign(mm.y !== 0 ? mm.y : -mm.x) * Math.max(1, Math.round(Math.hypot(mm.x, mm.y)));
       this.#session.commit(
-        (from) =>
-          setAdjuster(
-            from,
-            key,
-            steppedAdjuster(adjusterOf(key) as NumberAdjuster, from.bike, from.setup[key], steps),
-          ),
-        labelOf(handle),
+        (from) => setAdjuster(from, key, stepAdjuster(adjusterOf(key), from.bike, from.setup[key], steps)),
+        this.#labelOf(handle),
       );
       return;
     }
@@ -204,6 +200,12 @@ export class Moving {
     return `Put back, because the bike could not stand like that. ${driveWords(noStandWords(problem, this.#preferences.style), this.#session.document.bike.drive.kind)}`;
   }
 
+  #labelOf({ target }: Handle): string {
+    return target.kind === 'point'
+      ? pointLabel(target.key)
+      : adjusterLabel(target.key, this.#session.document.bike.drive.kind);
+  }
+
   #release(mark: Mark): void {
     this.#mark = null;
     this.#drawing.guides = [];
@@ -253,8 +255,4 @@ function axleOver(stance: Stance, patch: 'rearPatch' | 'frontPatch'): Point {
 
 function pointLabel(key: PointKey): string {
   return `Moved ${SKETCH_POINTS.find((point) => point.key === key)?.label.toLowerCase() ?? key}`;
-}
-
-function labelOf({ target }: Handle): string {
-  return target.kind === 'point' ? pointLabel(target.key) : adjusterOf(target.key).label;
 }

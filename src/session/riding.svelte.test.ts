@@ -37,10 +37,10 @@ describe('riding', () => {
 
   it('names the reason and the adjuster of a row that does not settle, and keeps the others', () => {
     const bench = begun();
-    bench.session.commit((from) => setAdjuster(from, 'brake', 1.4), 'Braking');
+    bench.session.commit((from) => setAdjuster(from, 'braking', 1.4), 'Braking');
     const bad = bench.stateOf(Riding).rows.filter(({ figures }) => figures === null);
     expect(bad).toMatchObject([
-      { state: 'braking', problem: { reason: 'rearLifts' }, adjusterInTheWay: 'brake' },
+      { state: 'braking', problem: { reason: 'rearLifts' }, adjusterInTheWay: 'braking' },
     ]);
     expect(bench.stateOf(Riding).effects?.found.sag.ok).toBe(true);
     expect(bench.stateOf(Riding).effects?.found.braked.ok).toBe(false);

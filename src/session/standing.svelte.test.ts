@@ -76,7 +76,7 @@ describe('a standing bike', () => {
       session.preview((from) => setAdjuster(from, 'riderMass', mass));
       expect(standing.live?.stance.travel.rear, `${mass} kg`).toBeGreaterThan(90);
     }
-    session.commitDraft('Rider mass');
+    session.commitDraft('Rider weight');
     // Read by itself, the same bike sits high on its springs.
     const alone = standBike(bike, { ...setup, riderMass: 80 }, 'riderUp');
     expect(alone.ok && alone.travel.rear).toBeLessThan(20);
@@ -98,11 +98,11 @@ describe('a standing bike', () => {
     const { session, standing } = begun();
     standing.choose('riderUp');
     session.commit((from) => setAdjuster(from, 'shockLength', 4), 'Shock length');
-    session.commit((from) => setAdjuster(from, 'gas', 1.5), 'Gas');
+    session.commit((from) => setAdjuster(from, 'acceleration', 1.5), 'Acceleration');
     const shown = standing.live;
     standing.choose('accelerating');
     expect(standing.problem).toMatchObject({ reason: 'frontLifts', found: 1.5 });
-    expect(standing.adjusterInTheWay).toBe('gas');
+    expect(standing.adjusterInTheWay).toBe('acceleration');
     // The bike before the last change stood in this state.
     expect(standing.undoHelps).toBe(true);
     session.commit((from) => setAdjuster(from, 'forkPreload', 18), 'Fork preload');
@@ -110,7 +110,7 @@ describe('a standing bike', () => {
     expect(standing.live).toBe(shown);
     const was = standBike(road.bike, road.setup, 'riderUp');
     expect(standing.baseline?.stance.travel.rear).toBeCloseTo(was.ok ? was.travel.rear : NaN, 8);
-    session.commit((from) => setAdjuster(from, 'gas', 0.5), 'Gas');
+    session.commit((from) => setAdjuster(from, 'acceleration', 0.5), 'Acceleration');
     expect(standing.problem).toBeNull();
     expect(standing.adjusterInTheWay).toBeNull();
     expect(standing.live?.asked.state).toBe('accelerating');

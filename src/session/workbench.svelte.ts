@@ -7,7 +7,7 @@ import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { toGround } from '../scene/view.ts';
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
-import { adjusterOf } from '../core/standing/all-adjusters.ts';
+import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { rideStateOf, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';

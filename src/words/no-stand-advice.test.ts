@@ -18,8 +18,9 @@ it('asks for a spring rate that is not known, by the name of its adjuster', () =
 
 it('says anything else in the core’s words, and names the way to the adjuster', () => {
   const problem = refuse('frontLifts', { end: 'front', found: 1.5, limit: 0.9 });
-  expect(noStandAdvice(problem, 'gas', 'chain', METRIC)).toBe(noStandWords(problem, METRIC));
-  expect(wayToAdjuster('gas')).toBe('Go to Gas');
+  expect(noStandAdvice(problem, 'acceleration', 'chain', METRIC)).toBe(noStandWords(problem, METRIC));
+  expect(wayToAdjuster('acceleration', 'chain')).toBe('Go to Acceleration');
+  expect(wayToAdjuster('chainSlack', 'belt')).toBe('Go to Belt slack');
 });
 
 it('speaks of a belt where there is one', () => {

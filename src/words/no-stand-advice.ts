@@ -2,7 +2,7 @@
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { driveWords } from './drive-words.ts';
-import { adjusterOf } from '../core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { noStandWords } from './no-stand-words.ts';
 import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
@@ -18,7 +18,7 @@ export function noStandAdvice(
 ): string {
   if (problem.reason !== 'rateNotAboveZero' || adjuster === null)
     return driveWords(noStandWords(problem, style), kind);
-  const { label } = adjusterOf(adjuster);
+  const label = adjusterLabel(adjuster, kind);
   return `${label} is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read ${withoutSprings()} only.`;
 }
 
@@ -28,7 +28,7 @@ function withoutSprings(): string {
   return listAll(states.map(({ label }) => label.toLowerCase()));
 }
 
-/** What the way to an adjuster is called, such as "Go to Gas". */
-export function wayToAdjuster(adjuster: AdjusterKey): string {
-  return `Go to ${adjusterOf(adjuster).label}`;
+/** What the way to an adjuster is called, such as "Go to Acceleration". */
+export function wayToAdjuster(adjuster: AdjusterKey, kind: DriveKind): string {
+  return `Go to ${adjusterLabel(adjuster, kind)}`;
 }

@@ -33,10 +33,10 @@ describe('the sentence of a ride state', () => {
 
   it('tells lean, and gas or brake in the corner', () => {
     expect(told('midCorner')).toBe('Leaned 40°, rolling evenly; 80 kg rider; both ends on their springs.');
-    expect(told('midCorner', { cornerGas: 0.1, dragForce: 200 })).toContain(
+    expect(told('midCorner', { cornerAcceleration: 0.1, dragForce: 200 })).toContain(
       'Leaned 40°, accelerating at 0.10 g, against 200 N of drag;',
     );
-    expect(told('midCorner', { cornerGas: -0.2, riderMass: 0 })).toContain(
+    expect(told('midCorner', { cornerAcceleration: -0.2, riderMass: 0 })).toContain(
       'Leaned 40°, braking at 0.20 g, 90 % of it at the front; no rider;',
     );
   });

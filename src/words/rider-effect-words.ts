@@ -66,11 +66,11 @@ export function riderEffectsTold(effects: RiderEffects, setup: Setup, style: Num
   return [
     told(SQUAT, gasOpened, style, ({ front, rear }) => ({
       value: rear,
-      words: `Gas from ${g(setup.cornerGas)} to ${g(setup.gas)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, mm)}, ${moves('the front', front, mm)}.`,
+      words: `Gas from ${g(setup.cornerAcceleration)} to ${g(setup.acceleration)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, mm)}, ${moves('the front', front, mm)}.`,
     })),
     told(DIVE, braked, style, ({ front, rear }) => ({
       value: front,
-      words: `From rolling evenly to ${g(setup.brake)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, mm)}, ${moves('the rear', rear, mm)}.`,
+      words: `From rolling evenly to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, mm)}, ${moves('the rear', rear, mm)}.`,
     })),
     told(FRONT_LIFTS, frontLifts, style, ({ limit, travel }) => ({
       value: limit,

@@ -6,7 +6,7 @@ import { findBrowser } from '../../src/commands/find-browser.js';
 import { serve } from '../../src/commands/serve.js';
 import { rideStateOf, type RideStateKey } from '../../src/core/riding/all-ride-states.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
-import { CURVE_AXES } from '../../src/curves/curve-axes.ts';
+import { CURVE_AXES, nameAxis } from '../../src/curves/curve-axes.ts';
 import {
   curves as curvesPanel,
   cursor,
@@ -30,7 +30,7 @@ const AXES = ['rearTravel', 'shockPreload', 'rearTeeth'];
 function axisLabel(key: string): string {
   const axis = CURVE_AXES.find((each) => each.key === key);
   if (axis === undefined) throw new Error(`no axis ${key}`);
-  return axis.label;
+  return nameAxis(axis, 'chain').label;
 }
 
 function figures(times: readonly number[]): { least: number; p50: number; p95: number } {

@@ -1,7 +1,7 @@
 /** What axe, which knows the web's accessibility rules, finds on the page's views. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chainAdjuster, FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import { openRide, cornerSlider } from './support/ride.ts';
 import { chooseMode, drawn, middleOf, openPage, zoomOutAt } from './support/side-view.ts';
@@ -65,7 +65,7 @@ test('S19: nothing serious among the adjusters with every group open, a chain pu
   await openPage(page);
   await page.getByRole('button', { name: 'Open all adjusters' }).click();
   await chainAdjuster(page).getByText('By the chain').click();
-  await typeInto(page, adjusterOf('rearTeeth').label, '36');
+  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '36');
   await expect(chainAdjuster(page).getByRole('alert')).toBeVisible();
   await expectNothingSerious(page, '.adjusters');
   for (const theme of ['garage', 'sun']) {
@@ -91,7 +91,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await openPage(page);
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await typeInto(page, REAR_HEIGHT, '6');
-    await typeInto(page, 'Gas', '1.5');
+    await typeInto(page, 'Acceleration', '1.5');
     await page.getByRole('group', { name: 'Ride state' }).getByText('Accelerating', { exact: true }).click();
     // All rules once; a theme can break contrast only.
     const rule = theme === 'paper' ? undefined : 'color-contrast';

@@ -1,7 +1,7 @@
 /** The Adjusters panel with mouse and keyboard: groups that fold and say what is changed, and the chain among the adjusters. */
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { ADJUSTER_GROUPS } from '../../src/core/standing/adjuster.ts';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { ADJUSTER_GROUPS } from '../../src/core/adjusters/adjuster-groups.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chainFit, nearestChain } from '../../src/core/chain/chain-fit.ts';
 import { savedDocument, savedText } from './support/bike-document.ts';
 import {
@@ -19,7 +19,7 @@ import {
 } from './support/panels.ts';
 import { chooseMode, openPage, pressAndMove, middleOf, stand } from './support/side-view.ts';
 
-const AXLE = adjusterOf('axlePosition').label;
+const AXLE = adjusterLabel('axlePosition', 'chain');
 const LINKS = 'Links of the chain';
 
 /** The names of the open groups, as the page has them. */
@@ -41,10 +41,10 @@ test('ride height is open at first, every other group is folded to its name, and
   expect(await openGroups(page)).toEqual(['Ride height']);
   for (const { label } of ADJUSTER_GROUPS) await expect(adjusterGroup(page, label)).toBeVisible();
   await adjusterGroup(page, 'Steering head').click();
-  await expect(field(page, adjusterOf('clampOffset').label)).toBeVisible();
+  await expect(field(page, adjusterLabel('clampOffset', 'chain'))).toBeVisible();
   await adjusterGroup(page, 'Steering head').focus();
   await page.keyboard.press('Enter');
-  await expect(field(page, adjusterOf('clampOffset').label)).toHaveCount(0);
+  await expect(field(page, adjusterLabel('clampOffset', 'chain'))).toHaveCount(0);
   await expect(adjusterGroup(page, 'Steering head')).toBeFocused();
   await page.keyboard.press('Space');
   await page.keyboard.press('Tab');
@@ -120,7 +120,7 @@ test('a folded group opens for an adjuster that is asked for, again too, and sta
   page,
 }) => {
   await openPage(page);
-  await typeInto(page, adjusterOf('forkSpringRate').label, '0');
+  await typeInto(page, adjusterLabel('forkSpringRate', 'chain'), '0');
   await adjusterGroup(page, 'Springs').click();
   await page.getByRole('group', { name: 'Ride state' }).getByText('Rider on board', { exact: true }).click();
   const way = stand(page).getByRole('button', { name: 'Go to Fork spring rate' });
@@ -199,7 +199,7 @@ test('links that do not fit are refused in words with those that do, and nothing
   }
   expect((await savedDocument(page)).setup.chainLinks).toBe(Number(before));
   // A sprocket too small leaves the chain on the bike too long: the side view leads here, and one step down fits.
-  await typeInto(page, adjusterOf('rearTeeth').label, '36');
+  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '36');
   await expect(alert).toContainText(`A chain of ${before} links is too long`);
   await adjusterGroup(page, 'Gearing and axle').click();
   await stand(page).getByRole('button', { name: 'Go to Chain length' }).click();

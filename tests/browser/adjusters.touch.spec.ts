@@ -1,7 +1,7 @@
 /** The Adjusters panel on a phone: groups opened by a tap, controls for a finger, the chain put on and taken back. */
 import { expect, test } from '@playwright/test';
-import { ADJUSTER_GROUPS } from '../../src/core/standing/adjuster.ts';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { ADJUSTER_GROUPS } from '../../src/core/adjusters/adjuster-groups.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chainAdjuster, adjusterGroup, expectNoUndo, field, typeInto, undoButton } from './support/panels.ts';
 import { openPage, stand } from './support/side-view.ts';
 import { choosePanel, LEAST_PX } from './support/touch.ts';
@@ -52,7 +52,7 @@ test('a chain is put on, stepped and taken back by taps, and a refusal leads int
   await chainAdjuster(page).getByText('By the chain').tap();
   const links = field(page, 'Links of the chain');
   const first = await links.inputValue();
-  await typeInto(page, adjusterOf('rearTeeth').label, '36');
+  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '36');
   await adjusterGroup(page, 'Gearing and axle').tap();
   await choosePanel(page, 'Readings');
   await stand(page).getByRole('button', { name: 'Go to Chain length' }).tap();

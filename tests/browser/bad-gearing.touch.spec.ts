@@ -1,7 +1,7 @@
 /** Gearing that cannot be, on a phone: each tells why and the nearest that works, keeps what there was, and a tap mends it. */
 import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { chain, chainRow, openChain } from './support/chain.ts';
 import { openCloseCountershaft } from './support/low-chain.ts';
@@ -18,9 +18,9 @@ import { openPage } from './support/side-view.ts';
 import { choosePanel } from './support/touch.ts';
 
 const [{ bike, setup }] = DEMO_BIKES;
-const FRONT = adjusterOf('frontTeeth').label;
-const REAR = adjusterOf('rearTeeth').label;
-const AXLE = adjusterOf('axlePosition').label;
+const FRONT = adjusterLabel('frontTeeth', 'chain');
+const REAR = adjusterLabel('rearTeeth', 'chain');
+const AXLE = adjusterLabel('axlePosition', 'chain');
 
 /** Puts the chain on that is nearest to the axle's present place, and says of how many links it is. */
 async function putChainOn(page: Page): Promise<number> {

@@ -4,7 +4,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { axleForChain, chainForAxle } from '../../src/core/standing/axle-in-slot.ts';
 import { setAxlePosition } from '../../src/core/standing/chain-in-frame.ts';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { chain, chainRow, chooseChainPart, openChain } from './support/chain.ts';
 import { openCloseCountershaft, openLowChain } from './support/low-chain.ts';
@@ -22,8 +22,8 @@ import { cell, count, openSprockets } from './support/sprockets.ts';
 import { drawn, openPage } from './support/side-view.ts';
 import { pictureText, wordsOf } from './support/side-view-picture.ts';
 
-const AXLE = adjusterOf('axlePosition').label;
-const FRONT_TEETH = adjusterOf('frontTeeth').label;
+const AXLE = adjusterLabel('axlePosition', 'chain');
+const FRONT_TEETH = adjusterLabel('frontTeeth', 'chain');
 
 /** The chain of the bike on the page as the core has it, with so much slack hanging. */
 async function chainOf(page: Page, play: number) {
@@ -120,7 +120,7 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   const choice = await putOnFirstFitting(page);
   await expect(chainRow(page, choice.links)).toContainText('On the bike');
   expect((await savedDocument(page)).setup.chainLinks).toBe(choice.links);
-  await typeInto(page, adjusterOf('rearTeeth').label, '36');
+  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '36');
   await expect(chain(page)).toContainText(
     /is too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
   );

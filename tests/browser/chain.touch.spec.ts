@@ -1,6 +1,6 @@
 /** The Chain tab on a phone: every part within the screen, controls for a finger, an axle set by its chain. */
 import { expect, test } from '@playwright/test';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chain, chooseChainPart, openChain } from './support/chain.ts';
 import { openLowChain } from './support/low-chain.ts';
 import { expectNoUndo, field, openAdjuster, undoButton } from './support/panels.ts';
@@ -25,7 +25,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
 
 test('a tap sets the axle by its chain and another takes it back', async ({ page }) => {
   await openPage(page);
-  const { label } = adjusterOf('axlePosition');
+  const label = adjusterLabel('axlePosition', 'chain');
   await openAdjuster(page, label);
   const axle = field(page, label);
   const before = await axle.inputValue();

@@ -150,7 +150,7 @@ test('with reduced motion it shows the three named places in turn', async ({ pag
 
 test('a place of the corner sequence that cannot be says why and keeps the picture', async ({ page }) => {
   await openPage(page);
-  await typeInto(page, 'Gas', '1.5');
+  await typeInto(page, 'Acceleration', '1.5');
   await openRide(page, 'Corner sequence');
   await cornerSlider(page).fill('60');
   const before = layerOf(await pictureText(page), 'bike');

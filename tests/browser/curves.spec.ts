@@ -5,7 +5,7 @@ import { expect, test, type Download, type Page } from '@playwright/test';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { shockLeverage } from '../../src/core/readings/shock-leverage.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
 import {
@@ -20,7 +20,7 @@ import {
 } from './support/panels.ts';
 import { openPage } from './support/side-view.ts';
 
-const REAR_TEETH = adjusterOf('rearTeeth').label;
+const REAR_TEETH = adjusterLabel('rearTeeth', 'chain');
 
 async function saved(page: Page, button: string): Promise<Download> {
   const [download] = await Promise.all([
@@ -112,9 +112,9 @@ test('a kept curve, the baseline and several ride states lie beside the present 
 }) => {
   await openPage(page);
   await openCurves(page, 'Anti-squat', REAR_TEETH);
-  await typeInto(page, adjusterOf('shockLength').label, '3');
+  await typeInto(page, adjusterLabel('shockLength', 'chain'), '3');
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
-  await typeInto(page, adjusterOf('shockLength').label, '6');
+  await typeInto(page, adjusterLabel('shockLength', 'chain'), '6');
   await openStates(page);
   for (const state of ['Rider on board', 'Accelerating']) await stateBox(page, state).check();
   const svg = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
@@ -185,7 +185,7 @@ test('over travel each state is named at its own place, and one that does not se
   await expect(curves(page)).toContainText(/Rider on board.*: the same line/);
   const svg = curves(page).locator('svg[role="img"]');
   await expect(svg.getByText('Rider on board', { exact: true })).toHaveCount(2);
-  await typeInto(page, adjusterOf('gas').label, '1.5');
+  await typeInto(page, adjusterLabel('acceleration', 'chain'), '1.5');
   await expect(curves(page)).toContainText('Accelerating: does not stand like this.');
   await expect(svg.getByText('Accelerating', { exact: true })).toHaveCount(1);
 });

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import {
   adjusterGroup,
@@ -112,7 +112,7 @@ test('a shaft bike has no sprockets, no adjusters of a chain and no readings of 
   await expect(handle(page, 'grip-axlePosition')).toHaveCount(0);
   await expect(handle(page, 'point-countershaft')).toHaveCount(0);
   await page.getByRole('button', { name: 'Open all adjusters' }).click();
-  await expect(field(page, adjusterOf('frontTravelUsed').label)).toBeVisible();
+  await expect(field(page, adjusterLabel('frontTravelUsed', 'chain'))).toBeVisible();
   await expect(page.getByRole('group', { name: 'Chain length' })).toHaveCount(0);
   await expect(adjusterGroup(page, 'Gearing and axle')).toHaveCount(0);
   for (const label of ['Front sprocket', 'Rear sprocket', 'Axle position', 'Chain slack'])
@@ -161,7 +161,7 @@ test('a belt is called a belt wherever it is spoken of, and counted in its teeth
   await page.getByRole('combobox', { name: 'Kind of drive' }).selectOption({ label: 'Toothed belt' });
   await expect(field(page, 'Belt pitch')).toBeVisible();
   await chooseMode(page, 'Adjusters');
-  await openAdjuster(page, adjusterOf('chainSlack').label);
+  await openAdjuster(page, adjusterLabel('chainSlack', 'chain'));
   await expect(field(page, 'Belt slack')).toBeVisible();
   await typeInto(page, 'Belt slack', '20');
   await expect(page.getByRole('banner').getByRole('button', { name: 'Undo: Belt slack' })).toBeVisible();

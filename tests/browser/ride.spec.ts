@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { rideFigures } from '../../src/core/effects/ride-table.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
-import { adjusterOf } from '../../src/core/standing/all-adjusters.ts';
+import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
@@ -30,8 +30,8 @@ import {
 import { chooseMode, drawn, middleOf, openPage, stand } from './support/side-view.ts';
 import { inkOf, layerOf, pictureText, wordsOf } from './support/side-view-picture.ts';
 
-const GAS = adjusterOf('gas').label;
-const FORK_RATE = adjusterOf('forkSpringRate').label;
+const GAS = adjusterLabel('acceleration', 'chain');
+const FORK_RATE = adjusterLabel('forkSpringRate', 'chain');
 
 const digits = (
   value: number,
@@ -137,7 +137,7 @@ test('sag is told in mm and per cent against what is common for the use, and the
   );
   await ride(page).getByText('Off-road', { exact: true }).click();
   await expect(lines.nth(3)).toContainText(/less than the 90 to 110\smm common off the road/);
-  await typeInto(page, adjusterOf('shockPreload').label, '8');
+  await typeInto(page, adjusterLabel('shockPreload', 'chain'), '8');
   await expect(lines.nth(3)).toContainText(/▲ \+\d+\.\d\smm\s+more sag/);
   await expect
     .poll(async () => {
@@ -164,7 +164,7 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   );
   await expect(region).toContainText(/From rolling evenly to 0\.70\sg, 90\s% of it at the front/);
   await expect(region).toContainText(/the neutral point is 10\d\.\d\s%/);
-  await typeInto(page, adjusterOf('riderHeight').label, '250');
+  await typeInto(page, adjusterLabel('riderHeight', 'chain'), '250');
   await expect(region).toContainText(/▼ −0\.\d\d\sg\s+lifts earlier/);
   // A refused figure spoils its own line only.
   await typeInto(page, GAS, '1.5');
@@ -186,7 +186,7 @@ test('more g than the front holds is refused with the limit and the way to the a
   expect(layerOf(picture, 'bike') === before, 'the same picture').toBe(true);
   expect(inkOf(picture, 'bike')).toBeLessThan(1);
   expect(await readingText(page, 'Trail')).toBe(trail);
-  expect((await savedDocument(page)).setup.gas).toBe(1.5);
+  expect((await savedDocument(page)).setup.acceleration).toBe(1.5);
   await openRide(page);
   await expect(rideRow(page, 'Accelerating')).toContainText('the front wheel lifts');
   await expect(rideRow(page, 'Braking')).toContainText('front on its springs');
@@ -202,12 +202,17 @@ test('more g than the front holds is refused with the limit and the way to the a
 
 for (const { adjuster, value, state, words } of [
   {
-    adjuster: 'brake',
+    adjuster: 'braking',
     value: '1.5',
     state: 'Braking',
     words: /rear wheel lifts; it stays down to [01]\.\d\d\sg/,
   },
-  { adjuster: 'cornerGas', value: '-1.6', state: 'Mid-corner', words: /braking the rear wheel lifts/ },
+  {
+    adjuster: 'cornerAcceleration',
+    value: '-1.6',
+    state: 'Mid-corner',
+    words: /braking the rear wheel lifts/,
+  },
   {
     adjuster: 'leanDeg',
     value: '85',
@@ -225,7 +230,7 @@ for (const { adjuster, value, state, words } of [
     page,
   }) => {
     await openPage(page);
-    const { label } = adjusterOf(adjuster);
+    const label = adjusterLabel(adjuster, 'chain');
     // The adjuster's own range is common practice; what a file may hold reaches further.
     const saved = await savedText(page);
     const file = JSON.parse(saved) as { setup: Record<string, number> };
@@ -264,8 +269,8 @@ test('preload beyond its spring, and a mass behind the rear axle, are told with 
     /preload of 13\.0\smm closes the coils of the shock spring, which can be pressed 10\.0\smm\. Take preload off/,
   );
   expect(layerOf(await pictureText(page), 'bike') === before, 'the same picture').toBe(true);
-  await alert.getByRole('button', { name: `Go to ${adjusterOf('shockPreload').label}` }).click();
-  await expect(field(page, adjusterOf('shockPreload').label)).toBeFocused();
+  await alert.getByRole('button', { name: `Go to ${adjusterLabel('shockPreload', 'chain')}` }).click();
+  await expect(field(page, adjusterLabel('shockPreload', 'chain'))).toBeFocused();
   await undoButton(page).click();
   await undoButton(page).click();
   await expect(alert).toBeHidden();

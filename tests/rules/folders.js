@@ -69,7 +69,7 @@ export const folders = [
   ),
   row(
     'core/adjusters',
-    'what a mechanic sets: the setup, and how two setups differ',
+    'one adjuster a file; the setup that follows from their list, and how two setups differ',
     'an adjuster knows the parts it is on; how far it reaches is found on the standing bike',
     { values: adjusters },
   ),
@@ -148,8 +148,12 @@ export const folders = [
   row(
     'document',
     'what is saved: schema, migrations, edits, history',
-    'a document holds inputs only; were it to compute, results would end up saved. Units, Result and the lists that say what a bike is made of are the exceptions',
-    { values: ['core/units', 'core/numeric', 'core/parts'], types: core, packages: ['valibot'] },
+    'a document holds inputs only; were it to compute, results would end up saved. It knows what parts and adjusters are, units and Result',
+    {
+      values: ['core/parts', 'core/adjusters', 'core/units', 'core/numeric'],
+      types: core,
+      packages: ['valibot'],
+    },
   ),
   row(
     'scene',

@@ -99,7 +99,7 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
   });
 
   it('on the gas comes to rest with what they leave for the spring, to a millionth of a newton', () => {
-    const on = standBike(driven(linkedBike, kind), { ...sprungSetup, gas: 0.3 }, 'accelerating');
+    const on = standBike(driven(linkedBike, kind), { ...sprungSetup, acceleration: 0.3 }, 'accelerating');
     if (!on.ok || on.balance === undefined) throw new Error(`no rest with a ${kind}`);
     const { loads, rear } = on.balance;
     const held = loadWithoutSpring(cut(on, torque(on, 'left')), loads.thrust);
@@ -179,7 +179,7 @@ describe('the rear brake', () => {
   });
 
   it('on a stay holds the bike on the brakes by the machine’s own mount', () => {
-    const setup = { ...sprungSetup, brake: 0.3, brakeFrontShare: 0 };
+    const setup = { ...sprungSetup, braking: 0.3, brakeFrontShare: 0 };
     const bike = onStay(linkedBike, { x: 0, y: -90 }, 4);
     const on = standBike(bike, setup, 'braking');
     if (!on.ok || on.balance === undefined) throw new Error('no rest on the brakes');

@@ -24,11 +24,11 @@ const setup: Setup = {
   fuelMass: 11,
   passengerMass: 12,
   loadMass: 9,
-  gas: 0.35,
-  brake: 0.45,
+  acceleration: 0.35,
+  braking: 0.45,
   brakeFrontShare: 65,
   leanDeg: 42,
-  cornerGas: 0.1,
+  cornerAcceleration: 0.1,
   dragForce: 180,
   dragHeight: 760,
 };
@@ -64,7 +64,7 @@ const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own
   { name: 'a shaft', bike: driven('shaft') },
   { name: 'a hub motor', bike: driven('hub') },
   { name: 'a caliper on its own stay', bike: stayed },
-  { name: 'slowing in the corner', bike: stayed, own: { cornerGas: -0.25 } },
+  { name: 'slowing in the corner', bike: stayed, own: { cornerAcceleration: -0.25 } },
 ];
 
 function worn(bike: Bike): Bike {

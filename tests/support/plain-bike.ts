@@ -1,6 +1,6 @@
 /** An invented road sport bike in round numbers, with the setup and the ways in which tests change it. */
 import type { Bike, Drive, Fork, Frame, SpringEnds, Swingarm } from '../../src/core/parts/bike.ts';
-import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { fillSetup, type Setup } from '../../src/core/adjusters/setup.ts';
 
 /** A coil with nothing beside it. */
 export const NO_ENDS: SpringEnds = {
@@ -87,45 +87,19 @@ export const plainBike: Bike = {
   drive: PLAIN_DRIVE,
 };
 
-export const plainSetup: Setup = {
+export const plainSetup: Setup = fillSetup({
   forkTubes: 5,
-  forkExtenders: 0,
-  shockLength: 0,
-  shockMountShim: 0,
-  linkLength: 0,
-  pivotForward: 0,
-  pivotUp: 0,
-  forkSpringRate: 0,
-  forkPreload: 0,
-  shockSpringRate: 0,
-  shockPreload: 0,
   frontTeeth: 15,
   rearTeeth: 45,
-  axlePosition: 0,
-  chainLinks: null,
-  chainSlack: 30,
   clampOffset: 30,
-  headAngleCupsDeg: 0,
   frontTyre: { code: '120/70-17' },
   rearTyre: { code: '190/55-17' },
   frontTravelUsed: 40,
   rearTravelUsed: 40,
   riderMass: 80,
   riderHeight: 200,
-  loadMass: 0,
   loadHeight: 200,
-  riderForward: 0,
-  passengerMass: 0,
-  passengerHeight: 250,
-  fuelMass: 0,
-  gas: 0.5,
-  brake: 0.6,
-  brakeFrontShare: 100,
-  leanDeg: 40,
-  cornerGas: 0,
-  dragForce: 0,
-  dragHeight: 600,
-};
+});
 
 /** The bike with some of its frame changed. */
 export function withFrame(bike: Bike, frame: Partial<Frame>): Bike {

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { TravelRow } from '../../src/core/parts/rear-layout.ts';
-import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { fillSetup, type Setup } from '../../src/core/adjusters/setup.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';
 import { NO_ENDS, plainBike, PLAIN_DRIVE } from './plain-bike.ts';
 
@@ -70,45 +70,47 @@ const tyre = fc.oneof(
   between(1800, 2200).map((circumference) => ({ circumference })),
 );
 
-const setup = fc.record({
-  forkTubes: between(0, 15),
-  forkExtenders: between(0, 15),
-  shockLength: between(-8, 10),
-  shockMountShim: between(0, 6),
-  linkLength: fc.constant(0),
-  pivotForward: fc.constant(0),
-  pivotUp: fc.constant(0),
-  forkSpringRate: between(4, 14),
-  forkPreload: between(0, 25),
-  shockSpringRate: between(30, 180),
-  shockPreload: between(0, 20),
-  frontTeeth: fc.integer({ min: 12, max: 18 }),
-  rearTeeth: fc.integer({ min: 34, max: 56 }),
-  axlePosition: between(0, 20),
-  chainLinks: fc.constant(null),
-  chainSlack: between(0, 50),
-  clampOffset: between(20, 45),
-  headAngleCupsDeg: between(-2, 2),
-  frontTyre: tyre,
-  rearTyre: tyre,
-  frontTravelUsed: between(0, 90),
-  rearTravelUsed: between(0, 80),
-  riderMass: between(0, 120),
-  riderHeight: between(0, 300),
-  loadMass: between(0, 80),
-  riderForward: between(-100, 100),
-  passengerMass: fc.constantFrom(0, 0, 70),
-  passengerHeight: between(0, 300),
-  fuelMass: between(0, 20),
-  loadHeight: between(0, 300),
-  gas: between(0, 0.6),
-  brake: between(0, 0.6),
-  brakeFrontShare: between(0, 100),
-  leanDeg: between(0, 55),
-  cornerGas: between(-0.3, 0.3),
-  dragForce: between(0, 300),
-  dragHeight: between(400, 800),
-});
+const setup = fc
+  .record({
+    forkTubes: between(0, 15),
+    forkExtenders: between(0, 15),
+    shockLength: between(-8, 10),
+    shockMountShim: between(0, 6),
+    linkLength: fc.constant(0),
+    pivotForward: fc.constant(0),
+    pivotUp: fc.constant(0),
+    forkSpringRate: between(4, 14),
+    forkPreload: between(0, 25),
+    shockSpringRate: between(30, 180),
+    shockPreload: between(0, 20),
+    frontTeeth: fc.integer({ min: 12, max: 18 }),
+    rearTeeth: fc.integer({ min: 34, max: 56 }),
+    axlePosition: between(0, 20),
+    chainLinks: fc.constant(null),
+    chainSlack: between(0, 50),
+    clampOffset: between(20, 45),
+    headAngleCupsDeg: between(-2, 2),
+    frontTyre: tyre,
+    rearTyre: tyre,
+    frontTravelUsed: between(0, 90),
+    rearTravelUsed: between(0, 80),
+    riderMass: between(0, 120),
+    riderHeight: between(0, 300),
+    loadMass: between(0, 80),
+    riderForward: between(-100, 100),
+    passengerMass: fc.constantFrom(0, 0, 70),
+    passengerHeight: between(0, 300),
+    fuelMass: between(0, 20),
+    loadHeight: between(0, 300),
+    acceleration: between(0, 0.6),
+    braking: between(0, 0.6),
+    brakeFrontShare: between(0, 100),
+    leanDeg: between(0, 55),
+    cornerAcceleration: between(-0.3, 0.3),
+    dragForce: between(0, 300),
+    dragHeight: between(400, 800),
+  })
+  .map(fillSetup);
 
 /** Bikes whose parts lie where those of motorcycles lie; nearly all of them stand. */
 export const likelyBike: fc.Arbitrary<RandomBike> = fc

@@ -17,7 +17,7 @@ export const SPRUNG_ROAD: Sprung = {
     forkPreload: 15,
     shockSpringRate: 110,
     shockPreload: 12,
-    brake: 0.7,
+    braking: 0.7,
     brakeFrontShare: 90,
   },
 };

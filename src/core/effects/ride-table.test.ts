@@ -38,7 +38,7 @@ describe('the table of ride states', () => {
 
   it('keeps the other rows when one does not settle', () => {
     const { bike, setup } = SPRUNG_ROAD;
-    const rows = rideTable(bike, { ...setup, gas: 1.5 });
+    const rows = rideTable(bike, { ...setup, acceleration: 1.5 });
     const bad = rows.filter(({ found }) => !found.ok);
     expect(bad.map(({ state, found }) => [state, found.ok ? '' : found.reason])).toEqual([
       ['accelerating', 'frontLifts'],

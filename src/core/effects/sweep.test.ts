@@ -5,7 +5,9 @@ import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standAlong } from '../../../tests/support/stand-along.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { standBike } from '../riding/stand-bike.ts';
-import { ADJUSTERS } from '../standing/all-adjusters.ts';
+import { ADJUSTERS } from '../adjusters/all-adjusters.ts';
+import { doesApply } from '../adjusters/does-apply.ts';
+import { adjusterRange } from '../standing/adjuster-range.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { finalDriveRatio } from '../readings/final-drive-ratio.ts';
@@ -58,27 +60,25 @@ describe('a sweep over travel', () => {
 });
 
 describe('a sweep over an adjuster', () => {
-  it.each(
-    ADJUSTERS.filter((adjuster) => adjuster.kind === 'number').map(
-      (adjuster) => [adjuster.key, adjuster] as const,
-    ),
-  )('of %s takes every reading at every place, as the set bike has it', (key, adjuster) => {
-    if (adjuster.kind !== 'number') throw new Error('no number');
-    const needsLinks = !(adjuster.applies?.(plainBike) ?? true);
-    const bike = needsLinks ? linkedBike : plainBike;
-    const { least, most } = adjuster.range(bike);
-    const over = asked({ kind: 'adjuster', adjuster: adjuster.key }, least, most, { count: 5, bike });
-    const swept = standAlong(over);
-    expect(swept.x.length).toBeGreaterThan(2);
-    expect(swept.xQuantity).toBe(adjuster.quantity);
-    for (const reading of READINGS)
-      curveAlong(over, reading).y.forEach((y, i) => {
-        const on = standing(bike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
-        const value = reading.read(on);
-        if (typeof value === 'string' || typeof y === 'string') expect(y).toBe(value);
-        else expect(y).toBeCloseTo(reading.quantity === 'angle' ? degrees(value) : value, 10);
-      });
-  });
+  it.each(ADJUSTERS.flatMap((adjuster) => ('range' in adjuster ? [[adjuster.key, adjuster] as const] : [])))(
+    'of %s takes every reading at every place, as the set bike has it',
+    (key, adjuster) => {
+      const needsLinks = !doesApply(adjuster, plainBike, plainSetup);
+      const bike = needsLinks ? linkedBike : plainBike;
+      const { least, most } = adjusterRange(adjuster, bike);
+      const over = asked({ kind: 'adjuster', adjuster: adjuster.key }, least, most, { count: 5, bike });
+      const swept = standAlong(over);
+      expect(swept.x.length).toBeGreaterThan(2);
+      expect(swept.xQuantity).toBe(adjuster.quantity);
+      for (const reading of READINGS)
+        curveAlong(over, reading).y.forEach((y, i) => {
+          const on = standing(bike, { ...plainSetup, [key]: swept.x[i] }, RIDDEN);
+          const value = reading.read(on);
+          if (typeof value === 'string' || typeof y === 'string') expect(y).toBe(value);
+          else expect(y).toBeCloseTo(reading.quantity === 'angle' ? degrees(value) : value, 10);
+        });
+    },
+  );
 
   it('of teeth takes whole teeth, whatever count is asked', () => {
     const curve = curveAlong(
@@ -106,13 +106,13 @@ describe('a sweep over an adjuster', () => {
 describe('a sweep over an adjuster in a ride state', () => {
   it('settles the bike anew at every place, as the state itself does', () => {
     const bike = linkedBike;
-    const axis: SweepAxis = { kind: 'adjuster', adjuster: 'gas' };
+    const axis: SweepAxis = { kind: 'adjuster', adjuster: 'acceleration' };
     const swept = standAlong(
       asked(axis, 0, 0.6, { count: 7, bike, setup: sprungSetup, state: 'accelerating' }),
     );
     expect(swept.x).toHaveLength(7);
-    swept.x.forEach((gas, i) => {
-      const on = standBike(bike, { ...sprungSetup, gas }, 'accelerating');
+    swept.x.forEach((acceleration, i) => {
+      const on = standBike(bike, { ...sprungSetup, acceleration }, 'accelerating');
       if (!on.ok) throw new Error(on.reason);
       expect(swept.stances[i].travel.rear).toBeCloseTo(on.travel.rear, 7);
       expect(swept.stances[i].balance?.front.wheelLoad).toBeCloseTo(on.balance?.front.wheelLoad ?? 0, 5);
@@ -120,8 +120,8 @@ describe('a sweep over an adjuster in a ride state', () => {
   });
 
   it('stops where the front wheel lifts, and says so', () => {
-    const axis: SweepAxis = { kind: 'adjuster', adjuster: 'gas' };
-    const setup = { ...sprungSetup, gas: 0.4 };
+    const axis: SweepAxis = { kind: 'adjuster', adjuster: 'acceleration' };
+    const setup = { ...sprungSetup, acceleration: 0.4 };
     const swept = standAlong(
       asked(axis, 0, 3, { count: 31, bike: linkedBike, setup, state: 'accelerating' }),
     );

@@ -1,6 +1,6 @@
 /** A reading as a curve: against travel, against an adjuster, or against teeth. */
 import type { Bike } from '../parts/bike.ts';
-import { adjusterOf } from '../standing/all-adjusters.ts';
+import { adjusterOf } from '../adjusters/all-adjusters.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import type { NumberAdjusterKey, Setup } from '../adjusters/setup.ts';
 import type { AbsentReason, Reading } from '../readings/reading.ts';
@@ -81,8 +81,7 @@ function places({ axis, from, to, count }: SweepAsked): number[] {
 
 function axisQuantity(axis: SweepAxis): QuantityKey {
   if (axis.kind === 'travel') return 'length';
-  const adjuster = adjusterOf(axis.adjuster);
-  return adjuster.kind === 'number' ? adjuster.quantity : 'length';
+  return adjusterOf(axis.adjuster).quantity;
 }
 
 /** Where on the axis the present setup and travel are. */

@@ -10,10 +10,10 @@ export const accelerating = {
   springsCarry: true,
   loadCase: (setup) => ({
     kind: 'equilibrium',
-    forces: { ...AT_REST, acceleration: setup.gas, drag: dragOf(setup) },
+    forces: { ...AT_REST, acceleration: setup.acceleration, drag: dragOf(setup) },
     carries: true,
     rolls: true,
-    setBy: { frontLifts: 'gas', rearLifts: 'gas' },
+    setBy: { frontLifts: 'acceleration', rearLifts: 'acceleration' },
   }),
   cornerPart: 1,
 } as const satisfies RideState;

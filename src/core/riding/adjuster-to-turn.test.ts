@@ -32,16 +32,16 @@ describe('the adjuster behind a refusal', () => {
   });
 
   it('is the gas or the brake that lifts a wheel, and in the corner the corner’s own gas', () => {
-    expect(refused('accelerating', { gas: 1.5 })).toEqual(['frontLifts', 'gas']);
-    expect(refused('braking', { brake: 1.5 })).toEqual(['rearLifts', 'brake']);
-    expect(refused('midCorner', { cornerGas: 3 })).toEqual(['frontLifts', 'cornerGas']);
-    expect(refused('midCorner', { cornerGas: -3 })).toEqual(['rearLifts', 'cornerGas']);
-    const hard = { ...setup, gas: 1.5 };
+    expect(refused('accelerating', { acceleration: 1.5 })).toEqual(['frontLifts', 'acceleration']);
+    expect(refused('braking', { braking: 1.5 })).toEqual(['rearLifts', 'braking']);
+    expect(refused('midCorner', { cornerAcceleration: 3 })).toEqual(['frontLifts', 'cornerAcceleration']);
+    expect(refused('midCorner', { cornerAcceleration: -3 })).toEqual(['rearLifts', 'cornerAcceleration']);
+    const hard = { ...setup, acceleration: 1.5 };
     const made = machine(bike, hard);
     const ride = cornerSequenceCase(0.95, hard);
     const found = made.ok ? standRide(made, ride) : made;
     if (found.ok) throw new Error('the front wheel stays down');
-    expect(adjusterToTurn(found, ride, hard)).toBe('gas');
+    expect(adjusterToTurn(found, ride, hard)).toBe('acceleration');
   });
 
   it('is the preload that closes the coils, the lean, the share, the drag and the travel', () => {

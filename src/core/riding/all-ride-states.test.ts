@@ -12,11 +12,11 @@ describe('a ride state', () => {
       ...plainSetup,
       frontTravelUsed: 33,
       rearTravelUsed: 44,
-      gas: 0.4,
-      brake: 0.8,
+      acceleration: 0.4,
+      braking: 0.8,
       brakeFrontShare: 70,
       leanDeg: 45,
-      cornerGas: -0.1,
+      cornerAcceleration: -0.1,
     };
     expect(loadCase('travelByHand', setup)).toMatchObject({ travel: { front: 33, rear: 44 } });
     expect(loadCase('accelerating', setup)).toMatchObject({ forces: { ...AT_REST, acceleration: 0.4 } });

@@ -11,14 +11,14 @@ export const braking = {
   loadCase: (setup) => ({
     kind: 'equilibrium',
     forces: {
-      acceleration: -setup.brake,
+      acceleration: -setup.braking,
       lean: 0,
       frontBrakeShare: setup.brakeFrontShare / 100,
       drag: dragOf(setup),
     },
     carries: true,
     rolls: true,
-    setBy: { frontLifts: 'brake', rearLifts: 'brake' },
+    setBy: { frontLifts: 'braking', rearLifts: 'braking' },
   }),
   cornerPart: 0,
 } as const satisfies RideState;

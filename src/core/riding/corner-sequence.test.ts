@@ -12,7 +12,7 @@ import { CORNER_PLACES, cornerSequenceCase } from './corner-sequence.ts';
 import { standBike, standRide } from './stand-bike.ts';
 
 const road = SPRUNG_ROAD;
-const setup = { ...road.setup, leanDeg: 42, cornerGas: 0.1, dragForce: 120 };
+const setup = { ...road.setup, leanDeg: 42, cornerAcceleration: 0.1, dragForce: 120 };
 
 describe('the corner sequence', () => {
   it.each(CORNER_PLACES)(
@@ -31,12 +31,12 @@ describe('the corner sequence', () => {
   it('goes evenly from the brake to the corner, and from the corner to the gas', () => {
     const in4 = forcesIn(cornerSequenceCase(0.25, setup));
     expect(in4?.lean).toBeCloseTo(radians(21), 12);
-    expect(in4?.acceleration).toBeCloseTo((-setup.brake + 0.1) / 2, 12);
+    expect(in4?.acceleration).toBeCloseTo((-setup.braking + 0.1) / 2, 12);
     expect(in4?.frontBrakeShare).toBe(setup.brakeFrontShare / 100);
     expect(in4?.drag).toEqual({ force: 120, height: setup.dragHeight });
     const out = forcesIn(cornerSequenceCase(0.9, setup));
     expect(out?.lean).toBeCloseTo(radians(42 * 0.2), 12);
-    expect(out?.acceleration).toBeCloseTo(0.1 + (setup.gas - 0.1) * 0.8, 12);
+    expect(out?.acceleration).toBeCloseTo(0.1 + (setup.acceleration - 0.1) * 0.8, 12);
   });
 
   it('does not jump anywhere: neighbouring places have neighbouring forces', () => {

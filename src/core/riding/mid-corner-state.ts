@@ -11,14 +11,14 @@ export const midCorner = {
   loadCase: (setup) => ({
     kind: 'equilibrium',
     forces: {
-      acceleration: setup.cornerGas,
+      acceleration: setup.cornerAcceleration,
       lean: radians(setup.leanDeg),
       frontBrakeShare: setup.brakeFrontShare / 100,
       drag: dragOf(setup),
     },
     carries: true,
     rolls: true,
-    setBy: { frontLifts: 'cornerGas', rearLifts: 'cornerGas' },
+    setBy: { frontLifts: 'cornerAcceleration', rearLifts: 'cornerAcceleration' },
   }),
   cornerPart: 0.5,
 } as const satisfies RideState;

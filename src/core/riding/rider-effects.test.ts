@@ -17,8 +17,10 @@ function effects(changes: Partial<Setup> = {}): RiderEffects {
 
 describe('what the rider’s hands do', () => {
   it('opens the gas from where mid-corner has the bike, at its lean', () => {
-    const { rear, from, to } = reached(effects({ cornerGas: 0.1, gas: 0.4, leanDeg: 30 }).gasOpened);
-    const corner = reached(standBike(bike, { ...setup, cornerGas: 0.1, leanDeg: 30 }, 'midCorner'));
+    const { rear, from, to } = reached(
+      effects({ cornerAcceleration: 0.1, acceleration: 0.4, leanDeg: 30 }).gasOpened,
+    );
+    const corner = reached(standBike(bike, { ...setup, cornerAcceleration: 0.1, leanDeg: 30 }, 'midCorner'));
     expect(from.stance.travel.rear).toBeCloseTo(corner.travel.rear, 8);
     expect(to.forces.acceleration).toBe(0.4);
     expect(to.forces.lean).toBe(from.forces.lean);
@@ -35,19 +37,19 @@ describe('what the rider’s hands do', () => {
   it('lifts a wheel at the limit that the ride state refuses beyond', () => {
     const { frontLifts, rearLifts } = effects();
     const gas = reached(frontLifts).limit;
-    expect(standBike(bike, { ...setup, gas: gas - 0.002 }, 'accelerating').ok).toBe(true);
-    expect(standBike(bike, { ...setup, gas: gas + 0.002 }, 'accelerating')).toMatchObject({
+    expect(standBike(bike, { ...setup, acceleration: gas - 0.002 }, 'accelerating').ok).toBe(true);
+    expect(standBike(bike, { ...setup, acceleration: gas + 0.002 }, 'accelerating')).toMatchObject({
       reason: 'frontLifts',
     });
     const brake = reached(rearLifts).limit;
-    expect(standBike(bike, { ...setup, brake: brake - 0.002 }, 'braking').ok).toBe(true);
-    expect(standBike(bike, { ...setup, brake: brake + 0.002 }, 'braking')).toMatchObject({
+    expect(standBike(bike, { ...setup, braking: brake - 0.002 }, 'braking').ok).toBe(true);
+    expect(standBike(bike, { ...setup, braking: brake + 0.002 }, 'braking')).toMatchObject({
       reason: 'rearLifts',
     });
   });
 
   it('keeps what has an answer when one has none', () => {
-    const found = effects({ gas: 1.5 });
+    const found = effects({ acceleration: 1.5 });
     expect(found.gasOpened).toMatchObject({ ok: false, reason: 'frontLifts' });
     expect(reached(found.sag).rider.rear).toBeGreaterThan(reached(found.sag).free.rear);
     expect(found.frontLifts.ok && found.rearLifts.ok && found.braked.ok).toBe(true);

@@ -11,9 +11,9 @@ import type { SprungMachine } from '../springs/sprung-machine.ts';
 /** Each part has its own reason when it has no answer: a wheel that lifts spoils no sag. */
 export interface RiderEffects {
   readonly sag: Sag | NoEquilibrium;
-  /** From mid-corner, at its lean, to the gas adjuster's acceleration. */
+  /** From mid-corner, at its lean, to the acceleration set for the state “Accelerating”. */
   readonly gasOpened: RideChange | NoEquilibrium;
-  /** From rolling evenly upright to the brake adjuster's deceleration. */
+  /** From rolling evenly upright to the deceleration set for the state “Braking”. */
   readonly braked: RideChange | NoEquilibrium;
   /** Upright, g. */
   readonly frontLifts: LiftLimit | NoEquilibrium;
@@ -27,8 +27,8 @@ export function riderEffects(sprung: SprungMachine, setup: Setup): RiderEffects 
   const brakes = braking.loadCase(setup).forces;
   return {
     sag: sag(sprung),
-    gasOpened: rideChange(sprung, corner, { ...corner, acceleration: setup.gas }),
-    braked: braked(sprung, setup.brake, brakes.frontBrakeShare, brakes.drag),
+    gasOpened: rideChange(sprung, corner, { ...corner, acceleration: setup.acceleration }),
+    braked: braked(sprung, setup.braking, brakes.frontBrakeShare, brakes.drag),
     frontLifts: frontLiftLimit(sprung, gas),
     rearLifts: rearLiftLimit(sprung, brakes),
   };

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { adjusterOf } from '../standing/all-adjusters.ts';
+import { adjusterOf } from '../adjusters/all-adjusters.ts';
+import { adjusterRange } from '../standing/adjuster-range.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { gripPlace, GRIPS, pulledAdjuster, type GripKey } from './grips.ts';
 
@@ -11,11 +12,7 @@ const before = standing(plainBike, plainSetup, TRAVEL);
 const pulled = (key: GripKey, x: number, y: number) =>
   pulledAdjuster(plainBike, plainSetup, before, key, { x, y });
 
-function step(key: GripKey): number {
-  const adjuster = adjusterOf(key);
-  if (adjuster.kind !== 'number') throw new Error(key);
-  return adjuster.range(plainBike).step;
-}
+const range = (key: GripKey) => adjusterRange(adjusterOf(key), plainBike);
 
 describe('every grip', () => {
   it.each(GRIPS.map((grip) => grip.key))(
@@ -29,14 +26,12 @@ describe('every grip', () => {
   it.each(GRIPS.map((grip) => grip.key))(
     '%s gives whole steps within the adjuster’s range, however far it is pulled',
     (key) => {
-      const adjuster = adjusterOf(key);
-      if (adjuster.kind !== 'number') throw new Error(key);
-      const { least, most } = adjuster.range(plainBike);
+      const { least, most, step } = range(key);
       for (const far of [-1e4, -37.3, -3.2, 4.1, 22.9, 1e4]) {
         const value = pulled(key, far, -far);
         expect(value).toBeGreaterThanOrEqual(least);
         expect(value).toBeLessThanOrEqual(most);
-        const steps = value / step(key);
+        const steps = value / step;
         expect(steps).toBeCloseTo(Math.round(steps), 6);
       }
     },
@@ -85,7 +80,7 @@ describe('the tail', () => {
       gripPlace(standing(plainBike, setup, TRAVEL), setup, 'shockLength').y -
       gripPlace(before, plainSetup, 'shockLength').y;
     // Half a step of the shock, times about three at the tail, and what the curve bends.
-    expect(Math.abs(rise - 15)).toBeLessThan(2 * step('shockLength'));
+    expect(Math.abs(rise - 15)).toBeLessThan(2 * range('shockLength').step);
   });
 
   it('goes down with a shorter shock', () => {

@@ -1,7 +1,7 @@
 /** The grips: places on a standing bike by which an adjuster is pulled along its own line. */
+import { adjusterOf } from '../adjusters/all-adjusters.ts';
+import { adjusterRange } from '../standing/adjuster-range.ts';
 import { onGround } from '../chassis/pose.ts';
-import type { NumberAdjuster } from '../standing/adjuster.ts';
-import { adjusterOf } from '../standing/all-adjusters.ts';
 import type { Bike } from '../parts/bike.ts';
 import { onLegs } from '../chassis/front-end.ts';
 import type { Setup } from '../adjusters/setup.ts';
@@ -50,8 +50,7 @@ export function pulledAdjuster(
   key: GripKey,
   pull: Point,
 ): number {
-  const adjuster = adjusterOf(key) as NumberAdjuster;
-  const { least, most, step } = adjuster.range(bike);
+  const { least, most, step } = adjusterRange(adjusterOf(key), bike);
   const value = setup[key] + amountPulled(bike, setup, standing, key, pull);
   const stepped = Number((Math.round(value / step) * step).toFixed(6));
   return Math.min(most, Math.max(least, stepped));

@@ -1,7 +1,7 @@
 /** The panels in a browser test: readings, adjusters, Why, undo and the looks of the page. */
 import { expect, type Locator, type Page } from '@playwright/test';
-import { ADJUSTER_GROUPS } from '../../../src/core/standing/adjuster.ts';
-import { ADJUSTERS, adjusterOf } from '../../../src/core/standing/all-adjusters.ts';
+import { ADJUSTER_GROUPS } from '../../../src/core/adjusters/adjuster-groups.ts';
+import { adjusterLabel, namedAdjusters } from '../../../src/core/adjusters/named-adjusters.ts';
 
 export function readings(page: Page): Locator {
   return page.getByRole('region', { name: 'Readings' }).first();
@@ -34,8 +34,8 @@ export function field(page: Page, label: string): Locator {
   return page.getByRole('textbox', { name: label, exact: true });
 }
 
-export const REAR_HEIGHT = adjusterOf('shockLength').label;
-export const FRONT_HEIGHT = adjusterOf('forkTubes').label;
+export const REAR_HEIGHT = adjusterLabel('shockLength', 'chain');
+export const FRONT_HEIGHT = adjusterLabel('forkTubes', 'chain');
 
 /** The button that opens and folds a group of adjusters, by the group's name; it says how many are changed, too. */
 export function adjusterGroup(page: Page, name: string): Locator {
@@ -46,7 +46,7 @@ export function adjusterGroup(page: Page, name: string): Locator {
 
 /** Opens the group that an adjuster of this label lies in; a field of any other label is left to itself. */
 export async function openAdjuster(page: Page, label: string): Promise<void> {
-  const adjuster = ADJUSTERS.find((each) => each.label === label);
+  const adjuster = namedAdjusters('chain').find((each) => each.label === label);
   const group = ADJUSTER_GROUPS.find(({ key }) => key === adjuster?.group);
   if (group === undefined) return;
   const heading = adjusterGroup(page, group.label);
@@ -57,7 +57,7 @@ export async function openAdjuster(page: Page, label: string): Promise<void> {
 /** The adjuster of the chain's length, once its group is open. */
 export function chainAdjuster(page: Page): Locator {
   return page.getByRole('region', { name: 'Adjusters' }).getByRole('group', {
-    name: adjusterOf('chainLinks').label,
+    name: adjusterLabel('chainLinks', 'chain'),
     exact: true,
   });
 }

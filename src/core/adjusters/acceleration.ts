@@ -1,0 +1,19 @@
+/** Acceleration in the ride state “Accelerating”. */
+import { ANY_ACCELERATION } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const acceleration = {
+  key: 'acceleration',
+  formerly: 'gas',
+  kind: 'riding',
+  group: 'riding',
+  label: 'Acceleration',
+  holds: 'number',
+  quantity: 'acceleration',
+  saved: ANY_ACCELERATION,
+  default: 0.5,
+  range: { least: 0, most: 1.5, step: 0.05 },
+  more: 'accelerating harder',
+  less: 'accelerating less',
+  help: 'Acceleration in the ride state “Accelerating”, from none to where the front wheel lifts.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,89 @@
+/** What an adjuster is: one thing that can be set, on the bike, in what it carries or in how it is ridden. */
+import type { Bike } from '../parts/bike.ts';
+import type { SavedBounds } from '../parts/bounds.ts';
+import type { DriveText } from '../parts/drive-noun.ts';
+import type { Tyre } from '../parts/tyre.ts';
+import type { QuantityKey } from '../units/all-quantities.ts';
+import type { AdjusterGroup } from './adjuster-groups.ts';
+
+/** `part`: what a mechanic adjusts on the bike; `load`: what the bike carries; `riding`: how it is ridden. */
+export type AdjusterKind = 'part' | 'load' | 'riding';
+
+/** What of the bike ends a range; how far that reaches `core/standing/adjuster-range.ts` computes. */
+export type Limit =
+  'shortestShock' | 'longestShock' | 'leastFrontTeeth' | 'slot' | 'forkTravel' | 'rearTravel';
+
+/** The range that common practice in a workshop or a limit of the bike gives, in the adjuster's metric unit. */
+export interface DefinedRange {
+  readonly least: number | Limit;
+  readonly most: number | Limit;
+  /** One step of the adjuster. */
+  readonly step: number | ((bike: Bike) => number);
+}
+
+/** An adjuster's value told a second way, as the workshop counts it. */
+export interface Aside {
+  readonly amount: number;
+  readonly counted: 'turns' | 'links' | 'teeth';
+}
+
+/** What an adjuster can be set to, by what it holds. */
+export interface ValueHeld {
+  readonly number: number;
+  readonly wholeNumber: number;
+  readonly wholeNumberOrNone: number | null;
+  readonly tyre: Tyre;
+}
+
+interface Definition {
+  readonly key: string;
+  /** The key it had before; files of an older schema and the command line may still use it. */
+  readonly formerly?: string;
+  readonly kind: AdjusterKind;
+  readonly group: AdjusterGroup;
+  readonly label: DriveText;
+  /** What it is, which way is positive, how it is measured, and what to check. */
+  readonly help: DriveText;
+  /** Whether this bike has what is adjusted, or holds a value that has to be taken off; left out where every bike has. */
+  readonly applies?: (bike: Bike, held: number | Tyre | null) => boolean;
+  /** Which end more of it moves up or down as the bike stands; left out where that depends on the bike, or it moves none. */
+  readonly moves?: { readonly end: 'front' | 'rear'; readonly more: 'up' | 'down' };
+}
+
+export interface NumberDefinition extends Definition {
+  readonly holds: 'number' | 'wholeNumber';
+  /** Its number is the metric number of this quantity. */
+  readonly quantity: QuantityKey;
+  /** What a file may hold; whether the bike can stand like that the core decides. */
+  readonly saved: SavedBounds;
+  /** What a file means that leaves it out; `essential`: such a file is refused. */
+  readonly default: number | 'essential';
+  readonly range: DefinedRange;
+  /** Sentences that say what ends the range at either end; left out where it is the workshop's custom alone. */
+  readonly ends?: { readonly least?: string; readonly most?: string };
+  /** The adjuster that sets this one's value while it is not none: this one set by hand then takes it off. */
+  readonly placedBy?: 'chainLinks';
+  readonly aside?: (value: number, bike: Bike) => Aside | null;
+  /** A mechanic's words for a value above and below another. */
+  readonly more: string;
+  readonly less: string;
+}
+
+/** A count of something that may not be there: null in a file, and so when left out. */
+export interface NumberOrNoneDefinition extends Definition {
+  readonly holds: 'wholeNumberOrNone';
+  readonly quantity: QuantityKey;
+  readonly saved: SavedBounds;
+  readonly default: null;
+}
+
+export interface TyreDefinition extends Definition {
+  readonly holds: 'tyre';
+  readonly default: 'essential';
+  readonly more: string;
+  readonly less: string;
+}
+
+/** A length as turns of an adjuster, mm a turn; null without a thread. */
+export const inTurns = (value: number, thread: number | null): Aside | null =>
+  thread === null ? null : { amount: value / thread, counted: 'turns' };

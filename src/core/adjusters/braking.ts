@@ -1,0 +1,19 @@
+/** Deceleration in the ride state “Braking”. */
+import { ANY_ACCELERATION } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const braking = {
+  key: 'braking',
+  formerly: 'brake',
+  kind: 'riding',
+  group: 'riding',
+  label: 'Braking',
+  holds: 'number',
+  quantity: 'acceleration',
+  saved: ANY_ACCELERATION,
+  default: 0.6,
+  range: { least: 0, most: 1.5, step: 0.05 },
+  more: 'braking harder',
+  less: 'braking less',
+  help: 'Deceleration in the ride state “Braking”, from none to where the rear wheel lifts.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,22 @@
+/** Chain slack: how far the lower run moves up and down together at its middle. */
+import { ANY_LENGTH } from '../parts/bounds.ts';
+import { onRuns } from './fitting.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const chainSlack = {
+  key: 'chainSlack',
+  formerly: 'chainPlay',
+  kind: 'part',
+  group: 'gearing',
+  label: ({ Loop }) => `${Loop} slack`,
+  holds: 'number',
+  quantity: 'length',
+  saved: ANY_LENGTH,
+  default: 30,
+  range: { least: 0, most: 80, step: 1 },
+  applies: onRuns,
+  more: 'slacker',
+  less: 'tighter',
+  help: ({ loop }) =>
+    `Up and down together at the middle of the lower run, the wheel hanging. Counts while the ${loop}’s length is given. Set what the maker’s manual says.`,
+} as const satisfies NumberDefinition;

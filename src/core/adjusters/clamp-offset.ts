@@ -1,0 +1,18 @@
+/** Triple-clamp offset: fork legs ahead of the steering axis. */
+import { ANY_PLACE } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const clampOffset = {
+  key: 'clampOffset',
+  kind: 'part',
+  group: 'steering',
+  label: 'Triple-clamp [yoke] offset',
+  holds: 'number',
+  quantity: 'length',
+  saved: ANY_PLACE,
+  default: 'essential',
+  range: { least: 10, most: 60, step: 0.5 },
+  more: 'more offset',
+  less: 'less offset',
+  help: 'Fork legs ahead of the steering axis, square to it. More offset takes trail away.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,9 @@
+/** Whether a bike has what an adjuster sets. */
+import type { Bike } from '../parts/bike.ts';
+import type { Adjuster } from './all-adjusters.ts';
+import type { Setup } from './setup.ts';
+
+/** A bike without runs has no sprockets to change, one without links no rod; what is set may still have to be taken off. */
+export function doesApply({ applies, key }: Adjuster, bike: Bike, setup: Setup): boolean {
+  return applies === undefined || applies(bike, setup[key]);
+}

@@ -1,0 +1,18 @@
+/** Height at which the drag acts. */
+import { ANY_LENGTH } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const dragHeight = {
+  key: 'dragHeight',
+  kind: 'riding',
+  group: 'riding',
+  label: 'Drag height',
+  holds: 'number',
+  quantity: 'length',
+  saved: ANY_LENGTH,
+  default: 600,
+  range: { least: 300, most: 1200, step: 10 },
+  more: 'higher',
+  less: 'lower',
+  help: 'Where the drag acts, above the ground in the bike’s own plane: about the rider’s chest.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,20 @@
+/** Fork preload: how far a fork spring is pressed with the fork topped out. */
+import { ANY_PLACE } from '../parts/bounds.ts';
+import { inTurns, type NumberDefinition } from './adjuster.ts';
+
+export const forkPreload = {
+  key: 'forkPreload',
+  kind: 'part',
+  group: 'springs',
+  label: 'Fork preload',
+  holds: 'number',
+  quantity: 'length',
+  saved: ANY_PLACE,
+  default: 0,
+  range: { least: 0, most: 40, step: 1 },
+  aside: (value, bike) => inTurns(value, bike.fork.ends.preloadThread),
+  moves: { end: 'front', more: 'up' },
+  more: 'more',
+  less: 'less',
+  help: 'How far a fork spring is pressed with the fork topped out. It changes how high the front sits, not how stiff it is.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,21 @@
+/** Teeth of the front sprocket. */
+import { ANY_TEETH } from '../parts/bounds.ts';
+import { onRuns } from './fitting.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const frontTeeth = {
+  key: 'frontTeeth',
+  kind: 'part',
+  group: 'gearing',
+  label: 'Front sprocket',
+  holds: 'wholeNumber',
+  quantity: 'teeth',
+  saved: ANY_TEETH,
+  default: 'essential',
+  range: { least: 'leastFrontTeeth', most: 40, step: 1 },
+  ends: { least: 'A smaller one does not go over the countershaft.' },
+  applies: onRuns,
+  more: 'bigger',
+  less: 'smaller',
+  help: 'Teeth of the front sprocket, the one on the countershaft.',
+} as const satisfies NumberDefinition;

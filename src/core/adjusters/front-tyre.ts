@@ -1,0 +1,15 @@
+/** The front tyre. */
+import type { TyreDefinition } from './adjuster.ts';
+
+export const frontTyre = {
+  key: 'frontTyre',
+  kind: 'part',
+  group: 'wheels',
+  label: 'Front tyre',
+  holds: 'tyre',
+  default: 'essential',
+  moves: { end: 'front', more: 'up' },
+  more: 'larger',
+  less: 'smaller',
+  help: 'Size code from the sidewall, or the outside diameter or rolling circumference as measured. Measured is better.',
+} as const satisfies TyreDefinition;

@@ -1,0 +1,18 @@
+/** Fuel weight. */
+import { ANY_MASS } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const fuelMass = {
+  key: 'fuelMass',
+  kind: 'load',
+  group: 'load',
+  label: 'Fuel weight',
+  holds: 'number',
+  quantity: 'mass',
+  saved: ANY_MASS,
+  default: 0,
+  range: { least: 0, most: 40, step: 1 },
+  more: 'heavier',
+  less: 'lighter',
+  help: 'Fuel in the tank, beside the bike’s own weight. A litre of petrol weighs about 0.75 kg.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,19 @@
+/** Head-angle cups: the steering axis tilted in the steering head. */
+import { ANY_ANGLE } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const headAngleCupsDeg = {
+  key: 'headAngleCupsDeg',
+  formerly: 'headInsertDeg',
+  kind: 'part',
+  group: 'steering',
+  label: 'Head-angle cups',
+  holds: 'number',
+  quantity: 'angle',
+  saved: ANY_ANGLE,
+  default: 0,
+  range: { least: -3, most: 3, step: 0.25 },
+  more: 'leaned further back',
+  less: 'stood up',
+  help: 'Steering axis leaned further back (+) or stood up (−) by cups in the steering head [headstock].',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,18 @@
+/** Lean angle in the ride state “Mid-corner”, from upright. */
+import { ANY_ANGLE } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const leanDeg = {
+  key: 'leanDeg',
+  kind: 'riding',
+  group: 'riding',
+  label: 'Lean angle',
+  holds: 'number',
+  quantity: 'angle',
+  saved: ANY_ANGLE,
+  default: 40,
+  range: { least: 0, most: 65, step: 1 },
+  more: 'leaned further',
+  less: 'more upright',
+  help: 'Lean from upright in the ride state “Mid-corner”. What presses on the springs grows as 1/cos of it.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,18 @@
+/** Load weight. */
+import { ANY_MASS } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const loadMass = {
+  key: 'loadMass',
+  kind: 'load',
+  group: 'load',
+  label: 'Load weight',
+  holds: 'number',
+  quantity: 'mass',
+  saved: ANY_MASS,
+  default: 0,
+  range: { least: 0, most: 200, step: 1 },
+  more: 'heavier',
+  less: 'lighter',
+  help: 'Luggage.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,45 @@
+/** The adjusters in the words of a bike's drive, as they are shown. */
+import type { DriveKind } from '../parts/drive-kind.ts';
+import { BELT, CHAIN, driveNoun, nameDrive, type DriveNoun } from '../parts/drive-noun.ts';
+import {
+  ADJUSTERS,
+  adjusterOf,
+  type Adjuster,
+  type NumberAdjuster,
+  type NumberOrNoneAdjuster,
+  type TyreAdjuster,
+} from './all-adjusters.ts';
+import type { AdjusterKey } from './setup.ts';
+
+/** An adjuster with its texts in the words of one drive; its more and less also say which end they raise or lower. */
+export type Named<Each extends Adjuster> = Each & { readonly label: string; readonly help: string };
+export type NamedAdjuster = Named<NumberAdjuster> | Named<NumberOrNoneAdjuster> | Named<TyreAdjuster>;
+
+const RAISES = { up: ['raises', 'lowers'], down: ['lowers', 'raises'] } as const;
+
+function named(adjuster: Adjuster, drive: DriveNoun): NamedAdjuster {
+  const texts = { label: nameDrive(adjuster.label, drive), help: nameDrive(adjuster.help, drive) };
+  if (adjuster.moves === undefined || !('more' in adjuster)) return { ...adjuster, ...texts };
+  const { end, more } = adjuster.moves;
+  const [up, down] = RAISES[more];
+  return {
+    ...adjuster,
+    ...texts,
+    more: `${adjuster.more}, ${up} the ${end}`,
+    less: `${adjuster.less}, ${down} the ${end}`,
+  };
+}
+
+// Named once each: the page shows the same adjuster again at every step of a drag, and would draw a new one anew.
+const OF_CHAIN: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => named(adjuster, CHAIN));
+const OF_BELT: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => named(adjuster, BELT));
+
+/** All adjusters in the words of a drive; keys and numbers are the same. */
+export function namedAdjusters(kind: DriveKind): readonly NamedAdjuster[] {
+  return driveNoun(kind) === BELT ? OF_BELT : OF_CHAIN;
+}
+
+/** What an adjuster is called on a bike with this drive. */
+export function adjusterLabel(key: AdjusterKey, kind: DriveKind): string {
+  return nameDrive(adjusterOf(key).label, driveNoun(kind));
+}

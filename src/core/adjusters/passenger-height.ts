@@ -1,0 +1,18 @@
+/** Height of the passenger’s centre of gravity above the passenger’s seat, square to the ground. */
+import { ANY_PLACE } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const passengerHeight = {
+  key: 'passengerHeight',
+  kind: 'load',
+  group: 'load',
+  label: 'Passenger height over seat',
+  holds: 'number',
+  quantity: 'length',
+  saved: ANY_PLACE,
+  default: 250,
+  range: { least: 0, most: 600, step: 10 },
+  more: 'higher',
+  less: 'lower',
+  help: 'Passenger’s centre of gravity above the passenger’s seat.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,20 @@
+/** Teeth of the rear sprocket. */
+import { ANY_TEETH } from '../parts/bounds.ts';
+import { onRuns } from './fitting.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const rearTeeth = {
+  key: 'rearTeeth',
+  kind: 'part',
+  group: 'gearing',
+  label: 'Rear sprocket',
+  holds: 'wholeNumber',
+  quantity: 'teeth',
+  saved: ANY_TEETH,
+  default: 'essential',
+  range: { least: 28, most: 90, step: 1 },
+  applies: onRuns,
+  more: 'bigger',
+  less: 'smaller',
+  help: 'Teeth of the rear sprocket.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,15 @@
+/** The rear tyre. */
+import type { TyreDefinition } from './adjuster.ts';
+
+export const rearTyre = {
+  key: 'rearTyre',
+  kind: 'part',
+  group: 'wheels',
+  label: 'Rear tyre',
+  holds: 'tyre',
+  default: 'essential',
+  moves: { end: 'rear', more: 'up' },
+  more: 'larger',
+  less: 'smaller',
+  help: 'Size code from the sidewall, or the outside diameter or rolling circumference as measured. Measured is better.',
+} as const satisfies TyreDefinition;

@@ -1,0 +1,18 @@
+/** Rider weight. */
+import { ANY_MASS } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const riderMass = {
+  key: 'riderMass',
+  kind: 'load',
+  group: 'load',
+  label: 'Rider weight',
+  holds: 'number',
+  quantity: 'mass',
+  saved: ANY_MASS,
+  default: 0,
+  range: { least: 0, most: 200, step: 1 },
+  more: 'heavier',
+  less: 'lighter',
+  help: 'Rider in riding gear.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,19 @@
+/** Shock spring rate: that of one shock’s spring. */
+import { ANY_RATE } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const shockSpringRate = {
+  key: 'shockSpringRate',
+  kind: 'part',
+  group: 'springs',
+  label: 'Shock spring rate',
+  holds: 'number',
+  quantity: 'rate',
+  saved: ANY_RATE,
+  default: 0,
+  range: { least: 0, most: 250, step: 5 },
+  moves: { end: 'rear', more: 'up' },
+  more: 'stiffer',
+  less: 'softer',
+  help: 'Rate of one shock’s spring, as printed on it. Zero while it is not known; then the bike is read topped out and with travel set by hand only.',
+} as const satisfies NumberDefinition;

@@ -1,0 +1,49 @@
+/** How far an adjuster reaches on a bike: its limits by name turned into numbers, and steps held between them. */
+import type { DefinedRange, Limit } from '../adjusters/adjuster.ts';
+import { rearWheelTravel } from '../linkage/rear-wheel-travel.ts';
+import { shockLengthRange } from '../linkage/shock-length-range.ts';
+import type { Bike } from '../parts/bike.ts';
+
+/** In the adjuster's metric unit. */
+export interface AdjusterRange {
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+}
+
+/** No workshop sets a shock further from as delivered than this, mm. */
+const WIDEST_SHOCK_CHANGE = 30;
+
+const REACH: Readonly<Record<Limit, (bike: Bike, step: number) => number>> = {
+  shortestShock: ({ swingarm }, step) => shockLengthRange(swingarm, WIDEST_SHOCK_CHANGE, step).least,
+  longestShock: ({ swingarm }, step) => shockLengthRange(swingarm, WIDEST_SHOCK_CHANGE, step).most,
+  leastFrontTeeth: ({ drive }) => drive.leastFrontTeeth,
+  slot: ({ swingarm }) => swingarm.slot,
+  forkTravel: ({ fork }) => fork.travel,
+  rearTravel: ({ swingarm }) => rearWheelTravel(swingarm),
+};
+
+/**
+ * The range of an adjuster on a bike, with its step. A limit by name reaches as far as that part of the bike does, no
+ * other adjuster moved: `shortestShock` and `longestShock` to the last whole step at which the rear suspension closes.
+ */
+export function adjusterRange({ range }: { readonly range: DefinedRange }, bike: Bike): AdjusterRange {
+  const step = typeof range.step === 'number' ? range.step : range.step(bike);
+  const reach = (end: number | Limit): number => (typeof end === 'number' ? end : REACH[end](bike, step));
+  return { least: reach(range.least), most: reach(range.most), step };
+}
+
+/** Decimals kept of a set value: takes rounding noise away, far below any adjuster's step. */
+const ADJUSTER_DECIMALS = 6;
+
+/** The value `steps` steps on from `value`, held within the adjuster's range. */
+export function stepAdjuster(
+  adjuster: { readonly range: DefinedRange },
+  bike: Bike,
+  value: number,
+  steps: number,
+): number {
+  const { least, most, step } = adjusterRange(adjuster, bike);
+  const moved = Number((value + steps * step).toFixed(ADJUSTER_DECIMALS));
+  return Math.min(most, Math.max(least, moved));
+}
