@@ -46,7 +46,8 @@ export class Curves {
   zones = $state(true);
   #keptCount = 0;
   /** Where a hand has the bike on the curve, and in what it was read when the hand took it; null while none does. */
-  #held: { readonly at: number; readonly state: RideStateKey; readonly cornerPart: number | null } | null = null;
+  #held: { readonly at: number; readonly state: RideStateKey; readonly cornerPart: number | null } | null =
+    null;
   /** The target bands, by the reading's key; they belong to this sitting, as the question being looked into does. */
   bands = $state.raw<Readonly<Record<string, Band>>>({});
   readonly band: Band | null = $derived.by(() => this.bands[this.reading.key] ?? null);
