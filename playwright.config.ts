@@ -33,8 +33,10 @@ export default defineConfig({
   forbidOnly: true,
   retries: 0,
   workers: 2,
-  timeout: 30_000,
-  globalTimeout: 10 * 60_000,
+  // A busy or slow machine takes several times as long and is no reason to fail.
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
+  globalTimeout: 50 * 60_000,
   reporter: 'list',
   use: {
     baseURL: address,

@@ -15,7 +15,7 @@ export default defineConfig({
   test: {
     allowOnly: false,
     pool: 'threads',
-    testTimeout: 20_000 * times,
+    testTimeout: 120_000 * times,
     provide: { times, seed },
     // A test whose loop ran over an empty list has checked nothing.
     expect: { requireAssertions: true },

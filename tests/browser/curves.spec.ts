@@ -141,7 +141,7 @@ test('each ride state has a column in the file and in the table, as the bike rea
     .trimEnd()
     .split('\r\n');
   expect(lines[0]).toBe(
-    'Rear sprocket [teeth],"Anti-squat, now (topped out) [%]","Anti-squat, baseline [%]","Anti-squat, rider up [%]",' +
+    'Rear sprocket [teeth],"Anti-squat, now (topped out) [%]","Anti-squat, baseline [%]","Anti-squat, rider on board [%]",' +
       '"Anti-squat, mid-corner [%]",Stands here,Why empty',
   );
   const row = (lines.find((line) => line.startsWith('45.0000,')) ?? '').split(',');
@@ -161,7 +161,7 @@ test('each ride state has a column in the file and in the table, as the bike rea
     /^Rear sprocket/,
     /now \(topped out\)/,
     /baseline/,
-    /rider up/,
+    /rider on board/,
     /mid-corner/,
     'Stands here',
   ]);

@@ -63,7 +63,7 @@ test('two ride states by finger, a drag of the cursor that moves the side view, 
     .trimEnd()
     .split('\r\n');
   expect(head).toContain('"Trail, now (travel set by hand) [mm]"');
-  for (const name of ['rider up', 'on the gas']) expect(head).toContain(`"Trail, ${name} [mm]"`);
+  for (const name of ['rider on board', 'accelerating']) expect(head).toContain(`"Trail, ${name} [mm]"`);
   const riderUp = standing(document, 'riderUp');
   const here = rows.find((row) => /Rider on board/.test(row)) ?? '';
   expect(Number(here.split(',')[0])).toBeCloseTo(riderUp.travel.rear, 3);
