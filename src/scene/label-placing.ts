@@ -31,7 +31,7 @@ const BESIDE = 12;
 /** Free space kept between labels and to the window's edge, px. */
 const CLEARANCE = 3;
 /** How far a label may wander from its place, px, and in what steps. */
-const FARTHEST = 130;
+const FARTHEST = 182;
 const STEP = 13;
 /** A label further from its place than this gets a line back to it, px. */
 const LEADER_FROM = 20;
