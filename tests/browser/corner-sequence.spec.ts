@@ -34,7 +34,7 @@ test('the slider takes Stand, Readings and table along, and its ends and middle 
   await openPage(page);
   await typeInto(page, REAR_HEIGHT, '4');
   const named = await trails(page);
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   for (const [i, at] of ['0', '50', '100'].entries()) {
     await cornerSlider(page).fill(at);
     expect(await readingText(page, 'Trail')).toBe(named[i]);
@@ -69,7 +69,7 @@ test('the mouse pulls the slider, arrow keys move it, Escape ends it where it be
   await openPage(page);
   await chooseState(page, 'Rider on board');
   const trail = await readingText(page, 'Trail');
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   const box = await cornerSlider(page).boundingBox();
   if (box === null) throw new Error('the slider is not on the page');
   await page.mouse.move(box.x + box.width * 0.1, box.y + box.height / 2);
@@ -100,7 +100,7 @@ test('adjusters turn while the bike rolls, and Escape in a field leaves the corn
   page,
 }) => {
   await openPage(page);
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   await cornerSlider(page).fill('30');
   const trail = await readingText(page, 'Trail');
   await typeInto(page, REAR_HEIGHT, '8');
@@ -113,7 +113,7 @@ test('adjusters turn while the bike rolls, and Escape in a field leaves the corn
 test('played, it takes four seconds from braking to the gas, once', async ({ page }) => {
   await page.clock.install();
   await openPage(page);
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 1000);
   await page.getByRole('button', { name: 'Play the corner sequence' }).click();
   const seen: number[] = [];
@@ -136,7 +136,7 @@ test('with reduced motion it shows the three named places in turn', async ({ pag
   await page.emulateMedia({ reducedMotion: 'reduce' });
   await page.clock.install();
   await openPage(page);
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 1000);
   await page.getByRole('button', { name: 'Play the corner sequence' }).click();
   const seen = new Set<string>();
@@ -151,7 +151,7 @@ test('with reduced motion it shows the three named places in turn', async ({ pag
 test('a place of the corner sequence that cannot be says why and keeps the picture', async ({ page }) => {
   await openPage(page);
   await typeInto(page, 'Acceleration', '1.5');
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   await cornerSlider(page).fill('60');
   const before = layerOf(await pictureText(page), 'bike');
   await cornerSlider(page).fill('99');

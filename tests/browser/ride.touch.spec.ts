@@ -60,7 +60,7 @@ test('a tap on a row shows its state, one on its box an outline, and the page do
 
 test('a finger slides the corner sequence along, and a tap ends it', async ({ page }) => {
   await openPage(page);
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   await cornerSlider(page).scrollIntoViewIfNeeded();
   const box = await cornerSlider(page).boundingBox();
   if (box === null) throw new Error('the slider is not on the page');

@@ -167,7 +167,7 @@ test('S20: a swipe over the corner sequence leaves the bike in its state, and so
   page,
 }) => {
   await openPage(page);
-  await openRide(page, 'Corner sequence');
+  await openRide(page, 'Corner');
   const fingers = await fingersOn(page);
   const slider = cornerSlider(page);
   const state = (await readAs(page).textContent()) ?? '';
