@@ -96,7 +96,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     // All rules once; a theme can break contrast only.
     const rule = theme === 'paper' ? undefined : 'color-contrast';
     await expectNothingSerious(page, 'section.side', rule);
-    for (const part of ['States', 'Sag', 'Gas and brakes', 'Corner'] as const) {
+    for (const part of ['States', 'Sag', 'Gas, brakes', 'Corner'] as const) {
       await openRide(page, part);
       await expectNothingSerious(page, 'section.ride', rule);
     }

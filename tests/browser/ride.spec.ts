@@ -150,7 +150,7 @@ test('sag is told in mm and per cent against what is common for the use, and the
 
 test('gas and brakes are told in mm, limits in g, and the neutral point with its shift', async ({ page }) => {
   await openPage(page);
-  await openRide(page, 'Gas and brakes');
+  await openRide(page, 'Gas, brakes');
   const region = ride(page);
   await expect(region.getByRole('term')).toHaveText([
     'Squat (+) or lift (−) on the gas',

@@ -2,7 +2,7 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { plain } from './panels.ts';
 
-export type RidePart = 'States' | 'Sag' | 'Gas and brakes' | 'Corner';
+export type RidePart = 'States' | 'Sag' | 'Gas, brakes' | 'Corner';
 
 export function ride(page: Page): Locator {
   return page.getByRole('region', { name: 'Ride', exact: true });
