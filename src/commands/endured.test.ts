@@ -26,6 +26,6 @@ it('each test that drew cases has its line, the longest first, and the last line
   ]);
 });
 
-it('nothing drawn is told as nothing', () => {
+it('nothing drawn counts as nothing', () => {
   expect(enduredLines({ testResults: [] }, '/')).toEqual(['0 cases in 0 tests, 0 failed']);
 });

@@ -156,7 +156,7 @@ describe('--set', () => {
     expect(trail('frontTyre=120/70 ZR17')).toEqual(trail());
   });
 
-  it('tells of a value outside the adjuster’s range and reckons with it all the same', () => {
+  it('says that a value lies outside the adjuster’s range, and takes it all the same', () => {
     const { code, err } = readingsCommand([PLAIN, '--set', 'forkTubes=45']);
     expect([code, err]).toEqual([
       0,

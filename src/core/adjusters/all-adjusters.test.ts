@@ -42,7 +42,7 @@ describe('a setup', () => {
   const { frontTeeth, rearTeeth, clampOffset, frontTyre, rearTyre } = plainSetup;
   const essential = { frontTeeth, rearTeeth, clampOffset, frontTyre, rearTyre };
 
-  it('has a value for every adjuster, the default where none is given', () => {
+  it('has a value for every adjuster: the one that is given, else the default', () => {
     const filled = fillSetup(essential);
     expect(Object.keys(filled).sort()).toEqual(ADJUSTERS.map(({ key }) => key).sort());
     for (const { key, default: value } of ADJUSTERS)
