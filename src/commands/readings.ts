@@ -1,6 +1,7 @@
 /** Prints the readings of a saved bike. */
 import { readFileSync, statSync } from 'node:fs';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { driveNoun } from '../core/parts/drive-noun.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import { ABSENT_WORDS } from '../core/readings/reading.ts';
 import { machine } from '../core/standing/machine.ts';
@@ -103,7 +104,10 @@ type StateEntry = Record<string, ReadingEntry> | { readonly noAnswer: string };
  */
 export function readingsJson({ bike, setup, schema }: BikeDocument): Result<string, string> {
   const made = machine(bike, setup);
-  if (!made.ok) return refused(`The bike cannot be put together: ${noStandWords(made, METRIC)}`);
+  if (!made.ok)
+    return refused(
+      `The bike cannot be put together: ${noStandWords(made, driveNoun(bike.drive.kind), METRIC)}`,
+    );
   const states: [string, StateEntry][] = [];
   for (const { key, formerly, label, springsCarry } of RIDE_STATES) {
     const add = (entry: StateEntry): void => {
@@ -112,7 +116,7 @@ export function readingsJson({ bike, setup, schema }: BikeDocument): Result<stri
     };
     const standing = standMachine(made, setup, key);
     if (!standing.ok) {
-      const why = noStandWords(standing, METRIC);
+      const why = noStandWords(standing, driveNoun(bike.drive.kind), METRIC);
       if (!springsCarry) return refused(`${label} the bike cannot stand: ${why}`);
       add({ noAnswer: why });
       continue;

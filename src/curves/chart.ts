@@ -8,7 +8,7 @@ import type { View } from '../scene/view.ts';
 import { axisOf, type Axis } from './axis.ts';
 import { legendOf, uprightName } from './chart-legend.ts';
 import type { CurveSet, PlacedCurve } from './curve-set.ts';
-import { withUnit, type Band } from './curve-words.ts';
+import { withUnit, type Band } from '../words/curve-words.ts';
 import { lookOf } from './line-look.ts';
 
 export interface ChartAsked {

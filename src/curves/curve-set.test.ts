@@ -1,4 +1,5 @@
 /** Tests of curves for several bikes, their words and their rows. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
@@ -15,7 +16,7 @@ import { chartOf } from './chart.ts';
 import { CURVE_AXES, nameAxis } from './curve-axes.ts';
 import { curveSet, sameLine, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows, fewRows, hereText } from './curve-table.ts';
-import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } from './curve-words.ts';
+import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } from '../words/curve-words.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -71,11 +72,11 @@ describe('a curve', () => {
 
   it('runs as far as the bike stands, and its notes say what ends it', () => {
     const set = curveSet(trail, axis('bothTravels'), [asSet]);
-    expect(chartNotes(set, style)).toEqual([]);
+    expect(chartNotes(set, CHAIN, style)).toEqual([]);
     const accelerating = curveSet(trail, axis('acceleration'), [
       source(linkedBike, sprungSetup, 'accelerating'),
     ]);
-    expect(plain(chartNotes(accelerating, style)[0])).toMatch(
+    expect(plain(chartNotes(accelerating, CHAIN, style)[0])).toMatch(
       /^Stops before 1\.\d\d g\. .*the front wheel lifts/,
     );
   });
@@ -83,7 +84,7 @@ describe('a curve', () => {
   it('lies under another that is the same, and the notes say so', () => {
     const set = curveSet(trail, axis('rearTravel'), [asSet, { ...asSet, name: 'Baseline', of: 'baseline' }]);
     expect(sameLine(set.curves[0].curve, set.curves[1].curve)).toBe(true);
-    expect(chartNotes(set, style)).toEqual(['Baseline: the same line.']);
+    expect(chartNotes(set, CHAIN, style)).toEqual(['Baseline: the same line.']);
   });
 });
 

@@ -7,6 +7,7 @@ import type { NoStand } from '../core/riding/no-stand.ts';
 import type { RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
+import type { PlacedCurve as CurveInWords } from '../words/curve-words.ts';
 import type { CurveAxis, NamedAxis } from './curve-axes.ts';
 
 /** A bike with how it stands, or why it does not, and how its curve is drawn and called. */
@@ -21,19 +22,9 @@ export interface CurveSource {
   readonly stance: StandingBike | NoStand;
 }
 
-/** A curve and the place where its bike stands, all in metric units. */
-export interface PlacedCurve {
-  readonly name: string;
-  readonly of: CurveSource['of'];
+/** A curve and the place where its bike stands, with how its line is drawn. */
+export interface PlacedCurve extends CurveInWords {
   readonly slot: number | null;
-  readonly curve: Curve;
-  /** The name of an earlier curve that is the same line; null when it is a line of its own. */
-  readonly under: string | null;
-  /** Where on the axis it stands and what it reads there, which on an axis of both travels may lie beside the line. */
-  readonly place: number | null;
-  readonly value: number | AbsentReason | null;
-  /** Why it stands nowhere; null when it stands. */
-  readonly noStand: NoStand | null;
 }
 
 export interface CurveSet {

@@ -3,7 +3,7 @@ import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { samePlace, type CurveSet } from './curve-set.ts';
-import { withUnit } from './curve-words.ts';
+import { withUnit } from '../words/curve-words.ts';
 
 /** One place in metric units; a value is null where that bike does not stand there. */
 export interface CurveRow {

@@ -1,4 +1,5 @@
 /** Several ride states drawn at once: which lines they have, where their signs are, and what is told of them. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import { frontWheelLoad } from '../core/readings/front-wheel-load.ts';
@@ -14,7 +15,7 @@ import { legendOf } from './chart-legend.ts';
 import { CURVE_AXES, nameAxis } from './curve-axes.ts';
 import { curveSet, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows } from './curve-table.ts';
-import { chartNotes, statesWords } from './curve-words.ts';
+import { chartNotes, statesWords } from '../words/curve-words.ts';
 import { lookOf, MOST_BESIDE } from './line-look.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
@@ -63,7 +64,7 @@ describe('a ride state over travel', () => {
   it('is not drawn again where its line is the present one, but has its sign on it at its own travel', () => {
     const same = curveSet(motionRatio, axis('bothTravels'), [now, inState('riderUp', 0)]);
     expect(same.curves[1].under).toBe('Now');
-    expect(chartNotes(same, style)).toContain('Rider on board: the same line.');
+    expect(chartNotes(same, CHAIN, style)).toContain('Rider on board: the same line.');
     const { scene, leftPx, rightPx } = chartOf({
       set: same,
       style,
@@ -99,7 +100,7 @@ describe('a ride state over travel', () => {
     );
     const lifted = inState('accelerating', 0, { ...sprungSetup, acceleration: 3 });
     const one = curveSet(antiSquat, axis('rearTravel'), [now, lifted]);
-    expect(plain(chartNotes(one, style)[0])).toMatch(
+    expect(plain(chartNotes(one, CHAIN, style)[0])).toMatch(
       /^Accelerating: does not stand like this\. .*the front wheel lifts/,
     );
     expect(statesWords(one, style)).not.toContain('Accelerating');

@@ -21,6 +21,7 @@ import type { TravelRow } from '../core/parts/rear-layout.ts';
 import {
   assumed,
   choiceField,
+  describedBy,
   documented,
   essential,
   flagField,
@@ -63,10 +64,10 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
   ),
   ...otherPlaces,
   guideRadius: numberOrNone(
-    {
-      words: 'chain guide radius',
-      help: 'Radius about the pivot of the pitch line of a chain lying on the guide; none without a guide.',
-    },
+    describedBy(({ loop }) => ({
+      words: `${loop} guide radius`,
+      help: `Radius about the pivot of the pitch line of a ${loop} lying on the guide; none without a guide.`,
+    })),
     length,
   ),
 });

@@ -5,6 +5,7 @@ import { length } from './bounds.ts';
 import {
   assumed,
   choiceField,
+  describedBy,
   documented,
   flagField,
   numberField,
@@ -52,10 +53,10 @@ export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.'
     true,
   ),
   chainPitch: numberField(
-    {
-      words: 'chain pitch',
+    describedBy(({ loop }) => ({
+      words: `${loop} pitch`,
       help: '15.875 mm for roller chains of the 5xx sizes, 12.7 mm for 4xx (ISO 606); of a toothed belt, tooth to tooth.',
-    },
+    })),
     assumed(15.875),
     length,
   ),

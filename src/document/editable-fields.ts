@@ -1,5 +1,6 @@
 /** The bike's fields that a person can type a number into, as a list from which a form is made. */
 import type { Bike } from '../core/parts/bike.ts';
+import { nameDrive, type DriveNoun, type DriveText } from '../core/parts/drive-noun.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import { anyPart, type AnyPart, type Bounds } from './field.ts';
@@ -22,12 +23,20 @@ export const FIELD_GROUPS: readonly { readonly key: FieldGroup; readonly label: 
 export interface BikeField {
   /** From the bike down, such as `frame.steeringHead.x`. */
   readonly path: string;
-  readonly label: string;
+  readonly label: DriveText;
   readonly group: FieldGroup;
   /** Its number in the file is the metric number of this quantity. */
   readonly quantity: QuantityKey;
   readonly bounds: Bounds;
-  readonly help: string;
+  readonly help: DriveText;
+}
+
+/** What a field is called on a bike with this drive, and its help. */
+export function nameField(
+  { label, help }: BikeField,
+  drive: DriveNoun,
+): { readonly label: string; readonly help: string } {
+  return { label: nameDrive(label, drive), help: nameDrive(help, drive) };
 }
 
 function capital(words: string): string {
@@ -38,9 +47,16 @@ function fieldsBelow(each: AnyPart, path: string, group: FieldGroup): BikeField[
   return Object.entries(each.fields).flatMap(([key, field]): BikeField[] => {
     const at = `${path}.${key}`;
     if (field.kind === 'part') return fieldsBelow(field, at, group);
-    const { words, help, quantity, bounds } = field;
+    const { words, help, ofDrive, quantity, bounds } = field;
     if (quantity === null || bounds === null) return [];
-    return [{ path: at, label: capital(words), group, quantity, bounds, help }];
+    const texts =
+      ofDrive === undefined
+        ? { label: capital(words), help }
+        : {
+            label: (drive: DriveNoun) => capital(ofDrive(drive).words),
+            help: (drive: DriveNoun) => ofDrive(drive).help,
+          };
+    return [{ path: at, ...texts, group, quantity, bounds }];
   });
 }
 

@@ -1,5 +1,6 @@
 /** What a field of a saved bike is: its validator, its default, its words and its place in the published schema. */
 import * as v from 'valibot';
+import { CHAIN, type DriveNoun } from '../core/parts/drive-noun.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { JsonObject } from './json.ts';
 
@@ -21,6 +22,8 @@ export interface Leaf<T> {
   readonly title?: string;
   /** What it is and which way it is counted. */
   readonly help: string;
+  /** Its words and help for a bike with another drive, where they name the drive. */
+  readonly ofDrive?: (drive: DriveNoun) => Described;
   /** What its number counts; null when it is no number. */
   readonly quantity: QuantityKey | null;
   readonly validator: v.GenericSchema<unknown, T>;
@@ -75,6 +78,12 @@ export interface Described {
   readonly words: string;
   readonly title?: string;
   readonly help: string;
+  readonly ofDrive?: (drive: DriveNoun) => Described;
+}
+
+/** Words and help with the drive's nouns in them. A file names chain and links whatever the drive. */
+export function describedBy(ofDrive: (drive: DriveNoun) => Described): Described {
+  return { ...ofDrive(CHAIN), ofDrive };
 }
 
 export const essential = { kind: 'essential' } as const;

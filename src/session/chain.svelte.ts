@@ -103,7 +103,7 @@ export class Chain {
     this.on === null ? null : axleSlot(this.on.bike, this.on.setup),
   );
 
-  /** The chain that the axle's place asks for, with the whole ones next to it. */
+  /** The chain that fits the axle's place, with the whole ones next to it. */
   readonly asked = $derived.by(() => {
     const { on, loop, slot, axlePosition } = this;
     if (on === null || loop === null || slot === null || axlePosition === null) return null;
@@ -115,7 +115,7 @@ export class Chain {
     if (on === null || loop === null || slot === null || asked === null || !asked.ok) return [];
     const step = this.halfLink ? 1 : 2;
     const choices = asked.choices.map((choice) => choice.links);
-    // An axle that stands where a whole chain puts it asks for that one; then those on both sides are of use.
+    // An axle that stands where a whole chain puts it needs that one; then those on both sides are of use.
     const here = asked.choices.find((choice) => choice.ok && this.standsAt(choice.axlePosition));
     if (here !== undefined) choices.splice(0, Infinity, here.links - step, here.links, here.links + step);
     if (fitted !== null && !choices.includes(fitted)) choices.push(fitted);

@@ -19,7 +19,7 @@ import {
   openedMessage,
   unreadableMessage,
   type Message,
-} from './keeping-message.ts';
+} from '../words/keeping-message.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';

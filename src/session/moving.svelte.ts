@@ -3,7 +3,7 @@ import { onGround } from '../core/chassis/pose.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import { stepAdjuster } from '../core/standing/adjuster-range.ts';
-import { driveWords } from '../words/drive-words.ts';
+import { driveNoun } from '../core/parts/drive-noun.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
@@ -197,7 +197,8 @@ export class Moving {
   }
 
   #refusedPlace(problem: NoStand): string {
-    return `Put back, because the bike could not stand like that. ${driveWords(noStandWords(problem, this.#preferences.style), this.#session.document.bike.drive.kind)}`;
+    const drive = driveNoun(this.#session.document.bike.drive.kind);
+    return `Put back, because the bike could not stand like that. ${noStandWords(problem, drive, this.#preferences.style)}`;
   }
 
   #labelOf({ target }: Handle): string {

@@ -35,7 +35,7 @@ export interface SprocketFilters {
   readonly fits: boolean;
   /** Least gap of the chain to the pivot, mm. */
   readonly leastGap: number | null;
-  /** Chains in hand, links. */
+  /** Chains in stock, links. */
   readonly chains: readonly number[] | null;
 }
 
@@ -102,7 +102,7 @@ export class Sprockets {
     stretchPercent: this.stretchPercent,
   }));
   readonly #solved: readonly SprocketPair[] | NoStand = $derived.by(() => sprocketPairs(this.#asked));
-  /** Why no pair can be told of; null when all is well. */
+  /** Why there is no pair to show; null when all is well. */
   readonly problem: NoStand | null = $derived.by(() => ('ok' in this.#solved ? this.#solved : null));
   readonly all: readonly SprocketPair[] = $derived.by(() => ('ok' in this.#solved ? [] : this.#solved));
 
@@ -163,7 +163,7 @@ export class Sprockets {
   #pairFilter({ sameRatio, fits, leastGap }: SprocketFilters): PairFilter {
     const wanted = this.reference?.ratio ?? null;
     const ratio = sameRatio === null || wanted === null ? null : { wanted, tolerancePercent: sameRatio };
-    // The chains in hand are those that the pairs were solved with.
+    // The chains in stock are those that the pairs were solved with.
     return { ratio, links: null, fits, leastGap };
   }
 

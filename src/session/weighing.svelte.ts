@@ -6,22 +6,10 @@ import { standBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { weighedBike, type WeighedBike } from '../core/weighing/weighed-bike.ts';
 import type { Measured, WeighIn } from '../core/weighing/weigh-in.ts';
+import type { OwnLength, UnlikeLength, WeighedEnd, WeighedKey } from '../core/weighing/weigh-in-figures.ts';
 import { setBikeField, type Edited } from '../document/edits.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
-
-export type WeighedEnd = 'front' | 'rear';
-/** What has no figure to begin with: nobody but the user can read it. */
-export type WeighedKey = 'front' | 'rear' | 'lift' | 'raisedReading';
-/** What the bike has of its own, until it is measured. */
-export type OwnLength = 'wheelbase' | 'frontRadius' | 'rearRadius';
-
-/** A measured length that the bike on the page does not have, mm. */
-export interface UnlikeLength {
-  readonly key: OwnLength;
-  readonly measured: number;
-  readonly own: number;
-}
 
 const TO_READ: readonly WeighedKey[] = ['front', 'rear', 'lift', 'raisedReading'];
 const OWN_LENGTHS: readonly OwnLength[] = ['wheelbase', 'frontRadius', 'rearRadius'];

@@ -1,4 +1,5 @@
 /** Tests of the words for chains that do not fit. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { expect, it } from 'vitest';
 import { made } from '../../tests/support/standing.ts';
 import { chainLoop } from '../core/drive/chain-loop.ts';
@@ -17,7 +18,7 @@ const misfit: AxleMisfit = {
 };
 
 it('say how far ahead of or behind the slot the axle would stand, and which chains fit', () => {
-  expect(axleMisfitWords(misfit, style)).toBe(
+  expect(axleMisfitWords(misfit, CHAIN, style)).toBe(
     'A chain of 110 links is too short: the axle would stand 2.9\u00a0mm ahead of its slot. With 112 or 114 links it fits.',
   );
   const long: AxleMisfit = {
@@ -27,13 +28,13 @@ it('say how far ahead of or behind the slot the axle would stand, and which chai
     axlePosition: 61,
     nearest: [114, 112, 110, 108],
   };
-  expect(axleMisfitWords(long, style)).toBe(
+  expect(axleMisfitWords(long, CHAIN, style)).toBe(
     'A chain of 118 links is too long: the axle would stand 21.0\u00a0mm behind its slot. With 110, 112 or 114 links it fits.',
   );
 });
 
 it('leave out a place that is nowhere near, and say when no chain fits', () => {
-  expect(axleMisfitWords({ ...misfit, axlePosition: null, nearest: [] }, style)).toBe(
+  expect(axleMisfitWords({ ...misfit, axlePosition: null, nearest: [] }, CHAIN, style)).toBe(
     'A chain of 110 links is too short. No whole chain puts the axle into its slot with these sprockets.',
   );
 });
@@ -46,12 +47,16 @@ it('tell of the half link, and of a bike without a pose', () => {
     115,
   );
   if (odd.ok) throw new Error('fits');
-  expect(axleMisfitWords(odd, style)).toMatch(
+  expect(axleMisfitWords(odd, CHAIN, style)).toMatch(
     /^A chain of 115 links cannot be joined; an odd number needs a half link\. With /,
   );
-  expect(axleMisfitWords({ ...misfit, reason: 'sprocketsOverlap' }, style)).toMatch(/^The sprockets overlap/);
-  expect(axleMisfitWords({ ...misfit, reason: 'notConverged', nearest: [112] }, style)).toMatch(
+  expect(axleMisfitWords({ ...misfit, reason: 'sprocketsOverlap' }, CHAIN, style)).toMatch(
+    /^The sprockets overlap/,
+  );
+  expect(axleMisfitWords({ ...misfit, reason: 'notConverged', nearest: [112] }, CHAIN, style)).toMatch(
     /112 links it fits/,
   );
-  expect(axleMisfitWords({ ...misfit, reason: 'slackImpossible' }, style)).toMatch(/Less play fits/);
+  expect(axleMisfitWords({ ...misfit, reason: 'slackImpossible' }, CHAIN, style)).toMatch(
+    /Set less slack\.$/,
+  );
 });

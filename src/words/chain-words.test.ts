@@ -1,4 +1,5 @@
 /** Tests of what the Chain panel says. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { chainWear } from '../core/drive/chain-wear.ts';
 import type { GuideClearance } from '../core/chain/guide-clearance.ts';
@@ -56,26 +57,26 @@ describe('chains and places', () => {
   });
 
   it('no chain is told with its reason', () => {
-    expect(noChainWords({ ok: false, reason: 'slackImpossible' }, style)).toMatch(/less slack/);
-    expect(noChainWords({ ok: false, reason: 'sprocketsOverlap', found: 100, limit: 150 }, style)).toMatch(
-      /sprockets overlap/,
-    );
+    expect(noChainWords({ ok: false, reason: 'slackImpossible' }, CHAIN, style)).toMatch(/less slack/);
+    expect(
+      noChainWords({ ok: false, reason: 'sprocketsOverlap', found: 100, limit: 150 }, CHAIN, style),
+    ).toMatch(/sprockets overlap/);
   });
 });
 
 describe('slack', () => {
   const at = { ok: true, rearTravel: 40, onGuide: false } as const;
 
-  it('is told up and down together, or by what chain is lacking', () => {
+  it('is written up and down together, or as how much too short the chain is', () => {
     const play = { ok: true, up: 9.9, down: 10.2, total: 20.1 } as const;
     expect(plain(slackWords({ ...at, spare: 0.4, play }, style))).toBe('20.1 mm up and down');
     const none = { ok: false, reason: 'tooTight', spare: -2.25 } as const;
     expect(plain(slackWords({ ...at, spare: -2.25, play: none }, style))).toBe(
-      'too tight: 2.3 mm of chain are lacking',
+      'too tight: the chain is 2.3 mm too short',
     );
     const bag = { ok: false, reason: 'tooSlack', spare: 300 } as const;
     expect(plain(slackWords({ ...at, spare: 300, play: bag }, style))).toBe(
-      'far too long: 300.0 mm too much chain',
+      'far too long: 300.0 mm longer than taut',
     );
   });
 
@@ -88,9 +89,9 @@ describe('slack', () => {
     leastSlack: 10,
   };
 
-  it('to set is told with what is left and where the axle then stands, in its slot or outside', () => {
+  it('to set comes with the slack at the tightest place and with the axle’s place, in its slot or outside', () => {
     expect(plain(toSetWords(set, 40, style))).toBe(
-      'Set 24.8 mm hanging and 10.0 mm are left there. Axle then at 18.1 mm.',
+      'Set 24.8 mm hanging, and 10.0 mm stays there. Axle then at 18.1 mm.',
     );
     expect(plain(toSetWords({ ...set, axlePosition: -3, inSlot: false }, 40, style))).toMatch(
       /the axle would stand 3\.0 mm ahead of its slot\.$/,

@@ -2,6 +2,7 @@
 import type { NoSlack } from '../core/drive/run-slack.ts';
 import type { NoHangingRun } from '../core/drive/hanging-run.ts';
 import type { ChainWear, MeasuredChain, WearReason } from '../core/drive/chain-wear.ts';
+import { CHAIN, type DriveNoun } from '../core/parts/drive-noun.ts';
 import type { Result } from '../core/numeric/result.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
 import type { NoLinkage } from '../core/linkage/no-linkage.ts';
@@ -20,10 +21,10 @@ export function exactLinksText(links: number, style: NumberStyle): string {
 }
 
 /** Why no chain can be laid on the bike at all. */
-export function noChainWords(no: NoLinkage | NoRunSlack, style: NumberStyle): string {
+export function noChainWords(no: NoLinkage | NoRunSlack, drive: DriveNoun, style: NumberStyle): string {
   return no.reason === 'slackImpossible'
-    ? 'The lower run cannot be pushed so far up and down. Ask for less slack.'
-    : noLinkageWords(no, style);
+    ? 'The lower run cannot be pushed so far up and down. Set less slack.'
+    : noLinkageWords(no, drive, style);
 }
 
 /** Where a chain puts the axle, and how far that is from where it stands. */
@@ -45,7 +46,7 @@ export function misfitWords(misfit: AxleMisfit, style: NumberStyle): string {
     return axlePosition === null
       ? 'far too long'
       : `too long: axle ${length(axlePosition - slot, style)} behind its slot`;
-  return axleMisfitWords(misfit, style);
+  return axleMisfitWords(misfit, CHAIN, style);
 }
 
 /** How slack the chain is at one place. */
@@ -54,13 +55,13 @@ export function slackWords({ play, spare }: SlackAt, style: NumberStyle): string
   return noSlackWords(play, spare, style);
 }
 
-/** Why a run has no play, or no shape. */
+/** Why a run has no slack, or no shape. */
 export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: NumberStyle): string {
   switch (no.reason) {
     case 'tooTight':
-      return `too tight: ${length(-spare, style)} of chain are lacking`;
+      return `too tight: the chain is ${length(-spare, style)} too short`;
     case 'tooSlack':
-      return `far too long: ${length(spare, style)} too much chain`;
+      return `far too long: ${length(spare, style)} longer than taut`;
     case 'notConverged':
     case 'notANumber':
       return 'not to be found with these figures';
@@ -74,7 +75,7 @@ export function toSetWords(set: SlackToSet, slot: number, style: NumberStyle): s
     : set.axlePosition < 0
       ? `But the axle would stand ${length(-set.axlePosition, style)} ahead of its slot.`
       : `But the axle would stand ${length(set.axlePosition - slot, style)} behind its slot.`;
-  return `Set ${length(set.play.total, style)} hanging and ${length(set.leastSlack, style)} are left there. ${stands}`;
+  return `Set ${length(set.play.total, style)} hanging, and ${length(set.leastSlack, style)} stays there. ${stands}`;
 }
 
 /** Why there is no slack to set. */
@@ -90,7 +91,7 @@ export function noSlackToSetWords({ reason }: NoSlackToSet, style: NumberStyle):
     case 'notConverged':
       return 'No slack to set was found with these figures.';
     default:
-      return noLinkageWords({ ok: false, reason }, style);
+      return noLinkageWords({ ok: false, reason }, CHAIN, style);
   }
 }
 

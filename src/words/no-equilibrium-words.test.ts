@@ -1,4 +1,5 @@
 /** Tests of the advice given when a bike does not come to rest. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { refuse } from '../core/numeric/refusal.ts';
 import { expect, it } from 'vitest';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
@@ -44,9 +45,9 @@ it.each(Object.keys(REASONS) as NoBalanceReason[])(
   'says %s in whole sentences, with and without numbers',
   (reason) => {
     const told = [
-      noEquilibriumWords(refuse(reason, { found: 3, limit: 2, end: 'rear' }), metric),
-      noEquilibriumWords(refuse(reason, { end: 'front' }), metric),
-      noEquilibriumWords(refuse(reason), metric),
+      noEquilibriumWords(refuse(reason, { found: 3, limit: 2, end: 'rear' }), CHAIN, metric),
+      noEquilibriumWords(refuse(reason, { end: 'front' }), CHAIN, metric),
+      noEquilibriumWords(refuse(reason), CHAIN, metric),
     ];
     for (const words of told) {
       expect(words).toMatch(/^[A-Z].*\. [A-Z].*\.$|^[A-Z].*\.$/);
@@ -57,27 +58,27 @@ it.each(Object.keys(REASONS) as NoBalanceReason[])(
 
 it('gives the numbers in the user’s own units, and apart when they differ', () => {
   const lifts = refuse('frontLifts', { end: 'front', found: 1.3, limit: 1.084 });
-  expect(spaced(noEquilibriumWords(lifts, metric))).toContain(
+  expect(spaced(noEquilibriumWords(lifts, CHAIN, metric))).toContain(
     'At 1.30 g the front wheel lifts; it stays down to 1.08 g.',
   );
   const close = refuse('frontLifts', { end: 'front', found: 1.084, limit: 1.0837 });
-  expect(spaced(noEquilibriumWords(close, metric))).toContain(
+  expect(spaced(noEquilibriumWords(close, CHAIN, metric))).toContain(
     'At 1.0840 g the front wheel lifts; it stays down to 1.0837 g.',
   );
   const preload = refuse('preloadBeyondSpring', { end: 'rear', found: 70, limit: 65 });
-  expect(spaced(noEquilibriumWords(preload, inch))).toContain(
+  expect(spaced(noEquilibriumWords(preload, CHAIN, inch))).toContain(
     'A preload of 2.76 in closes the coils of the shock spring',
   );
 });
 
 it('tells a lean in degrees', () => {
   const lean = refuse('leanImpossible', { found: Math.PI / 2, limit: 1.3962634015954636 });
-  expect(noEquilibriumWords(lean, metric)).toContain('A lean of 90.00° is more than any tyre holds');
+  expect(noEquilibriumWords(lean, CHAIN, metric)).toContain('A lean of 90.00° is more than any tyre holds');
 });
 
 it('tells a bike without a pose as that', () => {
   const beyond = refuse('forkTravelBeyond', { end: 'front', found: 150, limit: 120 });
-  expect(spaced(noEquilibriumWords(beyond, metric))).toContain('Front travel used is 150.0 mm');
+  expect(spaced(noEquilibriumWords(beyond, CHAIN, metric))).toContain('Front travel used is 150.0 mm');
 });
 
 it('carries no number that is none', () => {

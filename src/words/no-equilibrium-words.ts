@@ -1,4 +1,5 @@
 /** Tells a person why a bike does not come to rest on its springs, and what to change. */
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
 import { degrees } from '../core/units/convert.ts';
@@ -75,9 +76,9 @@ const MOST_EXTRA_DIGITS = 4;
  * Two sentences for a person, with the numbers in the user's own units: what does not balance, and what to change. A
  * bike without a pose is told as such; a number the refusal does not carry is a dash.
  */
-export function noEquilibriumWords(no: NoEquilibrium, style: NumberStyle): string {
+export function noEquilibriumWords(no: NoEquilibrium, drive: DriveNoun, style: NumberStyle): string {
   const { reason } = no;
-  if (!isOwn(reason)) return noLinkageWords({ ...no, reason }, style);
+  if (!isOwn(reason)) return noLinkageWords({ ...no, reason }, drive, style);
   for (let extraDigits = 0; ; extraDigits++) {
     const written: string[] = [];
     const words = WORDS[reason](no, (value, quantity) => {

@@ -4,6 +4,7 @@ import { degrees } from '../core/units/convert.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoPose } from '../core/chassis/no-pose.ts';
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkage, NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { WAY_END_WORDS } from './link-range-words.ts';
 
@@ -54,9 +55,9 @@ const MOST_EXTRA_DIGITS = 4;
  * One or two sentences for a person, numbers in the user's own units: first what cannot meet what, last what to change.
  * A number the refusal does not carry is a dash.
  */
-export function noLinkageWords(no: NoLinkage, style: NumberStyle): string {
+export function noLinkageWords(no: NoLinkage, drive: DriveNoun, style: NumberStyle): string {
   const { reason, found, limit, end } = no;
-  if (!isOwn(reason)) return noPoseWords({ ok: false, reason, found, limit, end }, style);
+  if (!isOwn(reason)) return noPoseWords({ ok: false, reason, found, limit, end }, drive, style);
   for (let extraDigits = 0; ; extraDigits++) {
     const written: string[] = [];
     const words = WORDS[reason](no, (value, quantity) => {

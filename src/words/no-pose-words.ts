@@ -2,9 +2,11 @@
 import { degrees } from '../core/units/convert.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoPose, NoPoseReason } from '../core/chassis/no-pose.ts';
 
-type Say = (noPose: NoPose, write: (value: number | undefined, quantity: QuantityKey) => string) => string;
+type Write = (value: number | undefined, quantity: QuantityKey) => string;
+type Say = (noPose: NoPose, write: Write, drive: DriveNoun) => string;
 
 const whichEnd = ({ end }: NoPose): string => (end === undefined ? '' : `${end} `);
 
@@ -32,21 +34,21 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
   travelTableUnusable: () =>
     'The rear suspension’s travel table cannot be used. It needs two rows or more, the first with 0 in both columns, and both wheel travel and shock stroke must rise from row to row.',
   swingarmCannotReach: (no, write) =>
-    `The swingarm cannot reach that far: with ${write(no.found, 'length')} asked for, it would have to stand upright or beyond. Use less rear travel or shock length, or check the swingarm’s length and angle.`,
+    `The swingarm cannot reach that far: at ${write(no.found, 'length')} it would stand upright or beyond. Use less rear travel or shock length, or check the swingarm’s length and angle.`,
   axleOutOfSlot: (no, write) =>
     `The axle would stand ${write(no.found, 'length')} back in a slot of ${write(no.limit, 'length')}. Set it within the slot, or correct the slot’s length.`,
   pivotBehindPatch: (no, write) =>
     `The swingarm pivot is ${write(no.found, 'length')} ahead of the rear contact patch; it must be at least ${write(no.limit, 'length')} ahead. Move the pivot forward or the rear axle back.`,
   sprocketsOverlap: (no, write) =>
     `The sprockets overlap: their centres are ${write(no.found, 'length')} apart and need more than ${write(no.limit, 'length')}. Move the countershaft or the rear axle, or fit fewer teeth.`,
-  teethImpossible: (no) =>
-    `The ${whichEnd(no)}sprocket cannot have ${no.found ?? 'that many'} teeth. It needs a whole number of teeth that a roller chain can run on.`,
-  chainPitchImpossible: (no, write) =>
-    `A chain cannot have a pitch of ${write(no.found, 'length')}. The limit is ${write(no.limit, 'length')}; roller chains of the sizes 5xx have ${write(15.875, 'length')} and 4xx ${write(12.7, 'length')}.`,
-  guideImpossible: (no, write) =>
-    `A guide of ${write(no.found, 'length')} about the pivot cannot carry a chain; it must be between nothing and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the guide’s radius.`,
-  countershaftBehindAxle: () =>
-    'The countershaft lies behind the rear axle, so no chain could pull the wheel forward. Check both.',
+  teethImpossible: (no, _write, { loop }) =>
+    `The ${whichEnd(no)}sprocket cannot have ${no.found ?? 'that many'} teeth. It needs a whole number of teeth that a ${loop} can run on.`,
+  chainPitchImpossible: (no, write, { loop }) =>
+    `A ${loop} cannot have a pitch of ${write(no.found, 'length')}. The limit is ${write(no.limit, 'length')}; roller chains of the sizes 5xx have ${write(15.875, 'length')} and 4xx ${write(12.7, 'length')}.`,
+  guideImpossible: (no, write, { loop }) =>
+    `A guide of ${write(no.found, 'length')} about the pivot cannot carry a ${loop}; it must be between nothing and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the guide’s radius.`,
+  countershaftBehindAxle: (_no, _write, { loop }) =>
+    `The countershaft lies behind the rear axle, so no ${loop} could pull the wheel forward. Check both.`,
   massNegative: (no, write) =>
     `A mass is ${write(no.found, 'mass')}; no mass can be below ${write(no.limit, 'mass')}. Check the masses of bike, rider and load.`,
 };
@@ -58,14 +60,18 @@ const MOST_EXTRA_DIGITS = 4;
  * One or two sentences for a person, with the numbers in the user's own units. The first says what cannot meet what,
  * the last what to change. Every reason has its words; a number the refusal does not carry is a dash.
  */
-export function noPoseWords(noPose: NoPose, style: NumberStyle): string {
+export function noPoseWords(noPose: NoPose, drive: DriveNoun, style: NumberStyle): string {
   for (let extraDigits = 0; ; extraDigits++) {
     const written: string[] = [];
-    const words = WORDS[noPose.reason](noPose, (value, quantity) => {
-      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
-      written.push(text);
-      return text;
-    });
+    const words = WORDS[noPose.reason](
+      noPose,
+      (value, quantity) => {
+        const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
+        written.push(text);
+        return text;
+      },
+      drive,
+    );
     if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
   }
 }

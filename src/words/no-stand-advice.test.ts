@@ -1,4 +1,5 @@
 /** Tests of the advice on a bike that does not stand as asked. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { refuse } from '../core/numeric/refusal.ts';
 import { expect, it } from 'vitest';
 import { noStandWords } from './no-stand-words.ts';
@@ -13,12 +14,12 @@ it('asks for a spring rate that is not known, by the name of its adjuster', () =
     'Fork spring rate is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read topped out and travel set by hand only.',
   );
   // A bump stop without a rate is no adjuster's.
-  expect(noStandAdvice(problem, null, 'chain', METRIC)).toBe(noStandWords(problem, METRIC));
+  expect(noStandAdvice(problem, null, 'chain', METRIC)).toBe(noStandWords(problem, CHAIN, METRIC));
 });
 
 it('says anything else in the core’s words, and names the way to the adjuster', () => {
   const problem = refuse('frontLifts', { end: 'front', found: 1.5, limit: 0.9 });
-  expect(noStandAdvice(problem, 'acceleration', 'chain', METRIC)).toBe(noStandWords(problem, METRIC));
+  expect(noStandAdvice(problem, 'acceleration', 'chain', METRIC)).toBe(noStandWords(problem, CHAIN, METRIC));
   expect(wayToAdjuster('acceleration', 'chain')).toBe('Go to Acceleration');
   expect(wayToAdjuster('chainSlack', 'belt')).toBe('Go to Belt slack');
 });

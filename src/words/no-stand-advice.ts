@@ -1,7 +1,7 @@
 /** What is said when the bike does not stand as it is asked to: what is in the way, and what to change. */
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
-import { driveWords } from './drive-words.ts';
+import { driveNoun } from '../core/parts/drive-noun.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { noStandWords } from './no-stand-words.ts';
@@ -9,7 +9,7 @@ import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { listAll } from './list-all.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 
-/** `adjuster` is the one whose value is in the way; a spring rate that nobody has given yet is no mistake, and is asked for. */
+/** `adjuster` is the one whose value is in the way; a spring rate that nobody has given yet is no mistake. */
 export function noStandAdvice(
   problem: NoStand,
   adjuster: AdjusterKey | null,
@@ -17,7 +17,7 @@ export function noStandAdvice(
   style: NumberStyle,
 ): string {
   if (problem.reason !== 'rateNotAboveZero' || adjuster === null)
-    return driveWords(noStandWords(problem, style), kind);
+    return noStandWords(problem, driveNoun(kind), style);
   const label = adjusterLabel(adjuster, kind);
   return `${label} is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read ${withoutSprings()} only.`;
 }

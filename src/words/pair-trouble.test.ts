@@ -1,4 +1,5 @@
 /** Tests of what a person is told about a pair that cannot be fitted. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { ANY_CHAIN, pairsOf } from '../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
@@ -21,7 +22,7 @@ function pair(frontTeeth: number, rearTeeth: number, change: Partial<PairsAsked>
 }
 
 const trouble = (each: SprocketPair) => {
-  const told = pairTrouble(each, METRIC);
+  const told = pairTrouble(each, CHAIN, METRIC);
   return told === null ? null : `${told.short}: ${told.sentences.join(' ')}`.replace(/\s/g, ' ');
 };
 
@@ -43,7 +44,7 @@ describe('the trouble with a pair', () => {
     expect(trouble(pair(32, 40))).toMatch(/reaches the pivot: .* \d+ teeth or fewer clear it\.$/);
   });
 
-  it('is a play that no run can have', () => {
-    expect(trouble(pair(15, 45, { play: 2000 }))).toMatch(/^does not stand: .* Less play fits\.$/);
+  it('is more slack than a run can have', () => {
+    expect(trouble(pair(15, 45, { play: 2000 }))).toMatch(/^does not stand: .* Set less slack\.$/);
   });
 });

@@ -1,4 +1,5 @@
 /** Tells a person why a pair of sprockets cannot be ridden as it is, shortly for a table and whole for who asks. */
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoRunSlack } from '../core/standing/axle-in-slot.ts';
 import { axleMisfitWords } from './axle-misfit-words.ts';
 import { noStandWords } from './no-stand-words.ts';
@@ -13,20 +14,20 @@ export interface PairTrouble {
 }
 
 /** The trouble with a pair, in the user's own units; null for one that can be fitted and stands. */
-export function pairTrouble(pair: SprocketPair, style: NumberStyle): PairTrouble | null {
+export function pairTrouble(pair: SprocketPair, drive: DriveNoun, style: NumberStyle): PairTrouble | null {
   const shorts: string[] = [];
   const sentences: string[] = [];
   const { misfit, obstacle } = pair;
   if (misfit !== null) {
-    shorts.push(misfitShort(pair, style));
+    shorts.push(misfitShort(pair, drive, style));
     sentences.push(
       isNoSlack(misfit)
-        ? axleMisfitWords({ ...misfit, links: 0, axlePosition: null, nearest: [], slot: 0 }, style)
-        : noStandWords(misfit, style),
+        ? axleMisfitWords({ ...misfit, links: 0, axlePosition: null, nearest: [], slot: 0 }, drive, style)
+        : noStandWords(misfit, drive, style),
     );
   } else if (pair.links === null) {
-    shorts.push('no chain');
-    sentences.push('No chain closes around these sprockets.');
+    shorts.push(`no ${drive.loop}`);
+    sentences.push(`No ${drive.loop} closes around these sprockets.`);
   }
   if (obstacle !== null) {
     shorts.push(obstacle.reason === 'frontBelowShaft' ? 'too small for the shaft' : 'reaches the pivot');
@@ -35,20 +36,20 @@ export function pairTrouble(pair: SprocketPair, style: NumberStyle): PairTrouble
   return sentences.length === 0 ? null : { short: shorts.join(', '), sentences };
 }
 
-/** Whether no chain at all has the play asked for, so that none can be named. */
+/** Whether the lower run cannot have so much slack with any chain, so that no chain can be named. */
 function isNoSlack(misfit: NonNullable<SprocketPair['misfit']>): misfit is NoRunSlack {
   return misfit.reason === 'slackImpossible' && !('nearest' in misfit);
 }
 
-function misfitShort({ misfit }: SprocketPair, style: NumberStyle): string {
+function misfitShort({ misfit }: SprocketPair, { loop }: DriveNoun, style: NumberStyle): string {
   if (misfit === null || !('nearest' in misfit)) return 'does not stand';
   const { axlePosition, reason, slot } = misfit;
   const write = (mm: number): string => writeNumber(mm, 'length', style).text;
   if (reason === 'chainTooShort')
     return axlePosition === null
-      ? 'chain too short to close'
+      ? `${loop} too short to close`
       : `axle ${write(-axlePosition)} ahead of its slot`;
   if (reason === 'chainTooLong')
-    return axlePosition === null ? 'chain too long' : `axle ${write(axlePosition - slot)} behind its slot`;
-  return reason === 'linksImpossible' ? 'chain cannot be joined' : 'no place for the axle';
+    return axlePosition === null ? `${loop} too long` : `axle ${write(axlePosition - slot)} behind its slot`;
+  return reason === 'linksImpossible' ? `${loop} cannot be joined` : 'no place for the axle';
 }

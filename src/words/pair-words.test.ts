@@ -1,4 +1,5 @@
 /** Tests of choosing among sprocket pairs and telling them apart. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { ANY_CHAIN, pairIn, pairsOf } from '../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
@@ -90,7 +91,7 @@ describe('the difference of two pairs', () => {
   });
 
   it('is told with its cause: the chain’s torque about the pivot', () => {
-    const words = pairWords(pair(15, 45), pair(16, 48), style);
+    const words = pairWords(pair(15, 45), pair(16, 48), CHAIN, style);
     const { antiSquat, chainMoment } = pairDifference(pair(15, 45), pair(16, 48));
     expect(antiSquat).toBeLessThan(0);
     expect(chainMoment).toBeGreaterThan(0);
@@ -103,10 +104,10 @@ describe('the difference of two pairs', () => {
   it('names the chain as working against the change when its torque goes the other way', () => {
     const from = pair(15, 45);
     const to = { ...pair(16, 48), antiSquat: (from.antiSquat as number) + 2 };
-    expect(pairWords(from, to, { ...style, decimal: ',' })).toMatch(
+    expect(pairWords(from, to, CHAIN, { ...style, decimal: ',' })).toMatch(
       /^Same ratio, more anti-squat \(\+2,0\u00a0%\), from the axle’s place, although the chain pulls \d+,\d\u00a0N·m more/,
     );
-    expect(pairWords(from, { ...to, chainMoment: from.chainMoment }, style)).toMatch(
+    expect(pairWords(from, { ...to, chainMoment: from.chainMoment }, CHAIN, style)).toMatch(
       /from the axle’s place alone\.$/,
     );
   });
@@ -117,17 +118,17 @@ describe('the difference of two pairs', () => {
       antiSquat: (pair(15, 45).antiSquat as number) - 0.013,
       chainMoment: (pair(15, 45).chainMoment ?? NaN) + 0.2,
     };
-    expect(pairWords(pair(15, 45), to, style)).toBe(
+    expect(pairWords(pair(15, 45), to, CHAIN, style)).toBe(
       'Same ratio, almost the same anti-squat (−0.013\u00a0%): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
     );
   });
 
   it('says only the ratio where there is no anti-squat, and that it stays where it does', () => {
     const { antiSquat, chainMoment } = pair(15, 45);
-    expect(pairWords(pair(15, 45), { ...pair(15, 46), antiSquat: 'noMass' }, style)).toBe(
+    expect(pairWords(pair(15, 45), { ...pair(15, 46), antiSquat: 'noMass' }, CHAIN, style)).toBe(
       'Shorter gearing (+2.2\u00a0%).',
     );
-    expect(pairWords(pair(15, 45), { ...pair(15, 44), antiSquat, chainMoment }, style)).toBe(
+    expect(pairWords(pair(15, 45), { ...pair(15, 44), antiSquat, chainMoment }, CHAIN, style)).toBe(
       'Taller gearing (−2.2\u00a0%), same anti-squat.',
     );
   });

@@ -1,5 +1,6 @@
 /** Tells a person how one pair of sprockets differs from another, and why its anti-squat does. */
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import { pairDifference } from '../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 
@@ -11,7 +12,12 @@ const LEAST_MOMENT = 0.05;
  * 1000 N of thrust." The cause is named only when its direction is that of the change; otherwise the chain is named as
  * working against it. Without an anti-squat on either side only the ratio is told.
  */
-export function pairWords(from: SprocketPair, to: SprocketPair, style: NumberStyle): string {
+export function pairWords(
+  from: SprocketPair,
+  to: SprocketPair,
+  { loop }: DriveNoun,
+  style: NumberStyle,
+): string {
   const { ratioPercent, antiSquat, chainMoment } = pairDifference(from, to);
   const write = (value: number): string => writeNumber(value, 'percent', style, { signed: true }).text;
   const ratio =
@@ -21,7 +27,7 @@ export function pairWords(from: SprocketPair, to: SprocketPair, style: NumberSty
   if (antiSquat === null || chainMoment === null) return `${ratio}.`;
   const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
   const more = chainMoment > 0 ? 'more' : 'less';
-  const pull = `the chain pulls ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
+  const pull = `the ${loop} pulls ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
   // The difference of the numbers as they are written, so that a person who subtracts them finds it.
   const steps = stepsOf(to, style) - stepsOf(from, style);
   if (steps === 0)

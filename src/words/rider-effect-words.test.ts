@@ -1,4 +1,5 @@
 /** Tests of what is said of gas, brakes and lifting wheels. */
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import { refuse } from '../core/numeric/refusal.ts';
 import { describe, expect, it } from 'vitest';
 import { stanceWith } from '../../tests/support/standing.ts';
@@ -13,7 +14,7 @@ const effects = riderEffects(sprung(), plainSetup);
 const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
 
 function told(changes: Partial<RiderEffects> = {}) {
-  return riderEffectsTold({ ...effects, ...changes }, plainSetup, METRIC);
+  return riderEffectsTold({ ...effects, ...changes }, plainSetup, CHAIN, METRIC);
 }
 
 describe('what is said of the rider’s hands', () => {

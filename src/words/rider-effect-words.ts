@@ -1,4 +1,5 @@
 /** What the rider's hands do to the bike, in words. */
+import { driveNoun, type DriveNoun } from '../core/parts/drive-noun.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
@@ -7,10 +8,8 @@ import { noEquilibriumWords } from './no-equilibrium-words.ts';
 import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';
 import type { RiderEffects } from '../core/riding/rider-effects.ts';
 import type { Stance } from '../core/standing/stance.ts';
+import { directionWord, shownChange } from './shown-change.ts';
 import { writeShort } from './write-short.ts';
-
-/** A change below this is none, mm. */
-const NOTHING = 0.05;
 
 /** One thing with its figure and what it means; no number when there is no answer. */
 export interface Told {
@@ -59,24 +58,30 @@ const NEUTRAL: Kind = {
 };
 
 /** Gas, brakes and limits, in that order. */
-export function riderEffectsTold(effects: RiderEffects, setup: Setup, style: NumberStyle): Told[] {
+export function riderEffectsTold(
+  effects: RiderEffects,
+  setup: Setup,
+  drive: DriveNoun,
+  style: NumberStyle,
+): Told[] {
   const g = (value: number): string => writeNumber(value, 'acceleration', style).text;
-  const mm = (value: number): string => writeNumber(Math.abs(value), 'length', style).text;
+  const mm = (value: number): string => writeNumber(value, 'length', style).text;
+  const told = tell(drive, style);
   const { gasOpened, braked, frontLifts, rearLifts } = effects;
   return [
-    told(SQUAT, gasOpened, style, ({ front, rear }) => ({
+    told(SQUAT, gasOpened, ({ front, rear }) => ({
       value: rear,
-      words: `Gas from ${g(setup.cornerAcceleration)} to ${g(setup.acceleration)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, mm)}, ${moves('the front', front, mm)}.`,
+      words: `Gas from ${g(setup.cornerAcceleration)} to ${g(setup.acceleration)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
     })),
-    told(DIVE, braked, style, ({ front, rear }) => ({
+    told(DIVE, braked, ({ front, rear }) => ({
       value: front,
-      words: `From rolling evenly to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, mm)}, ${moves('the rear', rear, mm)}.`,
+      words: `From rolling evenly to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, style)}, ${moves('the rear', rear, style)}.`,
     })),
-    told(FRONT_LIFTS, frontLifts, style, ({ limit, travel }) => ({
+    told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
       words: `On the gas, upright, with ${mm(travel.rear)} of the rear’s travel used at that moment.`,
     })),
-    told(REAR_LIFTS, rearLifts, style, ({ limit, travel }) => ({
+    told(REAR_LIFTS, rearLifts, ({ limit, travel }) => ({
       value: limit,
       words: `On the brakes, upright, with ${mm(travel.front)} of the fork’s travel used at that moment.`,
     })),
@@ -85,7 +90,7 @@ export function riderEffectsTold(effects: RiderEffects, setup: Setup, style: Num
 
 /** The anti-squat at which the gas asks nothing of the rear spring, in the posture shown. */
 export function neutralTold(on: Stance, style: NumberStyle): Told {
-  return told(NEUTRAL, neutralAntiSquat(on), style, ({ neutral, shift }) => {
+  return tell(driveNoun(on.machine.driveKind), style)(NEUTRAL, neutralAntiSquat(on), ({ neutral, shift }) => {
     const unsprung = writeShort(on.machine.rearUnsprung, 'mass', style);
     const percent = (value: number, signed: boolean): string =>
       writeNumber(value, 'percent', style, { signed }).text;
@@ -96,22 +101,32 @@ export function neutralTold(on: Stance, style: NumberStyle): Told {
   });
 }
 
-/** What is found in words, or why there is nothing. */
-function told<Found extends { readonly ok: true }>(
-  kind: Kind,
-  found: Found | NoEquilibrium,
-  style: NumberStyle,
-  say: (found: Found) => Pick<Told, 'value' | 'words'>,
-): Told {
-  return { ...kind, ...(found.ok ? say(found) : { value: null, words: noEquilibriumWords(found, style) }) };
+/** Says what is found, or why there is nothing. */
+function tell(drive: DriveNoun, style: NumberStyle) {
+  return <Found extends { readonly ok: true }>(
+    kind: Kind,
+    found: Found | NoEquilibrium,
+    say: (found: Found) => Pick<Told, 'value' | 'words'>,
+  ): Told => ({
+    ...kind,
+    ...(found.ok ? say(found) : { value: null, words: noEquilibriumWords(found, drive, style) }),
+  });
 }
 
-function squats(by: number, mm: (value: number) => string): string {
-  if (Math.abs(by) < NOTHING) return 'the rear stays where it is';
-  return `the rear ${by > 0 ? 'squats' : 'lifts'} ${mm(by)}`;
+function squats(by: number, style: NumberStyle): string {
+  const change = shownChange(by, 'length', style);
+  return `the rear ${directionWord(change, {
+    more: `squats ${change.amount}`,
+    less: `lifts ${change.amount}`,
+    same: 'stays where it is',
+  })}`;
 }
 
-function moves(end: string, by: number, mm: (value: number) => string): string {
-  if (Math.abs(by) < NOTHING) return `${end} stays where it is`;
-  return `${end} ${by > 0 ? 'sinks' : 'rises'} ${mm(by)}`;
+function moves(end: string, by: number, style: NumberStyle): string {
+  const change = shownChange(by, 'length', style);
+  return `${end} ${directionWord(change, {
+    more: `sinks ${change.amount}`,
+    less: `rises ${change.amount}`,
+    same: 'stays where it is',
+  })}`;
 }

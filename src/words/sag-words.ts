@@ -17,8 +17,7 @@ export function sagPlace(sag: number, end: SagEnd, kind: SagKind, use: SagUse): 
 /** Such as "within 25 to 40 mm common on the road". */
 export function sagJudged(sag: number, end: SagEnd, kind: SagKind, use: SagUse, style: NumberStyle): string {
   const { least, most } = SAG_RANGES[use][end][kind];
-  const from = writeShort(least, 'length', style).replace(/\u00a0.*$/, '');
-  const range = `${from} to ${writeShort(most, 'length', style)}`;
+  const range = `${writeShort(least, 'length', style, 'digits')} to ${writeShort(most, 'length', style)}`;
   const { where } = SAG_USES.find(({ key }) => key === use) ?? SAG_USES[0];
   const place = sagPlace(sag, end, kind, use);
   const word = { below: 'less than the', within: 'within', above: 'more than the' }[place];

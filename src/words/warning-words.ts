@@ -36,7 +36,7 @@ function textOf(warning: Warning, on: StandingBike): string {
         ? 'Little trail: the steering centres itself weakly and can shake its head at speed. Add trail before riding it.'
         : 'The steering does not centre itself. Do not ride like this.';
     case 'tubeTooShort':
-      return 'The clamps hold less fork tube than the maker’s manual asks for. Slide the tubes further up through the clamps before riding it.';
+      return 'The clamps hold less fork tube than the maker’s manual gives as the least. Slide the tubes further up through the clamps before riding it.';
     case 'tyreHitsClamp':
       return 'The front tyre meets the lower clamp before the fork is fully in. Slide the tubes down in the clamps, or end the travel earlier, before riding it.';
     case 'chainOnGuide':

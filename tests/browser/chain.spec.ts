@@ -34,7 +34,7 @@ async function chainOf(page: Page, play: number) {
   return { machine, loop, slot, axlePosition: setup.axlePosition };
 }
 
-/** What the core says that the bike on the page asks for. */
+/** What the core says of the chain that fits the bike on the page. */
 async function askedFor(page: Page, play: number) {
   const { machine, loop, slot, axlePosition } = await chainOf(page, play);
   const asked = chainForAxle(machine, loop, slot, axlePosition);
@@ -42,13 +42,13 @@ async function askedFor(page: Page, play: number) {
   return asked;
 }
 
-test('the axle asks for a chain, and a button puts it where a whole one leaves it, in one undo', async ({
+test('the axle’s place gives a length of chain, and a button puts it where a whole one leaves it, in one undo', async ({
   page,
 }) => {
   await openPage(page);
   await openChain(page, 'Axle');
   const asked = await askedFor(page, 30);
-  await expect(chain(page)).toContainText(`asks for ${asked.exactLinks.toFixed(2)} links`);
+  await expect(chain(page)).toContainText(`${asked.exactLinks.toFixed(2)} links fit exactly`);
   const set = chain(page)
     .getByRole('button', { name: /^Set the axle there, for \d+ links$/ })
     .first();
@@ -61,7 +61,7 @@ test('the axle asks for a chain, and a button puts it where a whole one leaves i
   await set.click();
   await expect(field(page, AXLE)).not.toHaveValue(before);
   expect((await savedDocument(page)).setup.axlePosition).toBeCloseTo(choice.axlePosition, 5);
-  await expect(chain(page)).toContainText(`asks for ${choice.links}.00 links`);
+  await expect(chain(page)).toContainText(`${choice.links}.00 links fit exactly`);
   await expect(undoButton(page)).toHaveAccessibleName(`Undo: Axle for ${choice.links} links`);
   await undo(page);
   await expect(field(page, AXLE)).toHaveValue(before);
@@ -86,19 +86,19 @@ test('the parts are chosen and the axle set by keyboard alone, and the keyboard 
   await expect(chain(page).getByRole('listitem').getByRole('button').first()).toBeFocused();
 });
 
-test('more slack asks for a longer chain, and odd chains come with a half link only', async ({ page }) => {
+test('more slack needs a longer chain, and odd chains come with a half link only', async ({ page }) => {
   await openPage(page);
   await openChain(page, 'Axle');
   const rows = chain(page).getByRole('listitem');
   for (const row of await rows.allInnerTexts()) expect(Number(/^\d+/.exec(row)?.[0]) % 2).toBe(0);
-  await typeInto(page, 'Play, hanging', '60');
+  await typeInto(page, 'Slack, hanging', '60');
   await expect(chain(page)).toContainText(
-    `asks for ${(await askedFor(page, 60)).exactLinks.toFixed(2)} links`,
+    `${(await askedFor(page, 60)).exactLinks.toFixed(2)} links fit exactly`,
   );
   await chain(page).getByLabel('Half link allowed').check();
   const links = (await rows.allInnerTexts()).map((row) => Number(/^\d+/.exec(row)?.[0]));
   expect(links.some((count) => count % 2 === 1)).toBe(true);
-  await typeInto(page, 'Play, hanging', '600');
+  await typeInto(page, 'Slack, hanging', '600');
   await expect(chain(page).getByRole('alert')).toContainText('Kept 60.0 mm');
 });
 
@@ -132,7 +132,7 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   const place = async (): Promise<number> =>
     Number(/axle at ([\d.]+)/.exec(await chainRow(page, links).innerText())?.[1]);
   const before = await place();
-  await typeInto(page, 'Play, hanging', '60');
+  await typeInto(page, 'Slack, hanging', '60');
   await expect.poll(place).toBeLessThan(before);
   await undo(page);
   for (let times = 0; times < 3; times++) await undo(page);
@@ -185,13 +185,13 @@ test('wear is told against the maker’s limit, refused where it is absurd, and 
   await typeInto(page, 'Links measured', '20');
   await chooseChainPart(page, 'Axle');
   const fresh = (await askedFor(page, 30)).exactLinks;
-  const worn = Number(/asks for ([\d.]+) links/.exec(await chain(page).innerText())?.[1]);
+  const worn = Number(/([\d.]+) links fit exactly/.exec(await chain(page).innerText())?.[1]);
   // Longer links: fewer of them are needed.
   expect(fresh - worn).toBeGreaterThan(0.5);
   await chooseChainPart(page, 'Wear');
   await chain(page).getByRole('button', { name: 'Count the chain as new' }).click();
   await chooseChainPart(page, 'Axle');
-  await expect(chain(page)).toContainText(`asks for ${fresh.toFixed(2)} links`);
+  await expect(chain(page)).toContainText(`${fresh.toFixed(2)} links fit exactly`);
 });
 
 test('wear is kept with the bike: a worn chain that is on takes the axle back, sprocket pairs go by it, and undo takes it off', async ({
@@ -275,7 +275,7 @@ test('a bike that cannot stand has no chain laid on it, and says why', async ({ 
   await typeInto(page, 'Chain guide radius', '120');
   await expect(chain(page)).toContainText('no chain can be laid on it');
   await undo(page);
-  await expect(chain(page)).toContainText('asks for');
+  await expect(chain(page)).toContainText('links fit exactly');
 });
 
 test('sprockets that reach over the pivot are refused in words, and the nearest that clear it offered', async ({

@@ -36,7 +36,7 @@ test('a tap sets the axle by its chain and another takes it back', async ({ page
     .first();
   const links = /for (\d+) links/.exec((await set.getAttribute('aria-label')) ?? '')?.[1] ?? '';
   await set.tap();
-  await expect(chain(page)).toContainText(`asks for ${links}.00 links`);
+  await expect(chain(page)).toContainText(`${links}.00 links fit exactly`);
   await choosePanel(page, 'Adjusters');
   await expect(axle).not.toHaveValue(before);
   await undoButton(page).tap();

@@ -177,9 +177,9 @@ test('a belt is called a belt wherever it is spoken of, and counted in its teeth
   const table = page.getByRole('region', { name: 'Sprockets', exact: true });
   await table.getByRole('button', { name: 'Ranges and filters' }).click();
   await expect(table.getByRole('button', { name: 'Sort by belt', exact: true })).toContainText('teeth');
-  await expect(page.getByRole('textbox', { name: 'Belts in hand, teeth' })).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'Belts in stock, teeth' })).toBeVisible();
   await expect(table.getByRole('checkbox', { name: 'Half link allowed' })).toHaveCount(0);
-  await typeInto(page, 'Belts in hand, teeth', '60');
+  await typeInto(page, 'Belts in stock, teeth', '60');
   await table.getByRole('checkbox', { name: 'Axle within its slot only' }).uncheck();
   await table.locator('tbody th button[aria-expanded]').first().click();
   await expect(table.locator('tr.more')).toContainText('A belt of 60 teeth is too short');

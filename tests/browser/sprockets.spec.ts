@@ -152,7 +152,7 @@ test('a chain in hand that is too short is told in the row and in words, and not
   await openPage(page);
   await openSprockets(page);
   await openFilters(page);
-  const chains = page.getByRole('textbox', { name: 'Chains in hand, links' });
+  const chains = page.getByRole('textbox', { name: 'Chains in stock, links' });
   await chains.fill('abc');
   await chains.press('Enter');
   await expect(sprockets(page).getByRole('alert')).toContainText('“abc” is not a number. Kept it empty.');

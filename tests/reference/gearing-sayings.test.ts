@@ -1,4 +1,5 @@
 /** What mechanics say about gearing, computed on the invented road sport bike with its chain, axle and guide together. */
+import { CHAIN } from '../../src/core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { pairDifference } from '../../src/core/effects/pair-choice.ts';
@@ -55,7 +56,7 @@ describe('the same ratio on more teeth, on the road sport bike', () => {
   });
 
   it('is told as almost the same, with the torque', () => {
-    expect(pairWords(pair(15, 45), pair(16, 48), { system: 'metric', decimal: '.' })).toBe(
+    expect(pairWords(pair(15, 45), pair(16, 48), CHAIN, { system: 'metric', decimal: '.' })).toBe(
       'Same ratio, almost the same anti-squat (−0.016\u00a0%): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
     );
   });

@@ -21,6 +21,6 @@ export const loadTransferAngle: Reading = {
     what: 'Slope of the load-transfer line: how much weight moves rearward for each bit of thrust.',
     sign: 'Positive; it rises toward the front.',
     measured: 'Computed from the height of the centre of gravity and the wheelbase.',
-    feels: 'Steeper asks for more anti-squat to keep the rear still.',
+    feels: 'Steeper needs more anti-squat to keep the rear still.',
   },
 };

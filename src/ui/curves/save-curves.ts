@@ -1,7 +1,7 @@
 /** Saving the curves: as lines that scale (SVG), as pixels (PNG), and as figures (CSV). */
 import { chartOf } from '../../curves/chart.ts';
 import { curveCsv } from '../../curves/curve-table.ts';
-import { chartTitle, courseWords, statesWords } from '../../curves/curve-words.ts';
+import { chartTitle, courseWords, statesWords } from '../../words/curve-words.ts';
 import { sceneSvg } from '../../render/svg/scene-svg.ts';
 import { plotLayer } from '../../scene/plot.ts';
 import { themeNamed } from '../../scene/theme.ts';

@@ -1,4 +1,5 @@
 /** The bike on the page as its file holds it, and what the core makes of it. */
+import { CHAIN } from '../../../src/core/parts/drive-noun.ts';
 import { readFile } from 'node:fs/promises';
 import { expect, type Page } from '@playwright/test';
 import { noStandWords } from '../../../src/words/no-stand-words.ts';
@@ -47,7 +48,7 @@ export function standing({ bike, setup }: BikeWithSetup, state: RideStateKey = '
 export function adviceOn({ bike, setup }: BikeWithSetup): string {
   const stood = standBike(bike, setup, 'toppedOut');
   if (stood.ok) throw new Error('the bike stands');
-  return noStandWords(stood, METRIC).replace(/\s+/g, ' ');
+  return noStandWords(stood, CHAIN, METRIC).replace(/\s+/g, ' ');
 }
 
 /** What the page says of a change under Why, for each sentence the reading it is about; its spaces plain. */

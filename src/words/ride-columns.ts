@@ -1,8 +1,8 @@
 /** The columns of the table of ride states: which figure, in which unit, and the words for a change of it. */
-import type { RideFigures } from '../../core/effects/ride-table.ts';
-import { REST_WORDS } from '../../words/rest-words.ts';
-import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import { shownUnit, type QuantityKey } from '../../core/units/all-quantities.ts';
+import type { RideFigures } from '../core/effects/ride-table.ts';
+import { REST_WORDS } from './rest-words.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface RideColumn {
   readonly key: string;

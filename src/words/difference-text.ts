@@ -1,13 +1,14 @@
 /** How a change from the baseline is written: arrow, sign and number, and which of two words goes with it. */
-import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import { QUANTITIES, type QuantityKey } from '../../core/units/all-quantities.ts';
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface Difference {
   /** "same" when the change is below what the quantity's digits can show. */
   readonly direction: 'more' | 'less' | 'same';
   readonly arrow: '▲' | '▼' | '';
-  /** Signed, with its unit; empty when nothing changed. */
+  /** Signed, with its unit and without; empty when nothing changed. */
   readonly amount: string;
+  readonly digits: string;
 }
 
 /** The change from `baseline` to `value`, both metric numbers. */
@@ -19,13 +20,14 @@ export function differenceOf(
 ): Difference {
   // The difference of the numbers as they are written, so that a person who subtracts them finds it.
   const steps = shownSteps(value, quantity, style) - shownSteps(baseline, quantity, style);
-  if (steps === 0) return { direction: 'same', arrow: '', amount: '' };
+  if (steps === 0) return { direction: 'same', arrow: '', amount: '', digits: '' };
   const change = metricOfSteps(steps, quantity, style);
   const { counted } = QUANTITIES[quantity];
-  const { text, unit } = writeNumber(change, quantity, style, { signed: true });
+  const { text, digits } = writeNumber(change, quantity, style, { signed: true });
   return {
     direction: change > 0 ? 'more' : 'less',
     arrow: change > 0 ? '▲' : '▼',
-    amount: counted !== null && Math.abs(change) === 1 ? text.replace(unit, counted.one) : text,
+    amount: counted !== null && Math.abs(change) === 1 ? `${digits}\u00a0${counted.one}` : text,
+    digits,
   };
 }

@@ -1,9 +1,33 @@
 /** What a chart of curves says in words: its title, its course, where it stops and why, its zones and its band. */
-import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
-import { noStandWords } from '../words/no-stand-words.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { ABSENT_WORDS, type AbsentReason, type Reading } from '../core/readings/reading.ts';
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
+import { noStandWords } from './no-stand-words.ts';
+import { shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
-import type { CurveSet, PlacedCurve } from './curve-set.ts';
+import type { Curve } from '../core/effects/sweep.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import { listAll } from './list-all.ts';
+
+/** A curve with where its bike stands on it, in metric units. */
+export interface PlacedCurve {
+  readonly name: string;
+  readonly of: 'now' | 'baseline' | 'kept' | 'state';
+  readonly curve: Curve;
+  /** The name of an earlier curve that is the same line; null when it is a line of its own. */
+  readonly under: string | null;
+  /** Where on the axis it stands and what it reads there, which on an axis of both travels may lie beside the line. */
+  readonly place: number | null;
+  readonly value: number | AbsentReason | null;
+  /** Why it stands nowhere; null when it stands. */
+  readonly noStand: NoStand | null;
+}
+
+/** One reading along one axis, the present bike's curve first. */
+export interface CurveSet {
+  readonly reading: Reading;
+  readonly axis: { readonly key: string; readonly label: string; readonly quantity: QuantityKey };
+  readonly curves: readonly PlacedCurve[];
+}
 
 /** A name with its unit in brackets, such as `Trail [mm]`; a plain number has none. */
 export function withUnit(name: string, quantity: QuantityKey, style: NumberStyle): string {
@@ -47,6 +71,7 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
   const { reading, axis } = set;
   const [{ curve, place, value }] = set.curves;
   const y = (metric: number): string => writeNumber(metric, reading.quantity, style).text;
+  const stepsOfY = (metric: number): number => shownSteps(metric, reading.quantity, style);
   const x = (metric: number): string => writeNumber(metric, axis.quantity, style).text;
   const points = curve.x.flatMap((at, i) => {
     const found = curve.y[i];
@@ -58,44 +83,41 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
   const [begin, ...rest] = turns;
   const ways = rest.map((to, i) => {
     const from = turns[i];
-    const way = y(to.y) === y(from.y) ? 'stays' : to.y > from.y ? 'rises' : 'falls';
-    return way === 'stays' ? `stays at ${y(to.y)} to ${x(to.x)}` : `${way} to ${y(to.y)} at ${x(to.x)}`;
+    const steps = stepsOfY(to.y) - stepsOfY(from.y);
+    if (steps === 0) return `stays at ${y(to.y)} to ${x(to.x)}`;
+    return `${steps > 0 ? 'rises' : 'falls'} to ${y(to.y)} at ${x(to.x)}`;
   });
   return `From ${y(begin.y)} at ${x(begin.x)} it ${ways.length === 0 ? 'goes nowhere' : ways.join(', then ')}.${now}`;
 }
 
 /** Where and why curves stop short of the axis or have gaps, and which lie under one another. */
-export function chartNotes(set: CurveSet, style: NumberStyle): string[] {
+export function chartNotes(set: CurveSet, drive: DriveNoun, style: NumberStyle): string[] {
   const [first, ...others] = set.curves;
-  const notes = notesOf(first, set, style);
+  const notes = notesOf(first, set, drive, style);
   for (const other of others.filter(({ under }) => under === null)) {
     notes.push(
-      ...notesOf(other, set, style)
+      ...notesOf(other, set, drive, style)
         .filter((note) => !notes.includes(note))
         .map((note) => `${other.name}: ${note}`),
     );
     if (other.noStand !== null)
-      notes.push(`${other.name}: does not stand like this. ${noStandWords(other.noStand, style)}`);
+      notes.push(`${other.name}: does not stand like this. ${noStandWords(other.noStand, drive, style)}`);
   }
   for (const { name } of set.curves) {
     const same = others.filter(({ under }) => under === name).map((other) => other.name);
     if (same.length > 0)
-      notes.push(`${listed(same)}: the same line${name === first.name ? '' : ` as ${name}`}.`);
+      notes.push(`${listAll(same)}: the same line${name === first.name ? '' : ` as ${name}`}.`);
   }
   return notes;
 }
 
-function listed(names: readonly string[]): string {
-  return names.length === 1 ? names[0] : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
-}
-
-function notesOf({ curve }: PlacedCurve, { axis }: CurveSet, style: NumberStyle): string[] {
+function notesOf({ curve }: PlacedCurve, { axis }: CurveSet, drive: DriveNoun, style: NumberStyle): string[] {
   const { lowStop, highStop } = curve;
   if (curve.x.length === 0)
-    return lowStop === null ? [] : [`No curve. ${noStandWords(lowStop.noStand, style)}`];
+    return lowStop === null ? [] : [`No curve. ${noStandWords(lowStop.noStand, drive, style)}`];
   const x = (value: number): string => writeNumber(value, axis.quantity, style).text;
   const stops = [lowStop, highStop].flatMap((stop) =>
-    stop === null ? [] : [`Stops before ${x(stop.x)}. ${noStandWords(stop.noStand, style)}`],
+    stop === null ? [] : [`Stops before ${x(stop.x)}. ${noStandWords(stop.noStand, drive, style)}`],
   );
   const reasons = new Set(curve.y.filter((value): value is AbsentReason => typeof value === 'string'));
   return [...stops, ...[...reasons].map((reason) => `Gap: ${ABSENT_WORDS[reason]}.`)];

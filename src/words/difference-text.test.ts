@@ -10,11 +10,13 @@ describe('a difference', () => {
       direction: 'more',
       arrow: '▲',
       amount: '+2.2\u00a0mm',
+      digits: '+2.2',
     });
     expect(differenceOf(23.5, 24, 'angle', style)).toEqual({
       direction: 'less',
       arrow: '▼',
       amount: '−0.50°',
+      digits: '−0.50',
     });
   });
 

@@ -1,10 +1,10 @@
 /** The columns of the sprocket table: what each shows of a pair, in which quantity, and the words of its differences. */
-import type { DriveKind } from '../../core/parts/drive-kind.ts';
-import { BELT, CHAIN, nameDrive, type DriveText } from '../../core/parts/drive-noun.ts';
-import { pairDifference, type PairKey } from '../../core/effects/pair-choice.ts';
-import type { SprocketPair } from '../../core/effects/sprocket-pairs.ts';
-import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import { QUANTITIES, shownUnit, type QuantityKey } from '../../core/units/all-quantities.ts';
+import type { DriveKind } from '../core/parts/drive-kind.ts';
+import { BELT, CHAIN, nameDrive, type DriveText } from '../core/parts/drive-noun.ts';
+import { pairDifference, type PairKey } from '../core/effects/pair-choice.ts';
+import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { QUANTITIES, shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface SprocketColumn {
   readonly key: Exclude<PairKey, 'frontTeeth' | 'rearTeeth' | 'chainMoment'>;

@@ -1,15 +1,30 @@
-/** What the weigh-in asks for, says of its figures and finds, in words. */
-import { noStandWords } from '../../words/no-stand-words.ts';
-import type { WeighedBike } from '../../core/weighing/weighed-bike.ts';
-import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import type { QuantityKey } from '../../core/units/all-quantities.ts';
-import type {
-  OwnLength,
-  UnlikeLength,
-  WeighedEnd,
-  WeighedKey,
-  Weighing,
-} from '../../session/weighing.svelte.ts';
+/** The weigh-in in words: the next figure to read, what is wrong with those read, and what they give. */
+import { noStandWords } from './no-stand-words.ts';
+import type { WeighedBike } from '../core/weighing/weighed-bike.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
+import type { NoStand } from '../core/riding/no-stand.ts';
+import type { OwnLength, UnlikeLength, WeighedEnd, WeighedKey } from '../core/weighing/weigh-in-figures.ts';
+import { shownChange, directionWord } from './shown-change.ts';
+
+/** How far a weigh-in has come. */
+export interface WeighInProgress {
+  /** The first figure that is still to be read; null when all are there. */
+  readonly missing: WeighedKey | null;
+  readonly raised: WeighedEnd;
+  /** Whose scale is read with the axle raised. */
+  readonly read: WeighedEnd;
+  /** Null while no bike stands to be weighed. */
+  readonly outcome: WeighedBike | NoStand | null;
+}
+
+/** Uncertainties of what is found, kg and mm. */
+export interface WeighInErrors {
+  readonly mass: number;
+  readonly x: number;
+  readonly y: number;
+}
 
 export const LENGTH_WORDS: Readonly<Record<OwnLength, string>> = {
   wheelbase: 'Wheelbase',
@@ -49,7 +64,7 @@ export interface FoundRow {
 /** What was found, row by row. */
 export function foundRows(
   { whole, frontShare, sprungMass, sprungCentre }: WeighedBike,
-  errors: NonNullable<Weighing['errors']>,
+  errors: WeighInErrors,
   style: NumberStyle,
 ): FoundRow[] {
   const write = (value: number, quantity: QuantityKey): string => writeNumber(value, quantity, style).text;
@@ -73,11 +88,14 @@ export function foundRows(
 }
 
 /** Why nothing can be used yet, and what to do; null when it can. */
-export function hindrance(weighing: Weighing, style: NumberStyle): string | null {
-  const { missing, outcome, raised, read } = weighing;
+export function hindrance(
+  { missing, outcome, raised, read }: WeighInProgress,
+  drive: DriveNoun,
+  style: NumberStyle,
+): string | null {
   if (missing !== null) return missingWords(missing, raised, read);
   if (outcome !== null && !outcome.ok) {
-    const advice = noStandWords(outcome, style);
+    const advice = noStandWords(outcome, drive, style);
     return outcome.reason === 'inputNotANumber' ? 'One of the figures is no number. Type it again.' : advice;
   }
   return null;
@@ -87,6 +105,11 @@ export function hindrance(weighing: Weighing, style: NumberStyle): string | null
 export function unlikeWords({ key, measured, own }: UnlikeLength, style: NumberStyle): string {
   const write = (mm: number): string => writeNumber(mm, 'length', style).text;
   const name = LENGTH_WORDS[key].toLowerCase();
-  const more = measured > own ? 'more' : 'less';
-  return `The ${name} measured is ${write(Math.abs(measured - own))} ${more} than the bike’s own ${write(own)}. Correct the bike first, or its wheel loads will not be the scales’.`;
+  const change = shownChange(measured - own, 'length', style);
+  const found = directionWord(change, {
+    more: `${change.amount} more than the bike’s ${write(own)}`,
+    less: `${change.amount} less than the bike’s ${write(own)}`,
+    same: `not quite the bike’s ${write(own)}`,
+  });
+  return `The measured ${name} is ${found}. Correct the bike first, or its wheel loads will not be the scales’.`;
 }

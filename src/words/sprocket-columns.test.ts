@@ -1,7 +1,7 @@
 /** Tests of the cells of the sprocket table. */
 import { describe, expect, it } from 'vitest';
-import { ANY_CHAIN, pairIn, pairsOf } from '../../../tests/support/pairs-asked.ts';
-import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { ANY_CHAIN, pairIn, pairsOf } from '../../tests/support/pairs-asked.ts';
+import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import { SPROCKET_COLUMNS, sprocketCell, type SprocketColumn } from './sprocket-columns.ts';
 
 const METRIC = { system: 'metric', decimal: '.' } as const;

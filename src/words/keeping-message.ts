@@ -1,9 +1,13 @@
-/** What keeping bikes has to tell, in words. */
-import type { Repair } from '../document/repair.ts';
+/** Messages about keeping bikes, in words. */
+
+/** A change that was made to a file so that it could be opened, in one sentence. */
+interface Repaired {
+  readonly sentence: string;
+}
 
 export type MessageKind = 'done' | 'warning' | 'error';
 
-/** Something to tell. What was done goes with the next change; what went wrong stays until it is dismissed. */
+/** A message. What was done goes with the next change; what went wrong stays until it is dismissed. */
 export interface Message {
   readonly kind: MessageKind;
   readonly text: string;
@@ -19,7 +23,7 @@ export function errorMessage(text: string, details: readonly string[] = []): Mes
 }
 
 /** That a bike was opened, with every change made on the way. `original` says where it is as it was. */
-export function openedMessage(name: string, repairs: readonly Repair[], original: string): Message {
+export function openedMessage(name: string, repairs: readonly Repaired[], original: string): Message {
   if (repairs.length === 0) return doneMessage(`Opened ${name}.`);
   const changes = repairs.length === 1 ? 'one change' : `${repairs.length} changes`;
   return {

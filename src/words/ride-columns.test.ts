@@ -1,7 +1,7 @@
 /** Tests of what the table of ride states says below its figures. */
 import { describe, expect, it } from 'vitest';
-import type { RideFigures } from '../../core/effects/ride-table.ts';
-import type { NumberStyle } from '../../core/units/number-style.ts';
+import type { RideFigures } from '../core/effects/ride-table.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
 import { columnUnit, restsShort, RIDE_COLUMNS } from './ride-columns.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
