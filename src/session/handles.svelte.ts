@@ -43,7 +43,7 @@ export class Handles {
     if (live === null) return [];
     const locked = this.#mode.current !== 'edit';
     return pointsOf(live.bike).flatMap(({ key, label, help }) => {
-      const place = pointPlace(live.stance, key, live.bike.frame.headTubeLength);
+      const place = pointPlace(live.stance, live.bike, key);
       if (place === null) return [];
       const words = `${this.#length(place.x)} ahead of the rear contact patch, ${this.#length(place.y)} high`;
       return [this.#handle({ kind: 'point', key }, label, words, help, place, locked)];

@@ -10,7 +10,7 @@ import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledAdjuster } from '../core/sketch/grips.ts';
 import { movePoint } from '../core/sketch/move-point.ts';
-import { SKETCH_POINTS, type PointKey } from '../core/sketch/points.ts';
+import { POINTS, type PointKey } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { replaceSketched, setAdjuster, type EditReason } from '../document/edits.ts';
@@ -220,16 +220,16 @@ export class Moving {
   #holdFrame({ document, stance, view }: Mark, key: PointKey): void {
     const { live, problem } = this.#standing;
     if (live === null || problem !== null) return;
-    if (key === 'rearPatch' || key === 'frontPatch') {
+    const { staysStill } = POINTS[key];
+    if (staysStill === 'rearAxle' || staysStill === 'frontAxle') {
       // A patch lies straight below its axle: the axle stays still, and the bike pitches about it.
-      const was = toScreen(view, axleOver(stance, key));
-      const is = toScreen(view, axleOver(live.stance, key));
+      const was = toScreen(view, stance[staysStill]);
+      const is = toScreen(view, live.stance[staysStill]);
       this.#view.view = { ...view, xPx: view.xPx + was.x - is.x, yPx: view.yPx + was.y - is.y };
       return;
     }
-    const anchor = key === 'steeringHead' || key === 'axisFoot' ? 'countershaft' : 'steeringHead';
-    const before = document.bike.frame[anchor];
-    const after = live.bike.frame[anchor];
+    const before = document.bike.frame[staysStill];
+    const after = live.bike.frame[staysStill];
     const was = toScreen(view, onGround(stance.pose, before));
     const turn = view.turn + stance.pose.pitch - live.stance.pose.pitch;
     const turned = { ...view, turn };
@@ -244,16 +244,12 @@ function placedEdit(
   key: PointKey,
   target: Point,
 ): Result<BikeDocument, EditReason> {
-  const moved = movePoint(from.bike, from.setup, stance, key, target);
+  const moved = movePoint(key, { bike: from.bike, setup: from.setup, stance, target });
   return moved.ok
     ? replaceSketched(from, moved.value.bike, moved.value.setup)
     : refused({ path: key, sentence: MOVE_WORDS[moved.reason] });
 }
 
-function axleOver(stance: Stance, patch: 'rearPatch' | 'frontPatch'): Point {
-  return patch === 'rearPatch' ? stance.rearAxle : stance.frontAxle;
-}
-
 function pointLabel(key: PointKey): string {
-  return `Moved ${SKETCH_POINTS.find((point) => point.key === key)?.label.toLowerCase() ?? key}`;
+  return `Moved ${POINTS[key].label.toLowerCase()}`;
 }

@@ -2,7 +2,7 @@
 import { inFrame } from '../../src/core/chassis/pose.ts';
 import { expect, test, type Page } from '@playwright/test';
 import { distance } from '../../src/core/plane/point.ts';
-import { BOLT_POINTS, pointsOf } from '../../src/core/sketch/points.ts';
+import { POINTS, pointsOf } from '../../src/core/sketch/points.ts';
 import { placeOf, savedDocument, savedText, standing } from './support/bike-document.ts';
 import { expectNoUndo, field, readingText, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import {
@@ -77,7 +77,7 @@ for (const { label, bolts } of [
     for (const key of bolts) {
       const before = await savedDocument(page);
       await dragHandle(page, `point-${key}`, -9, 7);
-      const name = BOLT_POINTS.find((bolt) => bolt.key === key)?.label.toLowerCase();
+      const name = POINTS[key].label.toLowerCase();
       await expect(undoButton(page)).toHaveAccessibleName(`Undo: Moved ${name}`);
       const after = await savedDocument(page);
       const scale = await pxPerMm(page, standing(before).pose.wheelbase);

@@ -1,11 +1,11 @@
 /** How the page is seen: lit constructions, dimensions, themes and units. */
 import { expect, test } from '@playwright/test';
 import { groundTrail } from '../../src/core/readings/trail.ts';
-import { partPlace, type PartKey } from '../../src/core/sketch/points.ts';
+import type { PointKey } from '../../src/core/sketch/points.ts';
 import { dimensionWords } from '../../src/scene/dimension-drawing.ts';
 import { wheelbaseHeight } from '../../src/scene/construction-drawing.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
-import { METRIC, savedDocument, sentencesOf, standing } from './support/bike-document.ts';
+import { METRIC, placeOf, savedDocument, sentencesOf, standing } from './support/bike-document.ts';
 import {
   field,
   FRONT_HEIGHT,
@@ -84,12 +84,8 @@ test('Why tells the last change apart from all changes since the baseline', asyn
   expect(await told()).toEqual(sentencesOf(second, third).map(({ text }) => text));
 });
 
-function wordsBetween(document: BikeDocument, from: PartKey, to: PartKey): string {
-  const stance = standing(document);
-  const { headTubeLength } = document.bike.frame;
-  return plain(
-    dimensionWords(partPlace(stance, from, headTubeLength), partPlace(stance, to, headTubeLength), METRIC),
-  );
+function wordsBetween(document: BikeDocument, from: PointKey, to: PointKey): string {
+  return plain(dimensionWords(placeOf(document, from), placeOf(document, to), METRIC));
 }
 
 test('a dimension between two points is the core’s, follows the bike when an adjuster turns, and goes with Escape', async ({

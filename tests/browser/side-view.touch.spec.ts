@@ -1,6 +1,6 @@
 /** Fingers on the side view: taps, drags, pans and pinches on a phone. */
 import { expect, test, type Page } from '@playwright/test';
-import { PART_POINTS } from '../../src/core/sketch/points.ts';
+import { PARTS } from '../support/points.ts';
 import { savedText } from './support/bike-document.ts';
 import { fingersOn, slide } from './support/fingers.ts';
 import { expectNoUndo, field, REAR_HEIGHT, undo, undoButton } from './support/panels.ts';
@@ -62,7 +62,7 @@ test('S3: every point and grip has a hit area of 44 px for a finger, which takes
   await openPage(page);
   await chooseMode(page, 'Edit');
   const points = await page.locator('[data-handle^="point-"]').all();
-  expect(points.length).toBeGreaterThan(PART_POINTS.length);
+  expect(points.length).toBeGreaterThan(PARTS.length);
   for (const point of points) {
     const box = await point.boundingBox();
     expect(box?.width).toBeGreaterThanOrEqual(44 - ROUNDING_PX);
@@ -120,7 +120,7 @@ test('S4: two fingers zoom about what lies between them, and the page itself doe
     await fingers.lift();
     await drawn(page);
   };
-  const ids = PART_POINTS.map(({ key }) => `point-${key}`);
+  const ids = PARTS.map(({ key }) => `point-${key}`);
   for (const [fromPx, toPx, by] of [
     [40, 80, { x: 0, y: 0 }],
     [80, 50, { x: 12, y: -8 }],

@@ -1,22 +1,16 @@
 /** Every point of the bike is placed by typed figures alone, axles and contact patches by what places them. */
 import { expect, test } from '@playwright/test';
-import {
-  isBolt,
-  PART_POINTS,
-  partPlace,
-  pointPlace,
-  pointsOf,
-  type PartKey,
-} from '../../src/core/sketch/points.ts';
+import { pointsOf, type PointKey } from '../../src/core/sketch/points.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
-import { savedDocument, standing } from './support/bike-document.ts';
+import { PARTS } from '../support/points.ts';
+import { placeOf, savedDocument } from './support/bike-document.ts';
 import { expectNoUndo, field, plain, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import { chooseMode, middleOf, openPage } from './support/side-view.ts';
 
 /** The figures typed for points whose place follows from other figures, with what each must have set. */
 const FOLLOWING: Partial<
   Record<
-    PartKey,
+    PointKey,
     readonly { label: string; typed: string; set: (saved: BikeDocument) => unknown; to: unknown }[]
   >
 > = {
@@ -51,7 +45,7 @@ const FOLLOWING: Partial<
   ],
 };
 
-for (const { key, label } of PART_POINTS)
+for (const { key, label } of PARTS)
   test(`S1: ${label.toLowerCase()} is placed by typed figures`, async ({ page }) => {
     await openPage(page);
     await chooseMode(page, 'Edit');
@@ -72,7 +66,7 @@ for (const { key, label } of PART_POINTS)
       }
       return;
     }
-    const place = (saved: BikeDocument) => partPlace(standing(saved), key, saved.bike.frame.headTubeLength);
+    const place = (saved: BikeDocument) => placeOf(saved, key);
     const before = place(await savedDocument(page));
     const [x, y] = [Math.round(before.x) + 3, Math.round(before.y) - 2];
     await field(page, 'Ahead of rear contact patch').fill(String(x));
@@ -89,11 +83,12 @@ for (const bikeName of ['Track day', 'Twin-shock roadster'])
     await openPage(page);
     await startDemo(page, bikeName);
     await chooseMode(page, 'Edit');
-    const bolts = pointsOf((await savedDocument(page)).bike).filter(({ key }) => isBolt(key));
+    const bolts = pointsOf((await savedDocument(page)).bike).filter(({ key }) =>
+      PARTS.every((part) => part.key !== key),
+    );
     expect(bolts.length).toBeGreaterThanOrEqual(2);
     for (const { key, label } of bolts) {
-      const place = (saved: BikeDocument) =>
-        pointPlace(standing(saved), key, saved.bike.frame.headTubeLength) ?? { x: NaN, y: NaN };
+      const place = (saved: BikeDocument) => placeOf(saved, key);
       await page.getByRole('combobox', { name: 'Point', exact: true }).selectOption({ label });
       const before = place(await savedDocument(page));
       const [x, y] = [Math.round(before.x) + 3, Math.round(before.y) - 2];
@@ -157,8 +152,7 @@ test('what is typed for one point is its own, also when a press on another point
     await page.mouse.click(x, y);
   };
   const before = await savedDocument(page);
-  const seat = pointPlace(standing(before), 'seat', before.bike.frame.headTubeLength);
-  if (seat === null) throw new Error('the bike has no seat');
+  const seat = placeOf(before, 'seat');
   await page.getByRole('combobox', { name: 'Point' }).selectOption({ label: 'Seat mark' });
   await field(page, 'Ahead of rear contact patch').fill(String(seat.x - 20));
   await press('point-tank');

@@ -1,6 +1,6 @@
 /** Moving about on the side view with wheel, mouse and keys. */
 import { expect, test, type Page } from '@playwright/test';
-import { PART_POINTS } from '../../src/core/sketch/points.ts';
+import { PARTS } from '../support/points.ts';
 import { savedText } from './support/bike-document.ts';
 import { expectNoUndo, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import {
@@ -15,7 +15,7 @@ import {
   type Place,
 } from './support/side-view.ts';
 
-const IDS = PART_POINTS.map(({ key }) => `point-${key}`);
+const IDS = PARTS.map(({ key }) => `point-${key}`);
 
 async function allMiddles(page: Page): Promise<Place[]> {
   await drawn(page);

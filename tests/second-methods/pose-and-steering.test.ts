@@ -9,7 +9,7 @@ import { crossing } from '../../src/core/plane/line.ts';
 import { normalTrail } from '../../src/core/readings/normal-trail.ts';
 import { chainSliderClearance } from '../../src/core/readings/chain-slider-clearance.ts';
 import { trail } from '../../src/core/readings/trail.ts';
-import { axisFootInFrame } from '../../src/core/sketch/points.ts';
+import { axisFootInFrame } from '../../src/core/sketch/measure-steering.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';

@@ -2,7 +2,7 @@
 import { onGround } from '../../src/core/chassis/pose.ts';
 import { frontAxle } from '../../src/core/chassis/front-end.ts';
 import { distance, type Point } from '../../src/core/plane/point.ts';
-import { axisFootInFrame } from '../../src/core/sketch/points.ts';
+import { axisFootInFrame } from '../../src/core/sketch/measure-steering.ts';
 import type { Stance } from '../../src/core/standing/stance.ts';
 import { driveCircles, instantCentre, topTangent } from './squat-by-lines.ts';
 

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../../../tests/support/cases.ts';
 import { filled } from '../../../tests/support/filled.ts';
+import { PARTS, placed } from '../../../tests/support/points.ts';
 import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { rockerToFrame, rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
@@ -13,24 +14,16 @@ import { distance, type Point } from '../plane/point.ts';
 import { machine } from '../standing/machine.ts';
 import { stance, type Stance } from '../standing/stance.ts';
 import { movePoint } from './move-point.ts';
-import {
-  PART_POINTS,
-  partPlace,
-  pointPlace,
-  pointsOf,
-  SKETCH_POINTS,
-  type PartKey,
-  type PointKey,
-} from './points.ts';
+import { SKETCH_POINTS, pointPlace, pointsOf, type PointKey } from './points.ts';
 
 const RIDDEN = { front: 40, rear: 40 };
 /** Points stay or land to a hundred-thousandth of the finest step a hand can make, mm. */
 const NEAR = 1e-7;
 const PATCHES: readonly string[] = ['rearPatch', 'frontPatch'];
-const FRAME_POINTS = PART_POINTS.map((p) => p.key).filter((key) => !PATCHES.includes(key));
+const FRAME_POINTS = PARTS.map((p) => p.key).filter((key) => !PATCHES.includes(key));
 
-function places(on: Stance, headTubeLength: number): Map<PartKey, Point> {
-  return new Map(FRAME_POINTS.map((key) => [key, inFrame(on.pose, partPlace(on, key, headTubeLength))]));
+function places(on: Stance, bike: Bike): Map<PointKey, Point> {
+  return new Map(FRAME_POINTS.map((key) => [key, inFrame(on.pose, placed(on, bike, key))]));
 }
 
 describe('moving any point of many bikes by up to 60 mm', () => {
@@ -44,17 +37,17 @@ describe('moving any point of many bikes by up to 60 mm', () => {
           const made = machine(bike, setup);
           const on = made.ok ? stance(made, travel) : made;
           if (!on.ok) return;
-          const from = partPlace(on, key, bike.frame.headTubeLength);
+          const from = placed(on, bike, key);
           const target = { x: from.x + dx, y: from.y + dy };
-          const result = movePoint(bike, setup, on, key, target);
+          const result = movePoint(key, { bike, setup, stance: on, target });
           if (!result.ok) return;
           const remade = machine(result.value.bike, result.value.setup);
           const after = remade.ok ? stance(remade, travel) : remade;
           if (!after.ok) return;
-          const now = places(after, result.value.bike.frame.headTubeLength);
+          const now = places(after, result.value.bike);
           // The frame's origin is the pivot, so when that moves, so do all coordinates.
           const origin = key === 'pivot' ? inFrame(on.pose, target) : { x: 0, y: 0 };
-          for (const [other, was] of places(on, bike.frame.headTubeLength)) {
+          for (const [other, was] of places(on, bike)) {
             const expected = other === key ? inFrame(on.pose, target) : was;
             const is = now.get(other) ?? { x: NaN, y: NaN };
             expect(distance({ x: is.x + origin.x, y: is.y + origin.y }, expected), other).toBeLessThan(NEAR);
@@ -76,15 +69,15 @@ describe('moving a point anywhere at all', () => {
     fc.assert(
       fc.property(fc.constantFrom(...FRAME_POINTS), step, (key, [dx, dy]) => {
         const on = standing(plainBike, plainSetup, RIDDEN);
-        const from = partPlace(on, key, plainBike.frame.headTubeLength);
+        const from = placed(on, plainBike, key);
         const [x, y] = [from.x + dx, from.y + dy];
-        const result = movePoint(plainBike, plainSetup, on, key, { x, y });
+        const result = movePoint(key, { bike: plainBike, setup: plainSetup, stance: on, target: { x, y } });
         if (!result.ok) return;
         const remade = machine(result.value.bike, result.value.setup);
         const after = remade.ok ? stance(remade, RIDDEN) : remade;
         if (!after.ok) return;
         const target = inFrame(on.pose, { x, y });
-        const landed = inFrame(after.pose, partPlace(after, key, result.value.bike.frame.headTubeLength));
+        const landed = inFrame(after.pose, placed(after, result.value.bike, key));
         const expected = key === 'pivot' ? { x: 0, y: 0 } : target;
         expect(distance(landed, expected)).toBeLessThan(NEAR);
         const axle = inFrame(after.pose, after.rearAxle);
@@ -106,7 +99,7 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
   const drawnPlaces = (on: Stance, bike: Bike): Map<PointKey, Point> =>
     new Map(
       pointsOf(bike).flatMap(({ key }) => {
-        const place = pointPlace(on, key, bike.frame.headTubeLength);
+        const place = pointPlace(on, bike, key);
         return place === null || PATCHES.includes(key) ? [] : [[key, inFrame(on.pose, place)] as const];
       }),
     );
@@ -133,7 +126,7 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
             const own = before.get(key);
             if (own === undefined) throw new Error(key);
             const at = { x: own.x + dx, y: own.y + dy };
-            const result = movePoint(bike, setup, on, key, onGround(on.pose, at));
+            const result = movePoint(key, { bike, setup, stance: on, target: onGround(on.pose, at) });
             if (!result.ok) return;
             const remade = machine(result.value.bike, setup);
             const after = remade.ok ? stance(remade, { front: 40, rear }) : remade;
@@ -158,13 +151,12 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
     const bike = withSwingarm(plainBike, { links: rockerToFrame });
     const on = standing(bike, plainSetup, RIDDEN);
     const refusalOf = (of: Bike, key: PointKey, to: Point) => {
-      const result = movePoint(of, plainSetup, on, key, to);
+      const result = movePoint(key, { bike: of, setup: plainSetup, stance: on, target: to });
       return result.ok ? 'moved' : result.reason;
     };
     expect(refusalOf(bike, 'shockOnArm', { x: 0, y: 0 })).toBe('noSuchPoint');
     expect(refusalOf(plainBike, 'rockerPivot', { x: 0, y: 0 })).toBe('noSuchPoint');
-    const rod = pointPlace(on, 'rodOnRocker', bike.frame.headTubeLength);
-    if (rod === null) throw new Error('no rod');
+    const rod = placed(on, bike, 'rodOnRocker');
     expect(refusalOf(bike, 'rockerPivot', rod)).toBe('linksCannotFollow');
   });
 });
@@ -177,7 +169,7 @@ describe('moving a contact patch', () => {
     { key: 'frontPatch', tyre: 'frontTyre' },
   ] as const)('$key sets the measured diameter of its own tyre only', ({ key, tyre }) => {
     const x = key === 'rearPatch' ? 0 : on.pose.wheelbase;
-    const result = movePoint(plainBike, plainSetup, on, key, { x, y: -10 });
+    const result = movePoint(key, { bike: plainBike, setup: plainSetup, stance: on, target: { x, y: -10 } });
     if (!result.ok) throw new Error(result.reason);
     const radius = key === 'rearPatch' ? on.machine.rearRadius : on.machine.frontRadius;
     expect(result.value.bike).toBe(plainBike);
@@ -185,7 +177,12 @@ describe('moving a contact patch', () => {
   });
 
   it('back to where it is leaves the diameter as it was', () => {
-    const result = movePoint(plainBike, plainSetup, on, 'rearPatch', { x: 0, y: 0 });
+    const result = movePoint('rearPatch', {
+      bike: plainBike,
+      setup: plainSetup,
+      stance: on,
+      target: { x: 0, y: 0 },
+    });
     if (!result.ok || !('diameter' in result.value.setup.rearTyre)) throw new Error('no diameter');
     expect(result.value.setup.rearTyre.diameter).toBeCloseTo(640.8, 9);
   });
@@ -194,7 +191,7 @@ describe('moving a contact patch', () => {
 describe('moving a point is refused', () => {
   const on = standing(plainBike, plainSetup, RIDDEN);
   const refusal = (key: PointKey, to: Point) => {
-    const result = movePoint(plainBike, plainSetup, on, key, to);
+    const result = movePoint(key, { bike: plainBike, setup: plainSetup, stance: on, target: to });
     return result.ok ? 'moved' : result.reason;
   };
 
@@ -206,7 +203,7 @@ describe('moving a point is refused', () => {
   });
 
   it('when pivot and axle, or both ends of the steering axis, would fall together', () => {
-    const at = (key: PartKey) => partPlace(on, key, plainBike.frame.headTubeLength);
+    const at = (key: PointKey) => placed(on, plainBike, key);
     expect(refusal('pivot', at('rearAxle'))).toBe('onOtherPoint');
     expect(refusal('rearAxle', at('pivot'))).toBe('onOtherPoint');
     expect(refusal('steeringHead', at('axisFoot'))).toBe('onOtherPoint');

@@ -1,15 +1,17 @@
 /** Tests of the sketch's points. */
 import { onGround } from '../chassis/pose.ts';
 import { describe, expect, it } from 'vitest';
+import { PARTS, placed } from '../../../tests/support/points.ts';
 import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { drawnPoints } from '../linkage/link-drawing.ts';
+import { drawnPoints, type LinkPointKey } from '../linkage/link-drawing.ts';
+import { BIKE_FIELDS } from '../../document/editable-fields.ts';
 import { distance } from '../plane/point.ts';
-import { PART_POINTS, partPlace, pointPlace, pointsOf, SKETCH_POINTS, type PartKey } from './points.ts';
+import { pointPlace, pointsOf, SKETCH_POINTS, type PointKey } from './points.ts';
 
 const on = standing(plainBike, plainSetup, { front: 40, rear: 30 });
-const place = (key: PartKey) => partPlace(on, key, plainBike.frame.headTubeLength);
+const place = (key: PointKey) => placed(on, plainBike, key);
 
 describe('the points of the sketch', () => {
   it('have keys and labels of their own and a sentence of help', () => {
@@ -19,26 +21,44 @@ describe('the points of the sketch', () => {
   });
 
   it('stand in places of their own', () => {
-    for (const a of PART_POINTS)
-      for (const b of PART_POINTS)
+    for (const a of PARTS)
+      for (const b of PARTS)
         if (a.key < b.key)
           expect(distance(place(a.key), place(b.key)), `${a.key} ${b.key}`).toBeGreaterThan(20);
   });
 
   it('of a bike are its parts, and the bolts of its own links where it has links', () => {
     const keys = (bike: typeof plainBike) => pointsOf(bike).map(({ key }) => key);
-    expect(keys(plainBike)).toEqual(PART_POINTS.map(({ key }) => key));
+    const anyBolt = new Set(
+      rearLayouts.flatMap(({ layout }) => drawnPoints(layout, 0).map(({ key }) => key)),
+    );
+    const own = SKETCH_POINTS.map(({ key }) => key).filter((key) => !anyBolt.has(key as LinkPointKey));
+    expect(anyBolt.size).toBeGreaterThan(5);
+    expect(keys(plainBike)).toEqual(own);
     for (const { layout } of rearLayouts) {
       const bike = withSwingarm(plainBike, { links: layout });
       const bolts = drawnPoints(layout, 0).map(({ key }) => key);
-      expect(keys(bike).slice(PART_POINTS.length).sort()).toEqual([...bolts].sort());
+      expect(keys(bike).slice(PARTS.length).sort()).toEqual([...bolts].sort());
       const linked = standing(bike, plainSetup, { front: 40, rear: 30 });
       for (const { key } of SKETCH_POINTS)
-        expect(pointPlace(linked, key, 180) !== null, key).toBe(keys(bike).includes(key));
+        expect(pointPlace(linked, bike, key) !== null, key).toBe(keys(bike).includes(key));
     }
     expect(keys({ ...plainBike, drive: { ...plainBike.drive, kind: 'shaft' } })).not.toContain(
       'countershaft',
     );
+  });
+
+  it('that are placed by other figures name fields of the bike or a tyre, and say so', () => {
+    const paths = new Set(BIKE_FIELDS.map(({ path }) => path));
+    const following = SKETCH_POINTS.flatMap(({ key, placedBy }) =>
+      placedBy === null ? [] : [{ key, ...placedBy }],
+    );
+    expect(following.map(({ key }) => key)).toEqual(['rearAxle', 'rearPatch', 'frontAxle', 'frontPatch']);
+    for (const { key, fields, tyre, words } of following) {
+      expect(fields.length + (tyre === null ? 0 : 1), key).toBeGreaterThan(0);
+      for (const field of fields) expect(paths, key).toContain(field);
+      expect(words(plainBike), key).toMatch(/^[A-Z].*\.$/);
+    }
   });
 
   it('stand where the stance has them', () => {

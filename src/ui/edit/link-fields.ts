@@ -1,6 +1,6 @@
 /** The figures of drawn links as a list from which a form is made. */
 import type { LinkLayout } from '../../core/parts/rear-layout.ts';
-import { BOLT_POINTS } from '../../core/sketch/points.ts';
+import { SKETCH_POINTS } from '../../core/sketch/points.ts';
 import { angle, length, placed } from '../../document/bounds.ts';
 
 export interface LinkField {
@@ -31,7 +31,7 @@ function ways(path: string, name: string, point: object): LinkField[] {
 export function linkFields(layout: LinkLayout): LinkField[] {
   const { shock } = layout;
   const bolts = Object.entries(layout).flatMap(([key, value]): LinkField[] => {
-    const bolt = BOLT_POINTS.find((each) => each.key === key);
+    const bolt = SKETCH_POINTS.find((each) => each.key === key);
     if (bolt === undefined || typeof value !== 'object') return [];
     const far = key === 'shockFarEnd' && layout.kind !== 'direct';
     return far ? ways(`${key}.at`, bolt.label, layout.shockFarEnd.at) : ways(key, bolt.label, value);

@@ -7,7 +7,8 @@ import { whySentences } from '../../../src/words/why-words.ts';
 import { why as whyOf } from '../../../src/core/effects/why.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import type { Point } from '../../../src/core/plane/point.ts';
-import { pointPlace, type PointKey } from '../../../src/core/sketch/points.ts';
+import type { PointKey } from '../../../src/core/sketch/points.ts';
+import { placed } from '../../support/points.ts';
 import { standBike } from '../../../src/core/riding/stand-bike.ts';
 import type { RideStateKey } from '../../../src/core/riding/all-ride-states.ts';
 import type { Stance } from '../../../src/core/standing/stance.ts';
@@ -76,7 +77,5 @@ export function writtenReading(stance: Stance, key: string, style: NumberStyle =
 
 /** Where a point of a saved bike stands on the ground. */
 export function placeOf(saved: BikeDocument, key: PointKey): Point {
-  const place = pointPlace(standing(saved), key, saved.bike.frame.headTubeLength);
-  if (place === null) throw new Error(`the bike has no ${key}`);
-  return place;
+  return placed(standing(saved), saved.bike, key);
 }

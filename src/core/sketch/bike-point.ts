@@ -1,0 +1,60 @@
+/** What a point of the bike is: something a person can point at, with where it stands and how a hand moves it. */
+import type { Setup } from '../adjusters/setup.ts';
+import type { Result } from '../numeric/result.ts';
+import type { Bike } from '../parts/bike.ts';
+import type { Point } from '../plane/point.ts';
+import type { Stance } from '../standing/stance.ts';
+
+export interface Sketched {
+  readonly bike: Bike;
+  readonly setup: Setup;
+}
+
+/**
+ * `onOtherPoint`: two points that make a line would fall together. `axleNotBehindPivot`: the arm would not trail, or
+ * would have to hang steeper than upright. `linksCannotFollow`: the rear links cannot close with the point there.
+ * `noSuchPoint`: the bike's links have no such bolt.
+ */
+export type MoveReason =
+  'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot' | 'linksCannotFollow' | 'noSuchPoint';
+
+/** A bike with its setup as it stands, and where on the ground frame, mm, a point of it is to go. */
+export interface Move extends Sketched {
+  readonly stance: Stance;
+  readonly target: Point;
+}
+
+/** The figures that place a point whose place follows from them, and the sentence that says so. */
+export interface PlacedBy {
+  /** Fields of the bike, from the bike down, such as `swingarm.length`. */
+  readonly fields: readonly string[];
+  /** The tyre whose outside diameter places the point; null for any other. */
+  readonly tyre: 'frontTyre' | 'rearTyre' | null;
+  readonly words: (bike: Bike) => string;
+}
+
+/** What stays still on the screen while a hand moves the point. An axle does so without the frame, which pitches about it. */
+export type StaysStill = 'steeringHead' | 'countershaft' | 'frontAxle' | 'rearAxle';
+
+export interface BikePoint {
+  /** On the page. */
+  readonly label: string;
+  /** One sentence on where it is on a motorcycle. */
+  readonly help: string;
+  /** One more for whoever types its place; left out where there is nothing to add. */
+  readonly note?: string;
+  /** Whether a bike has it. */
+  readonly applies: (bike: Bike) => boolean;
+  /** Where it stands, ground frame, mm; null where the bike's links have no such bolt. */
+  readonly place: (stance: Stance, bike: Bike) => Point | null;
+  /** The bike that has it at the target, with every other point left in its place. */
+  readonly move: (move: Move) => Result<Sketched, MoveReason>;
+  /** Null for a point that is placed by its two coordinates. */
+  readonly placedBy: PlacedBy | null;
+  readonly staysStill: StaysStill;
+}
+
+/** Every bike has the point. */
+export function always(): boolean {
+  return true;
+}
