@@ -135,7 +135,7 @@ export const folders = [
   ),
   row(
     'core/sketch',
-    'points and grips of the sketch, and the bike that has them elsewhere',
+    'one point of the bike a file; grips, and the bike that has a point elsewhere',
     'a point is moved on the standing bike; what the readings make of it is not its business',
     { values: chainOrSprings },
   ),

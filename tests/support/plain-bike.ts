@@ -1,5 +1,6 @@
 /** An invented road sport bike in round numbers, with the setup and the ways in which tests change it. */
 import type { Bike, Drive, Fork, Frame, SpringEnds, Swingarm } from '../../src/core/parts/bike.ts';
+import { eachFramePlace, FRAME_PLACES } from '../../src/core/parts/frame-places.ts';
 import { fillSetup, type Setup } from '../../src/core/adjusters/setup.ts';
 
 /** A coil with nothing beside it. */
@@ -37,6 +38,7 @@ export const plainBike: Bike = {
   invented: true,
   bodywork: 'faired',
   frame: {
+    ...eachFramePlace((key) => FRAME_PLACES[key].absent?.at ?? { x: 0, y: 0 }),
     steeringHead: { x: 520, y: 530 },
     axisAngleDeg: 24,
     headTubeLength: 180,

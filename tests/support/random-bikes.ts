@@ -28,19 +28,21 @@ const travelTable = fc
     return table;
   });
 
-const frame = fc.record({
-  steeringHead: point([380, 650], [430, 650]),
-  axisAngleDeg: between(15, 35),
-  headTubeLength: between(120, 260),
-  countershaft: point([60, 140], [-40, 60]),
-  sprungCentre: point([50, 350], [20, 300]),
-  sprungMass: between(60, 250),
-  seat: point([-150, 150], [250, 480]),
-  passengerSeat: point([-350, -100], [250, 550]),
-  loadMark: point([-450, -100], [200, 550]),
-  tank: point([50, 300], [200, 420]),
-  guideRadius: fc.option(between(15, 38)),
-});
+const frame = fc
+  .record({
+    steeringHead: point([380, 650], [430, 650]),
+    axisAngleDeg: between(15, 35),
+    headTubeLength: between(120, 260),
+    countershaft: point([60, 140], [-40, 60]),
+    sprungCentre: point([50, 350], [20, 300]),
+    sprungMass: between(60, 250),
+    seat: point([-150, 150], [250, 480]),
+    passengerSeat: point([-350, -100], [250, 550]),
+    loadMark: point([-450, -100], [200, 550]),
+    tank: point([50, 300], [200, 420]),
+    guideRadius: fc.option(between(15, 38)),
+  })
+  .map((placed) => ({ ...plainBike.frame, ...placed }));
 
 const fork = fc.record({
   length: between(640, 800),

@@ -1,4 +1,5 @@
 /** Every point of a bike that a person puts where it is, from the rear to the front, and the bolts of its links. */
+import type { LinkPointKey } from '../linkage/link-drawing.ts';
 import { eachFramePlace } from '../parts/frame-places.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { Point } from '../plane/point.ts';
@@ -38,7 +39,7 @@ const points = {
   rodOnArm,
   rodOnFrame,
   shockFarEnd,
-} satisfies Readonly<Record<string, BikePoint>>;
+} satisfies Readonly<Record<LinkPointKey, BikePoint>> & Readonly<Record<string, BikePoint>>;
 
 export type PointKey = keyof typeof points;
 
