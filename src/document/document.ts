@@ -18,8 +18,3 @@ export interface BikeDocument extends BikeWithSetup {
   readonly schema: typeof SCHEMA;
   readonly baseline: BikeWithSetup;
 }
-
-/** A document whose baseline is the bike as it is. */
-export function newDocument(bike: Bike, setup: Setup): BikeDocument {
-  return { format: FORMAT, schema: SCHEMA, bike, setup, baseline: { bike, setup } };
-}

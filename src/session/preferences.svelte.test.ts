@@ -1,7 +1,7 @@
 /** Tests of which groups of adjusters are open. */
 import { expect, it } from 'vitest';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
-import { newDocument } from '../document/document.ts';
+import { newDocument } from '../../tests/support/new-document.ts';
 import { FIRST_OPEN_ADJUSTERS, Preferences } from './preferences.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 

@@ -8,7 +8,8 @@ import type { WeighedBike } from '../core/weighing/weighed-bike.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { solved } from '../core/numeric/result.ts';
-import { newDocument, type BikeDocument } from '../document/document.ts';
+import { newDocument } from '../../tests/support/new-document.ts';
+import type { BikeDocument } from '../document/document.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Weighing } from './weighing.svelte.ts';
 

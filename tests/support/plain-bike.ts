@@ -1,7 +1,8 @@
 /** An invented road sport bike in round numbers, with the setup and the ways in which tests change it. */
 import type { Bike, Drive, Fork, Frame, SpringEnds, Swingarm } from '../../src/core/parts/bike.ts';
 import { eachFramePlace, FRAME_PLACES } from '../../src/core/parts/frame-places.ts';
-import { fillSetup, type Setup } from '../../src/core/adjusters/setup.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { fillSetup } from './fill-setup.ts';
 
 /** A coil with nothing beside it. */
 export const NO_ENDS: SpringEnds = {

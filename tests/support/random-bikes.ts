@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { TravelRow } from '../../src/core/parts/rear-layout.ts';
-import { fillSetup, type Setup } from '../../src/core/adjusters/setup.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { fillSetup } from './fill-setup.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';
 import { NO_ENDS, plainBike, PLAIN_DRIVE } from './plain-bike.ts';
 

@@ -4,7 +4,8 @@ import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { ADJUSTER_GROUPS } from './adjuster-groups.ts';
 import { adjusterOf, ADJUSTERS } from './all-adjusters.ts';
 import { doesApply } from './does-apply.ts';
-import { fillSetup, type Setup } from './setup.ts';
+import { fillSetup } from '../../../tests/support/fill-setup.ts';
+import type { Setup } from './setup.ts';
 
 describe('the adjusters', () => {
   it('are found by their key, and by no former key of another', () => {

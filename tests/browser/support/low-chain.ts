@@ -2,7 +2,7 @@
 import type { Page } from '@playwright/test';
 import type { Frame } from '../../../src/core/parts/bike.ts';
 import { DEMO_BIKES } from '../../../src/document/demo-bikes.ts';
-import { newDocument } from '../../../src/document/document.ts';
+import { newDocument } from '../../support/new-document.ts';
 import { saveDocument } from '../../../src/document/save-document.ts';
 
 async function openChanged(
