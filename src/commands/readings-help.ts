@@ -1,9 +1,10 @@
-/** The help of the command that prints readings: every adjuster and every reading by name, with unit and range. */
+/** The help of the command that prints readings: every adjuster, reading and ride state by name, with unit and range. */
 import type { Bike } from '../core/parts/bike.ts';
 import type { Adjuster } from '../core/adjusters/all-adjusters.ts';
 import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
+import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { adjusterUnit } from './set-adjuster.ts';
 
@@ -34,6 +35,7 @@ export function readingsHelp(bike: Bike): string {
     adjuster.label,
   ]);
   const readings = READINGS.map(({ key, quantity, label }) => [key, QUANTITIES[quantity].fileUnit, label]);
+  const states = RIDE_STATES.map(({ key, label }) => [key, label]);
   return `Prints the readings of a saved bike as JSON, in every ride state.
 
   npm run readings -- FILE [--set ADJUSTER=VALUE …]
@@ -48,5 +50,8 @@ ${table(adjusters)}
 
 Readings, with their units:
 ${table(readings)}
+
+Ride states:
+${table(states)}
 `;
 }

@@ -5,16 +5,18 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
 export interface BuiltPage {
   readonly folder: string;
   remove(): void;
 }
 
-export async function builtPage(): Promise<BuiltPage> {
+/** `source` is the folder that the page's settings lie in: the project, or a copy of it. */
+export async function builtPage(source = ROOT): Promise<BuiltPage> {
   const folder = mkdtempSync(join(tmpdir(), 'sidestance-'));
-  const configFile = fileURLToPath(new URL('../../vite.config.ts', import.meta.url));
   await build({
-    configFile,
+    configFile: join(source, 'vite.config.ts'),
     logLevel: 'error',
     build: { outDir: folder, emptyOutDir: true, manifest: true },
   });

@@ -7,8 +7,8 @@ export interface Place {
 }
 
 /** Opens the page and waits until what was kept has been looked for and the bike is fitted into its window. */
-export async function openPage(page: Page): Promise<void> {
-  await page.goto('/');
+export async function openPage(page: Page, address = '/'): Promise<void> {
+  await page.goto(address);
   // Until what was kept has been looked for, the bike on the page has no id.
   await expect(page.getByRole('combobox', { name: 'Bike' })).toHaveValue(/^(?!current$)/);
   await expect(handle(page, 'point-pivot')).toBeAttached();
