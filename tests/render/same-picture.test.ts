@@ -1,6 +1,6 @@
 /** Holds the picture on the canvas against the one in the SVG, outline by outline. */
 import { describe, expect, it } from 'vitest';
-import { CanvasPlotter } from '../../src/render/konva/canvas-plotter.ts';
+import { CanvasPlotter } from '../../src/render/canvas/canvas-plotter.ts';
 import { sceneSvg, type SvgPage } from '../../src/render/svg/scene-svg.ts';
 import { plotLayer } from '../../src/scene/plot.ts';
 import { themeNamed, THEMES } from '../../src/scene/theme.ts';

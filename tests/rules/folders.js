@@ -168,10 +168,16 @@ export const folders = [
     { values: ['scene', 'words', ...core], packages: ['d3-scale'] },
   ),
   row(
+    'render/canvas',
+    'a drawing as a list of steps, and the thread beside the page that paints it',
+    'a renderer knows lines and labels, not motorcycle parts; what another thread paints must need no page',
+    { types: ['scene'], browser: true },
+  ),
+  row(
     'render/konva',
     'draws scene data on a canvas',
     'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
-    { types: ['scene'], packages: ['konva'], browser: true },
+    { values: ['render/canvas'], types: ['scene'], packages: ['konva'], browser: true },
   ),
   row(
     'render/svg',

@@ -5,108 +5,108 @@ import type { PlotLayer } from '../../scene/plotter.ts';
 import type { Scene } from '../../scene/shape.ts';
 import type { Theme } from '../../scene/theme.ts';
 import type { View } from '../../scene/view.ts';
-import { CanvasPlotter } from './canvas-plotter.ts';
+import { drawingList, type Drawn } from '../canvas/drawing-list.ts';
+import { paintList, type CanvasSize, type MakeCanvas } from '../canvas/paint-list.ts';
+import { startPainting, type PaintingThread } from '../canvas/painting-thread.ts';
 
 export interface SideViewCanvas {
   /** Takes the window's size and the screen's present pixel ratio; the next `draw` fills it. */
   resize(widthPx: number, heightPx: number): void;
-  /** Draws at once. */
+  /** Draws at once, or as soon as the drawing before is painted; of several that wait, the last. */
   draw(scene: Scene, view: View, theme: Theme): void;
   /** What was drawn last, on the theme's background, `pixelRatio` pixels of the picture to each px. */
   picture(pixelRatio: number): HTMLCanvasElement;
   destroy(): void;
 }
 
-/** What the canvas shows. */
-interface Drawn {
-  readonly scene: Scene;
-  readonly view: View;
-  readonly theme: Theme;
-}
-
-/** A size in px of the screen, with the pixels to each. */
-interface PictureSize {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly pixelRatio: number;
-}
-
-/** `plotLayer` is the scene's; a renderer itself knows lines and words only. */
+/**
+ * `plotLayer` is the scene's; a renderer itself knows lines and words only. Konva paints the first sight, what is saved
+ * as a picture, and everything where the browser lends no canvas to another thread; elsewhere that thread goes on.
+ */
 export function createSideViewCanvas(container: HTMLDivElement, plotLayer: PlotLayer): SideViewCanvas {
   // The caller draws within its own animation frame; Konva must not add one.
   Konva.autoDrawEnabled = false;
   const stage = new Konva.Stage({ container, width: 0, height: 0, listening: false });
-  const canvas = new Konva.Layer({ listening: false, clearBeforeDraw: false });
+  const layer = new Konva.Layer({ listening: false, clearBeforeDraw: false });
   let drawn: Drawn | null = null;
+  let thread: PaintingThread | null = null;
+  let starting: number | null = null;
+  /** Whether what the thread has painted is in sight instead of what Konva has. */
+  let handedOver = false;
 
-  const size = (pixelRatio: number): PictureSize => ({
-    widthPx: stage.width(),
-    heightPx: stage.height(),
-    pixelRatio,
-  });
-
-  const paint = (context: CanvasRenderingContext2D, { scene, view, theme }: Drawn, of: PictureSize): void => {
-    context.fillStyle = theme.background;
-    context.fillRect(0, 0, of.widthPx, of.heightPx);
-    for (const layer of scene) {
-      if (layer.shapes.length === 0) continue;
-      if (layer.ink === 1) {
-        plotLayer(layer, view, theme, new CanvasPlotter(context));
-        continue;
-      }
-      // A dimmed layer is dimmed as a whole, so that nothing shines through from behind it within the layer.
-      const own = emptyPicture(of);
-      plotLayer(layer, view, theme, new CanvasPlotter(own.context));
-      context.globalAlpha = layer.ink;
-      context.drawImage(own.canvas, 0, 0, of.widthPx, of.heightPx);
-      context.globalAlpha = 1;
-    }
-  };
-
-  canvas.add(
+  layer.add(
     new Shape({
       listening: false,
       perfectDrawEnabled: false,
       sceneFunc: (context) => {
-        if (drawn !== null) paint(context._context, drawn, size(window.devicePixelRatio));
+        if (drawn === null) return;
+        const size = sizeNow(context.getCanvas().getPixelRatio());
+        paintList(drawingList(drawn, plotLayer), drawn.theme.background, context, size, emptyCanvas);
       },
     }),
   );
-  stage.add(canvas);
+  stage.add(layer);
+
+  function sizeNow(pixelRatio: number): CanvasSize {
+    return { widthPx: stage.width(), heightPx: stage.height(), pixelRatio };
+  }
+
+  function handOver(over: boolean): void {
+    handedOver = over;
+    layer.getNativeCanvasElement().style.display = over ? 'none' : 'block';
+  }
+
+  function start(): void {
+    thread = startPainting(container, {
+      onshown: () => handOver(true),
+      onended: () => {
+        thread = null;
+        handOver(false);
+        layer.drawScene();
+      },
+    });
+    paintByThread();
+  }
+
+  function paintByThread(): void {
+    if (drawn === null || thread === null) return;
+    const size = sizeNow(window.devicePixelRatio);
+    thread.paint(drawingList(drawn, plotLayer), drawn.theme.background, size);
+  }
 
   return {
     resize(widthPx, heightPx) {
       stage.size({ width: widthPx, height: heightPx });
-      canvas.getCanvas().setPixelRatio(window.devicePixelRatio);
+      layer.getCanvas().setPixelRatio(window.devicePixelRatio);
     },
 
     draw(scene, view, theme) {
       drawn = { scene, view, theme };
-      canvas.drawScene();
+      if (!handedOver) layer.drawScene();
+      paintByThread();
+      // The thread is no part of the first sight, so it starts once that is drawn.
+      starting ??= window.setTimeout(start);
     },
 
     picture(pixelRatio) {
-      const picture = emptyPicture(size(pixelRatio));
-      if (drawn !== null) paint(picture.context, drawn, size(pixelRatio));
-      return picture.canvas;
+      return layer.toCanvas({ x: 0, y: 0, width: stage.width(), height: stage.height(), pixelRatio });
     },
 
     destroy() {
+      if (starting !== null) window.clearTimeout(starting);
+      thread?.end();
       stage.destroy();
       drawn = null;
     },
   };
 }
 
-function emptyPicture({ widthPx, heightPx, pixelRatio }: PictureSize): {
-  canvas: HTMLCanvasElement;
-  context: CanvasRenderingContext2D;
-} {
+const emptyCanvas: MakeCanvas = ({ widthPx, heightPx, pixelRatio }) => {
   const canvas = document.createElement('canvas');
-  canvas.width = Math.round(widthPx * pixelRatio);
-  canvas.height = Math.round(heightPx * pixelRatio);
+  canvas.width = Math.trunc(widthPx * pixelRatio);
+  canvas.height = Math.trunc(heightPx * pixelRatio);
   const context = canvas.getContext('2d');
   if (context === null) throw new Error('this browser has no 2D canvas');
   context.scale(pixelRatio, pixelRatio);
   return { canvas, context };
-}
+};

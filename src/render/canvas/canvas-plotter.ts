@@ -1,13 +1,39 @@
-/** Plots on a canvas. */
+/** Plots on a canvas, of the page or of another thread. */
 import type { Paint, Plotter, Words } from '../../scene/plotter.ts';
 
 /** Figures of one width keep a changing number from jumping; the fonts meant by system-ui have them by default. */
 const FONT = 'system-ui, sans-serif';
 
-export class CanvasPlotter implements Plotter {
-  readonly #context: CanvasRenderingContext2D;
+/** What painting takes of a context: the page's own, another thread's and Konva's have it alike. */
+export type CanvasContext = Pick<
+  CanvasRenderingContext2D,
+  | 'arc'
+  | 'beginPath'
+  | 'bezierCurveTo'
+  | 'closePath'
+  | 'drawImage'
+  | 'fill'
+  | 'fillRect'
+  | 'fillStyle'
+  | 'fillText'
+  | 'font'
+  | 'globalAlpha'
+  | 'lineCap'
+  | 'lineJoin'
+  | 'lineTo'
+  | 'lineWidth'
+  | 'moveTo'
+  | 'setLineDash'
+  | 'stroke'
+  | 'strokeStyle'
+  | 'textAlign'
+  | 'textBaseline'
+>;
 
-  constructor(context: CanvasRenderingContext2D) {
+export class CanvasPlotter implements Plotter {
+  readonly #context: CanvasContext;
+
+  constructor(context: CanvasContext) {
     this.#context = context;
     context.lineJoin = 'round';
     context.textAlign = 'center';
