@@ -24,6 +24,8 @@ export class BikeSession {
   refusal = $state<string | null>(null);
 
   readonly document: BikeDocument = $derived(this.draft ?? this.history.present);
+  /** Whether something is being tried out: a drag is on, or an adjuster turns. */
+  readonly drafting = $derived(this.draft !== null);
   /** What the present is explained against: the bike before the draft, or before the last committed change. */
   readonly before: BikeDocument | null = $derived(
     this.draft !== null ? this.history.present : (this.history.past.at(-1)?.document ?? null),

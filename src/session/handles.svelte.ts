@@ -1,4 +1,5 @@
 /** Everything on the side view that a hand or a key can take hold of, with its place and its words. */
+import { untrack } from 'svelte';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
 import { pointPlace, pointsOf, type PointKey } from '../core/sketch/points.ts';
 import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
@@ -15,17 +16,21 @@ import type { SideView } from './side-view.svelte.ts';
 export type HandleTarget =
   { readonly kind: 'point'; readonly key: PointKey } | { readonly kind: 'grip'; readonly key: GripKey };
 
-export interface Handle {
+/** What a handle is, which a drag does not change. */
+export interface HandleKind {
   readonly id: string;
   readonly target: HandleTarget;
   readonly name: string;
-  /** Where it is, or what its adjuster says, in words. */
-  readonly words: string;
   readonly help: string;
-  readonly place: Point;
-  readonly screen: Point;
   /** Points are locked unless the bike is being edited; grips work whenever adjusters do. */
   readonly locked: boolean;
+}
+
+export interface Handle extends HandleKind {
+  /** Where it is, or what its adjuster says, in words. */
+  readonly words: string;
+  readonly place: Point;
+  readonly screen: Point;
 }
 
 /** Half the size of a handle as it is seen, px. */
@@ -67,6 +72,17 @@ export class Handles {
   });
 
   readonly all: readonly Handle[] = $derived([...this.#grips, ...this.#points]);
+  readonly #at: Readonly<Record<string, Handle | undefined>> = $derived(
+    Object.fromEntries(this.all.map((handle) => [handle.id, handle])),
+  );
+  /** What there is to take hold of, in words that change with the bike and the mode only. */
+  readonly #kindsInWords = $derived(
+    this.all.map(({ id, locked, help }) => `${id} ${locked} ${help}`).join('\n'),
+  );
+  /** All handles without their places: the same ones for as long as a drag lasts, so that none is made anew. */
+  readonly kinds: readonly HandleKind[] = $derived.by(() =>
+    this.#kindsInWords === '' ? [] : untrack(() => this.all),
+  );
   /** Those that can be taken hold of now. */
   readonly free: readonly Handle[] = $derived(this.all.filter((handle) => !handle.locked));
 
@@ -92,8 +108,13 @@ export class Handles {
     this.#view = view;
   }
 
+  /** The handle of an id, where it is now; undefined when the bike has it no more. */
+  at(id: string): Handle | undefined {
+    return this.#at[id];
+  }
+
   /** Whether a handle is drawn: those that can be taken hold of, and points to measure between. */
-  isSeen({ locked, target }: Handle): boolean {
+  isSeen({ locked, target }: HandleKind): boolean {
     return !locked || (this.#mode.current === 'measure' && target.kind === 'point');
   }
 

@@ -13,7 +13,7 @@ import type { BikeDocument } from '../document/document.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
-import { Handles, type Handle } from './handles.svelte.ts';
+import { Handles, type HandleKind } from './handles.svelte.ts';
 import { Measuring } from './measuring.svelte.ts';
 import { Mode } from './mode.svelte.ts';
 import { Moving } from './moving.svelte.ts';
@@ -38,6 +38,12 @@ export class Workbench {
   readonly announcer: Announcer;
   readonly cornerSequence: CornerSequence;
   readonly #ofTabs: object[] = [];
+
+  /** The point that the next tap places; none where the bike has it no more, after an undo or with other links. */
+  readonly armedPoint: PointKey | null = $derived.by(() => {
+    const { chosenPoint } = this.mode;
+    return this.handles.free.some(({ id }) => id === `point-${chosenPoint}`) ? chosenPoint : null;
+  });
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
@@ -83,12 +89,6 @@ export class Workbench {
     return fresh;
   }
 
-  /** The point that the next tap places; none where the bike has it no more, after an undo or with other links. */
-  get armedPoint(): PointKey | null {
-    const { chosenPoint } = this.mode;
-    return this.handles.free.some(({ id }) => id === `point-${chosenPoint}`) ? chosenPoint : null;
-  }
-
   /** Shows the figures of the point that a hand has taken. */
   showHandle(id: string): void {
     const handle = this.handles.all.find((each) => each.id === id);
@@ -109,7 +109,7 @@ export class Workbench {
   }
 
   /** A tap on a handle, or Enter on it: one end of a dimension, or the point that the next tap places. */
-  tapHandle({ id, target }: Handle): void {
+  tapHandle({ id, target }: HandleKind): void {
     if (target.kind !== 'point') return;
     this.mode.shownPoint = target.key;
     if (this.mode.current === 'measure') this.measuring.tapPoint(id);
