@@ -1,15 +1,14 @@
-/** How long the page takes from a move of the hand to the drawn bike, while a grip and a point are dragged. */
+/** How long the page takes from a move of the hand to the drawn bike, how busy it is, and how often a slow one draws. */
 import { availableParallelism, loadavg } from 'node:os';
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { findBrowser } from '../../src/commands/find-browser.js';
 import { serve } from '../../src/commands/serve.js';
 import { builtPage } from '../support/built-page.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';
+import { dragBusy } from './drag-busy.ts';
 
 /** Goal for 19 of 20 moves, ms: one frame of a screen that shows 60 a second. */
 const GOAL_MS = 16.7;
-/** Goal for the page's own thread, ms of each move. */
-const GOAL_BUSY_MS = 5;
 const MOVES = 360;
 /** Moves of the one drag that only tries out whether everything works. */
 const SHORT_MOVES = 6;
@@ -34,11 +33,6 @@ interface Noted {
   readonly painted: number[];
   /** From one frame to the next. */
   readonly frames: number[];
-}
-
-interface Dragged extends Noted {
-  /** Processor time of the page's own thread for each move on average, ms: the same however busy the machine is. */
-  readonly cpuMs: number;
 }
 
 /** Runs in the page, before its own scripts, and adds nothing to them. */
@@ -72,35 +66,20 @@ function note(): void {
   });
 }
 
-/** Processor time that the page's own thread has spent, ms. */
-async function cpuMeter(page: Page): Promise<() => Promise<number>> {
-  const session = await page.context().newCDPSession(page);
-  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
-  return async () => {
-    const { metrics } = await session.send('Performance.getMetrics');
-    const tasks = metrics.find(({ name }) => name === 'TaskDuration');
-    if (tasks === undefined) throw new Error('the browser does not tell how long its tasks take');
-    return 1000 * tasks.value;
-  };
-}
-
-async function drag(page: Page, handle: string, moves: number): Promise<Dragged> {
+async function drag(page: Page, handle: string, moves: number): Promise<Noted> {
   const box = await page.locator(`[data-handle="${handle}"]`).boundingBox();
   if (box === null) throw new Error(`${handle} is not on the page`);
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
   await page.mouse.move(x, y);
   await page.mouse.down();
-  const cpu = await cpuMeter(page);
-  const before = await cpu();
   for (let move = 1; move <= moves; move++) {
     const turn = (2 * Math.PI * move) / SWING;
     await page.mouse.move(x + REACH_PX * (1 - Math.cos(turn)) * 0.3, y + REACH_PX * Math.sin(turn));
   }
-  const cpuMs = ((await cpu()) - before) / moves;
   const noted = await page.evaluate(() => (window as unknown as { noted: Noted }).noted);
   await page.mouse.up();
-  return { ...noted, cpuMs };
+  return noted;
 }
 
 function figures(times: readonly number[]): { p50: number; p95: number; most: number } {
@@ -127,7 +106,7 @@ async function measured(browser: Browser, address: string, short: boolean): Prom
       await page.goto(address);
       const modes = page.getByRole('group', { name: 'A hand on the side view' });
       await modes.getByText(mode, { exact: true }).click();
-      const { work, painted, frames, cpuMs } = await drag(page, handle, moves);
+      const { work, painted, frames } = await drag(page, handle, moves);
       await context.close();
       if (work.length < 0.8 * moves) throw new Error(`only ${work.length} of ${moves} moves arrived`);
       const where = `${viewport.width} × ${viewport.height}, ${name}`;
@@ -137,17 +116,15 @@ async function measured(browser: Browser, address: string, short: boolean): Prom
         `  to painted              ${words(painted)}`,
         `  from frame to frame     ${words(frames)}`,
       );
-      rows.push(
-        {
-          what: `${where}, 19 of 20 moves painted within`,
-          figure: figures(painted).p95,
-          unit: 'ms',
-          goal: { most: GOAL_MS },
-        },
-        { what: `${where}, thread busy a move`, figure: cpuMs, unit: 'ms', goal: { most: GOAL_BUSY_MS } },
-      );
+      rows.push({
+        what: `${where}, 19 of 20 moves painted within`,
+        figure: figures(painted).p95,
+        unit: 'ms',
+        goal: { most: GOAL_MS },
+      });
     }
-  return [...lines, ...benchTable(rows)];
+  const busyThread = await dragBusy(browser, address, short);
+  return [...lines, ...busyThread.lines, ...benchTable([...rows, ...busyThread.rows])];
 }
 
 export default async function dragRedraw(short: boolean): Promise<string[]> {

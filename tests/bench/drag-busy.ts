@@ -1,0 +1,117 @@
+/** How long a move of the hand keeps the page's own thread busy, and how often a page four times as slow draws meanwhile. */
+import type { Browser } from '@playwright/test';
+import {
+  PULLED_PARTS,
+  pulledPage,
+  WINDOW_SIZES,
+  type PulledPage,
+  type PulledPart,
+  type WindowSize,
+} from '../support/pulled-page.ts';
+import type { BenchRow } from './bench-table.ts';
+
+/** Goal for half of the moves, ms of the page's own thread. */
+const GOAL_BUSY_MS = 5;
+/** Goal for drawings a second on a page that is so many times as slow. */
+const GOAL_DRAWINGS = 30;
+const SLOWER = 4;
+/** Moves a second that the hand makes then: as many as a usual screen shows. */
+const HAND_RATE = 60;
+/** Moves before any is measured: the page's code has been compiled by then. */
+const WARM_UP = 40;
+
+/** What a rate is taken from at least, and how often it is looked whether they are there, ms. */
+const LEAST_DRAWINGS = 5;
+const LOOK_EVERY_MS = 100;
+
+interface Length {
+  readonly moves: number;
+  readonly slowMs: number;
+  readonly sizes: readonly WindowSize[];
+  readonly parts: readonly PulledPart[];
+}
+
+const LONG: Length = { moves: 240, slowMs: 5000, sizes: WINDOW_SIZES, parts: PULLED_PARTS };
+const SHORT: Length = {
+  moves: 6,
+  slowMs: 500,
+  sizes: WINDOW_SIZES.slice(2),
+  parts: PULLED_PARTS.slice(0, 1),
+};
+
+function at(times: readonly number[], part: number): number {
+  const sorted = [...times].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))];
+}
+
+/** The thread's time for each move, less what it takes to ask for it, ms. */
+async function busyTimes(page: PulledPage, moves: number): Promise<number[]> {
+  const between = async (each: () => Promise<void>, times: number): Promise<number[]> => {
+    const found: number[] = [];
+    let before = await page.busyMs();
+    for (let i = 0; i < times; i++) {
+      await each();
+      const now = await page.busyMs();
+      found.push(now - before);
+      before = now;
+    }
+    return found;
+  };
+  const asking = at(await between(() => Promise.resolve(), 20), 0.5);
+  return (await between(() => page.move(), moves)).map((time) => time - asking);
+}
+
+/** When drawings begin while the hand moves on without waiting for the page, and what each takes of its thread, ms. */
+async function slowly(page: PulledPage, lastsMs: number): Promise<{ gaps: number[]; busyMs: number }> {
+  await page.slowDown(SLOWER);
+  await page.drawings();
+  const before = await page.busyMs();
+  const sent: Promise<void>[] = [];
+  const hand = setInterval(() => sent.push(page.move()), 1000 / HAND_RATE);
+  const end = performance.now() + lastsMs;
+  const began: number[] = [];
+  // A machine that is busy otherwise may need longer for the first few.
+  while (performance.now() < end || began.length < LEAST_DRAWINGS) {
+    await new Promise((done) => setTimeout(done, LOOK_EVERY_MS));
+    began.push(...(await page.drawings()));
+  }
+  clearInterval(hand);
+  const busy = (await page.busyMs()) - before;
+  await page.slowDown(1);
+  await Promise.all(sent);
+  return { gaps: began.slice(1).map((time, i) => time - began[i]), busyMs: busy / began.length };
+}
+
+/** What is told of each window and part, and the figures with their goals. */
+export async function dragBusy(
+  browser: Browser,
+  address: string,
+  short: boolean,
+): Promise<{ lines: string[]; rows: BenchRow[] }> {
+  const length = short ? SHORT : LONG;
+  const lines: string[] = [];
+  const rows: BenchRow[] = [];
+  for (const size of length.sizes)
+    for (const part of length.parts) {
+      const where = `${size.name}, ${part.name}`;
+      const page = await pulledPage(browser, address, size, part);
+      for (let i = 0; i < WARM_UP; i++) await page.move();
+      await page.drawings();
+      const times = await busyTimes(page, length.moves);
+      const drawn = (await page.drawings()).length;
+      if (drawn < 0.8 * length.moves) throw new Error(`${where}: ${drawn} drawings of ${length.moves} moves`);
+      const slow = await slowly(page, length.slowMs);
+      await page.letGo();
+      const rate = (1000 * slow.gaps.length) / slow.gaps.reduce((sum, gap) => sum + gap, 0);
+      lines.push(
+        `${where}: busy a move p50 ${at(times, 0.5).toFixed(1)} p95 ${at(times, 0.95).toFixed(1)} ms; ` +
+          `${SLOWER} times as slow, from drawing to drawing p50 ${at(slow.gaps, 0.5).toFixed(0)} ` +
+          `p95 ${at(slow.gaps, 0.95).toFixed(0)} ms, of which the thread is busy ${slow.busyMs.toFixed(0)} ms`,
+      );
+      rows.push(
+        { what: `${where}, busy a move`, figure: at(times, 0.5), unit: 'ms', goal: { most: GOAL_BUSY_MS } },
+        { what: `${where}, drawings`, figure: rate, unit: '/s', goal: { least: GOAL_DRAWINGS } },
+      );
+    }
+  return { lines, rows };
+}
