@@ -1,16 +1,26 @@
 /** Who paints the side view: Konva at first sight, a thread beside the page after it, and both paint the same. */
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { expect, test, type Browser, type Page } from '@playwright/test';
-import { chooseMode, middleOf, openPage, pressAndMove, stand } from './support/side-view.ts';
+import { chooseMode, drawn, middleOf, openPage, pressAndMove, stand } from './support/side-view.ts';
 
 /** The canvas that the thread paints; Konva's lies one element deeper. */
 const LENT = '.canvas > canvas';
+const BY_KONVA = '.konvajs-content canvas';
 const PULL = { x: 6, y: -9 };
 
 /** Leaves the browser without a way to lend a canvas to a thread. */
 function keepCanvases(): void {
   Reflect.deleteProperty(HTMLCanvasElement.prototype, 'transferControlToOffscreen');
 }
+
+/** Leaves the browser without threads. */
+function keepToPage(): void {
+  Reflect.deleteProperty(globalThis, 'Worker');
+}
+
+/** Leaves the thread with a canvas that it cannot paint on. */
+const CANVAS_WITHOUT_CONTEXT = 'OffscreenCanvas.prototype.getContext = () => null;';
 
 async function openIn(browser: Browser, prepare: (page: Page) => Promise<void>): Promise<Page> {
   const context = await browser.newContext();
@@ -27,17 +37,26 @@ async function pull(page: Page, mode: 'Adjusters' | 'Edit', handle: string): Pro
   await pressAndMove(page, from, { x: from.x + PULL.x, y: from.y + PULL.y });
 }
 
+/** One page that Konva paints and one that the thread paints. */
+async function bothWays(browser: Browser): Promise<{ byKonva: Page; byThread: Page }> {
+  const byKonva = await openIn(browser, async (page) => void (await page.addInitScript(keepCanvases)));
+  const byThread = await openIn(browser, () => Promise.resolve());
+  await expect(byThread.locator(LENT)).toBeVisible();
+  return { byKonva, byThread };
+}
+
+/** A fingerprint of what is seen. */
 async function shown(page: Page): Promise<string> {
-  return (await stand(page).screenshot()).toString('base64');
+  return createHash('sha256')
+    .update(await stand(page).screenshot())
+    .digest('hex');
 }
 
 test('the thread paints what Konva paints, pixel for pixel, before and during a drag', async ({
   browser,
 }) => {
-  const byKonva = await openIn(browser, async (page) => void (await page.addInitScript(keepCanvases)));
-  const byThread = await openIn(browser, () => Promise.resolve());
-  await expect(byThread.locator(LENT)).toBeVisible();
-  await expect(byThread.locator('.konvajs-content canvas')).toBeHidden();
+  const { byKonva, byThread } = await bothWays(browser);
+  await expect(byThread.locator(BY_KONVA)).toBeHidden();
   await expect(byKonva.locator(LENT)).toHaveCount(0);
   const before = await shown(byKonva);
   await expect.poll(() => shown(byThread)).toBe(before);
@@ -66,12 +85,125 @@ test('Konva goes on painting when the thread cannot be fetched', async ({ browse
   for (const each of [whole, page]) await each.context().close();
 });
 
+test('the page paints where a browser has no threads', async ({ browser }) => {
+  const whole = await openIn(browser, () => Promise.resolve());
+  await expect(whole.locator(LENT)).toBeVisible();
+  const page = await openIn(browser, async (opened) => void (await opened.addInitScript(keepToPage)));
+  await expect(page.locator(LENT)).toHaveCount(0);
+  for (const each of [whole, page]) await pull(each, 'Adjusters', 'grip-shockLength');
+  const during = await shown(page);
+  await expect.poll(() => shown(whole)).toBe(during);
+  for (const each of [whole, page]) await each.context().close();
+});
+
+test('the page paints where the thread has a canvas that it cannot paint on', async ({ browser }) => {
+  const page = await openIn(browser, async (opened) => {
+    await opened.route(/painter\.worker/, async (route) => {
+      const answer = await route.fetch();
+      await route.fulfill({
+        response: answer,
+        body: `${CANVAS_WITHOUT_CONTEXT}\n${await answer.text()}`,
+      });
+    });
+  });
+  await expect(page.locator(LENT)).toHaveCount(0);
+  const before = await shown(page);
+  await pull(page, 'Adjusters', 'grip-shockLength');
+  expect(await shown(page)).not.toBe(before);
+  await page.context().close();
+});
+
+test('a new theme and a new size are painted the same both ways', async ({ browser }) => {
+  const { byKonva, byThread } = await bothWays(browser);
+  let before = await shown(byKonva);
+  const changes: ((page: Page) => Promise<unknown>)[] = [
+    (page) => page.getByRole('combobox', { name: 'Theme' }).selectOption('garage'),
+    (page) => page.setViewportSize({ width: 1000, height: 640 }),
+  ];
+  for (const change of changes) {
+    for (const page of [byKonva, byThread]) await change(page);
+    await expect.poll(() => shown(byKonva)).not.toBe(before);
+    await drawn(byKonva);
+    const after = await shown(byKonva);
+    await expect.poll(() => shown(byThread)).toBe(after);
+    before = after;
+  }
+  for (const page of [byKonva, byThread]) await page.context().close();
+});
+
+test('a screen with more pixels to each px gets them without a change of the bike', async ({ browser }) => {
+  const { byKonva, byThread } = await bothWays(browser);
+  for (const page of [byKonva, byThread]) await choosePixels(page, 2);
+  await expect.poll(() => pixelsToEachPx(byThread, LENT)).toBe(2);
+  await expect.poll(() => pixelsToEachPx(byKonva, BY_KONVA)).toBe(2);
+  const corner = await byKonva.locator(BY_KONVA).evaluate((canvas) => {
+    const { width, height } = canvas as HTMLCanvasElement;
+    const context = (canvas as HTMLCanvasElement).getContext('2d');
+    return [...(context?.getImageData(width - 1, height - 1, 1, 1).data ?? [])];
+  });
+  // Paint without a gap: the background reaches the last pixel.
+  expect(corner[3]).toBe(255);
+  for (const page of [byKonva, byThread]) await page.context().close();
+});
+
+/** Moves the window to a screen with so many pixels to each px, where the page keeps its size in px. */
+async function choosePixels(page: Page, deviceScaleFactor: number): Promise<void> {
+  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
+  await page.evaluate((px) => (document.documentElement.style.width = `${px}px`), width);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Emulation.setDeviceMetricsOverride', {
+    // The browser takes note of other pixels only with another size of the window.
+    width: width + 1,
+    height,
+    deviceScaleFactor,
+    mobile: false,
+  });
+}
+
+async function pixelsToEachPx(page: Page, selector: string): Promise<number> {
+  return await page.locator(selector).evaluate((canvas) => {
+    const { clientWidth, width } = canvas as HTMLCanvasElement;
+    return width / clientWidth;
+  });
+}
+
+test('a canvas that the system took away is painted anew when it comes back', async ({ browser }) => {
+  const { byKonva, byThread } = await bothWays(browser);
+  const before = await shown(byKonva);
+  await byKonva.locator(BY_KONVA).evaluate((canvas) => {
+    (canvas as HTMLCanvasElement).width += 0;
+    canvas.dispatchEvent(new Event('contextrestored'));
+  });
+  await expect.poll(() => shown(byKonva)).toBe(before);
+
+  const [painter] = byThread.workers();
+  // The thread keeps its canvas to itself, so it is caught at the next stroke.
+  await painter.evaluate(() => {
+    const { fillRect } = OffscreenCanvasRenderingContext2D.prototype;
+    OffscreenCanvasRenderingContext2D.prototype.fillRect = function (...box) {
+      Object.assign(globalThis, { caught: this.canvas });
+      fillRect.apply(this, box);
+    };
+  });
+  for (const page of [byKonva, byThread]) await pull(page, 'Adjusters', 'grip-shockLength');
+  const during = await shown(byKonva);
+  await expect.poll(() => shown(byThread)).toBe(during);
+  const empty = await painter.evaluate(() => {
+    const { caught } = globalThis as unknown as { caught: OffscreenCanvas };
+    caught.width += 0;
+    const { data } = caught.getContext('2d')?.getImageData(0, 0, caught.width, caught.height) ?? {};
+    caught.dispatchEvent(new Event('contextrestored'));
+    return data?.every((value) => value === 0);
+  });
+  expect(empty).toBe(true);
+  await expect.poll(() => shown(byThread)).toBe(during);
+  for (const page of [byKonva, byThread]) await page.context().close();
+});
+
 test('a saved picture has twice the pixels of the screen, and the same ones whoever paints the screen', async ({
   browser,
 }) => {
-  const byKonva = await openIn(browser, async (page) => void (await page.addInitScript(keepCanvases)));
-  const byThread = await openIn(browser, () => Promise.resolve());
-  await expect(byThread.locator(LENT)).toBeVisible();
+  const { byKonva, byThread } = await bothWays(browser);
   const [first, second] = [await savedPicture(byKonva), await savedPicture(byThread)];
   expect(second.equals(first)).toBe(true);
   const box = await stand(byThread).boundingBox();

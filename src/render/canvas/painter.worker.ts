@@ -32,15 +32,15 @@ function resize(of: OffscreenCanvasRenderingContext2D, size: CanvasSize): void {
   shown = size;
 }
 
-let waiting: DrawingSent | null = null;
+let last: DrawingSent | null = null;
+let waiting = false;
 
 /** Of several drawings that have come, the last: the others are out of date. */
 function paintLast(): void {
-  const sent = waiting;
-  waiting = null;
-  if (sent === null) return;
+  waiting = false;
+  if (last === null) return;
   if (context === null) throw new Error('a drawing came before the canvas');
-  const { list, background, size } = sent;
+  const { list, background, size } = last;
   if (
     shown?.widthPx !== size.widthPx ||
     shown.heightPx !== size.heightPx ||
@@ -53,12 +53,24 @@ function paintLast(): void {
   postMessage(SHOWN);
 }
 
+/** What has come in the meantime is heard before the timer runs. */
+function paintSoon(): void {
+  if (!waiting) setTimeout(paintLast);
+  waiting = true;
+}
+
+/** A canvas that the system took away for a while comes back empty and without its scale. */
+function paintAnew(): void {
+  shown = null;
+  paintSoon();
+}
+
 addEventListener('message', ({ data }: MessageEvent<ToPainter>) => {
   if (data.kind === 'canvas') {
     context = contextOf(data.canvas);
+    data.canvas.addEventListener('contextrestored', paintAnew);
     return;
   }
-  // What has come in the meantime is heard before the timer runs.
-  if (waiting === null) setTimeout(paintLast);
-  waiting = data;
+  last = data;
+  paintSoon();
 });

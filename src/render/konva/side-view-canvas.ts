@@ -8,6 +8,7 @@ import type { View } from '../../scene/view.ts';
 import { drawingList, type Drawn } from '../canvas/drawing-list.ts';
 import { paintList, type CanvasSize, type MakeCanvas } from '../canvas/paint-list.ts';
 import { startPainting, type PaintingThread } from '../canvas/painting-thread.ts';
+import { watchPixelRatio } from '../canvas/watch-pixel-ratio.ts';
 
 export interface SideViewCanvas {
   /** Takes the window's size and the screen's present pixel ratio; the next `draw` fills it. */
@@ -46,6 +47,20 @@ export function createSideViewCanvas(container: HTMLDivElement, plotLayer: PlotL
     }),
   );
   stage.add(layer);
+  layer.getNativeCanvasElement().addEventListener('contextrestored', drawAnew);
+  const unwatch = watchPixelRatio(drawAnew);
+
+  /** For the size and the pixels that the screen has now. */
+  function takePixels(): void {
+    layer.getCanvas().setPixelRatio(window.devicePixelRatio);
+  }
+
+  /** A canvas with other pixels, or one that the system took away for a while, is empty. */
+  function drawAnew(): void {
+    takePixels();
+    if (!handedOver) layer.drawScene();
+    paintByThread();
+  }
 
   function sizeNow(pixelRatio: number): CanvasSize {
     return { widthPx: stage.width(), heightPx: stage.height(), pixelRatio };
@@ -77,7 +92,7 @@ export function createSideViewCanvas(container: HTMLDivElement, plotLayer: PlotL
   return {
     resize(widthPx, heightPx) {
       stage.size({ width: widthPx, height: heightPx });
-      layer.getCanvas().setPixelRatio(window.devicePixelRatio);
+      takePixels();
     },
 
     draw(scene, view, theme) {
@@ -94,6 +109,7 @@ export function createSideViewCanvas(container: HTMLDivElement, plotLayer: PlotL
 
     destroy() {
       if (starting !== null) window.clearTimeout(starting);
+      unwatch();
       thread?.end();
       stage.destroy();
       drawn = null;
