@@ -3,12 +3,11 @@ import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
 import { degrees } from '../core/units/convert.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/all-quantities.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
 import type { NoEquilibrium, NoBalanceReason } from '../core/standing/no-equilibrium.ts';
+import { writeApart, type WriteFigure } from './write-apart.ts';
 
-type Write = (value: number | undefined, quantity: QuantityKey) => string;
-type Say = (no: NoEquilibrium, write: Write) => string;
+type Say = (no: NoEquilibrium, write: WriteFigure) => string;
 
 /** The springs of the end it concerns. */
 const springsOf = ({ end }: NoEquilibrium): string =>
@@ -69,9 +68,6 @@ const WORDS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, Say>> = 
     'No rest was found for these springs and forces. Check rates, preload and stops for one that is far off.',
 };
 
-/** Digits added at most so that two numbers that differ do not read the same. */
-const MOST_EXTRA_DIGITS = 4;
-
 /**
  * Two sentences for a person, with the numbers in the user's own units: what does not balance, and what to change. A
  * bike without a pose is told as such; a number the refusal does not carry is a dash.
@@ -79,15 +75,7 @@ const MOST_EXTRA_DIGITS = 4;
 export function noEquilibriumWords(no: NoEquilibrium, drive: DriveNoun, style: NumberStyle): string {
   const { reason } = no;
   if (!isOwn(reason)) return noLinkageWords({ ...no, reason }, drive, style);
-  for (let extraDigits = 0; ; extraDigits++) {
-    const written: string[] = [];
-    const words = WORDS[reason](no, (value, quantity) => {
-      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
-      written.push(text);
-      return text;
-    });
-    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
-  }
+  return writeApart((write) => WORDS[reason](no, write), style);
 }
 
 function isOwn(reason: NoBalanceReason): reason is keyof typeof WORDS {

@@ -1,16 +1,16 @@
 /** Tells a person why a rear suspension cannot be as it is asked to be, and what to change. */
 import { noPoseWords } from './no-pose-words.ts';
 import { degrees } from '../core/units/convert.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/all-quantities.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
 import type { NoPose } from '../core/chassis/no-pose.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkage, NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { WAY_END_WORDS } from './link-range-words.ts';
+import { writeApart, type WriteFigure } from './write-apart.ts';
 
 type OwnReason = Exclude<NoLinkageReason, NoPose['reason']>;
 
-type Say = (no: NoLinkage, write: (value: number | undefined, quantity: QuantityKey) => string) => string;
+type Say = (no: NoLinkage, write: WriteFigure) => string;
 
 const because = ({ because: end }: NoLinkage): string =>
   end === undefined ? '' : `, because ${WAY_END_WORDS[end]}`;
@@ -48,9 +48,6 @@ function isOwn(reason: NoLinkageReason): reason is OwnReason {
   return reason in WORDS;
 }
 
-/** Digits added at most so that two numbers that differ do not read the same. */
-const MOST_EXTRA_DIGITS = 4;
-
 /**
  * One or two sentences for a person, numbers in the user's own units: first what cannot meet what, last what to change.
  * A number the refusal does not carry is a dash.
@@ -58,13 +55,5 @@ const MOST_EXTRA_DIGITS = 4;
 export function noLinkageWords(no: NoLinkage, drive: DriveNoun, style: NumberStyle): string {
   const { reason, found, limit, end } = no;
   if (!isOwn(reason)) return noPoseWords({ ok: false, reason, found, limit, end }, drive, style);
-  for (let extraDigits = 0; ; extraDigits++) {
-    const written: string[] = [];
-    const words = WORDS[reason](no, (value, quantity) => {
-      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
-      written.push(text);
-      return text;
-    });
-    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
-  }
+  return writeApart((write) => WORDS[reason](no, write), style);
 }

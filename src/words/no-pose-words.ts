@@ -1,12 +1,11 @@
 /** Tells a person why a bike cannot stand: what cannot meet what, and what to change. */
 import { degrees } from '../core/units/convert.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { QuantityKey } from '../core/units/all-quantities.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoPose, NoPoseReason } from '../core/chassis/no-pose.ts';
+import { writeApart, type WriteFigure } from './write-apart.ts';
 
-type Write = (value: number | undefined, quantity: QuantityKey) => string;
-type Say = (noPose: NoPose, write: Write, drive: DriveNoun) => string;
+type Say = (noPose: NoPose, write: WriteFigure, drive: DriveNoun) => string;
 
 const whichEnd = ({ end }: NoPose): string => (end === undefined ? '' : `${end} `);
 
@@ -53,25 +52,10 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
     `A mass is ${write(no.found, 'mass')}; no mass can be below ${write(no.limit, 'mass')}. Check the masses of bike, rider and load.`,
 };
 
-/** Digits added at most so that two numbers that differ do not read the same. */
-const MOST_EXTRA_DIGITS = 4;
-
 /**
  * One or two sentences for a person, with the numbers in the user's own units. The first says what cannot meet what,
  * the last what to change. Every reason has its words; a number the refusal does not carry is a dash.
  */
 export function noPoseWords(noPose: NoPose, drive: DriveNoun, style: NumberStyle): string {
-  for (let extraDigits = 0; ; extraDigits++) {
-    const written: string[] = [];
-    const words = WORDS[noPose.reason](
-      noPose,
-      (value, quantity) => {
-        const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
-        written.push(text);
-        return text;
-      },
-      drive,
-    );
-    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
-  }
+  return writeApart((write) => WORDS[noPose.reason](noPose, write, drive), style);
 }

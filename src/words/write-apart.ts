@@ -1,0 +1,22 @@
+/** Sentences with several figures, written so that two figures that differ do not read the same. */
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
+
+/** Writes a figure in the user's own units; a dash for a figure that is not there. */
+export type WriteFigure = (value: number | undefined, quantity: QuantityKey) => string;
+
+/** Digits added at most. */
+const MOST_EXTRA_DIGITS = 4;
+
+/** The sentence, with as many digits as its figures need to read apart. */
+export function writeApart(sentence: (write: WriteFigure) => string, style: NumberStyle): string {
+  for (let extraDigits = 0; ; extraDigits++) {
+    const written: string[] = [];
+    const words = sentence((value, quantity) => {
+      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
+      written.push(text);
+      return text;
+    });
+    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
+  }
+}
