@@ -27,9 +27,10 @@ export interface Stood extends BikeWithSetup {
   readonly stance: StandingBike;
 }
 
-/** One reading now and on the baseline, in metric numbers. */
+/** One reading ready to be shown: what it is, its number now and on the baseline. */
 export interface ReadingRow {
   readonly reading: Reading;
+  /** The metric number (mm, degrees, %, g), or why there is none. */
   readonly value: number | AbsentReason;
   readonly baseline: number | AbsentReason;
 }

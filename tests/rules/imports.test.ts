@@ -7,13 +7,15 @@ import { importsOf } from './imports-of.ts';
 import { judgeImport } from './judge-import.js';
 import { filesBelow, isCode, textOf } from './source-files.ts';
 
-const code = filesBelow('src').filter(isCode);
+const code = filesBelow('src')
+  .filter(isCode)
+  .map((file) => ({ file, imports: importsOf(file, textOf(file)) }));
 
 describe('imports', () => {
   it('R1: every import under src is one the table of folders allows', () => {
     expect(code.length).toBeGreaterThan(0);
-    const refused = code.flatMap((file) =>
-      importsOf(file, textOf(file))
+    const refused = code.flatMap(({ file, imports }) =>
+      imports
         .map(({ specifier, typeOnly }) => judgeImport(file, specifier, typeOnly))
         .filter((reason) => reason !== undefined)
         .map((reason) => `${file}: ${reason}`),
@@ -23,9 +25,9 @@ describe('imports', () => {
 
   it('R2: no files import one another in a ring, not even for types', () => {
     const graph = new Map(
-      code.map((file) => [
+      code.map(({ file, imports }) => [
         file,
-        importsOf(file, textOf(file))
+        imports
           .filter(({ specifier }) => specifier.startsWith('.'))
           .map(({ specifier }) => posix.join(posix.dirname(file), specifier)),
       ]),

@@ -26,7 +26,7 @@ export type Reach = 'all' | 'stroke';
 
 type Stop = Omit<LinkEnd, 'shockLength'>;
 
-/** Beyond this sine against the ground the arm stands upright. */
+/** Beyond this sine against the ground the arm stands upright, and the axle cannot be told from its mirror image. */
 export const STEEPEST_SINE = 0.999;
 /** How many places of each side are looked at for a dead point. */
 const LOOKS = 48;

@@ -5,6 +5,7 @@ import type { TableLayout, TravelRow } from '../parts/rear-layout.ts';
 import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from '../numeric/monotone-curve.ts';
 import { radians } from '../units/convert.ts';
 import type { ShockLever } from './leverage.ts';
+import { STEEPEST_SINE } from './link-range.ts';
 
 /** The rear suspension with shock length and axle slot travel set by hand, ready for any travel. */
 export interface RearSuspension {
@@ -37,9 +38,6 @@ export interface ArmPosition extends ShockLever {
   readonly motionRatio: number;
   readonly motionRatioSlope: number;
 }
-
-/** Beyond this sine the arm stands upright and the axle cannot be told from its mirror image. */
-const STEEPEST_SINE = 0.999;
 
 /** A longer shock leaves the table as it is, and the curve through it takes longer than all the rest. */
 const curves = new WeakMap<readonly TravelRow[], ReturnType<typeof monotoneCurve>>();

@@ -57,9 +57,10 @@ export interface AxleMisfitFigures {
 /** How far outside the slot a place is still told, in parts of the swingarm. */
 const TOLD_AHEAD = 0.5;
 const TOLD_BEHIND = 1;
-/** Axle place is found to this, mm; an axle this far outside its slot is in it. */
+/** Axle place is found to this, mm. */
 const PLACE_STEP = 1e-10;
-const SLOT_ROUNDING = 1e-7;
+/** An axle this far outside its slot is in it, mm: rounding, whether a hand or a chain put it there. */
+export const SLOT_ROUNDING = 1e-6;
 
 /** A slot on its machine, with what is the same for every chain found once: for many chains in one slot. */
 export interface SlotOnMachine {

@@ -12,7 +12,7 @@ import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
 import { wrongNumber } from '../numeric/wrong-number.ts';
 import { hasRuns, type DriveKind } from '../parts/drive-kind.ts';
 import { axleSlot, loopOf, wornLoopOf } from './chain-of.ts';
-import { axleForChain, type AxleMisfit } from './axle-in-slot.ts';
+import { axleForChain, SLOT_ROUNDING, type AxleMisfit } from './axle-in-slot.ts';
 import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
 import { springSetOf, type SpringSet } from './spring-set.ts';
 import { carriedMasses, type CarriedMass } from './carried-masses.ts';
@@ -47,9 +47,6 @@ export interface Machine {
 
 /** Why these parts make no machine. */
 export type NoMachine = NoLinkage | AxleMisfit;
-
-/** An axle this far outside its slot is in it, mm. */
-const SLOT_ROUNDING = 1e-6;
 
 /** A bike with its adjusters set, or the reason why these parts cannot make one. */
 export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
