@@ -3,7 +3,7 @@ import { readFileSync, statSync } from 'node:fs';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
 import { readingsOf } from '../words/worded-readings.ts';
-import { ABSENT_WORDS } from '../core/readings/reading.ts';
+import { absentWords } from '../words/absent-words.ts';
 import { machine } from '../core/standing/machine.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
 import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
@@ -84,8 +84,8 @@ function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>,
   for (const { key, formerly, label, quantity, read } of readingsOf(standing.machine.driveKind)) {
     const { fromCore, fileUnit: unit } = QUANTITIES[quantity];
     const found = read(standing);
-    if (typeof found === 'string') {
-      add(key, formerly, { value: null, unit, reason: `${label}: ${ABSENT_WORDS[found]}.` });
+    if (typeof found !== 'number') {
+      add(key, formerly, { value: null, unit, reason: `${label}: ${absentWords(found)}.` });
       continue;
     }
     const value = fromCore(found);

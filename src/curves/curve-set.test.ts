@@ -64,7 +64,7 @@ describe('a curve', () => {
         const on = standBike(linkedBike, { ...sprungSetup, shockPreload: curve.x[i] }, 'riderUp');
         if (!on.ok) throw new Error(on.reason);
         const value = reading.read(on);
-        if (typeof value === 'string') expect(curve.y[i]).toBe(value);
+        if (typeof value !== 'number') expect(curve.y[i]).toBe(value);
         else expect(curve.y[i]).toBeCloseTo(QUANTITIES[reading.quantity].fromCore(value), 5);
       }
     }

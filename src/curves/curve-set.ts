@@ -2,7 +2,8 @@
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { curveAlong, standingAlong, sweepPlace, type Curve } from '../core/effects/sweep.ts';
-import type { AbsentReason, Reading } from '../core/readings/reading.ts';
+import { metricReading } from '../core/readings/metric-reading.ts';
+import type { Reading } from '../core/readings/reading.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import type { RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
@@ -114,7 +115,7 @@ export function curveSet(
       curve,
       under: same?.name ?? null,
       place: places[i],
-      value: stance.ok ? metricOf(reading, stance) : null,
+      value: stance.ok ? metricReading(reading, stance) : null,
       noStand: stance.ok ? null : stance,
     });
   });
@@ -124,11 +125,6 @@ export function curveSet(
 
 function placeOf({ bike, setup, stance }: CurveSource, axis: CurveAxis): number | null {
   return stance.ok ? sweepPlace(axis.axis(bike), setup, stance.travel) : null;
-}
-
-function metricOf(reading: Reading, stance: StandingBike): number | AbsentReason {
-  const value = reading.read(stance);
-  return typeof value === 'number' ? QUANTITIES[reading.quantity].fromCore(value) : value;
 }
 
 function noCurve(reading: Reading, axis: CurveAxis): Curve {
@@ -165,7 +161,7 @@ function withPlaces(
   const points = curve.x.map((x, i) => ({ x, y: curve.y[i] }));
   for (const x of missing) {
     const on = standsAt(x, source.stance.ok ? source.stance.travel : undefined);
-    if (on.ok) points.push({ x, y: metricOf(reading, on) });
+    if (on.ok) points.push({ x, y: metricReading(reading, on) });
   }
   points.sort((a, b) => a.x - b.x);
   return { ...curve, x: points.map(({ x }) => x), y: points.map(({ y }) => y) };

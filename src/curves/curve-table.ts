@@ -1,5 +1,6 @@
 /** The curves as rows of numbers: few of them to be read on the page, all of them as a CSV file. */
-import { ABSENT_WORDS, type AbsentReason } from '../core/readings/reading.ts';
+import type { Absent } from '../core/readings/absent.ts';
+import { absentWords } from '../words/absent-words.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { samePlace, type CurveSet } from './curve-set.ts';
@@ -8,7 +9,7 @@ import { withUnit } from '../words/curve-words.ts';
 /** One place in metric units; a value is null where that bike does not stand there. */
 export interface CurveRow {
   readonly x: number;
-  readonly values: readonly (number | AbsentReason | null)[];
+  readonly values: readonly (number | Absent | null)[];
   /** The names of those that stand at this very place. */
   readonly here: readonly string[];
 }
@@ -50,8 +51,8 @@ export function columnHeads({ reading, axis, curves }: CurveSet, style: NumberSt
 /** Digits beyond those on the page, for whoever goes on computing with the file. */
 const EXTRA_DIGITS = 4;
 
-const reasonOf = (value: number | AbsentReason | null): string =>
-  value === null ? 'does not stand there' : typeof value === 'string' ? ABSENT_WORDS[value] : '';
+const reasonOf = (value: number | Absent | null): string =>
+  value === null ? 'does not stand there' : typeof value === 'number' ? '' : absentWords(value);
 
 /** Who stands at the place of a row, in few words. */
 export function hereText({ here, values }: CurveRow): string {
@@ -59,11 +60,7 @@ export function hereText({ here, values }: CurveRow): string {
 }
 
 /** One value as words on the page; a dash with nothing to say. */
-export function cellText(
-  value: number | AbsentReason | null,
-  quantity: QuantityKey,
-  style: NumberStyle,
-): string {
+export function cellText(value: number | Absent | null, quantity: QuantityKey, style: NumberStyle): string {
   return typeof value === 'number' ? writeNumber(value, quantity, style).digits : reasonOf(value);
 }
 
@@ -95,7 +92,7 @@ export function curveCsv(set: CurveSet, style: NumberStyle): string {
 }
 
 /** The reasons of one row, with whom they hold for unless it is everybody. */
-function whyEmpty(values: readonly (number | AbsentReason | null)[], names: readonly string[]): string {
+function whyEmpty(values: readonly (number | Absent | null)[], names: readonly string[]): string {
   const reasons = values.map(reasonOf);
   return [...new Set(reasons)]
     .filter((reason) => reason !== '')

@@ -17,6 +17,7 @@ import { curveSet, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows } from './curve-table.ts';
 import { chartNotes, statesWords } from '../words/curve-words.ts';
 import { lookOf, MOST_BESIDE } from './line-look.ts';
+import { absent } from '../core/readings/absent.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -89,7 +90,7 @@ describe('a ride state over travel', () => {
 
   it('has a sign without a line where the reading asks for a balance', () => {
     const loads = curveSet(frontWheelLoad, axis('rearTravel'), [now, inState('riderUp', 0)]);
-    expect([...new Set(loads.curves[1].curve.y)]).toEqual(['notCarried']);
+    expect([...new Set(loads.curves[1].curve.y)]).toEqual([absent('notCarried')]);
     expect(loads.curves[1].value).toEqual(expect.any(Number));
     expect(loads.curves[1].value).toBe(frontWheelLoad.read(standing(inState('riderUp', 0))));
   });

@@ -35,7 +35,7 @@ describe('the squat construction as drawn', () => {
 
   it('names the zone that the anti-squat says', () => {
     const percent = antiSquat.read(plain);
-    if (typeof percent !== 'number') throw new Error(percent);
+    if (typeof percent !== 'number') throw new Error(percent.reason);
     expect(zoneOf(plain, Math.abs(percent - 100) + 1)).toBe('neutral');
     if (Math.abs(percent - 100) > 1e-6) expect(zoneOf(plain, 0)).toBe(percent > 100 ? 'lift' : 'squat');
   });

@@ -1,5 +1,5 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
-import type { AbsentReason } from '../core/readings/reading.ts';
+import type { Absent } from '../core/readings/absent.ts';
 import { roundsToNothing, writeNumber } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { Preferences } from './preferences.svelte.ts';
@@ -9,7 +9,7 @@ import type { ReadingRow, Standing } from './standing.svelte.ts';
 const LEAST_GAP_MS = 500;
 
 /** How much of a change, counted in changes that a rider notices. */
-function weight(row: ReadingRow, before: number | AbsentReason | undefined): number {
+function weight(row: ReadingRow, before: number | Absent | undefined): number {
   if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
   return Math.abs(row.value - before) / QUANTITIES[row.reading.quantity].noticed;
 }
@@ -19,7 +19,7 @@ export class Announcer {
   readonly #preferences: Preferences;
   /** The message to be read aloud; the page puts it into a live region. */
   message = $state('');
-  #told: Readonly<Record<string, number | AbsentReason>> = {};
+  #told: Readonly<Record<string, number | Absent>> = {};
   #lastMs = -Infinity;
 
   constructor(standing: Standing, preferences: Preferences) {

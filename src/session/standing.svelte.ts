@@ -2,7 +2,9 @@
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { why, type Why } from '../core/effects/why.ts';
 import { readingsOf } from '../words/worded-readings.ts';
-import type { AbsentReason, Reading } from '../core/readings/reading.ts';
+import type { Absent } from '../core/readings/absent.ts';
+import { metricReading } from '../core/readings/metric-reading.ts';
+import type { Reading } from '../core/readings/reading.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
 import { machine } from '../core/standing/machine.ts';
@@ -11,7 +13,6 @@ import { loadCase, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
 import { standRide, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { Travel } from '../core/standing/stance.ts';
-import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 
@@ -31,8 +32,8 @@ export interface Stood extends BikeWithSetup {
 export interface ReadingRow {
   readonly reading: Reading;
   /** The metric number (mm, degrees, %, g), or why there is none. */
-  readonly value: number | AbsentReason;
-  readonly baseline: number | AbsentReason;
+  readonly value: number | Absent;
+  readonly baseline: number | Absent;
 }
 
 function caseOf({ state, cornerPart }: Asked, setup: Setup): LoadCase {
@@ -47,12 +48,6 @@ function stood({ bike, setup }: BikeWithSetup, asked: Asked, near?: Travel): Sto
 
 function isStood(found: Stood | NoStand | null): found is Stood {
   return found !== null && 'stance' in found;
-}
-
-/** A reading in its metric number. */
-function metric(reading: Reading, stance: StandingBike): number | AbsentReason {
-  const value = reading.read(stance);
-  return typeof value === 'number' ? QUANTITIES[reading.quantity].fromCore(value) : value;
 }
 
 export class Standing {
@@ -120,8 +115,12 @@ export class Standing {
     const { live, baseline } = this;
     if (live === null) return [];
     return readingsOf(live.bike.drive.kind).map((reading) => {
-      const value = metric(reading, live.stance);
-      return { reading, value, baseline: baseline === null ? value : metric(reading, baseline.stance) };
+      const value = metricReading(reading, live.stance);
+      return {
+        reading,
+        value,
+        baseline: baseline === null ? value : metricReading(reading, baseline.stance),
+      };
     });
   });
 

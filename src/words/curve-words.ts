@@ -1,5 +1,7 @@
 /** What a chart of curves says in words: its title, its course, where it stops and why, its zones and its band. */
-import { ABSENT_WORDS, type AbsentReason, type Reading } from '../core/readings/reading.ts';
+import type { Absent } from '../core/readings/absent.ts';
+import type { Reading } from '../core/readings/reading.ts';
+import { absentWords } from './absent-words.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import { noStandWords } from './no-stand-words.ts';
 import { shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
@@ -17,7 +19,7 @@ export interface PlacedCurve {
   readonly under: string | null;
   /** Where on the axis it stands and what it reads there, which on an axis of both travels may lie beside the line. */
   readonly place: number | null;
-  readonly value: number | AbsentReason | null;
+  readonly value: number | Absent | null;
   /** Why it stands nowhere; null when it stands. */
   readonly noStand: NoStand | null;
 }
@@ -119,8 +121,8 @@ function notesOf({ curve }: PlacedCurve, { axis }: CurveSet, drive: DriveNoun, s
   const stops = [lowStop, highStop].flatMap((stop) =>
     stop === null ? [] : [`Stops before ${x(stop.x)}. ${noStandWords(stop.noStand, drive, style)}`],
   );
-  const reasons = new Set(curve.y.filter((value): value is AbsentReason => typeof value === 'string'));
-  return [...stops, ...[...reasons].map((reason) => `Gap: ${ABSENT_WORDS[reason]}.`)];
+  const reasons = new Set(curve.y.filter((value) => typeof value !== 'number'));
+  return [...stops, ...[...reasons].map((reason) => `Gap: ${absentWords(reason)}.`)];
 }
 
 /**
@@ -135,7 +137,7 @@ export function statesWords(set: CurveSet, style: NumberStyle): string {
   const figures = [curves[0], ...states].flatMap(({ name, place, value }) => {
     if (place === null || value === null) return [];
     const read =
-      typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : ABSENT_WORDS[value];
+      typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : absentWords(value);
     return [
       travel === undefined
         ? `${name} ${read}`

@@ -7,6 +7,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import { filteredPairs, pairDifference, sortedPairs, type PairFilter } from '../core/effects/pair-choice.ts';
 import { pairWords } from './pair-words.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
+import { absent } from '../core/readings/absent.ts';
 
 const pairs = pairsOf({
   bike: plainBike,
@@ -125,7 +126,7 @@ describe('the difference of two pairs', () => {
 
   it('says only the ratio where there is no anti-squat, and that it stays where it does', () => {
     const { antiSquat, chainMoment } = pair(15, 45);
-    expect(pairWords(pair(15, 45), { ...pair(15, 46), antiSquat: 'noMass' }, CHAIN, style)).toBe(
+    expect(pairWords(pair(15, 45), { ...pair(15, 46), antiSquat: absent('noMass') }, CHAIN, style)).toBe(
       'Shorter gearing (+2.2\u00a0%).',
     );
     expect(pairWords(pair(15, 45), { ...pair(15, 44), antiSquat, chainMoment }, CHAIN, style)).toBe(

@@ -22,7 +22,7 @@ describe('the limit at which a wheel lifts', () => {
     });
     const { bike, setup } = carrying(placed, example.parts);
     const limit = readings[example.kind as keyof typeof readings].read(standing(bike, setup));
-    if (typeof limit === 'string') throw new Error(limit);
+    if (typeof limit !== 'number') throw new Error(limit.reason);
     expect(Math.abs(limit * example.gravity - example.acceleration)).toBeLessThan(example.tolerance);
   });
 });

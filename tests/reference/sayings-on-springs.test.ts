@@ -23,7 +23,7 @@ function sitting(
 
 function read(reading: typeof trail, on: Stance): number {
   const value = reading.read(on);
-  if (typeof value !== 'number') throw new Error(value);
+  if (typeof value !== 'number') throw new Error(value.reason);
   return value;
 }
 

@@ -20,7 +20,7 @@ const RIDDEN = { front: 40, rear: 40 };
 
 function value(reading: Reading, change: Partial<Setup> = {}, travel = RIDDEN): number {
   const found = reading.read(standing(plainBike, { ...plainSetup, ...change }, travel));
-  if (typeof found === 'string') throw new Error(found);
+  if (typeof found !== 'number') throw new Error(found.reason);
   return found;
 }
 
@@ -67,7 +67,7 @@ describe('swingarm angles are quoted topped out, and tenths are felt', () => {
     }
     expect(degrees(standing(bike).swingarmAngle)).toBeCloseTo(hangingDeg, 6);
     const found = antiSquat.read(standing(bike, plainSetup, RIDDEN));
-    if (typeof found === 'string') throw new Error(found);
+    if (typeof found !== 'number') throw new Error(found.reason);
     return found;
   };
 

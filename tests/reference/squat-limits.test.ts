@@ -12,6 +12,7 @@ import { withCountershaftAt } from '../support/placed-bike.ts';
 import { plainBike, plainSetup, withFrame, withSwingarm } from '../support/plain-bike.ts';
 import { driveCircles, instantCentre } from '../support/squat-by-lines.ts';
 import { standing } from '../support/standing.ts';
+import { absent } from '../../src/core/readings/absent.ts';
 
 const RIDDEN = { front: 40, rear: 40 };
 const bare = { bike: withFrame(plainBike, { guideRadius: null }), setup: plainSetup };
@@ -70,7 +71,7 @@ describe('limits of the squat line', () => {
     if (centre === 'parallel') throw new Error(centre);
     expect(centre.y).toBeCloseTo(0, 8);
     expect(antiSquat.read(on)).toBeCloseTo(0, 9);
-    expect(squatRatio.read(on)).toBe('neverSquats');
+    expect(squatRatio.read(on)).toBe(absent('neverSquats'));
   });
 
   it('is 100 % and ratio 1 when the instant centre is on the load-transfer line', () => {

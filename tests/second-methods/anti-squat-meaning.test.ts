@@ -26,7 +26,7 @@ const massless: Bike = {
 
 function antiSquatOf(on: Stance): number {
   const value = antiSquat.read(on);
-  if (typeof value !== 'number') throw new Error(value);
+  if (typeof value !== 'number') throw new Error(value.reason);
   return value;
 }
 

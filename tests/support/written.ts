@@ -4,5 +4,10 @@ import type { Stance } from '../../src/core/standing/stance.ts';
 
 /** Every reading of a stance by its key, numbers in the core's units, absences as their reason. */
 export function everyReading(stance: Stance): Map<string, number | string> {
-  return new Map(READINGS.map((reading) => [reading.key, reading.read(stance)]));
+  return new Map(
+    READINGS.map((reading) => {
+      const found = reading.read(stance);
+      return [reading.key, typeof found === 'number' ? found : found.reason];
+    }),
+  );
 }

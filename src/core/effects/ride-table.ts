@@ -2,7 +2,7 @@
 import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
-import type { AbsentReason } from '../readings/reading.ts';
+import type { Absent } from '../readings/absent.ts';
 import { groundTrail } from '../readings/trail.ts';
 import type { Rest } from '../riding/end-at-rest.ts';
 import { machine } from '../standing/machine.ts';
@@ -54,7 +54,7 @@ export interface RideFigures {
   readonly trail: number;
   /** Per cent; null where there is none, with the reason beside. */
   readonly antiSquat: number | null;
-  readonly noAntiSquat: AbsentReason | null;
+  readonly noAntiSquat: Absent | null;
 }
 
 /** The figures of a standing bike. */

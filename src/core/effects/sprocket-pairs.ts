@@ -7,7 +7,7 @@ import { teethPossible } from '../drive/sprocket.ts';
 import { linksFrom, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
 import { withAxleAt } from '../linkage/suspension.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
-import type { AbsentReason } from '../readings/reading.ts';
+import type { Absent } from '../readings/absent.ts';
 import { chainSliderClearance } from '../readings/chain-slider-clearance.ts';
 import {
   axleBetween,
@@ -70,7 +70,7 @@ export interface SprocketPair {
   readonly travel: Travel | null;
   readonly wheelbase: number | null;
   readonly swingarmAngle: number | null;
-  readonly antiSquat: number | AbsentReason | null;
+  readonly antiSquat: number | Absent | null;
   readonly pivotGap: number | null;
   /** N·m about the pivot for every 1000 N of thrust, pulling the rear down. */
   readonly chainMoment: number | null;

@@ -3,7 +3,9 @@ import type { Bike } from '../parts/bike.ts';
 import { adjusterOf } from '../adjusters/all-adjusters.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import type { NumberAdjusterKey, Setup } from '../adjusters/setup.ts';
-import type { AbsentReason, Reading } from '../readings/reading.ts';
+import type { Absent } from '../readings/absent.ts';
+import { metricReading } from '../readings/metric-reading.ts';
+import type { Reading } from '../readings/reading.ts';
 import { machine, type Machine } from '../standing/machine.ts';
 import type { RideStateKey } from '../riding/all-ride-states.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
@@ -57,7 +59,7 @@ export interface Curve {
   readonly yQuantity: QuantityKey;
   readonly yUnit: string;
   readonly x: readonly number[];
-  readonly y: readonly (number | AbsentReason)[];
+  readonly y: readonly (number | Absent)[];
   readonly lowStop: SweepStop | null;
   readonly highStop: SweepStop | null;
 }
@@ -163,13 +165,8 @@ function along<Taken>(asked: SweepAsked, take: (on: StandingBike) => Taken): Str
  * the reading has no number its reason stands in its place.
  */
 export function curveAlong(asked: SweepAsked, reading: Reading): Curve {
-  const { taken, ...stretch } = along(asked, (on) => metricOf(reading, on));
+  const { taken, ...stretch } = along(asked, (on) => metricReading(reading, on));
   return { ...unitsOf(axisQuantity(asked.axis), reading), ...stretch, y: taken };
-}
-
-function metricOf(reading: Reading, on: StandingBike): number | AbsentReason {
-  const value = reading.read(on);
-  return typeof value === 'number' ? QUANTITIES[reading.quantity].fromCore(value) : value;
 }
 
 function unitsOf(

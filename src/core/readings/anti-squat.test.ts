@@ -4,6 +4,7 @@ import { stanceWith, standing } from '../../../tests/support/standing.ts';
 import { antiSquatChain } from './anti-squat-chain.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
 import { antiSquat } from './anti-squat.ts';
+import { absent } from './absent.ts';
 
 it('with a squat slope of 0.5 and a load-transfer slope of 0.4 is 125', () => {
   const on = stanceWith({
@@ -16,9 +17,9 @@ it('with a squat slope of 0.5 and a load-transfer slope of 0.4 is 125', () => {
 });
 
 it('has no number without a mass, or with the centre of gravity on the ground', () => {
-  expect(antiSquat.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(antiSquat.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
-  expect(antiSquat.read(stanceWith({ centre: { y: -100 } }))).toBe('centreOnGround');
+  expect(antiSquat.read(stanceWith({ mass: 0 }))).toBe(absent('noMass'));
+  expect(antiSquat.read(stanceWith({ centre: { y: 0 } }))).toBe(absent('centreOnGround'));
+  expect(antiSquat.read(stanceWith({ centre: { y: -100 } }))).toBe(absent('centreOnGround'));
 });
 
 it('of a standing bike is the sum of its two parts', () => {

@@ -2,13 +2,14 @@
 import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Stance } from '../standing/stance.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
-import type { AbsentReason, Reading } from './reading.ts';
+import type { Reading } from './reading.ts';
+import type { Absent } from './absent.ts';
 
 /**
  * A squat slope as a percentage of the load-transfer slope at this stance. No answer without a centre of gravity
  * above the ground.
  */
-export function percentOfLoadTransfer(stance: Stance, slope: number): number | AbsentReason {
+export function percentOfLoadTransfer(stance: Stance, slope: number): number | Absent {
   return withoutCentre(stance) ?? (100 * slope * stance.pose.wheelbase) / stance.centre.y;
 }
 

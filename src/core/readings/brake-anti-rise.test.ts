@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { stanceWith } from '../../../tests/support/standing.ts';
 import type { RearBrake } from '../standing/rear-brake.ts';
 import { brakeAntiRise } from './brake-anti-rise.ts';
+import { absent } from './absent.ts';
 
 const stay: RearBrake = {
   caliper: 'ownStay',
@@ -32,7 +33,7 @@ it('with a stay to the pivot itself is that of a caliper on the arm, whatever it
 
 it('has no number where the stay cannot reach, points at the axle, or the bike has no centre of gravity', () => {
   const held = (brake: RearBrake) => brakeAntiRise.read(stanceWith({ machine: { brake } }));
-  expect(held({ ...stay, stayLength: 100 })).toBe('stayCannotClose');
-  expect(held({ ...stay, bracketRadius: 0.5 })).toBe('stayThroughAxle');
-  expect(brakeAntiRise.read(stanceWith({ mass: 0 }))).toBe('noMass');
+  expect(held({ ...stay, stayLength: 100 })).toBe(absent('stayCannotClose'));
+  expect(held({ ...stay, bracketRadius: 0.5 })).toBe(absent('stayThroughAxle'));
+  expect(brakeAntiRise.read(stanceWith({ mass: 0 }))).toBe(absent('noMass'));
 });

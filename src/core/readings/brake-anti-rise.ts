@@ -2,6 +2,7 @@
 import { rearBrakeSlope } from '../standing/rear-brake.ts';
 import { antiRise } from './engine-braking.ts';
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Anti-rise of the rear brake alone, per cent: 100·slope of the brake line / slope of the load-transfer line. Caliper on
@@ -20,7 +21,7 @@ export const brakeAntiRise: Reading = {
     const { machine, arm, pose } = stance;
     const slope = rearBrakeSlope(machine.brake, machine, arm.angle, pose.pivot);
     if (typeof slope === 'number') return antiRise(stance, slope);
-    return slope.reason === 'stayThroughAxle' ? 'stayThroughAxle' : 'stayCannotClose';
+    return absent(slope.reason === 'stayThroughAxle' ? 'stayThroughAxle' : 'stayCannotClose');
   },
   more: 'rear held down more on the rear brake',
   less: 'rear held down less on the rear brake',

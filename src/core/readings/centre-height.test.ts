@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { stanceWith, standing } from '../../../tests/support/standing.ts';
 import { carrying, placedBike } from '../../../tests/support/placed-bike.ts';
 import { centreHeight } from './centre-height.ts';
+import { absent } from './absent.ts';
 
 it('of 100 kg at 400 and 100 kg at 800 is 600', () => {
   const { bike, setup } = carrying(
@@ -16,5 +17,5 @@ it('of 100 kg at 400 and 100 kg at 800 is 600', () => {
 });
 
 it('has no number without a mass', () => {
-  expect(centreHeight.read(stanceWith({ mass: 0 }))).toBe('noMass');
+  expect(centreHeight.read(stanceWith({ mass: 0 }))).toBe(absent('noMass'));
 });

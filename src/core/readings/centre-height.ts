@@ -1,5 +1,6 @@
 /** Height of the centre of gravity of bike, rider and load. */
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Height of the whole centre of gravity above the ground, mm, positive upward, with rider and load.
@@ -12,7 +13,7 @@ export const centreHeight: Reading = {
   group: 'balance',
   quantity: 'length',
   construction: 'centreOfGravity',
-  read: (stance) => (stance.mass > 0 ? stance.centre.y : 'noMass'),
+  read: (stance) => (stance.mass > 0 ? stance.centre.y : absent('noMass')),
   more: 'more load transfer',
   less: 'less load transfer',
   help: {

@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { stanceWith, standing } from '../../../tests/support/standing.ts';
 import { carrying, placedBike } from '../../../tests/support/placed-bike.ts';
 import { centrePosition } from './centre-position.ts';
+import { absent } from './absent.ts';
 
 it('of 100 kg at 600 and 100 kg at 800 is 700', () => {
   const { bike, setup } = carrying(
@@ -16,5 +17,5 @@ it('of 100 kg at 600 and 100 kg at 800 is 700', () => {
 });
 
 it('has no number without a mass', () => {
-  expect(centrePosition.read(stanceWith({ mass: 0 }))).toBe('noMass');
+  expect(centrePosition.read(stanceWith({ mass: 0 }))).toBe(absent('noMass'));
 });

@@ -1,5 +1,6 @@
 /** How far the centre of gravity is ahead of the rear contact patch. */
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Whole centre of gravity ahead of the rear contact patch along the ground, mm, positive forward.
@@ -12,7 +13,7 @@ export const centrePosition: Reading = {
   group: 'balance',
   quantity: 'length',
   construction: 'centreOfGravity',
-  read: (stance) => (stance.mass > 0 ? stance.centre.x : 'noMass'),
+  read: (stance) => (stance.mass > 0 ? stance.centre.x : absent('noMass')),
   more: 'weight further forward',
   less: 'weight further back',
   help: {

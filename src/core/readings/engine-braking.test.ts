@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { stanceWith, standing } from '../../../tests/support/standing.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
 import { antiRise, engineBraking } from './engine-braking.ts';
+import { absent } from './absent.ts';
 
 it('with a lower run 76 below a pivot 570 ahead is 75', () => {
   // A level run at the rear sprocket's bottom passes 76 below a pivot that stands 29 lower than the axle.
@@ -17,8 +18,8 @@ it('with a lower run 76 below a pivot 570 ahead is 75', () => {
 });
 
 it('has no number without a mass or with the centre of gravity on the ground', () => {
-  expect(engineBraking.read(stanceWith({ mass: 0 }))).toBe('noMass');
-  expect(engineBraking.read(stanceWith({ centre: { y: 0 } }))).toBe('centreOnGround');
+  expect(engineBraking.read(stanceWith({ mass: 0 }))).toBe(absent('noMass'));
+  expect(engineBraking.read(stanceWith({ centre: { y: 0 } }))).toBe(absent('centreOnGround'));
 });
 
 it('of a shaft or hub drive is the swingarm’s part alone', () => {

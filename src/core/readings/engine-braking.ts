@@ -2,14 +2,15 @@
 import { engineBrakingSlopeOf } from '../standing/drive-slopes.ts';
 import type { Stance } from '../standing/stance.ts';
 import { percentOfLoadTransfer } from './anti-squat.ts';
-import type { AbsentReason, Reading } from './reading.ts';
+import type { Reading } from './reading.ts';
+import type { Absent } from './absent.ts';
 
 /**
  * A slope at the rear wheel as anti-rise, per cent of the load transfer, when the rear makes `rearShare` of the whole
  * braking (1: the rear alone). 100 holds the rear down against all of the load transfer. No answer without a centre of
  * gravity above the ground.
  */
-export function antiRise(stance: Stance, slope: number, rearShare = 1): number | AbsentReason {
+export function antiRise(stance: Stance, slope: number, rearShare = 1): number | Absent {
   return percentOfLoadTransfer(stance, rearShare * slope);
 }
 

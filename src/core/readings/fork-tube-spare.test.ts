@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { plainBike, plainSetup, withFork } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
+import { absent } from './absent.ts';
 
 it('of a height of 5 with a least height of 2 is 3', () => {
   expect(forkTubeSpare.read(standing(withFork(plainBike, { leastHeight: 2 })))).toBe(3);
@@ -15,5 +16,5 @@ it('falls below zero when the fork stands lower than its maker allows, extender 
 });
 
 it('has no number while the least height is not known', () => {
-  expect(forkTubeSpare.read(standing())).toBe('noLeastHeight');
+  expect(forkTubeSpare.read(standing())).toBe(absent('noLeastHeight'));
 });

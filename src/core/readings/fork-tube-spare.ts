@@ -1,5 +1,6 @@
 /** Fork tube beyond the least that the clamps must hold. */
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Fork height less the least fork height that the maker's manual allows, mm, a fork extender counted out; below zero
@@ -12,7 +13,7 @@ export const forkTubeSpare: Reading = {
   group: 'suspension',
   quantity: 'length',
   construction: 'forkTop',
-  read: ({ machine: { front } }) => front.tubeSpare ?? 'noLeastHeight',
+  read: ({ machine: { front } }) => front.tubeSpare ?? absent('noLeastHeight'),
   more: 'more tube in the clamps',
   less: 'less tube in the clamps',
   help: {

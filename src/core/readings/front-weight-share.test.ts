@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { stanceWith, standing } from '../../../tests/support/standing.ts';
 import { carrying, placedBike } from '../../../tests/support/placed-bike.ts';
 import { frontWeightShare } from './front-weight-share.ts';
+import { absent } from './absent.ts';
 
 it('with the centre 700 ahead on a wheelbase of 1400 is 50', () => {
   const { bike, setup } = carrying(
@@ -13,5 +14,5 @@ it('with the centre 700 ahead on a wheelbase of 1400 is 50', () => {
 });
 
 it('has no number without a mass', () => {
-  expect(frontWeightShare.read(stanceWith({ mass: 0 }))).toBe('noMass');
+  expect(frontWeightShare.read(stanceWith({ mass: 0 }))).toBe(absent('noMass'));
 });

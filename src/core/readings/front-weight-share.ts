@@ -1,5 +1,6 @@
 /** Weight split: the part of the weight that the front wheel carries. */
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Part of the weight on the front wheel at rest, per cent of the whole; the rear carries the rest.
@@ -12,7 +13,7 @@ export const frontWeightShare: Reading = {
   group: 'balance',
   quantity: 'percent',
   construction: 'centreOfGravity',
-  read: ({ mass, centre, pose }) => (mass > 0 ? (100 * centre.x) / pose.wheelbase : 'noMass'),
+  read: ({ mass, centre, pose }) => (mass > 0 ? (100 * centre.x) / pose.wheelbase : absent('noMass')),
   more: 'more weight on the front',
   less: 'more weight on the rear',
   help: {

@@ -7,6 +7,7 @@ import { STANDARD_GRAVITY } from '../units/convert.ts';
 import { AT_REST } from '../riding/ride-forces.ts';
 import { steadyLoads } from '../riding/steady-loads.ts';
 import { frontWheelLoad } from './front-wheel-load.ts';
+import { absent } from './absent.ts';
 
 it('of 280 kg half-way between the patches is 1372.931', () => {
   const on = ridden('riderUp');
@@ -24,6 +25,6 @@ it('is that of the whole bike in balance about the other patch', () => {
 });
 
 it('has no number without springs, nor in a state that they do not carry', () => {
-  expect(frontWheelLoad.read(standing(plainBike, plainSetup))).toBe('noSprings');
-  expect(frontWheelLoad.read(sprungAt({ front: 40, rear: 30 }))).toBe('notCarried');
+  expect(frontWheelLoad.read(standing(plainBike, plainSetup))).toBe(absent('noSprings'));
+  expect(frontWheelLoad.read(sprungAt({ front: 40, rear: 30 }))).toBe(absent('notCarried'));
 });

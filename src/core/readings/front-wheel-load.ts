@@ -1,5 +1,6 @@
 /** Front wheel load: what the front tyre presses on the ground with. */
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Vertical force of the ground on the front tyre, N, in the ride state; lean does not change it. From the balance of the
@@ -13,7 +14,7 @@ export const frontWheelLoad: Reading = {
   quantity: 'force',
   construction: 'wheelLoads',
   read: ({ balance, sprung }) =>
-    balance?.front.wheelLoad ?? (sprung === undefined ? 'noSprings' : 'notCarried'),
+    balance?.front.wheelLoad ?? (sprung === undefined ? absent('noSprings') : absent('notCarried')),
   more: 'more load on the front',
   less: 'less load on the front',
   help: {

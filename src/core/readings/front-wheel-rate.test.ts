@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { sprungAt } from '../../../tests/support/ridden-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { frontWheelRate } from './front-wheel-rate.ts';
+import { absent } from './absent.ts';
 
 it('of two springs of 10 on legs that lean by 60° is 80', () => {
   const on = sprungAt({ front: 40, rear: 30 });
@@ -12,8 +13,8 @@ it('of two springs of 10 on legs that lean by 60° is 80', () => {
 });
 
 it('has no number without springs, nor beyond closed coils', () => {
-  expect(frontWheelRate.read(standing())).toBe('noSprings');
+  expect(frontWheelRate.read(standing())).toBe(absent('noSprings'));
   const on = sprungAt({ front: 40, rear: 30 });
   const short = { ...on, sprung: { ...on.sprung, most: { front: 39, rear: 100 } } };
-  expect(frontWheelRate.read(short)).toBe('coilsClosed');
+  expect(frontWheelRate.read(short)).toBe(absent('coilsClosed'));
 });

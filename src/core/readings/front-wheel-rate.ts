@@ -2,6 +2,7 @@
 import { frontWheelRate as rateAtWheel } from '../springs/at-the-wheel.ts';
 import { withoutSprings } from './springs-known.ts';
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Rate of both legs' springs at the front wheel, N/mm: vertical force per rise of the axle, the frame held. Rate along
@@ -17,7 +18,7 @@ export const frontWheelRate: Reading = {
   read: (stance) => {
     const { sprung } = stance;
     return sprung === undefined
-      ? 'noSprings'
+      ? absent('noSprings')
       : (withoutSprings(sprung, stance.travel.front, 'front') ?? rateAtWheel(sprung, stance));
   },
   more: 'front stiffer',

@@ -2,6 +2,7 @@
 import { neutralAntiSquat as neutralOf } from '../riding/neutral-anti-squat.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Anti-squat at which opening the gas asks nothing of the rear spring, per cent: 100 for a massless arm and wheel, more
@@ -20,7 +21,7 @@ export const neutralAntiSquat: Reading = {
     const without = withoutCentre(stance);
     if (without !== null) return without;
     const found = neutralOf(stance);
-    return found.ok ? found.neutral : 'centreOnGround';
+    return found.ok ? found.neutral : absent('centreOnGround');
   },
   more: 'neutral lies higher',
   less: 'neutral lies lower',

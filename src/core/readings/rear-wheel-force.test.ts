@@ -4,6 +4,7 @@ import { ridden, sprungAt } from '../../../tests/support/ridden-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
 import { rearWheelForce } from './rear-wheel-force.ts';
+import { absent } from './absent.ts';
 
 it('of a spring that pushes with 3000 at a motion ratio of 0.4 is 1200', () => {
   const on = sprungAt({ front: 40, rear: 30 });
@@ -19,8 +20,8 @@ it('at rest is the rear wheel’s load less the weight of what the springs do no
 });
 
 it('has no number without springs, nor beyond closed coils', () => {
-  expect(rearWheelForce.read(standing())).toBe('noSprings');
+  expect(rearWheelForce.read(standing())).toBe(absent('noSprings'));
   const on = sprungAt({ front: 40, rear: 30 });
   const short = { ...on, sprung: { ...on.sprung, most: { front: 120, rear: 29 } } };
-  expect(rearWheelForce.read(short)).toBe('coilsClosed');
+  expect(rearWheelForce.read(short)).toBe(absent('coilsClosed'));
 });

@@ -3,6 +3,7 @@ import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
 import { withoutSprings } from './springs-known.ts';
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 const texts = ({ loop }: DriveNoun) => ({
   help: {
@@ -27,7 +28,7 @@ export const rearWheelForce: Reading = {
   read: (stance) => {
     const { sprung } = stance;
     return sprung === undefined
-      ? 'noSprings'
+      ? absent('noSprings')
       : (withoutSprings(sprung, stance.travel.rear, 'rear') ?? rearForceAtWheel(sprung, stance));
   },
   more: 'springs push harder at the wheel',

@@ -1,5 +1,6 @@
 /** Rear wheel load: what the rear tyre presses on the ground with. */
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Vertical force of the ground on the rear tyre, N, in the ride state; lean does not change it. From the balance of the
@@ -13,7 +14,7 @@ export const rearWheelLoad: Reading = {
   quantity: 'force',
   construction: 'wheelLoads',
   read: ({ balance, sprung }) =>
-    balance?.rear.wheelLoad ?? (sprung === undefined ? 'noSprings' : 'notCarried'),
+    balance?.rear.wheelLoad ?? (sprung === undefined ? absent('noSprings') : absent('notCarried')),
   more: 'more load on the rear',
   less: 'less load on the rear',
   help: {

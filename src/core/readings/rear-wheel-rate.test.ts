@@ -4,6 +4,7 @@ import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plai
 import { sprungAt } from '../../../tests/support/ridden-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { rearWheelRate } from './rear-wheel-rate.ts';
+import { absent } from './absent.ts';
 
 const halves = withSwingarm(plainBike, {
   travelTable: [0, 65, 130].map((wheelTravel) => ({ wheelTravel, shockStroke: wheelTravel / 2 })),
@@ -16,11 +17,13 @@ it('of a spring of 100 on a shock that goes in by half of the wheel’s rise is 
 });
 
 it('has no number without springs, beyond closed coils, or where the links have none', () => {
-  expect(rearWheelRate.read(standing())).toBe('noSprings');
+  expect(rearWheelRate.read(standing())).toBe(absent('noSprings'));
   const on = sprungAt({ front: 40, rear: 30 }, halves, setup);
   expect(rearWheelRate.read({ ...on, sprung: { ...on.sprung, most: { front: 120, rear: 29 } } })).toBe(
-    'coilsClosed',
+    absent('coilsClosed'),
   );
   const beyond = { ...on.sprung, most: { front: 120, rear: 1e4 } };
-  expect(rearWheelRate.read({ ...on, travel: { front: 40, rear: 9e3 }, sprung: beyond })).toBe('linksSilent');
+  expect(rearWheelRate.read({ ...on, travel: { front: 40, rear: 9e3 }, sprung: beyond })).toBe(
+    absent('linksSilent'),
+  );
 });

@@ -2,6 +2,7 @@
 import { rearWheelRate as rateAtWheel } from '../springs/at-the-wheel.ts';
 import { withoutSprings } from './springs-known.ts';
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Rate of all shocks' springs at the rear wheel, N/mm: force at the axle per its rise, both square to the ground with
@@ -17,11 +18,11 @@ export const rearWheelRate: Reading = {
   construction: 'rearTravel',
   read: (stance) => {
     const { sprung } = stance;
-    if (sprung === undefined) return 'noSprings';
+    if (sprung === undefined) return absent('noSprings');
     const beyond = withoutSprings(sprung, stance.travel.rear, 'rear');
     if (beyond !== null) return beyond;
     const rate = rateAtWheel(sprung, stance.travel.rear, stance.pose.pitch);
-    return typeof rate === 'number' ? rate : 'linksSilent';
+    return typeof rate === 'number' ? rate : absent('linksSilent');
   },
   more: 'rear stiffer',
   less: 'rear softer',

@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { stanceWith } from '../../../tests/support/standing.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { shockLeverage } from './shock-leverage.ts';
+import { absent } from './absent.ts';
 
 const at = (lever: number) => stanceWith({ arm: { ...standing().arm, lever }, pose: { pivot: { x: 570 } } });
 
@@ -11,5 +12,5 @@ it('of a motion ratio of 0.4 is 2.5', () => {
 });
 
 it('has no number where the shock stands still', () => {
-  expect(shockLeverage.read(at(0))).toBe('deadPoint');
+  expect(shockLeverage.read(at(0))).toBe(absent('deadPoint'));
 });

@@ -2,6 +2,7 @@
 import { leverage } from '../linkage/leverage.ts';
 import { rearMotionRatio } from '../springs/at-the-wheel.ts';
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Rise of the rear axle per shock stroke, as workshops quote it: the inverse of the motion ratio, "2.5 to 1". No
@@ -14,7 +15,7 @@ export const shockLeverage: Reading = {
   group: 'suspension',
   quantity: 'ratio',
   construction: 'rearTravel',
-  read: (stance) => leverage(rearMotionRatio(stance)) ?? 'deadPoint',
+  read: (stance) => leverage(rearMotionRatio(stance)) ?? absent('deadPoint'),
   more: 'wheel moves more for the shock',
   less: 'wheel moves less for the shock',
   help: {

@@ -1,6 +1,6 @@
 /** Whether springs can be told of at a place of the travel. */
 import type { SprungMachine } from '../springs/sprung-machine.ts';
-import type { AbsentReason } from './reading.ts';
+import { absent, type Absent } from './absent.ts';
 
 /** Travel this little beyond the end is rounding, mm. */
 const ROUNDING = 1e-6;
@@ -10,6 +10,6 @@ export function withoutSprings(
   sprung: SprungMachine,
   travelUsed: number,
   end: 'front' | 'rear',
-): AbsentReason | null {
-  return travelUsed > sprung.most[end] + ROUNDING ? 'coilsClosed' : null;
+): Absent | null {
+  return travelUsed > sprung.most[end] + ROUNDING ? absent('coilsClosed') : null;
 }

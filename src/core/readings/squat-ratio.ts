@@ -2,6 +2,7 @@
 import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /** Squat slopes nearer to level than this are rounding, and their ratio would be noise. */
 const LEVEL_SLOPE = 1e-9;
@@ -30,10 +31,10 @@ export const squatRatio: Reading = {
   quantity: 'ratio',
   construction: 'squatLine',
   read: (stance) => {
-    const absent = withoutCentre(stance);
-    if (absent !== null) return absent;
+    const without = withoutCentre(stance);
+    if (without !== null) return without;
     const slope = stance.swingarmSlope + stance.chainSlope;
-    if (Math.abs(slope) < LEVEL_SLOPE) return 'neverSquats';
+    if (Math.abs(slope) < LEVEL_SLOPE) return absent('neverSquats');
     return stance.centre.y / stance.pose.wheelbase / slope;
   },
   more: 'squats more, or lifts less',

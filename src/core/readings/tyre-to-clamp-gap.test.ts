@@ -5,6 +5,7 @@ import { stanceWith } from '../../../tests/support/standing.ts';
 import { made, standing } from '../../../tests/support/standing.ts';
 import { frontAxle } from '../chassis/front-end.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
+import { absent } from './absent.ts';
 
 it('of legs of 720, 120 of travel, a clamp 215 deep and a radius of 300 is 85', () => {
   const { front } = made();
@@ -30,5 +31,5 @@ it('shrinks by a millimetre with each that the fork is pushed up, and is not the
   const gap = (forkTubes: number) =>
     Number(tyreToClampGap.read(standing(bike, { ...plainSetup, forkTubes })));
   expect(gap(15)).toBeCloseTo(gap(5) - 10, 9);
-  expect(tyreToClampGap.read(standing())).toBe('noClampDepth');
+  expect(tyreToClampGap.read(standing())).toBe(absent('noClampDepth'));
 });

@@ -1,5 +1,6 @@
 /** Gap between front tyre and lower clamp with the fork fully in. */
 import type { Reading } from './reading.ts';
+import { absent } from './absent.ts';
 
 /**
  * Gap between the front tyre's tread and the lower clamp's underside with all fork travel used and the fork height as
@@ -17,7 +18,7 @@ export const tyreToClampGap: Reading = {
   construction: 'clampGap',
   read: ({ machine: { front, frontRadius } }) =>
     front.lowerClampDepth === null
-      ? 'noClampDepth'
+      ? absent('noClampDepth')
       : front.legLength - front.travel - front.lowerClampDepth - frontRadius,
   more: 'more room over the front tyre',
   less: 'less room over the front tyre',

@@ -4,6 +4,7 @@ import type { StandingBike } from '../riding/stand-bike.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
 import { steepAndShort } from './steep-and-short.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
+import type { Absent } from './absent.ts';
 
 export type Warning =
   /** Little trail. */
@@ -25,6 +26,6 @@ export function warningsFor(on: StandingBike): Warning[] {
   return found;
 }
 
-function belowZero(value: number | string): boolean {
+function belowZero(value: number | Absent): boolean {
   return typeof value === 'number' && value < 0;
 }

@@ -5,12 +5,13 @@ import { READINGS } from './all-readings.ts';
 import { antiSquat } from './anti-squat.ts';
 import { antiSquatSwingarm } from './anti-squat-swingarm.ts';
 import { withoutRun } from './without-run.ts';
+import { absent } from './absent.ts';
 
 it('are absent with a shaft or a hub motor, and the rest have their numbers', () => {
   for (const driveKind of ['shaft', 'hub'] as const) {
     const on = stanceWith({ machine: { driveKind }, chainSlope: 0 });
-    expect(withoutRun(on)).toBe('noRun');
-    const without = READINGS.filter((reading) => reading.read(on) === 'noRun').map(({ key }) => key);
+    expect(withoutRun(on)).toBe(absent('noRun'));
+    const without = READINGS.filter((reading) => reading.read(on) === absent('noRun')).map(({ key }) => key);
     expect(without).toEqual([
       'antiSquatChain',
       'upperRunAngle',
