@@ -1,6 +1,6 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
 import type { Absent } from '../core/readings/absent.ts';
-import { roundsToNothing, writeNumber } from '../core/units/number-style.ts';
+import { shownSteps, writeNumber } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { ReadingRow, Standing } from './standing.svelte.ts';
@@ -60,7 +60,8 @@ export class Announcer {
         return (
           typeof row.value === 'number' &&
           typeof before === 'number' &&
-          !roundsToNothing(row.value - before, row.reading.quantity, style)
+          shownSteps(row.value, row.reading.quantity, style) !==
+            shownSteps(before, row.reading.quantity, style)
         );
       })
       .sort((a, b) => weight(b, this.#told[b.reading.key]) - weight(a, this.#told[a.reading.key]));

@@ -4,6 +4,7 @@ import { refused, solved } from '../core/numeric/result.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { BikeSession } from './bike-session.svelte.ts';
+import { Reasons } from './reasons.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 
 const [first] = DEMO_BIKES;
@@ -61,7 +62,7 @@ describe('a bike that cannot stand', () => {
     session.commit((from) => setAdjuster(from, 'rearTeeth', 500), 'Rear sprocket');
     expect(standing.problem?.reason).toBe('teethImpossible');
     expect(standing.live?.stance.pose.wheelbase).toBe(good);
-    expect(standing.sinceBaseline).toBeNull();
+    expect(new Reasons({ standing }).found).toBeNull();
     session.undo();
     expect(standing.problem).toBeNull();
   });

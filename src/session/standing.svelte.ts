@@ -1,6 +1,5 @@
-/** The bike on its wheels: live, as baseline and as before the last change, with every reading and the reasons. */
+/** The bike on its wheels: live, as baseline and as before the last change, with every reading. */
 import type { NoStand } from '../core/riding/no-stand.ts';
-import { why, type Why } from '../core/effects/why.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import type { Absent } from '../core/readings/absent.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
@@ -90,7 +89,8 @@ export class Standing {
   readonly baseline: Stood | null = $derived(isStood(this.#baseline) ? this.#baseline : null);
   /** The bike to show; the baseline when the present one never stood. */
   readonly live: Stood | null = $derived(this.#own ?? this.baseline);
-  readonly #before: Stood | null = $derived.by(() => {
+  /** The bike before the last change; null when there was none, or it did not stand. */
+  readonly before: Stood | null = $derived.by(() => {
     const { before } = this.#session;
     const found = before === null ? null : this.stand(before);
     return isStood(found) ? found : null;
@@ -104,7 +104,7 @@ export class Standing {
 
   /** Whether going one step back may help: the bike stood before the last change, or its parts cannot meet at all. */
   readonly undoHelps: boolean = $derived.by(
-    () => this.#session.canUndo && (this.#before !== null || !isStood(this.#toppedOut)),
+    () => this.#session.canUndo && (this.before !== null || !isStood(this.#toppedOut)),
   );
   /** The adjuster whose value stands in the way; null when nothing does, or no adjuster's value. */
   readonly adjusterInTheWay: AdjusterKey | null = $derived.by(() =>
@@ -123,19 +123,6 @@ export class Standing {
       };
     });
   });
-
-  /** What the last change did; null when there was none, or either side does not stand. */
-  readonly sinceLast: Why | null = $derived(
-    this.#before !== null && this.problem === null && this.live !== null
-      ? why(this.#before.stance, this.live.stance)
-      : null,
-  );
-  /** What all changes since the baseline did together. */
-  readonly sinceBaseline: Why | null = $derived(
-    this.baseline !== null && this.problem === null && this.live !== null
-      ? why(this.baseline.stance, this.live.stance)
-      : null,
-  );
 
   constructor(session: BikeSession) {
     this.#session = session;

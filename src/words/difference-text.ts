@@ -1,6 +1,6 @@
 /** How a change from the baseline is written: arrow, sign and number, and which of two words goes with it. */
-import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
+import { metricOfSteps, shownSteps, writeChange, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface Difference {
   /** "same" when the change is below what the quantity's digits can show. */
@@ -22,12 +22,11 @@ export function differenceOf(
   const steps = shownSteps(value, quantity, style) - shownSteps(baseline, quantity, style);
   if (steps === 0) return { direction: 'same', arrow: '', amount: '', digits: '' };
   const change = metricOfSteps(steps, quantity, style);
-  const { counted } = QUANTITIES[quantity];
-  const { text, digits } = writeNumber(change, quantity, style, { signed: true });
+  const { text, digits } = writeChange(change, quantity, style);
   return {
     direction: change > 0 ? 'more' : 'less',
     arrow: change > 0 ? '▲' : '▼',
-    amount: counted !== null && Math.abs(change) === 1 ? `${digits}\u00a0${counted.one}` : text,
+    amount: text,
     digits,
   };
 }

@@ -1,6 +1,13 @@
 /** Tells a person how one pair of sprockets differs from another, and why its anti-squat does. */
-import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import {
+  metricOfSteps,
+  shownSteps,
+  writeChange,
+  writeNumber,
+  type NumberStyle,
+} from '../core/units/number-style.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
+import { directionWord, shownChange } from './shown-change.ts';
 import { pairDifference } from '../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 
@@ -8,7 +15,7 @@ import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 const LEAST_MOMENT = 0.05;
 
 /**
- * One sentence such as "Same ratio, less anti-squat (−0.4 %), because the chain pulls 1.4 N·m more about the pivot per
+ * One sentence such as "Same ratio, less anti-squat (−0.4 points), because the chain pulls 1.4 N·m more about the pivot per
  * 1000 N of thrust." The cause is named only when its direction is that of the change; otherwise the chain is named as
  * working against it. Without an anti-squat on either side only the ratio is told.
  */
@@ -20,10 +27,15 @@ export function pairWords(
 ): string {
   const { ratioPercent, antiSquat, chainMoment } = pairDifference(from, to);
   const write = (value: number): string => writeNumber(value, 'percent', style, { signed: true }).text;
+  const gearing = shownChange(ratioPercent, 'percent', style);
   const ratio =
     ratioPercent === 0
       ? 'Same ratio'
-      : `${ratioPercent > 0 ? 'Shorter' : 'Taller'} gearing (${write(ratioPercent)})`;
+      : directionWord(gearing, {
+          more: `Shorter gearing (${write(ratioPercent)})`,
+          less: `Taller gearing (${write(ratioPercent)})`,
+          same: 'Almost the same ratio',
+        });
   if (antiSquat === null || chainMoment === null) return `${ratio}.`;
   const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
   const more = chainMoment > 0 ? 'more' : 'less';
@@ -33,11 +45,11 @@ export function pairWords(
   if (steps === 0)
     return Math.abs(chainMoment) < LEAST_MOMENT
       ? `${ratio}, same anti-squat.`
-      : `${ratio}, almost the same anti-squat (${writeNumber(antiSquat, 'percent', style, { signed: true, extraDigits: 2 }).text}): ${pull}.`;
-  const change = `${antiSquat > 0 ? 'more' : 'less'} anti-squat (${write(metricOfSteps(steps, 'percent', style))})`;
+      : `${ratio}, almost the same anti-squat (${writeNumber(antiSquat, 'percent', style, { signed: true, extraDigits: 2 }).digits}\u00a0points): ${pull}.`;
+  const change = `${steps > 0 ? 'more' : 'less'} anti-squat (${writeChange(metricOfSteps(steps, 'percent', style), 'percent', style).text})`;
   if (Math.abs(chainMoment) < LEAST_MOMENT) return `${ratio}, ${change}, from the axle’s place alone.`;
   // A chain that pulls more about the pivot takes anti-squat away.
-  return antiSquat < 0 === chainMoment > 0
+  return steps < 0 === chainMoment > 0
     ? `${ratio}, ${change}, because ${pull}.`
     : `${ratio}, ${change}, from the axle’s place, although ${pull}.`;
 }

@@ -1,7 +1,7 @@
 /** What the rider's hands do to the bike, in words. */
 import { driveNoun, type DriveNoun } from '../core/parts/drive-noun.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoEquilibrium } from '../core/standing/no-equilibrium.ts';
 import { noEquilibriumWords } from './no-equilibrium-words.ts';
@@ -92,11 +92,9 @@ export function riderEffectsTold(
 export function neutralTold(on: Stance, style: NumberStyle): Told {
   return tell(driveNoun(on.machine.driveKind), style)(NEUTRAL, neutralAntiSquat(on), ({ neutral, shift }) => {
     const unsprung = writeShort(on.machine.rearUnsprung, 'mass', style);
-    const percent = (value: number, signed: boolean): string =>
-      writeNumber(value, 'percent', style, { signed }).text;
     return {
       value: neutral,
-      words: `With ${unsprung} unsprung at the rear the neutral point is ${percent(neutral, false)}: the wheel’s own inertia moves it by ${percent(shift, true)} from 100.`,
+      words: `With ${unsprung} unsprung at the rear the neutral point is ${writeNumber(neutral, 'percent', style).text}: the wheel’s own inertia moves it by ${writeChange(shift, 'percent', style).text} from 100.`,
     };
   });
 }

@@ -1,5 +1,5 @@
 /** A change as it is shown: its figure, and the direction that follows from the figure. */
-import { roundsToNothing, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { roundsToNothing, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface ShownChange {
@@ -17,7 +17,7 @@ export function shownChange(metric: number, quantity: QuantityKey, style: Number
   return {
     sign,
     amount: writeNumber(Math.abs(metric), quantity, style).text,
-    signed: writeNumber(metric, quantity, style, { signed: true }).text,
+    signed: writeChange(metric, quantity, style).text,
   };
 }
 

@@ -1,148 +1,122 @@
-/** Tests of the explanation in sentences. */
+/** Tests of the explanation of a change: its headline, and sentences whose causes add up. */
 import { describe, expect, it } from 'vitest';
-import { filled } from '../../tests/support/filled.ts';
-import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
+import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
+import { BELT, CHAIN } from '../core/parts/drive-noun.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
-import { RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
-import { standBike } from '../core/riding/stand-bike.ts';
-import type { NumberStyle } from '../core/units/number-style.ts';
-import { whySentences } from './why-words.ts';
+import { splitByAdjuster } from '../core/effects/split-by-adjuster.ts';
 import { why } from '../core/effects/why.ts';
+import type { RideStateKey } from '../core/riding/all-ride-states.ts';
+import { standBike, type StandingBike } from '../core/riding/stand-bike.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { leastToldWords, whyStory, type WhyStory } from './why-words.ts';
 
 const metric: NumberStyle = { system: 'metric', decimal: '.' };
 
-function told(changes: Partial<Setup>, style = metric): string[] {
-  const before = standBike(plainBike, plainSetup, 'toppedOut');
-  const after = standBike(plainBike, { ...plainSetup, ...changes }, 'toppedOut');
-  if (!before.ok || !after.ok) throw new Error('the plain bike does not stand');
-  return whySentences(why(before, after), style).map((sentence) => sentence.text);
+interface Asked {
+  readonly bike?: Bike;
+  readonly from?: Setup;
+  readonly state?: RideStateKey;
+  readonly style?: NumberStyle;
 }
 
-describe('the explanation in sentences', () => {
-  it('says nothing when nothing changed', () => {
-    expect(told({})).toEqual([]);
+function stand(bike: Bike, setup: Setup, state: RideStateKey): StandingBike | null {
+  const found = standBike(bike, setup, state);
+  return found.ok ? found : null;
+}
+
+function story(
+  changes: Partial<Setup>,
+  { bike = plainBike, from = plainSetup, state = 'toppedOut', style = metric }: Asked = {},
+): WhyStory {
+  const to = { ...from, ...changes };
+  const [before, after] = [stand(bike, from, state), stand(bike, to, state)];
+  if (before === null || after === null) throw new Error('the bike does not stand');
+  const splits = splitByAdjuster(
+    { bike, setup: from, stance: before },
+    { bike, setup: to, stance: after },
+    (asSet) => stand(asSet.bike, asSet.setup, state),
+  );
+  const drive = bike.drive.kind === 'belt' ? BELT : CHAIN;
+  return whyStory(splits, why(before, after), drive, style);
+}
+
+const plain = (text: string): string => text.replace(/\s/gu, ' ');
+const textOf = (told: WhyStory, reading: string): string =>
+  plain(told.sentences.find((each) => each.reading === reading)?.text ?? '');
+const sprung = { bike: linkedBike, from: sprungSetup, state: 'riderUp' } as const;
+
+describe('the explanation of a change', () => {
+  it('says nothing when nothing changed, or nothing that is noticed', () => {
+    for (const changes of [{}, { forkTubes: plainSetup.forkTubes + 0.2 }])
+      expect(story(changes)).toEqual({ headline: null, sentences: [] });
   });
 
-  it('tells of a raised rear in the order of cause and effect', () => {
-    const sentences = told({ shockLength: 5 });
-    expect(sentences[0]).toMatch(/^The swingarm pivot rose .* and the steering head rose .*\.$/);
-    expect(sentences[1]).toMatch(/^The frame pitched \d\.\d\d° nose down\.$/);
-    expect(sentences[2]).toMatch(
-      /^Rake −.*°, from .*° to .*°: the steering quickens, all from the frame’s pitch\.$/,
+  it('opens with a headline in lay words, without figures', () => {
+    const { headline } = story({ shockLength: 10 });
+    expect(headline).toMatch(/the steering turns quicker/i);
+    expect(headline).not.toMatch(/\d|rake|trail/i);
+  });
+
+  it('has at most five sentences, the biggest change first', () => {
+    const told = story({ shockLength: 10, forkTubes: 15, rearTeeth: plainSetup.rearTeeth + 4 });
+    expect(told.sentences).toHaveLength(5);
+    const [first] = story({ rearTeeth: plainSetup.rearTeeth + 4 }).sentences;
+    expect(first.reading).toBe('finalDriveRatio');
+  });
+
+  it('gives each adjuster its share, and the shares add up as they are written', () => {
+    const rake = textOf(story({ shockLength: 5, forkTubes: 12 }), 'rake');
+    expect(rake).toMatch(
+      /^Rake −\d\.\d\d°, steeper axis: −[\d.]+° from the shock, −[\d.]+° from the fork\.$/,
     );
-    expect(sentences[3]).toMatch(/^Trail .*: the steering gets lighter and quicker, all from rake\.$/);
-    expect(sentences.some((text) => /^Swingarm angle .* steeper/.test(text))).toBe(true);
-  });
-
-  it('splits a change with several causes, with a sign on each', () => {
-    const trail = told({ frontTyre: { diameter: 580 } }).find((text) => text.startsWith('Trail'));
-    expect(trail).toMatch(/ \([+−][\d.]+\smm from the front tyre and [+−][\d.]+\smm from rake\)\.$/u);
-  });
-
-  it('writes parts that add up to the difference, and a difference that is that of the numbers written', () => {
-    const number = (text: string) => Number(text.replace('−', '-'));
-    let split = 0;
-    for (const size of [570, 575, 583, 588, 611]) {
-      const trail = told({ frontTyre: { diameter: size } }).find((text) => text.startsWith('Trail')) ?? '';
-      const [whole, from, to, ...parts] = [...trail.matchAll(/[+−]?\d+\.\d/g)].map(([text]) => number(text));
-      expect(to - from).toBeCloseTo(whole, 6);
-      if (parts.length === 0) continue;
-      expect(parts.reduce((sum, part) => sum + part, 0)).toBeCloseTo(whole, 6);
-      split++;
-    }
-    expect(split).toBe(5);
-  });
-
-  it('warns when the steering no longer centres itself', () => {
-    expect(told({ clampOffset: 150 }).join(' ')).toMatch(/no longer centres itself, do not ride like this/);
-  });
-
-  it('leaves out readings that moved by less than is shown', () => {
-    const sentences = told({ rearTeeth: plainSetup.rearTeeth + 1 });
-    const names = sentences.map((text) => text.match(/^(Anti-squat|The chain’s part)/)?.[1] ?? text);
-    expect(names).toEqual(['Anti-squat', 'The chain’s part']);
-  });
-
-  it('writes in the reader’s own units and decimal sign', () => {
-    const trail = told({ shockLength: 5 }, { system: 'inch', decimal: ',' }).find((text) =>
-      text.startsWith('Trail'),
+    const [change, ...shares] = [...rake.matchAll(/[+−]?\d+\.\d+/g)].map(([text]) =>
+      Number(text.replace('−', '-')),
     );
-    expect(trail).toMatch(/\d,\d\d\sin/u);
-  });
-});
-
-describe('the explanation on springs, links and other drives', () => {
-  const driven = (kind: Bike['drive']['kind']): Bike => ({
-    ...linkedBike,
-    drive: { ...linkedBike.drive, kind },
+    expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(change, 9);
   });
 
-  function ridden(
-    bike: Bike,
-    changes: Partial<Setup>,
-    state: RideStateKey,
-    later: RideStateKey = state,
-  ): string[] {
-    const before = standBike(bike, sprungSetup, state);
-    const after = standBike(bike, { ...sprungSetup, ...changes }, later);
-    if (!before.ok || !after.ok) throw new Error('the linked bike does not stand');
-    return whySentences(why(before, after), metric).map(({ text }) => text);
-  }
+  it('names one adjuster as the cause of all', () => {
+    expect(textOf(story({ shockLength: 10 }), 'rake')).toContain(', steeper axis, all from the shock.');
+  });
 
-  it('names softer springs, preload and load where they let an end ride deeper', () => {
-    const [softer] = ridden(linkedBike, { forkSpringRate: 8 }, 'riderUp');
-    expect(softer).toMatch(/^The fork rides [\d.]+\smm deeper in its travel, with softer springs/u);
-    const less = ridden(linkedBike, { shockPreload: 4 }, 'riderUp').find((text) =>
-      text.startsWith('The rear'),
+  it('says why less trail steers quicker, and warns where none is left', () => {
+    expect(textOf(story({ clampOffset: plainSetup.clampOffset + 6 }), 'trail')).toMatch(
+      /, quicker steering, all from the triple clamps\. The front tyre pulls itself straight on a shorter arm\.$/,
     );
-    expect(less).toMatch(/^The rear rides [\d.]+\smm deeper in its travel, with less preload/u);
-    const heavier = ridden(linkedBike, { passengerMass: 70 }, 'riderUp');
-    expect(heavier.find((text) => text.startsWith('The rear rides'))).toMatch(/with more load on it\.$/);
-    const deep = ridden(linkedBike, { rearTravelUsed: 50 }, 'travelByHand');
-    expect(deep[0]).toMatch(/^The rear rides 10\.0\smm deeper in its travel\.$/u);
-  });
-
-  it('says nothing of springs topped out, where they carry nothing', () => {
-    expect(ridden(linkedBike, { forkSpringRate: 8, shockPreload: 4 }, 'toppedOut')).toEqual([]);
-  });
-
-  it('begins with the eccentric where it moved the pivot', () => {
-    const [first] = ridden(linkedBike, { pivotUp: 4, pivotForward: -2 }, 'toppedOut');
-    expect(first.replace(/\s/gu, ' ')).toBe(
-      'The eccentric moved the pivot 2.0 mm back and 4.0 mm up in the frame.',
+    expect(textOf(story({ clampOffset: 150 }), 'trail')).toMatch(
+      /no longer centres itself, do not ride like this/,
     );
   });
 
-  it('calls a belt a belt, and speaks of no chain with a shaft or a hub motor', () => {
-    const belt = ridden(driven('belt'), { shockLength: 5 }, 'riderUp').join(' ');
-    expect(belt).toMatch(/The belt’s part/);
-    expect(belt).not.toMatch(/chain/);
-    for (const kind of ['shaft', 'hub'] as const) {
-      const told = ridden(driven(kind), { shockLength: 5 }, 'riderUp').join(' ');
-      expect(told).toMatch(/Anti-squat .*from swingarm/);
-      expect(told).not.toMatch(/chain|belt/);
-    }
+  it('includes the gearing, by sprocket', () => {
+    const told = story({ frontTeeth: plainSetup.frontTeeth - 1, rearTeeth: plainSetup.rearTeeth + 2 });
+    expect(textOf(told, 'finalDriveRatio')).toMatch(
+      /, shorter: \+\d\.\d+ from the front sprocket, \+\d\.\d+ from the rear sprocket\.$/,
+    );
+    expect(told.headline).toMatch(/the gearing is shorter/i);
   });
 
-  /** Those of the sentences that are whole, each once. */
-  const whole = (sentences: readonly string[]): string[] =>
-    [...new Set(sentences)].filter((text) => /^[A-Z](?!.*(NaN|undefined|Infinity|null)).*\.$/u.test(text));
-  const states = RIDE_STATES.flatMap((from) => RIDE_STATES.map((to) => [from.key, to.key] as const));
+  it('writes a change of a percentage in points', () => {
+    expect(textOf(story({ rearTeeth: plainSetup.rearTeeth + 4 }), 'antiSquat')).toMatch(
+      /^Anti-squat [+−][\d.]+ points, holds the rear up (more|less) on the gas, all from the rear sprocket\.$/,
+    );
+  });
 
-  it.each(states)('is whole from %s to %s, whatever was changed and whatever drives', (from, to) => {
-    for (const kind of ['chain', 'belt', 'shaft', 'hub'] as const) {
-      const unchanged = ridden(driven(kind), {}, from, to);
-      if (from === to) expect(unchanged).toEqual([]);
-      else expect(filled(unchanged)).toEqual(whole(unchanged));
-      for (const changes of [
-        { pivotUp: 3, shockSpringRate: 90 },
-        { forkTubes: 12, riderForward: 60 },
-      ]) {
-        const sentences = ridden(driven(kind), changes, from, to);
-        expect(filled(sentences)).toEqual(whole(sentences));
-      }
-    }
+  it('says why a travel changed: by which adjuster, and by springs or load', () => {
+    expect(textOf(story({ forkSpringRate: 8 }, sprung), 'frontTravel')).toMatch(
+      /^Fork travel used \+[\d.]+ mm, deeper, with softer springs.*, all from the fork springs\.$/,
+    );
+    expect(textOf(story({ passengerMass: 70 }, sprung), 'rearTravel')).toMatch(
+      /, deeper, with more load on it, all from the passenger\.$/,
+    );
+  });
+
+  it('says in the reader’s units what it leaves out', () => {
+    expect(plain(leastToldWords(metric))).toMatch(
+      /^Changes below 0\.10°, 1\.0 mm and 1 point of a percentage /,
+    );
+    expect(plain(leastToldWords({ system: 'inch', decimal: ',' }))).toContain('0,04 in');
   });
 });

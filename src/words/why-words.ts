@@ -1,214 +1,266 @@
-/** The explanation of a change in plain sentences. */
-import { listAll } from './list-all.ts';
-import type { QuantityKey } from '../core/units/all-quantities.ts';
-import { QUANTITIES } from '../core/units/all-quantities.ts';
+/** The explanation of a change: one headline in lay words, then a few sentences, the biggest first, each with its causes. */
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
+import {
+  EXPLAINED,
+  type AdjusterCause,
+  type AdjusterSplit,
+  type ExplainedKey,
+} from '../core/effects/split-by-adjuster.ts';
+import type { EndChange, Why } from '../core/effects/why.ts';
+import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
+import { nameDrive } from '../core/parts/drive-noun.ts';
+import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
 import {
   metricOfSteps,
   roundsToNothing,
   shownSteps,
+  writeChange,
   writeNumber,
   type NumberStyle,
 } from '../core/units/number-style.ts';
-import type {
-  AntiSquatCause,
-  ChainCause,
-  EndChange,
-  Part,
-  RakeCause,
-  Split,
-  SwingarmCause,
-  TrailCause,
-  Why,
-} from '../core/effects/why.ts';
+import { sharedSteps } from '../core/units/shared-steps.ts';
+import { exactSteps, isLess, LEAST_TOLD, type ToldQuantity } from './least-told.ts';
+import { listAll } from './list-all.ts';
+import { writeShort } from './write-short.ts';
 
 export interface WhySentence {
-  /** The reading the sentence is about; the frame's pitch goes with rake. */
+  /** The reading the sentence is about. */
   readonly reading: string;
   readonly text: string;
 }
 
-const RAKE_WORDS: Readonly<Record<RakeCause, string>> = {
-  framePitch: 'the frame’s pitch',
-  axisInFrame: 'the axis in the frame',
-};
-const TRAIL_WORDS: Readonly<Record<TrailCause, string>> = {
-  tyre: 'the front tyre',
-  rake: 'rake',
-  offset: 'offset',
-};
-const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
-  pivotHeight: 'pivot height',
-  axleHeight: 'rear tyre',
-  armLength: 'arm length',
-};
-/** `run` is what pulls beside the pivot: a chain or a belt. */
-const antiSquatWords = (run: string): Readonly<Record<AntiSquatCause, string>> => ({
-  swingarm: 'swingarm',
-  chain: run,
-  loadTransfer: 'the load-transfer line',
-});
-const runWords = (run: string): Readonly<Record<ChainCause, string>> => ({
-  pullPerThrust: `the ${run}’s pull for the same thrust`,
-  lever: 'its distance from the pivot',
-  pivotAhead: 'how far the pivot is ahead of the rear patch',
-  loadTransfer: 'the load-transfer line',
-});
+export interface WhyStory {
+  /** Null when nothing changed by as much as is told. */
+  readonly headline: string | null;
+  readonly sentences: readonly WhySentence[];
+}
 
-/** Anti-squat at which the rear neither squats nor lifts, per cent. */
-const NEUTRAL = 100;
+/** Sentences at most, the biggest changes. */
+const MOST_SENTENCES = 5;
+/** Clauses of the headline at most. */
+const MOST_CLAUSES = 3;
 
-/** What a number is called when it goes up and when it goes down. */
 interface Verbs {
+  readonly quantity: ToldQuantity;
+  /** What is the same to a rider comes into the headline once. */
+  readonly topic: string;
+  /** A lay clause for a change upward and downward, for the headline. */
   readonly more: string;
   readonly less: string;
+  /** What that is, at the end of a sentence with figures. */
+  readonly moreShort: string;
+  readonly lessShort: string;
 }
 
-/** The sentences for a change, first what the frame did, then each reading that moved by a visible amount. */
-export function whySentences(explained: Why, style: NumberStyle): WhySentence[] {
-  const sentences: WhySentence[] = [];
-  // A bike that lost its chain tells of a chain still.
-  const run = explained.drive === 'belt' ? 'belt' : 'chain';
-  const eccentric = eccentricSentence(explained, style);
-  if (eccentric !== null) sentences.push({ reading: 'swingarmAngle', text: eccentric });
-  for (const sunk of travelSentences(explained, style)) sentences.push(sunk);
-  const moved = movedSentence(explained, style);
-  if (moved !== null) sentences.push({ reading: 'pivotHeight', text: moved });
-  const pitch = QUANTITIES.angle.fromCore(explained.pitch);
-  if (!roundsToNothing(pitch, 'angle', style))
-    sentences.push({
-      reading: 'rake',
-      text: `The frame pitched ${written(Math.abs(pitch), 'angle', style)} nose ${pitch < 0 ? 'down' : 'up'}.`,
-    });
-  const lifts = (explained.antiSquat?.after ?? 0) > NEUTRAL;
-  const add = <Cause extends string>(
-    reading: string,
-    name: string,
-    quantity: QuantityKey,
-    change: Split<Cause> | null,
-    words: Readonly<Record<Cause, string>>,
-    verbs: Verbs,
-  ) => {
-    const text = change && changeSentence(name, quantity, change, words, verbs, style);
-    if (text !== null) sentences.push({ reading, text });
-  };
-  add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
-    more: 'the steering slows',
-    less: 'the steering quickens',
-  });
-  add('trail', 'Trail', 'length', explained.trail, TRAIL_WORDS, {
-    more: 'the steering steadies itself more',
-    less:
-      explained.trail.after > 0
-        ? 'the steering gets lighter and quicker'
-        : 'the steering no longer centres itself, do not ride like this',
-  });
-  add('swingarmAngle', 'Swingarm angle', 'angle', explained.swingarmAngle, SWINGARM_WORDS, {
-    more: 'it is steeper',
-    less: 'it is flatter',
-  });
-  add('antiSquat', 'Anti-squat', 'percent', explained.antiSquat, antiSquatWords(run), {
-    more: lifts ? 'the rear lifts more on the gas' : 'the rear squats less on the gas',
-    less: lifts ? 'the rear lifts less on the gas' : 'the rear squats more on the gas',
-  });
-  add('antiSquatChain', `The ${run}’s part`, 'percent', explained.chain, runWords(run), {
-    more: `the ${run} pulls the rear down less`,
-    less: `the ${run} pulls the rear down more`,
-  });
-  add(
-    'wheelbase',
-    'Wheelbase',
-    'length',
-    explained.wheelbase,
-    {},
-    {
-      more: 'the bike is longer',
-      less: 'the bike is shorter',
-    },
-  );
-  return sentences;
+const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
+  rake: {
+    quantity: 'angle',
+    topic: 'steering',
+    more: 'the steering turns slower',
+    less: 'the steering turns quicker',
+    moreShort: 'flatter axis',
+    lessShort: 'steeper axis',
+  },
+  trail: {
+    quantity: 'length',
+    topic: 'steering',
+    more: 'the steering turns slower',
+    less: 'the steering turns quicker',
+    moreShort: 'slower steering',
+    lessShort: 'quicker steering',
+  },
+  wheelbase: {
+    quantity: 'length',
+    topic: 'wheelbase',
+    more: 'the bike is longer',
+    less: 'the bike is shorter',
+    moreShort: 'longer',
+    lessShort: 'shorter',
+  },
+  seatHeight: {
+    quantity: 'length',
+    topic: 'seat',
+    more: 'the seat is higher',
+    less: 'the seat is lower',
+    moreShort: 'higher',
+    lessShort: 'lower',
+  },
+  swingarmAngle: {
+    quantity: 'angle',
+    topic: 'swingarm',
+    more: 'the swingarm is steeper',
+    less: 'the swingarm is flatter',
+    moreShort: 'steeper',
+    lessShort: 'flatter',
+  },
+  antiSquat: {
+    quantity: 'percent',
+    topic: 'gas',
+    more: 'the drive holds the rear up more on the gas',
+    less: 'the drive holds the rear up less on the gas',
+    moreShort: 'holds the rear up more on the gas',
+    lessShort: 'holds the rear up less on the gas',
+  },
+  finalDriveRatio: {
+    quantity: 'ratio',
+    topic: 'gearing',
+    more: 'the gearing is shorter',
+    less: 'the gearing is taller',
+    moreShort: 'shorter',
+    lessShort: 'taller',
+  },
+  frontTravel: {
+    quantity: 'length',
+    topic: 'fork',
+    more: 'the fork sits deeper in its travel',
+    less: 'the fork sits higher in its travel',
+    moreShort: 'deeper',
+    lessShort: 'higher',
+  },
+  rearTravel: {
+    quantity: 'length',
+    topic: 'rear',
+    more: 'the rear sits deeper in its travel',
+    less: 'the rear sits higher in its travel',
+    moreShort: 'deeper',
+    lessShort: 'higher',
+  },
+};
+
+/** Why the steering turns slower or quicker with the trail. */
+const LONGER_ARM = 'The front tyre pulls itself straight on a longer arm.';
+const SHORTER_ARM = 'The front tyre pulls itself straight on a shorter arm.';
+/** Where no trail is left. */
+const NO_TRAIL = 'the steering no longer centres itself, do not ride like this';
+
+interface Change {
+  readonly split: AdjusterSplit;
+  readonly verbs: Verbs;
+  /** Of the numbers as they are written, so that a person who subtracts them finds it. */
+  readonly steps: number;
+  readonly weight: number;
 }
 
-function changeSentence<Cause extends string>(
-  name: string,
-  quantity: QuantityKey,
-  change: Split<Cause>,
-  words: Readonly<Record<Cause, string>>,
-  verbs: Verbs,
+/** The changes that are told, the biggest first by what a rider notices. */
+function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
+  return splits
+    .map((split): Change => {
+      const verbs = VERBS[split.key];
+      const { quantity } = verbs;
+      const { fromCore, noticed } = QUANTITIES[quantity];
+      const steps =
+        shownSteps(fromCore(split.after), quantity, style) -
+        shownSteps(fromCore(split.before), quantity, style);
+      return { split, verbs, steps, weight: Math.abs(metricOfSteps(steps, quantity, style)) / noticed };
+    })
+    .filter(({ split, verbs: { quantity }, steps }) => {
+      const { fromCore } = QUANTITIES[quantity];
+      return steps !== 0 && !isLess(fromCore(split.after) - fromCore(split.before), quantity);
+    })
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, MOST_SENTENCES);
+}
+
+/** What a change did, in lay words and then with figures and causes. `explained` says what the springs had to do with it. */
+export function whyStory(
+  splits: readonly AdjusterSplit[],
+  explained: Why,
+  drive: DriveNoun,
   style: NumberStyle,
-): string | null {
-  const { fromCore } = QUANTITIES[quantity];
-  const before = shownSteps(fromCore(change.before), quantity, style);
-  const after = shownSteps(fromCore(change.after), quantity, style);
-  if (after === before) return null;
-  const steps = (count: number, signed = false) =>
-    writeNumber(metricOfSteps(count, quantity, style), quantity, style, { signed }).text;
-  const amounts = change.parts.map((part: Part<Cause>) => fromCore(part.amount));
-  const shares = sharedSteps(amounts, after - before, fromCore(change.after) - fromCore(change.before));
-  const told = change.parts
-    .map((part, i) => ({ cause: part.cause, share: shares[i] }))
-    .filter(({ share }) => share !== 0)
-    .map(({ cause, share }) => ({ amount: steps(share, true), cause: words[cause] }));
-  const verb = after > before ? verbs.more : verbs.less;
-  const split =
-    told.length === 0
-      ? ''
-      : told.length === 1
-        ? `, all from ${told[0].cause}`
-        : ` (${listAll(told.map(({ amount, cause }) => `${amount} from ${cause}`))})`;
-  return `${name} ${steps(after - before, true)}, from ${steps(before)} to ${steps(after)}: ${verb}${split}.`;
+): WhyStory {
+  const changes = changesTold(splits, style);
+  if (changes.length === 0) return { headline: null, sentences: [] };
+  const topics = new Map<string, string>();
+  for (const { split, verbs, steps } of changes) {
+    // Of the steering trail speaks, where it changed: it is what the hands feel.
+    if (!topics.has(verbs.topic) || split.key === 'trail')
+      topics.set(verbs.topic, steps > 0 ? verbs.more : verbs.less);
+  }
+  const clauses = listAll([...topics.values()].slice(0, MOST_CLAUSES));
+  return {
+    headline: `${capital(clauses)}.`,
+    sentences: changes.map((change) => ({
+      reading: change.split.key,
+      text: changeSentence(change, explained, drive, style),
+    })),
+  };
 }
 
-/**
- * The parts as whole numbers of shown steps that add up to `total` steps: each cut to whole steps, and what is left
- * given to those that lost most (largest remainder).
- */
-function sharedSteps(amounts: readonly number[], total: number, whole: number): number[] {
-  if (amounts.length === 0) return [];
-  const exact = amounts.map((amount) => (whole === 0 ? 0 : (amount / whole) * total));
-  const cut = exact.map(Math.floor);
-  const missing = Math.round(total - cut.reduce((sum, steps) => sum + steps, 0));
-  const order = exact.map((steps, i) => ({ i, lost: steps - cut[i] })).sort((a, b) => b.lost - a.lost);
-  for (const { i } of order.slice(0, missing)) cut[i] += 1;
-  return cut;
-}
-
-/** Where an eccentric carried the pivot in the frame, when by a visible amount. */
-function eccentricSentence({ pivotForward, pivotUp }: Why, style: NumberStyle): string | null {
-  const ways = [
-    { by: pivotForward, more: 'forward', less: 'back' },
-    { by: pivotUp, more: 'up', less: 'down' },
-  ].filter(({ by }) => !roundsToNothing(by, 'length', style));
-  if (ways.length === 0) return null;
-  const told = ways.map(
-    ({ by, more, less }) => `${written(Math.abs(by), 'length', style)} ${by > 0 ? more : less}`,
-  );
-  return `The eccentric moved the pivot ${listAll(told)} in the frame.`;
-}
-
-/** Every change shifts the springs a little; travel that changed by less than this is not what happened, mm. */
-const LEAST_TRAVEL_TOLD = 1;
-
-/** How much deeper or higher each end rides in its travel, when it counts, and with what springs and load. */
-function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[] {
-  const ends = [
-    { reading: 'frontTravel', name: 'fork', change: front },
-    { reading: 'rearTravel', name: 'rear', change: rear },
+/** The least changes that are told, in one sentence. */
+export function leastToldWords(style: NumberStyle): string {
+  const least = [
+    writeShort(LEAST_TOLD.angle, 'angle', style),
+    writeNumber(LEAST_TOLD.length, 'length', style).text,
+    '1\u00a0point of a percentage',
   ];
-  return ends
-    .filter(({ change }) => Math.abs(change.travel) >= LEAST_TRAVEL_TOLD)
-    .map(({ reading, name, change }) => {
-      const causes = springCauses(change, style);
-      const amount = written(Math.abs(change.travel), 'length', style);
-      const why = causes.length === 0 ? '' : `, with ${listAll(causes)}`;
-      return {
-        reading,
-        text: `The ${name} rides ${amount} ${change.travel > 0 ? 'deeper' : 'higher'} in its travel${why}.`,
-      };
-    });
+  return `Changes below ${least[0]}, ${least[1]} and ${least[2]} are left out: no workshop gauge and no rider notices them.`;
+}
+
+function changeSentence(
+  { split, verbs, steps }: Change,
+  explained: Why,
+  drive: DriveNoun,
+  style: NumberStyle,
+): string {
+  const { quantity } = verbs;
+  const because = split.key === 'trail' && split.after > 0 ? ` ${steps > 0 ? LONGER_ARM : SHORTER_ARM}` : '';
+  const change = writeChange(metricOfSteps(steps, quantity, style), quantity, style).text;
+  const clause = clauseOf(split, verbs, steps, explained, style);
+  const causes = causesTold(split, quantity, steps, drive, style);
+  const { label } = EXPLAINED[split.key];
+  return `${label} ${change}, ${clause}${causes}.${because}`;
+}
+
+function clauseOf(
+  { key, after }: AdjusterSplit,
+  verbs: Verbs,
+  steps: number,
+  { front, rear }: Why,
+  style: NumberStyle,
+): string {
+  if (key === 'trail' && after <= 0) return NO_TRAIL;
+  const clause = steps > 0 ? verbs.moreShort : verbs.lessShort;
+  const end = key === 'frontTravel' ? front : key === 'rearTravel' ? rear : null;
+  const springs = end === null ? [] : springCauses(end, style);
+  return springs.length === 0 ? clause : `${clause}, with ${listAll(springs)}`;
+}
+
+/** The causes with their shares, the biggest first; they add up to the change as it is written. */
+function causesTold(
+  { parts }: AdjusterSplit,
+  quantity: QuantityKey,
+  steps: number,
+  drive: DriveNoun,
+  style: NumberStyle,
+): string {
+  const { fromCore } = QUANTITIES[quantity];
+  const shares = sharedSteps(
+    parts.map(({ amount }) => exactSteps(fromCore(amount), quantity, style)),
+    steps,
+  );
+  const told = parts
+    .map(({ cause }, i) => ({ cause: causeName(cause, drive), share: shares[i] }))
+    .filter(({ share }) => share !== 0)
+    .sort((a, b) => Math.abs(b.share) - Math.abs(a.share));
+  if (told.length === 0) return '';
+  if (told.length === 1) return `, all from ${told[0].cause}`;
+  const written = told.map(
+    ({ cause, share }) =>
+      `${writeChange(metricOfSteps(share, quantity, style), quantity, style).text} from ${cause}`,
+  );
+  return `: ${written.join(', ')}`;
+}
+
+/** What a cause is called behind "from". */
+function causeName(cause: AdjusterCause, drive: DriveNoun): string {
+  if (cause === 'bike') return 'the bike’s own figures';
+  const { label, part } = adjusterOf(cause);
+  const name = nameDrive(part ?? label, drive);
+  return part === undefined ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 }
 
 /** What has changed of springs and load, by visible amounts, toward where the end has gone. */
-function springCauses({ travel, rate, preload, push }: EndChange, style: NumberStyle): string[] {
+export function springCauses({ travel, rate, preload, push }: EndChange, style: NumberStyle): string[] {
   const causes: readonly { deeper: number; quantity: QuantityKey; words: readonly [string, string] }[] = [
     { deeper: -rate, quantity: 'rate', words: ['softer springs', 'stiffer springs'] },
     { deeper: -preload, quantity: 'length', words: ['less preload', 'more preload'] },
@@ -219,21 +271,6 @@ function springCauses({ travel, rate, preload, push }: EndChange, style: NumberS
     .map(({ words: [whenDeeper, whenHigher] }) => (travel > 0 ? whenDeeper : whenHigher));
 }
 
-/** How far the two ends of the frame rose, when by a visible amount. */
-function movedSentence({ pivotRise, headRise }: Why, style: NumberStyle): string | null {
-  const ends = [
-    { name: 'swingarm pivot', rise: pivotRise },
-    { name: 'steering head', rise: headRise },
-  ].filter(({ rise }) => !roundsToNothing(rise, 'length', style));
-  if (ends.length === 0) return null;
-  const told = ends.map(
-    ({ name, rise }) =>
-      `the ${name} ${rise > 0 ? 'rose' : 'sank'} ${written(Math.abs(rise), 'length', style)}`,
-  );
-  const text = listAll(told);
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-}
-
-function written(value: number, quantity: QuantityKey, style: NumberStyle): string {
-  return writeNumber(value, quantity, style).text;
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -123,7 +123,7 @@ test('a shaft bike has no sprockets, no adjusters of a chain and no readings of 
     );
   expect(await readingText(page, 'Anti-squat')).toBe(await readingText(page, 'Anti-squat, swingarm’s part'));
   await typeInto(page, REAR_HEIGHT, '10');
-  await expect(why(page)).toContainText('from swingarm');
+  await expect(why(page)).toContainText('all from the shock');
   expect(await why(page).locator('li').allInnerTexts()).not.toEqual([]);
   expect((await why(page).locator('ul').innerText()).toLowerCase()).not.toMatch(/chain|sprocket/);
   await expectNothingSerious(page);

@@ -7,12 +7,17 @@ import { curves, openCurves, openStates, stateBox } from './support/curves.ts';
 test.use({ viewport: { width: 1280, height: 720 } });
 
 for (const theme of ['Paper', 'Garage', 'Sun'])
-  test(`on a laptop in ${theme} a raised rear says in sight why the steering quickens`, async ({ page }) => {
+  test(`on a laptop in ${theme} a raised rear says in sight that the steering turns quicker, and why`, async ({
+    page,
+  }) => {
     await openPage(page);
     await page.getByRole('combobox', { name: 'Theme' }).selectOption({ label: theme });
     await typeInto(page, REAR_HEIGHT, '6');
-    const why = page.getByRole('region', { name: 'Why' }).getByText(/the steering quickens/);
-    await expect(why).toBeInViewport({ ratio: 1 });
+    const why = page.getByRole('region', { name: 'Why' });
+    await expect(why.locator('.headline')).toHaveText(/the steering turns quicker/);
+    for (const sentence of [why.locator('.headline'), ...(await why.getByRole('listitem').all())])
+      await expect(sentence).toBeInViewport({ ratio: 1 });
+    await expect(why.getByRole('listitem')).toHaveCount(5);
     const caution = page.getByRole('complementary', { name: 'Cautions' });
     expect((await caution.boundingBox())?.height).toBeLessThan(60);
     await expect(caution.locator('summary')).toHaveText(/One change at a time; ride gently first/);

@@ -60,9 +60,9 @@ test('a line that is clicked on the side view chooses its reading, and an empty 
 
 test('a sentence of Why lights the construction it speaks of', async ({ page }) => {
   await openPage(page);
-  const before = standing(await savedDocument(page));
+  const before = await savedDocument(page);
   await typeInto(page, REAR_HEIGHT, '10');
-  const told = sentencesOf(before, standing(await savedDocument(page)));
+  const told = sentencesOf(before, await savedDocument(page));
   const index = told.findIndex(({ reading }) => reading === 'trail');
   const sentence = why(page).getByRole('listitem').nth(index).getByRole('button');
   await sentence.click();
@@ -73,11 +73,11 @@ test('a sentence of Why lights the construction it speaks of', async ({ page }) 
 test('Why tells the last change apart from all changes since the baseline', async ({ page }) => {
   await openPage(page);
   const told = async () => (await why(page).getByRole('listitem').allInnerTexts()).map(plain);
-  const first = standing(await savedDocument(page));
+  const first = await savedDocument(page);
   await typeInto(page, REAR_HEIGHT, '10');
-  const second = standing(await savedDocument(page));
+  const second = await savedDocument(page);
   await typeInto(page, FRONT_HEIGHT, '0');
-  const third = standing(await savedDocument(page));
+  const third = await savedDocument(page);
   expect(await told()).toEqual(sentencesOf(first, third).map(({ text }) => text));
   await why(page).getByText('Last change').click();
   await expect(why(page)).toContainText(FRONT_HEIGHT);

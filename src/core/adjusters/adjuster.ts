@@ -42,6 +42,8 @@ interface Definition {
   readonly kind: AdjusterKind;
   readonly group: AdjusterGroup;
   readonly label: DriveText;
+  /** The part that is adjusted, behind "from", such as "the shock"; left out where the label says it. */
+  readonly part?: DriveText;
   /** What it is, which way is positive, how it is measured, and what to check. */
   readonly help: DriveText;
   /** Whether this bike has what is adjusted, or holds a value that has to be taken off; left out where every bike has. */

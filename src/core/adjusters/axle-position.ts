@@ -9,6 +9,7 @@ export const axlePosition = {
   group: 'gearing',
   label: 'Axle position',
   holds: 'number',
+  part: 'the axle’s place',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

@@ -9,6 +9,7 @@ export const chainLinks = {
   group: 'gearing',
   label: ({ Loop }) => `${Loop} length`,
   holds: 'wholeNumberOrNone',
+  part: ({ loop }) => `the ${loop}’s length`,
   quantity: 'links',
   saved: ANY_LINKS,
   default: null,

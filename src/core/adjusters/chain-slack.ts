@@ -10,6 +10,7 @@ export const chainSlack = {
   group: 'gearing',
   label: ({ Loop }) => `${Loop} slack`,
   holds: 'number',
+  part: ({ loop }) => `the ${loop}’s slack`,
   quantity: 'length',
   saved: ANY_LENGTH,
   default: 30,

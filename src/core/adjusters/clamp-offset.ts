@@ -8,6 +8,7 @@ export const clampOffset = {
   group: 'steering',
   label: 'Triple-clamp [yoke] offset',
   holds: 'number',
+  part: 'the triple clamps',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 'essential',

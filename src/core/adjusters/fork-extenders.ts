@@ -9,6 +9,7 @@ export const forkExtenders = {
   group: 'forkLength',
   label: 'Fork extenders',
   holds: 'number',
+  part: 'the fork extenders',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

@@ -8,6 +8,7 @@ export const forkPreload = {
   group: 'springs',
   label: 'Fork preload',
   holds: 'number',
+  part: 'the fork’s preload',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

@@ -8,6 +8,7 @@ export const forkSpringRate = {
   group: 'springs',
   label: 'Fork spring rate',
   holds: 'number',
+  part: 'the fork springs',
   quantity: 'rate',
   saved: ANY_RATE,
   default: 0,

@@ -9,6 +9,7 @@ export const forkTubes = {
   group: 'rideHeight',
   label: 'Fork tubes above clamp [yoke]',
   holds: 'number',
+  part: 'the fork',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

@@ -9,6 +9,7 @@ export const frontTeeth = {
   group: 'gearing',
   label: 'Front sprocket',
   holds: 'wholeNumber',
+  part: 'the front sprocket',
   quantity: 'teeth',
   saved: ANY_TEETH,
   default: 'essential',

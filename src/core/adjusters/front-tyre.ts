@@ -7,6 +7,7 @@ export const frontTyre = {
   group: 'wheels',
   label: 'Front tyre',
   holds: 'tyre',
+  part: 'the front tyre',
   default: 'essential',
   moves: { end: 'front', more: 'up' },
   more: 'larger',

@@ -8,6 +8,7 @@ export const fuelMass = {
   group: 'load',
   label: 'Fuel weight',
   holds: 'number',
+  part: 'the fuel',
   quantity: 'mass',
   saved: ANY_MASS,
   default: 0,

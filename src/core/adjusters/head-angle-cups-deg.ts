@@ -9,6 +9,7 @@ export const headAngleCupsDeg = {
   group: 'steering',
   label: 'Head-angle cups',
   holds: 'number',
+  part: 'the head-angle cups',
   quantity: 'angle',
   saved: ANY_ANGLE,
   default: 0,

@@ -8,6 +8,7 @@ export const linkLength = {
   group: 'links',
   label: 'Link rod length',
   holds: 'number',
+  part: 'the link rod',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

@@ -8,6 +8,7 @@ export const loadMass = {
   group: 'load',
   label: 'Load weight',
   holds: 'number',
+  part: 'the load',
   quantity: 'mass',
   saved: ANY_MASS,
   default: 0,

@@ -8,6 +8,7 @@ export const passengerMass = {
   group: 'load',
   label: 'Passenger weight',
   holds: 'number',
+  part: 'the passenger',
   quantity: 'mass',
   saved: ANY_MASS,
   default: 0,

@@ -9,6 +9,7 @@ export const pivotForward = {
   group: 'links',
   label: 'Pivot forward',
   holds: 'number',
+  part: 'the pivot, moved forward or back',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

@@ -9,6 +9,7 @@ export const pivotUp = {
   group: 'links',
   label: 'Pivot up',
   holds: 'number',
+  part: 'the pivot, moved up or down',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

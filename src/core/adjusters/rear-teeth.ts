@@ -9,6 +9,7 @@ export const rearTeeth = {
   group: 'gearing',
   label: 'Rear sprocket',
   holds: 'wholeNumber',
+  part: 'the rear sprocket',
   quantity: 'teeth',
   saved: ANY_TEETH,
   default: 'essential',

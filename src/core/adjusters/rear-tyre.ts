@@ -7,6 +7,7 @@ export const rearTyre = {
   group: 'wheels',
   label: 'Rear tyre',
   holds: 'tyre',
+  part: 'the rear tyre',
   default: 'essential',
   moves: { end: 'rear', more: 'up' },
   more: 'larger',

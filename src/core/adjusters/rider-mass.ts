@@ -8,6 +8,7 @@ export const riderMass = {
   group: 'load',
   label: 'Rider weight',
   holds: 'number',
+  part: 'the rider’s weight',
   quantity: 'mass',
   saved: ANY_MASS,
   default: 0,

@@ -13,6 +13,7 @@ export const shockLength = {
   group: 'rideHeight',
   label: 'Shock length',
   holds: 'number',
+  part: 'the shock',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

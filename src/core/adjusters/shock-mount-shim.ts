@@ -9,6 +9,7 @@ export const shockMountShim = {
   group: 'links',
   label: 'Shock-mount shim',
   holds: 'number',
+  part: 'the shim at the shock mount',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

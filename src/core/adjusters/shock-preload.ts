@@ -8,6 +8,7 @@ export const shockPreload = {
   group: 'springs',
   label: 'Shock preload',
   holds: 'number',
+  part: 'the shock’s preload',
   quantity: 'length',
   saved: ANY_PLACE,
   default: 0,

@@ -8,6 +8,7 @@ export const shockSpringRate = {
   group: 'springs',
   label: 'Shock spring rate',
   holds: 'number',
+  part: 'the shock spring',
   quantity: 'rate',
   saved: ANY_RATE,
   default: 0,

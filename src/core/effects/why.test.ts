@@ -44,7 +44,7 @@ describe('why a change did what it did', () => {
           explained.rake,
           explained.trail,
           explained.swingarmAngle,
-          explained.antiSquat,
+          explained.swingarm,
           explained.chain,
         ];
         for (const split of splits) {

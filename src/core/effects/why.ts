@@ -4,6 +4,8 @@ import { fairSplit } from '../numeric/fair-split.ts';
 import type { DriveKind } from '../parts/drive-kind.ts';
 import { antiSquatChain } from '../readings/anti-squat-chain.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
+import { antiSquatSwingarm } from '../readings/anti-squat-swingarm.ts';
+import type { Reading } from '../readings/reading.ts';
 import { groundTrail } from '../readings/trail.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { Stance } from '../standing/stance.ts';
@@ -24,7 +26,7 @@ export interface Split<Cause extends string> {
 export type RakeCause = 'framePitch' | 'axisInFrame';
 export type TrailCause = 'tyre' | 'rake' | 'offset';
 export type SwingarmCause = 'pivotHeight' | 'axleHeight' | 'armLength';
-export type AntiSquatCause = 'swingarm' | 'chain' | 'loadTransfer';
+export type SwingarmPartCause = 'pivotHeight' | 'pivotAhead' | 'loadTransfer';
 export type ChainCause = 'pullPerThrust' | 'lever' | 'pivotAhead' | 'loadTransfer';
 
 /** How much more of its travel an end uses, mm, and by how much what decides it in a balance has grown; zero where it does not count. */
@@ -42,9 +44,9 @@ export interface EndChange {
 export interface Why {
   /** Nose-up turn of the frame, positive nose up. */
   readonly pitch: number;
-  /** How far the swingarm pivot and the steering head rose. */
-  readonly pivotRise: number;
-  readonly headRise: number;
+  /** Height of the swingarm pivot and of the steering head above the ground. */
+  readonly pivotHeight: Split<never>;
+  readonly headHeight: Split<never>;
   /** How far an eccentric moved the pivot in the frame, forward and up in frame coordinates. */
   readonly pivotForward: number;
   readonly pivotUp: number;
@@ -56,8 +58,11 @@ export interface Why {
   readonly trail: Split<TrailCause>;
   readonly wheelbase: Split<never>;
   readonly swingarmAngle: Split<SwingarmCause>;
-  readonly antiSquat: Split<AntiSquatCause> | null;
-  /** Why the part of the anti-squat that chain or belt has changed; null where either bike has none. */
+  /** The sum of the two parts below, each of which is a reading. */
+  readonly antiSquat: Split<never> | null;
+  /** Why the swingarm's part of the anti-squat changed. */
+  readonly swingarm: Split<SwingarmPartCause> | null;
+  /** Why the part of chain or belt changed; null where either bike has none. */
   readonly chain: Split<ChainCause> | null;
 }
 
@@ -72,8 +77,8 @@ export function why(before: StandingBike, after: StandingBike): Why {
   const pitch = after.pose.pitch - before.pose.pitch;
   return {
     pitch,
-    pivotRise: after.pose.pivot.y - before.pose.pivot.y,
-    headRise: headHeight(after) - headHeight(before),
+    pivotHeight: { before: before.pose.pivot.y, after: after.pose.pivot.y, parts: [] },
+    headHeight: { before: headHeight(before), after: headHeight(after), parts: [] },
     pivotForward: after.machine.pivotForward - before.machine.pivotForward,
     pivotUp: after.machine.pivotUp - before.machine.pivotUp,
     front: endChange('front', before, after),
@@ -102,7 +107,8 @@ export function why(before: StandingBike, after: StandingBike): Why {
       before,
       after,
     ),
-    antiSquat: antiSquatSplit(before, after),
+    antiSquat: unsplit(antiSquat, before, after),
+    swingarm: swingarmSplit(before, after),
     chain: chainSplit(before, after),
   };
 }
@@ -149,13 +155,19 @@ function split<Cause extends string>(
   };
 }
 
-/** Anti-squat is 100 · (swingarm's slope + chain's slope) / load-transfer slope. */
-function antiSquatSplit(before: Stance, after: Stance): Split<AntiSquatCause> | null {
-  if (typeof antiSquat.read(before) !== 'number' || typeof antiSquat.read(after) !== 'number') return null;
+function unsplit(reading: Reading, before: StandingBike, after: StandingBike): Split<never> | null {
+  const [was, is] = [reading.read(before), reading.read(after)];
+  return typeof was === 'number' && typeof is === 'number' ? { before: was, after: is, parts: [] } : null;
+}
+
+/** The swingarm's part is 100 · pivot height / pivot ahead / load-transfer slope. */
+function swingarmSplit(before: Stance, after: Stance): Split<SwingarmPartCause> | null {
+  if (typeof antiSquatSwingarm.read(before) !== 'number' || typeof antiSquatSwingarm.read(after) !== 'number')
+    return null;
   return split(
-    ['swingarm', 'chain', 'loadTransfer'],
-    ([swingarm, chain, transfer]) => (100 * (swingarm + chain)) / transfer,
-    (s) => [s.swingarmSlope, s.chainSlope, s.centre.y / s.pose.wheelbase],
+    ['pivotHeight', 'pivotAhead', 'loadTransfer'],
+    ([height, ahead, slope]) => (100 * height) / ahead / slope,
+    (s) => [s.swingarmSlope * s.pose.pivot.x, s.pose.pivot.x, s.centre.y / s.pose.wheelbase],
     before,
     after,
   );

@@ -1,5 +1,5 @@
 /** Writing numbers for people: decimal sign, true minus, signs on differences, digits of the quantity. */
-import { shownUnit, type QuantityKey } from './all-quantities.ts';
+import { QUANTITIES, shownUnit, type QuantityKey } from './all-quantities.ts';
 import type { UnitSystem } from './quantity.ts';
 
 /** How this user reads numbers. */
@@ -52,4 +52,17 @@ export function shownSteps(metric: number, quantity: QuantityKey, style: NumberS
 export function metricOfSteps(steps: number, quantity: QuantityKey, style: NumberStyle): number {
   const unit = shownUnit(quantity, style.system);
   return steps / 10 ** unit.digits / unit.perMetric;
+}
+
+/**
+ * Writes a change with its sign, metric in and in the user's unit out. A change of a percentage is in points, since a
+ * percentage of a percentage would be another number; of what is counted a single one has its own word.
+ */
+export function writeChange(metric: number, quantity: QuantityKey, style: NumberStyle): WrittenNumber {
+  const written = writeNumber(metric, quantity, style, { signed: true });
+  const { counted, changeUnit } = QUANTITIES[quantity];
+  const one = Math.abs(shownSteps(metric, quantity, style)) === 1;
+  const word = one ? (changeUnit?.one ?? counted?.one) : changeUnit?.many;
+  if (word === undefined) return written;
+  return { ...written, unit: word, text: `${written.digits}\u00a0${word}` };
 }

@@ -10,4 +10,6 @@ export const percent: Quantity = {
   indistinct: 0.05,
   noticed: 3,
   counted: null,
+  // One step is a tenth, so no change is written as one point alone.
+  changeUnit: { one: 'points', many: 'points' },
 };

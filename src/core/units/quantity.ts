@@ -40,6 +40,8 @@ export interface Quantity {
   readonly noticed: number;
   /** Null for what is measured. */
   readonly counted: Counted | null;
+  /** What a change of it is written in, one and many; left out where its unit does. */
+  readonly changeUnit?: { readonly one: string; readonly many: string };
 }
 
 /** A unit, by the metric number of one of it. */

@@ -1,9 +1,10 @@
 /** The bike on the page as its file holds it, and what the core makes of it. */
-import { CHAIN } from '../../../src/core/parts/drive-noun.ts';
+import { CHAIN, driveNoun } from '../../../src/core/parts/drive-noun.ts';
 import { readFile } from 'node:fs/promises';
 import { expect, type Page } from '@playwright/test';
 import { noStandWords } from '../../../src/words/no-stand-words.ts';
-import { whySentences } from '../../../src/words/why-words.ts';
+import { whyStory } from '../../../src/words/why-words.ts';
+import { splitByAdjuster } from '../../../src/core/effects/split-by-adjuster.ts';
 import { why as whyOf } from '../../../src/core/effects/why.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import type { Point } from '../../../src/core/plane/point.ts';
@@ -53,11 +54,21 @@ export function adviceOn({ bike, setup }: BikeWithSetup): string {
 }
 
 /** What the page says of a change under Why, for each sentence the reading it is about; its spaces plain. */
-export function sentencesOf(before: Stance, after: Stance): { reading: string; text: string }[] {
-  return whySentences(whyOf(before, after), METRIC).map(({ reading, text }) => ({
-    reading,
-    text: text.replace(/\s+/g, ' '),
-  }));
+export function sentencesOf(
+  before: BikeWithSetup,
+  after: BikeWithSetup,
+  state: RideStateKey = 'toppedOut',
+): { reading: string; text: string }[] {
+  const from = { ...before, stance: standing(before, state) };
+  const to = { ...after, stance: standing(after, state) };
+  const splits = splitByAdjuster(from, to, (asSet) => standing(asSet, state));
+  const drive = driveNoun(after.bike.drive.kind);
+  return whyStory(splits, whyOf(from.stance, to.stance), drive, METRIC).sentences.map(
+    ({ reading, text }) => ({
+      reading,
+      text: text.replace(/\s+/g, ' '),
+    }),
+  );
 }
 
 /** A reading of a stance in its metric number. */

@@ -1,0 +1,91 @@
+/** Tests of a change split among the adjusters that were turned. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import '../../../tests/support/cases.ts';
+import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import type { Bike } from '../parts/bike.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import { standBike } from '../riding/stand-bike.ts';
+import { splitByAdjuster, type AdjusterSplit, type StoodSetup } from './split-by-adjuster.ts';
+
+function stood(setup: Setup, bike: Bike = plainBike): StoodSetup {
+  const stance = standBike(bike, setup, 'toppedOut');
+  if (!stance.ok) throw new Error(stance.reason);
+  return { bike, setup, stance };
+}
+
+function splits(changes: Partial<Setup>, bike: Bike = plainBike): AdjusterSplit[] {
+  return splitByAdjuster(stood(plainSetup), stood({ ...plainSetup, ...changes }, bike), (asSet) => {
+    const found = standBike(asSet.bike, asSet.setup, 'toppedOut');
+    return found.ok ? found : null;
+  });
+}
+
+function rakeOf(changes: Partial<Setup>, bike?: Bike): AdjusterSplit {
+  const found = splits(changes, bike).find(({ key }) => key === 'rake');
+  if (found === undefined) throw new Error('no rake');
+  return found;
+}
+
+const total = ({ parts }: AdjusterSplit): number => parts.reduce((sum, { amount }) => sum + amount, 0);
+
+const changes = fc.record(
+  {
+    shockLength: fc.double({ min: -8, max: 12, noNaN: true }),
+    forkTubes: fc.double({ min: 0, max: 20, noNaN: true }),
+    clampOffset: fc.double({ min: 25, max: 40, noNaN: true }),
+    headAngleCupsDeg: fc.double({ min: -1, max: 1, noNaN: true }),
+    frontTeeth: fc.integer({ min: 14, max: 17 }),
+    rearTeeth: fc.integer({ min: 40, max: 50 }),
+    axlePosition: fc.double({ min: 0, max: 20, noNaN: true }),
+  },
+  { requiredKeys: [] },
+);
+
+describe('a change split among adjusters', () => {
+  it('adds up for every reading, whatever was turned', () => {
+    fc.assert(
+      fc.property(changes, (turned) => {
+        for (const split of splits(turned)) {
+          expect(total(split)).toBeCloseTo(split.after - split.before, 9);
+          expect(split.parts.map(({ cause }) => cause).toSorted()).toEqual(
+            Object.keys(turned)
+              .filter((key) => turned[key as keyof typeof turned] !== plainSetup[key as keyof Setup])
+              .toSorted(),
+          );
+        }
+      }),
+    );
+  });
+
+  it('gives one adjuster all that it did alone', () => {
+    const { before, after, parts } = rakeOf({ shockLength: 5 });
+    expect(parts).toEqual([{ cause: 'shockLength', amount: after - before }]);
+    expect(after).toBeLessThan(before);
+  });
+
+  it('gives each of two the mean of what it does before and after the other', () => {
+    const { parts } = rakeOf({ shockLength: 5, forkTubes: 12 });
+    const alone = (turned: Partial<Setup>) => rakeOf(turned).after - rakeOf(turned).before;
+    const after = rakeOf({ shockLength: 5, forkTubes: 12 }).after - rakeOf({ forkTubes: 12 }).after;
+    expect(parts[0].cause).toBe('shockLength');
+    expect(parts[0].amount).toBeCloseTo((alone({ shockLength: 5 }) + after) / 2, 12);
+  });
+
+  it('counts what was drawn anew as one cause, the bike', () => {
+    const longer: Bike = { ...plainBike, fork: { ...plainBike.fork, length: plainBike.fork.length - 20 } };
+    const { parts } = rakeOf({ shockLength: 5 }, longer);
+    expect(parts.map(({ cause }) => cause)).toEqual(['shockLength', 'bike']);
+    expect(rakeOf({}, { ...plainBike }).parts).toEqual([]);
+  });
+
+  it('has no parts where no order leads through bikes that stand', () => {
+    const found = splitByAdjuster(
+      stood(plainSetup),
+      stood({ ...plainSetup, shockLength: 5, forkTubes: 12 }),
+      () => null,
+    );
+    expect(found.length).toBeGreaterThan(5);
+    for (const { parts } of found) expect(parts).toEqual([]);
+  });
+});

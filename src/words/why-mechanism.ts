@@ -1,0 +1,241 @@
+/** How a change comes about, part by part of the geometry: the mechanism behind the sentences of why-words. */
+import { driveNoun } from '../core/parts/drive-noun.ts';
+import { exactSteps, isLess, type ToldQuantity } from './least-told.ts';
+import { listAll } from './list-all.ts';
+import { sharedSteps } from '../core/units/shared-steps.ts';
+import { springCauses, type WhySentence } from './why-words.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
+import {
+  metricOfSteps,
+  shownSteps,
+  writeChange,
+  writeNumber,
+  type NumberStyle,
+} from '../core/units/number-style.ts';
+import type {
+  ChainCause,
+  Part,
+  RakeCause,
+  Split,
+  SwingarmCause,
+  SwingarmPartCause,
+  TrailCause,
+  Why,
+} from '../core/effects/why.ts';
+
+const RAKE_WORDS: Readonly<Record<RakeCause, string>> = {
+  framePitch: 'the frame’s pitch',
+  axisInFrame: 'the axis in the frame',
+};
+const TRAIL_WORDS: Readonly<Record<TrailCause, string>> = {
+  tyre: 'the front tyre',
+  rake: 'rake',
+  offset: 'offset',
+};
+const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
+  pivotHeight: 'pivot height',
+  axleHeight: 'rear tyre',
+  armLength: 'arm length',
+};
+const SWINGARM_PART_WORDS: Readonly<Record<SwingarmPartCause, string>> = {
+  pivotHeight: 'pivot height',
+  pivotAhead: 'how far the pivot is ahead of the rear patch',
+  loadTransfer: 'the load-transfer line',
+};
+/** `run` is what pulls beside the pivot: a chain or a belt. */
+const runWords = (run: string): Readonly<Record<ChainCause, string>> => ({
+  pullPerThrust: `the ${run}’s pull for the same thrust`,
+  lever: 'its distance from the pivot',
+  pivotAhead: 'how far the pivot is ahead of the rear patch',
+  loadTransfer: 'the load-transfer line',
+});
+
+/** What a number is called when it goes up and when it goes down. */
+interface Verbs {
+  readonly more: string;
+  readonly less: string;
+}
+
+/** The sentences for a change, first what the frame did, then each reading that moved by a visible amount. */
+export function mechanismSentences(explained: Why, style: NumberStyle): WhySentence[] {
+  const sentences: WhySentence[] = [];
+  const { loop: run } = driveNoun(explained.drive);
+  const eccentric = eccentricSentence(explained, style);
+  if (eccentric !== null) sentences.push({ reading: 'swingarmAngle', text: eccentric });
+  for (const sunk of travelSentences(explained, style)) sentences.push(sunk);
+  const moved = movedSentence(explained, style);
+  if (moved !== null) sentences.push({ reading: 'pivotHeight', text: moved });
+  const [pitch] = shownShares(explained.rake, 'angle', style);
+  if (!isLess(pitch, 'angle'))
+    sentences.push({
+      reading: 'rake',
+      text: `The frame pitched ${written(Math.abs(pitch), 'angle', style)} nose ${pitch < 0 ? 'down' : 'up'}.`,
+    });
+  const add = <Cause extends string>(
+    reading: string,
+    name: string,
+    quantity: ToldQuantity,
+    change: Split<Cause> | null,
+    words: Readonly<Record<Cause, string>>,
+    verbs: Verbs,
+  ) => {
+    const text = change && changeSentence(name, quantity, change, words, verbs, style);
+    if (text !== null) sentences.push({ reading, text });
+  };
+  add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
+    more: 'the steering slows',
+    less: 'the steering quickens',
+  });
+  add('trail', 'Trail', 'length', explained.trail, TRAIL_WORDS, {
+    more: 'the steering steadies itself more',
+    less:
+      explained.trail.after > 0
+        ? 'the steering gets lighter and quicker'
+        : 'the steering no longer centres itself, do not ride like this',
+  });
+  add('swingarmAngle', 'Swingarm angle', 'angle', explained.swingarmAngle, SWINGARM_WORDS, {
+    more: 'it is steeper',
+    less: 'it is flatter',
+  });
+  add(
+    'antiSquat',
+    'Anti-squat',
+    'percent',
+    explained.antiSquat,
+    {},
+    {
+      more: 'the drive holds the rear up more on the gas',
+      less: 'the drive holds the rear up less on the gas',
+    },
+  );
+  add(
+    'antiSquatSwingarm',
+    'Anti-squat, swingarm’s part',
+    'percent',
+    explained.swingarm,
+    SWINGARM_PART_WORDS,
+    { more: 'the swingarm holds the rear up more', less: 'the swingarm holds the rear up less' },
+  );
+  add('antiSquatChain', `Anti-squat, ${run}’s part`, 'percent', explained.chain, runWords(run), {
+    more: `the ${run} pulls the rear down less`,
+    less: `the ${run} pulls the rear down more`,
+  });
+  add(
+    'wheelbase',
+    'Wheelbase',
+    'length',
+    explained.wheelbase,
+    {},
+    {
+      more: 'the bike is longer',
+      less: 'the bike is shorter',
+    },
+  );
+  return sentences;
+}
+
+function changeSentence<Cause extends string>(
+  name: string,
+  quantity: ToldQuantity,
+  change: Split<Cause>,
+  words: Readonly<Record<Cause, string>>,
+  verbs: Verbs,
+  style: NumberStyle,
+): string | null {
+  const { fromCore } = QUANTITIES[quantity];
+  const before = shownSteps(fromCore(change.before), quantity, style);
+  const after = shownSteps(fromCore(change.after), quantity, style);
+  if (after === before || isLess(fromCore(change.after) - fromCore(change.before), quantity)) return null;
+  const steps = (count: number) => writeNumber(metricOfSteps(count, quantity, style), quantity, style).text;
+  const changed = (count: number) => writeChange(metricOfSteps(count, quantity, style), quantity, style).text;
+  const shares = shownShares(change, quantity, style);
+  const told = change.parts
+    .map((part, i) => ({ cause: part.cause, share: shares[i] }))
+    .filter(({ share }) => share !== 0)
+    .map(({ cause, share }) => ({
+      amount: writeChange(share, quantity, style).text,
+      cause: words[cause],
+    }));
+  const verb = after > before ? verbs.more : verbs.less;
+  const split =
+    told.length === 0
+      ? ''
+      : told.length === 1
+        ? `, all from ${told[0].cause}`
+        : ` (${listAll(told.map(({ amount, cause }) => `${amount} from ${cause}`))})`;
+  return `${name} ${changed(after - before)}, from ${steps(before)} to ${steps(after)}: ${verb}${split}.`;
+}
+
+/** The parts of a change as they are written, metric: they add up to the change as it is written. */
+function shownShares<Cause extends string>(
+  { before, after, parts }: Split<Cause>,
+  quantity: ToldQuantity,
+  style: NumberStyle,
+): number[] {
+  const { fromCore } = QUANTITIES[quantity];
+  const shares = sharedSteps(
+    parts.map((part: Part<Cause>) => exactSteps(fromCore(part.amount), quantity, style)),
+    shownSteps(fromCore(after), quantity, style) - shownSteps(fromCore(before), quantity, style),
+  );
+  return shares.map((share) => metricOfSteps(share, quantity, style));
+}
+
+/** Where an eccentric carried the pivot in the frame, when by a visible amount. */
+function eccentricSentence({ pivotForward, pivotUp }: Why, style: NumberStyle): string | null {
+  const ways = [
+    { by: pivotForward, more: 'forward', less: 'back' },
+    { by: pivotUp, more: 'up', less: 'down' },
+  ].filter(({ by }) => !isLess(by, 'length'));
+  if (ways.length === 0) return null;
+  const told = ways.map(
+    ({ by, more, less }) => `${written(Math.abs(by), 'length', style)} ${by > 0 ? more : less}`,
+  );
+  return `The eccentric moved the pivot ${listAll(told)} in the frame.`;
+}
+
+/** How much deeper or higher each end rides in its travel, when it counts, and with what springs and load. */
+function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[] {
+  const ends = [
+    { reading: 'frontTravel', name: 'fork', change: front },
+    { reading: 'rearTravel', name: 'rear', change: rear },
+  ];
+  return ends
+    .filter(({ change }) => !isLess(change.travel, 'length'))
+    .map(({ reading, name, change }) => {
+      const causes = springCauses(change, style);
+      const amount = written(Math.abs(change.travel), 'length', style);
+      const why = causes.length === 0 ? '' : `, with ${listAll(causes)}`;
+      return {
+        reading,
+        text: `The ${name} sits ${amount} ${change.travel > 0 ? 'deeper' : 'higher'} in its travel${why}.`,
+      };
+    });
+}
+
+/** How far the two ends of the frame rose, when by as much as is told. */
+function movedSentence({ pivotHeight, headHeight }: Why, style: NumberStyle): string | null {
+  const ends = [
+    { name: 'swingarm pivot', height: pivotHeight },
+    { name: 'steering head', height: headHeight },
+  ]
+    .filter(({ height: { before, after } }) => !isLess(after - before, 'length'))
+    .map(({ name, height }) => ({ name, rise: shownDifference(height, style) }));
+  if (ends.length === 0) return null;
+  const told = ends.map(
+    ({ name, rise }) =>
+      `the ${name} ${rise > 0 ? 'rose' : 'sank'} ${written(Math.abs(rise), 'length', style)}`,
+  );
+  const text = listAll(told);
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+/** The difference of two heights as they are written, so that a person who subtracts the readings finds it. */
+function shownDifference({ before, after }: Split<never>, style: NumberStyle): number {
+  const steps = shownSteps(after, 'length', style) - shownSteps(before, 'length', style);
+  return metricOfSteps(steps, 'length', style);
+}
+
+function written(value: number, quantity: QuantityKey, style: NumberStyle): string {
+  return writeNumber(value, quantity, style).text;
+}
