@@ -8,7 +8,7 @@ import { field, readingLine, typeInto } from './support/panels.ts';
 import { chooseState } from './support/ride.ts';
 import { chooseMode, handle, openPage } from './support/side-view.ts';
 
-const { adjuster, point, quantity, reading, state, tab } = MADE_UP;
+const { adjuster, measuredPoint, point, quantity, reading, state, tab } = MADE_UP;
 
 test('R16: a made-up thing of each kind, one file and one row, shows on the page', async ({ page }) => {
   const copy = copySource(MADE_UP_THINGS);
@@ -27,8 +27,10 @@ test('R16: a made-up thing of each kind, one file and one row, shows on the page
     await expect(readingLine(page, reading.label), 'The reading shows on the page').toBeVisible();
     await chooseState(page, state.label);
     await chooseMode(page, 'Edit');
-    await expect(handle(page, `point-${point.key}`), 'The point shows on the side view').toBeVisible();
-    await page.getByRole('combobox', { name: 'Point', exact: true }).selectOption({ label: point.label });
+    for (const { key, label } of [point, measuredPoint]) {
+      await expect(handle(page, `point-${key}`), `The point shows on the side view: ${label}`).toBeVisible();
+      await page.getByRole('combobox', { name: 'Point', exact: true }).selectOption({ label });
+    }
     await page
       .getByRole('group', { name: 'Below the side view' })
       .getByText(tab.label, { exact: true })

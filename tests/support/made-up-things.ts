@@ -18,6 +18,7 @@ export const MADE_UP = {
   quantity: { key: 'torque', symbol: 'N·m', typed: 'Nm' },
   adjuster: { key: 'clampTorque', label: 'Clamp bolt torque', value: 23 },
   point: { key: 'barEnd', label: 'Handlebar end' },
+  measuredPoint: { key: 'headMiddle', label: 'Middle of the head tube' },
   reading: { key: 'halfWheelbase', label: 'Half of the wheelbase' },
   state: { key: 'onTheJack', label: 'On the jack' },
   tab: { key: 'torque', label: 'Torque', words: 'What the bolts of the clamps hold.' },
@@ -89,6 +90,29 @@ export const barEnd: FramePlace = {
     before: '  tank,',
     row: '  barEnd,\n',
     imports: "import { barEnd } from './bar-end.ts';",
+  },
+  {
+    name: 'The measured point',
+    file: 'src/core/sketch/head-middle.ts',
+    text: `/** Half way down the head tube. */
+import { inFrame, onGround } from '../chassis/pose.ts';
+import { always, type BikePoint } from './bike-point.ts';
+import { axisFootInFrame, measureSteering } from './measure-steering.ts';
+
+export const headMiddle: BikePoint = {
+  label: '${MADE_UP.measuredPoint.label}',
+  help: 'Half way down the head tube.',
+  applies: always,
+  place: (stance, bike) => onGround(stance.pose, axisFootInFrame(stance, bike.frame.headTubeLength / 2)),
+  move: (move) => measureSteering(move, { head: inFrame(move.stance.pose, move.target) }),
+  placedBy: null,
+  staysStill: 'countershaft',
+};
+`,
+    list: 'src/core/sketch/points.ts',
+    before: '  frontAxle,\n  frontPatch,\n  shockOnFrame,',
+    row: '  headMiddle,\n',
+    imports: "import { headMiddle } from './head-middle.ts';",
   },
   {
     name: 'The reading',
