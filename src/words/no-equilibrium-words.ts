@@ -2,10 +2,9 @@
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
-import { degrees } from '../core/units/convert.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { NoEquilibrium, NoBalanceReason } from '../core/standing/no-equilibrium.ts';
-import { writeApart, type WriteFigure } from './write-apart.ts';
+import { inDegrees, writeApart, type WriteFigure } from './write-apart.ts';
 
 type Say = (no: NoEquilibrium, write: WriteFigure) => string;
 
@@ -13,8 +12,6 @@ type Say = (no: NoEquilibrium, write: WriteFigure) => string;
 const springsOf = ({ end }: NoEquilibrium): string =>
   end === 'front' ? 'fork spring' : end === 'rear' ? 'shock spring' : 'spring';
 const endOf = ({ end }: NoEquilibrium): string => (end === undefined ? '' : `${end} `);
-const inDegrees = (radians: number | undefined): number | undefined =>
-  radians === undefined ? undefined : degrees(radians);
 
 const WORDS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, Say>> = {
   rateNotAboveZero: (no) =>

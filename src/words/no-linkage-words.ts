@@ -1,12 +1,11 @@
 /** Tells a person why a rear suspension cannot be as it is asked to be, and what to change. */
 import { noPoseWords } from './no-pose-words.ts';
-import { degrees } from '../core/units/convert.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { NoPose } from '../core/chassis/no-pose.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkage, NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { WAY_END_WORDS } from './link-range-words.ts';
-import { writeApart, type WriteFigure } from './write-apart.ts';
+import { inDegrees, writeApart, type WriteFigure } from './write-apart.ts';
 
 type OwnReason = Exclude<NoLinkageReason, NoPose['reason']>;
 
@@ -14,9 +13,6 @@ type Say = (no: NoLinkage, write: WriteFigure) => string;
 
 const because = ({ because: end }: NoLinkage): string =>
   end === undefined ? '' : `, because ${WAY_END_WORDS[end]}`;
-
-const angle = (value: number | undefined): number | undefined =>
-  value === undefined ? undefined : degrees(value);
 
 const WORDS: Readonly<Record<OwnReason, Say>> = {
   partHasNoLength: (no, write) =>
@@ -36,7 +32,7 @@ const WORDS: Readonly<Record<OwnReason, Say>> = {
   shockTooShort: (no, write) =>
     `At ${write(no.found, 'length')} the shock is shorter than the links allow, ${write(no.limit, 'length')}${because(no)}. Fit a longer shock or move a mount.`,
   armBeyondLinks: (no, write) =>
-    `The links do not let the swingarm reach ${write(angle(no.found), 'angle')} below the frame; it ends at ${write(angle(no.limit), 'angle')}${because(no)}. Use less travel or move a mount.`,
+    `The links do not let the swingarm reach ${write(inDegrees(no.found), 'angle')} below the frame; it ends at ${write(inDegrees(no.limit), 'angle')}${because(no)}. Use less travel or move a mount.`,
   adjusterNeedsLinks: (no, write) =>
     `This suspension has nothing to adjust by ${write(no.found, 'length')} there: a table knows no mounts, and straight shocks have no rod. Set it to zero, or draw the links.`,
   pointUnknown: () => 'This suspension has no such point. Take one of those that are drawn.',

@@ -1,9 +1,8 @@
 /** Tells a person why a bike cannot stand: what cannot meet what, and what to change. */
-import { degrees } from '../core/units/convert.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoPose, NoPoseReason } from '../core/chassis/no-pose.ts';
-import { writeApart, type WriteFigure } from './write-apart.ts';
+import { inDegrees, writeApart, type WriteFigure } from './write-apart.ts';
 
 type Say = (noPose: NoPose, write: WriteFigure, drive: DriveNoun) => string;
 
@@ -23,7 +22,7 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
   upsideDown: () =>
     'The frame would stand on its head. Check the front axle, the rear axle and the steering axis.',
   axisFlat: (no, write) =>
-    `The steering axis would lean ${write(no.found === undefined ? undefined : degrees(no.found), 'angle')}, nearly flat; it must lean less than ${write(no.limit === undefined ? undefined : degrees(no.limit), 'angle')} either way. Stand it up, or check the axle heights.`,
+    `The steering axis would lean ${write(inDegrees(no.found), 'angle')}, nearly flat; it must lean less than ${write(inDegrees(no.limit), 'angle')} either way. Stand it up, or check the axle heights.`,
   forkTooShort: (no, write) =>
     `Only ${write(no.found, 'length')} of fork is left between the top clamp and the front axle; at least ${write(no.limit, 'length')} must be. Lower the fork height, use less front travel, or check the fork’s length.`,
   forkTravelBeyond: (no, write) =>

@@ -1,9 +1,15 @@
 /** Sentences with several figures, written so that two figures that differ do not read the same. */
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { degrees } from '../core/units/convert.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 
 /** Writes a figure in the user's own units; a dash for a figure that is not there. */
 export type WriteFigure = (value: number | undefined, quantity: QuantityKey) => string;
+
+/** An angle of the core as the writer of figures takes it, where there is one. */
+export function inDegrees(radians: number | undefined): number | undefined {
+  return radians === undefined ? undefined : degrees(radians);
+}
 
 /** Digits added at most. */
 const MOST_EXTRA_DIGITS = 4;
