@@ -1,5 +1,6 @@
 /** Tests of history, draft and what stands while the present cannot. */
 import { describe, expect, it } from 'vitest';
+import { readIn } from '../../tests/support/read-in.ts';
 import { refused, solved } from '../core/numeric/result.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
@@ -56,7 +57,7 @@ describe('a session', () => {
 describe('a bike that cannot stand', () => {
   it('leaves the last one that stood in view, with the reason', () => {
     const session = new BikeSession(first);
-    const standing = new Standing(session);
+    const standing = new Standing(session, readIn('toppedOut'));
     session.commit((from) => setAdjuster(from, 'forkTubes', 9), 'Fork height');
     const good = standing.live?.stance.pose.wheelbase;
     session.commit((from) => setAdjuster(from, 'rearTeeth', 500), 'Rear sprocket');

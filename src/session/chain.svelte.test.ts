@@ -1,5 +1,6 @@
 /** Tests of the chain on the page: what it asks for, its wear and slack, and what setting it does to the bike. */
 import { describe, expect, it } from 'vitest';
+import { readIn } from '../../tests/support/read-in.ts';
 import { linksAround } from '../../tests/support/taut-chain.ts';
 import { distance } from '../core/plane/point.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
@@ -15,7 +16,7 @@ const [first] = DEMO_BIKES;
 
 function chainOn(document: BikeDocument): { chain: Chain; session: BikeSession; standing: Standing } {
   const session = new BikeSession(document);
-  const standing = new Standing(session);
+  const standing = new Standing(session, readIn('toppedOut'));
   return { chain: new Chain({ session, standing }), session, standing };
 }
 

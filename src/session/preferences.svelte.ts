@@ -52,6 +52,8 @@ export interface PreferenceData {
   readonly sagUse: SagUse;
   /** The groups of adjusters that are open, by their keys; the others are folded. */
   readonly openAdjusters: readonly string[];
+  /** The ride state chosen last, by its key; empty until one is. */
+  readonly rideState: string;
 }
 
 export const FIRST_PREFERENCES: PreferenceData = {
@@ -70,6 +72,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   snapping: true,
   sagUse: 'road',
   openAdjusters: FIRST_OPEN_ADJUSTERS,
+  rideState: '',
 };
 
 export class Preferences {

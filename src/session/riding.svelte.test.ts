@@ -56,6 +56,7 @@ describe('riding', () => {
 
   it('shows ghosts of the states that are asked for, each named, but not of the one drawn in full', () => {
     const bench = begun();
+    bench.ride('toppedOut');
     bench.resize(900, 500);
     bench.stateOf(Riding).showGhost('braking', true);
     bench.stateOf(Riding).showGhost('accelerating', true);

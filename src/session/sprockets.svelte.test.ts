@@ -1,5 +1,6 @@
 /** Tests of the choice of sprockets: ranges, filters, order, comparison, and the fitting of a pair. */
 import { describe, expect, it } from 'vitest';
+import { readIn } from '../../tests/support/read-in.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
@@ -16,7 +17,7 @@ const { frontTeeth, rearTeeth } = first.setup;
 
 function started(document: BikeDocument = first) {
   const session = new BikeSession(document);
-  const standing = new Standing(session);
+  const standing = new Standing(session, readIn('toppedOut'));
   return { session, standing, sprockets: new Sprockets({ session, standing }) };
 }
 

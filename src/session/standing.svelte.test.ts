@@ -1,5 +1,8 @@
 /** Tests of the bike on its wheels: state, cornerPart, the last good picture, and staying near the last rest. */
 import { describe, expect, it } from 'vitest';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
+import { Preferences } from './preferences.svelte.ts';
+import { readIn } from '../../tests/support/read-in.ts';
 import { loadCase, RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { CORNER_PLACES } from '../core/riding/corner-sequence.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
@@ -13,7 +16,7 @@ const [road, track] = DEMO_BIKES;
 
 function begun(document = road): { session: BikeSession; standing: Standing } {
   const session = new BikeSession(document);
-  return { session, standing: new Standing(session) };
+  return { session, standing: new Standing(session, readIn('toppedOut')) };
 }
 
 describe('a standing bike', () => {
@@ -122,12 +125,35 @@ describe('a standing bike', () => {
     const { session, standing } = begun();
     standing.choose('midCorner');
     session.open(springless);
+    expect(standing.problem).toBeNull();
+    expect(standing.state).toBe('toppedOut');
+    standing.choose('midCorner');
     expect(standing.problem).toMatchObject({ reason: 'rateNotAboveZero', end: 'rear' });
     expect(standing.adjusterInTheWay).toBe('shockSpringRate');
     expect(standing.live?.asked.state).toBe('toppedOut');
     expect(standing.live?.setup).toBe(setup);
     session.commit((from) => setAdjuster(from, 'shockSpringRate', 130), 'Shock spring rate');
     expect(standing.live?.stance.balance).toBeDefined();
+  });
+
+  it('opens with the rider on board, keeps the state that is chosen, and quotes the swingarm angle topped out beside it', () => {
+    const session = new BikeSession(road);
+    const preferences = new Preferences();
+    const standing = new Standing(session, preferences);
+    expect(standing.state).toBe('riderUp');
+    const rowOf = () => standing.rows.find(({ reading }) => reading.key === 'swingarmAngle');
+    const hanging = standBike(road.bike, road.setup, 'toppedOut');
+    expect(rowOf()?.quoted).toEqual({
+      state: 'toppedOut',
+      value: hanging.ok ? QUANTITIES.angle.fromCore(hanging.swingarmAngle) : null,
+    });
+    expect(rowOf()?.value).toBeLessThan(Number(rowOf()?.quoted?.value) - 1);
+    standing.choose('braking');
+    expect(preferences.data.rideState).toBe('braking');
+    session.open({ ...road });
+    expect(standing.state).toBe('braking');
+    standing.choose('toppedOut');
+    expect(rowOf()?.quoted).toBeNull();
   });
 
   it('stands a bike that is not the present one in the same way, such as the one a hand took hold of', () => {

@@ -8,12 +8,16 @@ import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
 import { machine } from '../core/standing/machine.ts';
 import type { LoadCase } from '../core/riding/load-case.ts';
-import { loadCase, type RideStateKey } from '../core/riding/all-ride-states.ts';
+import { loadCase, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
 import { standRide, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { Travel } from '../core/standing/stance.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
+import type { Preferences } from './preferences.svelte.ts';
+
+/** What a bike is read in until a state is chosen: topped out, a stiffer spring would change nothing. */
+const FIRST_STATE: RideStateKey = 'riderUp';
 
 /** In which way a bike is read: in a state, or at a part of the corner sequence from braking to the exit, 0 to 1. */
 interface Asked {
@@ -27,12 +31,20 @@ export interface Stood extends BikeWithSetup {
   readonly stance: StandingBike;
 }
 
+/** A reading's number in the state in which the trade quotes it, while the bike is shown in another. */
+export interface Quoted {
+  readonly state: RideStateKey;
+  readonly value: number | Absent;
+}
+
 /** One reading ready to be shown: what it is, its number now and on the baseline. */
 export interface ReadingRow {
   readonly reading: Reading;
   /** The metric number (mm, degrees, %, g), or why there is none. */
   readonly value: number | Absent;
   readonly baseline: number | Absent;
+  /** Null where the bike is shown in that state, or cannot stand in it, or the trade quotes it in none. */
+  readonly quoted: Quoted | null;
 }
 
 function caseOf({ state, cornerPart }: Asked, setup: Setup): LoadCase {
@@ -51,7 +63,11 @@ function isStood(found: Stood | NoStand | null): found is Stood {
 
 export class Standing {
   readonly #session: BikeSession;
-  #state = $state<RideStateKey>('toppedOut');
+  readonly #preferences: Pick<Preferences, 'data' | 'change'>;
+  /** The bike as it was opened; plain data. */
+  #asOpened = $state.raw<BikeWithSetup | null>(null);
+  /** Whether a state was chosen since the bike was opened: from then on that one is shown, whether the bike stands in it or not. */
+  #isChosen = $state(false);
   #cornerPart = $state<number | null>(null);
   /** The present bike as it was last stood, so that the picture need not stand it again; plain data, nothing derives from it. */
   #stoodNow: (BikeWithSetup & { readonly asked: Asked; readonly found: Stood | NoStand }) | null = null;
@@ -61,6 +77,17 @@ export class Standing {
   #opened = -1;
   /** The bike as it last stood, in whatever state: what is shown while the present one cannot. */
   #lastStood = $state.raw<Stood | null>(null);
+
+  readonly #wanted: RideStateKey = $derived.by(
+    () => RIDE_STATES.find(({ key }) => key === this.#preferences.data.rideState)?.key ?? FIRST_STATE,
+  );
+  /** The ride state that is chosen; while the corner sequence goes on, the one to come back to. */
+  readonly state: RideStateKey = $derived.by(() => {
+    if (this.#isChosen || this.#asOpened === null) return this.#wanted;
+    return isStood(stood(this.#asOpened, { state: this.#wanted, cornerPart: null }))
+      ? this.#wanted
+      : 'toppedOut';
+  });
 
   // Read one by one, so that what did not change is not stood again while something else is dragged.
   readonly #bike = $derived.by(() => this.#session.document.bike);
@@ -79,7 +106,7 @@ export class Standing {
     return this.#lastStood ?? (isStood(this.#toppedOut) ? this.#toppedOut : null);
   });
   // The baseline is read in the way in which the bike that is shown is read, or the two could not be compared.
-  readonly #shownState = $derived.by(() => this.#own?.asked.state ?? this.#state);
+  readonly #shownState = $derived.by(() => this.#own?.asked.state ?? this.state);
   readonly #shownCornerPart = $derived.by(() =>
     this.#own === null ? this.#cornerPart : this.#own.asked.cornerPart,
   );
@@ -95,8 +122,6 @@ export class Standing {
     const found = before === null ? null : this.stand(before);
     return isStood(found) ? found : null;
   });
-  /** The ride state that is chosen; while the corner sequence goes on, the one to come back to. */
-  readonly state: RideStateKey = $derived(this.#state);
   /** Where on the corner sequence from braking to the exit the bike is read, 0 to 1; null while it is read in its state. */
   readonly cornerPart: number | null = $derived(this.#cornerPart);
   /** What is asked of the present bike. */
@@ -120,18 +145,23 @@ export class Standing {
         reading,
         value,
         baseline: baseline === null ? value : metricReading(reading, baseline.stance),
+        quoted: this.#quoted(reading, live),
       };
     });
   });
 
-  constructor(session: BikeSession) {
+  constructor(session: BikeSession, preferences: Pick<Preferences, 'data' | 'change'>) {
     this.#session = session;
+    this.#preferences = preferences;
+    const { bike, setup } = session.document;
+    this.#asOpened = { bike, setup };
     session.listen({ shown: (document) => this.#settle(document) });
   }
 
   /** Reads the bike in a ride state; the corner sequence, if it goes on, ends. */
   choose(state: RideStateKey): void {
-    this.#state = state;
+    this.#isChosen = true;
+    this.#preferences.change({ rideState: state });
     this.#cornerPart = null;
     this.#settle(this.#session.document);
   }
@@ -170,6 +200,8 @@ export class Standing {
       this.#near = {};
       this.#cornerNear = undefined;
       this.#lastStood = null;
+      this.#isChosen = false;
+      this.#asOpened = { bike: document.bike, setup: document.setup };
     }
     const { bike, setup } = document;
     const asked = this.#asked();
@@ -181,7 +213,14 @@ export class Standing {
     else this.#cornerNear = found.stance.travel;
   }
 
+  #quoted(reading: Reading, { bike, setup, asked }: Stood): Quoted | null {
+    const state = reading.quotedIn;
+    if (state === undefined || (asked.cornerPart === null && asked.state === state)) return null;
+    const found = stood({ bike, setup }, { state, cornerPart: null });
+    return isStood(found) ? { state, value: metricReading(reading, found.stance) } : null;
+  }
+
   #asked(): Asked {
-    return { state: this.#state, cornerPart: this.#cornerPart };
+    return { state: this.state, cornerPart: this.#cornerPart };
   }
 }

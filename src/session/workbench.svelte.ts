@@ -47,7 +47,7 @@ export class Workbench {
 
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
-    this.standing = new Standing(this.session);
+    this.standing = new Standing(this.session, this.preferences);
     this.drawing = new Drawing(this.session, this.standing, this.preferences, this.stand);
     this.handles = new Handles(this.standing, this.mode, this.preferences, this.stand);
     this.drawing.taken = () => this.handles.boxes;

@@ -24,6 +24,7 @@ const fields = {
   snapping: v.boolean(),
   sagUse: v.picklist(['road', 'track', 'offRoad']),
   openAdjusters: names,
+  rideState: v.pipe(v.string(), v.maxLength(100)),
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };

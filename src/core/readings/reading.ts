@@ -1,5 +1,6 @@
 /** What a reading is: one number about a standing bike, with everything a person needs to trust and use it. */
 import type { DriveNoun } from '../parts/drive-noun.ts';
+import type { RideStateKey } from '../riding/all-ride-states.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { Absent } from './absent.ts';
 import type { QuantityKey } from '../units/all-quantities.ts';
@@ -45,6 +46,8 @@ export interface Reading {
   readonly group: ReadingGroup;
   readonly quantity: QuantityKey;
   readonly construction: Construction;
+  /** The ride state in which the trade quotes it: its number there stands beside the one shown. Left out where it is quoted in none. */
+  readonly quotedIn?: RideStateKey;
   /** The reading in the core's unit (mm, radians, per cent, g), or why there is none. */
   readonly read: (stance: StandingBike) => number | Absent;
   /** A rider's word for a change upward and downward, without the number. */
