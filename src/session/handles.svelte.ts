@@ -66,7 +66,7 @@ export class Handles {
       const adjuster = adjusters.find((each) => each.key === key);
       if (adjuster === undefined) return [];
       const words = `${adjuster.label} ${this.#length(live.setup[key])}`;
-      const place = gripPlace(live.stance, live.setup, key);
+      const place = gripPlace(live.stance, key);
       return [this.#handle({ kind: 'grip', key }, label, words, adjuster.help, place, locked)];
     });
   });

@@ -8,7 +8,7 @@ import type { NoStand } from '../core/riding/no-stand.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
-import { pulledAdjuster } from '../core/sketch/grips.ts';
+import { pulledAdjuster, type GripKey } from '../core/sketch/grips.ts';
 import { movePoint } from '../core/sketch/move-point.ts';
 import { POINTS, type PointKey } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
@@ -144,7 +144,7 @@ export class Moving {
     if (handle.locked) return;
     if (handle.target.kind === 'grip') {
       const { key } = handle.target;
-      const steps = Math.sign(mm.y !== 0 ? mm.y : -mm.x) * Math.max(1, Math.round(Math.hypot(mm.x, mm.y)));
+      const steps = stepsOfNudge(key, mm);
       this.#session.commit(
         (from) => setAdjuster(from, key, stepAdjuster(adjusterOf(key), from.bike, from.setup[key], steps)),
         this.#labelOf(handle),
@@ -236,6 +236,14 @@ export class Moving {
     const is = toScreen(turned, onGround(live.stance.pose, after));
     this.#view.view = { ...turned, xPx: turned.xPx + was.x - is.x, yPx: turned.yPx + was.y - is.y };
   }
+}
+
+/** The steps of a grip's adjuster for a nudge in mm: up and right raise that end of the bike, up and left move the axle back. */
+function stepsOfNudge(key: GripKey, { x, y }: Point): number {
+  const { moves } = adjusterOf(key);
+  const steps = Math.max(1, Math.round(Math.hypot(x, y)));
+  if (moves?.turnedAsHeight === undefined) return Math.sign(y !== 0 ? y : -x) * steps;
+  return (moves.more === 'up' ? 1 : -1) * Math.sign(y !== 0 ? y : x) * steps;
 }
 
 function placedEdit(

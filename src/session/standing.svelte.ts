@@ -4,6 +4,7 @@ import { readingsOf } from '../words/worded-readings.ts';
 import type { Absent } from '../core/readings/absent.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
 import type { Reading } from '../core/readings/reading.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
 import { machine } from '../core/standing/machine.ts';
@@ -185,6 +186,12 @@ export class Standing {
     )
       return now.found;
     return stood(asSet, asked, cornerPart === null ? this.#near[state] : this.#cornerNear);
+  }
+
+  /** A bike with a setup as it stands in what is asked of it now; null where it does not. */
+  standWith(bike: Bike, setup: Setup): StandingBike | null {
+    const found = this.stand({ bike, setup });
+    return isStood(found) ? found.stance : null;
   }
 
   /** Where a state of this bike came to rest last; undefined when it never did. */

@@ -224,13 +224,13 @@ for (const state of ['Topped out', 'Travel set by hand'] as const)
     expect(await savedText(page)).toBe(first);
   });
 
-test('the tail, the fork top and the axle are pulled in Adjusters mode and turn their adjusters', async ({
+test('the tail, the top clamp and the axle are pulled in Adjusters mode and turn their adjusters', async ({
   page,
 }) => {
   await openPage(page);
   const pulls = [
     { id: 'grip-shockLength', x: 0, y: -14, label: REAR_HEIGHT, least: 10 },
-    { id: 'grip-forkTubes', x: -3, y: -7, label: FRONT_HEIGHT, least: 15 },
+    { id: 'grip-forkTubes', x: 2, y: 9, label: FRONT_HEIGHT, least: 15 },
     { id: 'grip-axlePosition', x: -5, y: 1, label: adjusterLabel('axlePosition', 'chain'), least: 25 },
   ];
   const first = await savedText(page);

@@ -49,7 +49,12 @@ interface Definition {
   /** Whether this bike has what is adjusted, or holds a value that has to be taken off; left out where every bike has. */
   readonly applies?: (bike: Bike, held: number | Tyre | null) => boolean;
   /** Which end more of it moves up or down as the bike stands; left out where that depends on the bike, or it moves none. */
-  readonly moves?: { readonly end: 'front' | 'rear'; readonly more: 'up' | 'down' };
+  readonly moves?: {
+    readonly end: 'front' | 'rear';
+    readonly more: 'up' | 'down';
+    /** People turn it to raise or lower that end: its buttons say so, and its track rises to the right. */
+    readonly turnedAsHeight?: true;
+  };
 }
 
 export interface NumberDefinition extends Definition {

@@ -14,7 +14,7 @@ export const forkExtenders = {
   saved: ANY_PLACE,
   default: 0,
   range: { least: 0, most: 30, step: 1 },
-  moves: { end: 'front', more: 'up' },
+  moves: { end: 'front', more: 'up', turnedAsHeight: true },
   more: 'longer',
   less: 'shorter',
   help: 'Extra length screwed onto the fork tops. Longer raises the front.',

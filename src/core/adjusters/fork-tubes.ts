@@ -14,7 +14,7 @@ export const forkTubes = {
   saved: ANY_PLACE,
   default: 0,
   range: { least: -20, most: 40, step: 1 },
-  moves: { end: 'front', more: 'down' },
+  moves: { end: 'front', more: 'down', turnedAsHeight: true },
   more: 'more',
   less: 'less',
   help: 'How far the fork tubes stand out above the top clamp [yoke]. More lowers the front. Keep the tube’s minimum engagement in the clamps.',

@@ -33,13 +33,3 @@ it('a belt has slack and length under its own name', () => {
   expect(adjusterLabel('chainSlack', 'chain')).toBe('Chain slack');
   expect(adjusterLabel('shockLength', 'belt')).toBe('Shock length');
 });
-
-it('more and less say which end they raise or lower', () => {
-  const words = (key: string) => {
-    const found = namedAdjusters('chain').find((each) => each.key === key);
-    return found !== undefined && 'more' in found ? [found.more, found.less] : [];
-  };
-  expect(words('shockLength')).toEqual(['longer, raises the rear', 'shorter, lowers the rear']);
-  expect(words('forkTubes')).toEqual(['more, lowers the front', 'less, raises the front']);
-  expect(words('rearTeeth')).toEqual(['bigger', 'smaller']);
-});

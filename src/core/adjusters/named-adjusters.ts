@@ -11,23 +11,12 @@ import {
 } from './all-adjusters.ts';
 import type { AdjusterKey } from './setup.ts';
 
-/** An adjuster with its texts in the words of one drive; its more and less also say which end they raise or lower. */
+/** An adjuster with its texts in the words of one drive. */
 export type Named<Each extends Adjuster> = Each & { readonly label: string; readonly help: string };
 export type NamedAdjuster = Named<NumberAdjuster> | Named<NumberOrNoneAdjuster> | Named<TyreAdjuster>;
 
-const RAISES = { up: ['raises', 'lowers'], down: ['lowers', 'raises'] } as const;
-
 function named(adjuster: Adjuster, drive: DriveNoun): NamedAdjuster {
-  const texts = { label: nameDrive(adjuster.label, drive), help: nameDrive(adjuster.help, drive) };
-  if (adjuster.moves === undefined || !('more' in adjuster)) return { ...adjuster, ...texts };
-  const { end, more } = adjuster.moves;
-  const [up, down] = RAISES[more];
-  return {
-    ...adjuster,
-    ...texts,
-    more: `${adjuster.more}, ${up} the ${end}`,
-    less: `${adjuster.less}, ${down} the ${end}`,
-  };
+  return { ...adjuster, label: nameDrive(adjuster.label, drive), help: nameDrive(adjuster.help, drive) };
 }
 
 // Named once each: the page shows the same adjuster again at every step of a drag, and would draw a new one anew.

@@ -19,7 +19,7 @@ export const shockLength = {
   default: 0,
   range: { least: 'shortestShock', most: 'longestShock', step: halfTurn },
   aside: (value, bike) => inTurns(value, bike.swingarm.shockThread),
-  moves: { end: 'rear', more: 'up' },
+  moves: { end: 'rear', more: 'up', turnedAsHeight: true },
   more: 'longer',
   less: 'shorter',
   help: 'Shock longer (+) or shorter (−) than as delivered, eye to eye. Longer raises the rear, at the axle by more than at the shock.',

@@ -14,7 +14,7 @@ export const shockMountShim = {
   saved: ANY_PLACE,
   default: 0,
   range: { least: 0, most: 20, step: 0.5 },
-  moves: { end: 'rear', more: 'up' },
+  moves: { end: 'rear', more: 'up', turnedAsHeight: true },
   more: 'thicker',
   less: 'thinner',
   help: 'Shim between the bracket and the shock’s mount away from the rocker, or on the frame. Thicker raises the rear. With a table it counts as a longer shock.',

@@ -13,20 +13,18 @@ export type GripKey = 'shockLength' | 'forkTubes' | 'axlePosition';
 
 export const GRIPS: readonly { readonly key: GripKey; readonly label: string }[] = [
   { key: 'shockLength', label: 'Raise or lower the rear' },
-  { key: 'forkTubes', label: 'Slide the fork in its clamps' },
+  { key: 'forkTubes', label: 'Raise or lower the front' },
   { key: 'axlePosition', label: 'Move the axle in its slot' },
 ];
 
-/** Where a grip is drawn, ground frame, mm: at the tail, on the fork's top, behind the axle. */
-export function gripPlace(standing: Stance, setup: Setup, key: GripKey): Point {
+/** Where a grip is drawn, ground frame, mm: at the tail, on the top clamp, on the rear axle. */
+export function gripPlace(standing: Stance, key: GripKey): Point {
   const { machine: made } = standing;
   switch (key) {
     case 'shockLength':
       return onGround(standing.pose, made.places.loadMark);
-    case 'forkTubes': {
-      const { x, y } = onLegs(made.front, -setup.forkTubes, 0);
-      return onGround(standing.pose, { x, y });
-    }
+    case 'forkTubes':
+      return onGround(standing.pose, onLegs(made.front, 0, 0));
     case 'axlePosition':
       return standing.rearAxle;
   }
@@ -40,8 +38,8 @@ const LEAST_RESPONSE = 1e-6;
 
 /**
  * The adjuster value that follows a pull of (dx, dy) mm from where the pull began. `setup` and `standing` are those
- * at its beginning. The fork's top and the axle follow their own line; the tail follows straight up, by as much as
- * the shock length raises it there. The result is held in the adjuster's range and on its steps.
+ * at its beginning. Tail and top clamp follow straight up and down, by as much as the adjuster moves them there: the end
+ * that is pulled down goes down. The axle follows its slot. The result is held in the adjuster's range and on its steps.
  */
 export function pulledAdjuster(
   bike: Bike,
@@ -57,16 +55,12 @@ export function pulledAdjuster(
 }
 
 function amountPulled(bike: Bike, setup: Setup, standing: Stance, key: GripKey, pull: Point): number {
-  if (key === 'forkTubes') {
-    const lean = standing.machine.front.legLean + standing.pose.pitch;
-    return pull.y * Math.cos(lean) - pull.x * Math.sin(lean);
-  }
   if (key === 'axlePosition')
     return -pull.x * Math.cos(standing.swingarmAngle) - pull.y * Math.sin(standing.swingarmAngle);
-  const probed = machine(bike, { ...setup, shockLength: setup.shockLength + PROBE });
+  const probed = machine(bike, { ...setup, [key]: setup[key] + PROBE });
   if (!probed.ok) return 0;
   const after = stance(probed, standing.travel);
   if (!after.ok) return 0;
-  const response = (gripPlace(after, setup, key).y - gripPlace(standing, setup, key).y) / PROBE;
+  const response = (gripPlace(after, key).y - gripPlace(standing, key).y) / PROBE;
   return Math.abs(response) > LEAST_RESPONSE ? pull.y / response : 0;
 }

@@ -40,7 +40,7 @@ export async function savedDocument(page: Page): Promise<BikeDocument> {
   return opened.value.document;
 }
 
-export function standing({ bike, setup }: BikeWithSetup, state: RideStateKey = 'toppedOut'): Stance {
+export function standing({ bike, setup }: BikeWithSetup, state: RideStateKey = 'riderUp'): Stance {
   const stood = standBike(bike, setup, state);
   if (!stood.ok) throw new Error(`the bike does not stand: ${stood.reason}`);
   return stood;
@@ -48,7 +48,7 @@ export function standing({ bike, setup }: BikeWithSetup, state: RideStateKey = '
 
 /** The advice on a bike that cannot stand, its spaces plain. */
 export function adviceOn({ bike, setup }: BikeWithSetup): string {
-  const stood = standBike(bike, setup, 'toppedOut');
+  const stood = standBike(bike, setup, 'riderUp');
   if (stood.ok) throw new Error('the bike stands');
   return noStandWords(stood, CHAIN, METRIC).replace(/\s+/g, ' ');
 }

@@ -1,0 +1,77 @@
+/** Tests of what an adjuster does in the ride state shown. */
+import { describe, expect, it } from 'vitest';
+import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
+import { ADJUSTERS, adjusterOf, type NumberAdjuster } from '../adjusters/all-adjusters.ts';
+import { doesApply } from '../adjusters/does-apply.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import { adjusterRange } from '../standing/adjuster-range.ts';
+import { standBike } from '../riding/stand-bike.ts';
+import type { RideStateKey } from '../riding/all-ride-states.ts';
+import { heightEffect, stateToSeeIt, type StandWith } from './adjuster-effect.ts';
+import { seatHeight } from '../readings/seat-height.ts';
+
+const { bike, setup } = SPRUNG_ROAD;
+
+const inState =
+  (state: RideStateKey): StandWith =>
+  (asked: Setup) => {
+    const on = standBike(bike, asked, state);
+    return on.ok ? on : null;
+  };
+
+describe('the height that an adjuster gives', () => {
+  it('at the rear is the change of the reading of the seat', () => {
+    for (const state of ['riderUp', 'toppedOut', 'accelerating'] as const) {
+      const stand = inState(state);
+      const found = heightEffect(adjusterOf('shockLength'), setup, 0, 6, stand);
+      const [before, after] = [stand(setup), stand({ ...setup, shockLength: 6 })];
+      if (before === null || after === null) throw new Error('The road bike stands in every state.');
+      expect(found?.rise).toBeCloseTo(Number(seatHeight.read(after)) - Number(seatHeight.read(before)), 9);
+      expect(found?.rise).toBeGreaterThan(6);
+    }
+  });
+
+  it('goes the way the list of adjusters says, for each whose buttons say raise and lower', () => {
+    const raising = ADJUSTERS.filter((each): each is NumberAdjuster => each.moves?.turnedAsHeight === true);
+    let counted = 0;
+    for (const { bike: each, setup: from } of SPRUNG_BIKES)
+      for (const adjuster of raising.filter((one) => doesApply(one, each, from))) {
+        const value = from[adjuster.key];
+        const { step } = adjusterRange(adjuster, each);
+        const found = heightEffect(adjuster, from, value, value + step, (asked) => {
+          const on = standBike(each, asked, 'riderUp');
+          return on.ok ? on : null;
+        });
+        expect(Math.sign(found?.rise ?? 0), adjuster.key).toBe(adjuster.moves?.more === 'up' ? 1 : -1);
+        counted += 1;
+      }
+    expect(counted).toBeGreaterThan(6);
+  });
+
+  it('is none of an adjuster that moves no end', () => {
+    expect(heightEffect(adjusterOf('clampOffset'), setup, 30, 32, inState('riderUp'))).toBeNull();
+  });
+});
+
+describe('a state to see an adjuster in', () => {
+  const seen = (key: NumberAdjuster['key'], state: RideStateKey) =>
+    stateToSeeIt(adjusterOf(key), bike, setup, inState(state));
+
+  it('is offered for springs and loads topped out: with the rider on board', () => {
+    for (const key of ['forkSpringRate', 'shockPreload'] as const)
+      expect(seen(key, 'toppedOut'), key).toBe('riderUp');
+  });
+
+  it('is the one that an adjuster of riding is about', () => {
+    expect(seen('acceleration', 'riderUp')).toBe('accelerating');
+    expect(seen('braking', 'riderUp')).toBe('braking');
+    expect(seen('leanDeg', 'riderUp')).toBe('midCorner');
+    expect(seen('rearTravelUsed', 'riderUp')).toBe('travelByHand');
+  });
+
+  it('is none where the adjuster acts', () => {
+    expect(seen('forkSpringRate', 'riderUp')).toBeNull();
+    expect(seen('forkTubes', 'toppedOut')).toBeNull();
+    expect(seen('acceleration', 'accelerating')).toBeNull();
+  });
+});

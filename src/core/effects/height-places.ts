@@ -1,0 +1,76 @@
+/** The places at which a person sees an end of the bike rise or drop, and by how much each does. */
+import { inFrame, onGround } from '../chassis/pose.ts';
+import { asStored, fromPivot } from '../chassis/pivot-move.ts';
+import type { FramePoint } from '../parts/frame-point.ts';
+import type { Stance } from '../standing/stance.ts';
+
+export interface HeightPlace {
+  readonly key: 'front' | 'rear' | 'seat' | 'tail';
+  readonly label: string;
+  readonly end: 'front' | 'rear';
+  /** The adjuster that workshops turn to move this place. */
+  readonly adjuster: 'forkTubes' | 'shockLength';
+  /** What a sentence says before the amount and after it. */
+  readonly words: readonly [string, string];
+  /** The place on the frame as it stands, ground frame, mm; it moves with the frame from then on. */
+  readonly on: (stance: Stance) => { readonly x: number; readonly y: number };
+}
+
+export const HEIGHT_PLACES: readonly HeightPlace[] = [
+  {
+    key: 'front',
+    label: 'Front axle line',
+    end: 'front',
+    adjuster: 'forkTubes',
+    words: ['front', 'at the axle line'],
+    // Straight above the axle, where the tyre ends and a tape can be held.
+    on: ({ frontAxle, machine }) => ({ x: frontAxle.x, y: 2 * machine.frontRadius }),
+  },
+  {
+    key: 'rear',
+    label: 'Rear axle line',
+    end: 'rear',
+    adjuster: 'shockLength',
+    words: ['rear', 'at the axle line'],
+    on: ({ rearAxle, machine }) => ({ x: rearAxle.x, y: 2 * machine.rearRadius }),
+  },
+  {
+    key: 'seat',
+    label: 'Seat',
+    end: 'rear',
+    adjuster: 'shockLength',
+    words: ['seat', ''],
+    on: ({ pose, machine }) => onGround(pose, machine.places.seat),
+  },
+  {
+    key: 'tail',
+    label: 'Tail',
+    end: 'rear',
+    adjuster: 'shockLength',
+    words: ['tail', ''],
+    on: ({ pose, machine }) => onGround(pose, machine.places.loadMark),
+  },
+];
+
+export type HeightPlaceKey = HeightPlace['key'];
+
+/** The place of a key. */
+export function heightPlace(key: HeightPlaceKey): HeightPlace {
+  // Keys are those of the list, so each has its row.
+  return HEIGHT_PLACES.find((place) => place.key === key) as HeightPlace;
+}
+
+/**
+ * How much higher a place of the frame stands in `to` than in `from`, mm, positive upward. Both are the same bike with
+ * adjusters set differently. Always has an answer.
+ */
+export function heightRise(place: HeightPlace, from: Stance, to: Stance): number {
+  const was = place.on(from);
+  const inItsFrame = inFrame(from.pose, was);
+  return onGround(to.pose, seenFrom(inItsFrame, from, to)).y - was.y;
+}
+
+/** A point in frame coordinates of one stance in those of another, whose pivot an eccentric may hold elsewhere. */
+function seenFrom(point: FramePoint, from: Stance, to: Stance): FramePoint {
+  return fromPivot(asStored(point, from.machine), to.machine);
+}

@@ -1,0 +1,43 @@
+/** Tests of the sentences about heights. */
+import { expect, it } from 'vitest';
+import { heightPlace } from '../core/effects/height-places.ts';
+import { effectWords, notReachedWords, reachedWords, stepEffectWords } from './height-words.ts';
+
+const mm = { system: 'metric', decimal: '.' } as const;
+const inch = { system: 'inch', decimal: ',' } as const;
+const front = heightPlace('front');
+const seat = heightPlace('seat');
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+it('name the place, the rise with its sign, and where a tape is held', () => {
+  expect(plain(effectWords({ place: front, rise: -4.94 }, mm))).toBe('Front −4.9 mm at the axle line');
+  expect(plain(effectWords({ place: seat, rise: 19.02 }, mm))).toBe('Seat +19.0 mm');
+  expect(plain(effectWords({ place: seat, rise: 25.4 }, inch))).toBe('Seat +1,00 in');
+});
+
+it('say what one step would do', () => {
+  expect(
+    plain(
+      stepEffectWords({ amount: 0.5, quantity: 'length', more: 'longer' }, { place: seat, rise: 0.93 }, mm),
+    ),
+  ).toBe('0.5 mm longer: seat +0.9 mm');
+});
+
+it('say what a wanted height was rounded to, and the next step', () => {
+  const step = { value: 5.5, rise: 10.31 };
+  expect(
+    plain(reachedWords({ ok: true, step, other: { value: 5, rise: 9.4 } }, seat, 'Shock length', mm)),
+  ).toBe('Shock length 5.5 mm gives seat +10.3 mm. The next step, 5.0 mm, gives +9.4 mm.');
+  expect(plain(reachedWords({ ok: true, step, other: null }, seat, 'Shock length', mm))).toBe(
+    'Shock length 5.5 mm gives seat +10.3 mm.',
+  );
+});
+
+it('say how far a range reaches', () => {
+  expect(
+    plain(notReachedWords({ ok: false, reason: 'heightOutOfReach', limit: -34.2 }, front, 'Fork tubes', mm)),
+  ).toBe('The furthest here is front −34.2 mm at the axle line: Fork tubes ends there.');
+  expect(notReachedWords({ ok: false, reason: 'noHeight' }, seat, 'Shock length', mm)).toContain(
+    'does not stand',
+  );
+});
