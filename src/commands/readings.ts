@@ -4,7 +4,10 @@ import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import { absentWords } from '../words/absent-words.ts';
-import { machine } from '../core/standing/machine.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import { machine, type Machine } from '../core/standing/machine.ts';
+import { warningWords } from '../words/warning-words.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
 import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { standMachine, type StandingBike } from '../core/riding/stand-bike.ts';
@@ -125,9 +128,21 @@ export function readingsJson({ bike, setup, schema }: BikeDocument): Result<stri
     if (!entries.ok) return refused(`${label}: ${entries.reason}`);
     add(entries.value);
   }
+  const warnings = warningsOf(bike, setup, made);
   return solved(
-    `${JSON.stringify({ bike: bike.name, schema, states: Object.fromEntries(states) }, null, 2)}\n`,
+    `${JSON.stringify({ bike: bike.name, schema, warnings, states: Object.fromEntries(states) }, null, 2)}\n`,
   );
+}
+
+/** What a rider must be warned of: at rest with the rider on board, or topped out where the springs give no rest. */
+function warningsOf(bike: Bike, setup: Setup, made: Machine): { warning: string; words: string }[] {
+  const rested = standMachine(made, setup, 'riderUp');
+  const stance = rested.ok ? rested : standMachine(made, setup, 'toppedOut');
+  if (!stance.ok) return [];
+  return warningWords({ bike, setup, stance, rested: stance }, METRIC).map(({ key, lead, text }) => ({
+    warning: key,
+    words: `${lead}. ${text}`,
+  }));
 }
 
 /** Everything the command does but for writing to the streams. */

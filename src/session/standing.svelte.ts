@@ -1,5 +1,6 @@
 /** The bike on its wheels: live, as baseline and as before the last change, with every reading. */
 import type { NoStand } from '../core/riding/no-stand.ts';
+import type { Warned } from '../words/warning-words.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import type { Absent } from '../core/readings/absent.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
@@ -19,6 +20,9 @@ import type { Preferences } from './preferences.svelte.ts';
 
 /** What a bike is read in until a state is chosen: topped out, a stiffer spring would change nothing. */
 const FIRST_STATE: RideStateKey = 'riderUp';
+
+/** Where a bike's trail is judged. */
+const RESTED: RideStateKey = 'riderUp';
 
 /** In which way a bike is read: in a state, or at a part of the corner sequence from braking to the exit, 0 to 1. */
 interface Asked {
@@ -136,6 +140,16 @@ export class Standing {
   readonly adjusterInTheWay: AdjusterKey | null = $derived.by(() =>
     this.problem === null ? null : adjusterToTurn(this.problem, this.ride, this.#setup),
   );
+
+  /** The bike of which a rider may have to be warned, as it stands and as its trail is judged; null while it does not stand. */
+  readonly warned: Warned | null = $derived.by(() => {
+    const { live, problem } = this;
+    if (live === null || problem !== null) return null;
+    const { bike, setup, stance, asked } = live;
+    if (asked.cornerPart === null && asked.state === RESTED) return { bike, setup, stance, rested: stance };
+    const found = stood(live, { state: RESTED, cornerPart: null }, this.#near[RESTED]);
+    return { bike, setup, stance, rested: isStood(found) ? found.stance : stance };
+  });
 
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
     const { live, baseline } = this;

@@ -8,13 +8,18 @@ import { hasRuns } from '../core/parts/drive-kind.ts';
 import { pairObstacleWords } from './pair-obstacle-words.ts';
 import { pairObstacle } from '../core/chain/pair-obstacle.ts';
 import { warningsFor, type Warning } from '../core/readings/warnings.ts';
-import type { Drive } from '../core/parts/bike.ts';
+import { frontSprocketHeight } from '../core/readings/front-sprocket-height.ts';
+import { wheelbase } from '../core/readings/wheelbase.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
+import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
+import { adjustersOutOfRange } from '../core/standing/adjusters-out-of-range.ts';
+import type { Bike, Drive } from '../core/parts/bike.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 
 export interface WarningWords {
-  readonly key: Warning | 'sprocketInTheWay';
-  /** The reading behind it with its number, such as "Trail 61.0 mm"; or the sprocket that is in the way. */
+  readonly key: Warning | 'sprocketInTheWay' | AdjusterKey;
+  /** The reading behind it with its number, such as "Trail 61.0 mm"; or the part that is in the way. */
   readonly lead: string;
   /** What is the matter, and what to do. */
   readonly text: string;
@@ -22,52 +27,121 @@ export interface WarningWords {
   readonly short: string;
 }
 
-const READING_BEHIND: Readonly<Record<Warning, Reading>> = {
-  steepAndShort: trail,
-  tubeTooShort: forkTubeSpare,
-  tyreHitsClamp: tyreToClampGap,
-  chainOnGuide: chainSliderClearance,
-};
-
-function textOf(warning: Warning, on: StandingBike): string {
-  switch (warning) {
-    case 'steepAndShort':
-      return Number(trail.read(on)) > 0
-        ? 'Little trail: the steering centres itself weakly and can shake its head at speed. Add trail before riding it.'
-        : 'The steering does not centre itself. Do not ride like this.';
-    case 'tubeTooShort':
-      return 'The clamps hold less fork tube than the maker’s manual gives as the least. Slide the tubes further up through the clamps before riding it.';
-    case 'tyreHitsClamp':
-      return 'The front tyre meets the lower clamp before the fork is fully in. Slide the tubes down in the clamps, or end the travel earlier, before riding it.';
-    case 'chainOnGuide':
-      return `The ${on.machine.driveKind} lies on the guide over the pivot and wears it. A bigger front sprocket or a steeper swingarm lifts it off.`;
-  }
+/** A warning in words: what it is about, and how it is said. */
+interface Told {
+  readonly lead: (on: StandingBike, style: NumberStyle) => string;
+  readonly text: (on: StandingBike, style: NumberStyle) => string;
+  readonly short: (on: StandingBike) => string;
 }
 
-function shortOf(warning: Warning, on: StandingBike): string {
-  switch (warning) {
-    case 'steepAndShort':
-      return Number(trail.read(on)) > 0
+const ofReading =
+  (reading: Reading) =>
+  (on: StandingBike, style: NumberStyle): string => {
+    const value = reading.read(on);
+    const number = typeof value === 'number' ? ` ${writeNumber(value, reading.quantity, style).text}` : '';
+    return `${reading.label}${number}`;
+  };
+
+const length = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
+
+const cannotBe = () => 'no such bike can be. Check the figures.';
+
+const TOLD: Readonly<Record<Warning, Told>> = {
+  pivotInTyre: {
+    lead: ({ machine }, style) => `Swingarm ${length(machine.rear.arm, style)} from pivot to axle`,
+    text: ({ machine }, style) =>
+      `The rear tyre, ${length(machine.rearRadius, style)} from its axle, would reach past the swingarm pivot. Check pivot, axle and tyre.`,
+    short: cannotBe,
+  },
+  tyresOverlap: {
+    lead: ofReading(wheelbase),
+    text: ({ machine }, style) =>
+      `The tyres would reach into one another: their axles need ${length(machine.frontRadius + machine.rearRadius, style)} between them. Check axles and tyres.`,
+    short: cannotBe,
+  },
+  frontSprocketOnGround: {
+    lead: ofReading(frontSprocketHeight),
+    text: () => 'The front sprocket would reach the ground. Check the countershaft’s place.',
+    short: cannotBe,
+  },
+  rearSprocketOnGround: {
+    lead: ({ machine }) => `Rear sprocket ${machine.rearTeeth} teeth`,
+    text: ({ machine }, style) =>
+      `The rear sprocket, ${length(machine.rearSprocketRadius, style)} from its axle, would reach the ground ${length(machine.rearRadius, style)} below it. Check teeth, pitch and tyre.`,
+    short: cannotBe,
+  },
+  tubeOutOfClamp: {
+    lead: ({ machine }, style) =>
+      `Fork tubes ${length(-machine.front.tubeAbove, style)} below the clamp’s top`,
+    text: () =>
+      'The top clamp [yoke] holds the fork tubes with part of its height only. Slide the tubes further up through the clamps before riding it.',
+    short: () => 'too little tube in the clamps. Do not ride like this.',
+  },
+  steepAndShort: {
+    lead: ofReading(trail),
+    text: (on) =>
+      Number(trail.read(on)) > 0
+        ? 'Little trail: the steering centres itself weakly and can shake its head at speed. Add trail before riding it.'
+        : 'The steering does not centre itself. Do not ride like this.',
+    short: (on) =>
+      Number(trail.read(on)) > 0
         ? 'little, the steering can shake its head.'
-        : 'the steering does not centre itself. Do not ride like this.';
-    case 'tubeTooShort':
-      return 'too little tube in the clamps. Do not ride like this.';
-    case 'tyreHitsClamp':
-      return 'they touch.';
-    case 'chainOnGuide':
-      return `the ${on.machine.driveKind} wears its guide.`;
-  }
+        : 'the steering does not centre itself. Do not ride like this.',
+  },
+  tubeTooShort: {
+    lead: ofReading(forkTubeSpare),
+    text: () =>
+      'The clamps hold less fork tube than the maker’s manual gives as the least. Slide the tubes further up through the clamps before riding it.',
+    short: () => 'too little tube in the clamps. Do not ride like this.',
+  },
+  tyreHitsClamp: {
+    lead: ofReading(tyreToClampGap),
+    text: () =>
+      'The front tyre meets the lower clamp before the fork is fully in. Slide the tubes down in the clamps, or end the travel earlier, before riding it.',
+    short: () => 'they touch.',
+  },
+  chainOnGuide: {
+    lead: ofReading(chainSliderClearance),
+    text: ({ machine }) =>
+      `The ${machine.driveKind} lies on the guide over the pivot and wears it. A bigger front sprocket or a steeper swingarm lifts it off.`,
+    short: ({ machine }) => `the ${machine.driveKind} wears its guide.`,
+  },
+};
+
+/** A bike as it stands, of which a rider may have to be warned. */
+export interface Warned {
+  readonly bike: Bike;
+  readonly setup: Setup;
+  readonly stance: StandingBike;
+  /** At rest with the rider on board, by which the trail is judged; the stance itself where it does not stand so. */
+  readonly rested: StandingBike;
 }
 
 /** The warnings in words: first what cannot be built at all, then the gravest. */
-export function warningWords(on: StandingBike, drive: Drive, style: NumberStyle): WarningWords[] {
-  const ofReadings = warningsFor(on).map((key): WarningWords => {
-    const reading = READING_BEHIND[key];
-    const value = reading.read(on);
-    const number = typeof value === 'number' ? ` ${writeNumber(value, reading.quantity, style).text}` : '';
-    return { key, lead: `${reading.label}${number}`, text: textOf(key, on), short: shortOf(key, on) };
+export function warningWords({ bike, setup, stance, rested }: Warned, style: NumberStyle): WarningWords[] {
+  const ofStance = warningsFor(stance, rested).map((key): WarningWords => {
+    const { lead, text, short } = TOLD[key];
+    // The trail's own words speak of the bike by which it is judged.
+    const on = key === 'steepAndShort' ? rested : stance;
+    const where = on === stance ? '' : ', at rest with the rider on board';
+    return { key, lead: `${lead(on, style)}${where}`, text: text(on, style), short: short(on) };
   });
-  return [...sprocketInTheWay(on, drive), ...ofReadings];
+  return [...sprocketInTheWay(stance, bike.drive), ...ofStance, ...outOfRange(bike, setup, style)];
+}
+
+/** Adjusters that stand where no workshop sets them: a slip in a file, more often than a setup. */
+function outOfRange(bike: Bike, setup: Setup, style: NumberStyle): WarningWords[] {
+  return adjustersOutOfRange(bike, setup).map(({ adjuster, value, least, most }) => {
+    const { quantity, key } = adjuster;
+    const write = (amount: number): string => writeNumber(amount, quantity, style).text;
+    const range = `its range goes from ${write(least)} to ${write(most)}.`;
+    return {
+      key,
+      lead: `${adjusterLabel(key, bike.drive.kind)} ${write(value)}`,
+      text: `${range.charAt(0).toUpperCase()}${range.slice(1)} Check the figure.`,
+      short: range,
+    };
+  });
 }
 
 function sprocketInTheWay({ machine }: StandingBike, drive: Drive): WarningWords[] {

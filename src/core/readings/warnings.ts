@@ -7,6 +7,15 @@ import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
 import type { Absent } from './absent.ts';
 
 export type Warning =
+  /** The rear tyre reaches further forward than the swingarm pivot: no such bike can be. */
+  | 'pivotInTyre'
+  /** The tyres reach into one another: no such bike can be. */
+  | 'tyresOverlap'
+  /** A sprocket with its chain reaches the ground: no such bike can be. */
+  | 'frontSprocketOnGround'
+  | 'rearSprocketOnGround'
+  /** The fork tubes end below the top of the clamp. */
+  | 'tubeOutOfClamp'
   /** Little trail. */
   | 'steepAndShort'
   /** The front tyre meets the lower clamp before the fork is fully in. */
@@ -16,14 +25,30 @@ export type Warning =
   /** The chain lies on the guide over the pivot and wears it. */
   | 'chainOnGuide';
 
-/** The warnings for a bike as it stands, the gravest first; none of them is a judgement of the bike. */
-export function warningsFor(on: StandingBike): Warning[] {
-  const found: Warning[] = [];
-  if (steepAndShort(on)) found.push('steepAndShort');
-  if (belowZero(forkTubeSpare.read(on))) found.push('tubeTooShort');
-  if (belowZero(tyreToClampGap.read(on))) found.push('tyreHitsClamp');
-  if (hasRuns(on.machine.driveKind) && on.pullLever > on.upperRunLever) found.push('chainOnGuide');
-  return found;
+/**
+ * The warnings for a bike as it stands: first what cannot be built at all, then the gravest; none of them is a judgement
+ * of the bike. `rested` is the same bike at rest with its rider on board, by which the trail is judged: on the brakes
+ * every bike has little.
+ */
+export function warningsFor(on: StandingBike, rested: StandingBike): Warning[] {
+  const { machine } = on;
+  const runs = hasRuns(machine.driveKind);
+  const found: readonly (readonly [Warning, boolean])[] = [
+    ['pivotInTyre', machine.rear.arm < machine.rearRadius],
+    ['tyresOverlap', axlesApart(on) < machine.frontRadius + machine.rearRadius],
+    ['frontSprocketOnGround', runs && on.countershaft.y < machine.frontSprocketRadius],
+    ['rearSprocketOnGround', runs && machine.rearSprocketRadius > machine.rearRadius],
+    ['tubeOutOfClamp', machine.front.tubeAbove < 0],
+    ['steepAndShort', steepAndShort(rested)],
+    ['tubeTooShort', belowZero(forkTubeSpare.read(on))],
+    ['tyreHitsClamp', belowZero(tyreToClampGap.read(on))],
+    ['chainOnGuide', runs && on.pullLever > on.upperRunLever],
+  ];
+  return found.flatMap(([key, isSo]) => (isSo ? [key] : []));
+}
+
+function axlesApart({ frontAxle, rearAxle }: StandingBike): number {
+  return Math.hypot(frontAxle.x - rearAxle.x, frontAxle.y - rearAxle.y);
 }
 
 function belowZero(value: number | Absent): boolean {
