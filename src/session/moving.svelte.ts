@@ -101,7 +101,13 @@ export class Moving {
       const { key } = handle.target;
       const pull = { x: place.x - handle.place.x, y: place.y - handle.place.y };
       this.#session.preview((from) =>
-        setAdjuster(from, key, pulledAdjuster(from.bike, from.setup, stance, key, pull)),
+        setAdjuster(
+          from,
+          key,
+          pulledAdjuster(from.bike, from.setup, stance, key, pull, (asked) =>
+            this.#standing.standWith(from.bike, asked),
+          ),
+        ),
       );
       return;
     }

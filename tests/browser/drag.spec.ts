@@ -142,7 +142,7 @@ test('S5: letting go outside the window ends the drag where the pointer left', a
 });
 
 test('S5: keys for undo and for moving points wait while a point is in the hand', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   await handle(page, 'point-loadMark').press('ArrowUp');
   const seat = await middleOf(page, 'point-seat');

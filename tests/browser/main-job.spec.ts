@@ -1,5 +1,6 @@
 /** The main job: raise one end at an adjuster and see what the steering and the rear end make of it, and why. */
 import { expect, test } from '@playwright/test';
+import { rideStateOf } from '../../src/core/riding/all-ride-states.ts';
 import { READING_GROUPS } from '../../src/core/readings/all-readings.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
@@ -103,10 +104,11 @@ test('setting the baseline takes all differences away and keeps the bike as it s
   await expect(undoButton(page)).toHaveAccessibleName('Undo: Set as baseline');
 });
 
-for (const state of ['toppedOut', 'travelByHand'] as const)
+for (const state of ['riderUp', 'toppedOut', 'travelByHand'] as const)
   test(`every reading on the page is the one that the core computes, ${state}`, async ({ page }) => {
     await openPage(page);
-    if (state === 'travelByHand') await page.getByText('Travel set by hand', { exact: true }).click();
+    // Without a choice the rider is on board.
+    if (state !== 'riderUp') await page.getByText(rideStateOf(state).label, { exact: true }).click();
     for (const { bike } of DEMO_BIKES) {
       await startDemo(page, bike.name);
       await typeInto(page, REAR_HEIGHT, '6');

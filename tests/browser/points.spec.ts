@@ -80,7 +80,7 @@ test('S1: a point is moved from the open page by keyboard alone', async ({ page 
 });
 
 test('S1: a point is moved by a tap on it and a tap on its new place', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   await toggleShown(page);
   await page.getByRole('checkbox', { name: /^Snapping/ }).uncheck();

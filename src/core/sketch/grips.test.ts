@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
+import type { Setup } from '../adjusters/setup.ts';
 import { adjusterOf } from '../adjusters/all-adjusters.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import { gripPlace, GRIPS, pulledAdjuster, type GripKey } from './grips.ts';
@@ -9,7 +10,7 @@ import { gripPlace, GRIPS, pulledAdjuster, type GripKey } from './grips.ts';
 const TRAVEL = { front: 40, rear: 40 };
 const before = standing(plainBike, plainSetup, TRAVEL);
 const pulled = (key: GripKey, x: number, y: number) =>
-  pulledAdjuster(plainBike, plainSetup, before, key, { x, y });
+  pulledAdjuster(plainBike, plainSetup, before, key, { x, y }, (setup) => standing(plainBike, setup, TRAVEL));
 
 const range = (key: GripKey) => adjusterRange(adjusterOf(key), plainBike);
 
@@ -80,4 +81,22 @@ describe('the tail', () => {
   it('goes down with a shorter shock', () => {
     expect(pulled('shockLength', 0, -15)).toBeLessThan(0);
   });
+});
+
+it('an end that sinks as it is raised follows the hand too, by more of the adjuster', () => {
+  // As on springs: each mm of shock costs half a mm of travel.
+  const sinking = (setup: Setup) =>
+    standing(plainBike, setup, { front: 40, rear: 40 + (setup.shockLength - plainSetup.shockLength) / 2 });
+  const pull = { x: 0, y: 12 };
+  const shockLength = pulledAdjuster(plainBike, plainSetup, before, 'shockLength', pull, sinking);
+  const rise =
+    gripPlace(sinking({ ...plainSetup, shockLength }), 'shockLength').y - gripPlace(before, 'shockLength').y;
+  expect(Math.abs(rise - 12)).toBeLessThan(2 * range('shockLength').step);
+  expect(shockLength).toBeGreaterThan(pulled('shockLength', 0, 12));
+});
+
+it('a bike that does not stand with the adjuster moved on leaves the grip where it is', () => {
+  expect(pulledAdjuster(plainBike, plainSetup, before, 'shockLength', { x: 0, y: 9 }, () => null)).toBe(
+    plainSetup.shockLength,
+  );
 });

@@ -6,8 +6,7 @@ import type { Bike } from '../parts/bike.ts';
 import { onLegs } from '../chassis/front-end.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import type { Point } from '../plane/point.ts';
-import { machine } from '../standing/machine.ts';
-import { stance, type Stance } from '../standing/stance.ts';
+import type { Stance } from '../standing/stance.ts';
 
 export type GripKey = 'shockLength' | 'forkTubes' | 'axlePosition';
 
@@ -38,7 +37,7 @@ const LEAST_RESPONSE = 1e-6;
 
 /**
  * The adjuster value that follows a pull of (dx, dy) mm from where the pull began. `setup` and `standing` are those
- * at its beginning. Tail and top clamp follow straight up and down, by as much as the adjuster moves them there: the end
+ * at its beginning, and `stand` stands the bike likewise with another setup; null where it does not stand. Tail and top clamp follow straight up and down, by as much as the adjuster moves them there: the end
  * that is pulled down goes down. The axle follows its slot. The result is held in the adjuster's range and on its steps.
  */
 export function pulledAdjuster(
@@ -47,20 +46,25 @@ export function pulledAdjuster(
   standing: Stance,
   key: GripKey,
   pull: Point,
+  stand: (setup: Setup) => Stance | null,
 ): number {
   const { least, most, step } = adjusterRange(adjusterOf(key), bike);
-  const value = setup[key] + amountPulled(bike, setup, standing, key, pull);
+  const value = setup[key] + amountPulled(setup, standing, key, pull, stand);
   const stepped = Number((Math.round(value / step) * step).toFixed(6));
   return Math.min(most, Math.max(least, stepped));
 }
 
-function amountPulled(bike: Bike, setup: Setup, standing: Stance, key: GripKey, pull: Point): number {
+function amountPulled(
+  setup: Setup,
+  standing: Stance,
+  key: GripKey,
+  pull: Point,
+  stand: (setup: Setup) => Stance | null,
+): number {
   if (key === 'axlePosition')
     return -pull.x * Math.cos(standing.swingarmAngle) - pull.y * Math.sin(standing.swingarmAngle);
-  const probed = machine(bike, { ...setup, [key]: setup[key] + PROBE });
-  if (!probed.ok) return 0;
-  const after = stance(probed, standing.travel);
-  if (!after.ok) return 0;
+  const after = stand({ ...setup, [key]: setup[key] + PROBE });
+  if (after === null) return 0;
   const response = (gripPlace(after, key).y - gripPlace(standing, key).y) / PROBE;
   return Math.abs(response) > LEAST_RESPONSE ? pull.y / response : 0;
 }

@@ -13,6 +13,9 @@ export async function openPage(page: Page, address = '/'): Promise<void> {
   await expect(page.getByRole('combobox', { name: 'Bike' })).toHaveValue(/^(?!current$)/);
   await expect(handle(page, 'point-pivot')).toBeAttached();
   await expect(stand(page)).toBeVisible();
+  if (state === undefined) return;
+  await page.getByRole('radio', { name: state, exact: true }).check({ force: true });
+  await drawn(page);
 }
 
 export function stand(page: Page): Locator {
