@@ -17,7 +17,7 @@ import {
 } from './support/side-view.ts';
 
 async function openLinks(page: Page): Promise<void> {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await startDemo(page, 'Twin-shock roadster');
   await chooseMode(page, 'Edit');
   await page.getByText('Rear suspension', { exact: true }).click();

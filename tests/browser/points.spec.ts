@@ -37,7 +37,7 @@ async function tabThroughHandles(page: Page): Promise<string[]> {
 }
 
 test('S1: Tab reaches every point and grip, each with its name and its place in words', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   const points = pointsOf((await savedDocument(page)).bike);
   expect(points.length).toBeGreaterThan(15);
   const wanted = [...GRIPS.map(({ key }) => `grip-${key}`), ...points.map(({ key }) => `point-${key}`)];
@@ -57,7 +57,7 @@ test('S1: Tab reaches every point and grip, each with its name and its place in 
 });
 
 test('S1: a point is moved from the open page by keyboard alone', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   const before = await savedDocument(page);
   await page.evaluate(() => (document.activeElement as HTMLElement).blur());
   const focusedName = () => page.evaluate(() => document.activeElement?.getAttribute('value'));
@@ -110,7 +110,7 @@ test('S1: a point is moved by a tap on it and a tap on its new place', async ({ 
 });
 
 test('S1: a point is moved by its figures, and stands where they say', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   await page.getByRole('combobox', { name: 'Point', exact: true }).selectOption({ label: 'Seat mark' });
   await field(page, 'Ahead of rear contact patch').fill('512.5');
@@ -137,7 +137,7 @@ const STEPS = [
 
 for (const key of ['seat', 'rearAxle', 'frontAxle', 'steeringHead'] as const)
   test(`S2: arrow keys move the point ${key} by 1, 10 and 0.1 mm along and up`, async ({ page }) => {
-    await openPage(page);
+    await openPage(page, 'Topped out');
     await expect(page.getByText('Arrow keys 1 mm, Shift 10, Alt 0.1.')).toBeHidden();
     await chooseMode(page, 'Edit');
     await expect(page.getByText('Arrow keys 1 mm, Shift 10, Alt 0.1.')).toBeVisible();
@@ -155,7 +155,7 @@ for (const key of ['seat', 'rearAxle', 'frontAxle', 'steeringHead'] as const)
   });
 
 test('S2: an arrow key on a grip turns its adjuster by one step, with Shift by ten', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await handle(page, 'grip-shockLength').press('ArrowUp');
   await expect(field(page, REAR_HEIGHT)).toHaveValue('0.5');
   await handle(page, 'grip-shockLength').press('Shift+ArrowUp');
@@ -166,7 +166,7 @@ test('S2: an arrow key on a grip turns its adjuster by one step, with Shift by t
 });
 
 test('S2: a locked point stays where it is under every key', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   const before = await savedText(page);
   await handle(page, 'point-seat').press('ArrowUp');
   await handle(page, 'point-seat').press('Enter');
@@ -177,7 +177,7 @@ test('S2: a locked point stays where it is under every key', async ({ page }) =>
 test('S3: a handle keeps its size and is taken within 12 px of its middle at every zoom', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   for (const turns of [0, -6, -6, 14]) {
     const near = await middleOf(page, 'point-seat');
@@ -203,7 +203,7 @@ test('S3: a handle keeps its size and is taken within 12 px of its middle at eve
 });
 
 test('S3: a mark is no longer lit when the mouse has left the side view', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   const tail = await middleOf(page, 'grip-shockLength');
   await page.mouse.move(tail.x, tail.y);
   await expect(handle(page, 'grip-shockLength')).toHaveClass(/hovered/);
@@ -214,7 +214,7 @@ test('S3: a mark is no longer lit when the mouse has left the side view', async 
 test('S3: a tap on two points asks which, in full inside the side view, and Escape leaves all as it was', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   await page.mouse.move((await middleOf(page, 'point-pivot')).x, (await middleOf(page, 'point-pivot')).y);
   await page.keyboard.down('Control');
@@ -258,7 +258,7 @@ test('S3: a tap on two points asks which, in full inside the side view, and Esca
 test('S3: the question which point is meant goes away with a change of what a hand does', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   await zoomOutAt(page, 'point-pivot');
   const at = await middleOf(page, 'point-pivot');

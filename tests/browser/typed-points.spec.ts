@@ -47,7 +47,7 @@ const FOLLOWING: Partial<
 
 for (const { key, label } of PARTS)
   test(`S1: ${label.toLowerCase()} is placed by typed figures`, async ({ page }) => {
-    await openPage(page);
+    await openPage(page, 'Topped out');
     await chooseMode(page, 'Edit');
     if (key === 'rearAxle') {
       // With drawn links the arm's angle follows from its bolts; by its table it is a figure of its own.
@@ -80,7 +80,7 @@ for (const { key, label } of PARTS)
 
 for (const bikeName of ['Track day', 'Twin-shock roadster'])
   test(`S1: every bolt of the links of the ${bikeName} is placed by typed figures`, async ({ page }) => {
-    await openPage(page);
+    await openPage(page, 'Topped out');
     await startDemo(page, bikeName);
     await chooseMode(page, 'Edit');
     const bolts = pointsOf((await savedDocument(page)).bike).filter(({ key }) =>
@@ -104,7 +104,7 @@ for (const bikeName of ['Track day', 'Twin-shock roadster'])
   });
 
 test('S1: the side view says in words in which zone the squat line runs', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   const described = page.getByRole('application', { name: 'Side view of the bike' });
   await expect(described).toHaveAccessibleDescription(/lift zone: the rear lifts on the gas/);
   await typeInto(page, 'Front sprocket', '19');
@@ -115,7 +115,7 @@ test('S1: the side view says in words in which zone the squat line runs', async 
 test('a place that cannot be is refused beside its field, where the typed words stay, also by an arrow key', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   const ahead = field(page, 'Ahead of rear contact patch');
   const old = await ahead.inputValue();
@@ -145,7 +145,7 @@ test('a place that cannot be is refused beside its field, where the typed words 
 test('what is typed for one point is its own, also when a press on another point ends the typing', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   const press = async (id: string): Promise<void> => {
     const { x, y } = await middleOf(page, id);
