@@ -22,7 +22,7 @@ it('opens the group of an adjuster that is asked for, once, and leaves it open',
   bench.showAdjuster('leanDeg');
   expect(bench.preferences.data.openAdjusters).toEqual([...FIRST_OPEN_ADJUSTERS, 'riding']);
   bench.preferences.openAdjusters(['riding'], false);
-  bench.mode.change('edit');
-  bench.mode.change('adjusters');
+  bench.changeMode('edit');
+  bench.changeMode('adjusters');
   expect(bench.preferences.adjustersOpen('riding')).toBe(false);
 });

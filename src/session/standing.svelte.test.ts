@@ -156,6 +156,21 @@ describe('a standing bike', () => {
     expect(rowOf()?.quoted).toBeNull();
   });
 
+  it('hangs while parts are placed, unless the travel is set by hand or another state is chosen', () => {
+    const standing = new Standing(new BikeSession(road), new Preferences());
+    standing.hang(true);
+    expect(standing.live?.asked.state).toBe('toppedOut');
+    standing.hang(false);
+    expect(standing.live?.asked.state).toBe('riderUp');
+    standing.choose('travelByHand');
+    standing.hang(true);
+    expect(standing.state).toBe('travelByHand');
+    standing.choose('braking');
+    expect(standing.state).toBe('braking');
+    standing.hang(false);
+    expect(standing.state).toBe('braking');
+  });
+
   it('stands a bike that is not the present one in the same way, such as the one a hand took hold of', () => {
     const { session, standing } = begun();
     standing.scrub(0.3);

@@ -10,7 +10,7 @@ import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
 import { machine } from '../core/standing/machine.ts';
 import type { LoadCase } from '../core/riding/load-case.ts';
-import { loadCase, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
+import { loadCase, rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
 import { standRide, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { Travel } from '../core/standing/stance.ts';
@@ -71,6 +71,8 @@ export class Standing {
   readonly #preferences: Pick<Preferences, 'data' | 'change'>;
   /** The bike as it was opened; plain data. */
   #asOpened = $state.raw<BikeWithSetup | null>(null);
+  /** Whether parts are being placed: springs would move the bike under the hand, so it hangs meanwhile. */
+  #isHung = $state(false);
   /** Whether a state was chosen since the bike was opened: from then on that one is shown, whether the bike stands in it or not. */
   #isChosen = $state(false);
   #cornerPart = $state<number | null>(null);
@@ -88,10 +90,8 @@ export class Standing {
   );
   /** The ride state that is chosen; while the corner sequence goes on, the one to come back to. */
   readonly state: RideStateKey = $derived.by(() => {
-    if (this.#isChosen || this.#asOpened === null) return this.#wanted;
-    return isStood(stood(this.#asOpened, { state: this.#wanted, cornerPart: null }))
-      ? this.#wanted
-      : 'toppedOut';
+    const state = this.#isWantedShown() ? this.#wanted : 'toppedOut';
+    return this.#isHung && rideStateOf(state).springsCarry ? 'toppedOut' : state;
   });
 
   // Read one by one, so that what did not change is not stood again while something else is dragged.
@@ -173,9 +173,17 @@ export class Standing {
     session.listen({ shown: (document) => this.#settle(document) });
   }
 
+  /** Hangs the bike while parts are placed, or lets it back into the state it was read in; a state chosen meanwhile stays. */
+  hang(hung: boolean): void {
+    if (this.#isHung === hung) return;
+    this.#isHung = hung;
+    this.#settle(this.#session.document);
+  }
+
   /** Reads the bike in a ride state; the corner sequence, if it goes on, ends. */
   choose(state: RideStateKey): void {
     this.#isChosen = true;
+    this.#isHung = false;
     this.#preferences.change({ rideState: state });
     this.#cornerPart = null;
     this.#settle(this.#session.document);
@@ -232,6 +240,12 @@ export class Standing {
     this.#lastStood = found;
     if (asked.cornerPart === null) this.#near[asked.state] = found.stance.travel;
     else this.#cornerNear = found.stance.travel;
+  }
+
+  /** A bike that cannot stand in the state chosen for another bike is opened hanging. */
+  #isWantedShown(): boolean {
+    if (this.#isChosen || this.#asOpened === null) return true;
+    return isStood(stood(this.#asOpened, { state: this.#wanted, cornerPart: null }));
   }
 
   #quoted(reading: Reading, { bike, setup, asked }: Stood): Quoted | null {

@@ -15,7 +15,7 @@ import { BikeSession } from './bike-session.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
 import { Handles, type HandleKind } from './handles.svelte.ts';
 import { Measuring } from './measuring.svelte.ts';
-import { Mode } from './mode.svelte.ts';
+import { Mode, type SideViewMode } from './mode.svelte.ts';
 import { Moving } from './moving.svelte.ts';
 import { Preferences } from './preferences.svelte.ts';
 import { CornerSequence } from './corner-sequence.svelte.ts';
@@ -89,6 +89,13 @@ export class Workbench {
     return fresh;
   }
 
+  /** Changes what a hand on the side view does. In Edit the bike hangs, so that a part stays where it is put. */
+  changeMode(mode: SideViewMode): void {
+    if (mode === 'edit') this.cornerSequence.stop();
+    this.mode.change(mode);
+    this.standing.hang(mode === 'edit');
+  }
+
   /** Shows the figures of the point that a hand has taken. */
   showHandle(id: string): void {
     const handle = this.handles.all.find((each) => each.id === id);
@@ -139,7 +146,7 @@ export class Workbench {
 
   /** Goes to an adjuster, wherever on the page it is; its group opens. */
   showAdjuster(key: AdjusterKey): void {
-    this.mode.change('adjusters');
+    this.changeMode('adjusters');
     this.measuring.clear();
     this.preferences.openAdjusters([adjusterOf(key).group], true);
     this.mode.wantedAdjuster = { key };
@@ -178,7 +185,7 @@ export class Workbench {
     this.cornerSequence.end(performance.now());
     this.moving.restore();
     this.measuring.clear();
-    this.mode.change('adjusters');
+    this.changeMode('adjusters');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
     this.session.open(document);

@@ -42,13 +42,13 @@ const DIVE: Kind = {
   less: 'dives less',
 };
 const FRONT_LIFTS: Kind = {
-  name: 'Front wheel lifts at',
+  name: 'Wheelie limit, accelerating up to it',
   quantity: 'acceleration',
   signed: false,
   more: 'stays down longer',
   less: 'lifts earlier',
 };
-const REAR_LIFTS: Kind = { ...FRONT_LIFTS, name: 'Rear wheel lifts at' };
+const REAR_LIFTS: Kind = { ...FRONT_LIFTS, name: 'Rear-lift [stoppie] limit, braking up to it' };
 const NEUTRAL: Kind = {
   name: 'Neutral anti-squat',
   quantity: 'percent',
@@ -79,11 +79,11 @@ export function riderEffectsTold(
     })),
     told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `On the gas, upright, with ${mm(travel.rear)} of the rear’s travel used at that moment.`,
+      words: `Upright, with ${mm(travel.rear)} of the rear’s travel used at that moment. Among the readings this limit is for the posture shown.`,
     })),
     told(REAR_LIFTS, rearLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `On the brakes, upright, with ${mm(travel.front)} of the fork’s travel used at that moment.`,
+      words: `Upright, with ${mm(travel.front)} of the fork’s travel used at that moment. Among the readings this limit is for the posture shown.`,
     })),
   ];
 }

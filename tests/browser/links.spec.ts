@@ -80,11 +80,13 @@ for (const { label, bolts } of [
       const name = POINTS[key].label.toLowerCase();
       await expect(undoButton(page)).toHaveAccessibleName(`Undo: Moved ${name}`);
       const after = await savedDocument(page);
-      const scale = await pxPerMm(page, standing(before).pose.wheelbase);
+      const scale = await pxPerMm(page, standing(before, 'toppedOut').pose.wheelbase);
       for (const { key: each } of pointsOf(before.bike)) {
-        const [was, is] = [before, after].map((saved) => inFrame(standing(saved).pose, placeOf(saved, each)));
+        const [was, is] = [before, after].map((saved) =>
+          inFrame(standing(saved, 'toppedOut').pose, placeOf(saved, each)),
+        );
         const [dx, dy] = each === key ? [-9, -7] : [0, 0];
-        const turn = standing(before).pose.pitch;
+        const turn = standing(before, 'toppedOut').pose.pitch;
         const expected = {
           x: was.x + (dx * Math.cos(turn) + dy * Math.sin(turn)) / scale,
           y: was.y + (dy * Math.cos(turn) - dx * Math.sin(turn)) / scale,

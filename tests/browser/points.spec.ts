@@ -87,7 +87,7 @@ test('S1: a point is moved by a tap on it and a tap on its new place', async ({ 
   await toggleShown(page);
   for (const key of ['seat', 'steeringHead', 'frontAxle'] as const) {
     const before = await savedDocument(page);
-    const scale = await pxPerMm(page, standing(before).pose.wheelbase);
+    const scale = await pxPerMm(page, standing(before, 'toppedOut').pose.wheelbase);
     const from = await middleOf(page, `point-${key}`);
     await page.mouse.click(from.x, from.y);
     await expect(handle(page, `point-${key}`)).toHaveAttribute('aria-pressed', 'true');
@@ -125,7 +125,10 @@ test('S1: a point is moved by its figures, and stands where they say', async ({ 
 
 /** A point of `after` where it lies on the frame, shown on the ground that `before` stood on. */
 function placeInFrameOf(before: BikeDocument, after: BikeDocument, key: PointKey): Point {
-  return onGround(standing(before).pose, inFrame(standing(after).pose, placeOf(after, key)));
+  return onGround(
+    standing(before, 'toppedOut').pose,
+    inFrame(standing(after, 'toppedOut').pose, placeOf(after, key)),
+  );
 }
 
 const STEPS = [

@@ -155,8 +155,8 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   await expect(region.getByRole('term')).toHaveText([
     'Squat (+) or lift (−) on the gas',
     'Dive on the brakes',
-    'Front wheel lifts at',
-    'Rear wheel lifts at',
+    'Wheelie limit, accelerating up to it',
+    'Rear-lift [stoppie] limit, braking up to it',
     'Neutral anti-squat',
   ]);
   await expect(region).toContainText(
@@ -306,7 +306,7 @@ test('a spring rate that is not known is asked for, by its adjuster, and the pic
 });
 
 test('ghosts of several states stand beside the bike, each named, and go again', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openRide(page);
   for (const name of ['Accelerating', 'Braking', 'Topped out'])
     await ride(page)

@@ -88,5 +88,5 @@ export function writtenReading(stance: Stance, key: string, style: NumberStyle =
 
 /** Where a point of a saved bike stands on the ground. */
 export function placeOf(saved: BikeDocument, key: PointKey): Point {
-  return placed(standing(saved), saved.bike, key);
+  return placed(standing(saved, 'toppedOut'), saved.bike, key);
 }
