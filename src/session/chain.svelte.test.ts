@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readIn } from '../../tests/support/read-in.ts';
 import { linksAround } from '../../tests/support/taut-chain.ts';
 import { distance } from '../core/plane/point.ts';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { FROZEN_ROAD_SPORT } from '../../tests/support/frozen-road-sport.ts';
 import { newDocument } from '../../tests/support/new-document.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
@@ -12,7 +12,7 @@ import { BikeSession } from './bike-session.svelte.ts';
 import { Chain } from './chain.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 
-const [first] = DEMO_BIKES;
+const first = FROZEN_ROAD_SPORT;
 
 function chainOn(document: BikeDocument): { chain: Chain; session: BikeSession; standing: Standing } {
   const session = new BikeSession(document);

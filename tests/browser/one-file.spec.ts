@@ -15,7 +15,7 @@ test('R16: a made-up thing of each kind, one file and one row, shows on the page
   const built = await builtPage(copy.folder);
   const server = await serve(built.folder, 0);
   try {
-    await openPage(page, `http://127.0.0.1:${server.portTaken}/`);
+    await openPage(page, undefined, `http://127.0.0.1:${server.portTaken}/`);
     const set = field(page, adjuster.label);
     await expect(set, 'The adjuster shows on the page').toBeVisible();
     await expect(set, 'The adjuster shows its default').toHaveValue(`${adjuster.value}.0`);

@@ -7,13 +7,13 @@ import { pairWords } from '../../src/words/pair-words.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { fewestClearFrontTeeth, guideClearance } from '../../src/core/chain/guide-clearance.ts';
 import { guidePush } from '../../src/core/chain/guide-push.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { FROZEN_ROAD_SPORT } from '../support/frozen-road-sport.ts';
 import { ANY_CHAIN, pairIn, pairsOf } from '../support/pairs-asked.ts';
 import { driveCircles } from '../support/squat-by-lines.ts';
 import { slopeByWork } from '../support/squat-by-work.ts';
 import { made, standing } from '../support/standing.ts';
 
-const { bike, setup } = DEMO_BIKES[0];
+const { bike, setup } = FROZEN_ROAD_SPORT;
 const RIDDEN = { front: setup.frontTravelUsed, rear: setup.rearTravelUsed };
 
 const pairs = pairsOf({

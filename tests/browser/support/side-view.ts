@@ -6,8 +6,11 @@ export interface Place {
   readonly y: number;
 }
 
-/** Opens the page and waits until what was kept has been looked for and the bike is fitted into its window. */
-export async function openPage(page: Page, address = '/'): Promise<void> {
+/**
+ * Opens the page and waits until what was kept has been looked for and the bike is fitted into its window. `state` chooses
+ * a ride state: one in which the springs do not carry the bike, where a test says by how much a point moves.
+ */
+export async function openPage(page: Page, state?: 'Topped out', address = '/'): Promise<void> {
   await page.goto(address);
   // Until what was kept has been looked for, the bike on the page has no id.
   await expect(page.getByRole('combobox', { name: 'Bike' })).toHaveValue(/^(?!current$)/);
