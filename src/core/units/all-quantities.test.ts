@@ -4,7 +4,7 @@ import { QUANTITIES, shownUnit, unitWord, type QuantityKey } from './all-quantit
 import { parseQuantity } from './parse-quantity.ts';
 
 describe('the quantities', () => {
-  it('that mechanics count in inches and pounds are shown so, all others alike in both systems', () => {
+  it('that mechanics count in inches and pounds are shown so, all others are the same in both systems', () => {
     const differing = Object.entries(QUANTITIES).filter(([, q]) => q.metric.symbol !== q.inch.symbol);
     expect(differing.map(([key]) => key)).toEqual(['length', 'mass', 'force', 'rate', 'speed']);
   });
@@ -38,14 +38,14 @@ describe('the quantities', () => {
       }
   });
 
-  it('of what is counted are told apart by less than one, and each change a rider notices can be told apart', () => {
+  it('have no decimals when they count parts, and a change that a rider notices is one that shows', () => {
     for (const [key, { counted, indistinct, noticed, metric }] of Object.entries(QUANTITIES)) {
       expect(noticed, key).toBeGreaterThan(indistinct);
       if (counted !== null) expect([metric.digits, indistinct < 1], key).toEqual([0, true]);
     }
   });
 
-  it('are named in the schema by what is counted, or as files have them', () => {
+  it('have a unit word in the schema: what is counted, or the unit of the file', () => {
     expect([unitWord('teeth'), unitWord('links'), unitWord('count')]).toEqual(['teeth', 'links', '1']);
     expect([unitWord('length'), unitWord('angle'), unitWord('rate')]).toEqual(['mm', 'deg', 'N/mm']);
   });

@@ -39,7 +39,7 @@ describe('a number written for people', () => {
     expect(writeNumber(97.3456, 'length', metric, { extraDigits: 2 }).digits).toBe('97.346');
   });
 
-  it('is told to round to nothing by the same digits', () => {
+  it('rounds to nothing by the digits that are shown', () => {
     expect(roundsToNothing(0.04, 'length', metric)).toBe(true);
     expect(roundsToNothing(-0.06, 'length', metric)).toBe(false);
     expect(roundsToNothing(0.1, 'length', inch)).toBe(true);

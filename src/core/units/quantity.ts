@@ -1,4 +1,4 @@
-/** What a quantity is: how files, both unit systems and a typing hand count it. */
+/** What a quantity is: its unit in files, in both systems and in what people type. */
 
 export type UnitSystem = 'metric' | 'inch';
 
@@ -13,9 +13,9 @@ export interface ShownUnit {
   readonly digits: number;
 }
 
-/** What is counted in whole ones, not measured. */
+/** What is counted, not measured: teeth, links, parts. */
 export interface Counted {
-  /** As a sentence about all of them begins. */
+  /** The plural, as it begins a sentence. */
   readonly name: string;
   /** The symbol that stands beside a single one. */
   readonly one: string;
@@ -36,7 +36,7 @@ export interface Quantity {
   readonly advice: string;
   /** Below this difference, in the metric unit, nobody in a workshop can tell two numbers apart. */
   readonly indistinct: number;
-  /** A change that a rider notices, in the metric unit: what changes are weighed in. */
+  /** The change that a rider notices, in the metric unit; changes of different quantities are compared in it. */
   readonly noticed: number;
   /** Null for what is measured. */
   readonly counted: Counted | null;
@@ -49,7 +49,7 @@ export function unit(symbol: string, inMetric: number, digits: number): ShownUni
   return { symbol, inMetric, perMetric: 1 / inMetric, digits };
 }
 
-/** One unit for those who use metric and for those who use inches. */
+/** The same unit in both systems. */
 export function inBothSystems(symbol: string, digits: number): Pick<Quantity, 'metric' | 'inch'> {
   const both = unit(symbol, 1, digits);
   return { metric: both, inch: both };
