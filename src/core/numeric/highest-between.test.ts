@@ -23,7 +23,7 @@ it('takes an end when the function only rises or falls', () => {
   expect(highestBetween((x) => -x, 2, 9, 5)).toMatchObject({ status: 'found', x: 2, value: -2 });
 });
 
-it('says so where there is no value', () => {
+it('says when a place has no value', () => {
   expect(highestBetween((x) => (x > 5 ? NaN : x), 0, 9, 10).status).toBe('noValue');
   expect(highestBetween(() => NaN, 0, 9, 10).status).toBe('noValue');
 });

@@ -125,7 +125,7 @@ describe('a monotone curve', () => {
     expect(curve.slope[1]).toBeCloseTo(9 / 7, 14);
   });
 
-  it('keeps a slope above zero at its ends, so that it can be turned round outside', () => {
+  it('keeps a slope above zero at its ends, so that it has an inverse outside', () => {
     const curve = curveThrough([
       { x: 0, y: 0 },
       { x: 1, y: 0.01 },
@@ -136,18 +136,18 @@ describe('a monotone curve', () => {
   });
 });
 
-describe('points that carry no monotone curve', () => {
+describe('points carry no monotone curve', () => {
   const reason = (points: { x: number; y: number }[]) => {
     const curve = monotoneCurve(points);
     return curve.ok ? 'curve' : curve.reason;
   };
 
-  it('are none, or one', () => {
+  it('when there are fewer than two', () => {
     expect(reason([])).toBe('tooFewPoints');
     expect(reason([{ x: 0, y: 0 }])).toBe('tooFewPoints');
   });
 
-  it('are those with something that is no number', () => {
+  it('when a coordinate is not a number', () => {
     expect(
       reason([
         { x: 0, y: NaN },
@@ -162,7 +162,7 @@ describe('points that carry no monotone curve', () => {
     ).toBe('notANumber');
   });
 
-  it('are those that stand still or turn back in either direction', () => {
+  it('when they stand still or turn back in either direction', () => {
     const zero = { x: 0, y: 0 };
     for (const next of [
       { x: 1, y: 0 },

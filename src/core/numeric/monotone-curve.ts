@@ -40,7 +40,7 @@ export function monotoneCurve(
     slope.push((before + after) / (before / secant[i - 1] + after / secant[i]));
   }
   slope.push(endSlope(step[n - 2], step[n - 3], secant[n - 2], secant[n - 3]));
-  // A flat end would throw the straight continuation, and its inverse, far off on the word of one small kink.
+  // One small kink can make an end flat, which would throw the straight continuation and its inverse far off.
   slope[0] = Math.max(slope[0], END_SLOPE_FLOOR * secant[0]);
   slope[n - 1] = Math.max(slope[n - 1], END_SLOPE_FLOOR * secant[n - 2]);
   return solved({ x, y, slope });
@@ -50,7 +50,7 @@ export function monotoneCurve(
 const END_SLOPE_FLOOR = 0.5;
 
 function endSlope(h0: number, h1: number, d0: number, d1: number): number {
-  // With rising chords this is always below 2·d0, so it cannot overshoot; from below the floor holds it.
+  // With rising chords this is always below 2·d0, so it cannot overshoot; the floor keeps it from being too flat.
   return ((2 * h0 + h1) * d0 - h0 * d1) / (h0 + h1);
 }
 
@@ -70,11 +70,11 @@ export interface CurveAt {
   readonly value: number;
   /** Always above zero. */
   readonly slope: number;
-  /** Jumps from segment to segment, at whose common point the later one counts; zero outside the points. */
+  /** Jumps at each point, where the later segment counts; zero outside the points. */
   readonly bend: number;
 }
 
-/** Height, slope and bend of the curve at x, found in one look. */
+/** Height, slope and bend of the curve at x. */
 export function curveAt(curve: MonotoneCurve, at: number): CurveAt {
   const { x, y, slope } = curve;
   const last = x.length - 1;

@@ -31,7 +31,7 @@ describe('the root between two places', () => {
     expect(found.x).toBeCloseTo(1e-12, 20);
   });
 
-  it('is found though the slope is flat, wrong or absent where it begins', () => {
+  it('is found from a start where the slope is flat, wrong or missing', () => {
     for (const slope of [0, -5, NaN]) {
       const found = newtonBetween((x) => ({ value: x * x * x - 0.001, slope }), -1, 1, 1e-15);
       expect(found).toMatchObject({ status: 'solved' });
@@ -50,13 +50,13 @@ describe('the root between two places', () => {
     expect(found.rounds).toBeLessThan(8);
   });
 
-  it('is found where Newton alone creeps, at a root many times over', () => {
+  it('is found at a multiple root, where Newton alone creeps', () => {
     const found = newtonBetween((x) => ({ value: x ** 21, slope: 21 * x ** 20 }), -1, 2, 1e-300);
     expect(found.status).toBe('solved');
     expect(Math.abs(found.x)).toBeLessThan(1e-14);
   });
 
-  it('is found to the last digit though no number makes the value zero', () => {
+  it('is found to the last digit even when no number makes the value zero', () => {
     for (const square of [2, 3, 5, 6, 7]) {
       const found = newtonBetween((x) => ({ value: x * x - square, slope: 2 * x }), 0, 4, 0);
       expect(found.status).toBe('solved');
@@ -70,7 +70,7 @@ describe('the root between two places', () => {
     expect(halved.rounds).toBeLessThan(70);
   });
 
-  it('is not claimed where both ends have one sign or there is no value', () => {
+  it('has no answer when both ends have the same sign or there is no value', () => {
     expect(newtonBetween((x) => ({ value: x + 2, slope: 1 }), -1, 1, 0).status).toBe('noSignChange');
     expect(newtonBetween(() => null, -1, 1, 0).status).toBe('noValue');
     const hole = (x: number) => (Math.abs(x) < 0.5 ? null : { value: x, slope: 1 });

@@ -6,7 +6,7 @@ export interface ValueAndSlope {
 }
 
 export interface NewtonRoot {
-  /** `noSignChange`: the values at both ends have one sign, so nothing tells of a root between them. */
+  /** `noSignChange`: the values at both ends have the same sign, so there may be no root between them. */
   readonly status: 'solved' | 'noSignChange' | 'notConverged' | 'noValue';
   readonly x: number;
   /** The value left at x. */
@@ -19,8 +19,8 @@ const MOST_ROUNDS = 200;
 
 /**
  * The place between `low` and `high` at which the value is zero, found when the value is no more than `tolerance` or
- * no number lies between the two places that hold it. Newton's step where it stays between them and at least
- * halves the step before last; halving otherwise. No answer when the ends have one sign or a value is no number.
+ * no number lies between the two places around it. Newton's step where it stays between them and at least halves the
+ * step before last; halving otherwise. No answer when the ends have the same sign or a value is not a number.
  */
 export function newtonBetween(
   at: (x: number) => ValueAndSlope | null,

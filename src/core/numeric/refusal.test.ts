@@ -13,13 +13,13 @@ it('a refusal carries its reason and what stands in the way', () => {
   expect(refuse('noMass')).toEqual({ ok: false, reason: 'noMass' });
 });
 
-it('carries figures that only some refusals have', () => {
+it('a refusal carries figures that only some refusals have', () => {
   expect(refuse('shockTooLong', { found: 600, because: 'rodAndRockerInLine' }).because).toBe(
     'rodAndRockerInLine',
   );
 });
 
-it('what is no number is the reason, so that no advice ever shows NaN', () => {
+it('a figure that is not a number becomes the reason, so that no advice shows NaN', () => {
   expect(refuse('massNegative', { found: NaN, limit: 0 })).toEqual({ ok: false, reason: 'inputNotANumber' });
   expect(refuse('teethImpossible', { found: Infinity, end: 'rear' })).toEqual({
     ok: false,
@@ -28,7 +28,7 @@ it('what is no number is the reason, so that no advice ever shows NaN', () => {
   });
 });
 
-it('a limit that is no number is left out', () => {
+it('a limit that is not a number is left out', () => {
   expect(refuse('frontLifts', { found: 1, limit: NaN })).toEqual({
     ok: false,
     reason: 'frontLifts',

@@ -1,6 +1,6 @@
 /** A refusal is why there is no answer: a reason and the figures behind it, as data, for words to make a sentence of. */
 
-/** What advice needs to see, each where there is such a figure. */
+/** The figures that advice shows; any of them may be missing. */
 export interface Figures {
   /** The number in the way, and what it would have to be. */
   readonly found?: number;
@@ -17,8 +17,8 @@ export type Refusal<Reason extends string, More = unknown> = {
   More;
 
 /**
- * Refuses with a reason and its figures. Where the number in the way is none at all, that is the reason, and no NaN
- * reaches the advice; a limit that is no number is left out.
+ * Refuses with a reason and its figures. If the number in the way is not a number, that becomes the reason, so that
+ * no advice shows NaN; such a limit is left out.
  */
 export function refuse<Reason extends string, const More extends Figures>(
   reason: Reason,

@@ -25,7 +25,7 @@ describe('the root between two places', () => {
     expect(solveBetween((x) => x - 1, 0, 1, 1e-12)).toMatchObject({ status: 'solved', x: 1 });
   });
 
-  it('is refused when both ends have one sign, with the nearer end', () => {
+  it('is refused when both ends have the same sign, with the nearer end', () => {
     expect(solveBetween((x) => x * x + 1, -2, 1, 1e-12)).toMatchObject({
       status: 'noSignChange',
       x: 1,
@@ -33,7 +33,7 @@ describe('the root between two places', () => {
     });
   });
 
-  it('takes a dozen rounds where the equation is smooth, and tells of a jump by what is left', () => {
+  it('takes a dozen rounds where the equation is smooth, and shows a jump by what is left', () => {
     expect(solveBetween((x) => Math.exp(x) - 5, 0, 4, 1e-12).rounds).toBeLessThan(15);
     const jump = solveBetween((x) => (x < 0.3 ? -1 : 2), 0, 1, 1e-9);
     expect(jump.status).toBe('solved');

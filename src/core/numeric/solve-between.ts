@@ -1,7 +1,7 @@
 /** The root of one equation between two places where it has opposite signs. */
 
 export interface RootBetween {
-  /** `noSignChange`: the values at both ends have one sign, so nothing tells of a root between them. */
+  /** `noSignChange`: the values at both ends have the same sign, so there may be no root between them. */
   readonly status: 'solved' | 'noSignChange' | 'notConverged' | 'noValue';
   readonly x: number;
   /** The value left at x. */
@@ -10,14 +10,14 @@ export interface RootBetween {
 }
 
 const MOST_ROUNDS = 200;
-/** Rounds after which what holds the root must have halved. */
+/** Rounds after which the interval around the root must have halved. */
 const CHECK_EVERY = 3;
 
 /**
  * The place between `low` and `high` at which `value` is zero: the sign changes within `tolerance` of it. Regula
- * falsi with the Illinois change, which keeps one end from staying for ever, and a halving whenever three rounds
- * did not halve what holds the root. Where the value jumps past zero it gives the place of the jump; the residual
- * tells. No answer when the ends have one sign or a value is no number.
+ * falsi with the Illinois change, so that no end stays for ever; the interval is halved when three rounds have not
+ * halved it. Where the value jumps past zero it gives the place of the jump, and the residual shows that. No answer
+ * when the ends have the same sign or a value is not a number.
  */
 export function solveBetween(
   value: (x: number) => number,

@@ -1,4 +1,4 @@
-/** Tests of two balances in two unknowns between stops. */
+/** Tests of the equilibrium of two unknowns between stops. */
 import { describe, expect, it } from 'vitest';
 import { solveInBox, type BoxProblem, type BoxSolution, type PushesAt } from './solve-in-box.ts';
 
@@ -44,8 +44,8 @@ function left(found: BoxSolution<PushesAt>): PushesAt {
   return found.at;
 }
 
-describe('two balances between stops', () => {
-  it('are found inside the box', () => {
+describe('the equilibrium of two unknowns between stops', () => {
+  it('is found inside the box', () => {
     const found = solveInBox(box(joined(10, 7)));
     expect(found.status).toBe('solved');
     expect(found.x).toBeCloseTo(37 / 11, 9);
@@ -54,14 +54,14 @@ describe('two balances between stops', () => {
     expect(found.rounds).toBeLessThan(5);
   });
 
-  it('rest on a low stop with the push that the stop holds', () => {
+  it('rests on a low stop with the push that the stop holds', () => {
     const found = solveInBox(box(joined(-20, 9)));
     expect(found).toMatchObject({ status: 'solved', x: 0 });
     expect(found.y).toBeCloseTo(3, 9);
     expect(left(found).pushX).toBeCloseTo(-17, 8);
   });
 
-  it('rest on a high stop, or on both', () => {
+  it('rests on a high stop, or on both', () => {
     const high = solveInBox(box(joined(100, 1)));
     expect(high).toMatchObject({ status: 'solved', x: 10 });
     expect(high.y).toBeCloseTo(11 / 3, 9);
@@ -69,7 +69,7 @@ describe('two balances between stops', () => {
     expect(both).toMatchObject({ status: 'solved', x: 10, y: 0, at: { pushX: 60, pushY: -90 } });
   });
 
-  it('are found across a kink and along a stiffening spring', () => {
+  it('is found across a kink and along a stiffening spring', () => {
     const found = solveInBox(
       box(
         (x, y) => ({
@@ -89,13 +89,13 @@ describe('two balances between stops', () => {
     expect(found.y).toBeCloseTo(4 - 0.1 * found.x, 9);
   });
 
-  it('need no room: an unknown whose stops meet stays there', () => {
+  it('needs no room: an unknown whose stops meet stays there', () => {
     const found = solveInBox(box(joined(10, 7), { lowX: 2, highX: 2 }));
     expect(found).toMatchObject({ status: 'solved', x: 2 });
     expect(found.y).toBeCloseTo(3, 9);
   });
 
-  it('say when there is no value, and when they do not come to rest', () => {
+  it('is refused when there is no value or nothing comes to rest', () => {
     expect(solveInBox(box(() => null)).status).toBe('noValue');
     expect(solveInBox(box(() => apart(NaN, -1, 0, -1))).status).toBe('noValue');
     expect(solveInBox(box((x) => apart(7 - x, NaN, 0, -1))).status).toBe('noValue');
@@ -103,13 +103,13 @@ describe('two balances between stops', () => {
     expect(solveInBox(box(jumping)).status).toBe('notConverged');
   });
 
-  it('do not settle where a push away from balance is zero', () => {
-    // Zero at 5, where every move is pushed further: the balances are the stops.
+  it('is not the place of zero push when the stiffness there is negative', () => {
+    // Zero at 5, where every move is pushed further: the equilibria are the stops.
     const found = solveInBox(box((x, y) => apart(x - 5, 1, 3 - y, -1), { startX: 5.5 }));
     expect(found).toMatchObject({ status: 'solved', x: 10, stable: true });
   });
 
-  it('tell of a balance that the least nudge would end', () => {
+  it('is marked when the least nudge would end it', () => {
     const found = solveInBox(box((x, y) => apart(x - 5, 1, 3 - y, -1)));
     expect(found).toMatchObject({ status: 'solved', x: 5, stable: false });
   });

@@ -1,4 +1,4 @@
-/** Two balances in two unknowns that may each come to rest on a stop: damped Newton on the complementarity problem. */
+/** The equilibrium of two unknowns, each of which may rest on a stop: damped Newton on the complementarity problem. */
 
 /** The pushes on two unknowns at one place, and their exact derivatives; a positive push moves its unknown upward. */
 export interface PushesAt {
@@ -20,7 +20,7 @@ export interface BoxProblem<At extends PushesAt> {
   readonly highY: number;
   readonly startX: number;
   readonly startY: number;
-  /** How far, in the unknowns' unit, the answer may be from balance. */
+  /** How far, in the unknowns' unit, the answer may be from equilibrium. */
   readonly tolerance: number;
 }
 
@@ -28,9 +28,11 @@ export interface BoxProblem<At extends PushesAt> {
 interface BoxEnd {
   readonly x: number;
   readonly y: number;
-  /** How far from balance the answer is, in the unknowns' unit: no further than this to the root, to first order. */
+  /**
+   * How far from equilibrium the answer is, in the unknowns' unit: no further than this to the root, to first order.
+   */
   readonly miss: number;
-  /** False when the unknowns that rest on no stop would leave this balance at the least nudge. */
+  /** False when the unknowns that rest on no stop would leave this equilibrium at the least nudge. */
   readonly stable: boolean;
   readonly rounds: number;
 }
@@ -43,8 +45,8 @@ export interface BoxSolved<At extends PushesAt> extends BoxEnd {
 
 export interface BoxUnsolved extends BoxEnd {
   /**
-   * `notConverged` when the rounds ran out or no step came nearer; `noValue` when the pushes have no value at the start
-   * or on a number's way.
+   * `notConverged` when the rounds ran out or no step came nearer; `noValue` when the pushes have no value at the
+   * start, or are not numbers later.
    */
   readonly status: 'notConverged' | 'noValue';
 }
@@ -54,7 +56,7 @@ export type BoxSolution<At extends PushesAt> = BoxSolved<At> | BoxUnsolved;
 const MOST_ROUNDS = 40;
 /** Steps shorter than this part of Newton's are not tried. */
 const SHORTEST_STEP = 1 / 1024;
-/** How far an unknown is moved along its push, as a part of the box, where stiffness pushes away from balance. */
+/** How far an unknown is moved along its push, as a part of the box, where the stiffness is negative. */
 const WAY_OUT = 0.2;
 
 function clamp(value: number, low: number, high: number): number {
@@ -67,11 +69,10 @@ function gap(at: number, push: number, give: number, low: number, high: number):
 }
 
 /**
- * Finds (x, y) in a box at which each unknown is in balance: its push is zero, or it rests on the low stop and is
- * pushed down, or on the high stop and is pushed up. Semismooth Newton: unknowns that a step of their own would
- * carry beyond a stop are set on it, the others take Newton's step, halved until the miss shrinks; where the stiffness
- * pushes away from balance it follows the push instead. Where several balances exist it gives the one it reaches from
- * the start.
+ * Finds (x, y) in a box at which each unknown is in equilibrium: its push is zero, or it rests on the low stop and is
+ * pushed down, or on the high stop and is pushed up. Semismooth Newton: an unknown that its own step would carry
+ * beyond a stop is set on it, the others take Newton's step, halved until the miss shrinks; where the stiffness is
+ * negative it follows the push instead. Of several equilibria it gives the one it reaches from the start.
  */
 export function solveInBox<At extends PushesAt>(problem: BoxProblem<At>): BoxSolution<At> {
   const { pushesAt, lowX, highX, lowY, highY, tolerance } = problem;

@@ -1,13 +1,13 @@
-/** Whether the numbers of a part can be reckoned with at all. */
+/** Finds a number in a part that nothing can be computed from. */
 
 /** Beyond this no number belongs to a motorcycle, in mm, kg or radians, and far beyond it sums overflow. */
 const LARGEST = 1e6;
 
 type Wrong = 'inputNotANumber' | 'inputTooLarge';
 
-/** Why some number in the part, or in a part of it, cannot be reckoned with; null when all can. */
+/** Why some number in the part, or in a part of it, cannot be computed with; null when all can. */
 export function wrongNumber(part: object): Wrong | null {
-  // A sweep makes hundreds of machines, and lists of keys and values would be most of what that costs.
+  // A sweep makes hundreds of machines; lists of keys and values would cost more than all the rest.
   if (Array.isArray(part)) {
     for (const value of part as readonly unknown[]) {
       const wrong = wrongValue(value);
