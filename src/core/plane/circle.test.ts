@@ -13,7 +13,7 @@ const circle: fc.Arbitrary<Circle> = fc.record({
 });
 
 describe('the outer tangents of two circles', () => {
-  it('touch both, with both circles wholly on the other side', () => {
+  it('touch both circles and leave both on one side', () => {
     let drawn = 0;
     fc.assert(
       fc.property(
@@ -37,7 +37,7 @@ describe('the outer tangents of two circles', () => {
     expect(drawn).toBeGreaterThan(cases(200));
   });
 
-  it('are not there when one circle lies within the other or they share their centre', () => {
+  it('do not exist when one circle lies within the other or they share their centre', () => {
     const big = { centre: { x: 0, y: 0 }, radius: 10 };
     expect(outerTangent(big, { centre: { x: 2, y: 0 }, radius: 3 }, 'left')).toBe('oneInsideOther');
     expect(outerTangent(big, big, 'left')).toBe('oneInsideOther');

@@ -1,6 +1,6 @@
 /** Points and directions in the plane. */
 
-/** A place or a direction in a plane, in mm; the frame of reference is the holder's to state. */
+/** A place or a direction in a plane, in mm; whoever holds it says in which frame. */
 export interface Point {
   readonly x: number;
   readonly y: number;

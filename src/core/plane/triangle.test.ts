@@ -35,7 +35,7 @@ it('a triangle of 3, 4 and 5 has its right angle where it belongs', () => {
   expect(thirdCorner(5, 0, 9, 16, -1)?.y).toBeCloseTo(-2.4, 14);
 });
 
-it('there is none when the sides do not reach, or when both known corners are one', () => {
+it('there is no third corner when the sides do not reach, or both known corners are one', () => {
   expect(thirdCorner(10, 0, 9, 9, 1)).toBeNull();
   expect(thirdCorner(1, 0, 100, 4, 1)).toBeNull();
   expect(thirdCorner(0, 0, 9, 9, 1)).toBeNull();
