@@ -1,4 +1,4 @@
-/** The groups that adjusters lie in on the page, in its order. */
+/** The groups of adjusters on the page, in order. */
 
 /** `large` groups show their figures largest: what is adjusted first. */
 const ROWS = [

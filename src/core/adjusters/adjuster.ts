@@ -9,7 +9,7 @@ import type { AdjusterGroup } from './adjuster-groups.ts';
 /** `part`: what a mechanic adjusts on the bike; `load`: what the bike carries; `riding`: how it is ridden. */
 export type AdjusterKind = 'part' | 'load' | 'riding';
 
-/** What of the bike ends a range; how far that reaches `core/standing/adjuster-range.ts` computes. */
+/** The part of the bike that ends a range; `core/standing/adjuster-range.ts` computes how far it reaches. */
 export type Limit =
   'shortestShock' | 'longestShock' | 'leastFrontTeeth' | 'slot' | 'forkTravel' | 'rearTravel';
 
@@ -21,7 +21,7 @@ export interface DefinedRange {
   readonly step: number | ((bike: Bike) => number);
 }
 
-/** An adjuster's value told a second way, as the workshop counts it. */
+/** An adjuster's value as the workshop also counts it. */
 export interface Aside {
   readonly amount: number;
   readonly counted: 'turns' | 'links' | 'teeth';
@@ -46,7 +46,7 @@ interface Definition {
   readonly part?: DriveText;
   /** What it is, which way is positive, how it is measured, and what to check. */
   readonly help: DriveText;
-  /** Whether this bike has what is adjusted, or holds a value that has to be taken off; left out where every bike has. */
+  /** Whether this bike has the part, or still holds a value to clear; left out when every bike has it. */
   readonly applies?: (bike: Bike, held: number | Tyre | null) => boolean;
   /** Which end more of it moves up or down as the bike stands; left out where that depends on the bike, or it moves none. */
   readonly moves?: {
@@ -61,14 +61,14 @@ export interface NumberDefinition extends Definition {
   readonly holds: 'number' | 'wholeNumber';
   /** Its number is the metric number of this quantity. */
   readonly quantity: QuantityKey;
-  /** What a file may hold; whether the bike can stand like that the core decides. */
+  /** What a file may hold; the core decides whether the bike can stand so. */
   readonly saved: SavedBounds;
-  /** What a file means that leaves it out; `essential`: such a file is refused. */
+  /** What a file without it means; `essential`: a file without it is refused. */
   readonly default: number | 'essential';
   readonly range: DefinedRange;
-  /** Sentences that say what ends the range at either end; left out where it is the workshop's custom alone. */
+  /** Sentences that say what ends the range at either end; left out where only workshop custom ends it. */
   readonly ends?: { readonly least?: string; readonly most?: string };
-  /** The adjuster that sets this one's value while it is not none: this one set by hand then takes it off. */
+  /** The adjuster that sets this one's value unless it is null; setting this one by hand clears it. */
   readonly placedBy?: 'chainLinks';
   readonly aside?: (value: number, bike: Bike) => Aside | null;
   /** A mechanic's words for a value above and below another. */
@@ -76,7 +76,7 @@ export interface NumberDefinition extends Definition {
   readonly less: string;
 }
 
-/** A count of something that may not be there: null in a file, and so when left out. */
+/** A count of something that may be missing: null, or left out of the file. */
 export interface NumberOrNoneDefinition extends Definition {
   readonly holds: 'wholeNumberOrNone';
   readonly quantity: QuantityKey;

@@ -1,4 +1,4 @@
-/** Tests of the adjusters: what every one of the list says, and the setup that follows from it. */
+/** Tests of the list of adjusters, and of the setup that follows from it. */
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { ADJUSTER_GROUPS } from './adjuster-groups.ts';
@@ -50,7 +50,7 @@ describe('a setup', () => {
       expect(filled[key]).toEqual(value === 'essential' ? plainSetup[key] : value);
   });
 
-  it('keeps what is given, none included', () => {
+  it('keeps what is given, null included', () => {
     const given: Partial<Setup> = { chainSlack: 0, chainLinks: 112 };
     expect(fillSetup({ ...essential, ...given })).toMatchObject(given);
   });

@@ -13,7 +13,7 @@ export const chainLinks = {
   quantity: 'links',
   saved: ANY_LINKS,
   default: null,
-  // A belt has no links to count; one that was given some can be freed of them.
+  // A belt has no links to count; one that has a length in links can be rid of it.
   applies: ({ drive }, held) => drive.kind === 'chain' || (hasRuns(drive.kind) && held !== null),
   help: ({ loop, units }) =>
     `The ${loop} on the bike, in ${units}: the axle then stands where ${loop} and slack put it, and follows every change. Without one the axle stands where it is set.`,

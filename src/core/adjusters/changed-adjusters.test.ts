@@ -9,12 +9,12 @@ function changed(setup: Setup, baseline: Setup): string[] {
   return keys.filter((key) => isAdjusterChanged(key, setup, baseline));
 }
 
-it('counts an adjuster that is set elsewhere, and no tyre that only was read from a file of its own', () => {
+it('counts an adjuster with another value, but not a tyre with the same figures in another object', () => {
   expect(changed({ ...plainSetup, frontTyre: { ...plainSetup.frontTyre } }, plainSetup)).toEqual([]);
   expect(changed({ ...plainSetup, forkTubes: plainSetup.forkTubes + 1 }, plainSetup)).toEqual(['forkTubes']);
 });
 
-it('tells tyres apart by what was given of them, be it a code, a diameter or a circumference', () => {
+it('tells tyres apart by what is given: a code, a diameter or a circumference', () => {
   const tyres: readonly Setup['rearTyre'][] = [
     { code: '120/70-17' },
     { code: '190/55-17' },

@@ -1,4 +1,4 @@
-/** Which adjusters stand elsewhere than a setup that is compared with has them. */
+/** Which adjusters differ between two setups. */
 import { adjusterOf, type Adjuster } from './all-adjusters.ts';
 import type { AdjusterKey, Setup } from './setup.ts';
 import type { Tyre } from '../parts/tyre.ts';
@@ -15,8 +15,8 @@ function isPlaced(adjuster: Adjuster, setup: Setup): boolean {
 }
 
 /**
- * Whether an adjuster differs between two setups, by what it is set to. An axle that follows its chain stands where nobody
- * set it: then the chain counts as changed, or what moves it, and not the axle.
+ * Whether an adjuster is set differently in two setups. Nobody sets an axle that follows its chain: the chain, or
+ * what moves it, counts as changed, and the axle does not.
  */
 export function isAdjusterChanged(key: AdjusterKey, setup: Setup, baseline: Setup): boolean {
   const adjuster: Adjuster = adjusterOf(key);

@@ -23,7 +23,7 @@ describe.each(['chain', 'belt'] as const)('on a %s', (kind: DriveKind) => {
     expect(adjusters.flatMap(texts).filter((text) => other.test(text))).toEqual([]);
   });
 
-  it('all are the very same at every call', () => {
+  it('every call gives the very same adjusters', () => {
     expect(namedAdjusters(kind)).toBe(adjusters);
   });
 });

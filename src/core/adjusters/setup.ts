@@ -1,4 +1,4 @@
-/** What the adjusters say: a value for each of the list. */
+/** A setup: where every adjuster stands. */
 import type { Adjuster, NumberAdjuster, Row } from './all-adjusters.ts';
 import type { ValueHeld } from './adjuster.ts';
 

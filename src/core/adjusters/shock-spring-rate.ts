@@ -16,5 +16,5 @@ export const shockSpringRate = {
   moves: { end: 'rear', more: 'up' },
   more: 'stiffer',
   less: 'softer',
-  help: 'Rate of one shock’s spring, as printed on it. Zero while it is not known; then the bike is read topped out and with travel set by hand only.',
+  help: 'Rate of one shock’s spring, as printed on it. Leave it at zero if you do not know it: there are readings then for topped out and for travel set by hand only.',
 } as const satisfies NumberDefinition;
