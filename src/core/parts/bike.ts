@@ -7,22 +7,22 @@ import type { LinkLayout, TravelRow } from './rear-layout.ts';
 export interface Frame extends FramePlaces {
   /** Where the steering axis passes through the top of the upper fork clamp. */
   readonly steeringHead: FramePoint;
-  /** Lean of the steering axis back from the frame's y axis, degrees, without any head insert. */
+  /** Lean of the steering axis back from the frame's y axis, degrees, without head-angle cups. */
   readonly axisAngleDeg: number;
-  /** Length of the frame's head tube along the axis, mm; a head insert tilts the axis about its middle. */
+  /** Length of the frame's head tube along the axis, mm; head-angle cups tilt the axis about its middle. */
   readonly headTubeLength: number;
   readonly sprungMass: number;
   /** Radius about the pivot at which a chain lying on the guide has its pitch line, mm; null without a guide. */
   readonly guideRadius: number | null;
 }
 
-/** What stands with a coil spring at one end of the bike, of one leg or one shock, as a mechanic writes it down. */
+/** What works beside the coil spring at one end of the bike, in one leg or one shock, as a mechanic writes it down. */
 export interface SpringEnds {
   /** How far the spring can be pressed before its coils touch, mm; null when not known. */
   readonly springTravel: number | null;
   /** How far one turn of the preload adjuster moves it, mm; null when it has no thread. */
   readonly preloadThread: number | null;
-  /** Preload the adjuster gives fully in, mm from none; null when not known. */
+  /** Preload with the adjuster turned all the way in, mm; null when not known. */
   readonly mostPreload: number | null;
   /** How much of the travel, from full extension, a top-out spring works in, mm; null without one. */
   readonly topOutLength: number | null;
@@ -30,7 +30,7 @@ export interface SpringEnds {
   readonly topOutRate: number;
   /** Travel or stroke used at which oil lock or bump rubber begins, mm; null without one. */
   readonly bumpStart: number | null;
-  /** Its force fully pressed over how deep it is pressed then, N/mm. */
+  /** Its force when pressed all the way, over its depth then, N/mm. */
   readonly bumpRate: number;
   /** 1 for a straight rate; more stiffens toward the end: force as depth to this power. */
   readonly bumpExponent: number;
@@ -47,7 +47,10 @@ export interface Fork {
   /** Legs that hold a spring: 2, or 1 where the other leg only damps. */
   readonly springLegs: number;
   readonly ends: SpringEnds;
-  /** Least fork height at which the clamps still hold enough tube, mm, by the maker's manual; null when not known. */
+  /**
+   * Least tube above the top clamp with which both clamps still hold enough, mm, by the maker's manual; null when not
+   * known.
+   */
   readonly leastHeight: number | null;
   /** Top of the upper clamp down to the underside of the lower one, along the legs, mm; null when not known. */
   readonly lowerClampDepth: number | null;
@@ -83,9 +86,9 @@ export interface Swingarm {
 
 /** What holds the rear brake's caliper. */
 export interface RearBrakeMount {
-  /** Bolted to the swingarm, or on a bracket about the axle with a stay of its own to the frame. */
+  /** Bolted to the swingarm, or on a bracket about the axle that a stay holds to the frame. */
   readonly caliper: 'onArm' | 'ownStay';
-  /** The rest counts with a stay only. Where it is bolted to the frame. */
+  /** Where the stay is bolted to the frame; this and what follows count with a stay only. */
   readonly stayAnchor: FramePoint;
   /** Rear axle to where the stay is bolted to the bracket, mm. */
   readonly bracketRadius: number;
@@ -118,12 +121,14 @@ export interface Drive {
   readonly primaryRatio: number | null;
   /** Input shaft turns for one of the countershaft, first gear first; empty when not known. */
   readonly gearRatios: readonly number[];
-  /** The chain as it was measured, pin to pin and pulled tight: over how many links; mm, null while nobody has. */
+  /**
+   * The chain as measured, pin to pin and pulled tight: over how many links, and mm; null while nobody has measured.
+   */
   readonly measuredLinks: number;
   readonly measuredLength: number | null;
-  /** Longer than new by so many per cent it is done, as its maker says; null when not known. */
+  /** Per cent longer than new at which the maker calls it worn out; null when not known. */
   readonly wearLimit: number | null;
-  /** Play to be kept where the chain is tightest, mm up and down together. */
+  /** Slack to keep where the chain is tightest, mm up and down together. */
   readonly leastSlack: number;
 }
 
@@ -132,7 +137,7 @@ export type Bodywork = 'faired' | 'naked' | 'offRoad';
 
 export interface Bike {
   readonly name: string;
-  /** Free words of the owner. */
+  /** The owner's notes. */
   readonly about: string;
   /** True for the demonstration bikes, whose figures are made up. */
   readonly invented: boolean;

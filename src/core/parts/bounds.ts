@@ -1,4 +1,4 @@
-/** The widest numbers that a saved bike may hold, far beyond any machine on two wheels; what geometry allows the core decides. */
+/** The widest numbers that a saved bike may hold, far beyond any machine on two wheels; the core decides what geometry allows. */
 
 export interface SavedBounds {
   readonly least: number;

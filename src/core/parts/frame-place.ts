@@ -8,6 +8,9 @@ export interface FramePlace {
   readonly help: string;
   /** Whether a bike has it only where a chain or a belt runs. */
   readonly needsRun: boolean;
-  /** Where it is taken to be when a file leaves it out, and whether the reader hears of that; null where no bike is without it. */
+  /**
+   * Where it is taken to be when a file leaves it out, and whether the reader then reads so; null when every bike has
+   * it.
+   */
   readonly absent: { readonly at: FramePoint; readonly said: boolean } | null;
 }

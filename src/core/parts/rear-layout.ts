@@ -22,7 +22,7 @@ export interface ShockLengths {
   readonly closedLength: number;
 }
 
-/** Where the end of the shock that is not on the rocker is held. */
+/** Where the shock's end away from the rocker is bolted. */
 export type ShockFarEnd =
   { readonly on: 'frame'; readonly at: FramePoint } | { readonly on: 'arm'; readonly at: ArmPoint };
 

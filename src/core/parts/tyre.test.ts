@@ -31,7 +31,7 @@ describe('a tyre', () => {
     return result.ok ? result.value : result.reason;
   };
 
-  it('has the diameter it was measured to have, or its circumference over pi', () => {
+  it('has its measured diameter, or its measured circumference over pi', () => {
     expect(diameter({ diameter: 638 })).toBe(638);
     expect(diameter({ circumference: 2000 })).toBeCloseTo(636.6198, 4);
   });
@@ -46,7 +46,7 @@ describe('a tyre', () => {
     ['110/90-19', 680.6],
     ['90/90-21', 695.4],
     ['140/80-18', 681.2],
-  ])('by its code %s is two section heights and the rim: %d', (code, expected) => {
+  ])('of code %s measures two section heights and the rim: %d', (code, expected) => {
     expect(diameter({ code })).toBeCloseTo(expected, 9);
   });
 
