@@ -5,7 +5,7 @@ import { radians } from '../units/convert.ts';
 import { effectiveOffset, frontAxle, frontEnd, onLegs } from './front-end.ts';
 
 describe('the front axle in the frame', () => {
-  it('hangs straight below the head by the leg, ahead by offset and lead, with an upright axis', () => {
+  it('lies one leg length below the head, and ahead of it by offset and lead, when the axis is upright', () => {
     const bike = withFork(withFrame(plainBike, { axisAngleDeg: 0 }), { length: 700, axleLead: 10 });
     const front = frontEnd(bike, { ...plainSetup, forkTubes: 5, forkExtenders: 15, clampOffset: 30 });
     expect(frontAxle(front, 0).x).toBeCloseTo(520 + 30 + 10, 10);
@@ -21,7 +21,7 @@ describe('the front axle in the frame', () => {
 });
 
 describe('a place on the legs', () => {
-  it('lies where the clamps hold them at no way down, and square ahead of them by the way ahead', () => {
+  it('lies at the top clamp at 0 mm down, and square ahead of the legs by the distance ahead', () => {
     const bike = withFork(plainBike, { legAngleDeg: 3 });
     const front = frontEnd(bike, plainSetup);
     const top = onLegs(front, 0, 0);
@@ -33,8 +33,8 @@ describe('a place on the legs', () => {
   });
 });
 
-describe('a head insert', () => {
-  it('turns the axis about the middle of the head tube', () => {
+describe('head-angle cups', () => {
+  it('turn the axis about the middle of the head tube', () => {
     const middle = (insert: number) => {
       const front = frontEnd(plainBike, { ...plainSetup, headAngleCupsDeg: insert });
       const half = plainBike.frame.headTubeLength / 2;
@@ -47,15 +47,15 @@ describe('a head insert', () => {
     expect(middle(2).y).toBeCloseTo(middle(0).y, 10);
   });
 
-  it('leans the axis back when positive, and the clamp goes with it', () => {
+  it('lean the axis back when positive, and the clamp goes with it', () => {
     const front = frontEnd(plainBike, { ...plainSetup, headAngleCupsDeg: 2 });
     expect(front.axisAngle).toBeCloseTo(radians(26), 14);
     expect(front.head.x).toBeLessThan(plainBike.frame.steeringHead.x);
   });
 });
 
-describe('the offset that counts', () => {
-  it('is clamp offset and axle lead with legs along the axis, whatever the travel', () => {
+describe('the effective offset', () => {
+  it('is triple-clamp offset plus axle lead with legs along the axis, whatever the travel', () => {
     const front = frontEnd(withFork(plainBike, { axleLead: 7 }), plainSetup);
     for (const travel of [0, 50, 120]) expect(effectiveOffset(front, travel)).toBeCloseTo(37, 10);
   });

@@ -9,7 +9,7 @@ import type { Setup } from '../adjusters/setup.ts';
 export interface FrontEnd {
   /** The point of the axis at the top clamp, frame coordinates. */
   readonly head: FramePoint;
-  /** Lean of the axis back from the frame's y axis, head insert included. */
+  /** Lean of the axis back from the frame's y axis, head-angle cups included. */
   readonly axisAngle: number;
   /** Lean of the legs back from the frame's y axis. */
   readonly legLean: number;
@@ -30,8 +30,9 @@ export interface FrontEnd {
 }
 
 /**
- * The front end travel set by hand, in coordinates of the pivot where it stands. A head insert turns axis and clamps about the middle of the head tube, so the point
- * at the top clamp moves a little as well. Legs stand out by the fork height, which takes length away below.
+ * The front end with its adjusters set, in coordinates of the pivot as it stands. Head-angle cups turn axis and
+ * clamps about the middle of the head tube, so the point at the top clamp moves a little too. The tube above the top
+ * clamp is missing below it.
  */
 export function frontEnd(bike: Bike, setup: Setup): FrontEnd {
   const { axisAngleDeg, headTubeLength } = bike.frame;
@@ -81,8 +82,8 @@ export function frontAxle(front: FrontEnd, travelUsed: number): FramePoint {
 }
 
 /**
- * Offset that counts: the axle's distance ahead of the steering axis, square to the axis, mm. With legs along
- * the axis it is clamp offset + axle lead; with tilted legs it changes with travel.
+ * Effective offset: the axle's distance ahead of the steering axis, square to the axis, mm. With legs along the axis
+ * it is triple-clamp offset + axle lead; with tilted legs it changes with travel.
  */
 export function effectiveOffset(front: FrontEnd, travelUsed: number): number {
   const tilt = front.legLean - front.axisAngle;

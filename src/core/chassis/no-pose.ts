@@ -1,4 +1,4 @@
-/** The reasons for which a bike has no pose: what cannot meet what. */
+/** Why a bike has no pose: which parts cannot meet. */
 import type { Refusal } from '../numeric/refusal.ts';
 import type { TyreReason } from '../parts/tyre.ts';
 
