@@ -1,7 +1,7 @@
 /** Tests of loops of chain and belt. */
 import { expect, it } from 'vitest';
 import { linksAround } from '../../../tests/support/taut-chain.ts';
-import { beltLoop, beltPitchRadius, chainLoop, withoutLoop } from './chain-loop.ts';
+import { beltLoop, beltPitchRadius, chainLoop, whyNoLoop } from './chain-loop.ts';
 
 it('a belt’s pitch line goes once round its pulley in as many pitches as there are teeth', () => {
   expect(2 * Math.PI * beltPitchRadius(30, 11)).toBeCloseTo(330, 12);
@@ -20,9 +20,9 @@ it('a worn chain lies further out by as much as it is longer', () => {
 });
 
 it('teeth and pitches that no loop can have are refused with their number', () => {
-  expect(withoutLoop(15, 45, 15.875)).toBeNull();
-  expect(withoutLoop(5, 45, 15.875)).toMatchObject({ reason: 'teethImpossible', end: 'front', found: 5 });
-  expect(withoutLoop(15, 45.5, 15.875)).toMatchObject({ reason: 'teethImpossible', end: 'rear' });
-  expect(withoutLoop(15, 45, 3)).toMatchObject({ reason: 'chainPitchImpossible', found: 3, limit: 4 });
-  expect(withoutLoop(15, 45, 50)).toMatchObject({ reason: 'chainPitchImpossible', limit: 40 });
+  expect(whyNoLoop(15, 45, 15.875)).toBeNull();
+  expect(whyNoLoop(5, 45, 15.875)).toMatchObject({ reason: 'teethImpossible', end: 'front', found: 5 });
+  expect(whyNoLoop(15, 45.5, 15.875)).toMatchObject({ reason: 'teethImpossible', end: 'rear' });
+  expect(whyNoLoop(15, 45, 3)).toMatchObject({ reason: 'chainPitchImpossible', found: 3, limit: 4 });
+  expect(whyNoLoop(15, 45, 50)).toMatchObject({ reason: 'chainPitchImpossible', limit: 40 });
 });

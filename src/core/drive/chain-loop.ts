@@ -54,7 +54,7 @@ export function beltLoop(frontTeeth: number, rearTeeth: number, pitch: number): 
 export type NoLoop = Refusal<'teethImpossible' | 'chainPitchImpossible', { readonly found: number }>;
 
 /** Why these teeth and this pitch cannot be a loop; null when they can. */
-export function withoutLoop(frontTeeth: number, rearTeeth: number, pitch: number): NoLoop | null {
+export function whyNoLoop(frontTeeth: number, rearTeeth: number, pitch: number): NoLoop | null {
   if (!teethPossible(frontTeeth))
     return { ok: false, reason: 'teethImpossible', end: 'front', found: frontTeeth };
   if (!teethPossible(rearTeeth))

@@ -25,8 +25,8 @@ export interface ChainPath {
 
 /**
  * The taut chain round sprockets at `rear` and `front`. When the free upper run passes the guide's centre, and lower
- * over it than the guide's radius, it goes straight to the guide, round it as a string at pitch-line height, and on. The
- * same rule as the standing bike's pull. null when the sprockets overlap or the guide lies within one.
+ * over it than the guide's radius, it goes straight to the guide, round it as a string at pitch-line height, and on.
+ * The pull of the standing bike follows the same rule. Null when the sprockets overlap or the guide lies within one.
  */
 export function chainPath(loop: ChainLoop, rear: Point, front: Point, guide: Guide | null): ChainPath | null {
   const { pitch, frontTeeth, rearTeeth, frontRadius, rearRadius } = loop;

@@ -10,7 +10,7 @@ it('is the measured length over the length when new, in per cent', () => {
   expect(wear.value.lengthAtLimit).toBeCloseTo(327.025, 10);
 });
 
-it('is done at 3 per cent, or at 200/N with a largest sprocket of more than 67 teeth', () => {
+it('is the limit at 3 per cent, or at 200/N with a largest sprocket of more than 67 teeth', () => {
   expect(usualWearLimit(45)).toBe(3);
   expect(usualWearLimit(67)).toBe(3);
   expect(usualWearLimit(80)).toBe(2.5);

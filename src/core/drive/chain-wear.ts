@@ -1,16 +1,16 @@
-/** Chain wear: how much longer the links have become, and when the chain is done. */
+/** Chain wear: how much longer the links have become, and when the chain is worn out. */
 import { refused, solved, type Result } from '../numeric/result.ts';
 
-/** Wear at which a chain is done, per cent, on sprockets up to 66 teeth or so. */
+/** Wear at which a chain is worn out, per cent, on sprockets up to 66 teeth or so. */
 const USUAL_LIMIT = 3;
 /** Largest sprockets beyond these teeth throw a worn chain off sooner: then the limit is this many per cent over the teeth. */
 const LARGE_SPROCKET = 67;
 const LARGE_SPROCKET_LIMIT = 200;
 
 /**
- * Wear at which a chain is usually done, per cent of its length when new: 3, or 200/N with more than 67 teeth on the
- * larger sprocket. What stands in for a limit until the maker's own is known, which goes before it. Common practice
- * of industrial drives, no source; manuals of motorcycles give about 0.6 to 1.7 (from memory).
+ * Wear at which a chain is usually worn out, per cent of its length when new: 3, or 200/N with more than 67 teeth on
+ * the larger sprocket. It stands in until the maker's own limit is known. Common practice of industrial drives, no
+ * source; manuals of motorcycles give about 0.6 to 1.7 (from memory).
  * Example: largestTeeth 80 → 2.5 %.
  */
 export function usualWearLimit(largestTeeth: number): number {
@@ -21,7 +21,7 @@ export interface ChainWear {
   /** Longer than new, per cent; slightly below zero is a chain measured without enough pull. */
   readonly percent: number;
   readonly limit: number;
-  /** Length over the measured links at which the chain is done, mm. */
+  /** Length over the measured links at which the chain is worn out, mm. */
   readonly lengthAtLimit: number;
   readonly done: boolean;
 }
@@ -34,7 +34,7 @@ export interface MeasuredChain {
   readonly length: number;
 }
 
-/** A measured length further than this from new, in parts of it, is a miscount of links. */
+/** A measured length that differs from new by more than this part of it is a miscount of links. */
 const MISCOUNT = 0.12;
 
 /** Longer than new, in parts of it; or why the figures cannot be right. */
@@ -55,8 +55,8 @@ export function chainStretch(measured: MeasuredChain, pitch: number): number {
 
 /**
  * Wear from the length over `links` links, mm, pin to pin with the chain pulled tight: 100·(length / (links·pitch) −
- * 1). `limit` is the maker's, per cent. Refused for less than one link, a length so far from new that the links must have
- * been miscounted, and a limit that is none.
+ * 1). `limit` is the maker's, per cent. Refused for less than one link, a length so far from new that the links must
+ * have been miscounted, and a limit that is not above zero.
  */
 export function chainWear(
   measured: MeasuredChain,

@@ -27,7 +27,7 @@ describe('a hanging run', () => {
     expect(first).toBeCloseTo(hanging.rearAngle, 3);
   });
 
-  it('holds the spare chain that was asked for, measured along its points', () => {
+  it('is longer than the taut run by the spare chain, measured along its points', () => {
     const hanging = hung(4);
     const points = hangingPoints(hanging, 2001);
     const length = points.slice(1).reduce((sum, p, i) => sum + distance(points[i], p), 0);
@@ -53,7 +53,7 @@ describe('a hanging run', () => {
     expect(distance(points[0], points[1])).toBeCloseTo(hanging.run.length / 2, 9);
   });
 
-  it('is refused when chain is lacking, when it would hang like a bag, and for no number', () => {
+  it('is refused when the chain is too short, when it would hang like a bag, and when the spare is not a number', () => {
     expect(hangingRun(taut(), -0.5)).toEqual({ ok: false, reason: 'tooTight', spare: -0.5 });
     expect(hangingRun(taut(), 2000)).toEqual({ ok: false, reason: 'tooSlack', spare: 2000 });
     expect(hangingRun(taut(), NaN)).toMatchObject({ reason: 'notANumber' });

@@ -15,7 +15,7 @@ export interface HangingRun {
   readonly parameter: number | null;
   /** Chain below the middle of the taut run, square to the run. */
   readonly drop: number;
-  /** Chain beyond the taut length: as asked, and what the found shape lacks of it. */
+  /** Chain beyond the taut length: what was given, and how far the shape found misses it. */
   readonly spare: number;
   readonly residual: number;
 }
@@ -29,7 +29,7 @@ const MOST_TURN = 2.2;
 const STEEPEST = 1.5;
 /** Angle to which the shape is found, radians: 1e-12 of a half metre is nothing. */
 const ANGLE_STEP = 1e-14;
-/** Spare chain below which the run is taut, mm: a millionth, for whose shape the rounding of lengths leaves nothing. */
+/** Spare chain below which the run is taut, mm: rounding hides the shape of less. */
 const LEAST_SPARE = 1e-6;
 
 /** Rise of asinh(tan) from one angle to another: a catenary's way along, in parameters. Exact for near angles. */

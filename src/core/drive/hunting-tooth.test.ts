@@ -7,7 +7,7 @@ function turnsByCounting(teeth: number, links: number): number {
   for (let passed = teeth; ; passed += teeth) if (passed % links === 0) return passed / teeth;
 }
 
-it('agree with turning the sprockets until the same tooth meets the same link', () => {
+it('the turns are those of turning the sprockets until the same tooth meets the same link', () => {
   for (const [front, rear, links] of [
     [15, 45, 114],
     [16, 48, 112],
@@ -21,7 +21,7 @@ it('agree with turning the sprockets until the same tooth meets the same link', 
   }
 });
 
-it('tell of the factors that a pair shares', () => {
+it('the shared factors are those of the pair and of each sprocket with the chain', () => {
   expect(huntingTooth(15, 45, 114)).toMatchObject({
     sharedByTeeth: 15,
     frontShared: 3,
@@ -36,7 +36,7 @@ it('tell of the factors that a pair shares', () => {
   });
 });
 
-it('have no answer for anything but whole numbers above zero', () => {
+it('there is no answer for anything but whole numbers above zero', () => {
   for (const bad of [0, -15, 15.5, NaN, Infinity]) {
     expect(huntingTooth(bad, 45, 114)).toBeNull();
     expect(huntingTooth(15, bad, 114)).toBeNull();

@@ -13,7 +13,7 @@ export interface HuntingTooth {
   readonly pairTurns: number;
   /** Factor that the two sprockets share; 1 spreads wear best. */
   readonly sharedByTeeth: number;
-  /** Factors that each sprocket shares with the chain: a tooth only ever meets every so many-th link. */
+  /** Factors that each sprocket shares with the chain: a tooth meets only every n-th link. */
   readonly frontShared: number;
   readonly rearShared: number;
 }
@@ -21,8 +21,7 @@ export interface HuntingTooth {
 /**
  * A tooth of N meets every link of L in turn when N and L share no factor, after L turns; with a shared factor g it
  * meets only every g-th link, after L/g turns. On an even sprocket with an even chain a tooth meets only inner or
- * only outer links. Plain counting. No answer (null) for anything but
- * whole numbers above zero.
+ * only outer links. Plain counting. Null for anything but whole numbers above zero.
  */
 export function huntingTooth(frontTeeth: number, rearTeeth: number, links: number): HuntingTooth | null {
   if (![frontTeeth, rearTeeth, links].every((n) => Number.isInteger(n) && n > 0)) return null;

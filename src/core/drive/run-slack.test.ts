@@ -1,4 +1,4 @@
-/** Tests of the play at mid run, against tangents drawn from the held link to both sprockets. */
+/** Tests of the slack at the middle of the run, against tangents drawn from the held link to both sprockets. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../../../tests/support/cases.ts';
@@ -39,7 +39,7 @@ function linksBentAt(run: LowerRun, held: Point): number {
   );
 }
 
-describe('play at mid run', () => {
+describe('slack at the middle of the run', () => {
   it('uses up exactly the spare chain, up and down', () => {
     fc.assert(
       fc.property(
@@ -47,10 +47,10 @@ describe('play at mid run', () => {
         fc.double({ min: -150, max: 200, noNaN: true }),
         (spare, y) => {
           const run = taut({ x: 640, y });
-          const play = chainSlack(run, spare);
-          if (!play.ok) throw new Error(play.reason);
+          const slack = chainSlack(run, spare);
+          if (!slack.ok) throw new Error(slack.reason);
           const middle = runMiddle(run);
-          for (const aside of [play.down, -play.up]) {
+          for (const aside of [slack.down, -slack.up]) {
             const held = {
               x: middle.x + aside * Math.sin(run.angle),
               y: middle.y - aside * Math.cos(run.angle),
@@ -58,7 +58,7 @@ describe('play at mid run', () => {
             const links = linksAround(run.loop, distance(run.rear, run.front)) + spare / run.loop.pitch;
             expect(Math.abs(linksBentAt(run, held) - links)).toBeLessThan(1e-9);
           }
-          expect(play.total).toBeCloseTo(play.up + play.down, 12);
+          expect(slack.total).toBeCloseTo(slack.up + slack.down, 12);
         },
       ),
       { numRuns: cases(300) },
@@ -67,34 +67,34 @@ describe('play at mid run', () => {
 
   it('is near the rule of thumb for a short length of string: √(length·spare/2) each way', () => {
     const run = taut();
-    const play = chainSlack(run, 1);
-    if (!play.ok) throw new Error(play.reason);
+    const slack = chainSlack(run, 1);
+    if (!slack.ok) throw new Error(slack.reason);
     const string = Math.sqrt(run.length / 2);
-    expect(Math.abs(play.down / string - 1)).toBeLessThan(0.03);
-    expect(Math.abs(play.up / string - 1)).toBeLessThan(0.03);
+    expect(Math.abs(slack.down / string - 1)).toBeLessThan(0.03);
+    expect(Math.abs(slack.up / string - 1)).toBeLessThan(0.03);
   });
 
-  it('is nothing without spare, and refused with too little or far too much chain', () => {
+  it('is zero without spare, and refused with too little or far too much chain', () => {
     expect(chainSlack(taut(), 0)).toEqual({ ok: true, up: 0, down: 0, total: 0 });
     expect(chainSlack(taut(), -0.1)).toEqual({ ok: false, reason: 'tooTight', spare: -0.1 });
     expect(chainSlack(taut(), 900)).toEqual({ ok: false, reason: 'tooSlack', spare: 900 });
     expect(chainSlack(taut(), NaN)).toMatchObject({ reason: 'notANumber' });
   });
 
-  it('turned round gives the spare again', () => {
+  it('gives back the spare chain', () => {
     for (const total of [1, 25, 35, 90]) {
       const spare = spareForSlack(taut(), total);
       if (!spare.ok) throw new Error(spare.reason);
-      const play = chainSlack(taut(), spare.spare);
-      if (!play.ok) throw new Error(play.reason);
-      expect(play.total).toBeCloseTo(total, 7);
+      const slack = chainSlack(taut(), spare.spare);
+      if (!slack.ok) throw new Error(slack.reason);
+      expect(slack.total).toBeCloseTo(total, 7);
     }
     expect(spareForSlack(taut(), 0)).toEqual({ ok: true, spare: 0 });
     expect(spareForSlack(taut(), NaN)).toMatchObject({ reason: 'notANumber' });
     expect(spareForSlack(taut(), 2000)).toMatchObject({ reason: 'tooSlack' });
   });
 
-  it('cannot be asked for with the middle inside a sprocket', () => {
+  it('is refused with the middle inside a sprocket', () => {
     expect(spareForAside(taut({ x: 160, y: 0 }), -60)).toBeNull();
   });
 

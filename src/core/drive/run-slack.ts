@@ -4,7 +4,7 @@ import { solveBetween } from '../numeric/solve-between.ts';
 import type { Point } from '../plane/point.ts';
 import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
 
-/** Play at mid run, mm, square to the taut run. */
+/** Slack at the middle of the run, mm, square to the taut run. */
 export interface RunSlack {
   readonly ok: true;
   /** From the taut line up and down until the chain is taut again, bent in two straight halves. */
@@ -20,9 +20,9 @@ export type NoSlackReason = 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumb
 /** Why a run has no slack; `spare` is the chain beyond the taut length, mm. */
 export type NoSlack = Refusal<NoSlackReason, { readonly spare: number }>;
 
-/** Place to which play is found, mm. */
-const PLAY_STEP = 1e-10;
-/** Most play either way, in parts of the run's length. */
+/** Slack is found to this, mm. */
+const SLACK_STEP = 1e-10;
+/** Most slack either way, in parts of the run's length. */
 const MOST_PART = 0.5;
 
 /** A run bent at its middle: where the middle is held, and the angle and length of both straight pieces. */
@@ -82,12 +82,17 @@ function reach(run: LowerRun, spare: number, way: 1 | -1): number | null | 'notC
     if (needed > spare) break;
     most *= 1.5;
   }
-  const found = solveBetween((aside) => (spareForAside(run, way * aside) ?? NaN) - spare, 0, most, PLAY_STEP);
+  const found = solveBetween(
+    (aside) => (spareForAside(run, way * aside) ?? NaN) - spare,
+    0,
+    most,
+    SLACK_STEP,
+  );
   return found.status === 'solved' ? found.x : 'notConverged';
 }
 
 /**
- * Play of a lower run with `spare` mm of chain beyond the taut length, the upper run being tight. Exact for a chain
+ * Slack of a lower run with `spare` mm of chain beyond the taut length, the upper run being tight. Exact for a chain
  * that bends freely; see spareForAside. Refused without spare, or with so much that the run could be pushed aside
  * further than half its length.
  */
@@ -103,14 +108,14 @@ export function chainSlack(run: LowerRun, spare: number): RunSlack | NoSlack {
 }
 
 /**
- * Chain beyond the taut length, mm, at which a run has so much play up and down together; why not otherwise. Up and
- * down use up the same chain: one equation for how much of the play lies below the taut line.
+ * Chain beyond the taut length, mm, at which a run has `total` mm of slack up and down together, or why it cannot. Up
+ * and down use up the same chain: one equation for how much of the slack lies below the taut line.
  */
 export function spareForSlack(run: LowerRun, total: number): { ok: true; spare: number } | NoSlack {
   if (!Number.isFinite(total)) return { ok: false, reason: 'notANumber', spare: 0 };
   if (total <= 0) return { ok: true, spare: 0 };
   if (total > MOST_PART * run.length) return { ok: false, reason: 'tooSlack', spare: 0 };
-  // Like a string's, nearly: half up and half down, and what they differ by rises so.
+  // Nearly as on a string: half up and half down, and their difference grows like this.
   const rise = (4 * total) / run.length;
   let down = total / 2;
   for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -118,18 +123,21 @@ export function spareForSlack(run: LowerRun, total: number): { ok: true; spare: 
     const above = spareForAside(run, down - total);
     if (below === null || above === null) break;
     const step = (above - below) / rise;
-    // Where both are so nearly alike their mean is right to the square of what the place is wrong by.
+    // When both are this close, the error of their mean is the square of the error of the place.
     if (Math.abs(step) <= ALIKE) return { ok: true, spare: (below + above) / 2 };
     down += step;
   }
   const unlike = (way: number): number =>
     (spareForAside(run, way) ?? NaN) - (spareForAside(run, way - total) ?? NaN);
-  const found = solveBetween(unlike, 0, total, PLAY_STEP);
+  const found = solveBetween(unlike, 0, total, SLACK_STEP);
   if (found.status === 'solved') return { ok: true, spare: spareForAside(run, found.x) ?? NaN };
   return { ok: false, reason: found.status === 'noValue' ? 'tooSlack' : 'notConverged', spare: 0 };
 }
 
-/** Steps to the place at which play up and down use up the same chain, each leaving some hundredths of the way; a play so large that they do not end is enclosed instead. */
+/**
+ * Steps to the place at which slack up and slack down use the same chain, each leaving some hundredths of the way; if
+ * they do not end, as with very large slack, the root is searched between two places.
+ */
 const MOST_ROUNDS = 12;
-/** Place at which they count as the same, mm. */
+/** Places this close count as the same, mm. */
 const ALIKE = 1e-6;

@@ -19,9 +19,9 @@ export function pitchPossible(pitch: number): boolean {
 }
 
 /**
- * Pitch radius of a roller-chain sprocket: half the diameter through the centres of the chain's pins, in the
- * unit of the pitch. r = p / (2·sin(π/N)), from the polygon of N chords of one pitch (ISO 606, short-pitch roller
- * chains and their sprockets; from memory).
+ * Pitch radius of a roller-chain sprocket: half the diameter through the centres of the chain's pins, in the unit of
+ * the pitch. r = p / (2·sin(π/N)), from the polygon of N chords of one pitch (ISO 606, short-pitch roller chains and
+ * their sprockets; from memory).
  * Example: teeth 15, pitch 15.875 mm → 38.177 mm.
  */
 export function pitchRadius(teeth: number, pitch: number): number {

@@ -1,8 +1,8 @@
 /** The squat line by balance of forces: which way the ground pushes the driven wheel without moving the springs. */
 
 /**
- * Slope (rise per run toward the front) of the line from the rear contact patch along which the ground force
- * may act without asking anything of the rear spring, in its two parts. The whole slope is their sum.
+ * Slope (rise per run toward the front) of the line from the rear contact patch along which the ground force may act
+ * without loading or unloading the rear spring, in its two parts. The whole slope is their sum.
  */
 export interface SquatSlope {
   /** The swingarm's part: the thrust at the patch about the pivot. Positive pushes the rear up. */

@@ -19,7 +19,7 @@ it('the next chain up and down from a length are whole, and a whole length is it
   expect([linksFrom(114 + 1e-12, even), linksUpTo(114 - 1e-12, even)]).toEqual([114, 114]);
 });
 
-it('between two lengths lie all chains that can be joined, and none where none is', () => {
+it('the chains between two lengths are all that can be joined, or none', () => {
   expect(linksBetween(109.2, 114.9, even)).toEqual([110, 112, 114]);
   expect(linksBetween(110.2, 112.1, halves)).toEqual([111, 112]);
   expect(linksBetween(110.2, 111.8, even)).toEqual([]);

@@ -5,7 +5,7 @@ export interface LinkRule {
   readonly halfLink: boolean;
 }
 
-/** Most links of a chain that a motorcycle can carry; a loop beyond is a slip of the pen. */
+/** Most links of a chain that a motorcycle can carry; a longer one is a typing error. */
 export const MOST_LINKS = 400;
 
 const stepOf = (rule: LinkRule): number => (rule.halfLink ? 1 : 2);

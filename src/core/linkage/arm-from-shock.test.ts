@@ -1,4 +1,4 @@
-/** Tests of the way from the shock's length to the arm's angle, and there and back again. */
+/** Tests of the arm's angle from the shock's length, and back again. */
 import { describe, expect, it } from 'vitest';
 import { rockerToArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
@@ -37,7 +37,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
   });
 });
 
-it('is closed form in whatever direction the frame’s axes lie', () => {
+it('the arm’s angle is closed form whichever way the frame’s axes point', () => {
   const turn = Math.PI;
   const { x, y } = twoShocks.shockOnFrame;
   const about: LinkLayout = {
@@ -57,7 +57,7 @@ it('is closed form in whatever direction the frame’s axes lie', () => {
 });
 
 describe('a shock length is refused', () => {
-  it('which the links cannot reach, with what ends their way and how far they go', () => {
+  it('when the links cannot reach it, with what stops them and how far they go', () => {
     for (const layout of [rockerToFrame, rockerToArm]) {
       const [of, range] = [madeLinks(layout), madeRange(layout)];
       expect(angleAtLength(of, range, 600)).toMatchObject({

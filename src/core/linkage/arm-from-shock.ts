@@ -11,7 +11,7 @@ export interface ArmFromShock {
   /** Radians below the frame's x axis. */
   readonly angle: number;
   readonly how: 'closedForm' | 'bracketed';
-  /** Shock length at the angle less the length asked for, mm. */
+  /** Shock length at the angle minus the wanted length, mm. */
   readonly residual: number;
 }
 
@@ -19,15 +19,16 @@ export interface ArmFromShock {
 const CLOSED_FORM_MISS = 1e-10;
 /** The bracketed search ends within this, or where no angle lies between two, mm. */
 const LENGTH_TOLERANCE = 1e-13;
-/** A length left over by the search beyond this is no solution, mm. */
+/** A search that ends further than this from the wanted length has no solution, mm. */
 const MOST_MISS = 1e-9;
-/** Lengths this little outside what is allowed are rounding, mm. */
+/** A length outside the allowed range by no more than this is rounding, mm. */
 const ROUNDING = 1e-9;
 
 /**
- * Arm angle at which the shock has a length, mm, within the links' range, where there is one only; the shock's own
- * stroke does not count. Closed form where the loop has one (shock straight, or its far end on the rocker's own carrier),
- * otherwise a search between two angles of the range. Refused where the links cannot make the shock that long or short.
+ * Arm angle at which the shock is `length` mm long; the links' range holds one only, and the shock's stroke does not
+ * count. Closed form where the loop has one (shock straight, or its far end on the part that carries the rocker),
+ * otherwise a search between two angles of the range. Refused where the links cannot make the shock that long or
+ * short.
  */
 export function angleAtLength(of: Links, range: LinkRange, length: number): ArmFromShock | NoLinkage {
   const longest = range.high.shockLength;
@@ -73,7 +74,7 @@ function closedForm(of: Links, range: LinkRange, length: number): ArmFromShock |
     found = turn === null ? null : of.sense * turn;
   }
   if (found === null) return null;
-  // The turn is known but for whole turns; the range is narrower than one.
+  // The turn is known up to whole turns; the range is narrower than one.
   const angle = found - 2 * Math.PI * Math.round((found - middle) / (2 * Math.PI));
   if (!(angle >= range.low.angle && angle <= range.high.angle)) return null;
   const residual = (shockAt(of, angle)?.length ?? NaN) - length;

@@ -1,12 +1,12 @@
-/** The shock that hangs a linkage where it is seen to hang. */
+/** Gives links the shock that hangs the arm at a wanted angle. */
 import type { LinkLayout } from '../parts/rear-layout.ts';
 import { AS_DELIVERED } from './link-adjustments.ts';
 import { links, shockAt } from './links.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 
 /**
- * The same links with a shock of the same stroke that, `shockLength` mm longer than as delivered, hangs the arm at
- * `hanging` radians below the frame's x axis. Refused where the links cannot close there or no such shock exists.
+ * The same links with another shock of the same stroke: set `shockLength` mm longer than as delivered, it hangs the
+ * arm `hanging` radians below the frame's x axis. Refused where the links cannot close there or no such shock exists.
  */
 export function hangShock(layout: LinkLayout, hanging: number, shockLength: number): LinkLayout | NoLinkage {
   const of = links(layout, AS_DELIVERED);

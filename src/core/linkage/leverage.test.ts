@@ -12,7 +12,7 @@ describe('the wheel rate', () => {
     expect(wheelRate(rate, 5000, ratio, 0)).toBeCloseTo(wheel, 10);
   });
 
-  it('has the spring’s force times the change of the ratio besides', () => {
+  it('also has the spring’s force times the change of the ratio', () => {
     expect(wheelRate(100, 4000, 0.5, 0.002)).toBeCloseTo(25 + 8, 12);
   });
 });

@@ -7,14 +7,14 @@ import { armPointInFrame, drawnPoints, framePointOnArm } from './link-drawing.ts
 import { linkPoints } from './link-points.ts';
 
 describe('a point of the swingarm', () => {
-  it('lies behind the pivot by what it is along, above the arm’s line by what it is above', () => {
+  it('lies `along` behind the pivot and `above` over the arm’s line', () => {
     expect(armPointInFrame({ along: 200, above: 30 }, 0)).toEqual({ x: -200, y: 30 });
     const steep = armPointInFrame({ along: 200, above: 30 }, Math.PI / 6);
     expect(steep.x).toBeCloseTo(-200 * Math.cos(Math.PI / 6) - 15, 12);
     expect(steep.y).toBeCloseTo(-100 + 30 * Math.cos(Math.PI / 6), 12);
   });
 
-  it('comes back from its frame place', () => {
+  it('comes back from its place in the frame', () => {
     const back = framePointOnArm(armPointInFrame({ along: 321, above: -45 }, 0.3), 0.3);
     expect(back.along).toBeCloseTo(321, 11);
     expect(back.above).toBeCloseTo(-45, 11);
@@ -32,6 +32,6 @@ it.each(rearLayouts)('$name stands as it was drawn at the drawn angle', ({ layou
   });
 });
 
-it('has no points where the links cannot close', () => {
+it('a linkage has no points where its links cannot close', () => {
   expect(linkPoints(madeLinks(rockerToFrame), 3)).toBeNull();
 });

@@ -1,4 +1,4 @@
-/** Tests of how far the links let the arm swing, and of the names of what stops it. */
+/** Tests of how far the links let the arm swing, and what stops it. */
 import { describe, expect, it } from 'vitest';
 import { rockerOnArm, rockerToFrame, rearLayouts, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
@@ -42,7 +42,7 @@ describe.each(rearLayouts)('the range of $name', ({ layout }) => {
   });
 });
 
-it('the range as far as the stroke goes lies in the whole one, holds the stroke, and ends alike or just beyond', () => {
+it('the range searched for the stroke lies in the whole one, holds the stroke, and ends with it or just beyond', () => {
   for (const { layout } of rearLayouts) {
     const of = madeLinks(layout);
     const [whole, needed] = [linkRange(of, 0), linkRange(of, 0, 'stroke')];
@@ -91,7 +91,7 @@ describe('a dead point', () => {
   });
 
   // Found among random layouts: the shock stands still, goes back and comes again within two degrees of arm.
-  it('is found where two of them lie so close together that the places looked at pass over both', () => {
+  it('is found even where two of them lie between neighbouring places of the search', () => {
     const layout: LinkLayout = {
       kind: 'rockerOnArm',
       drawnAngleDeg: 14.66994,
@@ -143,7 +143,7 @@ describe('a range is refused', () => {
     });
   });
 
-  it('when the rod is too long or too short for any position, with the nearest that is not', () => {
+  it('when the rod is too long or too short for any position, with the nearest length that fits', () => {
     for (const linkLength of [-140, 500]) {
       const of = links(rockerToFrame, { ...AS_DELIVERED, linkLength });
       if (!of.ok || of.kind !== 'rocker') throw new Error('It is made');

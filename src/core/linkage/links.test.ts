@@ -120,7 +120,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
 });
 
 describe('an adjuster', () => {
-  it('that makes the rod longer changes the rod and no part else', () => {
+  it('that makes the rod longer changes the rod and no other part', () => {
     for (const layout of [rockerToFrame, rockerOnArm, rockerToArm]) {
       const [was, now] = [madeLinks(layout), madeLinks(layout, { linkLength: 3 })];
       if (was.kind !== 'rocker' || now.kind !== 'rocker') throw new Error('Both have rockers');
@@ -147,13 +147,13 @@ describe('an adjuster', () => {
 });
 
 describe('a layout is refused', () => {
-  it('when a number is none, or no size of a motorcycle', () => {
+  it('when a number is not one, or too large for a motorcycle', () => {
     expect(refusal({ ...rockerToFrame, drawnAngleDeg: NaN })).toBe('inputNotANumber');
     expect(refusal(rockerToFrame, { shockMountShim: Infinity })).toBe('inputNotANumber');
     expect(refusal({ ...twoShocks, shockOnFrame: { x: 1e9, y: 0 } })).toBe('inputTooLarge');
   });
 
-  it('when the shock has no stroke, or is screwed to nothing', () => {
+  it('when the shock has no stroke, or is made shorter than nothing', () => {
     expect(refusal({ ...rockerToFrame, shock: { fullLength: 200, closedLength: 200 } })).toBe(
       'strokeImpossible',
     );

@@ -51,9 +51,9 @@ const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 const minus = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
 
 /**
- * The layout with its adjusters set. Rod length and the rocker's shape are taken from the drawing; only then are
- * rod, shim and pivot changed, so that an adjuster bends no part. Refused when a part has no length, the shock no
- * stroke, rod and rocker were drawn in one line, or an adjuster is turned that the layout has not.
+ * The layout with its adjusters set. Rod length and the rocker's shape are taken from the drawing; only then are rod,
+ * shim and pivot changed, so that an adjuster bends no part. Refused when a part has no length, the shock no stroke,
+ * rod and rocker were drawn in one line, or an adjuster is turned that the layout does not have.
  */
 export function links(layout: LinkLayout, adjusters: RearAdjusters): Links | NoLinkage {
   const wrong = wrongNumber(layout) ?? wrongNumber(adjusters);

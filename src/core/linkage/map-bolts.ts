@@ -1,4 +1,4 @@
-/** A link layout with all its bolts elsewhere by one rule, each still on the part that carries it. */
+/** Moves every bolt of a link layout by one rule; each stays on the part that carries it. */
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { ArmPoint, LinkLayout, ShockFarEnd } from '../parts/rear-layout.ts';
 

@@ -1,4 +1,4 @@
-/** Tests of links on a swingarm measured anew: every bolt stays where it was, and the arm hangs where it is asked to. */
+/** Tests of a moved pivot or axle: every bolt stays where it was, and the arm hangs as wanted. */
 import { describe, expect, it } from 'vitest';
 import { rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { madeLinks, madeShock } from '../../../tests/support/rear-made.ts';
@@ -10,8 +10,8 @@ import { moveArm } from './move-arm.ts';
 const pivot = { x: 6, y: -4 };
 const arm = { angle: 0.1, newAngle: 0.13, pivot, newHanging: 0.2 };
 
-describe('a swingarm measured anew, its pivot put elsewhere', () => {
-  it.each(rearLayouts)('$name: no bolt moves, and the shock hangs the arm as asked', ({ layout }) => {
+describe('a swingarm with its pivot moved', () => {
+  it.each(rearLayouts)('$name: no bolt moves, and the shock hangs the arm as wanted', ({ layout }) => {
     const adjusters = {
       ...AS_DELIVERED,
       shockLength: 4,

@@ -1,11 +1,11 @@
-/** The same links on a swingarm that is measured anew: its pivot or its axle put elsewhere, every bolt left in its place. */
+/** Moves the pivot or the axle of a swingarm and leaves every bolt of its links in place. */
 import { degrees, radians } from '../units/convert.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { ArmPoint, LinkLayout } from '../parts/rear-layout.ts';
 import { armPointInFrame, framePointOnArm } from './link-drawing.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 import { hangShock } from './hang-shock.ts';
-import { redrawLinks, stored } from './redraw-links.ts';
+import { redrawLinks, takeAdjustersOut } from './redraw-links.ts';
 import { mapBolts } from './map-bolts.ts';
 import type { NoLinkage } from './no-linkage.ts';
 
@@ -21,8 +21,9 @@ export interface NewArm {
 }
 
 /**
- * The layout with every bolt where it was in the frame while the arm stood at `angle` with these adjusters, told from
- * the new pivot and along the new line, with a shock that hangs the arm as asked. Refused where the links cannot close.
+ * The layout with every bolt where it was in the frame while the arm stood at `angle` with these adjusters, measured
+ * from the new pivot and along the new line, with a shock that hangs the arm on its new line. Refused where the links
+ * cannot close.
  */
 export function moveArm(layout: LinkLayout, arm: NewArm, adjusters: RearAdjusters): LinkLayout | NoLinkage {
   const { angle, newAngle, newHanging } = arm;
@@ -30,7 +31,7 @@ export function moveArm(layout: LinkLayout, arm: NewArm, adjusters: RearAdjuster
   if ('ok' in seen) return seen;
   const hung = hangShock(onNewArm(seen, arm), newHanging, adjusters.shockLength);
   if ('ok' in hung) return hung;
-  return stored(hung, radians(layout.drawnAngleDeg) + newAngle - angle, adjusters);
+  return takeAdjustersOut(hung, radians(layout.drawnAngleDeg) + newAngle - angle, adjusters);
 }
 
 function onNewArm(seen: LinkLayout, { newAngle, pivot }: NewArm): LinkLayout {

@@ -1,11 +1,11 @@
-/** Real links with one bolt put elsewhere by hand, the swingarm left where it is seen. */
+/** Moves one bolt of the links by hand and leaves the swingarm where it is. */
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { LinkLayout } from '../parts/rear-layout.ts';
 import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 import type { LinkPointKey } from './link-drawing.ts';
 import { hangShock } from './hang-shock.ts';
-import { redrawLinks, stored, withLinkPoint } from './redraw-links.ts';
+import { redrawLinks, takeAdjustersOut, withLinkPoint } from './redraw-links.ts';
 import type { NoLinkage } from './no-linkage.ts';
 
 /** The posture in which a bolt is seen: the arm's line, and its line hanging, radians below the frame's x axis. */
@@ -31,5 +31,5 @@ export function moveBolt(
   const moved = withLinkPoint(seen, key, place, angle);
   if ('ok' in moved) return moved;
   const hung = hangShock(moved, hanging, adjusters.shockLength);
-  return 'ok' in hung ? hung : stored(hung, radians(layout.drawnAngleDeg), adjusters);
+  return 'ok' in hung ? hung : takeAdjustersOut(hung, radians(layout.drawnAngleDeg), adjusters);
 }

@@ -1,10 +1,10 @@
-/** The reasons for which a rear suspension does not exist or cannot be where it is asked to be. */
+/** Why a rear suspension does not exist, or cannot reach a position. */
 import { refuse, type Refusal } from '../numeric/refusal.ts';
 import type { NoPose } from '../chassis/no-pose.ts';
 
 /** What ends the way of a linkage at one side. All but the first two are dead points. */
 export type WayEnd =
-  /** Nothing of the links: the shock's own stroke ends before, and further was not looked. */
+  /** Nothing in the links: the shock's stroke ends first, and the search looks no further. */
   | 'beyondStroke'
   /** The arm stands upright: beyond, the axle cannot be told from its mirror image. */
   | 'armUpright'
@@ -23,9 +23,9 @@ export type NoLinkageReason =
   | NoPose['reason']
   /** A rod, a rocker's arm or a mount's distance from its pivot is next to nothing. */
   | 'partHasNoLength'
-  /** The shock's full length is not above its closed length, or that is not above zero. */
+  /** The shock's full length is not above its closed length, or its closed length not above zero. */
   | 'strokeImpossible'
-  /** Rod and rocker were drawn in one line, so that nothing tells on which side they fold. */
+  /** Rod and rocker were drawn in one line, so that the side on which they fold is unknown. */
   | 'drawnInLine'
   /** No position of the swingarm lets rod and rocker meet; `found` is the rod's length, `limit` the nearest that can. */
   | 'linkageCannotClose'
@@ -38,7 +38,7 @@ export type NoLinkageReason =
   | 'shockTooShort'
   /** The arm is beyond what the links allow; `because` says why, `found` and `limit` are angles in radians. */
   | 'armBeyondLinks'
-  /** The adjuster turned is one that this layout has not. */
+  /** This layout does not have the adjuster that is turned. */
   | 'adjusterNeedsLinks'
   /** The layout has no point of that name. */
   | 'pointUnknown'

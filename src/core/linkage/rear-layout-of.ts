@@ -11,7 +11,7 @@ export function rearLayout(swingarm: Swingarm): Layout {
   return { kind: 'table', travelTable, tablePitchDeg, toppedOutAngleDeg, wheelTravel };
 }
 
-/** What the adjusters say of the rear suspension. */
+/** The adjusters of the rear suspension. */
 export function adjustersIn(setup: Setup): RearAdjusters {
   const { shockLength, shockMountShim, linkLength, pivotForward, pivotUp, axlePosition } = setup;
   return { shockLength, shockMountShim, linkLength, pivotForward, pivotUp, axlePosition };

@@ -86,7 +86,7 @@ describe('the axle further back in its slot', () => {
     expect(at(back, 0).angle).toBeCloseTo(radians(9.5), 14);
   });
 
-  it('asks less stroke of the shock for the same rise of the axle', () => {
+  it('needs less stroke of the shock for the same rise of the axle', () => {
     expect(at(rear(swingarm, 0, 25), 60).shockStroke).toBeLessThan(at(rear(), 60).shockStroke);
   });
 });

@@ -7,7 +7,7 @@ import { radians } from '../units/convert.ts';
 import type { ShockLever } from './leverage.ts';
 import { STEEPEST_SINE } from './link-range.ts';
 
-/** The rear suspension with shock length and axle slot travel set by hand, ready for any travel. */
+/** The rear suspension with shock length and axle position set, ready for any travel. */
 export interface RearSuspension {
   readonly ok: true;
   readonly curve: MonotoneCurve;
@@ -39,7 +39,7 @@ export interface ArmPosition extends ShockLever {
   readonly motionRatioSlope: number;
 }
 
-/** A longer shock leaves the table as it is, and the curve through it takes longer than all the rest. */
+/** A longer shock does not change the table, and making the curve through it takes longer than all the rest. */
 const curves = new WeakMap<readonly TravelRow[], ReturnType<typeof monotoneCurve>>();
 
 /** The curve through a table, shock stroke over wheel travel, worked out once. */
@@ -53,9 +53,9 @@ function curveOf(travelTable: readonly TravelRow[]): ReturnType<typeof monotoneC
 
 /**
  * Rear suspension from a travel table, on a swingarm `length` mm long with the axle at the front of its slot. A shock
- * longer by d mm lets the arm hang where the table, carried on straight below its first row, has a stroke of −d. Refused
- * when the table does not begin at (0, 0) and rise from row to row, or the longer or shorter shock asks for more than the
- * arm can reach.
+ * longer by d mm lets the arm hang where the table, carried on straight below its first row, has a stroke of −d.
+ * Refused when the table does not begin at (0, 0) and rise from row to row, or the arm cannot reach where the longer
+ * or shorter shock would hang it.
  */
 export function rearSuspension(
   layout: Omit<TableLayout, 'kind'>,

@@ -1,10 +1,10 @@
-/** How far a rear wheel can rise, as its swingarm is delivered: the range of what counts travel. */
+/** How far a rear wheel can rise with its suspension as delivered: where the adjusters of travel end. */
 import type { Swingarm } from '../parts/bike.ts';
 import { AS_DELIVERED } from './link-adjustments.ts';
 import { rearLayout } from './rear-layout-of.ts';
 import { suspension } from './suspension.ts';
 
-/** Links are solved once for each swingarm: adjusters ask for their range at every step. */
+/** Links are solved once for each swingarm, because the page needs the range at every step. */
 const known = new WeakMap<Swingarm, number>();
 
 /**

@@ -1,4 +1,4 @@
-/** Tests of layouts drawn in another posture, with adjusters let in, or with a point elsewhere. */
+/** Tests of redrawing a layout: in another posture, with its adjusters taken in, or with a point moved. */
 import { describe, expect, it } from 'vitest';
 import { rearLayouts, rockerToFrame, twoShocks } from '../../../tests/support/rear-layouts.ts';
 import { evenly, madeLinks, madeRange, madeShock } from '../../../tests/support/rear-made.ts';
@@ -8,7 +8,7 @@ import { radians } from '../units/convert.ts';
 import { AS_DELIVERED } from './link-adjustments.ts';
 import { linkPoints } from './link-points.ts';
 import type { NoLinkage } from './no-linkage.ts';
-import { redrawLinks, stored, withLinkPoint } from './redraw-links.ts';
+import { redrawLinks, takeAdjustersOut, withLinkPoint } from './redraw-links.ts';
 
 function given(layout: LinkLayout | NoLinkage): LinkLayout {
   if ('ok' in layout) throw new Error(layout.reason);
@@ -41,7 +41,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
     }
   });
 
-  it('has each point exactly where a hand puts it, at the angle at which it is put there', () => {
+  it('has each point exactly where a hand puts it, with the arm at that angle', () => {
     for (const { key, place: was } of pointsAt(layout, angles[4])) {
       const to = { x: was.x + 3, y: was.y - 2 };
       const moved = given(withLinkPoint(layout, key, to, angles[4]));
@@ -55,7 +55,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
 
 describe('the adjusters taken into a drawing and out of it again', () => {
   it.each(rearLayouts)(
-    '$name: the drawing with them in is what stands, and out of it comes the layout',
+    '$name: the drawing with them in is the linkage as it stands, and with them out it is the layout again',
     ({ layout }) => {
       const adjusters = {
         ...AS_DELIVERED,
@@ -71,7 +71,7 @@ describe('the adjusters taken into a drawing and out of it again', () => {
         const asSeen = madeLinks(seen);
         for (const at of [0.02, 0.07, 0.12])
           expect(madeShock(asSeen, at).length).toBeCloseTo(madeShock(of, at).length, 9);
-        const back = given(stored(seen, radians(layout.drawnAngleDeg), adjusters));
+        const back = given(takeAdjustersOut(seen, radians(layout.drawnAngleDeg), adjusters));
         const numbers = (of: unknown): number[] =>
           typeof of === 'number'
             ? [of]
@@ -87,7 +87,7 @@ describe('the adjusters taken into a drawing and out of it again', () => {
   );
 });
 
-it('a point that the layout has not cannot be put anywhere, nor any where the links do not close', () => {
+it('a point is refused when the layout does not have it, or the links do not close', () => {
   expect(withLinkPoint(twoShocks, 'rodOnArm', { x: 0, y: 0 }, 0)).toMatchObject({ reason: 'pointUnknown' });
   expect(withLinkPoint(twoShocks, 'shockFarEnd', { x: 0, y: 0 }, 0)).toMatchObject({
     reason: 'pointUnknown',

@@ -1,4 +1,4 @@
-/** A link layout drawn in another posture, with its adjusters in the drawing or out of it, or with a point elsewhere. */
+/** Redraws a link layout: in another posture, with its adjusters taken in or out, or with a point moved. */
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { LinkLayout, ShockFarEnd } from '../parts/rear-layout.ts';
 import { degrees, radians } from '../units/convert.ts';
@@ -9,10 +9,10 @@ import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { loopAt } from './rocker-loop.ts';
 
 /**
- * The same linkage drawn in another posture, with the arm at `angle` radians below the frame's x axis and with what its
- * adjusters do to bolts and rod let into the drawing: with none turned, the layout given back is what this one is with
- * them. So that a hand can take a bolt where it is seen. A longer shock stays its adjuster's, and the shock's own lengths
- * stay. Refused where the links cannot close at that angle.
+ * The same linkage drawn in another posture, with the arm at `angle` radians below the frame's x axis and with its
+ * adjusters taken into the drawing: the new layout with none turned is this one with them turned. So a hand can take
+ * a bolt where it is seen. The adjuster of shock length stays out, and the shock's lengths stay. Refused where the
+ * links cannot close at that angle.
  */
 export function redrawLinks(
   layout: LinkLayout,
@@ -51,7 +51,11 @@ export function redrawLinks(
  * The reverse: the layout to store, drawn at `angle` if the links close there, that with these adjusters is what
  * `seen` is as delivered. The shim is taken out last, along the shock as stored, where putting it in will find it.
  */
-export function stored(seen: LinkLayout, angle: number, adjusters: RearAdjusters): LinkLayout | NoLinkage {
+export function takeAdjustersOut(
+  seen: LinkLayout,
+  angle: number,
+  adjusters: RearAdjusters,
+): LinkLayout | NoLinkage {
   const { shockMountShim, linkLength, pivotForward, pivotUp } = adjusters;
   const backed = {
     ...AS_DELIVERED,
@@ -71,9 +75,9 @@ export function stored(seen: LinkLayout, angle: number, adjusters: RearAdjusters
 }
 
 /**
- * The layout with one point elsewhere: `place` in frame coordinates while the arm stands at `angle` radians, with
- * no adjuster turned. The layout given back is drawn at that angle, so the point is exactly where it was put.
- * Refused where the links cannot close at that angle, or the layout has no such point.
+ * The layout with one point moved: `place` in frame coordinates while the arm stands at `angle` radians, with no
+ * adjuster turned. The layout given back is drawn at that angle, so the point is exactly where it was put. Refused
+ * where the links cannot close at that angle, or the layout has no such point.
  */
 export function withLinkPoint(
   layout: LinkLayout,

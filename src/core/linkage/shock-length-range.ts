@@ -1,4 +1,4 @@
-/** How much longer or shorter than delivered a shock can be on its links: the range of what adjusters it. */
+/** How much longer or shorter than delivered a shock can be on its links: the range of its adjuster. */
 import type { Swingarm } from '../parts/bike.ts';
 import { AS_DELIVERED } from './link-adjustments.ts';
 import { rearLayout } from './rear-layout-of.ts';
@@ -10,12 +10,12 @@ export interface ShockLengthRange {
   readonly most: number;
 }
 
-/** Links are tried once for each swingarm: adjusters ask for their range at every step. */
+/** Links are tried once for each swingarm, because the page needs the range at every step. */
 const known = new WeakMap<Swingarm, ShockLengthRange>();
 
 /**
  * The changes of length, in whole `step`s within ± `widest` mm, at which the rear suspension still exists, no other
- * adjuster turned. Where it does not exist even as delivered, the whole width.
+ * adjuster turned. The whole width if it does not exist even as delivered.
  */
 export function shockLengthRange(swingarm: Swingarm, widest: number, step: number): ShockLengthRange {
   const before = known.get(swingarm);

@@ -1,4 +1,4 @@
-/** Links to begin with: bolts that work at once on a given swingarm, to be moved to where they are. */
+/** Links to begin with: bolts that work at once on a given swingarm, until a hand moves them to where they really are. */
 import type { Swingarm } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type {

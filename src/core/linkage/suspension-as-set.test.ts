@@ -10,7 +10,7 @@ describe.each([
   ['links', linkedBike],
   ['a table', plainBike],
 ])('the set suspension of %s', (_, { swingarm }) => {
-  it('is what solving it anew gives, whatever was asked before', () => {
+  it('is what solving it anew gives, whatever was solved before', () => {
     for (const shockLength of [0, 4, -3, 0, 8, 4])
       for (const axlePosition of [0, 12, 25]) {
         const setup = { ...plainSetup, shockLength, shockMountShim: 1, axlePosition };
@@ -27,7 +27,7 @@ describe.each([
     expect(suspensionAsSet(swingarm, { ...plainSetup, shockLength: 2, rearTeeth: 48 })).toBe(first);
   });
 
-  it('is refused for an axle that is nowhere', () => {
+  it('is refused for an axle place that is not a number, or beyond the arm', () => {
     const at = (axlePosition: number) => suspensionAsSet(swingarm, { ...plainSetup, axlePosition });
     expect(at(NaN)).toMatchObject({ reason: 'inputNotANumber' });
     expect(at(-900)).toMatchObject({ reason: 'swingarmCannotReach' });

@@ -14,7 +14,7 @@ interface Solved {
 /** How many settings of one swingarm are kept: the present one, the baseline, the one before, and one to spare. */
 const KEPT = 4;
 
-/** A turned sprocket or a heavier rider leaves the links as they are, and solving them takes longer than all the rest. */
+/** A new sprocket or a heavier rider does not change the links, and solving them takes longer than all the rest. */
 const solved = new WeakMap<Swingarm, Solved[]>();
 
 const sameAdjusters = (a: RearAdjusters, b: RearAdjusters): boolean =>
@@ -24,7 +24,7 @@ const sameAdjusters = (a: RearAdjusters, b: RearAdjusters): boolean =>
   a.pivotForward === b.pivotForward &&
   a.pivotUp === b.pivotUp;
 
-/** Shock and links travel set by hand with the axle at its place in the slot; refused as `suspension` refuses. */
+/** Shock and links with their adjusters set and the axle at its place in the slot; refused as `suspension` refuses. */
 export function suspensionAsSet(swingarm: Swingarm, setup: Setup): Suspension | NoLinkage {
   const adjusters = adjustersIn(setup);
   const { axlePosition } = adjusters;

@@ -1,4 +1,4 @@
-/** Tests of the one front behind which tables and links are the rear suspension. */
+/** Tests of the rear suspension, whether from a table or from links. */
 import { describe, expect, it } from 'vitest';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
 import {
@@ -58,12 +58,12 @@ describe('a table', () => {
     );
   });
 
-  it('knows no rod and no eccentric', () => {
+  it('has no rod and no eccentric', () => {
     expect(refused(table, { linkLength: 1 }).reason).toBe('adjusterNeedsLinks');
     expect(refused(table, { pivotUp: 1 }).reason).toBe('adjusterNeedsLinks');
   });
 
-  it('has the lever of which its motion ratio and that ratio’s change are made', () => {
+  it('has a lever that gives its motion ratio and the change of the ratio', () => {
     const of = madeRear(table);
     const h = 1e-5;
     for (const travel of evenly(3, 127, 13)) {
@@ -88,7 +88,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
     expect(of.endsBy).toBe('shockClosed');
   });
 
-  it('asks less of the shock per rise with the axle further back', () => {
+  it('needs less stroke per rise with the axle further back', () => {
     const [front, back] = [madeRear(layout), madeRear(layout, { axlePosition: 25 })];
     expect(rearAt(back, 60).shockStroke).toBeLessThan(rearAt(front, 60).shockStroke);
     expect(rearAt(back, 0).angle).toBeCloseTo(rearAt(front, 0).angle, 12);

@@ -1,4 +1,4 @@
-/** The rear suspension behind one front, whether a table or links: wheel travel to arm angle, stroke and motion ratio. */
+/** The rear suspension, whether from a table or from links: wheel travel to arm angle, stroke and motion ratio. */
 import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 import { angleAtLength } from './arm-from-shock.ts';
@@ -32,7 +32,7 @@ export interface TableSuspension extends SuspensionBase {
 export interface LinkSuspension extends SuspensionBase {
   readonly kind: 'links';
   readonly links: Links;
-  /** The links' way as far as the shock's stroke needs it; `linkRange` tells of the whole. */
+  /** The links' way as far as the shock's stroke needs it; `linkRange` finds the whole. */
   readonly range: LinkRange;
   /** Eye to eye while the wheel hangs, mm. */
   readonly toppedOutLength: number;
@@ -40,13 +40,13 @@ export interface LinkSuspension extends SuspensionBase {
 
 export type Suspension = TableSuspension | LinkSuspension;
 
-/** The suspension at some travel, whether a table or links say it. */
+/** The suspension at some travel, whether from a table or from links. */
 export type SuspensionAt = ArmPosition;
 
 /**
  * Rear suspension of a layout with its adjusters set, on a swingarm `length` mm long with the axle at the front of
- * its slot. A table knows no mounts: a shim counts there as a longer shock, rod and eccentric are refused. Refused
- * also when the table is unusable, the links cannot close or cannot hold the shock, or the arm would stand upright.
+ * its slot. A table has no mounts: a shim counts there as a longer shock, rod and eccentric are refused. Refused also
+ * when the table is unusable, the links cannot close or cannot hold the shock, or the arm would stand upright.
  */
 export function suspension(layout: Layout, length: number, adjusters: RearAdjusters): Suspension | NoLinkage {
   const arm = length + adjusters.axlePosition;

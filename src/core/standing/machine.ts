@@ -1,11 +1,11 @@
-/** A bike travel set by hand, in plain numbers ready to be stood on the ground at any travel. */
+/** A bike with its adjusters set, in plain numbers, ready to stand on the ground at any travel. */
 import { refuse } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
 import { eachFramePlace, type FramePlaces } from '../parts/frame-places.ts';
 import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { tyreDiameter } from '../parts/tyre.ts';
-import { withoutLoop } from '../drive/chain-loop.ts';
+import { whyNoLoop } from '../drive/chain-loop.ts';
 import { suspensionAsSet } from '../linkage/suspension-as-set.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
@@ -29,7 +29,7 @@ export interface Machine {
   /** How far an eccentric holds the pivot from where it is drawn, frame coordinates. */
   readonly pivotForward: number;
   readonly pivotUp: number;
-  /** The places on the frame, as seen from the pivot where it stands. */
+  /** The places on the frame, as seen from the pivot as it stands. */
   readonly places: FramePlaces;
   readonly frontTeeth: number;
   readonly rearTeeth: number;
@@ -56,11 +56,11 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   if (!rear.ok) return refuse(rear.reason, { end: 'rear' });
   const { kind } = bike.drive;
   const runs = hasRuns(kind);
-  const wrongLoop = runs ? withoutLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
+  const wrongLoop = runs ? whyNoLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
   const wrongTeeth = wrongLoop?.reason === 'teethImpossible' ? wrongLoop : null;
   if (wrongTeeth !== null) return refuse('teethImpossible', wrongTeeth);
   const { slot } = bike.swingarm;
-  // With a chain given its place is the chain's to find.
+  // With a given chain, the chain finds the axle's place.
   const asSet = setup.chainLinks === null || !runs ? setup.axlePosition : 0;
   if (asSet < -SLOT_ROUNDING || asSet > slot + SLOT_ROUNDING)
     return refuse('axleOutOfSlot', { end: 'rear', found: asSet, limit: slot });
@@ -105,7 +105,7 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   return runs && setup.chainLinks !== null ? onChain(made, bike, setup, setup.chainLinks) : made;
 }
 
-/** The machine with its axle where the chain puts it, worn as it is: longer links let it stand further back. */
+/** The machine with its axle where the chain as worn puts it: longer links let it stand further back. */
 function onChain(made: Machine, bike: Bike, setup: Setup, links: number): Machine | NoMachine {
   const loop = wornLoopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
   const place = axleForChain(made, loop, axleSlot(bike, setup), links);
