@@ -48,7 +48,7 @@ describe('an adjuster counted as the workshop counts', () => {
     expect(adjuster.aside?.(3, plain)).toBeNull();
   });
 
-  it('tells the axle’s place in links: half a pitch each', () => {
+  it('gives the axle’s place in links: half a pitch each', () => {
     expect(adjusterOf('axlePosition').aside?.(15.875, plainBike)).toEqual({ amount: 2, counted: 'links' });
   });
 });

@@ -11,7 +11,7 @@ export interface AdjusterRange {
   readonly step: number;
 }
 
-/** No workshop sets a shock further from as delivered than this, mm. */
+/** No workshop changes a shock by more than this, mm. */
 const WIDEST_SHOCK_CHANGE = 30;
 
 const REACH: Readonly<Record<Limit, (bike: Bike, step: number) => number>> = {
@@ -24,8 +24,9 @@ const REACH: Readonly<Record<Limit, (bike: Bike, step: number) => number>> = {
 };
 
 /**
- * The range of an adjuster on a bike, with its step. A limit by name reaches as far as that part of the bike does, no
- * other adjuster moved: `shortestShock` and `longestShock` to the last whole step at which the rear suspension closes.
+ * The range of an adjuster on a bike, with its step. A limit by name reaches as far as that part of the bike does
+ * while no other adjuster is moved: `shortestShock` and `longestShock` to the last whole step at which the rear
+ * suspension closes.
  */
 export function adjusterRange({ range }: { readonly range: DefinedRange }, bike: Bike): AdjusterRange {
   const step = typeof range.step === 'number' ? range.step : range.step(bike);
@@ -33,7 +34,7 @@ export function adjusterRange({ range }: { readonly range: DefinedRange }, bike:
   return { least: reach(range.least), most: reach(range.most), step };
 }
 
-/** Decimals kept of a set value: takes rounding noise away, far below any adjuster's step. */
+/** Decimals kept of a value: enough for any adjuster's step, too few for rounding noise. */
 const ADJUSTER_DECIMALS = 6;
 
 /** The value `steps` steps on from `value`, held within the adjuster's range. */

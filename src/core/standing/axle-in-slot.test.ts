@@ -39,7 +39,7 @@ describe('an axle with a given chain', () => {
           const centres = Math.hypot(on.countershaft.x - on.rearAxle.x, on.countershaft.y - on.rearAxle.y);
           const around = linksAround(chain, centres);
           if (play === 0) expect(Math.abs(around - links)).toBeLessThan(1e-9);
-          // The play of the standing bike's own lower run, with what the chain is longer than taut.
+          // The slack of the standing bike's own lower run, with the chain's length beyond taut.
           const run = lowerRun(chain, on.rearAxle, on.countershaft);
           if (run === null) throw new Error('The sprockets overlap');
           const left = chainSlack(run, Math.max(0, (links - around) * chain.pitch));
@@ -54,7 +54,7 @@ describe('an axle with a given chain', () => {
     expect(placed).toBeGreaterThan(cases(300));
   });
 
-  it('with more play stands further ahead, as much as the chain it takes', () => {
+  it('stands further ahead with more slack, by the chain that the slack takes', () => {
     const [taut, slack] = [0, 35].map((play) => axleForChain(made(), loop, { ...slot, slot: 60, play }, 114));
     if (!taut.ok || !slack.ok) throw new Error('no place');
     const run = lowerRunInFrame(made(), loop, 0, slack.axlePosition);
@@ -66,7 +66,7 @@ describe('an axle with a given chain', () => {
     expect(spare.spare).toBeGreaterThan(0.8);
   });
 
-  it('has no place with a play that no run has', () => {
+  it('has no place with slack that no run can have', () => {
     for (const play of [NaN, 900]) {
       const found = axleForChain(made(), loop, { ...slot, play }, 114);
       expect(found).toMatchObject({ ok: false, reason: 'slackImpossible', axlePosition: null, nearest: [] });
@@ -115,7 +115,7 @@ describe('an axle with a given chain', () => {
       expect(axleForChain(made(), loop, slot, bad)).toMatchObject({ reason: 'linksImpossible' });
   });
 
-  it('is told why when the sprockets overlap', () => {
+  it('is refused with the reason when the sprockets overlap', () => {
     const close = made(withFrame(plainBike, { countershaft: { x: -480, y: 0 } }), plainSetup);
     expect(axleForChain({ ...close }, loop, slot, 60)).toMatchObject({
       reason: 'sprocketsOverlap',
@@ -126,7 +126,7 @@ describe('an axle with a given chain', () => {
 });
 
 describe('a chain for a given axle place', () => {
-  it('is told exactly and as the whole chains next to it, nearer one first', () => {
+  it('is given exactly, and as the whole chains next to it, nearer one first', () => {
     const found = chainForAxle(made(), loop, slot, 12);
     if (!found.ok) throw new Error(found.reason);
     const path = chainAt(made(), loop, 0, 12);

@@ -12,9 +12,9 @@ import { axlesInSlot, lowerRunToAxle, chainToAxle, type ChainMachine } from './c
 export interface AxleSlot {
   /** How far the axle can move back from the slot's front, mm. */
   readonly slot: number;
-  /** Play to be left at the middle of the lower run, up and down together, mm; 0 for a taut chain. */
+  /** Slack to leave at the middle of the lower run, up and down together, mm; 0 for a taut chain. */
   readonly play: number;
-  /** Rear travel at which that play is measured, mm: 0 for a wheel hanging on a stand. */
+  /** Rear travel at which that slack is measured, mm: 0 for a wheel hanging on a paddock stand. */
   readonly rearTravel: number;
   readonly rule: LinkRule;
 }
@@ -29,7 +29,7 @@ export interface AxlePlace {
   readonly residual: number;
 }
 
-/** No chain has the play asked for: no number, or more than a lower run can be pushed aside. */
+/** No chain has this slack: it is not a number, or more than a lower run can be pushed aside. */
 export type NoRunSlack = Refusal<'slackImpossible'>;
 
 /** `chainTooShort` would pull the axle ahead of the slot, `chainTooLong` push it out behind. */
@@ -48,13 +48,13 @@ export interface AxleMisfitFigures {
   readonly links: number;
   /** Where the axle would have to be, mm from the slot's front; null when the chain reaches no such place near the slot. */
   readonly axlePosition: number | null;
-  /** Chains that put the axle into the slot, nearest to the asked one first; empty when none does. */
+  /** Chains that put the axle into the slot, nearest to the given one first; empty when none does. */
   readonly nearest: readonly number[];
   /** The slot's length, mm. */
   readonly slot: number;
 }
 
-/** How far outside the slot a place is still told, in parts of the swingarm. */
+/** How far outside the slot a place is still reported, in parts of the swingarm. */
 const TOLD_AHEAD = 0.5;
 const TOLD_BEHIND = 1;
 /** Axle place is found to this, mm. */
@@ -62,7 +62,7 @@ const PLACE_STEP = 1e-10;
 /** An axle this far outside its slot is in it, mm: rounding, whether a hand or a chain put it there. */
 export const SLOT_ROUNDING = 1e-6;
 
-/** A slot on its machine, with what is the same for every chain found once: for many chains in one slot. */
+/** A slot on its machine; what is the same for every chain in it is found once. */
 export interface SlotOnMachine {
   readonly machine: ChainMachine;
   readonly slot: AxleSlot;
@@ -84,8 +84,8 @@ export function slotEnds(on: SlotOnMachine, loop: ChainLoop): SlotEnds {
 }
 
 /**
- * Length of the chain that has the slot's play with the axle `axlePosition` mm back from the slot's front, in links; in
- * general no whole number. Or why there is none.
+ * Length of the chain that has the slot's slack with the axle `axlePosition` mm back from the slot's front, in links;
+ * in general no whole number. Or why there is none.
  */
 export function linksInSlot(
   { machine, slot, axleAt }: SlotOnMachine,
@@ -103,7 +103,10 @@ export function linksInSlot(
   return spare.ok ? path.links + spare.spare / loop.pitch : { ok: false, reason: 'slackImpossible' };
 }
 
-/** Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to ask. */
+/**
+ * Chains that put the axle into its slot, shortest first; empty when none does, or why there is no bike to try them
+ * on.
+ */
 export function chainsBetween({ least, most }: SlotEnds, rule: LinkRule): number[] | NoLinkage | NoRunSlack {
   if (typeof least !== 'number') return least;
   if (typeof most !== 'number') return most;
@@ -111,8 +114,8 @@ export function chainsBetween({ least, most }: SlotEnds, rule: LinkRule): number
 }
 
 /**
- * Where the axle ends up with a chain of `links` links: the place at which the chain, with the stated play at
- * the stated travel, is that long. Moving the axle back lengthens the swingarm; travel and shock are kept. Refused with
+ * Where the axle ends up with a chain of `links` links: the place at which the chain, with the given slack at the
+ * given travel, is that long. Moving the axle back lengthens the swingarm; travel and shock are kept. Refused with
  * the place it would need and the nearest chains that work.
  */
 export function axleForChain(
@@ -143,14 +146,14 @@ export function axleBetween(
   if (!linksPossible(links, slot.rule)) return misfit('linksImpossible', null);
   const { least: here, most: there } = ends;
   if (typeof here !== 'number') return misfit(here.reason, null);
-  // Both ends are known by now, and each place costs a search of its own.
+  // Both ends are known by now, and each place costs another search.
   const missing = (axlePosition: number): number => {
     if (axlePosition === 0) return here - links;
     const length = axlePosition === slot.slot ? there : linksInSlot(on, loop, axlePosition);
     return typeof length === 'number' ? length - links : NaN;
   };
   let [low, high] = [0, slot.slot];
-  // A chain that does not fit is followed outside the slot, to tell how far off it is.
+  // A chain that does not fit is followed outside the slot, to find how far off it is.
   if (here > links) [low, high] = [-TOLD_AHEAD * machine.rear.slotFrontArm, 0];
   else if (missing(slot.slot) < 0) [low, high] = [slot.slot, TOLD_BEHIND * machine.rear.slotFrontArm];
   const found = solveBetween(missing, low, high, PLACE_STEP);
@@ -162,7 +165,7 @@ export function axleBetween(
   return { ok: true, links, axlePosition: Math.min(slot.slot, Math.max(0, x)), residual };
 }
 
-/** What chain an axle place asks for. */
+/** The chain that an axle place needs. */
 export interface ChainForAxle {
   readonly ok: true;
   /** Length that would leave the axle exactly there; in general no whole number. */

@@ -1,4 +1,4 @@
-/** What the frame carries on its springs: each mass with the place that it weighs on. */
+/** What the frame carries on its springs: each mass and the place where it weighs on the frame. */
 import type { Setup } from '../adjusters/setup.ts';
 import type { FramePlaces } from '../parts/frame-places.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
@@ -11,13 +11,14 @@ export interface CarriedMass {
   readonly at: FramePoint;
   /** Its centre of gravity above that place, square to the ground, mm. */
   readonly height: number;
-  /** Whether it comes aboard to ride; all else is on the bike also with nobody and nothing on it. */
+  /** Whether it comes aboard to ride; all else stays on the empty bike. */
   readonly aboard: boolean;
 }
 
 /**
- * The bike above its springs, rider, passenger, fuel and luggage, kg and mm. `places` are those of the frame as seen from
- * the pivot where it stands. The rider sits as far forward of the seat mark as the setup says, along the frame's x axis.
+ * The bike above its springs, rider, passenger, fuel and luggage, kg and mm. `places` are those of the frame as seen
+ * from the pivot as it stands. The rider sits as far forward of the seat mark as the setup says, along the frame's x
+ * axis.
  */
 export function carriedMasses(sprungMass: number, setup: Setup, places: FramePlaces): readonly CarriedMass[] {
   const { seat, sprungCentre, passengerSeat, tank, loadMark } = places;

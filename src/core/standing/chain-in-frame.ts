@@ -10,8 +10,8 @@ import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { suspensionAt, withAxleAt, type Suspension } from '../linkage/suspension.ts';
 
 /**
- * What the chain's length depends on: pivot at the origin, frame coordinates, mm. Every Machine is one; told apart from
- * it, because a machine with a chain of so many links asks here where its axle stands.
+ * What the chain's length depends on: pivot at the origin, frame coordinates, mm. Every Machine is one; it has a type
+ * to itself because a machine with a given chain must find its axle here before it is complete.
  */
 export interface ChainMachine {
   readonly rear: Suspension;
@@ -34,8 +34,8 @@ export function axleInFrame(
 }
 
 /**
- * The same for many places in one slot: hanging, the arm has one angle wherever the axle stands in it, and finding that
- * angle, with links above all, is most of the work.
+ * The same for many places in one slot: the hanging arm has one angle wherever the axle stands, and finding that
+ * angle is most of the work, above all with links.
  */
 export function axlesInSlot(
   machine: ChainMachine,
@@ -61,8 +61,8 @@ function countershaftInFrame(machine: ChainMachine): Point {
 }
 
 /**
- * The taut chain's path at a rear travel and axle position, mm. With the guide's rule of the standing bike. No path
- * where the arm cannot reach, the sprockets overlap, or a sprocket covers the guide.
+ * The taut chain's path at a rear travel and axle position, mm. The guide's rule is that of the standing bike. No
+ * path where the arm cannot reach, the sprockets overlap, or a sprocket covers the guide.
  */
 export function chainAt(
   machine: ChainMachine,
@@ -87,7 +87,7 @@ export function chainToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point)
   });
 }
 
-/** The taut lower run in frame coordinates: for lengths and play, which do not ask which way is down. */
+/** The taut lower run in frame coordinates: for lengths and slack, which do not depend on which way is down. */
 export function lowerRunInFrame(
   machine: ChainMachine,
   loop: ChainLoop,

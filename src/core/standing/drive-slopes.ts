@@ -15,10 +15,10 @@ export function lowerRunLever(stance: Stance): number {
 
 /**
  * Slope (rise per run toward the front) of the line from the rear contact patch along which the engine's braking acts
- * without asking anything of the rear spring, in its two parts. The lower run is tight: a braking force B at the patch
- * makes a pull B·wheelRadius / sprocketRadius along it, forward on the rear sprocket. Moments about the pivot of arm
- * and wheel as one massless body: as on the gas (drive/squat-slope.ts), with the lower run's lever and the sign turned. A positive slope
- * draws the rear down while load transfer lifts it. Shaft and hub: through the pivot.
+ * without loading or unloading the rear spring, in its two parts. The lower run is tight: a braking force B at the
+ * patch makes a pull B·wheelRadius / sprocketRadius along it, forward on the rear sprocket. Moments about the pivot
+ * of arm and wheel as one massless body: as on the gas (drive/squat-slope.ts), with the lower run's lever and the
+ * opposite sign. A positive slope draws the rear down while load transfer lifts it. Shaft and hub: through the pivot.
  */
 export function engineBrakingSlopeOf(stance: Stance): SquatSlope {
   const { machine, pose } = stance;

@@ -26,13 +26,13 @@ describe('a machine', () => {
     expect(parts.rearSprocketRadius).toBeCloseTo((364.12 * 0.625) / 2, 2);
   });
 
-  it('takes fork height from the leg and adds the extender', () => {
+  it('takes the tube above the clamp from the leg and adds the extender', () => {
     const parts = made(plainBike, { ...plainSetup, forkTubes: 12, forkExtenders: 7 });
     expect(parts.front.legLength).toBe(725 + 7 - 12);
   });
 });
 
-describe('a machine with a chain of so many links', () => {
+describe('a machine with a given chain', () => {
   it('has its axle where the chain puts it, whatever the axle adjuster says', () => {
     const chained = made(plainBike, { ...plainSetup, chainLinks: 114, axlePosition: 99 });
     const back = chained.rear.arm - chained.rear.slotFrontArm;
@@ -47,7 +47,7 @@ describe('a machine with a chain of so many links', () => {
     expect(place.ok && place.axlePosition).toBeCloseTo(back, 9);
   });
 
-  it('lets more teeth draw the axle forward', () => {
+  it('has its axle further forward with more teeth', () => {
     const back = (rearTeeth: number) => {
       const { rear } = made(plainBike, { ...plainSetup, chainLinks: 114, rearTeeth });
       return rear.arm - rear.slotFrontArm;
@@ -64,7 +64,7 @@ describe('a machine with a chain of so many links', () => {
     });
   });
 
-  it('says nothing on a shaft drive', () => {
+  it('ignores the chain on a shaft drive', () => {
     const shaft: Bike = { ...plainBike, drive: { ...PLAIN_DRIVE, kind: 'shaft' } };
     expect(machine(shaft, { ...plainSetup, chainLinks: 100 })).toMatchObject({ ok: true });
   });
@@ -152,7 +152,7 @@ describe('a machine is refused', () => {
     expect(refusal(rear)).toMatchObject({ reason: 'massNegative', found: -5 });
   });
 
-  it('with anything that is no number, wherever it stands', () => {
+  it('with anything that is not a number, wherever it stands', () => {
     for (const bike of [
       withFrame(plainBike, { seat: { x: NaN, y: 0 } }),
       withFrame(plainBike, { guideRadius: Infinity }),

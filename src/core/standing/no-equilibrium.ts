@@ -1,4 +1,4 @@
-/** The reasons for which a bike does not come to rest on its springs. */
+/** Why a bike does not come to rest on its springs. */
 import type { Refusal } from '../numeric/refusal.ts';
 import type { NoLinkageReason, WayEnd } from '../linkage/no-linkage.ts';
 
@@ -13,7 +13,7 @@ export type SpringReason =
 export type NoBalanceReason =
   | NoLinkageReason
   | SpringReason
-  /** Nothing has mass, so nothing is balanced. */
+  /** Nothing has mass, so there is no equilibrium. */
   | 'noMass'
   /** The unsprung parts weigh as much as the whole bike, kg. */
   | 'unsprungTooHeavy'

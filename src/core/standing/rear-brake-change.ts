@@ -6,7 +6,7 @@ import type { Stance } from './stance.ts';
 
 /**
  * Change of `rearBrakeSlope` per mm of travel used at one end, while the stance changes as given. Derivation: bracket
- * and stay keep their lengths, so the bracket's bolt moves square to the stay, as far as the axle pushes the bracket
+ * and stay keep their lengths, so the bracket's bolt moves square to the stay, as far as the axle takes the bracket
  * along. No answer where the slope itself has none.
  */
 export function changeOfRearBrakeSlope(

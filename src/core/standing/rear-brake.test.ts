@@ -1,4 +1,4 @@
-/** Tests of the rear brake's hold on the swingarm, with the caliper on the arm and on a stay of its own. */
+/** Tests of the rear brake's hold on the swingarm, with the caliper on the arm and on a bracket with a stay. */
 import { describe, expect, it } from 'vitest';
 import { standing } from '../../../tests/support/standing.ts';
 import { circleCrossings } from '../../../tests/support/circle-crossings.ts';
@@ -48,7 +48,7 @@ describe('the line of no squat on the rear brake', () => {
     expect(slope({ caliper: 'onArm' })).toBe(on.pose.pivot.y / on.pose.pivot.x);
   });
 
-  it('passes through the crossing of arm and stay with the caliper on its own, through the whole travel', () => {
+  it('passes through the crossing of arm and stay with the caliper on a stay, through the whole travel', () => {
     for (const bracketSide of ['above', 'below'] as const)
       for (let rear = 0; rear <= 130; rear += 13) {
         const on = standing(undefined, undefined, { front: 50, rear });

@@ -1,4 +1,4 @@
-/** The rear brake's hold on the bike: caliper on the swingarm, or on a bracket with a stay of its own. */
+/** The rear brake's hold on the bike: caliper on the swingarm, or on a bracket with a stay. */
 import { refuse } from '../numeric/refusal.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { Point } from '../plane/point.ts';
@@ -30,7 +30,7 @@ export function rearBrakeOf(mount: RearBrakeMount, setup: Setup): RearBrake {
     : { caliper, anchor: fromPivot(stayAnchor, setup), bracketRadius, stayLength, bracketSide };
 }
 
-/** What of a machine the rear brake's hold depends on, mm. */
+/** The part of a machine that the rear brake's hold depends on, mm. */
 export interface BrakedMachine {
   readonly rear: { readonly arm: number };
   readonly rearRadius: number;
@@ -96,12 +96,12 @@ export function stayHold(brake: StayedBrake, arm: number, armAngle: number): Sta
 }
 
 /**
- * Slope (rise per run toward the front) of the line from the rear contact patch along which a rear braking force
- * may act without asking anything of the rear spring. Caliper on the arm: through the pivot. Caliper on its own
- * stay: through the crossing of arm line and stay, found from the stay's force (braking moment over its distance
- * from the axle) and its moment about the pivot, so that parallel lines need no special case.
- * `armAngle` is that of the arm below the frame's x axis, radians; pivot in the ground frame, mm. No answer when
- * the stay cannot reach or passes through the axle.
+ * Slope (rise per run toward the front) of the line from the rear contact patch along which a rear braking force may
+ * act without loading or unloading the rear spring. Caliper on the arm: through the pivot. Caliper on a stay: through
+ * the crossing of arm line and stay, found from the stay's force (braking moment over its distance from the axle) and
+ * its moment about the pivot, so that parallel lines need no special case. `armAngle` is that of the arm below the
+ * frame's x axis, radians; pivot in the ground frame, mm. No answer when the stay cannot reach or passes through the
+ * axle.
  */
 export function rearBrakeSlope(
   brake: RearBrake,

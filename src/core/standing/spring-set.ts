@@ -7,7 +7,7 @@ import type { Setup } from '../adjusters/setup.ts';
 export interface BumpStop {
   /** Where it begins, mm: fork travel used, or shock stroke used. */
   readonly startsAt: number;
-  /** Its force fully pressed over how deep it is pressed then, N/mm, one leg's or one shock's. */
+  /** Its force when pressed all the way, over its depth then, N/mm, one leg's or one shock's. */
   readonly rate: number;
   /** 1 for a straight rate; more stiffens toward the end (an oil lock 2 to 3): force as depth to this power. */
   readonly exponent: number;
@@ -21,7 +21,7 @@ export interface TopOutSpring {
   readonly rate: number;
 }
 
-/** One coil spring and what stands with it; of the fork's for one leg, of the rear's for one shock. */
+/** One coil spring and what works beside it: of one fork leg, or of one shock. */
 export interface Coil {
   /** N/mm. */
   readonly rate: number;

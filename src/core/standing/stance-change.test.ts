@@ -8,10 +8,10 @@ import type { Setup } from '../adjusters/setup.ts';
 import { changeByFront, changeByRear, changeOfChainSlope, changeOfSwingarmSlope } from './stance-change.ts';
 import type { Stance, Travel } from './stance.ts';
 
-/** Half the way between the two stances that are compared, mm: truncation and rounding both stay below 1e-9. */
+/** Half the distance between the two stances that are compared, mm: truncation and rounding both stay below 1e-9. */
 const HALF_WAY = 1e-2;
 
-/** Legs that lean otherwise than the axis. */
+/** Legs that do not lean as the axis does. */
 const leaning: Bike = withFork(plainBike, { legAngleDeg: 2, axleLead: 12 });
 
 /** Every number of a stance or of its change. */

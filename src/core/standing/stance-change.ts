@@ -4,7 +4,10 @@ import { armAnglePerTravel } from '../linkage/suspension.ts';
 import type { Point } from '../plane/point.ts';
 import type { Stance } from './stance.ts';
 
-/** How the frame and what it stands on move per mm of travel used at one end, in the units and the frame of `Stance`. */
+/**
+ * How the frame, the arm and the wheelbase change per mm of travel used at one end, in the units and the frame of
+ * `Stance`.
+ */
 export interface StanceChange {
   readonly armAngle: number;
   readonly pitch: number;
@@ -13,9 +16,9 @@ export interface StanceChange {
 }
 
 /**
- * How a stance changes per mm of fork travel, the rear held: mm and radians per mm, ground frame from the rear contact
- * patch. Derivation: the front axle moves up the legs; the frame turns about the rear axle until the axles are again one
- * above the other by the difference of the radii.
+ * How a stance changes per mm of fork travel, the rear held: mm and radians per mm, ground frame from the rear
+ * contact patch. Derivation: the front axle moves up the legs; the frame turns about the rear axle until the height
+ * between the axles is again the difference of the radii.
  */
 export function changeByFront({ machine, pose }: Stance): StanceChange {
   const { rearRadius, frontRadius, front } = machine;

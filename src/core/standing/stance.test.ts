@@ -26,7 +26,7 @@ describe('a bike on its wheels', () => {
   });
 
   it('has its centre where the moments of all masses put it', () => {
-    // All masses but the wheels are taken away; the wheels balance about their own axles.
+    // All masses but those of the wheels are zero; a wheel weighs at its axle.
     const bike = withFrame(plainBike, { sprungMass: 0 });
     const on = standing(bike, { ...plainSetup, riderMass: 0 });
     expect(on.centre.x).toBeCloseTo((16 * on.pose.wheelbase) / 38, 10);
@@ -90,7 +90,7 @@ describe('a machine does not stand', () => {
   const refusal = (bike: Bike, travel: Travel = TOPPED_OUT, setup: Partial<Setup> = {}) =>
     stance(made(bike, { ...plainSetup, ...setup }), travel);
 
-  it('with travel that is no number, less than none or more than there is', () => {
+  it('with travel that is not a number, below zero or more than there is', () => {
     expect(refusal(plainBike, { front: NaN, rear: 0 })).toEqual({ ok: false, reason: 'inputNotANumber' });
     expect(refusal(plainBike, { front: 0, rear: Infinity })).toEqual({
       ok: false,
@@ -114,7 +114,7 @@ describe('a machine does not stand', () => {
     expect(refusal(plainBike, { front: 0, rear: -1 })).toMatchObject({ reason: 'rearTravelBeyond' });
   });
 
-  it('up to its last millimetre of travel it does', () => {
+  it('but does up to its last millimetre of travel', () => {
     expect(refusal(plainBike, { front: 120, rear: 130 }).ok).toBe(true);
   });
 

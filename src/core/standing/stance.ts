@@ -35,14 +35,14 @@ export interface Stance {
   /** Line pivot → rear axle below horizontal. */
   readonly swingarmAngle: number;
   /**
-   * Top and lower run above horizontal toward the front; the free runs, as if no guide were there. These and the
+   * Upper and lower run above horizontal toward the front; the free runs, as if no guide were there. These and the
    * levers mean nothing with a shaft or hub drive, whose chain slope is zero.
    */
   readonly upperRunAngle: number;
   readonly lowerRunAngle: number;
   /** Free upper run above the pivot, square to the run; negative when it would pass below. */
   readonly upperRunLever: number;
-  /** What the chain's pull acts with about the pivot: the free run's lever, or the guide's radius when it bends. */
+  /** Lever of the chain's pull about the pivot: the free run's, or the guide's radius when the run bends. */
   readonly pullLever: number;
   /** The two parts of the squat line's slope; see squat-slope.ts. */
   readonly swingarmSlope: number;
@@ -59,7 +59,7 @@ const LEAST_LEG = 50;
 /** Most rake at which the axis still meets the ground ahead of the bike, radians. */
 const MOST_RAKE = 1.3;
 
-/** Stands the machine on the ground at the travel given, or says what cannot meet what. */
+/** Stands the machine on the ground at the travel given, or says which parts cannot meet. */
 export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
   const { front } = machine;
   if (!Number.isFinite(travel.front) || !Number.isFinite(travel.rear)) return refuse('inputNotANumber');
