@@ -1,4 +1,4 @@
-/** Tests of which chains a bike travel set by hand can take. */
+/** Tests of which chains a bike with its adjusters set can take. */
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { setAxlePosition } from '../standing/chain-in-frame.ts';
@@ -34,7 +34,7 @@ describe('chains tried on a bike', () => {
     expect(LINKS.filter((links) => links % 2 === 1 && chainFit(half, plainSetup, links).ok)).not.toEqual([]);
   });
 
-  it('say why where the bike cannot be made at all', () => {
+  it('are refused with the reason when the bike cannot be made at all', () => {
     const none = { ...plainSetup, rearTyre: { diameter: 1 } };
     expect(chainFit(bike, none, 110)).toMatchObject({ ok: false, reason: 'tyreSizeImpossible' });
     expect(nearestChain(bike, none, 0)).toMatchObject({ ok: false, reason: 'tyreSizeImpossible' });
@@ -51,7 +51,7 @@ describe('the chain nearest to an axle place', () => {
     }
   });
 
-  it('is one that fits where the nearer ones would leave the slot, and none where no chain does', () => {
+  it('is one that fits when the nearer ones would leave the slot, and none when no chain fits', () => {
     const [first] = fitting;
     expect(nearestChain(bike, plainSetup, -40)).toEqual({ ok: true, links: first });
     const place = chainFit(bike, plainSetup, first);
@@ -60,7 +60,7 @@ describe('the chain nearest to an axle place', () => {
     expect(nearestChain(short, plainSetup, 0)).toMatchObject({ ok: false, nearest: [] });
   });
 
-  it('is none with more play than a chain can have', () => {
+  it('is none with more slack than a chain can have', () => {
     expect(nearestChain(bike, { ...plainSetup, chainSlack: 5000 }, 0)).toMatchObject({
       reason: 'slackImpossible',
     });

@@ -36,8 +36,8 @@ export function chainFit(bike: Bike, setup: Setup, links: number): AxlePlace | N
 }
 
 /**
- * The chain that leaves the axle in its slot, nearest in length to the one that `axlePosition`, mm back from the slot's
- * front, asks for. Or why no chain does.
+ * The chain that leaves the axle in its slot and is nearest in length to the one that `axlePosition`, mm back from
+ * the slot's front, needs. Or why no chain does.
  */
 export function nearestChain(
   bike: Bike,

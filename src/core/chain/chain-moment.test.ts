@@ -8,7 +8,7 @@ it('of a run 40 above the pivot is 112 N·m for every 1000 N', () => {
   expect(chainMomentPerThousand(on)).toBeCloseTo(112, 12);
 });
 
-it('over the pivot’s distance ahead of the patch is the load that the chain takes from the wheel', () => {
+it('divided by the pivot’s distance ahead of the patch is the load that the chain takes from the wheel', () => {
   const on = standing();
   expect(chainMomentPerThousand(on) / on.pose.pivot.x).toBeCloseTo(-on.chainSlope, 12);
 });

@@ -32,7 +32,7 @@ describe('the gap to the guide', () => {
     );
   });
 
-  it('has its ends of touching where it is zero, and is below zero between them only', () => {
+  it('is zero where touching begins and ends, and below zero only between', () => {
     const { touching, gap, rearTravel, leastGap, leastAt } = clearance();
     expect(touching.length).toBe(1);
     const [{ from, to }] = touching;

@@ -22,12 +22,12 @@ export interface GuideClearance {
   readonly touching: readonly TravelStretch[];
 }
 
-/** Travel to which the places of touching are found, mm. */
+/** Places of touching are found to this, mm. */
 const PLACE_STEP = 1e-9;
 
 /**
- * Gap of the free upper run above the guide's radius, mm, at a rear travel, as in the reading of the same name; above
- * the pivot's centre without a guide. Zero or less: the chain lies on the guide.
+ * Gap of the free upper run above the guide's radius, mm, at a rear travel, as in the reading of the same name;
+ * without a guide, above the pivot's centre. Zero or less: the chain lies on the guide.
  */
 export function guideGap(machine: ChainMachine, loop: ChainLoop, rearTravel: number): number | NoLinkage {
   const guideRadius = machine.guideRadius ?? 0;

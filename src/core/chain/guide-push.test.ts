@@ -10,7 +10,7 @@ import { guidePush } from './guide-push.ts';
 const low = withFrame(plainBike, { countershaft: { x: 75, y: -25 }, guideRadius: 30 });
 const setup = { ...plainSetup, frontTeeth: 13 };
 
-it('is the sum of the two pulls that the guide holds apart', () => {
+it('the push on the guide is the sum of the two pulls beside it', () => {
   const on = standing(low, setup);
   const { rear, front, guide } = driveCircles(on);
   if (guide === null) throw new Error('the chain runs free');
@@ -26,7 +26,7 @@ it('is the sum of the two pulls that the guide holds apart', () => {
   expect(behind.y + ahead.y).toBeLessThan(0);
 });
 
-it('is none while the chain runs free', () => {
+it('there is no push while the chain runs free', () => {
   expect(guidePush(standing(), chainLoop(15, 45, 15.875))).toBeNull();
   const bare = withFrame(low, { guideRadius: null });
   expect(guidePush(standing(bare, setup), chainLoop(13, 45, 15.875))).toBeNull();

@@ -11,9 +11,9 @@ export interface GuidePush {
 }
 
 /**
- * The push of a bent upper run on the pivot's guide: two pulls that differ in direction by the bend, 2·pull·sin(bend/2),
- * with the pull thrust·wheelRadius / sprocketRadius. It acts through the pivot and so turns the arm by nothing; it is
- * what wears the guide. null while the chain runs free.
+ * The push of a bent upper run on the pivot's guide: two pulls that differ in direction by the bend,
+ * 2·pull·sin(bend/2), with the pull thrust·wheelRadius / sprocketRadius. It acts through the pivot, so it does not
+ * turn the arm; it wears the guide. Null while the chain runs free.
  */
 export function guidePush(stance: Stance, loop: ChainLoop): GuidePush | null {
   const { machine, travel } = stance;

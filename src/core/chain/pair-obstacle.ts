@@ -20,13 +20,13 @@ function mostTeethWithin({ driveKind }: Machine, distance: number, pitch: number
 
 /**
  * Why the machine's sprockets cannot be fitted, or null. The swingarm pivot must lie outside both pitch circles;
- * `leastFront` is the fewest teeth that go over the countershaft, whatever the maker says.
+ * `leastFront` is the fewest teeth that go over the countershaft.
  */
 export function pairObstacle(machine: Machine, pitch: number, leastFront: number): PairObstacle | null {
   const { frontTeeth, rearTeeth } = machine;
   if (frontTeeth < leastFront) return { reason: 'frontBelowShaft', found: frontTeeth, nearest: leastFront };
   const toPivot = Math.hypot(machine.places.countershaft.x, machine.places.countershaft.y);
-  // A countershaft on the pivot's own axis is a layout of its own: the sprocket turns about the pivot.
+  // Some bikes have the countershaft on the pivot's axis: the sprocket turns about the pivot.
   if (toPivot > COAXIAL && machine.frontSprocketRadius >= toPivot)
     return {
       reason: 'pivotInsideFront',

@@ -17,7 +17,7 @@ const loop = chainLoop(15, 45, 15.875);
 const chain = { loop, links: 114, axlePosition: 12 };
 
 describe('slack with the axle where it is', () => {
-  it('is what the standing bike’s centres leave over of the chain', () => {
+  it('is the chain that the standing bike’s centres leave over', () => {
     for (const rear of [0, 40, 130]) {
       const on = standing(plainBike, { ...plainSetup, axlePosition: 12 }, { front: 20, rear });
       const centres = Math.hypot(on.countershaft.x - on.rearAxle.x, on.countershaft.y - on.rearAxle.y);
@@ -28,7 +28,7 @@ describe('slack with the axle where it is', () => {
     }
   });
 
-  it('through the travel has its places even, and ends with the reason where there is none', () => {
+  it('through the travel is at even places, and ends with the reason where there is none', () => {
     const places = slackThroughTravel(made(), chain, 14);
     if (!Array.isArray(places)) throw new Error(places.reason);
     expect(places.map((p) => p.rearTravel)).toEqual(Array.from({ length: 14 }, (_, i) => i * 10));
@@ -50,7 +50,7 @@ describe('slack with the axle where it is', () => {
     const fresh = slackAt(made(), chain, 0);
     const worn = slackAt(made(), { ...chain, loop: chainLoop(15, 45, 15.875, 1) }, 0);
     if (!fresh.ok || !worn.ok) throw new Error('no slack');
-    // 1 % of the runs only: what lies on the teeth lies further out.
+    // 1 % of the runs only: on the sprockets a worn chain lies further out.
     const runs = 114 - 30;
     expect(worn.spare - fresh.spare).toBeGreaterThan(0.01 * runs * 15.875 * 0.95);
     expect(worn.spare - fresh.spare).toBeLessThan(0.01 * runs * 15.875 * 1.05);
@@ -69,7 +69,7 @@ describe('slack with the axle where it is', () => {
 });
 
 describe('the tightest place', () => {
-  it('is the longest of a fine look through the travel, with and without a guide', () => {
+  it('is the longest of a fine search through the travel, with and without a guide', () => {
     const seen = new Set<string>();
     fc.assert(
       fc.property(likelyBike, ({ bike, setup }) => {
@@ -108,10 +108,10 @@ describe('the tightest place', () => {
   });
 });
 
-describe('the slack to set on the stand', () => {
+describe('the slack to set on the paddock stand', () => {
   const wanted = { links: 114, leastSlack: 10, measuredAt: 0, slot: 30 };
 
-  it('leaves exactly the least play at the tightest place, and the rest is where it is measured', () => {
+  it('leaves exactly the least slack at the tightest place, and more where it is measured', () => {
     const parts = made();
     const set = slackToSet(parts, loop, wanted);
     if (!set.ok) throw new Error(set.reason);
@@ -142,7 +142,7 @@ describe('the slack to set on the stand', () => {
     expect(setAxlePosition(made(plainBike, { ...plainSetup, axlePosition: 28 }))).toBeCloseTo(28, 10);
   });
 
-  it('is refused for a chain that does not reach, or a play there cannot be', () => {
+  it('is refused for a chain that does not reach, or slack that no run can have', () => {
     expect(slackToSet(made(), loop, { ...wanted, links: 80 })).toMatchObject({ reason: 'chainDoesNotReach' });
     expect(slackToSet(made(), loop, { ...wanted, leastSlack: 2000 })).toMatchObject({ reason: 'tooSlack' });
     expect(slackToSet(made(), loop, { ...wanted, leastSlack: NaN })).toMatchObject({ reason: 'notANumber' });

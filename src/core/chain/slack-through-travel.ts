@@ -37,7 +37,9 @@ export function slackAt(machine: ChainMachine, chain: FittedChain, rearTravel: n
   return { ok: true, rearTravel, spare, play: chainSlack(run, spare), onGuide: path.onGuide };
 }
 
-/** Slack at `count` even places from hanging to bottomed; the first place that has none ends it with its reason. */
+/**
+ * Slack at `count` even places from hanging to bottomed; a place without an answer refuses them all with its reason.
+ */
 export function slackThroughTravel(
   machine: ChainMachine,
   chain: FittedChain,
@@ -53,8 +55,8 @@ export function slackThroughTravel(
 }
 
 /**
- * How the lower run of a standing bike hangs, in the ground frame, with a chain of so many links on the axle as it is
- * set: for the drawing and the mid-run drop. No answer without spare chain.
+ * How the lower run of a standing bike hangs, in the ground frame, with a chain of `links` links and the axle where
+ * it is set: for the drawing and for the drop at the middle of the run. No answer without spare chain.
  */
 export function hangingOn(
   stance: Stance,

@@ -1,4 +1,4 @@
-/** The slack to set on the stand, so that the tightest place of the travel keeps the least slack allowed. */
+/** The slack to set on the paddock stand, so that the tightest place of the travel keeps the least slack allowed. */
 import type { Refusal } from '../numeric/refusal.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
@@ -10,9 +10,11 @@ import { tightestPlace, type TightestPlace } from './tightest-place.ts';
 
 export interface SlackWanted {
   readonly links: number;
-  /** Least play at the tightest place, up and down together, mm. */
+  /** Least slack at the tightest place, up and down together, mm. */
   readonly leastSlack: number;
-  /** Rear travel at which the mechanic measures, mm: 0 hanging on a stand, or that of the bike on its wheels. */
+  /**
+   * Rear travel at which the mechanic measures, mm: 0 hanging on a paddock stand, or that of the bike on its wheels.
+   */
   readonly measuredAt: number;
   readonly slot: number;
 }
@@ -23,15 +25,15 @@ export interface SlackToSet {
   /** Axle back from the slot's front that gives this, mm, and whether the slot reaches there. */
   readonly axlePosition: number;
   readonly inSlot: boolean;
-  /** Play to measure at mid run where the mechanic measures. */
+  /** Slack to measure at the middle of the run, at the travel where the mechanic measures. */
   readonly play: RunSlack;
-  /** Play that remains at the tightest place, found again from the axle's place. */
+  /** Slack that remains at the tightest place, found again from the axle's place. */
   readonly leastSlack: number;
 }
 
 export type NoSlackToSet = Refusal<NoLinkage['reason'] | NoSlack['reason'] | 'chainDoesNotReach'>;
 
-/** Axle place to which it is found, mm, and the agreement asked of its rounds. */
+/** The axle place is found to this, mm, and two rounds count as the same within this, mm. */
 const PLACE_STEP = 1e-10;
 const AGREED = 1e-9;
 const MOST_ROUNDS = 30;
@@ -39,10 +41,10 @@ const MOST_ROUNDS = 30;
 const FOLLOWED = 0.3;
 
 /**
- * The slack to measure on the stand with a chain of so many links. At the tightest place of the travel the play is to
- * be `leastSlack`; that fixes the spare chain there, the spare chain the axle's place, and the axle's place the play
- * where it is measured. Play depends a little on the axle's place, hence rounds until they agree. No answer when the
- * chain cannot reach or has no such play.
+ * The slack to measure on the paddock stand with a chain of `links` links. At the tightest place of the travel the
+ * slack is to be `leastSlack`; that fixes the spare chain there, the spare chain fixes the axle's place, and the
+ * axle's place fixes the slack where it is measured. Slack depends a little on the axle's place, so it takes rounds
+ * until they agree. No answer when the chain cannot reach or cannot have this slack.
  */
 export function slackToSet(
   machine: ChainMachine,
@@ -79,7 +81,7 @@ export function slackToSet(
   return { ok: false, reason: 'notConverged' };
 }
 
-/** Axle place at which the chain has so much spare at its tightest; null when it reaches none near the slot. */
+/** Axle place at which the chain has `spare` mm to spare at its tightest; null when it reaches none near the slot. */
 function axleWithSpare(
   machine: ChainMachine,
   loop: ChainLoop,
