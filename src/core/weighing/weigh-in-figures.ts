@@ -1,7 +1,7 @@
 /** The figures that a weigh-in needs from a person, by name. */
 
 export type WeighedEnd = 'front' | 'rear';
-/** What only the user can read. */
+/** What only the user can read off. */
 export type WeighedKey = 'front' | 'rear' | 'lift' | 'raisedReading';
 /** Lengths that the bike has already, until they are measured. */
 export type OwnLength = 'wheelbase' | 'frontRadius' | 'rearRadius';

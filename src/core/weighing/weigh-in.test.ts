@@ -24,7 +24,7 @@ function frontReading({ wheelbase, frontRadius, rearRadius, mass, x, y }: Real, 
   return (mass * turnedX(x, y - rearRadius)) / turnedX(wheelbase, frontRadius - rearRadius);
 }
 
-/** The weigh-in that a bike with this centre would give, made by turning it, without the formula under test. */
+/** The weigh-in of a bike with this centre, made by turning it, without the formula under test. */
 function weighed(
   real: Real,
   how: Pick<WeighIn, 'first' | 'raised' | 'read'>,

@@ -53,7 +53,7 @@ const KEYS = ['wheelbase', 'frontRadius', 'rearRadius', 'front', 'rear', 'lift',
 /** Step of the differences as a part of the value (or of 1): near the cube root of rounding, good to 1e-10. */
 const STEP = 1e-5;
 
-/** Less turn than this between the weighings tells nothing of the height, as slope. */
+/** Least turn between the weighings from which a height can be found, as slope. */
 const LEAST_TURN = 1e-3;
 
 /**

@@ -1,4 +1,4 @@
-/** What a weigh-in says of a bike: its whole mass and centre, and what its springs carry, as it is saved. */
+/** A bike from its weigh-in: its whole mass and centre, and what its springs carry, as saved. */
 import { refuse } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
@@ -26,18 +26,18 @@ export interface WeighedBike {
   readonly on: Stance;
 }
 
-/** Travel that changes less than this from one turn to the next has settled, mm. */
+/** Travel that changes by less than this from one round to the next has settled, mm. */
 const SETTLED = 1e-9;
-/** The travel depends on the centre only through the lean of the fork, so that a few turns are enough. */
+/** The travel depends on the centre only through the lean of the fork, so a few rounds are enough. */
 const MOST_TURNS = 60;
 
 /**
  * Mass and centre of what the springs carry, without rider, load and fuel, from a weigh-in with nobody and nothing on
- * the bike, `fuel` kg in its tank, and both ends held as in the ride state `held`. `given` is asked for the
- * weigh-in of the bike as it stands then, since wheelbase and radii not measured are the bike's own. A bike that sags
- * by its own weight is found together with its mass, so what the bike was said to weigh before counts for nothing.
- * No answer when the weigh-in has none, the centre is not between the axles or below the ground, fuel and unsprung
- * parts weigh as much as the whole, or the bike does not stand.
+ * the bike, `fuel` kg in its tank, and both ends held as in the ride state `held`. `given` makes the weigh-in from
+ * the bike as it stands, because lengths that nobody measured are those of the bike. A bike that sags by its own
+ * weight is found together with its mass, so its former mass does not matter. No answer when the weigh-in has none,
+ * the centre is not between the axles or below the ground, fuel and unsprung parts weigh as much as the whole, or the
+ * bike does not stand.
  */
 export function weighedBike(
   bike: Bike,
