@@ -24,7 +24,7 @@ export interface Move extends Sketched {
   readonly target: Point;
 }
 
-/** The figures that place a point whose place follows from them, and the sentence that says so. */
+/** The figures from which the place of a point follows, and the sentence that says so. */
 export interface PlacedBy {
   /** Fields of the bike, from the bike down, such as `swingarm.length`. */
   readonly fields: readonly string[];
@@ -33,7 +33,7 @@ export interface PlacedBy {
   readonly words: (bike: Bike) => string;
 }
 
-/** What stays still on the screen while a hand moves the point. An axle does so without the frame, which pitches about it. */
+/** What stays still on the screen while a hand moves the point. With an axle still, the frame pitches about it. */
 export type StaysStill = 'steeringHead' | 'countershaft' | 'frontAxle' | 'rearAxle';
 
 export interface BikePoint {
@@ -41,7 +41,7 @@ export interface BikePoint {
   readonly label: string;
   /** One sentence on where it is on a motorcycle. */
   readonly help: string;
-  /** One more for whoever types its place; left out where there is nothing to add. */
+  /** One more sentence for typing its place; may be left out. */
   readonly note?: string;
   /** Whether a bike has it. */
   readonly applies: (bike: Bike) => boolean;

@@ -7,7 +7,7 @@ import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import { refused, solved } from '../numeric/result.ts';
 import type { BikePoint } from './bike-point.ts';
 
-/** A hand leaves wheel and other bolts where they are, at the travel and with the adjusters of the stance. */
+/** A bolt that moves alone: wheel and other bolts stay where the stance has them. */
 export function bolt(key: LinkPointKey, label: string, help: string): BikePoint {
   return {
     label,

@@ -1,4 +1,4 @@
-/** The swingarm measured anew from its two ends. */
+/** Measures the swingarm anew from its two ends. */
 import { moveArm } from '../linkage/move-arm.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import { refused, solved, type Result } from '../numeric/result.ts';
@@ -18,8 +18,8 @@ interface ArmEnds {
 
 /**
  * The arm re-measured with the axle at `axle` and the pivot at `pivot` (both in frame coordinates of the stance), at
- * the travel and with the adjusters of the stance. Links keep their bolts; a table keeps its travel. An axle put
- * somewhere by hand no longer stands where a chain puts it.
+ * the travel and with the adjusters of the stance. Links keep their bolts; a table keeps its travel. A chain no
+ * longer places an axle that a hand has moved.
  */
 export function measureArm(
   { bike, setup, stance }: Sketched & { readonly stance: Stance },

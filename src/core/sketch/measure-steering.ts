@@ -1,4 +1,4 @@
-/** The steering measured anew from both ends of its axis and the front axle. */
+/** Measures the steering anew from both ends of its axis and the front axle. */
 import { asStored } from '../chassis/pivot-move.ts';
 import { inFrame } from '../chassis/pose.ts';
 import { refused, solved, type Result } from '../numeric/result.ts';

@@ -147,7 +147,7 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
     },
   );
 
-  it('refuses a bolt that the links have not, and one with which they cannot close', () => {
+  it('refuses a bolt that the links do not have, and a place where they cannot close', () => {
     const bike = withSwingarm(plainBike, { links: rockerToFrame });
     const on = standing(bike, plainSetup, RIDDEN);
     const refusalOf = (of: Bike, key: PointKey, to: Point) => {

@@ -1,4 +1,4 @@
-/** Moving one point of the sketch: the bike that has it there, with every other point left in its place. */
+/** Moves one point of the bike and leaves every other in its place. */
 import { refused, type Result } from '../numeric/result.ts';
 import type { Move, MoveReason, Sketched } from './bike-point.ts';
 import { POINTS, type PointKey } from './points.ts';

@@ -1,4 +1,4 @@
-/** Tests of the sketch's points. */
+/** Tests of the points of the bike. */
 import { onGround } from '../chassis/pose.ts';
 import { describe, expect, it } from 'vitest';
 import { PARTS, placed } from '../../../tests/support/points.ts';
@@ -12,21 +12,21 @@ import { pointPlace, pointsOf, SKETCH_POINTS, type PointKey } from './points.ts'
 const on = standing(plainBike, plainSetup, { front: 40, rear: 30 });
 const place = (key: PointKey) => placed(on, plainBike, key);
 
-describe('the points of the sketch', () => {
-  it('have keys and labels of their own and a sentence of help', () => {
+describe('the points of the bike', () => {
+  it('differ in key and label, and have a sentence of help each', () => {
     expect(new Set(SKETCH_POINTS.map((p) => p.key)).size).toBe(SKETCH_POINTS.length);
     expect(new Set(SKETCH_POINTS.map((p) => p.label)).size).toBe(SKETCH_POINTS.length);
     for (const { help } of SKETCH_POINTS) expect(help).toMatch(/^[A-Z].*\.$/);
   });
 
-  it('stand in places of their own', () => {
+  it('stand in different places', () => {
     for (const a of PARTS)
       for (const b of PARTS)
         if (a.key < b.key)
           expect(distance(place(a.key), place(b.key)), `${a.key} ${b.key}`).toBeGreaterThan(20);
   });
 
-  it('of a bike are its parts, and the bolts of its own links where it has links', () => {
+  it('are those of its parts, and the bolts of its links when it has links', () => {
     const keys = (bike: typeof plainBike) => pointsOf(bike).map(({ key }) => key);
     const anyBolt = new Set(
       rearLayouts.flatMap(({ layout }) => drawnPoints(layout, 0).map(({ key }) => key)),
@@ -47,7 +47,7 @@ describe('the points of the sketch', () => {
     );
   });
 
-  it('that are placed by other figures say by which', () => {
+  it('name the figures that place them', () => {
     const following = SKETCH_POINTS.flatMap(({ key, placedBy }) =>
       placedBy === null ? [] : [{ key, ...placedBy }],
     );

@@ -1,4 +1,4 @@
-/** Every point of a bike that a person puts where it is, from the rear to the front, and the bolts of its links. */
+/** Every point of a bike that a person can place, from the rear to the front, and the bolts of its links. */
 import type { LinkPointKey } from '../linkage/link-drawing.ts';
 import { eachFramePlace } from '../parts/frame-places.ts';
 import type { Bike } from '../parts/bike.ts';
@@ -61,7 +61,7 @@ export function pointsOf(bike: Bike): readonly SketchPoint[] {
   return SKETCH_POINTS.filter(({ applies }) => applies(bike));
 }
 
-/** Where a point of a bike stands, ground frame, mm. Null for a bolt that its links have not. */
+/** Where a point of a bike stands, ground frame, mm. Null for a bolt that its links do not have. */
 export function pointPlace(stance: Stance, bike: Bike, key: PointKey): Point | null {
   return POINTS[key].place(stance, bike);
 }
