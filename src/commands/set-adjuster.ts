@@ -8,7 +8,7 @@ import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts
 import { unitWord } from '../core/units/all-quantities.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { setAdjuster } from '../document/edits.ts';
-import { quoted } from '../document/json.ts';
+import { quote } from '../document/json.ts';
 import { parseTyre } from './parse-tyre.ts';
 
 const WHY: Readonly<Record<ParseReason | TyreReason, string>> = {
@@ -27,7 +27,7 @@ export function adjusterUnit(adjuster: Adjuster): string {
 
 export interface AdjusterSet {
   readonly document: BikeDocument;
-  /** That the value lies outside what a workshop uses, in a sentence; null when it lies within. */
+  /** A sentence when the value lies outside what a workshop uses; null when it lies within. */
   readonly remark: string | null;
 }
 
@@ -35,7 +35,7 @@ export interface AdjusterSet {
 export function setAdjusterFromWords(document: BikeDocument, words: string): Result<AdjusterSet, string> {
   const at = words.indexOf('=');
   if (at < 1)
-    return refused(`--set takes an adjuster and its value, as in --set forkTubes=5, not "${quoted(words)}".`);
+    return refused(`--set takes an adjuster and its value, as in --set forkTubes=5, not "${quote(words)}".`);
   const name = words.slice(0, at).trim();
   const text = words.slice(at + 1).trim();
   const adjuster = ADJUSTERS.find(
@@ -43,9 +43,9 @@ export function setAdjusterFromWords(document: BikeDocument, words: string): Res
   );
   if (adjuster === undefined)
     return refused(
-      `There is no adjuster named "${quoted(name)}". The adjusters are ${ADJUSTERS.map((d) => d.key).join(', ')}.`,
+      `There is no adjuster named "${quote(name)}". The adjusters are ${ADJUSTERS.map((d) => d.key).join(', ')}.`,
     );
-  const refuse = (why: string) => refused(`The adjuster ${name} cannot be "${quoted(text)}": ${why}.`);
+  const refuse = (why: string) => refused(`The adjuster ${name} cannot be "${quote(text)}": ${why}.`);
   if (adjuster.holds === 'tyre') {
     const tyre = parseTyre(text, 'metric');
     if (!tyre.ok) return refuse(WHY[tyre.reason]);

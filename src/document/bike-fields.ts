@@ -51,7 +51,7 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
     angle,
   ),
   headTubeLength: numberField(
-    { words: 'head tube length', help: 'Along the axis; a head insert tilts the axis about its middle.' },
+    { words: 'head tube length', help: 'Along the axis; head-angle cups tilt the axis about its middle.' },
     assumed(180),
     length,
   ),
@@ -103,8 +103,8 @@ const fork = part<Fork>('fork', 'Measured with the fork topped out.', {
   ends: springEnds('fork'),
   leastHeight: numberOrNone(
     {
-      words: 'least fork height',
-      help: 'Least fork height at which the clamps still hold enough tube, from the maker’s manual; none when not known.',
+      words: 'least fork tube above clamp',
+      help: 'Least tube above the top clamp [yoke] with which both clamps still hold enough, from the maker’s manual; none when not known.',
     },
     placed,
   ),
@@ -117,7 +117,7 @@ const fork = part<Fork>('fork', 'Measured with the fork topped out.', {
   ),
 });
 
-/** What a table left out is taken as: one mm of shock for two of wheel, whatever the travel. */
+/** Stands in for a missing table: one mm of shock for two of wheel, whatever the travel. */
 const HALF_AND_HALF: readonly TravelRow[] = [
   { wheelTravel: 0, shockStroke: 0 },
   { wheelTravel: 100, shockStroke: 50 },
@@ -230,7 +230,7 @@ export const BIKE_PART: Part<Bike> = part<Bike>(
       assumed('Unnamed bike'),
       LONGEST_NAME,
     ),
-    about: textField({ words: 'notes', help: 'Free words of the owner.' }, documented(''), LONGEST_ABOUT),
+    about: textField({ words: 'notes', help: 'The owner’s notes.' }, documented(''), LONGEST_ABOUT),
     invented: flagField(
       { words: 'mark of made-up figures', help: 'True when the figures belong to no real motorcycle.' },
       documented(false),

@@ -98,7 +98,7 @@ export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.'
   wearLimit: numberOrNone(
     {
       words: 'chain’s wear limit',
-      help: 'Longer than new by so much the chain is done, as its maker says; none when not known.',
+      help: 'How much longer than new the chain may become before its maker calls it worn out; none when not known.',
     },
     { least: 0, most: 100, quantity: 'percent' },
   ),
@@ -116,7 +116,7 @@ export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear
   caliper: choiceField(
     {
       words: 'rear caliper',
-      help: 'Bolted to the swingarm, or on a bracket about the axle with a stay of its own to the frame.',
+      help: 'Bolted to the swingarm, or on a bracket about the axle that a stay holds to the frame.',
     },
     documented('onArm'),
     ['onArm', 'ownStay'],
@@ -124,7 +124,7 @@ export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear
   ),
   stayAnchor: framePoint(
     'brake stay’s anchor',
-    'Where the caliper’s own stay is bolted to the frame.',
+    'Where the caliper’s stay is bolted to the frame.',
     quietlyAt(0, 60),
   ),
   bracketRadius: numberField(

@@ -99,7 +99,7 @@ describe('adjusters', () => {
 });
 
 describe('the bike', () => {
-  it('takes over what sketching made of bike and setup, and refuses what is not finite', () => {
+  it('takes over the bike and setup that a moved point made, and refuses what is not finite', () => {
     const document = start();
     const bike = { ...document.bike, fork: { ...document.bike.fork, length: 700 } };
     const setup = { ...document.setup, rearTyre: { diameter: 640 } };
@@ -145,7 +145,7 @@ describe('the list of editable fields', () => {
   it('has every number of a bike', () => {
     const numbers: string[] = [];
     const walk = (value: unknown, path: string): void => {
-      // Links are drawn: the points of whichever layout there is have fields of their own.
+      // Links are drawn: the points of each layout have other fields.
       if (path === 'swingarm.links') return;
       if (typeof value === 'number' || value === null) numbers.push(path);
       else if (typeof value === 'object' && !Array.isArray(value))

@@ -20,8 +20,8 @@ export interface EditReason {
 export type Edited = Result<BikeDocument, EditReason>;
 
 /**
- * The part as a file would give it back, so that whatever can be edited can be saved and opened again. What it takes over
- * from the part as it was is known to be so.
+ * The part as a file would give it back, so that whatever can be edited can be saved and opened again. What it keeps
+ * from the part before is not read again.
  */
 function storable<T>(part: Part<T>, value: unknown, path: string, before: T): Result<T, EditReason> {
   const read = readPart(part, value, path, before);
@@ -44,7 +44,7 @@ function withSetup(document: BikeDocument, setup: unknown): Edited {
 /** Sets one adjuster, in the adjuster's metric number. The adjuster's own range is the workshop's; it is not enforced here. */
 export function setAdjuster<K extends AdjusterKey>(document: BikeDocument, key: K, value: Setup[K]): Edited {
   const adjuster: Adjuster = adjusterOf(key);
-  // An axle put somewhere by hand no longer stands where the chain puts it.
+  // A chain no longer places an axle that a hand has moved.
   const takenOff =
     'placedBy' in adjuster && adjuster.placedBy !== undefined ? { [adjuster.placedBy]: null } : {};
   return withSetup(document, { ...document.setup, ...takenOff, [key]: value });
@@ -60,8 +60,8 @@ export interface FittedPair {
 }
 
 /**
- * Fits two sprockets with the place that their chain gives the axle. Where a chain is on the bike, the new one takes
- * its place, with a half link in it if its links are odd; where the axle only stands where it is set, it stays so.
+ * Fits two sprockets and puts the axle where their chain leaves it. A bike with a chain gets the new chain, with a
+ * half link if its links are odd; a bike without one stays without.
  */
 export function fitSprockets(document: BikeDocument, pair: FittedPair): Edited {
   const { frontTeeth, rearTeeth, axlePosition, links } = pair;
@@ -85,13 +85,13 @@ export function resetAdjusters(document: BikeDocument): BikeDocument {
   return { ...document, setup: document.baseline.setup };
 }
 
-/** Takes over what sketching a point has made of bike and setup. */
+/** Takes over the bike and setup that a moved point has made. */
 export function replaceSketched(document: BikeDocument, bike: Bike, setup: Setup): Edited {
   const sketched = withBike(document, bike);
   return sketched.ok ? withSetup(sketched.value, setup) : sketched;
 }
 
-/** Makes the bike and the adjusters as they are now what everything is compared with. */
+/** Makes the present bike and setup the baseline. */
 export function setBaseline(document: BikeDocument): BikeDocument {
   return { ...document, baseline: { bike: document.bike, setup: document.setup } };
 }
@@ -127,7 +127,9 @@ export function setLinks(document: BikeDocument, links: LinkLayout | null): Edit
   return withBike(document, { ...bike, swingarm: { ...bike.swingarm, links } });
 }
 
-/** Puts a chain of so many links on, which then places the axle; null leaves the axle where `axlePosition` says. */
+/**
+ * Puts on a chain of `chainLinks` links, which then places the axle; null leaves the axle where `axlePosition` says.
+ */
 export function setChain(document: BikeDocument, chainLinks: number | null, axlePosition: number): Edited {
   return withSetup(document, { ...document.setup, chainLinks, axlePosition });
 }

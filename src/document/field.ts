@@ -6,8 +6,8 @@ import type { JsonObject } from './json.ts';
 
 /**
  * What stands in for a field that a file leaves out. `essential`: nothing, the file is refused. `documented`: the
- * value, without a word, because leaving the field out is the documented way to say so. `assumed`: the value, and
- * the person is told.
+ * value, without a note, because leaving the field out is the documented way to say it. `assumed`: the value, with a
+ * note to the person who opens the file.
  */
 export type Absent<T> =
   | { readonly kind: 'essential' }
@@ -22,9 +22,9 @@ export interface Leaf<T> {
   readonly title?: string;
   /** What it is and which way it is counted. */
   readonly help: string;
-  /** Its words and help for a bike with another drive, where they name the drive. */
+  /** Its words and help for another drive; left out when they name no drive. */
   readonly ofDrive?: (drive: DriveNoun) => Described;
-  /** What its number counts; null when it is no number. */
+  /** What its number counts; null when it is not a number. */
   readonly quantity: QuantityKey | null;
   readonly validator: v.GenericSchema<unknown, T>;
   /** What a good value is, fit to follow "must be". */
@@ -56,7 +56,7 @@ export interface Part<T> {
 /** One field for each property, so that a property without one does not compile. */
 export type Fields<T> = { readonly [K in keyof T]-?: Leaf<T[K]> | Part<T[K]> };
 
-/** A field of whatever type, as those see it who walk through all of them. */
+/** A field of any type, for code that walks through all of them. */
 export type AnyField = Leaf<unknown> | AnyPart;
 export interface AnyPart {
   readonly kind: 'part';
@@ -69,7 +69,7 @@ export function part<T>(words: string, help: string, fields: Fields<T>): Part<T>
   return { kind: 'part', words, help, fields };
 }
 
-/** The same part for a walker. The fields are what `Part` says they are; only their separate types are given up. */
+/** The same part for code that walks through all fields; only the separate types of its fields are lost. */
 export function anyPart<T>(typed: Part<T>): AnyPart {
   return typed as unknown as AnyPart;
 }
@@ -97,7 +97,7 @@ interface NumberOptions {
   readonly whole?: boolean;
 }
 
-/** Takes the sign off a zero, which no file and no adjuster can tell apart. */
+/** Takes the sign off a zero: files and adjusters know one zero only. */
 const unsignedZero = (value: number): number => (value === 0 ? 0 : value);
 
 function numberValidator({ least, most, whole }: NumberOptions): v.GenericSchema<unknown, number> {
@@ -128,7 +128,7 @@ export function numberField(
   };
 }
 
-/** A number that the part may not have at all: null in the file, and so when left out. */
+/** A number that may be missing: null in the file, or left out. */
 export function numberOrNone(described: Described, options: NumberOptions): Leaf<number | null> {
   const { least, most, quantity, whole = false } = options;
   return {

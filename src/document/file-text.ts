@@ -1,14 +1,14 @@
-/** From the bytes of a file to its text, refusing what is too large or no UTF-8. */
+/** From the bytes of a file to its text, refusing what is too large or not UTF-8. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { OpenReason } from './open-reason.ts';
 import { LARGEST_TEXT, tooLarge } from './read-json.ts';
 
-/** The reason not even to read a file of so many bytes; null when it may be read. */
+/** Why a file of this size is not even read; null when it may be read. */
 export function tooLargeToRead(sizeInBytes: number): OpenReason | null {
   return sizeInBytes > LARGEST_TEXT ? tooLarge(sizeInBytes) : null;
 }
 
-/** The text of `bytes`. `decode` is the platform's strict UTF-8 decoder, which throws on bytes that are none. */
+/** The text of `bytes`. `decode` is the platform's strict UTF-8 decoder, which throws on any other bytes. */
 export function textOfBytes(
   bytes: Uint8Array,
   decode: (bytes: Uint8Array) => string,

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { cases } from '../../tests/support/cases.ts';
 import { jsonFaultAt } from './json-fault.ts';
 
-it('finds none in any JSON', () => {
+it('finds no fault in any JSON', () => {
   fc.assert(
     fc.property(fc.json(), (text) => {
       expect(jsonFaultAt(text)).toBeNull();
@@ -12,7 +12,7 @@ it('finds none in any JSON', () => {
   );
 });
 
-it('finds one exactly where the parser does not take the text', () => {
+it('finds a fault exactly when the parser refuses the text', () => {
   const marks = fc.constantFrom(
     '{',
     '}',

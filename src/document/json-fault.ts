@@ -1,4 +1,4 @@
-/** Finds where a text stops being JSON, because the engines' own messages do not all say so. */
+/** Finds where a text stops being JSON, because not every engine's message says where. */
 
 const BLANK = /[ \t\r\n]*/y;
 const SCALAR = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])|(?:true|false|null)(?!\w)/y;

@@ -6,7 +6,7 @@ import { anyPart, type AnyField, type Leaf } from './field.ts';
 import type { JsonObject } from './json.ts';
 import { SETUP_PART } from './setup-fields.ts';
 
-/** A field's help with its unit, and with what a file that leaves it out means. */
+/** A field's help with its unit, and what a file without it means. */
 function description(leaf: Leaf<unknown>): string {
   const { absent } = leaf;
   const unit = leaf.quantity === null ? '' : ` Unit: ${unitWord(leaf.quantity)}.`;
@@ -14,18 +14,18 @@ function description(leaf: Leaf<unknown>): string {
     absent.kind === 'essential'
       ? ''
       : absent.kind === 'assumed'
-        ? ' Left out, the value under "default" is taken and the person who opens the file is told.'
+        ? ' A file without it gets the value under "default", and whoever opens the file reads so.'
         : '';
   return `${leaf.help}${unit}${without}`;
 }
 
-/** The unchanged JSON of a default; what stands in the fields is JSON by their own validators. */
+/** The schema of a field. A default is JSON as it is, because the field's validator takes nothing else. */
 function schemaOf(field: AnyField): JsonObject {
   const capital = field.words.charAt(0).toUpperCase() + field.words.slice(1);
   if (field.kind === 'leaf') {
     const { title = capital } = field;
-    const stand = field.absent.kind === 'essential' ? {} : { default: field.absent.value };
-    return { title, description: description(field), ...field.json, ...(stand as JsonObject) };
+    const fallback = field.absent.kind === 'essential' ? {} : { default: field.absent.value };
+    return { title, description: description(field), ...field.json, ...(fallback as JsonObject) };
   }
   const entries = Object.entries(field.fields);
   return {
@@ -59,7 +59,7 @@ export function documentJsonSchema(): JsonObject {
       ...halves,
       baseline: {
         title: 'Baseline',
-        description: 'What everything is compared with. Left out, it is the file’s own bike and setup.',
+        description: 'What everything is compared with; without it, the file’s own bike and setup.',
         type: 'object',
         properties: halves,
       },

@@ -17,15 +17,15 @@ export function ownValue(json: JsonObject, key: string): Json | undefined {
 /** How much of a strange value or name is repeated in a sentence about it. */
 const LONGEST_QUOTE = 40;
 
-export function quoted(text: string): string {
+export function quote(text: string): string {
   return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
 }
 
 /** A value as a sentence can show it, cut to a readable length. */
-export function shown(json: unknown): string {
+export function showJson(json: unknown): string {
   if (json === undefined) return 'nothing';
   if (typeof json === 'number') return String(json);
   if (Array.isArray(json)) return 'a list';
   if (typeof json === 'object' && json !== null) return 'a group of values';
-  return quoted(JSON.stringify(json));
+  return quote(JSON.stringify(json));
 }

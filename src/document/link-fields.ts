@@ -1,4 +1,4 @@
-/** The saved field of the rear links: one of three layouts, or none where only the table is known. */
+/** The saved field of the rear links: one of three layouts, or null when only the table is known. */
 import * as v from 'valibot';
 import type { LinkLayout } from '../core/parts/rear-layout.ts';
 import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
@@ -70,7 +70,7 @@ const onArmJson = (what: string): JsonObject =>
     above: number('Square to that line, upward. Unit: mm.'),
   });
 const farEndJson: JsonObject = {
-  description: 'Where the end of the shock that is not on the rocker is held.',
+  description: 'Where the shock’s end away from the rocker is bolted.',
   anyOf: [
     group('On the frame.', { on: { description: 'Says so.', const: 'frame' }, at: onFrameJson('The bolt') }),
     group('On the swingarm.', { on: { description: 'Says so.', const: 'arm' }, at: onArmJson('The bolt') }),

@@ -4,9 +4,9 @@ import { isJsonObject, ownValue, type Json, type JsonObject } from './json.ts';
 export interface Migration {
   /** The schema it starts from; it ends at the next. */
   readonly from: number;
-  /** What it changed, told to the person who opens such a file; null where it only made room for more. */
+  /** What it changed, for the person who opens such a file; null when it only added fields. */
   readonly about: string | null;
-  /** Takes whatever such a file holds, also a damaged one, and never throws; what is wrong stays to be judged later. */
+  /** Takes whatever such a file holds, even a damaged one, and never throws; what is wrong is found later. */
   readonly migrate: (saved: JsonObject) => JsonObject;
 }
 
@@ -16,7 +16,7 @@ function within(saved: JsonObject, key: string, change: (inner: JsonObject) => J
   return isJsonObject(inner) ? { ...saved, [key]: change(inner) } : saved;
 }
 
-function renamed(saved: JsonObject, from: string, to: string): JsonObject {
+function rename(saved: JsonObject, from: string, to: string): JsonObject {
   const moved = ownValue(saved, from);
   if (moved === undefined) return saved;
   const rest: Record<string, Json> = Object.fromEntries(
@@ -28,10 +28,10 @@ function renamed(saved: JsonObject, from: string, to: string): JsonObject {
 /** Adjusters and one figure of the drive under the names of schema 3. */
 function withNewNames(saved: JsonObject): JsonObject {
   const setup = within(saved, 'setup', (from) =>
-    NAMES_OF_3.reduce((named, [old, present]) => renamed(named, old, present), from),
+    NAMES_OF_3.reduce((named, [old, present]) => rename(named, old, present), from),
   );
   return within(setup, 'bike', (bike) =>
-    within(bike, 'drive', (drive) => renamed(drive, 'leastPlay', 'leastSlack')),
+    within(bike, 'drive', (drive) => rename(drive, 'leastPlay', 'leastSlack')),
   );
 }
 
@@ -53,7 +53,7 @@ export const MIGRATIONS: readonly Migration[] = [
     about: 'the swingarm’s angle was named anew, and the baseline is the bike as it was saved',
     migrate: (saved) =>
       within(saved, 'bike', (bike) =>
-        within(bike, 'swingarm', (arm) => renamed(arm, 'angleDeg', 'toppedOutAngleDeg')),
+        within(bike, 'swingarm', (arm) => rename(arm, 'angleDeg', 'toppedOutAngleDeg')),
       ),
   },
   {
@@ -70,8 +70,8 @@ export const MIGRATIONS: readonly Migration[] = [
   },
 ];
 
-/** Brings a saved object up to `target`, telling `ran` each migration it went through. */
-export function migrated(
+/** Brings a saved object up to `target`, and calls `ran` with each migration on the way. */
+export function runMigrations(
   saved: JsonObject,
   schema: number,
   target: number,

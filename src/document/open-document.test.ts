@@ -24,12 +24,12 @@ function opened(json: Json): Opened {
 const paths = (json: Json): string[] => opened(json).repairs.map((repair) => repair.path);
 
 describe('opening a hand-written file', () => {
-  it('tells of an unknown name in one line, whatever the name holds', () => {
+  it('names an unknown field in one line, whatever characters it holds', () => {
     const [repair] = opened({ ...plain, 'one\ntwo': 1 }).repairs;
     expect(repair.sentence).toBe('one\\ntwo is not used by this file format and was left out.');
   });
 
-  it('opens one with only what is essential without a word about what is documented to be optional', () => {
+  it('opens one with the essential fields only, without a note about optional ones', () => {
     const { document, repairs } = opened(plain);
     expect(repairs).toEqual([]);
     expect(document.bike.frame.guideRadius).toBeNull();
@@ -39,7 +39,7 @@ describe('opening a hand-written file', () => {
     expect(document.setup.riderMass).toBe(80);
   });
 
-  it('takes the file’s own bike and setup as the baseline it does not have', () => {
+  it('takes the file’s own bike and setup as baseline when it has none', () => {
     const { document } = opened(plain);
     expect(document.baseline).toEqual({ bike: document.bike, setup: document.setup });
   });
@@ -128,7 +128,7 @@ describe('repairing', () => {
     expect(paths({ ...plain, baseline: 'none' })).toEqual(['baseline']);
   });
 
-  it('keeps a bike whose geometry cannot stand: that is not for the file to judge', () => {
+  it('keeps a bike whose geometry cannot stand, because opening does not judge geometry', () => {
     expect(paths(changed(['bike', 'fork', 'length'], 10))).toEqual([]);
     expect(paths(changed(['setup', 'rearTyre'], { code: 'nonsense' }))).toEqual([]);
   });
@@ -153,7 +153,7 @@ describe('refusing', () => {
     ['setting “Triple-clamp [yoke] offset”', ['setup', 'clampOffset']],
     ['setting “Front tyre”', ['setup', 'frontTyre']],
     ['setting “Rear tyre”', ['setup', 'rearTyre']],
-  ] as [string, Path][])('names the %s when it is missing, and when it is no number', (words, path) => {
+  ] as [string, Path][])('names the %s when it is missing, and when it is not a number', (words, path) => {
     const missing = reason(changed(path, undefined));
     expect(missing).toMatchObject({ kind: 'fieldMissing', path: path.join('.') });
     expect(missing?.sentence).toBe(`There is no ${words} (${path.join('.')}).`);

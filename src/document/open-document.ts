@@ -1,10 +1,10 @@
-/** Opening a saved bike: text to a document and a list of what had to be changed, or the reason it cannot be. */
+/** Opens a saved bike: from text to a document and a list of repairs, or to the reason why not. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import { FORMAT, SCHEMA, type BikeDocument, type BikeWithSetup } from './document.ts';
 import type { Part } from './field.ts';
-import { isJsonObject, ownValue, shown, type Json, type JsonObject } from './json.ts';
-import { migrated } from './migrations.ts';
+import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
+import { runMigrations } from './migrations.ts';
 import type { OpenReason } from './open-reason.ts';
 import { readJson } from './read-json.ts';
 import { noteUnknownKeys, readPart, type Fault } from './read-part.ts';
@@ -17,7 +17,7 @@ export interface Opened {
   readonly repairs: readonly Repair[];
 }
 
-/** Beside our own fields, an editor's note of the published schema is no surprise. */
+/** The fields of a file, and `$schema`, by which an editor names the published schema. */
 const FILE_KEYS = ['format', 'schema', 'bike', 'setup', 'baseline', '$schema'];
 
 /**
@@ -43,7 +43,7 @@ export function openJson(json: Json): Result<Opened, OpenReason> {
     return refused({
       kind: 'schemaUnreadable',
       path: 'schema',
-      sentence: `The file does not say which schema it follows: "schema" is ${shown(schema)} but must be a whole number.`,
+      sentence: `The file does not say which schema it follows: "schema" is ${showJson(schema)} but must be a whole number.`,
     });
   if (schema > SCHEMA)
     return refused({
@@ -52,7 +52,7 @@ export function openJson(json: Json): Result<Opened, OpenReason> {
       sentence: `The file was saved by a newer Sidestance (schema ${schema}); this one reads up to schema ${SCHEMA}.`,
     });
   const repairs: Repair[] = [];
-  const current = migrated(json, schema, SCHEMA, ({ from, about }) => {
+  const current = runMigrations(json, schema, SCHEMA, ({ from, about }) => {
     if (about !== null)
       repairs.push({ path: '', sentence: `The file is of an older schema (${from}): ${about}.` });
   });
@@ -71,7 +71,7 @@ function openCurrent(json: JsonObject, repairs: Repair[]): Result<Opened, OpenRe
   return solved({ document: { format: FORMAT, schema: SCHEMA, ...own, baseline }, repairs });
 }
 
-/** The most faults told at once; the rest would not be read. */
+/** The most faults in one message; nobody reads more. */
 const MOST_FAULTS_TOLD = 6;
 
 function reasonOf(faults: readonly Fault[]): OpenReason {
@@ -87,13 +87,13 @@ function reasonOf(faults: readonly Fault[]): OpenReason {
   };
 }
 
-/** A baseline left out is the documented way to say "the bike as it is here"; a damaged one becomes that, and is told. */
+/** A file without a baseline means "the bike as it is here"; a damaged one means the same, with a note. */
 function baselineOf(json: Json | undefined, own: BikeWithSetup, repairs: Repair[]): BikeWithSetup {
   if (json === undefined) return own;
   if (!isJsonObject(json)) {
     repairs.push({
       path: 'baseline',
-      sentence: `baseline is ${shown(json)}, not a bike and its setup; taken as the file’s own bike and setup.`,
+      sentence: `baseline is ${showJson(json)}, not a bike and its setup; taken as the file’s own bike and setup.`,
     });
     return own;
   }

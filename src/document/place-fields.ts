@@ -32,5 +32,5 @@ export function framePlace({ label, help, absent }: FramePlace): Part<FramePoint
   });
 }
 
-/** A place that is taken without a word, because nothing rests there unless the setup says so. */
+/** A place that is taken without a note, because nothing rests there unless the setup says so. */
 export const quietlyAt = (x: number, y: number) => (axis: 'x' | 'y') => documented(axis === 'x' ? x : y);

@@ -27,7 +27,7 @@ it('tells a text that breaks off from one that is wrong', () => {
   expect(kind(']]]')).toBe('notJson');
 });
 
-it('calls a text of nothing empty', () => {
+it('calls a blank text empty', () => {
   expect([kind(''), kind(' \r\n'), kind('\ufeff')]).toEqual(['empty', 'empty', 'empty']);
 });
 

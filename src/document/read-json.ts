@@ -1,7 +1,7 @@
 /** From text to parsed JSON, refusing early what is too large, too deep, cut off, ambiguous or no JSON at all. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { jsonFaultAt } from './json-fault.ts';
-import { shown, type Json } from './json.ts';
+import { showJson, type Json } from './json.ts';
 import type { OpenReason } from './open-reason.ts';
 import { repeatedName, type RepeatedName } from './repeated-name.ts';
 
@@ -66,12 +66,12 @@ function shapeOf(text: string): 'closed' | 'open' | 'tooDeep' {
   return began && (depth > 0 || inString) ? 'open' : 'closed';
 }
 
-/** Two values under one name are not ours to choose between: the file is refused, with both places to look at. */
+/** The program does not choose between two values under one name: it refuses the file and names both places. */
 function givenTwice(text: string, { name, at }: RepeatedName): OpenReason {
   const [first, second] = at.map((each) => lineAndColumn(text, each));
   return {
     kind: 'repeatedName',
-    sentence: `The file gives ${shown(name)} twice in one group, at ${first} and at ${second}; only one of them can be meant.`,
+    sentence: `The file gives ${showJson(name)} twice in one group, at ${first} and at ${second}; only one of them can be meant.`,
   };
 }
 

@@ -1,7 +1,7 @@
 /** Reads parsed JSON against the fields of a part, replacing what can be replaced and noting every change. */
 import * as v from 'valibot';
 import { anyPart, type AnyField, type AnyPart, type Leaf, type Part } from './field.ts';
-import { isJsonObject, ownValue, quoted, shown, type JsonObject } from './json.ts';
+import { isJsonObject, ownValue, quote, showJson, type JsonObject } from './json.ts';
 import type { Repair } from './repair.ts';
 
 /** An essential field that is missing or wrong, in a sentence that names it. */
@@ -38,13 +38,13 @@ function partOf(each: AnyPart, json: unknown, path: string, notes: Notes, known?
   const given = isJsonObject(json) ? json : undefined;
   if (given === undefined && !hasEssential(each)) {
     // One note for the whole part instead of one for each field in it.
-    const stand = partOf(each, {}, path, { repairs: [], faults: [] });
+    const fallback = partOf(each, {}, path, { repairs: [], faults: [] });
     if (json !== undefined || saysSomething(each))
       notes.repairs.push({
         path,
-        sentence: `The ${each.words} (${path}) ${json === undefined ? 'is missing' : `is ${shown(json)}, not a group of values`}; taken as ${inWords(each, stand)}.`,
+        sentence: `The ${each.words} (${path}) ${json === undefined ? 'is missing' : `is ${showJson(json)}, not a group of values`}; taken as ${inWords(each, fallback)}.`,
       });
-    return stand;
+    return fallback;
   }
   const source: JsonObject = given ?? {};
   const before: JsonObject = isJsonObject(known) ? known : {};
@@ -81,7 +81,7 @@ function leafOf(leaf: Leaf<unknown>, json: unknown, path: string, notes: Notes):
     noteLeftOut(json, read.output, path, notes.repairs);
     return read.output;
   }
-  const wrong = `is ${shown(json)} but must be ${leaf.expected}`;
+  const wrong = `is ${showJson(json)} but must be ${leaf.expected}`;
   if (leaf.absent.kind === 'essential' || leaf.refuseWrong) {
     notes.faults.push({ path, missing: false, sentence: `The ${leaf.words} (${path}) ${wrong}.` });
     return undefined;
@@ -98,13 +98,13 @@ const UNITS: Readonly<Record<string, string>> = { length: ' mm', angle: '°', ma
 function value(leaf: Leaf<unknown>, of: unknown): string {
   if (of === null) return 'none';
   if (leaf.quantity !== null) return `${String(of)}${UNITS[leaf.quantity] ?? ''}`;
-  return typeof of === 'object' ? 'half a millimetre of shock for each of wheel' : shown(of);
+  return typeof of === 'object' ? 'half a millimetre of shock for each of wheel' : showJson(of);
 }
 
-function inWords(each: AnyPart, stand: unknown): string {
+function inWords(each: AnyPart, fallback: unknown): string {
   return Object.entries(each.fields)
     .map(([key, field]) => {
-      const of = isJsonObject(stand) ? stand[key] : undefined;
+      const of = isJsonObject(fallback) ? fallback[key] : undefined;
       return `${key} ${field.kind === 'part' ? inWords(field, of) : value(field, of)}`;
     })
     .join(', ');
@@ -129,7 +129,7 @@ function noteLeftOut(json: unknown, kept: unknown, path: string, repairs: Repair
   else if (isJsonObject(json) && isJsonObject(kept)) noteUnknownKeys(json, Object.keys(kept), path, repairs);
 }
 
-/** A file of other things could hold thousands of names; so many are told one by one. */
+/** A file of something else could hold thousands of names; this many are listed one by one. */
 const MOST_UNKNOWN_NAMED = 12;
 
 function noteUnknown(source: JsonObject, each: AnyPart, path: string, notes: Notes): void {
@@ -146,8 +146,8 @@ export function noteUnknownKeys(
   const unknown = Object.keys(source).filter((key) => !known.includes(key));
   const prefix = path === '' ? '' : `${path}.`;
   unknown.slice(0, MOST_UNKNOWN_NAMED).forEach((key) => {
-    // A line break in a name must not break the one line that tells of it.
-    const name = `${prefix}${quoted(JSON.stringify(key).slice(1, -1))}`;
+    // A line break in a name must not break its line in the list.
+    const name = `${prefix}${quote(JSON.stringify(key).slice(1, -1))}`;
     repairs.push({ path: name, sentence: `${name} is not used by this file format and was left out.` });
   });
   const more = unknown.length - MOST_UNKNOWN_NAMED;

@@ -1,4 +1,4 @@
-/** One change that opening a damaged, incomplete or older file made, told to the person who opened it. */
+/** One change that opening a damaged, incomplete or older file made, shown to the person who opened it. */
 export interface Repair {
   /** Where in the file, such as `bike.fork.travel`; empty for the file as a whole. */
   readonly path: string;

@@ -14,7 +14,7 @@ describe('a name given twice', () => {
     expect(name('{"__proto__":0,"__proto__":0}')).toBe('__proto__');
   });
 
-  it('is told with both its places', () => {
+  it('is reported with both its places', () => {
     expect(repeatedName('{"a": 1,\n "a": 2}')?.at).toEqual([1, 10]);
   });
 

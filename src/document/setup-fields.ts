@@ -41,4 +41,4 @@ const FIELDS = Object.fromEntries(
   ADJUSTERS.map((adjuster) => [adjuster.key, fieldOf(adjuster)]),
 ) as unknown as Fields<Setup>;
 
-export const SETUP_PART = part<Setup>('setup', 'What the adjusters say.', FIELDS);
+export const SETUP_PART = part<Setup>('setup', 'Where every adjuster stands.', FIELDS);

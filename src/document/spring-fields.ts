@@ -1,4 +1,4 @@
-/** The saved fields of springs: what stands with a coil at either end, and the shock. */
+/** The saved fields of springs: what works beside a coil at either end, and the shock. */
 import type { Shock, SpringEnds } from '../core/parts/bike.ts';
 import { length, rate, thread } from './bounds.ts';
 import { documented, numberField, numberOrNone, part, type Part } from './field.ts';
@@ -6,10 +6,10 @@ import { documented, numberField, numberOrNone, part, type Part } from './field.
 /** Powers beyond these are no rubber and no oil lock. */
 const exponent = { least: 1, most: 10, quantity: 'ratio' } as const;
 
-/** What stands with the coil spring of one leg or one shock; `of` names it. */
+/** What works beside the coil spring of one leg or one shock; `of` names it. */
 export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
   const used = of === 'fork' ? 'Travel used' : 'Stroke used';
-  return part<SpringEnds>(`ends of the ${of} spring`, 'What stands with the coil spring.', {
+  return part<SpringEnds>(`ends of the ${of} spring`, 'What works beside the coil spring.', {
     springTravel: numberOrNone(
       {
         words: `${of} spring’s own travel`,
@@ -27,7 +27,7 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
     mostPreload: numberOrNone(
       {
         words: `most preload of the ${of} adjuster`,
-        help: 'How much preload the adjuster gives from none to fully in; none when not known.',
+        help: 'Preload with the adjuster turned all the way in; none when not known.',
       },
       length,
     ),
@@ -53,7 +53,7 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
     bumpRate: numberField(
       {
         words: of === 'fork' ? 'oil lock’s or bump rubber’s rate' : 'bump rubber’s rate',
-        help: 'Its force fully pressed over how deep it is pressed then.',
+        help: 'Its force when pressed all the way, over its depth then.',
       },
       documented(50),
       rate,

@@ -11,7 +11,8 @@ const WORDS: Readonly<Record<AbsentReason, string>> = {
   linksSilent: 'the rear links have no answer at this travel',
   deadPoint: 'the shock stands still here, so no leverage can be told',
   noClampDepth: 'needs the lower clamp’s underside, among the fork’s figures of the bike',
-  noLeastHeight: 'needs the least fork height of the maker’s manual, among the fork’s figures of the bike',
+  noLeastHeight:
+    'needs the least fork tube above clamp from the maker’s manual, among the fork’s figures of the bike',
   noRun: 'a shaft or hub drive has no chain run',
   stayCannotClose: 'the caliper’s stay is too long or too short to reach from bracket to frame',
   stayThroughAxle: 'the caliper’s stay points at the axle, so it holds nothing',

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { SCHEMA } from '../../src/document/document.ts';
 import { isJsonObject, type Json, type JsonObject } from '../../src/document/json.ts';
-import { migrated, MIGRATIONS } from '../../src/document/migrations.ts';
+import { runMigrations, MIGRATIONS } from '../../src/document/migrations.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
 
@@ -37,7 +37,7 @@ describe('the chain of migrations', () => {
     for (const file of files) {
       const saved = objectOf(file);
       for (const { from, migrate } of MIGRATIONS) {
-        const before = migrated(saved, Number(saved.schema), from, () => {});
+        const before = runMigrations(saved, Number(saved.schema), from, () => {});
         if (before.schema === from && JSON.stringify(migrate(before)) !== JSON.stringify(before))
           changing.add(from);
       }
@@ -50,10 +50,10 @@ describe('the chain of migrations', () => {
 
   it('leaves what it is given untouched, and a document of the present schema as it is', () => {
     const old = objectOf('v0/road.json');
-    migrated(old, 0, SCHEMA, () => {});
+    runMigrations(old, 0, SCHEMA, () => {});
     expect(old).toEqual(objectOf('v0/road.json'));
     const present = objectOf('v3/road.json');
-    expect(migrated(present, SCHEMA, SCHEMA, () => {})).toBe(present);
+    expect(runMigrations(present, SCHEMA, SCHEMA, () => {})).toBe(present);
   });
 
   it('does not fall over documents that are damaged where it works', () => {

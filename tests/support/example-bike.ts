@@ -10,7 +10,10 @@ import { withFork, withFrame, withSwingarm } from './plain-bike.ts';
 import { standing } from './standing.ts';
 import type { Given } from './worked-example.ts';
 
-/** What an example does not say: a bike of usual size whose frame stands level, lengths in mm and angles in degrees. */
+/**
+ * What stands in where an example says nothing: a bike of usual size whose frame stands level, lengths in mm and
+ * angles in degrees.
+ */
 const USUAL = { front: 300, rear: 320, wheelbase: 1400, rake: 24, offset: 30, pivot: { x: 400, y: 40 } };
 /** Springs that hold any bike topped out, so that it stands as the example places it, N/mm and mm. */
 const STIFF = { forkSpringRate: 100, forkPreload: 50, shockSpringRate: 500, shockPreload: 50 };
@@ -40,7 +43,7 @@ function onItsWheels(words: ExampleWords): Placed {
   const offset = words.mm('offset') ?? USUAL.offset;
   const pivot = pivotFromAxle(words, rearRadius);
   const apart = words.mm('axle distance');
-  // On equal wheels the axles are as far apart as the patches; then each gets the wheel of its own.
+  // On equal wheels the axles are as far apart as the patches; then each end gets its own wheel.
   if (apart !== undefined) {
     const { bike, setup } = placedBike({
       frontRadius: 300,
@@ -80,7 +83,7 @@ function withParts({ bike, setup }: Placed, words: ExampleWords): Placed {
   const fork = known<Partial<Fork>>({
     length: words.mm('legs below the top clamp'),
     travel: words.mm('fork travel'),
-    leastHeight: words.mm('least fork height'),
+    leastHeight: words.mm('least fork tube above clamp'),
     lowerClampDepth: words.mm('lower clamp depth'),
   });
   const ratio = words.plain('stroke per travel');

@@ -79,7 +79,8 @@ export interface SprocketPair {
 /**
  * All pairs in the ranges asked, front teeth first. Each pair gets its chain, the chain puts the axle into its slot,
  * and the bike is stood anew with that axle: swingarm, ride height, angles and chain change together. Travel used is
- * kept, or found anew in the ride state. Teeth that no sprocket can have are left out. Or why the bike travel set by hand has no machine at all.
+ * kept, or found anew in the ride state. Teeth that no sprocket can have are left out. Or why the bike as set has no
+ * machine at all.
  */
 export function sprocketPairs(asked: PairsAsked): readonly SprocketPair[] | NoStand {
   const base = pairBase(asked);

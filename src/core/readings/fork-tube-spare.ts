@@ -3,9 +3,9 @@ import type { Reading } from './reading.ts';
 import { absent } from './absent.ts';
 
 /**
- * Fork height less the least fork height that the maker's manual allows, mm, a fork extender counted out; below zero
- * the clamps hold too little tube. No answer while the least height is not known.
- * Example: fork tubes above the clamp 5 mm, least fork height 2 mm → 3 mm.
+ * Tube above the top clamp minus the least that the maker's manual allows, mm, a fork extender counted out; below
+ * zero the clamps hold too little tube. No answer while the least height is not known.
+ * Example: fork tubes above the clamp 5 mm, least fork tube above clamp 2 mm → 3 mm.
  */
 export const forkTubeSpare: Reading = {
   key: 'forkTubeSpare',

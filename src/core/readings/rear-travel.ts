@@ -2,7 +2,7 @@
 import type { Reading } from './reading.ts';
 
 /**
- * Rear travel used, mm: rise of the axle from hanging with the shock travel set by hand, square to the ground with the frame
+ * Rear travel used, mm: rise of the axle from hanging with the shock as set, square to the ground with the frame
  * held; never negative. The stance's own travel, so always there.
  * Example: rear travel used 35 mm → 35 mm.
  */

@@ -3,10 +3,10 @@ import type { Reading } from './reading.ts';
 import { absent } from './absent.ts';
 
 /**
- * Gap between the front tyre's tread and the lower clamp's underside with all fork travel used and the fork height as
- * set, mm along the legs; below zero the tyre would hit the clamp. Length of the legs below the top clamp − travel
- * − depth of the lower clamp − tyre radius. Growth of the tyre with speed and mudguards are not counted. No answer
- * without the depth of the clamp.
+ * Gap between the front tyre's tread and the lower clamp's underside with all fork travel used and the fork tubes
+ * above the clamp as set, mm along the legs; below zero the tyre would hit the clamp. Length of the legs below the
+ * top clamp − travel − depth of the lower clamp − tyre radius. Growth of the tyre with speed and mudguards are not
+ * counted. No answer without the depth of the clamp.
  * Example: legs below the top clamp 720 mm, fork travel 120 mm, lower clamp depth 215 mm, front wheel radius 300 mm →
  * 85 mm.
  */
