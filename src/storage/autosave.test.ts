@@ -103,7 +103,7 @@ describe('when it saves', () => {
     expect(LONGEST_WAIT_MS).toBeLessThan(1000);
   });
 
-  it('saves at once when told to, and nothing twice', async () => {
+  it('saves at once on demand, and nothing twice', async () => {
     const store = memoryStore(null);
     const { autosave, statuses } = tab(store, 'a');
     autosave.change(withFork(3));
@@ -194,7 +194,7 @@ describe('two tabs on one bike', () => {
     return { store, a, b };
   }
 
-  it('keeps both versions and reports it, for as long as it is not acknowledged', async () => {
+  it('keeps both versions and reports it until it is acknowledged', async () => {
     const { store, b } = await twoTabs();
     expect(await storedFork(store)).toBe(20);
     const revisions = await store.revisions('bike');
@@ -241,7 +241,7 @@ describe('two tabs on one bike', () => {
     expect(revisions.ok && revisions.value).toEqual([]);
   });
 
-  it('tells others of each save that came through', async () => {
+  it('reports each save that came through', async () => {
     const onSaved = vi.fn();
     const store = memoryStore(null);
     const options = {

@@ -21,7 +21,7 @@ export interface AutosaveOptions {
   /** Milliseconds since 1970, UTC. */
   readonly now: () => number;
   readonly onStatus: (status: SaveStatus) => void;
-  /** Hears of every save that came through, to tell other tabs. */
+  /** Called after every save that came through, for a notice to other tabs. */
   readonly onSaved?: (revision: number, savedAt: number) => void;
 }
 
@@ -69,7 +69,7 @@ export class Autosave {
     this.#later(Math.max(0, Math.min(QUIET_MS, left)));
   }
 
-  /** Saves what is waiting now. Resolves when nothing is, or when it could not be saved, which the status tells. */
+  /** Saves what is waiting now. Resolves when nothing is, or when it could not be saved, which the status then says. */
   flush(): Promise<void> {
     clearTimeout(this.#timer);
     this.#writing ??= this.#writeAll().finally(() => {
@@ -102,7 +102,7 @@ export class Autosave {
     while (this.#unsaved !== null) {
       const document = this.#unsaved;
       this.#unsaved = null;
-      // A notice that something is amiss stays until a save has come through.
+      // A notice of trouble stays until a save has come through.
       if (this.#status.state === 'saved') this.#report({ state: 'saving' });
       const savedAt = now();
       const text = saveDocument(document);

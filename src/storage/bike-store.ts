@@ -1,4 +1,4 @@
-/** What the page asks of a place that keeps bikes, and what is kept there. */
+/** A place that keeps bikes: what it holds, and what the page can do with it. */
 import type { Result } from '../core/numeric/result.ts';
 import type { StorageFault } from './storage-fault.ts';
 
@@ -20,7 +20,7 @@ export type BikeSummary = Omit<StoredBike, 'text'>;
 
 /** A record that is no bike. It stays in the store as it is. */
 export interface UnreadableRecord {
-  /** The same for one record each time that it is read, and another for another. */
+  /** The same each time a record is read, and different for every record. */
   readonly key: string;
   readonly sentence: string;
 }
@@ -61,7 +61,7 @@ export type Stored<T> = Promise<Result<T, StorageFault>>;
 export interface BikeStore {
   /** Why nothing outlives this page; null when it does. */
   readonly shortLived: StorageFault | null;
-  /** Bikes, the latest saved first, and the records that are none. */
+  /** Bikes, the latest saved first, and the records that are not bikes. */
   list(): Stored<Shelf<BikeSummary>>;
   load(id: string): Stored<StoredBike | null>;
   /** Looks at what is there and writes in one go, so that no other tab's save falls between. */

@@ -8,7 +8,7 @@ import { settleWrite } from './settle-write.ts';
 import { faultOf, storageFault } from './storage-fault.ts';
 import { withinTime } from './within-time.ts';
 
-/** What is read is not known to be what was written: it goes through `readRecord`. */
+/** A record may not be what was written, so it goes through `readRecord`. */
 interface Shelves extends DBSchema {
   bikes: { key: string; value: unknown };
   revisions: { key: [string, string]; value: unknown; indexes: { id: string } };
@@ -98,7 +98,7 @@ export function browserStore(): BikeStore {
         const there: unknown = await bikes.get(write.id);
         const read = readRecord(there);
         const { next, kept } = settleWrite(read.ok ? read.value : null, write);
-        // What is there and cannot be read is not lost either.
+        // A record that cannot be read is kept too.
         const beside = there === undefined || read.ok ? kept : setAside(there, write);
         await Promise.all([
           bikes.put(next),
@@ -153,7 +153,7 @@ export function browserStore(): BikeStore {
     close: () => {
       const open = connection;
       connection = null;
-      // A connection that never came about has nothing to close; its fault was told to whoever asked for it.
+      // A connection that never opened has nothing to close, and its fault is reported already.
       void open?.then(
         (database) => database.close(),
         () => undefined,

@@ -1,6 +1,6 @@
 /** Giving data to the browser's downloads. */
 
-/** Browsers read a download's data after the click; by then they have, ms. */
+/** Browsers have read a download's data this long after the click, ms. */
 const KEEP_DATA_MS = 30_000;
 
 /** Offers `data` as a file of the name given. */

@@ -101,7 +101,7 @@ it('tells full and blocked storage from other faults by what the browser throws'
   expect(faultOf('odd').sentence).toContain('(odd)');
 });
 
-it('waits for an answer no longer than it was told to', async () => {
+it('waits for an answer no longer than the time given', async () => {
   expect(await withinTime(Promise.resolve(1), 1000)).toEqual({ ok: true, value: 1 });
   expect(await withinTime(new Promise(() => {}), 1)).toEqual({ ok: false, reason: 'late' });
   await expect(withinTime(Promise.reject(new Error('no')), 1000)).rejects.toThrow('no');

@@ -12,7 +12,7 @@ export function summaryOf({ id, name, revision, writer, savedAt }: StoredBike): 
   return { id, name, revision, writer, savedAt };
 }
 
-/** `shortLived` says why this one is used, and is what the user is told for as long as it is. */
+/** `shortLived` says why this one is used, and the user sees it for as long as it is. */
 export function memoryStore(shortLived: StorageFault | null): BikeStore {
   const bikes = new Map<string, StoredBike>();
   let revisions: readonly StoredBike[] = [];

@@ -8,7 +8,7 @@ it('reads a whole record as it is', () => {
   expect(readRecord(whole)).toEqual({ ok: true, value: whole });
 });
 
-it('makes up what is amiss beside the id and the text, so that the bike can be opened', () => {
+it('replaces what is wrong beside the id and the text, so that the bike can be opened', () => {
   const made = { name: 'Bike without a name', revision: 0, writer: 'unknown', savedAt: 0 };
   const odd: readonly unknown[] = [undefined, null, {}, [], true, 10n, NaN, -1];
   expect(readRecord({ id: 'one', text: '{}' })).toEqual({
@@ -25,7 +25,7 @@ it('makes up what is amiss beside the id and the text, so that the bike can be o
     expect(readRecord({ ...whole, savedAt })).toEqual({ ok: true, value: { ...whole, savedAt: 0 } });
 });
 
-it('says of a record without a usable id or text what is amiss, whatever it is', () => {
+it('says what is wrong with a record that has no usable id or text', () => {
   const sentenceOf = (record: unknown): string => {
     const read = readRecord(record);
     return read.ok ? '' : read.reason.sentence;
@@ -47,7 +47,7 @@ it('says of a record without a usable id or text what is amiss, whatever it is',
   );
 });
 
-it('sets what is no bike apart, each under a key that stays the same', () => {
+it('keeps records that are not bikes apart, each under a key that stays the same', () => {
   const records = [{ id: 5 }, whole, { id: '5' }, { id: 'two', name: 'Two' }];
   const { bikes, unreadable } = shelfOf(records);
   expect(bikes).toEqual([whole]);

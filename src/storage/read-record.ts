@@ -17,7 +17,7 @@ const storedBike = v.object({
   savedAt: v.fallback(v.pipe(v.number(), v.minValue(0), v.maxValue(LATEST_MS)), 0),
 });
 
-/** The bike that a record holds, with what is amiss beside its id and text made up, or why it holds none. */
+/** The bike that a record holds, with defaults for what is wrong beside its id and text; or why it holds none. */
 export function readRecord(record: unknown): Result<StoredBike, UnreadableRecord> {
   const read = v.safeParse(storedBike, record);
   if (read.success) return solved(read.output);
@@ -31,7 +31,7 @@ export function readRecord(record: unknown): Result<StoredBike, UnreadableRecord
   return refused({ key: `${typeof id} ${marked} ${called}`, sentence: `${called} is not a bike: ${why}.` });
 }
 
-/** What stands where a text belongs. A store can hold what JSON cannot, so nothing is written out but numbers. */
+/** Words for what stands in the place of a text. A store can hold what JSON cannot, so only numbers are written out. */
 function wordsFor(value: unknown): string {
   if (value === undefined) return 'missing';
   if (value === null) return 'empty';
@@ -39,7 +39,7 @@ function wordsFor(value: unknown): string {
   return Array.isArray(value) ? 'a list' : `not text but of type ${typeof value}`;
 }
 
-/** All records of a shelf, bikes apart from what is none. */
+/** All records of a shelf: the bikes, and apart from them what is not a bike. */
 export function shelfOf(records: readonly unknown[]): Shelf<StoredBike> {
   const read = records.map(readRecord);
   return {

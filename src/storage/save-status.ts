@@ -13,7 +13,7 @@ export type SaveStatus =
       readonly otherSavedAt: number;
     };
 
-/** The status while storage does not work: full is told apart because the user can do something about it. */
+/** The status while storage does not work: full storage is one to itself, because the user can make room. */
 export function statusOf(fault: StorageFault): SaveStatus {
   return { state: fault.kind === 'full' ? 'full' : 'memoryOnly', sentence: fault.sentence };
 }

@@ -8,8 +8,9 @@ export interface Settled {
 }
 
 /**
- * `there` is what is stored under the bike's id. A writer's own earlier save is part of its line of work, also when it
- * did not hear that it had come through; anybody else's is kept unless the writer had opened just that or both say the same.
+ * `there` is what is stored under the bike's id. A writer's own earlier save is part of its line of work, even when
+ * it never learned that the save came through; anybody else's is kept unless the writer had opened just that or both
+ * say the same.
  */
 export function settleWrite(there: StoredBike | null, write: BikeWrite): Settled {
   const { known, ...rest } = write;

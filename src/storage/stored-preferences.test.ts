@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { readPreferences } from './stored-preferences.ts';
 
-it('keeps the groups of adjusters that are open, all of them folded too, and nothing that is no list of names', () => {
+it('keeps which groups of adjusters are open, even when none is, and takes nothing but a list of names', () => {
   expect(readPreferences({ openAdjusters: ['gearing', 'load'] })).toEqual({
     openAdjusters: ['gearing', 'load'],
   });
@@ -11,7 +11,7 @@ it('keeps the groups of adjusters that are open, all of them folded too, and not
     expect(readPreferences({ openAdjusters: odd })).toEqual({});
 });
 
-it('takes of stored preferences what can be used and leaves out the rest', () => {
+it('takes the usable part of stored preferences and leaves out the rest', () => {
   expect(readPreferences({ theme: 'sun', decimal: ';', shown: ['rake'], lastBike: 'x', old: 1 })).toEqual({
     theme: 'sun',
     shown: ['rake'],

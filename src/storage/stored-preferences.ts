@@ -1,4 +1,4 @@
-/** What is kept of how a person likes to see things, beside the bikes and never in their files. */
+/** How a person likes to see things, kept beside the bikes and never in their files. */
 import * as v from 'valibot';
 
 const rates = v.pipe(
@@ -29,13 +29,13 @@ const fields = {
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };
 
-/** What a preference was kept under until lately. */
+/** The former key of a preference. */
 const FORMER_KEYS: Readonly<Record<string, string>> = { openAdjusters: 'openDials' };
 
 type Fields = typeof fields;
 export type StoredPreferences = { readonly [K in keyof Fields]?: v.InferOutput<Fields[K]> };
 
-/** The preferences that can be used of whatever was stored; the rest is left out, for the page's own first choice. */
+/** The usable part of whatever was stored; the page's defaults stand in for the rest. */
 export function readPreferences(stored: unknown): StoredPreferences {
   if (typeof stored !== 'object' || stored === null) return {};
   const given = new Map<string, unknown>(Object.entries(stored));
@@ -43,6 +43,6 @@ export function readPreferences(stored: unknown): StoredPreferences {
     const read = v.safeParse(field, given.get(key) ?? given.get(FORMER_KEYS[key] ?? ''));
     return read.success ? [[key, read.output]] : [];
   });
-  // Each value has passed the validator of its own key.
+  // Each value has passed the validator of its key.
   return Object.fromEntries(usable) as StoredPreferences;
 }

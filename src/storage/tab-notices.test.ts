@@ -73,7 +73,7 @@ it('takes no notice of messages that it does not know', () => {
   expect(heard).toEqual([]);
 });
 
-it('works alone where tabs cannot speak with one another', () => {
+it('works alone in a browser without channels', () => {
   const { tab, heard } = listening(null, 'bike', 'a');
   tab.saved(1, 1);
   tab.close();

@@ -20,7 +20,7 @@ export type TabNotice =
   | { readonly kind: 'leftElsewhere' }
   | { readonly kind: 'savedElsewhere'; readonly revision: number; readonly savedAt: number };
 
-/** What is used of a BroadcastChannel. */
+/** The part of a BroadcastChannel that is used. */
 export interface Channel {
   postMessage(message: unknown): void;
   onmessage: ((event: MessageEvent) => void) | null;
