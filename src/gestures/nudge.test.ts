@@ -1,4 +1,4 @@
-/** How far the arrow keys move a point. */
+/** Tests of moving a point with the arrow keys. */
 import { expect, it } from 'vitest';
 import { nudge } from './nudge.ts';
 

@@ -1,4 +1,4 @@
-/** What dragging the label of a number asks for. */
+/** Tests of dragging the label of a number. */
 import { expect, it } from 'vitest';
 import { scrubStep, type Scrub, type ScrubEffect, type ScrubInput } from './number-scrub.ts';
 
@@ -39,7 +39,7 @@ it('a release past the last move still counts', () => {
   expect(play(at('down', 50), at('up', 61))).toEqual([{ kind: 'scrub', steps: 2 }, { kind: 'commit' }]);
 });
 
-it('Shift makes ten of each step and Alt a tenth, from when it is held', () => {
+it('Shift makes a step ten times as large and Alt a tenth, from the moment it is held', () => {
   expect(play(at('down', 50), at('move', 57, { shift: true }))).toEqual([{ kind: 'scrub', steps: 10 }]);
   expect(play(at('down', 50), at('move', 57, { alt: true }))).toEqual([{ kind: 'scrub', steps: 0.1 }]);
   expect(play(at('down', 50), at('move', 57), at('move', 61, { shift: true })).at(-1)).toEqual({
@@ -63,7 +63,7 @@ it('Escape restores the number and spends the press; a cancelled pointer restore
   expect(play(at('down', 50), { type: 'cancel', id: 1 })).toEqual([]);
 });
 
-it('a second pointer is not listened to', () => {
+it('a second pointer is ignored', () => {
   expect(
     play(at('down', 50), at('down', 10, { id: 2 }), at('move', 90, { id: 2 }), at('up', 90, { id: 2 })),
   ).toEqual([]);

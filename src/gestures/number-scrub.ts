@@ -24,7 +24,7 @@ export type ScrubEffect =
 interface ScrubPress {
   readonly id: number;
   readonly lastXPx: number;
-  /** Px moved to the right beyond the dead zone, each times what Shift and Alt made of it then. */
+  /** Px moved to the right beyond the dead zone, each multiplied as Shift and Alt were then. */
   readonly weighedPx: number;
   readonly phase: 'waiting' | 'scrubbing' | 'spent';
 }
@@ -88,7 +88,7 @@ function moved(
   const byPx = xPx - scrub.lastXPx;
   if (scrub.phase === 'waiting' && Math.abs(byPx) <= SCRUB_DEAD_ZONE_PX) return { scrub, effects: [] };
   const countedPx = scrub.phase === 'waiting' ? byPx - Math.sign(byPx) * SCRUB_DEAD_ZONE_PX : byPx;
-  // Weighed as it goes, so that pressing Shift on the way changes what follows and not what has been.
+  // Weighed as it goes, so that Shift pressed on the way changes only what follows.
   const weighedPx = scrub.weighedPx + countedPx * (shift ? SHIFT_TIMES : 1) * (alt ? ALT_TIMES : 1);
   return {
     scrub: { ...scrub, lastXPx: xPx, weighedPx, phase: 'scrubbing' },
@@ -96,7 +96,7 @@ function moved(
   };
 }
 
-/** Whole steps; tenths while Alt is held. Not −0, which is a number of its own. */
+/** Whole steps; tenths while Alt is held. Never −0, which is not the same as 0. */
 function stepsOf(weighedPx: number, alt: boolean): number {
   const parts = alt ? 10 : 1;
   // Trunc and not round, so that the way to the first step is as long as the way from step to step; the sum of

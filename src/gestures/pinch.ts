@@ -13,7 +13,7 @@ const LEAST_APART_PX = 8;
 type Two = readonly [Finger, Finger];
 
 /** First the pan of the place between both fingers, then the zoom about where it is now. */
-export function pinched(before: Two, after: Two): SideViewEffect[] {
+export function pinchEffects(before: Two, after: Two): SideViewEffect[] {
   const from = middle(before);
   const to = middle(after);
   const effects: SideViewEffect[] = [];

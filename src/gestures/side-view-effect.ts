@@ -1,4 +1,4 @@
-/** What a gesture on the side view asks for. */
+/** What a gesture on the side view does. */
 
 export type SideViewEffect =
   /** The handle is being dragged from now on: mark where everything is. */

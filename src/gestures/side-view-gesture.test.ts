@@ -1,4 +1,4 @@
-/** What the gestures on the side view ask for, move by move. */
+/** Tests of the gestures on the side view, move by move. */
 import { describe, expect, it } from 'vitest';
 import { hitRadiusPx } from './handle-hit.ts';
 import { AT_REST, sideViewStep, type SideViewContext } from './side-view-gesture.ts';
@@ -67,7 +67,7 @@ describe('handles that can only be tapped', () => {
     ).toEqual([{ kind: 'pan', dxPx: 10, dyPx: -4 }]);
   });
 
-  it('are tapped as any', () => {
+  it('take a tap as any other', () => {
     expect(effectsOf([mouse('down', 300, 100), mouse('up', 300, 100)], tapOnly)).toEqual([
       { kind: 'tapHandle', handle: 'axle' },
     ]);
@@ -75,7 +75,7 @@ describe('handles that can only be tapped', () => {
 });
 
 describe('dragging a handle', () => {
-  it('S5: pressing a handle beside its middle and letting go moves it by nothing', () => {
+  it('S5: pressing a handle beside its middle and letting go does not move it', () => {
     const taps = effectsOf([mouse('down', 308, 95), mouse('move', 309, 95), mouse('up', 309, 95)]);
     expect(taps).toEqual([{ kind: 'tapHandle', handle: 'axle' }]);
     const back = effectsOf([
@@ -131,13 +131,13 @@ describe('dragging a handle', () => {
     expect(gesture.doing.kind).toBe('nothing');
   });
 
-  it('Escape before a press has moved makes neither a tap nor a drag of it', () => {
+  it('Escape before a press has moved leaves neither a tap nor a drag', () => {
     expect(
       effectsOf([mouse('down', 300, 100), ESCAPE, mouse('move', 330, 100), mouse('up', 330, 100)]),
     ).toEqual([]);
   });
 
-  it('other keys are no gesture, and nothing is restored where nothing is dragged', () => {
+  it('other keys do nothing, and Escape restores nothing when nothing is dragged', () => {
     const down = { type: 'key', key: 'ArrowLeft', shift: false, alt: false, ctrl: false } as const;
     expect(effectsOf([mouse('down', 300, 100), mouse('move', 310, 100), down]).length).toBe(2);
     expect(effectsOf([ESCAPE])).toEqual([]);
@@ -174,7 +174,7 @@ describe('dragging a handle', () => {
     ).toEqual([{ kind: 'hover', handle: 'axle' }]);
   });
 
-  it('another pointer beside the one that drags is not listened to', () => {
+  it('a second pointer during a drag is ignored', () => {
     const palm = { id: 2 };
     const pen = by('pen');
     const effects = effectsOf([
@@ -218,7 +218,7 @@ describe('handles in reach', () => {
     expect(effectsOf(tap, armedWith('axle'))).toEqual([{ kind: 'tapHandle', handle: 'axle' }]);
   });
 
-  it('hovering is told once on the way in and once on the way out', () => {
+  it('hovering is reported once on the way in and once on the way out', () => {
     const effects = effectsOf([
       mouse('move', 300, 105),
       mouse('move', 301, 105),

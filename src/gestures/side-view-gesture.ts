@@ -1,6 +1,6 @@
-/** Gestures on the side view: from what a hand or a key does to what it asks for, step by step and without memory of its own. */
+/** Gestures on the side view, step by step: each input gives the next state of the gesture and what to do. */
 import { handlesAt, type HandleSpot } from './handle-hit.ts';
-import { pinched, type Finger } from './pinch.ts';
+import { pinchEffects, type Finger } from './pinch.ts';
 import type { SideViewEffect } from './side-view-effect.ts';
 import type { KeyInput, PointerInput, PointerKind, SideViewInput, WheelInput } from './side-view-input.ts';
 import { wheelEffect } from './wheel.ts';
@@ -161,7 +161,7 @@ function pinch(gesture: SideViewGesture, first: Press, second: Press, input: Poi
   const { id, xPx, yPx } = input;
   const after = [first, second].map((press) => (press.id === id ? { ...press, xPx, yPx } : press));
   const next: Doing = { kind: 'pinching', first: after[0], second: after[1] };
-  return doing(gesture, next, ...pinched([first, second], [after[0], after[1]]));
+  return doing(gesture, next, ...pinchEffects([first, second], [after[0], after[1]]));
 }
 
 function up(gesture: SideViewGesture, input: PointerInput, context: SideViewContext): SideViewStep {

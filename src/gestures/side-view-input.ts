@@ -36,7 +36,7 @@ export interface KeyInput {
   readonly ctrl: boolean;
 }
 
-/** The page hears no more of this pointer, and may not have heard of its release. */
+/** The page gets no more events of this pointer, and may have missed its release. */
 export interface LostCaptureInput {
   readonly type: 'lostCapture';
   readonly id: number;

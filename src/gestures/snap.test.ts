@@ -1,4 +1,4 @@
-/** What a dragged place is drawn onto. */
+/** Tests of snapping a dragged place. */
 import { expect, it } from 'vitest';
 import { SNAP_REACH_PX, snapped } from './snap.ts';
 
@@ -45,7 +45,7 @@ it('reach is on the screen: zoomed in eight times, it is an eighth as far on the
   expect(at(SNAP_REACH_PX / 8 + 0.01, 8)).toBe(0);
 });
 
-it('suspended, a place stays where it is', () => {
+it('a place stays where it is while snapping is off', () => {
   const place = { x: 100.43, y: 50.41 };
   expect(snapped(place, [{ x: 100, y: 50 }], 1, false)).toEqual({ place, guides: [] });
 });

@@ -1,4 +1,4 @@
-/** Drawing a place near something tidy onto it: level or plumb with another point, else whole millimetres. */
+/** Snaps a place: level or plumb with another point near enough, else to whole millimetres. */
 import type { Point } from '../core/plane/point.ts';
 
 /** How near to level or plumb a place must be, px of the screen. */
@@ -28,7 +28,7 @@ export function snapped(place: Point, others: readonly Point[], scale: number, a
   return { place: to, guides: [plumb, level].filter((from) => from !== null).map((from) => ({ from, to })) };
 }
 
-/** Not −0, which is a number of its own. */
+/** Never −0, which is not the same as 0. */
 function whole(mm: number): number {
   return Math.round(mm) + 0;
 }

@@ -41,7 +41,7 @@ export interface ThumbStep {
   readonly effects: readonly ThumbEffect[];
 }
 
-/** How far beside the thumb's middle a finger still takes it, px: half of the 44 that WCAG 2.2 asks of a target. */
+/** How far beside the thumb's middle a finger still takes it, px: half of the 44 px target of WCAG 2.2. */
 const REACH_PX = 22;
 /** Movement, px, that is still a tap. */
 const DEAD_ZONE_PX = 4;

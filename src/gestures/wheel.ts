@@ -7,7 +7,7 @@ const ZOOM_PER_PX = 0.01;
 const MOST_ZOOM_PX = 25;
 
 export function wheelEffect({ xPx, yPx, dxPx, dyPx, ctrl }: WheelInput): SideViewEffect {
-  // Not −0, which is a number of its own.
+  // Never −0, which is not the same as 0.
   if (!ctrl) return { kind: 'pan', dxPx: 0 - dxPx, dyPx: 0 - dyPx };
   const turned = Math.min(MOST_ZOOM_PX, Math.max(-MOST_ZOOM_PX, dyPx));
   return { kind: 'zoom', xPx, yPx, factor: Math.exp(-ZOOM_PER_PX * turned) };
