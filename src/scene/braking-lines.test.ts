@@ -60,7 +60,7 @@ describe('the rear brake’s line', () => {
     expect(stayLine(chained)).toBeNull();
   });
 
-  it('runs through the crossing of stay and swingarm line with a stay, whose drawn length is its own', () => {
+  it('runs through the crossing of stay and swingarm line with a stay, which is drawn at its length', () => {
     const at = ring(brakeLineShapes(stayed));
     expect(at.y / at.x).toBeCloseTo(Number(brakeLine(stayed)), 9);
     const stay = stayLine(stayed);

@@ -28,7 +28,7 @@ export function brakeLine({ machine, arm, pose }: Stance): number | null {
   return typeof slope === 'number' ? slope : null;
 }
 
-/** The caliper's own stay on the ground frame, from the bracket's bolt to the frame's; null where there is none. */
+/** The caliper's stay on the ground frame, from the bracket's bolt to the frame's; null without a stay. */
 export function stayLine(on: Stance): Line | null {
   const { brake, rear } = on.machine;
   if (brake.caliper === 'onArm') return null;
@@ -81,7 +81,7 @@ export function engineBrakingShapes(on: Stance): Shape[] {
   return [line, ...crossingShapes(on, 'chainLine', run, 'brakeCrossing')];
 }
 
-/** The rear brake: the caliper's own stay to its crossing with the swingarm line, and the line through it. */
+/** The rear brake: the caliper's stay to its crossing with the swingarm line, and the line through it. */
 export function brakeLineShapes(on: Stance): Shape[] {
   const slope = brakeLine(on);
   if (slope === null) return [];

@@ -175,7 +175,7 @@ export function chainDriveShapes(standing: Stance, pitch: number): Shape[] {
   ];
 }
 
-/** The guide over the pivot, whose face lies `half` mm below the pitch line; none where the bike has none. */
+/** The guide over the pivot, whose face lies `half` mm below the pitch line; no shapes without a guide. */
 export function guideShapes(standing: Stance, half: number): Shape[] {
   const { guideRadius } = standing.machine;
   if (guideRadius === null) return [];

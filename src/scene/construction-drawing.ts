@@ -178,7 +178,7 @@ export const STANDING_CONSTRUCTIONS: readonly Construction[] = [
   'centreOfGravity',
 ];
 
-/** Drawn only while chosen, in an ink and a dash of their own: a broad line under them would hide both. */
+/** Drawn only while chosen, each in its ink and dash, which a broad line under it would hide. */
 const SEEN_BY_THEMSELVES: readonly Construction[] = [
   'engineBrakingLine',
   'brakeLine',
@@ -189,7 +189,7 @@ const SEEN_BY_THEMSELVES: readonly Construction[] = [
   'wheelLoads',
 ];
 
-/** A construction drawn once more, broad, to be seen under its own lines; nothing where it is seen without. */
+/** A construction drawn once more, broad, to be seen under its own lines; nothing when it is plain to see without. */
 export function highlightShapes(standing: StandingBike, which: Construction): Shape[] {
   if (SEEN_BY_THEMSELVES.includes(which)) return [];
   return constructionShapes(standing, which)

@@ -1,4 +1,4 @@
-/** What turns the rear wheel, drawn so that its kind is told at a glance. */
+/** What turns the rear wheel, drawn so that its kind is seen at a glance. */
 import type { Stance } from '../core/standing/stance.ts';
 import { beltDriveShapes } from './belt-drawing.ts';
 import { chainDriveShapes } from './chain-drawing.ts';

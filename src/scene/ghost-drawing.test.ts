@@ -34,7 +34,7 @@ describe('ghosts', () => {
     }
   });
 
-  it('are lines of their own role only, thinner than the baseline’s shadow', () => {
+  it('are lines of the role of ghosts only, thinner than the baseline’s shadow', () => {
     const shapes = ghostShapes(GHOSTS, 'rearPatch', { x: 0, y: 0 });
     expect(new Set(shapes.map(({ role }) => role))).toEqual(new Set(['ghost']));
     for (const { key } of THEMES) {

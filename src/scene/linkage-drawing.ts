@@ -28,7 +28,7 @@ export function shockEyes(standing: Stance): { readonly top: Point; readonly bot
   return top === undefined || bottom === undefined ? null : { top, bottom };
 }
 
-/** Rod and rocker with their bolts; nothing where there are none. */
+/** Rod and rocker with their bolts; nothing without links. */
 export function linkShapes(standing: Stance): Shape[] {
   const places = linkPlaces(standing);
   const pivot = places?.get('rockerPivot');

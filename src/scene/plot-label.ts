@@ -14,8 +14,8 @@ const BAR = 2.5;
 const STANDS_BELOW = 0.35;
 
 /**
- * Names of areas are bold and stand on their area alone, unless asked otherwise; those of a chart's axes stand beside
- * it, plain; other words get a backing.
+ * Names of areas are bold and stand on their area without a backing, unless the label has one; those of a chart's
+ * axes stand beside it, plain; other words get a backing.
  */
 export function plotLabel(label: LabelShape, theme: Theme, view: View, plotter: Plotter): void {
   const { stroke, fill } = theme.roles[label.role];

@@ -57,7 +57,7 @@ describe('an outline on the screen', () => {
     expect(plotted(line.shape('tube', { widthMm: 30 }), far)[0].paint.widthPx).toBe(60);
   });
 
-  it('has a hole where a full circle follows another outline, and none where outlines only overlap', () => {
+  it('has a hole where a full circle follows another outline, but not where outlines only overlap', () => {
     const rule = (shape: PathShape) => plotted(shape)[0].paint.fillRule;
     expect(rule(pen().circle(0, 0, 300).circle(0, 0, 200).shape('tyre'))).toBe('evenOdd');
     expect(rule(pen({ x: 3, y: 4, turn: 0.7 }).circle(0, 0, 300).circle(0, 0, 200).shape('tyre'))).toBe(
@@ -85,7 +85,7 @@ describe('arrowheads', () => {
     }
   });
 
-  it('stand at the end only when asked for there', () => {
+  it('stand at the end alone on a line with none at its beginning', () => {
     const outlines = plotted(segment('dimension', from, to, { arrows: 'end' }));
     expect(outlines).toHaveLength(2);
     expect(near(outlines[1].places[0], ends[1])).toBeLessThan(1e-9);

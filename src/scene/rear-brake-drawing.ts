@@ -1,4 +1,4 @@
-/** The rear brake's caliper, and the bracket and stay that hold it where it has its own. */
+/** The rear brake's caliper, with its bracket and stay when the swingarm does not hold it. */
 import type { Stance } from '../core/standing/stance.ts';
 import { stayLine } from './braking-lines.ts';
 import { along, pen } from './outline.ts';

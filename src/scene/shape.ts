@@ -125,7 +125,7 @@ export interface LabelShape {
   /** Where the words stand, px right and down of the place, after labels were kept apart. */
   readonly shiftPx: Point;
   readonly sizePx: number;
-  /** For the name of an area: on a backing of its own, where it may lie over the bike. */
+  /** For the name of an area that may lie over the bike: the words get a backing. */
   readonly backed?: boolean;
   /** A thin line back to the place when the words had to move away from it. */
   readonly leader: boolean;

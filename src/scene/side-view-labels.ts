@@ -38,7 +38,7 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
   const { axisGround, patch, head } = trailPlaces(standing);
   const trail = groundTrail(machine.frontRadius, rake, offset);
   const labels: WantedLabel[] = [
-    // What was asked for comes before what is always there.
+    // The chosen reading's words come before those that are always there.
     ...litLabels(standing, options),
     {
       role: 'trailLine',

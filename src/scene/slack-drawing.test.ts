@@ -39,7 +39,7 @@ describe('the slack drawing', () => {
   const shapes = scene.flatMap((layer) => layer.shapes);
   const { run } = slack.hanging;
 
-  it('holds the held run up and down as ghosts, bent as far as the play goes', () => {
+  it('shows the run held up and down as ghosts, bent as far as the slack goes', () => {
     const middle = runMiddle(run);
     const bends = paths(shapes, 'reach').map((ghost) => distance(pointsOf(ghost)[1], middle));
     expect(bends).toHaveLength(2);
@@ -47,7 +47,7 @@ describe('the slack drawing', () => {
     expect(bends[1]).toBeCloseTo(slack.play.up, 9);
   });
 
-  it('dimensions the drop and the play, and says both', () => {
+  it('dimensions the drop and the slack, and says both', () => {
     const words = shapes.flatMap((shape) =>
       shape.kind === 'label' ? [shape.text.replace(/\u00a0/g, ' ')] : [],
     );
@@ -85,7 +85,7 @@ describe('the slack drawing', () => {
     }
   });
 
-  it('of a taut chain shows the line alone, and no dimension of nothing', () => {
+  it('of a taut chain shows the line alone, without dimensions', () => {
     const taut = slackScene(shown(0), window).scene.flatMap((layer) => layer.shapes);
     expect(paths(taut, 'reach')).toEqual([]);
     expect(paths(taut, 'dimension')).toEqual([]);

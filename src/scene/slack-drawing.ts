@@ -27,7 +27,7 @@ export interface SlackWindow {
 /** What is left free beside the run, px, and of the sprockets beyond the touching points, mm. */
 const MARGIN_PX = 12;
 const BESIDE = 14;
-/** Where the play is dimensioned: behind the middle, as a part of the run's length. */
+/** Where the slack is dimensioned: behind the middle, as a part of the run's length. */
 const PLAY_BEHIND = 0.17;
 /** Arrows shorter than this have no room between their ends, px, and come from outside, so long. */
 const LEAST_ARROW_PX = 26;

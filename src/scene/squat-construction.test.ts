@@ -33,7 +33,7 @@ describe('the squat construction as drawn', () => {
     expect(instantCentre.y / instantCentre.x).toBeCloseTo(squatSlope, 9);
   });
 
-  it('names the zone that the anti-squat says', () => {
+  it('names the zone that fits the anti-squat', () => {
     const percent = antiSquat.read(plain);
     if (typeof percent !== 'number') throw new Error(percent.reason);
     expect(zoneOf(plain, Math.abs(percent - 100) + 1)).toBe('neutral');
@@ -59,7 +59,7 @@ describe('tapping a line', () => {
     expect(constructionAt(plain, { x: plain.pose.wheelbase + 20, y: 0 }, 5)).toBe('trailTriangle');
   });
 
-  it('finds none where there is none', () => {
+  it('finds nothing on an empty place', () => {
     expect(constructionAt(plain, { x: -800, y: 900 }, 5)).toBeNull();
   });
 });

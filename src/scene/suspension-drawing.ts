@@ -107,7 +107,7 @@ export function swingarmShapes(standing: Stance, bike: Bike): Shape[] {
   ];
 }
 
-/** Where the shock of a mere table is drawn: quiet helpers of the drawing, not of the numbers. */
+/** Where the shock is drawn when only a table is known; no number depends on it. */
 function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } {
   const { seat } = standing.machine.places;
   const arm = standing.machine.rear.arm;

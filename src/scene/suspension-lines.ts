@@ -100,7 +100,7 @@ export function clampGapShapes(on: Stance): Shape[] {
   ];
 }
 
-/** Both wheel loads as arrows under the patches; nothing in a state that is no balance. */
+/** Both wheel loads as arrows under the patches; nothing in a ride state without an equilibrium. */
 export function wheelLoadShapes({ balance, pose }: StandingBike): Shape[] {
   if (balance === undefined) return [];
   const arrow = (x: number, load: number): Shape =>

@@ -1,4 +1,4 @@
-/** How wide words come out, told from their letters alone, since the same words are placed where no font can be asked. */
+/** How wide words come out, from their letters alone, because words are also placed where no font can be measured. */
 
 /**
  * Widths as parts of the text size, rounded up from DejaVu Sans, the widest of the fonts that systems use for

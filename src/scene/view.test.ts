@@ -50,7 +50,7 @@ describe('the view', () => {
     expect(zoomedAbout(seen, { x: 5, y: 5 }, 1e-9).scale).toBe(LEAST_SCALE);
   });
 
-  it('pans by what it is told', () => {
+  it('pans by the px given', () => {
     const seen: View = { scale: 0.5, turn: 0.1, xPx: 10, yPx: 20 };
     const before = toScreen(seen, { x: 100, y: 200 });
     const after = toScreen(panned(seen, 7, -3), { x: 100, y: 200 });

@@ -120,7 +120,7 @@ export function weighingScene(shown: WeighingShown, window: WeighingWindow): { s
     const { x, y } = axle[end];
     const patch = y - radius[end];
     const scale = shown.scales[end] === undefined ? 0 : SCALE_HEIGHT;
-    // What carries the wheel or, when no scale is under it, the stand that carries the axle.
+    // What carries the wheel or, when no scale is under it, the paddock stand that carries the axle.
     const block =
       patch + SCALE_HEIGHT > scale ? [box(x, SCALE_REACH * 0.7, -SCALE_HEIGHT, patch - scale)] : [];
     return scale > 0 ? [...block, box(x, SCALE_REACH, patch - scale, patch)] : block;

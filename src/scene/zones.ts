@@ -1,4 +1,4 @@
-/** Squat, neutral and lift as areas that can be told from the back of a room. */
+/** Squat, neutral and lift as areas that can be told apart from the back of a room. */
 import type { Stance } from '../core/standing/stance.ts';
 import { pen } from './outline.ts';
 import { squatConstruction } from './squat-construction.ts';
