@@ -5,14 +5,14 @@ import { expect, it } from 'vitest';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { noEquilibriumWords } from './no-equilibrium-words.ts';
-import type { NoBalanceReason } from '../core/standing/no-equilibrium.ts';
+import type { NoEquilibriumReason } from '../core/standing/no-equilibrium.ts';
 
 const metric: NumberStyle = { system: 'metric', decimal: '.' };
 const inch: NumberStyle = { system: 'inch', decimal: '.' };
 const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 /** One of each, so that a new reason does not compile without words and a test. */
-const REASONS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, true>> = {
+const REASONS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, true>> = {
   rateNotAboveZero: true,
   springCountImpossible: true,
   preloadBeyondSpring: true,
@@ -41,7 +41,7 @@ const REASONS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, true>>
   notConverged: true,
 };
 
-it.each(Object.keys(REASONS) as NoBalanceReason[])(
+it.each(Object.keys(REASONS) as NoEquilibriumReason[])(
   'says %s in whole sentences, with and without numbers',
   (reason) => {
     const told = [

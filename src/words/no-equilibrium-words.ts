@@ -3,7 +3,7 @@ import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import type { NoEquilibrium, NoBalanceReason } from '../core/standing/no-equilibrium.ts';
+import type { NoEquilibrium, NoEquilibriumReason } from '../core/standing/no-equilibrium.ts';
 import { inDegrees, writeApart, type WriteFigure } from './write-apart.ts';
 
 type Say = (no: NoEquilibrium, write: WriteFigure) => string;
@@ -13,7 +13,7 @@ const springsOf = ({ end }: NoEquilibrium): string =>
   end === 'front' ? 'fork spring' : end === 'rear' ? 'shock spring' : 'spring';
 const endOf = ({ end }: NoEquilibrium): string => (end === undefined ? '' : `${end} `);
 
-const WORDS: Readonly<Record<Exclude<NoBalanceReason, NoLinkageReason>, Say>> = {
+const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>> = {
   rateNotAboveZero: (no) =>
     `A rate at the ${endOf(no)}end is zero or less, which holds nothing up. Give the rate printed on the ${springsOf(no)}, bump stop or top-out spring.`,
   springCountImpossible: () =>
@@ -75,6 +75,6 @@ export function noEquilibriumWords(no: NoEquilibrium, drive: DriveNoun, style: N
   return writeApart((write) => WORDS[reason](no, write), style);
 }
 
-function isOwn(reason: NoBalanceReason): reason is keyof typeof WORDS {
+function isOwn(reason: NoEquilibriumReason): reason is keyof typeof WORDS {
   return Object.hasOwn(WORDS, reason);
 }

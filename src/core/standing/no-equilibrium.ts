@@ -10,7 +10,7 @@ export type SpringReason =
   | 'bumpStopImpossible'
   | 'topOutImpossible';
 
-export type NoBalanceReason =
+export type NoEquilibriumReason =
   | NoLinkageReason
   | SpringReason
   /** Nothing has mass, so there is no equilibrium. */
@@ -44,4 +44,4 @@ export type NoBalanceReason =
   | 'notConverged';
 
 /** Why there is no equilibrium; figures in mm, N/mm, g, kg, radians. `because` is what ends the way of the links. */
-export type NoEquilibrium = Refusal<NoBalanceReason, { readonly because?: WayEnd }>;
+export type NoEquilibrium = Refusal<NoEquilibriumReason, { readonly because?: WayEnd }>;
