@@ -1,11 +1,11 @@
-/** Runs measurements one after another, each in a process of its own, so that one that fails or hangs stops no other. */
+/** Runs measurements one after another, each in a separate process, so that one that fails or hangs stops no other. */
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const ENDING = '.bench.ts';
 
-/** What a run of all of them would take; one measurement that takes longer hangs. */
+/** About as long as all of them take; one measurement that takes longer hangs. */
 const LONGEST_MS = 20 * 60_000;
 
 /**
@@ -21,10 +21,9 @@ export function benchNames(folder) {
 }
 
 /**
- * What the command line names: all measurements when it names none. `--short` only tries whether they run through.
- * @param {string[]} args
- * @param {string[]} names
- * @returns {{ chosen: string[], unknown: string[], short: boolean }}
+ * The measurements that the command line names; all of them when it names none. With `--short` they run through
+ * without measuring. @param {string[]} args @param {string[]} names @returns {{ chosen: string[], unknown: string[],
+ * short: boolean }}
  */
 export function chosenBenches(args, names) {
   const given = args.filter((each) => each !== '--short').map((each) => each.replace(/\.bench(\.ts)?$/, ''));

@@ -28,7 +28,7 @@ it('finds measurements by their ending', () => {
   expect(benchNames(join(root, 'tests/bench'))).toContain('pose');
 });
 
-it('takes all when none is named, and else those named, with or without the ending', () => {
+it('takes the measurements named, with or without the ending, and all when none is named', () => {
   const names = ['curves', 'pairs', 'pose'];
   expect(chosenBenches([], names)).toEqual({ chosen: names, unknown: [], short: false });
   expect(chosenBenches(['pose', '--short', 'curves.bench.ts', 'pose.bench'], names)).toEqual({
@@ -67,7 +67,7 @@ it('prints the failure itself, and the lines of one that ran through', () => {
   expect(run('d-well', '--short').stdout).toBe('d is short\n');
 }, 60_000);
 
-it('the command says which measurements there are when one is named that is none of them', () => {
+it('the command lists the measurements when it does not know the one named', () => {
   const ran = spawnSync(process.execPath, [join(root, 'src/commands/bench.js'), 'nothing'], {
     encoding: 'utf8',
   });

@@ -1,4 +1,4 @@
-/** Turns what the test runners report into two numbers, so that nothing that went wrong counts as nothing. */
+/** Turns what the test runners report into two numbers, so that whatever went wrong is counted. */
 
 /** @typedef {{ passed: number, failed: number }} Count */
 
@@ -9,9 +9,8 @@
  */
 
 /**
- * A test that was skipped or left to be written counts as failed, and so does a file that could not be loaded.
- * @param {VitestReport} report
- * @returns {Count}
+ * A test that was skipped or is still to be written counts as failed, and so does a file that could not be loaded.
+ * @param {VitestReport} report @returns {Count}
  */
 export function countVitest(report) {
   const count = { passed: 0, failed: 0 };
@@ -36,11 +35,8 @@ export function countPlaywright(report) {
 }
 
 /**
- * What a stage counts for, given how its program ended: one that ran nothing, or ended badly while every test
- * it reports passed, has one failure more.
- * @param {Count} count
- * @param {boolean} endedWell
- * @returns {Count}
+ * The count of a stage, given how its program ended: one that ran nothing, or ended badly although every test passed,
+ * has one failure more. @param {Count} count @param {boolean} endedWell @returns {Count}
  */
 export function withEnding(count, endedWell) {
   const ranNothing = count.passed + count.failed === 0;

@@ -1,4 +1,4 @@
-/** Tests that nothing that went wrong is counted as nothing. */
+/** Tests that whatever went wrong is counted. */
 import { expect, it } from 'vitest';
 import { countPlaywright, countVitest, total, withEnding } from './counts.js';
 

@@ -47,7 +47,7 @@ export function placesToLook(platform, env) {
  */
 function runs(path) {
   if (!existsSync(path)) return false;
-  // On Windows the browser opens a window when asked for its version, so being there has to do.
+  // On Windows the browser opens a window when asked for its version, so it is enough that the file exists.
   if (process.platform === 'win32') return true;
   return spawnSync(path, ['--version'], { stdio: 'ignore', timeout: 30_000 }).status === 0;
 }

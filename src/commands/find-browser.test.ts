@@ -1,4 +1,4 @@
-/** Tests where a browser is looked for. */
+/** Tests of where a browser is looked for. */
 import { expect, it } from 'vitest';
 import { findBrowser, placesToLook } from './find-browser.js';
 

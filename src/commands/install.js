@@ -9,11 +9,9 @@ export const root = fileURLToPath(new URL('../..', import.meta.url));
 /** @typedef {{ packages: Record<string, LockedPackage> }} Lock */
 
 /**
- * The packages a lock file names that are absent, or there in another version. Versions are compared, not the
- * files' times: a checkout sets those anew. Optional packages count only when present, since they depend on the machine.
- * @param {Lock} lock
- * @param {Lock} installed
- * @returns {string[]}
+ * The packages of a lock file that are missing, or installed in another version. Versions are compared, not the
+ * files' times: a checkout sets those anew. Optional packages count only when present, since they depend on the
+ * machine. @param {Lock} lock @param {Lock} installed @returns {string[]}
  */
 export function missingPackages(lock, installed) {
   return Object.entries(lock.packages)
@@ -32,7 +30,7 @@ function isInstalled() {
 }
 
 /**
- * Runs `npm ci` where it is needed; whatever npm prints goes to the error stream, so that a command's output stays its own.
+ * Runs `npm ci` where it is needed; whatever npm prints goes to the error stream, apart from the command's output.
  * Ends the process, with the reason printed, when the packages cannot be installed.
  */
 export function installPackages() {

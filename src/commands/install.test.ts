@@ -1,4 +1,4 @@
-/** Tests how missing packages are told. */
+/** Tests of finding missing packages. */
 import { expect, it } from 'vitest';
 import { missingPackages } from './install.js';
 
@@ -10,7 +10,7 @@ const lock = {
   },
 };
 
-it('nothing is missing when every package is there in its version, whatever other machines need', () => {
+it('nothing is missing when every package is installed in its version, whatever other machines need', () => {
   expect(missingPackages(lock, { packages: { 'node_modules/a': { version: '1.0.0' } } })).toEqual([]);
 });
 

@@ -1,4 +1,4 @@
-/** Reading what a person types for a tyre: a size code, a diameter or a circumference. */
+/** Reads what a person types for a tyre: a size code, a diameter or a circumference. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
@@ -6,8 +6,8 @@ import { readTyreCode, tyreDiameter, type Tyre, type TyreReason } from '../core/
 
 /**
  * The tyre meant by `text`: a size code such as `190/55-17`, or a length measured, in the user's own unit unless it
- * names one: `diameter=640`, `circumference=2010 mm`, or a bare number, which is a diameter. No answer when it is
- * none of these or a size that no wheel has.
+ * names one: `diameter=640`, `circumference=2010 mm`, or a bare number, which is a diameter. Refused when it is none
+ * of these, or a size that no wheel has.
  */
 export function parseTyre(text: string, system: UnitSystem): Result<Tyre, ParseReason | TyreReason> {
   const tyre = tyreMeant(text, system);

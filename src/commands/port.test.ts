@@ -1,4 +1,4 @@
-/** Tests how the port is read. */
+/** Tests of reading the port. */
 import { expect, it } from 'vitest';
 import { readPort } from './port.js';
 
@@ -10,7 +10,7 @@ it('the argument wins over the environment, and that over the usual port', () =>
   expect(readPort([], '')).toBe(4780);
 });
 
-it('what is no port is refused rather than replaced', () => {
+it('what is not a port is refused, not replaced', () => {
   for (const bad of ['abc', '0', '65536', '-1', '80.5', ''])
     expect(readPort(['--port', bad], undefined)).toBeUndefined();
   expect(readPort(['--port'], undefined)).toBeUndefined();

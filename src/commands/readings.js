@@ -1,4 +1,4 @@
-/** `npm run readings -- FILE`: installs what is missing, then runs readings.ts, whose output is all there is. */
+/** `npm run readings -- FILE`: installs what is missing, then runs readings.ts and prints nothing but its output. */
 import { installPackages, root } from './install.js';
 
 installPackages();

@@ -66,7 +66,7 @@ describe('the readings printed', () => {
     expect([states.toppedOut.rake.unit, states.toppedOut.trail.unit]).toEqual(['deg', 'mm']);
   });
 
-  it('of a state that the springs would have to carry are a reason while no rate is known', () => {
+  it('of a state that the springs carry are a reason while no rate is known', () => {
     const states: Readonly<Record<string, object>> = printed(PLAIN).states;
     for (const state of ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'])
       expect(states[state]).toEqual({
@@ -95,7 +95,7 @@ describe('the readings printed', () => {
     expect(still.travelByHand).toEqual(toppedOut);
   });
 
-  it('say in a sentence why one has no number', () => {
+  it('give a sentence for one without a number', () => {
     const { bike, ...rest } = plain;
     const frame = { ...bike.frame, sprungMass: 0 };
     const wheels = { frontWheel: { unsprungMass: 0 }, rearWheel: { unsprungMass: 0 } };
@@ -139,7 +139,7 @@ describe('--set', () => {
       const before = needed === undefined ? [] : ['--set', needed];
       const changed = printed(LINKED, ...before, '--set', `${key}=${values[key] ?? '3'}`).states;
       expect(changed).not.toEqual(printed(LINKED, ...before).states);
-      // A change that only makes a state refuse would say nothing of the adjuster.
+      // A change that only makes a state refuse would prove nothing of the adjuster.
       for (const entries of Object.values(changed)) expect(entries).not.toHaveProperty('noAnswer');
     },
   );
@@ -242,7 +242,7 @@ describe('--help', () => {
   });
 });
 
-it('names that changed are read and written under their former spelling too', () => {
+it('adjusters and readings with a new name are read and written under the former one too', () => {
   const { states } = printed(LINKED) as unknown as {
     states: Record<string, Record<string, { value: number | null }>>;
   };

@@ -52,7 +52,7 @@ function requestFrom(args: readonly string[]): Result<Request, string> {
         return refused('--set takes an adjuster and its value, as in --set forkTubes=5.');
       sets.push(args[i]);
     } else if (arg.startsWith('--set=')) sets.push(arg.slice('--set='.length));
-    else if (arg.startsWith('-')) return refused(`There is no option ${arg}; --help tells what there is.`);
+    else if (arg.startsWith('-')) return refused(`There is no option ${arg}; --help lists them.`);
     else files.push(arg);
   }
   if (files.length > 1) return refused(`One file at a time, not ${files.length}: ${files.join(', ')}.`);
@@ -103,7 +103,7 @@ type StateEntry = Record<string, ReadingEntry> | { readonly noAnswer: string };
 
 /**
  * The JSON that is printed for a document, or one line that says why the bike cannot be put together or stand. A ride
- * state in which the springs give no answer, such as for want of a rate, holds the reason in its place.
+ * state in which the springs give no answer, for example without a rate, holds the reason instead.
  */
 export function readingsJson({ bike, setup, schema }: BikeDocument): Result<string, string> {
   const made = machine(bike, setup);
@@ -145,9 +145,9 @@ function warningsOf(bike: Bike, setup: Setup, made: Machine): { warning: string;
   }));
 }
 
-/** Everything the command does but for writing to the streams. */
+/** Everything the command does except writing to the streams. */
 export function readingsCommand(args: readonly string[]): Outcome {
-  // A refusal is one line. What was repaired is told beside an answer, because the answer rests on it.
+  // A refusal is one line. Repairs are printed beside an answer, because the answer rests on them.
   const fail = (line: string): Outcome => ({ code: 1, out: '', err: `${line}\n` });
   const request = requestFrom(args);
   if (!request.ok) return fail(request.reason);

@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { root } from './install.js';
 
-/** @type {import('vite').Plugin} Each file keeps the address at which it lies, by which it finds its neighbours. */
+/** @type {import('vite').Plugin} Each file keeps its address, so that it finds its neighbours. */
 const ownAddresses = {
   name: 'own-addresses',
   enforce: 'pre',
@@ -13,11 +13,9 @@ const ownAddresses = {
 };
 
 /**
- * The measurement with all files of the program that it needs in one, as the page's scripts are: called from file to
- * file as they lie, small functions would take several times as long. Packages stay outside, hence the folder.
- * @param {string} file
- * @param {string} folder
- * @returns {Promise<{ default(short: boolean): string[] | Promise<string[]> }>}
+ * The measurement with all files of the program that it needs in one, as the page's scripts are: small functions
+ * called from file to file would take several times as long. Packages stay outside, hence the folder. @param {string}
+ * file @param {string} folder @returns {Promise<{ default(short: boolean): string[] | Promise<string[]> }>}
  */
 async function asBuilt(file, folder) {
   await build({

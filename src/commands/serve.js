@@ -34,7 +34,7 @@ export const contentType = (file) => types[extname(file).toLowerCase()] ?? 'appl
  */
 export function pathFor(folder, address) {
   const base = resolve(folder);
-  // A path that begins with two strokes is still a path, and names no host.
+  // A path that begins with two slashes is still a path and names no host.
   const path = address.startsWith('/') ? address.split(/[?#]/, 1)[0] : pathOfWhole(address);
   if (path === undefined) return undefined;
   let unescaped;
@@ -133,7 +133,7 @@ async function answer(folder, request, response) {
  */
 export function serve(folder, port, { strict = false } = {}) {
   const server = createServer((request, response) => {
-    // Either the visitor has left or the file broke off half way: no status can tell that any more.
+    // Either the visitor has left or the file broke off half way: it is too late for a status.
     answer(folder, request, response).catch(() => response.destroy());
   });
   return new Promise((fulfil, reject) => {

@@ -1,4 +1,4 @@
-/** Tests the small web server on a folder made for the test. */
+/** Tests of the small web server, on a folder made for the test. */
 import { spawnSync } from 'node:child_process';
 import { once } from 'node:events';
 import {
@@ -42,12 +42,12 @@ describe('the path for an address', () => {
     expect(pathFor(folder, '/')).toBe(folder);
   });
 
-  it('leaves out scheme and host, and takes two strokes for a path', () => {
+  it('leaves out scheme and host, and takes two slashes for a path', () => {
     expect(pathFor(folder, 'http://localhost:1/assets/a%20b.js?v=1')).toBe(join(folder, 'assets', 'a b.js'));
     expect(pathFor(folder, '//assets/a%20b.js')).toBe(join(folder, 'assets', 'a b.js'));
   });
 
-  it('is undefined for a broken escape, a zero byte and what is no address', () => {
+  it('is undefined for a broken escape, a zero byte and what is not an address', () => {
     for (const address of ['/%E0%A4%A', '/a%00b', '/a\0b', '*', '', 'index.html', 'http://', 'file:///etc'])
       expect(pathFor(folder, address)).toBeUndefined();
   });
@@ -151,7 +151,7 @@ describe('the server', () => {
     server.close();
   });
 
-  it('says so of a file that it may not read', () => {
+  it('answers 403 for a file that it may not read', () => {
     writeFileSync(join(folder, 'shut.txt'), 'shut');
     chmodSync(join(folder, 'shut.txt'), 0);
     // A program by itself, because the superuser may read every file and tests cannot give up his rights.
@@ -191,7 +191,7 @@ describe('the server', () => {
     server.close();
   });
 
-  it('takes another port when the first is busy, and refuses to when told to be strict', async () => {
+  it('takes another port when the first is busy, but not when it is strict', async () => {
     const first = await serve(folder, 0);
     const second = await serve(folder, first.portTaken);
     expect(second.portTaken).toBeGreaterThan(first.portTaken);
@@ -200,7 +200,7 @@ describe('the server', () => {
     second.close();
   });
 
-  it('names a script a script, and what it does not know plain bytes', () => {
+  it('gives a script the type of a script, and an unknown file that of plain bytes', () => {
     expect(contentType('x.JS')).toBe('text/javascript; charset=utf-8');
     expect(contentType('x.unknown')).toBe('application/octet-stream');
   });
