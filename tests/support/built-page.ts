@@ -1,4 +1,4 @@
-/** The page as it is shipped, built into a folder of its own so that no other run is disturbed. */
+/** The page as it is shipped, built into a separate folder so that no other run is disturbed. */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

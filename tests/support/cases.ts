@@ -15,12 +15,12 @@ declare module 'vitest' {
   }
 }
 
-/** What a property draws that says nothing else. */
+/** The cases of a property that does not say how many. */
 const USUAL = 100;
 
 fc.configureGlobal({ seed: inject('seed'), numRuns: cases(USUAL), reporter: counted });
 
-/** `short` in `npm test`; a test that counts what it has really checked holds its count against this number too. */
+/** `short` in `npm test`; a test that counts its real checks compares that count with this number too. */
 export function cases(short: number): number {
   return short * inject('times');
 }

@@ -23,7 +23,7 @@ interface Shot {
 
 /**
  * The chain from the rear sprocket's lower side at `angle`, bending by weight over pull (`bend`, 1/mm): along it the
- * angle grows by bend·cos², the balance of forces on a small piece. Runge and Kutta's fourth-order steps.
+ * angle grows by bend·cos², from the forces on a small piece in equilibrium. Runge and Kutta's fourth-order steps.
  */
 function shot(
   between: HungBetween,
@@ -37,7 +37,7 @@ function shot(
   let x = rear.x + rearRadius * Math.sin(angle);
   let y = rear.y - rearRadius * Math.cos(angle);
   let a = angle;
-  // The balance of one piece's ends gives the turn of the whole free chain; its length depends on what left the wraps.
+  // The forces at the ends of the free chain give its whole turn; its length depends on what left the wraps.
   let length = tautLength + spare;
   for (let round = 0; round < 60; round++) {
     const end = Math.atan(Math.tan(angle) + bend * length);

@@ -1,4 +1,4 @@
-/** The chains that put the axle into its slot, asked for one machine and loop at once. */
+/** The chains that put the axle into its slot, from one machine and loop. */
 import type { ChainLoop } from '../../src/core/drive/chain-loop.ts';
 import type { ChainMachine } from '../../src/core/standing/chain-in-frame.ts';
 import { chainsBetween, slotEnds, slotOn, type AxleSlot } from '../../src/core/standing/axle-in-slot.ts';

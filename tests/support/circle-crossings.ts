@@ -1,4 +1,4 @@
-/** Where two circles cross, found otherwise than by the program's triangles. */
+/** Where two circles cross, without the program's triangles. */
 import type { Circle } from '../../src/core/plane/circle.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 

@@ -34,8 +34,8 @@ function timesOf(short: boolean, name: string, run: (i: number) => number): Curv
 }
 
 /**
- * The first is what the others are compared with: a bike only stood, as often as four curves have places. `short` runs
- * each twice, which tries it out and measures nothing.
+ * The others are compared with the first: a bike that is only stood on its wheels, as often as four curves have
+ * places. `short` runs each twice, which tries it out and measures nothing.
  */
 export function curveTimes(short: boolean): CurveTimes[] {
   const [{ bike, setup }] = DEMO_BIKES;

@@ -5,7 +5,7 @@ import type { Stance, Travel } from '../../src/core/standing/stance.ts';
 import { boltDistance, LOWER_BOLT, UPPER_BOLT } from './shock-bike.ts';
 
 export interface EngineForces {
-  /** Along the ground, g; taken as a gravity that leans, which is the same to a bike that stands still. */
+  /** Along the ground, g; modelled as leaning gravity, which is the same for a bike that stands still. */
   readonly acceleration: number;
   /** Weight in the bike's plane against its weight upright: 1/cos of the lean. */
   readonly pressed: number;
@@ -19,7 +19,7 @@ export interface EngineRest {
   readonly speed: number;
 }
 
-/** The engine counts in metres; its own slackness is brought from 5 mm down to a hundredth. */
+/** The engine counts in metres; its slop is set from 5 mm down to a hundredth. */
 const SLOP = 1e-5;
 const STEP = 1 / 2000;
 const SECONDS = 6;

@@ -1,4 +1,4 @@
-/** The numbers of a worked example by their names, each asked for in its unit. */
+/** The numbers of a worked example by their names, each read in its unit. */
 import { radians } from '../../src/core/units/convert.ts';
 import type { Given } from './worked-example.ts';
 
@@ -44,7 +44,7 @@ export class ExampleWords {
     return is === undefined ? undefined : { code: is };
   }
 
-  /** A word that nobody has asked for is one that the builder of bikes does not know. */
+  /** A word that nobody has read is one that the builder of bikes does not know. */
   expectAllUsed(): void {
     const unknown = [...this.#given.keys()].filter((name) => !this.#used.has(name));
     if (unknown.length > 0) throw new Error(`words that no example bike knows: ${unknown.join(', ')}`);

@@ -1,4 +1,4 @@
-/** Wheel and swingarm cut free of one another: six equations of balance for six unknown forces, solved as they stand. */
+/** Wheel and swingarm cut free of one another: six equations of equilibrium for six unknown forces, solved as they stand. */
 import type { Point } from '../../src/core/plane/point.ts';
 
 /** A line of force: a point on it and its direction. */
@@ -37,9 +37,9 @@ function solved(rows: number[][], right: number[]): number[] {
 }
 
 /**
- * Load at the rear patch (0, 0), upward, that keeps wheel and arm in balance under a horizontal ground force `along`
- * (positive forward) with no spring force at all. Unknown: that load, the torque's size, the axle's pin force on the
- * wheel and the pivot's on the arm. A stay's bracket counts as part of the wheel, as a locked brake does.
+ * Load at the rear patch (0, 0), upward, that keeps wheel and arm in equilibrium under a horizontal ground force
+ * `along` (positive forward) with no spring force at all. Unknown: that load, the torque's size, the axle's pin force
+ * on the wheel and the pivot's on the arm. A stay's bracket counts as part of the wheel, as a locked brake does.
  */
 export function loadWithoutSpring({ axle, pivot, torque }: CutFree, along: number): number {
   const about = (at: Point, centre: Point, way: Point): number =>

@@ -38,7 +38,7 @@ export function channels(): () => Channel {
   };
 }
 
-/** A page on the first demonstration that has not looked for its store yet. */
+/** A page with the first demonstration bike that has not looked for its store yet. */
 export function tab(store: BikeStore, channel: () => Channel | null = () => null) {
   const bench = new Workbench(road);
   let leave: () => Promise<void> = async () => {};
@@ -64,7 +64,7 @@ export function tab(store: BikeStore, channel: () => Channel | null = () => null
       await leave();
     },
     turn: (forkTubes: number): void =>
-      bench.session.commit((from) => setAdjuster(from, 'forkTubes', forkTubes), 'Fork height'),
+      bench.session.commit((from) => setAdjuster(from, 'forkTubes', forkTubes), 'Fork tubes above clamp'),
     fork: (): number => bench.session.document.setup.forkTubes,
   };
 }
@@ -82,7 +82,7 @@ export async function names(store: BikeStore): Promise<string[]> {
   return listed.ok ? listed.value.bikes.map(({ name }) => name) : [];
 }
 
-/** The fork height of a stored bike, mm; null when the store does not hold it. */
+/** The fork tubes above the clamp of a stored bike, mm; null when the store does not hold it. */
 export async function forkOf(store: BikeStore, id: string | null): Promise<number | null> {
   const loaded = await store.load(id ?? '');
   if (!loaded.ok || loaded.value === null) return null;
@@ -90,7 +90,7 @@ export async function forkOf(store: BikeStore, id: string | null): Promise<numbe
   return found.ok ? found.value.document.setup.forkTubes : null;
 }
 
-/** Waits for the promises that nobody waits for, such as a list looked up again. */
+/** Waits until promises without a waiter have run, such as a second look at the list of bikes. */
 export function idle(): Promise<void> {
   return new Promise((done) => setTimeout(done));
 }

@@ -1,7 +1,7 @@
 /** Made-up things, one of each kind that a contributor adds: for each the one file that defines it, and its row in a list. */
 
 export interface MadeUpThing {
-  /** As a sentence about it begins. */
+  /** As it begins a sentence. */
   readonly name: string;
   /** The one file, from the project's root, and its text. */
   readonly file: string;

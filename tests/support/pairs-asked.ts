@@ -1,7 +1,7 @@
-/** Sprocket pairs for a test: an ordinary chain to ask for, and the pairs found, or an error that says why not. */
+/** Sprocket pairs for a test: an ordinary chain, and the pairs found for it, or an error that says why not. */
 import { sprocketPairs, type PairsAsked, type SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
 
-/** A new chain of whole links, of any length, with 30 mm of play hanging. */
+/** A new chain of whole links, of any length, with 30 mm of slack hanging. */
 export const ANY_CHAIN = {
   leastFront: 12,
   linksInHand: null,

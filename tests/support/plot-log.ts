@@ -1,4 +1,4 @@
-/** A plotter that keeps what it is told, for tests of what is laid where. */
+/** A plotter that keeps everything it gets, for tests of what is laid where. */
 import type { Paint, Plotter, Words } from '../../src/scene/plotter.ts';
 
 export interface LaidOutline {

@@ -45,7 +45,7 @@ export interface PoseConstraints {
 /** Length of the steering axis between the two points that stand for it, mm. */
 const AXIS = 400;
 
-/** What the parts of the bike alone fix, from their own measures; twenty equations for ten points. */
+/** What the measures of the parts fix; twenty equations for ten points. */
 export function poseConstraints({ machine, arm, travel }: Stance): PoseConstraints {
   const { front, rear } = machine;
   const pivot = { x: 0, y: 0 };

@@ -1,4 +1,4 @@
-/** Random bikes for properties: likely ones that stand, and absurd ones that only have to be refused in good order. */
+/** Random bikes for properties: likely ones that stand, and absurd ones that need only be refused with a reason. */
 import fc from 'fast-check';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { TravelRow } from '../../src/core/parts/rear-layout.ts';

@@ -1,4 +1,4 @@
-/** Random link layouts: many like those of motorcycles, many that are nothing of the kind. */
+/** Random link layouts: many like those of motorcycles, many like nothing on wheels. */
 import fc from 'fast-check';
 import type { RearAdjusters } from '../../src/core/linkage/link-adjustments.ts';
 import type { ArmPoint, LinkLayout, ShockFarEnd } from '../../src/core/parts/rear-layout.ts';

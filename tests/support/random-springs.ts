@@ -1,4 +1,4 @@
-/** Random springs and steady forces for properties: likely ones, and absurd ones that only have to be refused in good order. */
+/** Random springs and steady forces for properties: likely ones, and absurd ones that need only be refused with a reason. */
 import fc from 'fast-check';
 import type { RearBrake } from '../../src/core/standing/rear-brake.ts';
 import type { RideForces } from '../../src/core/riding/ride-forces.ts';

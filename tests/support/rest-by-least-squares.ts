@@ -9,12 +9,15 @@ import { stance, type Stance, type Travel } from '../../src/core/standing/stance
 import { steadyLoads, type SteadyLoads } from '../../src/core/riding/steady-loads.ts';
 import { reached } from './plain-springs.ts';
 
-/** Squares of the forces left over at which the loop ends, N²: its travel is then as near to balance as the core's, 1e-9 mm. */
+/**
+ * Squares of the forces left over at which the loop ends, N²: its travel is then as near to equilibrium as the
+ * core's, 1e-9 mm.
+ */
 const SQUARES_LEFT = 1e-15;
 /** Where the core begins too, as a part of the travel at both ends. */
 const START = 0.35;
 const DAMPING = 1e-6;
-/** Step of the loop's own derivatives, as a part of the travel. */
+/** Step of the loop's differences, as a part of the travel. */
 const DIFFERENCE = 1e-5;
 
 /** Who gives the loop its derivatives: the loop itself, by differences, or the core, exactly. */

@@ -1,4 +1,4 @@
-/** The plain bike with links, springs and everything a reading asks for, standing in a ride state. */
+/** The plain bike with links, springs and everything a reading needs, standing in a ride state. */
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import type { Equilibrium } from '../../src/core/riding/equilibrium.ts';
@@ -9,10 +9,10 @@ import type { Travel } from '../../src/core/standing/stance.ts';
 import { linkedBike, sprungSetup } from './linked-bike.ts';
 import { withFork } from './plain-bike.ts';
 
-/** Every part a reading can ask for is known of it. */
+/** Every figure that a reading can need is known. */
 export const wholeBike: Bike = withFork(linkedBike, { leastHeight: 0, lowerClampDepth: 200 });
 
-/** The bike in balance in a state in which its springs carry it. */
+/** The bike in equilibrium in a ride state that its springs carry. */
 export function ridden(
   state: Exclude<RideStateKey, 'toppedOut' | 'travelByHand'>,
   bike: Bike = wholeBike,
@@ -21,11 +21,11 @@ export function ridden(
   const found = standBike(bike, setup, state);
   if (!found.ok) throw new Error(`The bike finds no rest: ${JSON.stringify(found)}`);
   const { balance, sprung } = found;
-  if (balance === undefined || sprung === undefined) throw new Error(`${state} is no balance`);
+  if (balance === undefined || sprung === undefined) throw new Error(`${state} has no equilibrium`);
   return { ...found, balance, sprung };
 }
 
-/** The bike at a given travel, with springs known but in no balance. */
+/** The bike at a given travel, with springs known but not in equilibrium. */
 export function sprungAt(
   travel: Travel,
   bike: Bike = wholeBike,

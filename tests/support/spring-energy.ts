@@ -1,4 +1,4 @@
-/** The energy in an end's springs, which the program has no use for and the tests hold its forces against. */
+/** The energy in an end's springs, which the program does not need and the tests compare its forces with. */
 import type { SpringLaw } from '../../src/core/springs/spring-law.ts';
 
 /** Energy in the end's springs at a stroke, N·mm, from nothing pressed: the integral of `springForce`. */

@@ -1,4 +1,4 @@
-/** The squat line drawn with ruler and compass: tight run, swingarm line, their crossing, with no balance of forces. */
+/** The squat line drawn with ruler and compass: tight run, swingarm line, their crossing, without any forces. */
 import { outerTangent, type Circle, type Tangent } from '../../src/core/plane/circle.ts';
 import { crossing } from '../../src/core/plane/line.ts';
 import type { Point } from '../../src/core/plane/point.ts';

@@ -12,8 +12,8 @@ function leavingAngle(circle: Circle, at: Point): number {
 }
 
 /**
- * Chain from a mark on the standing front sprocket, back over the top to a mark on the rear sprocket; wrapped
- * chain counted along the pitch circles. The marks' own angles are left out: they only add a constant.
+ * Chain from a mark on the standing front sprocket, back over the top to a mark on the rear sprocket; wrapped chain
+ * counted along the pitch circles. The angles of the marks are left out: they only add a constant.
  */
 function topLength({ rear, front, guide }: DriveCircles): number {
   const spans = guide === null ? [[rear, front]] : [[rear, guide] as const, [guide, front] as const];

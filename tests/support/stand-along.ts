@@ -10,7 +10,7 @@ export interface StandsAlong extends Omit<Curve, 'y' | 'key' | 'yQuantity' | 'yU
 /** The same places as those of a curve, with the bike at each. */
 export function standAlong(asked: SweepAsked): StandsAlong {
   const all: StandingBike[] = [];
-  // A reading that is nothing but the number of the bike it is read from.
+  // A reading that is only the number of the bike it is read from.
   const { y, xQuantity, xUnit, x, lowStop, highStop } = curveAlong(asked, {
     ...finalDriveRatio,
     read: (on) => all.push(on) - 1,

@@ -14,7 +14,7 @@ export function made(bike: Bike = plainBike, setup: Setup = plainSetup): Machine
   return result;
 }
 
-/** The bike on its wheels, topped out unless told otherwise. */
+/** The bike on its wheels, topped out unless `travel` says otherwise. */
 export function standing(
   bike: Bike = plainBike,
   setup: Setup = plainSetup,
@@ -25,7 +25,7 @@ export function standing(
   return result;
 }
 
-/** What of a stance may be put in place of the plain bike's own, for worked numbers of readings. */
+/** Numbers that may replace those of the plain bike's stance, for worked numbers of readings. */
 export interface Instead extends Partial<Omit<Stance, 'ok' | 'machine' | 'pose' | 'rearAxle' | 'centre'>> {
   readonly machine?: Partial<Machine>;
   readonly pose?: Partial<Omit<Stance['pose'], 'pivot'>> & { readonly pivot?: Partial<Point> };
@@ -33,7 +33,7 @@ export interface Instead extends Partial<Omit<Stance, 'ok' | 'machine' | 'pose' 
   readonly centre?: Partial<Point>;
 }
 
-/** The plain bike's stance with some numbers put in place, as a reading sees it. */
+/** The plain bike's stance with some numbers replaced, as a reading sees it. */
 export function stanceWith({ machine: parts, pose, rearAxle, centre, ...rest }: Instead): Stance {
   const plain = standing();
   return {

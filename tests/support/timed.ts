@@ -20,7 +20,7 @@ export interface Timer {
   readonly timedInTurn: (runs: readonly Run[]) => number[];
 }
 
-/** What times calls; `short` runs each a few times only, which tries it out and measures nothing. */
+/** Times calls; `short` runs each a few times only, which tries it out and measures nothing. */
 export function timer(short: boolean): Timer {
   const timedInTurn = (runs: readonly Run[]): number[] =>
     short ? timesOf(runs, 1, 0, 0) : timesOf(runs, SLICES, WARM_UP_MS, SLICE_MS);
@@ -35,7 +35,7 @@ function timesOf(runs: readonly Run[], count: number, warmUpMs: number, sliceMs:
   return runs.map((_, k) => first * median(rounds.map((round) => round[k] / round[0])));
 }
 
-/** What repeats a call for so many ms and gives the microseconds that one call took. */
+/** Repeats a call for a number of ms and gives the microseconds that one call took. */
 function sliceOf(run: Run): (ms: number) => number {
   let i = 0;
   return (ms) => {

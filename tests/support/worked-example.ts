@@ -94,7 +94,7 @@ function parametersOf(statement: ts.Statement): Parameter[] | null {
 }
 
 /**
- * What a function is called with: a number by its parameter's name, angles in radians; an object by the names of its
+ * The arguments of a function: a number by its parameter's name, angles in radians; an object by the names of its
  * members, or, where the function does not take it apart, by `parameter.member`.
  */
 export function argumentsOf({ given, parameters }: Example): unknown[] {
