@@ -5,7 +5,7 @@ import { ADJUSTERS } from '../../src/core/adjusters/all-adjusters.ts';
 
 const folder = new URL('../../src/core/adjusters/', import.meta.url);
 
-/** What of the folder is no adjuster. */
+/** The files of the folder that are not adjusters. */
 const OTHER_FILES = [
   'adjuster-groups.ts',
   'adjuster.ts',

@@ -1,4 +1,4 @@
-/** What can be wrong with a single source file, told from its name and text. */
+/** Finds what is wrong with a single source file, from its name and text. */
 
 /** A longer file holds more than one thing. */
 const MOST_LINES = 400;

@@ -35,7 +35,7 @@ it('a folder counts when a file lies in it and not when it only holds folders', 
   ]);
 });
 
-it('a row with a star is for the folders there that have no row of their own', () => {
+it('a row with a star is for the folders there without a row', () => {
   expect(rowOf('ui/chain')?.folder).toBe('ui/*');
   expect(rowOf('ui/view')?.folder).toBe('ui/view');
   expect(rowOf('ui')).toBeUndefined();
@@ -43,6 +43,6 @@ it('a row with a star is for the folders there that have no row of their own', (
   expect(rowOf('core/nowhere')).toBeUndefined();
 });
 
-it('a folder without a row and a row without a folder are both told', () => {
+it('a folder without a row and a row without a folder are both found', () => {
   expect(difference(['a', 'b'], ['b', 'c'])).toEqual(['c has no row', 'a has a row but no file']);
 });

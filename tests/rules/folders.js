@@ -1,12 +1,11 @@
 /** The table of folders under src: what each is for, what it may import, and why; the linter and the rule tests follow it. */
 
 /**
- * A folder's name may end with a star: the row then is for every folder there that has no row of its own.
- * `values` may be imported freely, `types` only with `import type`; `packages` are the packages it may use
- * (its tests may use more, see testPackages). `browser` says whether the browser's globals may appear;
- * `node` whether node's modules may. `why` ends the message of a refused import.
- * @typedef {{ folder: string, purpose: string, values: string[], types: string[], packages: string[],
- *   browser: boolean, node: boolean, why: string }} Folder
+ * A folder's name may end with a star: the row is then for every folder there without a row. `values` may be imported
+ * freely, `types` only with `import type`; `packages` are the packages it may use (its tests may use more, see
+ * testPackages). `browser` says whether the browser's globals may appear; `node` whether node's modules may. `why`
+ * ends the message of a refused import. @typedef {{ folder: string, purpose: string, values: string[], types:
+ * string[], packages: string[], browser: boolean, node: boolean, why: string }} Folder
  */
 
 const parts = ['core/plane', 'core/numeric', 'core/units'];
@@ -94,7 +93,7 @@ export const folders = [
   row(
     'core/standing',
     'the whole bike in numbers, on its wheels at given travel',
-    'a stance comes from pose, linkage and drive; chain, springs and riding ask it, never the reverse',
+    'a stance comes from pose, linkage and drive; chain, springs and riding build on it, never the reverse',
     { values: standing },
   ),
   row(
@@ -135,7 +134,7 @@ export const folders = [
   ),
   row(
     'core/sketch',
-    'one point of the bike a file; grips, and the bike that has a point elsewhere',
+    'one point of the bike a file; grips, and how a hand moves them',
     'a point is moved on the standing bike; what the readings make of it is not its business',
     { values: chainOrSprings },
   ),
@@ -245,10 +244,8 @@ export const folders = [
 export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs'];
 
 /**
- * The row for a folder under src, such as `core/plane`: its own, or the one for all folders beside it that have none,
- * which ends with a star.
- * @param {string} name
- * @returns {Folder | undefined}
+ * The row for a folder under src, such as `core/plane`: its own, or else the row for all folders beside it, which
+ * ends with a star. @param {string} name @returns {Folder | undefined}
  */
 export function rowOf(name) {
   const star = `${name.slice(0, name.lastIndexOf('/') + 1)}*`;

@@ -8,7 +8,7 @@ export interface Import {
 
 const SCRIPT_BLOCK = /<script\b[^>]*>([\s\S]*?)<\/script>/g;
 
-/** What of a file is code: the script blocks of a .svelte file, anything else as a whole. */
+/** The code of a file: the script blocks of a .svelte file, any other file as a whole. */
 export function scriptsOf(file: string, text: string): string[] {
   return file.endsWith('.svelte') ? [...text.matchAll(SCRIPT_BLOCK)].map((match) => match[1] ?? '') : [text];
 }

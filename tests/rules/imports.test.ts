@@ -134,7 +134,7 @@ describe('the finder of rings', () => {
     expect(findCycle(graph)).toEqual(['b', 'c']);
   });
 
-  it('finds none where paths only meet again', () => {
+  it('finds no ring where paths only meet again', () => {
     const graph = new Map([
       ['a', ['b', 'c']],
       ['b', ['d']],

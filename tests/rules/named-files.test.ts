@@ -10,7 +10,7 @@ it.each(['DEVELOPERS.md', 'README.md'])('R10: every file that %s names is there'
   expect(missingPaths(named, files)).toEqual([]);
 });
 
-it('a file that is named and gone is found, and a pattern or a command is none', () => {
+it('a file that is named and gone is found, and a pattern or a command does not count as one', () => {
   const text = 'See `core/plane/point.ts`, `gone/away.ts`, `tests/rules/`, `*.spec.ts` and `npm test`.';
   const named = namedPaths(text);
   expect(named).toEqual(['core/plane/point.ts', 'gone/away.ts', 'tests/rules/']);

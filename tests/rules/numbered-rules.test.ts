@@ -14,7 +14,7 @@ it('R9: every numbered rule in DEVELOPERS.md has a test whose title begins with 
   expect(told.filter((rule, index) => told.indexOf(rule) !== index)).toEqual([]);
 });
 
-it('numbers are read where they stand first, and nowhere else', () => {
+it('numbers are read at the beginning of a title or a list item, and nowhere else', () => {
   expect(rulesTold('- **H3** Escape leaves.\n- **note** H4\n  - **H5** x\n**H6** y')).toEqual(['H3']);
   const text = ['(', "'H3: x'", ');'].join('');
   expect(rulesTested(`it${text} test${text} describe${text} it('the H3: x')`)).toEqual(['H3', 'H3']);

@@ -13,7 +13,7 @@ const PATIENCE_MS = 400_000;
 const copy = copySource(MADE_UP_THINGS);
 afterAll(() => copy.remove());
 
-/** What the type check has to say of code and components. */
+/** The output of the type check, of code and components. */
 async function typesChecked(): Promise<string> {
   const tool = join(copy.folder, 'node_modules/svelte-check/bin/svelte-check');
   const args = [tool, '--tsconfig', 'tsconfig.json', '--output', 'machine', '--threshold', 'error'];

@@ -44,7 +44,7 @@ describe('the finder of what only tests use', () => {
     expect(found({ 'main.ts': "import { f } from './x.ts'; f(1);", 'x.ts': x })).toEqual([]);
   });
 
-  it('takes a member of the same name for no use', () => {
+  it('does not take a member of the same name for a use', () => {
     const x = 'export const a = 1; export const f = (o) => o.a + { a: 2 }.a;';
     expect(found({ 'main.ts': "import { f } from './x.ts'; f();", 'x.ts': x })).toEqual(['x.ts: a']);
   });
@@ -64,7 +64,7 @@ describe('the finder of what only tests use', () => {
     );
   });
 
-  it('leaves what a component alone would use out when nothing shows the component', () => {
+  it('finds what only a component uses that nothing shows', () => {
     const component = '<script lang="ts">import { a } from \'./x.ts\';</script>';
     expect(found({ 'main.ts': '1;', 'C.svelte': component, 'x.ts': 'export const a = 1;' })).toEqual([
       'x.ts: a',

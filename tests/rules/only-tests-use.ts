@@ -1,4 +1,4 @@
-/** Finds the exports of the program that it does not need itself: what only tests use, or nothing. */
+/** Finds the exports that the program does not need: those that only tests use, or nobody. */
 import { posix } from 'node:path';
 import { namesOf, type FileNames } from './declarations.ts';
 

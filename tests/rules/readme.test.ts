@@ -1,4 +1,4 @@
-/** Holds README.md against what it must tell first. */
+/** Holds README.md against what a newcomer must read first. */
 import { expect, it } from 'vitest';
 import { readmeFaults } from './readme.ts';
 import { textOf } from './source-files.ts';

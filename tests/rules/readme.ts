@@ -1,4 +1,4 @@
-/** What README.md must tell a newcomer first. */
+/** What a newcomer must read first in README.md. */
 
 /** Every way in which the text falls short; empty when it does not. */
 export function readmeFaults(markdown: string): string[] {

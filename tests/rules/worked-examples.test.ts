@@ -11,7 +11,7 @@ const FILES = filesBelow('src/core').filter((file) => /(?<!\.test)\.ts$/.test(fi
 const EXAMPLES = FILES.flatMap((file) => examplesIn(textOf(file)).map((example) => ({ ...example, file })));
 /** Docstrings spell a reading as its export, which is its key. */
 const READINGS_BY_KEY = new Map(READINGS.map((reading) => [reading.key, reading]));
-/** What a function calls the bike that it is asked about. */
+/** What a function calls the bike that it takes. */
 const A_BIKE = ['stance', 'on'];
 
 /** What the code makes of an example, in the unit that the docstring writes. */
