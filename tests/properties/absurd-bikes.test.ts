@@ -1,4 +1,4 @@
-/** Whatever numbers a file, a field or a hand gives, the core answers in good order. */
+/** Whatever numbers a file, a field or a hand gives, the core answers with finite numbers or a reason. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
@@ -47,7 +47,7 @@ it(
   PATIENCE_MS,
 );
 
-it('nine in ten likely bikes stand, so the properties over them say something', () => {
+it('nine in ten likely bikes stand, so the properties over them mean something', () => {
   let stood = 0;
   fc.assert(
     fc.property(likelyBike, (bike) => {

@@ -17,14 +17,14 @@ import { stance } from '../../src/core/standing/stance.ts';
 import { ANY_CHAIN } from '../support/pairs-asked.ts';
 import { absurdBike, likelyBike, type RandomBike } from '../support/random-bikes.ts';
 
-/** Every number in a value that is no finite number, by its path. */
+/** Every number in a value that is not finite, by its path. */
 function faults(value: unknown, path = ''): string[] {
   if (typeof value === 'number') return Number.isFinite(value) ? [] : [path];
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => faults(inner, `${path}.${key}`));
 }
 
-/** All that the drive side says of a bike, with how many parts of it were answers. */
+/** All that the drive side computes of a bike, and how many parts of it are answers. */
 function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers: number } {
   const said: unknown[] = [];
   const pairs = sprocketPairs({

@@ -1,4 +1,4 @@
-/** Whatever bike, springs and forces meet: a balance with finite numbers, or a reason. */
+/** Whatever bike, springs and forces meet: an equilibrium with finite numbers, or a reason. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
@@ -75,7 +75,7 @@ it(
         expect(rest.rear.wheelLoad).toBeGreaterThanOrEqual(0);
         expect(rest.front.travelLeft).toBeGreaterThanOrEqual(0);
         expect(rest.rear.travelLeft).toBeGreaterThanOrEqual(0);
-        // On its springs an end is in balance: what the springs give is what is asked of them.
+        // On its springs an end is in equilibrium: the springs push as much as they are pushed.
         if (rest.front.rest === 'onSprings')
           expect(Math.abs(rest.front.springForce - rest.loads.frontPush)).toBeLessThan(1e-5);
         if (rest.rear.rest === 'onSprings')

@@ -1,4 +1,4 @@
-/** Many sprocket pairs at once: what they share on the way changes nothing of what each would find alone. */
+/** Many sprocket pairs at once: work that they share changes no result of a pair alone. */
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import type { PairsAsked, SprocketPair } from '../../src/core/effects/sprocket-pairs.ts';
@@ -57,7 +57,7 @@ describe('sprocket pairs solved together', () => {
         }
   });
 
-  it('are the same whatever other pairs are asked for, and in whatever order', () => {
+  it('are the same whatever other pairs are solved with them, in any order', () => {
     const whole = pairs({ ride: 'accelerating' });
     const backwards: SprocketPair[] = [];
     for (let front = 17; front >= 13; front--)
@@ -68,7 +68,7 @@ describe('sprocket pairs solved together', () => {
     expect(backwards.reverse()).toEqual(whole);
   });
 
-  it('by a worn chain stand where the bike itself does with that chain on, whose angles go by the chain as new', () => {
+  it('on a worn chain stand where the bike itself stands with it, at the angles of the chain as new', () => {
     const { chainPitch } = bike.drive;
     const worn = {
       ...bike,

@@ -92,7 +92,7 @@ describe('random linkages', () => {
           expect(faults).toEqual([]);
           return;
         }
-        if (of.kind !== 'links') throw new Error('No table was asked for');
+        if (of.kind !== 'links') throw new Error('A table came of links');
         count(`stands, ended by ${of.endsBy}`);
         const whole = linkRange(of.links, of.framePitch);
         if (!whole.ok) throw new Error(whole.reason);
@@ -108,7 +108,7 @@ describe('random linkages', () => {
             break;
           }
           for (const value of Object.values(at))
-            if (typeof value === 'number' && !Number.isFinite(value)) faults.push('a value is no number');
+            if (typeof value === 'number' && !Number.isFinite(value)) faults.push('a value is not a number');
           if (at.lever < -1e-6) faults.push(`pulled by ${at.lever}`);
           if (before !== null && layout.kind !== 'direct' && jumps(of, before, at.angle))
             faults.push('a jump');

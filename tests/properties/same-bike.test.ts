@@ -26,8 +26,8 @@ function stood(bike: Bike, setup: Setup, travel: Travel): Stance | null {
 }
 
 /**
- * Checks that bikes which stand as drawn also stand as described otherwise, each reading `factor(key)` times itself, `but`
- * for those of the very part that is described otherwise.
+ * Checks that bikes which stand as drawn also stand when described differently, each reading `factor(key)` times
+ * itself. `but` names the readings of the part that is described differently.
  */
 function describedAs(
   other: (drawn: RandomBike) => RandomBike,
@@ -181,7 +181,7 @@ describe('a bike built k times as large', () => {
 });
 
 describe('ways of the workshop to the same place', () => {
-  it('fork height, a shorter fork, a shorter extender and used travel all let the front down alike', () => {
+  it('more tube above the clamp, a shorter fork, a shorter extender and used travel all let the front down alike', () => {
     const ways: ((drawn: RandomBike, by: number) => RandomBike)[] = [
       (d, by) => ({ ...d, setup: { ...d.setup, forkTubes: d.setup.forkTubes + by } }),
       (d, by) => ({ ...d, setup: { ...d.setup, forkExtenders: d.setup.forkExtenders - by } }),
@@ -200,7 +200,7 @@ describe('ways of the workshop to the same place', () => {
       );
   });
 
-  it('clamp offset and axle lead count alike when the legs lie along the axis', () => {
+  it('triple-clamp offset and axle lead count alike when the legs lie along the axis', () => {
     describedAs(
       ({ bike, setup, travel }) => ({
         bike: { ...bike, fork: { ...bike.fork, axleLead: bike.fork.axleLead + 4 } },
