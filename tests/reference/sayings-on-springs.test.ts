@@ -83,7 +83,7 @@ describe('stiffer fork springs hold the nose up until the fork tubes are raised'
     }
   });
 
-  it('until the fork height is raised by what the springs hold up', () => {
+  it('until the fork tubes are raised by what the springs hold up', () => {
     const soft = sitting({});
     const held = soft.travel.front - sitting({}, stiff).travel.front;
     const raised = sitting({ forkTubes: plainSetup.forkTubes + held }, stiff);
