@@ -1,4 +1,4 @@
-/** What 100 % of anti-squat means: opening the gas asks nothing of the rear spring, and the rear stays where it is. */
+/** What 100 % of anti-squat means: opening the gas neither loads nor unloads the rear spring, and the rear stays where it is. */
 import { describe, expect, it } from 'vitest';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
@@ -79,7 +79,7 @@ describe('with a massless arm and wheel', () => {
     expect(squat(massless, above, 0.4)).toBeLessThan(squat(massless, above, 0.2));
   });
 
-  it('leaned over the neutral point stays the neutral point of the posture leaned', () => {
+  it('leaned over, the neutral point is that of the leaned posture', () => {
     // A lean presses the bike further in, which is another posture with another anti-squat.
     const lean = 0.6;
     let low = -350;
@@ -130,7 +130,7 @@ describe('with a real wheel and arm', () => {
     for (const g of [0.05, 0.2, 0.5]) expect(Math.abs(squat(heavy, setup, g))).toBeLessThan(NOTHING);
   });
 
-  it('the shift is what makes the spring feel nothing of the gas while any posture is held', () => {
+  it('with the shift the gas does not load the spring in any posture that is held', () => {
     for (const travel of [
       { front: 0, rear: 0 },
       { front: 40, rear: 40 },

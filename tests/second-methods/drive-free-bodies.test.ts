@@ -44,7 +44,9 @@ function cut(on: Stance, torque: CutFree['torque']): CutFree {
   return { axle: on.rearAxle, pivot: driveCircles(on).pivot, torque };
 }
 
-/** The load a reading says the ground force leaves the spring alone with, N; null where it has no number. */
+/**
+ * The load at which, by a reading, the ground force leaves the spring alone, N; null when the reading has no number.
+ */
 function loadBy(reading: Reading, on: Stance, along: number): number | null {
   const percent = reading.read(on);
   return typeof percent === 'number' ? (along * percent * on.centre.y) / (100 * on.pose.wheelbase) : null;
@@ -79,7 +81,7 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
   const torque = (on: Stance, side: 'left' | 'right'): CutFree['torque'] =>
     kind === 'shaft' || kind === 'hub' ? { by: 'armCouple' } : { by: 'run', line: runOf(on, side) };
 
-  it('on the gas has the anti-squat that wheel and arm cut free ask for', () => {
+  it('on the gas has the anti-squat that wheel and arm cut free give', () => {
     const { most, stood } = worst(
       (bike) => driven(bike, kind),
       (on) => less(loadBy(antiSquat, on, THRUST), loadWithoutSpring(cut(on, torque(on, 'left')), THRUST)),
@@ -88,7 +90,7 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
     expect(stood).toBeGreaterThan(cases(300));
   });
 
-  it('with the engine braking has the anti-rise that they ask for, on the lower run', () => {
+  it('with the engine braking has the anti-rise that they give, on the lower run', () => {
     const { most, stood } = worst(
       (bike) => driven(bike, kind),
       (on) =>
@@ -109,7 +111,7 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
   });
 });
 
-it('a belt runs on pitch radii of its own: teeth · pitch / 2π', () => {
+it('a belt runs on pitch radii of teeth · pitch / 2π', () => {
   const belt = { ...plainBike, drive: { ...plainBike.drive, kind: 'belt' as const, chainPitch: 11 } };
   const on = standing(withFrame(belt, { guideRadius: null }), {
     ...plainSetup,
@@ -148,7 +150,7 @@ function stayOf(on: Stance, { rearBrake }: Bike): ForceLine | null {
 }
 
 describe('the rear brake', () => {
-  it('with its caliper on the arm has the anti-rise that arm and wheel cut free ask for', () => {
+  it('with its caliper on the arm has the anti-rise that arm and wheel cut free give', () => {
     const { most, stood } = worst(
       (bike) => bike,
       (on) =>
@@ -162,7 +164,7 @@ describe('the rear brake', () => {
     [{ x: 0, y: -90 }, 0],
     [{ x: -40, y: -60 }, 12],
     [{ x: -60, y: 80 }, -15],
-  ])('with its caliper on a stay to %j has the one that the stay’s line asks for', (anchor, stretch) => {
+  ])('with its caliper on a stay to %j has the anti-rise that the stay’s line gives', (anchor, stretch) => {
     const { most, stood } = worst(
       (bike) => onStay(bike, anchor, stretch),
       (on, bike) => {

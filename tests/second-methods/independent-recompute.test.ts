@@ -150,7 +150,7 @@ function recomputed(
   const [frontUsed, rearUsed] = asSet ? [setup.frontTravelUsed, setup.rearTravelUsed] : [0, 0];
   const [frontRadius, rearRadius] = [radius(setup.frontTyre), radius(setup.rearTyre)];
 
-  // Front end in frame coordinates: the insert tilts the axis about the middle of the head tube.
+  // Front end in frame coordinates: the cups tilt the axis about the middle of the head tube.
   const down = (lean: number): Spot => ({ x: Math.sin(lean), y: -Math.cos(lean) });
   const ahead = (lean: number): Spot => ({ x: Math.cos(lean), y: Math.sin(lean) });
   const lean = rad(frame.axisAngleDeg + setup.headAngleCupsDeg);

@@ -75,7 +75,7 @@ describe.each(rearLayouts)('$name', ({ layout }) => {
     }
   });
 
-  it('keeps free bodies in balance with every adjuster turned', () => {
+  it('keeps free bodies in equilibrium with every adjuster turned', () => {
     const change = { shockLength: 3, shockMountShim: 2, pivotForward: 2, pivotUp: -3 };
     const adjusters = layout.kind === 'direct' ? change : { ...change, linkLength: -2 };
     const of = madeRear(layout, adjusters);

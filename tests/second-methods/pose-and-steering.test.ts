@@ -36,7 +36,7 @@ function onLikelyBikes(check: (on: Stance, drawn: RandomBike) => void): void {
 }
 
 describe('the pose', () => {
-  it('is the one that tipping the bike by bisection until both tyres touch finds', () => {
+  it('is the one found by tipping the bike, by bisection, until both tyres touch', () => {
     onLikelyBikes((on) => {
       const { machine: made, travel } = on;
       const rear = { x: -made.rear.arm * Math.cos(on.arm.angle), y: -made.rear.arm * Math.sin(on.arm.angle) };

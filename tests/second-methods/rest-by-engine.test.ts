@@ -1,4 +1,4 @@
-/** The balance against a general rigid-body engine that settles the same bike, which shares no formula with it. */
+/** The equilibrium against a general rigid-body engine that settles the same bike, which shares no formula with it. */
 import { describe, expect, it } from 'vitest';
 import { balance } from '../../src/core/riding/equilibrium.ts';
 import { alone } from '../../src/core/riding/loads.ts';
@@ -9,7 +9,7 @@ import { settledByEngine, type EngineForces } from '../support/engine-bike.ts';
 import { plainSprings, reached, sprung } from '../support/plain-springs.ts';
 import { shockBike, shockSetup } from '../support/shock-bike.ts';
 
-/** The engine's own slackness is a hundredth of a millimetre; travel of 20 to 90 mm agrees within that, mm. */
+/** The engine's slop is a hundredth of a millimetre; travel of 20 to 90 mm agrees within that, mm. */
 const CLOSE = 0.01;
 /** What has settled moves no faster than this, m/s. */
 const STILL = 1e-4;
@@ -17,7 +17,7 @@ const STILL = 1e-4;
 const bike = sprung(plainSprings, shockBike, shockSetup);
 const still: EngineForces = { acceleration: 0, pressed: 1, held: 'nothing' };
 
-/** How far engine and balance are apart in travel, the engine begun some way off. */
+/** How far engine and equilibrium are apart in travel, the engine begun some way off. */
 function apart(
   made: SprungMachine,
   forces: RideForces,
@@ -38,7 +38,7 @@ function expectClose({ front, rear }: { front: number; rear: number }): void {
   expect(rear).toBeLessThan(CLOSE);
 }
 
-describe('a rigid-body engine settles where the balance says', () => {
+describe('a rigid-body engine settles at the equilibrium', () => {
   it('for the bike alone', () => {
     expectClose(apart(alone(bike), AT_REST, still));
   });

@@ -1,4 +1,4 @@
-/** The balance in every ride state against virtual work, with links, guide, belt, shaft, stay, lean and drag. */
+/** The equilibrium in every ride state against virtual work, with links, guide, belt, shaft, stay, lean and drag. */
 import { describe, expect, it } from 'vitest';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
@@ -63,7 +63,7 @@ const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own
   { name: 'a belt', bike: driven('belt'), own: { frontTeeth: 19, rearTeeth: 55 } },
   { name: 'a shaft', bike: driven('shaft') },
   { name: 'a hub motor', bike: driven('hub') },
-  { name: 'a caliper on its own stay', bike: stayed },
+  { name: 'a caliper on a stay', bike: stayed },
   { name: 'slowing in the corner', bike: stayed, own: { cornerAcceleration: -0.25 } },
 ];
 

@@ -87,7 +87,7 @@ describe('on a bike with real links', () => {
   });
 });
 
-describe('in balance', () => {
+describe('in equilibrium', () => {
   it('a little more load sinks the rear wheel by load over rate, the drive and the front apart', () => {
     const rest = ridden('riderUp');
     const heavier = ridden('riderUp', undefined, { ...sprungSetup, riderMass: sprungSetup.riderMass + 0.05 });
