@@ -1,4 +1,4 @@
-/** Opens every broken file the project keeps, and says of each what must come of it. */
+/** Opens every broken file the project keeps, and expects of each its refusal or its repairs. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { textOfBytes } from '../../src/document/file-text.ts';
@@ -55,7 +55,7 @@ it('has an expectation for every broken file and a file for every expectation', 
   expect(readdirSync(folder).sort()).toEqual(Object.keys(expected).sort());
 });
 
-it.each(Object.entries(expected))('%s comes to what it must', (name, outcome) => {
+it.each(Object.entries(expected))('%s is refused or repaired as expected', (name, outcome) => {
   const result = open(readFileSync(new URL(name, folder)));
   if (result.ok) expect(result.value.repairs.map((repair) => repair.path)).toEqual(outcome);
   else {

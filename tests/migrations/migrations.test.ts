@@ -16,7 +16,7 @@ const textOf = (file: string): string => readFileSync(new URL(file, folder), 'ut
 
 function objectOf(file: string): JsonObject {
   const json: Json = JSON.parse(textOf(file));
-  if (!isJsonObject(json)) throw new Error(`${file} is no object`);
+  if (!isJsonObject(json)) throw new Error(`${file} is not an object`);
   return json;
 }
 
@@ -32,7 +32,7 @@ describe('the chain of migrations', () => {
     expect(schemas).toEqual(Array.from({ length: SCHEMA + 1 }, (_, i) => `v${i}`));
   });
 
-  it('every migration that changes anything runs on a frozen document and changes it, the one that only made room leaves it', () => {
+  it('every migration that changes anything runs on a frozen document and changes it, and the one that only added fields leaves it', () => {
     const changing = new Set<number>();
     for (const file of files) {
       const saved = objectOf(file);
@@ -56,7 +56,7 @@ describe('the chain of migrations', () => {
     expect(runMigrations(present, SCHEMA, SCHEMA, () => {})).toBe(present);
   });
 
-  it('does not fall over documents that are damaged where it works', () => {
+  it('survives documents that are damaged where it works', () => {
     for (const bike of [undefined, null, 3, 'x', [], {}, { swingarm: null }, { swingarm: [1] }] as Json[])
       expect(openDocument(JSON.stringify({ ...objectOf('v0/road.json'), bike })).ok).toBe(false);
   });
@@ -85,7 +85,7 @@ describe('frozen documents', () => {
     expect(saveDocument(opened(textOf('v3/worn-chain.json')).document)).toBe(textOf('v3/worn-chain.json'));
   });
 
-  it('one from before fields were added has them with values that say nothing, and all else as it was', () => {
+  it('one from before fields were added gets them with neutral values, and keeps all else as it was', () => {
     const { bike } = opened(textOf('v2/road.json')).document;
     const { measuredLinks, measuredLength, wearLimit, leastSlack } = bike.drive;
     expect({ measuredLinks, measuredLength, wearLimit, leastSlack }).toEqual({
