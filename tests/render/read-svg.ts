@@ -59,7 +59,7 @@ export function readSvg(document: string): Element {
   return top.children[0];
 }
 
-/** Elements without children of their own, in the order of drawing. */
+/** Elements without children, in the order of drawing. */
 export function leaves(element: Element): Element[] {
   return element.children.length === 0 ? [element] : element.children.flatMap(leaves);
 }

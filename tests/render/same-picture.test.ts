@@ -35,7 +35,7 @@ function drawn(root: Element): Element[] {
   return leaves(root).filter(({ name }) => name === 'path' || name === 'text');
 }
 
-/** Places that repeat the one before: a canvas is told an arc's beginning anew, an SVG is not. */
+/** Places that repeat the one before: a canvas repeats where an arc begins, an SVG does not. */
 function withoutRepeats(points: readonly PathPoint[]): PathPoint[] {
   const kept: PathPoint[] = [];
   for (const point of points) {
@@ -136,7 +136,7 @@ describe('the SVG document', () => {
     );
   });
 
-  it('is as many px large as the view, or as many mm of paper as asked', () => {
+  it('is as many px large as the view, or as many mm of paper as given', () => {
     expect([root.attributes.width, root.attributes.height]).toEqual(['1280', '720']);
     const page = { ...PAGE, paperMmPerPx: 0.2 };
     const paper = readSvg(sceneSvg(EVERY_SHAPE, TURNED_VIEW, themeNamed('paper'), plotLayer, page));

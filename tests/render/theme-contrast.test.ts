@@ -7,7 +7,7 @@ import { ROLES } from './every-shape.ts';
 /** WCAG 2.2, 1.4.11 for lines and 1.4.3 for words. */
 const LEAST_FOR_LINES = 3;
 const LEAST_FOR_WORDS = 4.5;
-/** Parts of the silhouette that stand back: they are told by their fill beside the lines around them; so does a chart's grid. */
+/** Quiet parts of the silhouette, which show by their fill beside the lines around them; a chart's grid is as quiet. */
 const QUIET: readonly Role[] = ['bodywork', 'engine', 'crease', 'tube', 'grid'];
 const LEAST_FOR_QUIET = 1.2;
 
@@ -49,7 +49,7 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
   const paper = colourOf(theme.background, WHITE);
   const against = (hex: string) => contrast(colourOf(hex, paper), paper);
 
-  it('has a style for every role, with something to be seen of it', () => {
+  it('has a style for every role that leaves something to see', () => {
     for (const role of ROLES) {
       const { stroke, fill, widthPx } = theme.roles[role];
       expect(stroke ?? fill, role).not.toBeNull();
@@ -111,7 +111,7 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
   });
 
   it('S8: ghosts, which are drawn in front of the bike, stand out from its parts by 3 to 1', () => {
-    // Rubber and seat are as dark as the lines themselves; there the outline is told by the rest of its way.
+    // Rubber and seat are as dark as the lines themselves; there the rest of the outline shows it.
     const parts: readonly Role[] = ['rim', 'frame', 'bodywork', 'engine', 'fork', 'swingarm'];
     const faint = parts
       .map((part) => {
