@@ -25,7 +25,7 @@ export default function axleChain(short: boolean): string[] {
       return place.axlePosition ?? 0;
     });
     rows.push({
-      what: `axle for a chain with ${play} mm of play`,
+      what: `axle for a chain with ${play} mm of slack`,
       figure: us,
       unit: 'µs',
       goal: { most: GOAL_US },

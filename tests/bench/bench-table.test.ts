@@ -19,7 +19,7 @@ it('sets figure, goal, ratio and verdict under one another', () => {
   ]);
 });
 
-it('a goal is met at its very figure, and by no figure that is no number', () => {
+it('a goal is met exactly at its figure, and never by one that is not a number', () => {
   const row = { what: 'x', unit: 'ms', figure: 5 };
   expect(isMet({ ...row, goal: { most: 5 } })).toBe(true);
   expect(isMet({ ...row, goal: { most: 4.999 } })).toBe(false);

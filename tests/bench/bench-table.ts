@@ -5,7 +5,7 @@ export interface BenchRow {
   readonly figure: number;
   /** Such as `µs`, `kB` or `/s`. */
   readonly unit: string;
-  /** At most or at least so much, in the figure's unit; without one the figure only tells. */
+  /** At most or at least so much, in the figure's unit; without a goal the figure has no verdict. */
   readonly goal?: { readonly most: number } | { readonly least: number };
   /** Another way to the same result, measured in the same run and in the same unit. */
   readonly peer?: {
@@ -42,7 +42,7 @@ function cellsOf(row: BenchRow): readonly string[] {
   return [what, `${number(figure)} ${unit}`, goals.join(', '), ratio, verdict];
 }
 
-/** Whether every goal of a row is met; a figure that is no number meets none. */
+/** Whether every goal of a row is met; a figure that is not a number meets none. */
 export function isMet({ figure, goal, peer }: BenchRow): boolean {
   const byFigure = goal === undefined || ('most' in goal ? figure <= goal.most : figure >= goal.least);
   const byPeer = peer?.goal === undefined || peer.figure / figure >= peer.goal;

@@ -20,7 +20,7 @@ const HAND_RATE = 60;
 /** Moves before any is measured: the page's code has been compiled by then. */
 const WARM_UP = 40;
 
-/** What a rate is taken from at least, and how often it is looked whether they are there, ms. */
+/** The fewest drawings that give a rate, and how often they are counted, ms. */
 const LEAST_DRAWINGS = 5;
 const LOOK_EVERY_MS = 100;
 
@@ -44,7 +44,7 @@ function at(times: readonly number[], part: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))];
 }
 
-/** The thread's time for each move, less what it takes to ask for it, ms. */
+/** The thread's time for each move, minus the time that reading it takes, ms. */
 async function busyTimes(page: PulledPage, moves: number): Promise<number[]> {
   const between = async (each: () => Promise<void>, times: number): Promise<number[]> => {
     const found: number[] = [];
@@ -82,7 +82,7 @@ async function slowly(page: PulledPage, lastsMs: number): Promise<{ gaps: number
   return { gaps: began.slice(1).map((time, i) => time - began[i]), busyMs: busy / began.length };
 }
 
-/** What is told of each window and part, and the figures with their goals. */
+/** The lines about each window and part, and the figures with their goals. */
 export async function dragBusy(
   browser: Browser,
   address: string,

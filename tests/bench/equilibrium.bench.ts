@@ -1,4 +1,4 @@
-/** How fast a full balance is, against general tools that find the same rest in the same run. */
+/** How fast a full equilibrium is found, against general tools that find the same rest in the same run. */
 import { balance, type Equilibrium } from '../../src/core/riding/equilibrium.ts';
 import { frontLiftLimit } from '../../src/core/riding/lift-limits.ts';
 import { AT_REST, type RideForces } from '../../src/core/riding/ride-forces.ts';
@@ -10,7 +10,9 @@ import { shockBike, shockSetup } from '../support/shock-bike.ts';
 import { timer } from '../support/timed.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';
 
-/** Goals for a full balance with all it reports: its time, and how many times as long general least squares takes. */
+/**
+ * Goals for a full equilibrium with all it reports: its time, and how many times as long general least squares takes.
+ */
 const GOAL_US = 60;
 const GOAL_RATIO = 3;
 
@@ -24,7 +26,7 @@ const FORCES: readonly RideForces[] = Array.from({ length: 100 }, (_, i) => ({
 const apart = (a: Travel, b: Travel): number => Math.hypot(a.front - b.front, a.rear - b.rear);
 const mm = (lengths: readonly number[]): string => `${Math.max(...lengths).toExponential(1)} mm`;
 
-export default function balances(short: boolean): string[] {
+export default function equilibria(short: boolean): string[] {
   const { timed, timedInTurn } = timer(short);
   const bike = sprung(plainSprings, shockBike, shockSetup);
   const balanced = (forces: RideForces): Equilibrium => reached(balance(bike, forces));
@@ -65,22 +67,22 @@ export default function balances(short: boolean): string[] {
   const row = (what: string, figure: number): BenchRow => ({ what, figure, unit: 'µs' });
   const rounds = rests.map((rest) => rest.rounds);
   return [
-    `rounds of the balance: ${Math.min(...rounds)} to ${Math.max(...rounds)}; worst miss ${mm(rests.map((rest) => rest.miss))}`,
-    `from the same start least squares agrees over ${carried.length} balances to ${awayFrom('byDifference')}, with exact derivatives to ${awayFrom('exact')}; the engine to ${mm([apart(settled.travel, still)])}`,
+    `rounds of the search: ${Math.min(...rounds)} to ${Math.max(...rounds)}; worst miss ${mm(rests.map((rest) => rest.miss))}`,
+    `from the same start least squares agrees over ${carried.length} equilibria to ${awayFrom('byDifference')}, with exact derivatives to ${awayFrom('exact')}; the engine to ${mm([apart(settled.travel, still)])}`,
     ...benchTable([
-      row('full balance begun from its neighbour', followed),
+      row('full equilibrium begun from its neighbour', followed),
       row('front-lift limit, posture and acceleration together', limit),
       {
-        ...row('full balance with its reports', full),
+        ...row('full equilibrium with its reports', full),
         peer: { name: 'rigid-body engine settling the same bike', figure: engine },
       },
       {
-        ...row('full balance with its reports', full),
+        ...row('full equilibrium with its reports', full),
         goal: { most: GOAL_US },
         peer: { name: 'general least squares, the same equations', figure: byDifference, goal: GOAL_RATIO },
       },
       {
-        ...row('full balance with its reports', full),
+        ...row('full equilibrium with its reports', full),
         peer: { name: 'the same, given the exact derivatives', figure: exact, goal: GOAL_RATIO },
       },
     ]),

@@ -8,7 +8,9 @@ import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goal for 1000 pairs, ms. */
 const GOAL_MS = 50;
-/** Runs before the clock counts, and runs of which least and median are told: others may be at work on the machine. */
+/**
+ * Runs before the clock counts, and runs of which least and median are printed: others may be at work on the machine.
+ */
 const LONG = { warmUp: 5, runs: 41 };
 const SHORT = { warmUp: 0, runs: 1 };
 
@@ -19,7 +21,7 @@ interface Took {
 
 export default function pairs(short: boolean): string[] {
   const { warmUp, runs } = short ? SHORT : LONG;
-  /** Time of a thousand pairs, ms, each run with a bike of its own. */
+  /** Time of a thousand pairs, ms, each run with a new bike. */
   const took = (asked: (run: number) => PairsAsked): Took => {
     const times: number[] = [];
     for (let run = -warmUp; run < runs; run++) {
@@ -65,7 +67,7 @@ function rowOf(what: string, { least, median }: Took, plain: Took): BenchRow {
     figure: median,
     unit: 'ms',
     goal: { most: GOAL_MS },
-    // How much of the time the balance takes: the bike without springs stands at once.
+    // How much of the time the equilibrium takes: the bike without springs stands at once.
     peer: { name: 'without springs', figure: plain.median },
   };
 }

@@ -16,8 +16,8 @@ const GOAL_US = 5;
 const GOAL_RATIO = 100;
 
 /**
- * What the ten points of the sketch tell: the job of the solvers. The other readings are not asked of them, so that
- * each reading added would otherwise make the solvers look quicker.
+ * The readings that follow from the ten points, which is the solvers' job. The others are left out, because each
+ * further reading would make the solvers look quicker.
  */
 const OF_THE_POINTS: readonly string[] = [
   'rake',
