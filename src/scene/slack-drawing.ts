@@ -28,7 +28,7 @@ export interface SlackWindow {
 const MARGIN_PX = 12;
 const BESIDE = 14;
 /** Where the slack is dimensioned: behind the middle, as a part of the run's length. */
-const PLAY_BEHIND = 0.17;
+const SLACK_BEHIND = 0.17;
 /** Arrows shorter than this have no room between their ends, px, and come from outside, so long. */
 const LEAST_ARROW_PX = 26;
 const OUTSIDE_PX = 22;
@@ -110,7 +110,7 @@ export function slackScene(shown: SlackShown, window: SlackWindow): { scene: Sce
     ...sprocketShapes({ centre: run.front, radius: loop.frontRadius }, loop.frontTeeth, loop.pitch, false),
     chainPlates(hangingPins(hanging), false, loop.pitch),
   ];
-  const behind = -PLAY_BEHIND * run.length;
+  const behind = -SLACK_BEHIND * run.length;
   const ghosts = [play.down, -play.up].flatMap((aside) => {
     const bent = play.total > 0 ? bentRun(run, aside) : null;
     return bent === null
