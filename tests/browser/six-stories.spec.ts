@@ -1,0 +1,167 @@
+/** What people come for, each from the open page: how many presses it takes, that no way is the wrong one, and that words and figures agree. */
+import { expect, test, type Page } from '@playwright/test';
+import { namedAdjusters } from '../../src/core/adjusters/named-adjusters.ts';
+import { heightPlace, heightRise } from '../../src/core/effects/height-places.ts';
+import { metricReading, savedDocument, standing } from './support/bike-document.ts';
+import {
+  changeText,
+  FRONT_HEIGHT,
+  openAdjuster,
+  plain,
+  readingText,
+  REAR_HEIGHT,
+  typeInto,
+  why,
+} from './support/panels.ts';
+import { drawn, middleOf, openPage, pressAndMove } from './support/side-view.ts';
+import { openSprockets, pairRow, pairsShown, tryButton } from './support/sprockets.ts';
+
+/** Presses of one story, counted as a hand makes them. */
+class Hand {
+  presses = 0;
+  readonly #page: Page;
+
+  constructor(page: Page) {
+    this.#page = page;
+  }
+
+  async press(name: string | RegExp): Promise<void> {
+    this.presses += 1;
+    await this.#page.getByRole('button', { name }).first().click();
+  }
+
+  /** A field pressed, a figure typed, Enter. */
+  async type(label: string, text: string): Promise<void> {
+    this.presses += 2;
+    await typeInto(this.#page, label, text);
+  }
+}
+
+/** By how much a place rose since the bike was opened, as the core has it, mm. */
+async function risen(page: Page, place: 'front' | 'seat'): Promise<number> {
+  const document = await savedDocument(page);
+  return heightRise(
+    heightPlace(place),
+    standing({ ...document, setup: document.baseline.setup }),
+    standing(document),
+  );
+}
+
+function effectOf(page: Page, key: string): Promise<string> {
+  return page
+    .locator(`[data-adjuster="${key}"] .effect`)
+    .innerText()
+    .then((text) => plain(text));
+}
+
+test('the front down 5 mm: five presses on lower, and each way of doing it goes down', async ({ page }) => {
+  await openPage(page);
+  const hand = new Hand(page);
+  const lower = new RegExp(`^${FRONT_HEIGHT.replace(/[[\]]/g, '\\$&')}: .*lowers the front$`);
+  for (let i = 0; i < 5; i += 1) await hand.press(lower);
+  const down = await risen(page, 'front');
+  expect(down).toBeLessThan(-4);
+  expect(await effectOf(page, 'forkTubes')).toBe(`Front −${Math.abs(down).toFixed(1)} mm at the axle line`);
+  expect(hand.presses).toBeLessThanOrEqual(5);
+  expect(await changeText(page, 'Trail')).toMatch(/^▼ −/);
+  await expect(why(page).locator('.headline')).toContainText('the steering turns quicker', {
+    ignoreCase: true,
+  });
+
+  const from = await middleOf(page, 'grip-forkTubes');
+  await pressAndMove(page, from, { x: from.x, y: from.y + 12 });
+  await page.mouse.up();
+  expect(await risen(page, 'front')).toBeLessThan(down - 3);
+});
+
+test('the rear up 10 mm at the seat: the height is typed, and the page finds the shock’s step', async ({
+  page,
+}) => {
+  await openPage(page);
+  const hand = new Hand(page);
+  await page.getByText('Type a height instead').click();
+  await hand.type('Seat, change of height', '10');
+  const up = await risen(page, 'seat');
+  expect(Math.abs(up - 10)).toBeLessThan(0.8);
+  expect(await effectOf(page, 'shockLength')).toBe(`Seat +${up.toFixed(1)} mm`);
+  await expect(page.getByText(/^Shock length .* gives seat \+/).first()).toBeVisible();
+  expect(hand.presses + 1).toBeLessThanOrEqual(3);
+  expect(await changeText(page, 'Swingarm angle')).toMatch(/^▲ \+.* steeper/);
+
+  const from = await middleOf(page, 'grip-shockLength');
+  await pressAndMove(page, from, { x: from.x, y: from.y - 10 });
+  await drawn(page);
+  await page.mouse.up();
+  expect(await risen(page, 'seat')).toBeGreaterThan(up);
+});
+
+test('both ends: each is told its own part, and the parts add up to the whole change', async ({ page }) => {
+  await openPage(page);
+  const before = metricReading(standing(await savedDocument(page)), 'rake');
+  await typeInto(page, REAR_HEIGHT, '5');
+  await typeInto(page, FRONT_HEIGHT, '10');
+  const after = metricReading(standing(await savedDocument(page)), 'rake');
+  const text = plain(await why(page).getByRole('listitem').filter({ hasText: /^Rake/ }).innerText());
+  const figures = [...text.matchAll(/([+−])(\d+\.\d+)°/g)].map(
+    ([, sign, digits]) => (sign === '−' ? -1 : 1) * Number(digits),
+  );
+  const [whole, ...parts] = figures;
+  expect(whole).toBeCloseTo(Number(after.toFixed(2)) - Number(before.toFixed(2)), 6);
+  expect(parts).toHaveLength(2);
+  expect(parts[0] + parts[1]).toBeCloseTo(whole, 6);
+});
+
+test('three pairs of sprockets: each is one press from the table, with what it does said there', async ({
+  page,
+}) => {
+  await openPage(page);
+  const hand = new Hand(page);
+  await openSprockets(page);
+  const pairs = (await pairsShown(page)).slice(0, 3);
+  for (const pair of pairs) {
+    await expect(pairRow(page, pair)).toBeVisible();
+    await tryButton(page, pair).click();
+    hand.presses += 1;
+    const { setup } = await savedDocument(page);
+    expect(`${setup.frontTeeth}/${setup.rearTeeth}`).toBe(pair);
+  }
+  expect(hand.presses).toBe(3);
+});
+
+test('a stiffer fork spring changes the bike at once, and topped out the page says where to see it', async ({
+  page,
+}) => {
+  await openPage(page);
+  const spring = namedAdjusters('chain').find(({ key }) => key === 'forkSpringRate')?.label ?? '';
+  await openAdjuster(page, spring);
+  const before = await readingText(page, 'Rake');
+  await page.getByRole('button', { name: `${spring}: one step more` }).click();
+  await page.getByRole('button', { name: `${spring}: one step more` }).click();
+  expect(await risen(page, 'front')).toBeGreaterThan(0.1);
+  expect(await effectOf(page, 'forkSpringRate')).toMatch(/^Front \+\d+\.\d mm at the axle line$/);
+  expect(await readingText(page, 'Rake')).not.toBe(before);
+
+  await page.getByRole('radio', { name: 'Topped out', exact: true }).check({ force: true });
+  const adjuster = page.locator('[data-adjuster="forkSpringRate"]');
+  await expect(adjuster.getByText('Changes nothing in this ride state.')).toBeVisible();
+  await adjuster.getByRole('button', { name: 'Show Rider on board' }).click();
+  await expect(page.getByRole('radio', { name: 'Rider on board', exact: true })).toBeChecked();
+  await expect(adjuster.getByText('Changes nothing in this ride state.')).toBeHidden();
+});
+
+test('the chain over the pivot: the reading goes below nothing, and the page warns and names what lifts it off', async ({
+  page,
+}) => {
+  await openPage(page);
+  await page.getByRole('radio', { name: 'Topped out', exact: true }).check({ force: true });
+  const front = namedAdjusters('chain').find(({ key }) => key === 'frontTeeth')?.label ?? '';
+  const { bike } = await savedDocument(page);
+  await typeInto(page, front, String(bike.drive.leastFrontTeeth));
+  await typeInto(page, REAR_HEIGHT, '22');
+  const gap = metricReading(standing(await savedDocument(page), 'toppedOut'), 'chainSliderClearance');
+  expect(gap).toBeLessThan(0);
+  expect(await readingText(page, 'Chain clearance to chain slider')).toMatch(/^−/);
+  await expect(page.getByRole('complementary', { name: 'Cautions' }).first()).toContainText(
+    'The chain lies on the guide over the pivot and wears it.',
+  );
+});
