@@ -63,7 +63,7 @@ describe('the table of ride states', () => {
     for (const { found } of rows) expect(found.ok).toBe(false);
   });
 
-  it('begins each state where it is told to', () => {
+  it('begins each state at the travel given', () => {
     const { bike, setup } = SPRUNG_ROAD;
     const asked: string[] = [];
     rideTable(bike, setup, (state) => {

@@ -166,7 +166,7 @@ describe('a sweep that finds nothing', () => {
     );
   });
 
-  it('has no place at all in a range that is no number', () => {
+  it('has no place at all in a range that is not a number', () => {
     expect(standAlong(asked(rear, NaN, 130))).toMatchObject({
       x: [],
       stances: [],

@@ -92,7 +92,7 @@ export function sweepPlace(axis: SweepAxis, setup: Setup, travel: Travel): numbe
   return axis.end === 'front' ? travel.front : travel.rear;
 }
 
-/** The setup and travel at one place of an axis, the rest staying as it is: what a cursor on the curve asks for. */
+/** The setup and travel at one place of an axis, the rest staying as it is: what a cursor on the curve shows. */
 export function sweptTo(
   axis: SweepAxis,
   x: number,

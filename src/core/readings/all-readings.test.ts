@@ -5,7 +5,7 @@ import { QUANTITIES } from '../units/all-quantities.ts';
 import { READING_GROUPS, READINGS } from './all-readings.ts';
 
 describe('the readings', () => {
-  it('have keys and labels of their own', () => {
+  it('differ in key and label', () => {
     expect(new Set(READINGS.map((r) => r.key)).size).toBe(READINGS.length);
     expect(new Set(READINGS.map((r) => r.label)).size).toBe(READINGS.length);
   });

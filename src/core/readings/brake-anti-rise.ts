@@ -5,10 +5,10 @@ import type { Reading } from './reading.ts';
 import { absent } from './absent.ts';
 
 /**
- * Anti-rise of the rear brake alone, per cent: 100·slope of the brake line / slope of the load-transfer line. Caliper on
- * the swingarm: the line runs through the pivot. On a stay of its own: through the crossing of arm line and stay. 0
- * lets the rear rise by all of the load transfer, 100 keeps it where it is. Moments of arm, wheel and bracket
- * (rear-brake.ts). No answer without a centre of gravity above the ground, or where the stay cannot hold.
+ * Anti-rise of the rear brake alone, per cent: 100·slope of the brake line / slope of the load-transfer line. Caliper
+ * on the swingarm: the line runs through the pivot. On a stay: through the crossing of arm line and stay. 0 lets the
+ * rear rise by all of the load transfer, 100 keeps it where it is. Moments of arm, wheel and bracket (rear-brake.ts).
+ * No answer without a centre of gravity above the ground, or where the stay cannot hold.
  * Example: pivot height 342 mm, pivot ahead 570 mm, load-transfer slope 0.4 → 150 %.
  */
 export const brakeAntiRise: Reading = {

@@ -20,7 +20,7 @@ export type Warning =
   | 'steepAndShort'
   /** The front tyre meets the lower clamp before the fork is fully in. */
   | 'tyreHitsClamp'
-  /** The clamps hold less tube than the maker's manual asks for. */
+  /** The clamps hold less tube than the maker's manual allows. */
   | 'tubeTooShort'
   /** The chain lies on the guide over the pivot and wears it. */
   | 'chainOnGuide';
