@@ -20,9 +20,9 @@ function shown(spare: number): SlackShown {
   const run = lowerRun(chainLoop(15, 45, 15.875), { x: 0, y: 310 }, { x: 640, y: 410 });
   if (run === null) throw new Error('The sprockets overlap');
   const hanging = hangingRun(run, spare);
-  const play = chainSlack(run, spare);
-  if (!hanging.ok || !play.ok) throw new Error('no slack');
-  return { hanging, play };
+  const slack = chainSlack(run, spare);
+  if (!hanging.ok || !slack.ok) throw new Error('no slack');
+  return { hanging, slack };
 }
 
 function paths(shapes: readonly Shape[], role: Role): PathShape[] {
@@ -43,8 +43,8 @@ describe('the slack drawing', () => {
     const middle = runMiddle(run);
     const bends = paths(shapes, 'reach').map((ghost) => distance(pointsOf(ghost)[1], middle));
     expect(bends).toHaveLength(2);
-    expect(bends[0]).toBeCloseTo(slack.play.down, 9);
-    expect(bends[1]).toBeCloseTo(slack.play.up, 9);
+    expect(bends[0]).toBeCloseTo(slack.slack.down, 9);
+    expect(bends[1]).toBeCloseTo(slack.slack.up, 9);
   });
 
   it('dimensions the drop and the slack, and says both', () => {
@@ -52,13 +52,13 @@ describe('the slack drawing', () => {
       shape.kind === 'label' ? [shape.text.replace(/\u00a0/g, ' ')] : [],
     );
     expect(words.sort()).toEqual([
-      `${slack.play.total.toFixed(1)} mm up and down`,
+      `${slack.slack.total.toFixed(1)} mm up and down`,
       `Hangs ${slack.hanging.drop.toFixed(1)} mm`,
     ]);
     // Too small for arrows between: two from outside for each, whose points are as far apart as the dimension.
     const ends = paths(shapes, 'dimension').map((arrow) => pointsOf(arrow)[1]);
     expect(ends).toHaveLength(4);
-    expect(distance(ends[0], ends[1])).toBeCloseTo(slack.play.total, 9);
+    expect(distance(ends[0], ends[1])).toBeCloseTo(slack.slack.total, 9);
     expect(distance(ends[2], ends[3])).toBeCloseTo(slack.hanging.drop, 9);
   });
 

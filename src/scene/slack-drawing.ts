@@ -14,7 +14,7 @@ import type { View } from './view.ts';
 /** A run that hangs, with how far its middle can be pushed. */
 export interface SlackShown {
   readonly hanging: HangingRun;
-  readonly play: RunSlack;
+  readonly slack: RunSlack;
 }
 
 export interface SlackWindow {
@@ -34,11 +34,11 @@ const LEAST_ARROW_PX = 26;
 const OUTSIDE_PX = 22;
 
 /** The run with all that is drawn about it fitted into the window, upright: down on the screen is down on the bike. */
-function slackView({ hanging, play }: SlackShown, window: SlackWindow): View {
+function slackView({ hanging, slack }: SlackShown, window: SlackWindow): View {
   const { run } = hanging;
   const from = rearTouch(run, run.angle);
   const to = frontTouch(run, run.angle);
-  const aside = Math.max(play.up, play.down, hanging.drop) + BESIDE;
+  const aside = Math.max(slack.up, slack.down, hanging.drop) + BESIDE;
   const left = from.x - BESIDE;
   const right = to.x + BESIDE;
   const bottom = Math.min(from.y, to.y, runMiddle(run).y - aside);
@@ -101,7 +101,7 @@ function hangingPins(hanging: HangingRun): Point[] {
  * up and down at its middle as the chain lets it.
  */
 export function slackScene(shown: SlackShown, window: SlackWindow): { scene: Scene; view: View } {
-  const { hanging, play } = shown;
+  const { hanging, slack } = shown;
   const { run } = hanging;
   const { loop } = run;
   const view = slackView(shown, window);
@@ -111,8 +111,8 @@ export function slackScene(shown: SlackShown, window: SlackWindow): { scene: Sce
     chainPlates(hangingPins(hanging), false, loop.pitch),
   ];
   const behind = -SLACK_BEHIND * run.length;
-  const ghosts = [play.down, -play.up].flatMap((aside) => {
-    const bent = play.total > 0 ? bentRun(run, aside) : null;
+  const ghosts = [slack.down, -slack.up].flatMap((aside) => {
+    const bent = slack.total > 0 ? bentRun(run, aside) : null;
     return bent === null
       ? []
       : [throughPoints('reach', bent), segment('snapGuide', place(run, behind, aside), bent[1])];
@@ -120,7 +120,7 @@ export function slackScene(shown: SlackShown, window: SlackWindow): { scene: Sce
   const construction: Shape[] = [
     segment('chainLine', rearTouch(run, run.angle), frontTouch(run, run.angle)),
     ...ghosts,
-    ...dimension(place(run, behind, -play.up), place(run, behind, play.down), view.scale),
+    ...dimension(place(run, behind, -slack.up), place(run, behind, slack.down), view.scale),
     ...dimension(place(run, 0, 0), place(run, 0, hanging.drop), view.scale),
   ];
   const { style, sizePx } = window;
@@ -135,8 +135,8 @@ export function slackScene(shown: SlackShown, window: SlackWindow): { scene: Sce
     },
     {
       role: 'dimension',
-      text: `${write(play.total)} up and down`,
-      at: place(run, behind, -play.up - outside(play.total, view.scale)),
+      text: `${write(slack.total)} up and down`,
+      at: place(run, behind, -slack.up - outside(slack.total, view.scale)),
       spot: 'left',
       sizePx,
     },

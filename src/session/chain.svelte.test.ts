@@ -113,7 +113,7 @@ describe('wear', () => {
     expect(moved).toBeGreaterThan(2);
     expect(chain.wornBack).toBeCloseTo(moved, 6);
     const { now } = chain;
-    expect(now !== null && now.ok && now.play.ok && now.play.total).toBeCloseTo(30, 5);
+    expect(now !== null && now.ok && now.slack.ok && now.slack.total).toBeCloseTo(30, 5);
     expect(askedOf(chain).exactLinks).toBeCloseTo(112, 6);
     const reopened = openDocument(saveDocument(session.document));
     if (!reopened.ok) throw new Error('not opened');
@@ -145,8 +145,8 @@ describe('slack', () => {
   it('without a chain named is the one set on the stand', () => {
     const { chain } = chainOn(first);
     const { now } = chain;
-    if (now === null || !now.ok || !now.play.ok) throw new Error('no slack');
-    expect(now.play.total).toBeCloseTo(30, 6);
+    if (now === null || !now.ok || !now.slack.ok) throw new Error('no slack');
+    expect(now.slack.total).toBeCloseTo(30, 6);
   });
 
   it('set so leaves the least at the tightest place, in one entry', () => {
@@ -155,8 +155,8 @@ describe('slack', () => {
     chain.setSlack('Axle for slack');
     expect(session.history.past).toHaveLength(2);
     const { tightest } = chain;
-    if (tightest === null || !tightest.ok || !tightest.play.ok) throw new Error('no slack');
-    expect(tightest.play.total).toBeCloseTo(12, 4);
+    if (tightest === null || !tightest.ok || !tightest.slack.ok) throw new Error('no slack');
+    expect(tightest.slack.total).toBeCloseTo(12, 4);
     expect(chain.slackEnough).toBe(true);
     expect(chain.isSet).toBe(true);
   });
@@ -178,7 +178,7 @@ describe('slack', () => {
     chain.setSlack('Axle for slack');
     expect(session.history.past).toHaveLength(3);
     expect(chain.fitted).toBe(112);
-    expect(chain.play).toBeGreaterThan(30);
+    expect(chain.slackSet).toBeGreaterThan(30);
     expect(chain.axlePosition).toBeLessThan(before);
     expect(chain.slackEnough).toBe(true);
     expect(chain.isSet).toBe(true);

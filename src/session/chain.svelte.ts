@@ -40,7 +40,7 @@ const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
 /** Places of the axle that nobody can tell apart, mm. */
 const SAME_PLACE = 0.05;
 /** Slack less than the least by so little is still enough, mm: rounding of what is set. */
-const PLAY_ROUNDING = 0.05;
+const SLACK_ROUNDING = 0.05;
 export class Chain {
   readonly #session: BikeSession;
   readonly #standing: Standing;
@@ -62,7 +62,7 @@ export class Chain {
   /** The chain said to be on the bike, in links, which then places the axle; null where only its slack is known. */
   readonly fitted: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
   /** Play set at the middle of the lower run with the wheel hanging, mm up and down together. */
-  readonly play: number = $derived.by(() => this.#session.document.setup.chainSlack);
+  readonly slackSet: number = $derived.by(() => this.#session.document.setup.chainSlack);
   /** What its adjuster offers, mm. */
   readonly slackRange: AdjusterRange = $derived.by(() =>
     adjusterRange(adjusterOf('chainSlack'), this.#session.document.bike),
@@ -147,7 +147,7 @@ export class Chain {
   readonly slackEnough: boolean = $derived.by(() => {
     const { tightest } = this;
     if (tightest === null || !tightest.ok) return true;
-    return tightest.play.ok && tightest.play.total > this.leastSlack - PLAY_ROUNDING;
+    return tightest.slack.ok && tightest.slack.total > this.leastSlack - SLACK_ROUNDING;
   });
   /** Slack as the bike is now, in its ride state. */
   readonly now = $derived.by(() => {
@@ -242,9 +242,9 @@ export class Chain {
   }
 
   /** Sets how slack the chain is left with the wheel hanging. */
-  setSlackTo(play: number): void {
+  setSlackTo(slack: number): void {
     this.#session.commit(
-      (from) => setAdjuster(from, 'chainSlack', play),
+      (from) => setAdjuster(from, 'chainSlack', slack),
       adjusterLabel('chainSlack', this.#drive.kind),
     );
   }
@@ -265,11 +265,11 @@ export class Chain {
   setSlack(label: string): void {
     const { toSet } = this;
     if (toSet === null || !toSet.ok) return;
-    const { play, axlePosition } = toSet;
+    const { slack, axlePosition } = toSet;
     const follows = this.fitted !== null;
     this.#session.commit((from): Edited => {
-      const slack = setAdjuster(from, 'chainSlack', keptMm(play.total));
-      return follows || !slack.ok ? slack : setAdjuster(slack.value, 'axlePosition', keptMm(axlePosition));
+      const set = setAdjuster(from, 'chainSlack', keptMm(slack.total));
+      return follows || !set.ok ? set : setAdjuster(set.value, 'axlePosition', keptMm(axlePosition));
     }, label);
   }
 
@@ -297,9 +297,9 @@ export class Chain {
     this.#session.commit((from) => setBikeField(from, 'drive.wearLimit', percent), 'Chain’s wear limit');
   }
 
-  /** The play to be kept where the chain is tightest, mm. */
-  setLeastSlack(play: number): void {
-    this.#session.commit((from) => setBikeField(from, 'drive.leastSlack', play), 'Least chain slack');
+  /** The slack to keep where the chain is tightest, mm. */
+  setLeastSlack(slack: number): void {
+    this.#session.commit((from) => setBikeField(from, 'drive.leastSlack', slack), 'Least chain slack');
   }
 
   #chain(): {

@@ -97,7 +97,7 @@ export class Sprockets {
     leastFront: this.#document.bike.drive.leastFrontTeeth,
     linksInHand: this.filters.chains,
     rule: linkRuleOf({ kind: this.kind, halfLink: this.halfLink }),
-    play: this.#document.setup.chainSlack,
+    slack: this.#document.setup.chainSlack,
     setAt: 0,
     stretchPercent: this.stretchPercent,
   }));
@@ -155,7 +155,7 @@ export class Sprockets {
     return pairAsItStands({
       ...this.#asked,
       setup: { ...this.#asked.setup, ...own },
-      play: chainSlack,
+      slack: chainSlack,
       rule: linkRuleOf(this.#document.bike.drive),
     });
   }

@@ -43,7 +43,7 @@ it('tell of the half link, and of a bike without a pose', () => {
   const odd = axleForChain(
     made(),
     chainLoop(15, 45, 15.875),
-    { slot: 30, play: 0, rearTravel: 0, rule: { halfLink: false } },
+    { slot: 30, slack: 0, rearTravel: 0, rule: { halfLink: false } },
     115,
   );
   if (odd.ok) throw new Error('fits');

@@ -68,14 +68,14 @@ describe('slack', () => {
   const at = { ok: true, rearTravel: 40, onGuide: false } as const;
 
   it('is written up and down together, or as how much too short the chain is', () => {
-    const play = { ok: true, up: 9.9, down: 10.2, total: 20.1 } as const;
-    expect(plain(slackWords({ ...at, spare: 0.4, play }, style))).toBe('20.1 mm up and down');
+    const slack = { ok: true, up: 9.9, down: 10.2, total: 20.1 } as const;
+    expect(plain(slackWords({ ...at, spare: 0.4, slack }, style))).toBe('20.1 mm up and down');
     const none = { ok: false, reason: 'tooTight', spare: -2.25 } as const;
-    expect(plain(slackWords({ ...at, spare: -2.25, play: none }, style))).toBe(
+    expect(plain(slackWords({ ...at, spare: -2.25, slack: none }, style))).toBe(
       'too tight: the chain is 2.3 mm too short',
     );
     const bag = { ok: false, reason: 'tooSlack', spare: 300 } as const;
-    expect(plain(slackWords({ ...at, spare: 300, play: bag }, style))).toBe(
+    expect(plain(slackWords({ ...at, spare: 300, slack: bag }, style))).toBe(
       'far too long: 300.0 mm longer than taut',
     );
   });
@@ -85,7 +85,7 @@ describe('slack', () => {
     tightest: { ok: true, rearTravel: 43, links: 112, found: 'inLine' },
     axlePosition: 18.1,
     inSlot: true,
-    play: { ok: true, up: 12, down: 12.8, total: 24.8 },
+    slack: { ok: true, up: 12, down: 12.8, total: 24.8 },
     leastSlack: 10,
   };
 

@@ -50,9 +50,9 @@ export function misfitWords(misfit: AxleMisfit, style: NumberStyle): string {
 }
 
 /** How slack the chain is at one place. */
-export function slackWords({ play, spare }: SlackAt, style: NumberStyle): string {
-  if (play.ok) return `${length(play.total, style)} up and down`;
-  return noSlackWords(play, spare, style);
+export function slackWords({ slack, spare }: SlackAt, style: NumberStyle): string {
+  if (slack.ok) return `${length(slack.total, style)} up and down`;
+  return noSlackWords(slack, spare, style);
 }
 
 /** Why a run has no slack, or no shape. */
@@ -75,7 +75,7 @@ export function toSetWords(set: SlackToSet, slot: number, style: NumberStyle): s
     : set.axlePosition < 0
       ? `But the axle would stand ${length(-set.axlePosition, style)} ahead of its slot.`
       : `But the axle would stand ${length(set.axlePosition - slot, style)} behind its slot.`;
-  return `Set ${length(set.play.total, style)} hanging, and ${length(set.leastSlack, style)} stays there. ${stands}`;
+  return `Set ${length(set.slack.total, style)} hanging, and ${length(set.leastSlack, style)} stays there. ${stands}`;
 }
 
 /** Why there is no slack to set. */

@@ -16,8 +16,8 @@ export default function axleChain(short: boolean): string[] {
   if (!parts.ok) throw new Error(parts.reason);
   const loop = chainLoop(15, 45, 15.875);
   const rows: BenchRow[] = [];
-  for (const play of [0, 30]) {
-    const slot: AxleSlot = { slot: 30, play, rearTravel: 0, rule: { halfLink: false } };
+  for (const slack of [0, 30]) {
+    const slot: AxleSlot = { slot: 30, slack, rearTravel: 0, rule: { halfLink: false } };
     const fits = chainsThatFit(parts, loop, slot);
     if (!Array.isArray(fits) || fits.length === 0) throw new Error('no chain fits');
     const us = timed((i) => {
@@ -25,7 +25,7 @@ export default function axleChain(short: boolean): string[] {
       return place.axlePosition ?? 0;
     });
     rows.push({
-      what: `axle for a chain with ${play} mm of slack`,
+      what: `axle for a chain with ${slack} mm of slack`,
       figure: us,
       unit: 'µs',
       goal: { most: GOAL_US },

@@ -26,17 +26,17 @@ const AXLE = adjusterLabel('axlePosition', 'chain');
 const FRONT_TEETH = adjusterLabel('frontTeeth', 'chain');
 
 /** The chain of the bike on the page as the core has it, with so much slack hanging. */
-async function chainOf(page: Page, play: number) {
+async function chainOf(page: Page, slack: number) {
   const { bike, setup } = await savedDocument(page);
   const { machine } = standing({ bike, setup });
   const loop = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
-  const slot = { slot: bike.swingarm.slot, play, rearTravel: 0, rule: { halfLink: false } };
+  const slot = { slot: bike.swingarm.slot, slack, rearTravel: 0, rule: { halfLink: false } };
   return { machine, loop, slot, axlePosition: setup.axlePosition };
 }
 
 /** What the core says of the chain that fits the bike on the page. */
-async function askedFor(page: Page, play: number) {
-  const { machine, loop, slot, axlePosition } = await chainOf(page, play);
+async function askedFor(page: Page, slack: number) {
+  const { machine, loop, slot, axlePosition } = await chainOf(page, slack);
   const asked = chainForAxle(machine, loop, slot, axlePosition);
   if (!asked.ok) throw new Error(asked.reason);
   return asked;

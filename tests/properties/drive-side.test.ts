@@ -50,7 +50,7 @@ function allOf({ bike, setup, travel }: RandomBike): { said: unknown[]; answers:
   const parts = machine(bike, setup);
   if (parts.ok) {
     const loop = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
-    const slot = { slot: bike.swingarm.slot, play: 25, rearTravel: 10, rule: { halfLink: true } };
+    const slot = { slot: bike.swingarm.slot, slack: 25, rearTravel: 10, rule: { halfLink: true } };
     said.push(axleForChain(parts, loop, slot, 114), chainForAxle(parts, loop, slot, setup.axlePosition));
     said.push(tightestPlace(parts, loop, setup.axlePosition), guideClearance(parts, loop, 7));
     said.push(slackAt(parts, { loop, links: 114, axlePosition: setup.axlePosition }, travel.rear));

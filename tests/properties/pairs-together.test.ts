@@ -39,7 +39,12 @@ describe('sprocket pairs solved together', () => {
             const parts = machine(bike, bare);
             if (!parts.ok) throw new Error(parts.reason);
             const loop = chainLoop(frontTeeth, rearTeeth, bike.drive.chainPitch, stretchPercent);
-            const slot = { slot: bike.swingarm.slot, play: 30, rearTravel: setAt, rule: { halfLink: false } };
+            const slot = {
+              slot: bike.swingarm.slot,
+              slack: 30,
+              rearTravel: setAt,
+              rule: { halfLink: false },
+            };
             expect(pair.fitting).toEqual(chainsThatFit(parts, loop, slot));
             const place = axleForChain(parts, loop, slot, pair.links ?? NaN);
             expect(place.ok).toBe(pair.misfit === null);

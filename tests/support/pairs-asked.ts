@@ -6,7 +6,7 @@ export const ANY_CHAIN = {
   leastFront: 12,
   linksInHand: null,
   rule: { halfLink: false },
-  play: 30,
+  slack: 30,
   setAt: 0,
   stretchPercent: 0,
 } as const;

@@ -24,7 +24,7 @@ describe('slack with the axle where it is', () => {
       const slack = slackAt(made(), chain, rear);
       if (!slack.ok) throw new Error(slack.reason);
       expect(slack.spare).toBeCloseTo((114 - linksAround(loop, centres)) * 15.875, 8);
-      expect(slack.play.ok).toBe(slack.spare >= 0);
+      expect(slack.slack.ok).toBe(slack.spare >= 0);
     }
   });
 
@@ -118,11 +118,11 @@ describe('the slack to set on the paddock stand', () => {
     const fitted = { loop, links: 114, axlePosition: set.axlePosition };
     const tightest = slackAt(parts, fitted, set.tightest.rearTravel);
     const stand = slackAt(parts, fitted, 0);
-    if (!tightest.ok || !stand.ok || !tightest.play.ok || !stand.play.ok) throw new Error('no play');
-    expect(tightest.play.total).toBeCloseTo(10, 6);
+    if (!tightest.ok || !stand.ok || !tightest.slack.ok || !stand.slack.ok) throw new Error('no slack');
+    expect(tightest.slack.total).toBeCloseTo(10, 6);
     expect(set.leastSlack).toBeCloseTo(10, 6);
-    expect(set.play.total).toBeCloseTo(stand.play.total, 9);
-    expect(set.play.total).toBeGreaterThan(10);
+    expect(set.slack.total).toBeCloseTo(stand.slack.total, 9);
+    expect(set.slack.total).toBeGreaterThan(10);
     expect(set.inSlot).toBe(set.axlePosition >= 0 && set.axlePosition <= 30);
   });
 
@@ -131,7 +131,7 @@ describe('the slack to set on the paddock stand', () => {
       slackToSet(made(), loop, { ...wanted, measuredAt }),
     );
     if (!hanging.ok || !loaded.ok) throw new Error('no slack to set');
-    expect(loaded.play.total).toBeLessThan(hanging.play.total);
+    expect(loaded.slack.total).toBeLessThan(hanging.slack.total);
   });
 
   it('does not depend on where the axle is now', () => {

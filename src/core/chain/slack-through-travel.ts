@@ -21,7 +21,7 @@ export interface SlackAt {
   /** Chain beyond the taut length, mm; below zero it is too tight by so much. */
   readonly spare: number;
   /** How far the lower run's middle can be pushed up and pulled down, or why it cannot. */
-  readonly play: RunSlack | NoSlack;
+  readonly slack: RunSlack | NoSlack;
   /** Whether the taut upper run lies on the pivot's guide. */
   readonly onGuide: boolean;
 }
@@ -34,7 +34,7 @@ export function slackAt(machine: ChainMachine, chain: FittedChain, rearTravel: n
   const run = lowerRunInFrame(machine, loop, rearTravel, axlePosition);
   if ('ok' in run) return run;
   const spare = (links - path.links) * loop.pitch;
-  return { ok: true, rearTravel, spare, play: chainSlack(run, spare), onGuide: path.onGuide };
+  return { ok: true, rearTravel, spare, slack: chainSlack(run, spare), onGuide: path.onGuide };
 }
 
 /**

@@ -26,7 +26,7 @@ export interface SlackToSet {
   readonly axlePosition: number;
   readonly inSlot: boolean;
   /** Slack to measure at the middle of the run, at the travel where the mechanic measures. */
-  readonly play: RunSlack;
+  readonly slack: RunSlack;
   /** Slack that remains at the tightest place, found again from the axle's place. */
   readonly leastSlack: number;
 }
@@ -67,14 +67,14 @@ export function slackToSet(
     if (!agreed) continue;
     const measured = slackAt(machine, { loop, links, axlePosition }, measuredAt);
     if (!measured.ok) return { ok: false, reason: measured.reason };
-    if (!measured.play.ok) return { ok: false, reason: measured.play.reason };
+    if (!measured.slack.ok) return { ok: false, reason: measured.slack.reason };
     const left = chainSlack(run, (links - tightest.links) * loop.pitch);
     return {
       ok: true,
       tightest,
       axlePosition,
       inSlot: axlePosition >= 0 && axlePosition <= slot,
-      play: measured.play,
+      slack: measured.slack,
       leastSlack: left.ok ? left.total : 0,
     };
   }

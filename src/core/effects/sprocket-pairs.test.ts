@@ -54,8 +54,8 @@ describe('sprocket pairs', () => {
       const loop = chainLoop(frontTeeth, rearTeeth, 15.875);
       const run = lowerRun(loop, { x: 0, y: 0 }, { x: apart, y: 0 });
       if (run === null) throw new Error('The sprockets overlap');
-      const play = chainSlack(run, ((pair.links ?? NaN) - linksAround(loop, apart)) * 15.875);
-      expect(play.ok && play.total).toBeCloseTo(30, 6);
+      const slack = chainSlack(run, ((pair.links ?? NaN) - linksAround(loop, apart)) * 15.875);
+      expect(slack.ok && slack.total).toBeCloseTo(30, 6);
     }
   });
 
@@ -117,8 +117,8 @@ describe('sprocket pairs', () => {
     expect(placed).toBeGreaterThan(10);
   });
 
-  it('with a play that no run has are told so', () => {
-    const [pair] = pairs({ play: 2000 });
+  it('with slack that no run can have are refused', () => {
+    const [pair] = pairs({ slack: 2000 });
     expect(pair).toMatchObject({ links: null, travel: null, misfit: { reason: 'slackImpossible' } });
   });
 

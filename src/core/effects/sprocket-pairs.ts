@@ -47,7 +47,7 @@ export interface PairsAsked {
   readonly linksInHand: readonly number[] | null;
   readonly rule: LinkRule;
   /** Play at the middle of the lower run, up and down together, mm, with the rear axle risen by `setAt` mm: the slack that is set. */
-  readonly play: number;
+  readonly slack: number;
   readonly setAt: number;
   /** Chain longer than new by wear, per cent. */
   readonly stretchPercent: number;
@@ -62,7 +62,7 @@ export interface SprocketPair {
   readonly links: number | null;
   /** All chains, of those in hand, that put the axle into its slot. */
   readonly fitting: readonly number[];
-  /** Where the axle stands with it; outside the slot it is told with the misfit. */
+  /** Where the axle stands with it; outside the slot the misfit says where. */
   readonly axlePosition: number | null;
   readonly misfit: AxleMisfit | NoStand | NoRunSlack | null;
   readonly obstacle: PairObstacle | null;
@@ -113,7 +113,7 @@ export interface PairBase {
  * What pairs are put into, whatever chain is on the bike and however far out of its slot the axle is set, since
  * each pair brings its own chain and place. Or why there is none.
  */
-function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBase | NoMachine {
+function pairBase({ bike, setup, ride, rule, slack, setAt }: PairsAsked): PairBase | NoMachine {
   const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
   const made = machine(bike, { ...setup, axlePosition, chainLinks: null });
   if (!made.ok) return made;
@@ -122,7 +122,7 @@ function pairBase({ bike, setup, ride, rule, play, setAt }: PairsAsked): PairBas
   const on = stanceInRide(made, riding);
   return {
     machine: made,
-    slot: slotOn(made, { slot: bike.swingarm.slot, play, rearTravel: setAt, rule }),
+    slot: slotOn(made, { slot: bike.swingarm.slot, slack, rearTravel: setAt, rule }),
     ride: riding,
     near: on.ok ? on.travel : undefined,
     axlePosition: presentAxlePosition(bike, setup),

@@ -15,17 +15,17 @@ import { axleInFrame, lowerRunInFrame, chainAt, setAxlePosition } from './chain-
 import { machine } from './machine.ts';
 
 const loop = chainLoop(15, 45, 15.875);
-const slot: AxleSlot = { slot: 30, play: 0, rearTravel: 0, rule: { halfLink: false } };
+const slot: AxleSlot = { slot: 30, slack: 0, rearTravel: 0, rule: { halfLink: false } };
 
 describe('an axle with a given chain', () => {
   it('stands where the chain round both sprockets of the standing bike has its links', () => {
     let placed = 0;
     fc.assert(
-      fc.property(likelyBike, fc.constantFrom(0, 12, 35), ({ bike, setup, travel }, play) => {
+      fc.property(likelyBike, fc.constantFrom(0, 12, 35), ({ bike, setup, travel }, slack) => {
         const parts = machine(withFrame(bike, { guideRadius: null }), setup);
         if (!parts.ok) return;
         const chain = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
-        const asked = { ...slot, slot: bike.swingarm.slot, play, rearTravel: Math.min(travel.rear, 60) };
+        const asked = { ...slot, slot: bike.swingarm.slot, slack, rearTravel: Math.min(travel.rear, 60) };
         const fits = chainsThatFit(parts, chain, asked);
         if (!Array.isArray(fits)) return;
         for (const links of fits) {
@@ -38,13 +38,13 @@ describe('an axle with a given chain', () => {
           );
           const centres = Math.hypot(on.countershaft.x - on.rearAxle.x, on.countershaft.y - on.rearAxle.y);
           const around = linksAround(chain, centres);
-          if (play === 0) expect(Math.abs(around - links)).toBeLessThan(1e-9);
+          if (slack === 0) expect(Math.abs(around - links)).toBeLessThan(1e-9);
           // The slack of the standing bike's own lower run, with the chain's length beyond taut.
           const run = lowerRun(chain, on.rearAxle, on.countershaft);
           if (run === null) throw new Error('The sprockets overlap');
           const left = chainSlack(run, Math.max(0, (links - around) * chain.pitch));
           if (!left.ok) throw new Error(left.reason);
-          if (play > 0) expect(Math.abs(left.total - play)).toBeLessThan(1e-6);
+          if (slack > 0) expect(Math.abs(left.total - slack)).toBeLessThan(1e-6);
           expect(Math.abs(place.residual)).toBeLessThan(1e-9);
           placed++;
         }
@@ -55,26 +55,28 @@ describe('an axle with a given chain', () => {
   });
 
   it('stands further ahead with more slack, by the chain that the slack takes', () => {
-    const [taut, slack] = [0, 35].map((play) => axleForChain(made(), loop, { ...slot, slot: 60, play }, 114));
-    if (!taut.ok || !slack.ok) throw new Error('no place');
-    const run = lowerRunInFrame(made(), loop, 0, slack.axlePosition);
+    const [taut, loose] = [0, 35].map((slack) =>
+      axleForChain(made(), loop, { ...slot, slot: 60, slack }, 114),
+    );
+    if (!taut.ok || !loose.ok) throw new Error('no place');
+    const run = lowerRunInFrame(made(), loop, 0, loose.axlePosition);
     if ('ok' in run) throw new Error(run.reason);
     const spare = spareForSlack(run, 35);
     if (!spare.ok) throw new Error(spare.reason);
     // Two runs give up what one run hangs through.
-    expect(taut.axlePosition - slack.axlePosition).toBeCloseTo(spare.spare / 2, 1);
+    expect(taut.axlePosition - loose.axlePosition).toBeCloseTo(spare.spare / 2, 1);
     expect(spare.spare).toBeGreaterThan(0.8);
   });
 
   it('has no place with slack that no run can have', () => {
-    for (const play of [NaN, 900]) {
-      const found = axleForChain(made(), loop, { ...slot, play }, 114);
+    for (const slack of [NaN, 900]) {
+      const found = axleForChain(made(), loop, { ...slot, slack }, 114);
       expect(found).toMatchObject({ ok: false, reason: 'slackImpossible', axlePosition: null, nearest: [] });
-      expect(chainsThatFit(made(), loop, { ...slot, play })).toEqual({
+      expect(chainsThatFit(made(), loop, { ...slot, slack })).toEqual({
         ok: false,
         reason: 'slackImpossible',
       });
-      expect(chainForAxle(made(), loop, { ...slot, play }, 12)).toMatchObject({ reason: 'slackImpossible' });
+      expect(chainForAxle(made(), loop, { ...slot, slack }, 12)).toMatchObject({ reason: 'slackImpossible' });
     }
   });
 

@@ -13,7 +13,7 @@ export interface AxleSlot {
   /** How far the axle can move back from the slot's front, mm. */
   readonly slot: number;
   /** Slack to leave at the middle of the lower run, up and down together, mm; 0 for a taut chain. */
-  readonly play: number;
+  readonly slack: number;
   /** Rear travel at which that slack is measured, mm: 0 for a wheel hanging on a paddock stand. */
   readonly rearTravel: number;
   readonly rule: LinkRule;
@@ -96,10 +96,10 @@ export function linksInSlot(
   if ('ok' in axle) return axle;
   const path = chainToAxle(machine, loop, axle);
   if ('ok' in path) return path;
-  if (slot.play === 0) return path.links;
+  if (slot.slack === 0) return path.links;
   const run = lowerRunToAxle(machine, loop, axle);
   if ('ok' in run) return run;
-  const spare = spareForSlack(run, slot.play);
+  const spare = spareForSlack(run, slot.slack);
   return spare.ok ? path.links + spare.spare / loop.pitch : { ok: false, reason: 'slackImpossible' };
 }
 

@@ -37,7 +37,7 @@ export function linkRuleOf({ kind, halfLink }: Pick<Drive, 'kind' | 'halfLink'>)
 export function axleSlot(bike: Bike, setup: Setup): AxleSlot {
   return {
     slot: bike.swingarm.slot,
-    play: setup.chainSlack,
+    slack: setup.chainSlack,
     rearTravel: 0,
     rule: linkRuleOf(bike.drive),
   };

@@ -41,7 +41,7 @@ describe('a machine with a given chain', () => {
     const place = axleForChain(
       made(),
       chainLoop(15, 45, 15.875),
-      { slot: 30, play: 30, rearTravel: 0, rule: { halfLink: false } },
+      { slot: 30, slack: 30, rearTravel: 0, rule: { halfLink: false } },
       114,
     );
     expect(place.ok && place.axlePosition).toBeCloseTo(back, 9);
