@@ -59,6 +59,12 @@ describe('the explanation of a change', () => {
     expect(headline).not.toMatch(/\d|rake|trail/i);
   });
 
+  it('says nothing of feel where no motorcycle has the figure', () => {
+    const told = story({ clampOffset: plainSetup.clampOffset - 300 });
+    expect(told.headline).toBe('Trail: no motorcycle has this. Check the figures.');
+    expect(textOf(told, 'trail')).toMatch(/^Trail \+\d+\.\d mm, no motorcycle has this, all from /);
+  });
+
   it('has at most five sentences, the biggest change first', () => {
     const told = story({ shockLength: 10, forkTubes: 15, rearTeeth: plainSetup.rearTeeth + 4 });
     expect(told.sentences).toHaveLength(5);

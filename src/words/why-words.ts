@@ -7,6 +7,7 @@ import {
   type ExplainedKey,
 } from '../core/effects/split-by-adjuster.ts';
 import type { EndChange, Why } from '../core/effects/why.ts';
+import { isBeyondUsual } from '../core/readings/usual.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { nameDrive } from '../core/parts/drive-noun.ts';
 import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
@@ -130,6 +131,8 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
 /** Why the steering turns slower or quicker with the trail. */
 const LONGER_ARM = 'The front tyre pulls itself straight on a longer arm.';
 const SHORTER_ARM = 'The front tyre pulls itself straight on a shorter arm.';
+/** In place of what a figure feels like, where no motorcycle has it. */
+export const BEYOND_USUAL = 'no motorcycle has this';
 /** Where no trail is left. */
 const NO_TRAIL = 'the steering no longer centres itself, do not ride like this';
 
@@ -176,9 +179,13 @@ export function whyStory(
     if (!topics.has(verbs.topic) || split.key === 'trail')
       topics.set(verbs.topic, steps > 0 ? verbs.more : verbs.less);
   }
+  const beyond = changes.find(({ split }) => isBeyond(split));
   const clauses = listAll([...topics.values()].slice(0, MOST_CLAUSES));
   return {
-    headline: `${capital(clauses)}.`,
+    headline:
+      beyond === undefined
+        ? `${capital(clauses)}.`
+        : `${EXPLAINED[beyond.split.key].label}: ${BEYOND_USUAL}. Check the figures.`,
     sentences: changes.map((change) => ({
       reading: change.split.key,
       text: changeSentence(change, explained, drive, style),
@@ -211,6 +218,11 @@ function changeSentence(
   return `${label} ${change}, ${clause}${causes}.${because}`;
 }
 
+function isBeyond({ key, after }: Pick<AdjusterSplit, 'key' | 'after'>): boolean {
+  const reading = EXPLAINED[key];
+  return isBeyondUsual(reading, QUANTITIES[reading.quantity].fromCore(after));
+}
+
 function clauseOf(
   { key, after }: AdjusterSplit,
   verbs: Verbs,
@@ -219,6 +231,7 @@ function clauseOf(
   style: NumberStyle,
 ): string {
   if (key === 'trail' && after <= 0) return NO_TRAIL;
+  if (isBeyond({ key, after })) return BEYOND_USUAL;
   const clause = steps > 0 ? verbs.moreShort : verbs.lessShort;
   const end = key === 'frontTravel' ? front : key === 'rearTravel' ? rear : null;
   const springs = end === null ? [] : springCauses(end, style);

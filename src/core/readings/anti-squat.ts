@@ -36,6 +36,7 @@ export const antiSquat: Reading = {
   quantity: 'percent',
   construction: 'squatLine',
   read: (stance) => percentOfLoadTransfer(stance, stance.swingarmSlope + stance.chainSlope),
+  usual: { least: -150, most: 400 },
   more: 'held up more on the gas',
   less: 'held up less on the gas',
   ...texts(CHAIN),

@@ -12,6 +12,7 @@ export const pivotHeight: Reading = {
   quantity: 'length',
   construction: 'heights',
   read: (stance) => stance.pose.pivot.y,
+  usual: { least: 150, most: 700 },
   more: 'higher pivot',
   less: 'lower pivot',
   help: {

@@ -13,6 +13,7 @@ export const rake: Reading = {
   quantity: 'angle',
   construction: 'steeringAxis',
   read: (stance) => stance.rake,
+  usual: { least: 5, most: 60 },
   more: 'slower steering',
   less: 'quicker steering',
   help: {

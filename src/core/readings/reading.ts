@@ -50,6 +50,8 @@ export interface Reading {
   readonly quotedIn?: RideStateKey;
   /** The reading in the core's unit (mm, radians, per cent, g), or why there is none. */
   readonly read: (stance: StandingBike) => number | Absent;
+  /** Where motorcycles lie, in its file unit; beyond it nothing is said of feel. Common practice, no source. Left out where any value may be. */
+  readonly usual?: { readonly least: number; readonly most: number };
   /** A rider's word for a change upward and downward, without the number. */
   readonly more: string;
   readonly less: string;

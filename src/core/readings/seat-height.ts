@@ -13,6 +13,7 @@ export const seatHeight: Reading = {
   quantity: 'length',
   construction: 'heights',
   read: ({ machine, pose }) => onGround(pose, machine.places.seat).y,
+  usual: { least: 300, most: 1300 },
   more: 'higher seat',
   less: 'lower seat',
   help: {

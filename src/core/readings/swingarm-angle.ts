@@ -14,6 +14,7 @@ export const swingarmAngle: Reading = {
   construction: 'swingarmLine',
   quotedIn: 'toppedOut',
   read: (stance) => stance.swingarmAngle,
+  usual: { least: -15, most: 40 },
   more: 'steeper swingarm',
   less: 'flatter swingarm',
   help: {

@@ -19,6 +19,7 @@ export const trail: Reading = {
   quantity: 'length',
   construction: 'trailTriangle',
   read: (stance) => groundTrail(stance.machine.frontRadius, stance.rake, stance.offset),
+  usual: { least: 0, most: 300 },
   more: 'steadier steering',
   less: 'quicker steering',
   help: {

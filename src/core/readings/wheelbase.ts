@@ -13,6 +13,7 @@ export const wheelbase: Reading = {
   quantity: 'length',
   construction: 'wheelbase',
   read: (stance) => stance.pose.wheelbase,
+  usual: { least: 900, most: 2600 },
   more: 'calmer, wider line',
   less: 'livelier, tighter line',
   help: {
