@@ -144,6 +144,7 @@ const travelTable: Leaf<readonly TravelRow[]> = {
   ),
   expected: `2 to ${MOST_TRAVEL_ROWS} rows, each with wheelTravel and shockStroke as numbers`,
   absent: assumed(HALF_AND_HALF),
+  standsIn: 'half a millimetre of shock for each of wheel',
   refuseWrong: false,
   json: {
     type: 'array',

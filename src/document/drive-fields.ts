@@ -32,6 +32,7 @@ const gearRatios: Leaf<readonly number[]> = {
   ),
   expected: `a list of at most ${MOST_GEARS} numbers from ${ratio.least} to ${ratio.most}`,
   absent: documented([]),
+  standsIn: 'not known',
   refuseWrong: false,
   json: {
     type: 'array',

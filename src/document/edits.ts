@@ -27,8 +27,7 @@ function storable<T>(part: Part<T>, value: unknown, path: string, before: T): Re
   const read = readPart(part, value, path, before);
   const [fault] = [...read.faults, ...read.repairs];
   if (fault === undefined) return solved(read.value);
-  const sentence = fault.sentence.replace(` (${fault.path})`, '').replace(/; taken as .*$/, '.');
-  return refused({ path: fault.path, sentence });
+  return refused({ path: fault.path, sentence: fault.problem ?? fault.sentence });
 }
 
 function withBike(document: BikeDocument, bike: unknown): Edited {

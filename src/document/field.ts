@@ -30,6 +30,8 @@ export interface Leaf<T> {
   /** What a good value is, fit to follow "must be". */
   readonly expected: string;
   readonly absent: Absent<T>;
+  /** What stands in, in words, where its value alone says nothing to a person. */
+  readonly standsIn?: string;
   /** True when a wrong value must not be replaced by the one that stands in for a missing one. */
   readonly refuseWrong: boolean;
   /** Type and bounds, for the published schema. */

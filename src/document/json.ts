@@ -14,11 +14,23 @@ export function ownValue(json: JsonObject, key: string): Json | undefined {
   return Object.hasOwn(json, key) ? json[key] : undefined;
 }
 
+/** Characters that nobody sees or that turn the text around them: controls, marks without width, and private ones. */
+const UNSEEN = /[\p{Cc}\p{Cf}\p{Co}\u2028\u2029]/gu;
+
+/** The text with every invisible or turning character written by its code, such as ‹U+202E›. */
+export function visible(text: string): string {
+  return text.replace(
+    UNSEEN,
+    (each) => `‹U+${(each.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}›`,
+  );
+}
+
 /** How much of a strange value or name is repeated in a sentence about it. */
 const LONGEST_QUOTE = 40;
 
 export function quote(text: string): string {
-  return text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+  const cut = [...text].slice(0, LONGEST_QUOTE).join('');
+  return `${visible(cut)}${cut.length < text.length ? '…' : ''}`;
 }
 
 /** A value as a sentence can show it, cut to a readable length. */

@@ -59,6 +59,7 @@ describe('opening a hand-written file', () => {
       {
         path: 'bike.fork.travel',
         sentence: 'The fork travel (bike.fork.travel) is missing; taken as 120 mm.',
+        problem: 'The fork travel is missing.',
       },
     ]);
   });
@@ -66,8 +67,12 @@ describe('opening a hand-written file', () => {
   it('says it once when a whole part is missing', () => {
     const { repairs } = opened(changed(['bike', 'frame', 'sprungCentre'], undefined));
     expect(repairs.map((repair) => repair.sentence)).toEqual([
-      'The sprung centre of gravity (bike.frame.sprungCentre) is missing; taken as x 300 mm, y 200 mm.',
+      'The sprung centre of gravity (bike.frame.sprungCentre) is missing; taken as 300 mm forward of the pivot, 200 mm above the pivot.',
     ]);
+    const [shock] = opened(changed(['bike', 'drive'], 5)).repairs;
+    expect(shock.sentence).toBe(
+      'The drive (bike.drive) is 5, not a group of values; taken as the usual value of each of its fields.',
+    );
   });
 
   it('accepts a byte order mark, Windows line ends and a note of the published schema', () => {
@@ -90,6 +95,12 @@ describe('repairing', () => {
     ],
     [['bike', 'bodywork'], 'tank', 'must be one of "faired", "naked", "offRoad"; taken as "naked".'],
     [['bike', 'swingarm', 'travelTable'], [[0, 0]], 'taken as half a millimetre of shock for each of wheel.'],
+    [
+      ['bike', 'drive', 'gearRatios'],
+      [99],
+      'a list of at most 12 numbers from 0.1 to 20; taken as not known.',
+    ],
+    [['bike', 'name'], 7, 'taken as "Unnamed bike".'],
     [['setup', 'riderMass'], [80], 'is a list but must be'],
   ] as [Path, Json, string][])('replaces an impossible %j and says so', (path, value, words) => {
     const { repairs } = opened(changed(path, value));

@@ -110,7 +110,7 @@ function halfOf<T>(part: Part<T>, json: Json | undefined, path: string, own: T, 
   if (read.faults.length > 0) {
     repairs.push({
       path,
-      sentence: `${path} cannot be used (${read.faults[0].sentence.replace(/\.$/, '')}); taken as the file’s own ${part.words}.`,
+      sentence: `${path} cannot be used (${read.faults[0].clause}); taken as the file’s own ${part.words}.`,
     });
     return own;
   }

@@ -9,6 +9,10 @@ export interface Fault {
   readonly path: string;
   readonly missing: boolean;
   readonly sentence: string;
+  /** The sentence within another one, without its full stop. */
+  readonly clause: string;
+  /** What is wrong, without the place in the file. */
+  readonly problem: string;
 }
 
 export interface ReadPart<T> {
@@ -40,10 +44,14 @@ function partOf(each: AnyPart, json: unknown, path: string, notes: Notes, known?
     // One note for the whole part instead of one for each field in it.
     const fallback = partOf(each, {}, path, { repairs: [], faults: [] });
     if (json !== undefined || saysSomething(each))
-      notes.repairs.push({
-        path,
-        sentence: `The ${each.words} (${path}) ${json === undefined ? 'is missing' : `is ${showJson(json)}, not a group of values`}; taken as ${inWords(each, fallback)}.`,
-      });
+      notes.repairs.push(
+        replaced(
+          each.words,
+          path,
+          json === undefined ? 'is missing' : `is ${showJson(json)}, not a group of values`,
+          inWords(each, fallback),
+        ),
+      );
     return fallback;
   }
   const source: JsonObject = given ?? {};
@@ -66,14 +74,17 @@ function fieldOf(field: AnyField, json: unknown, path: string, notes: Notes, kno
 function leafOf(leaf: Leaf<unknown>, json: unknown, path: string, notes: Notes): unknown {
   if (json === undefined) {
     if (leaf.absent.kind === 'essential') {
-      notes.faults.push({ path, missing: true, sentence: `There is no ${leaf.words} (${path}).` });
+      notes.faults.push({
+        path,
+        missing: true,
+        clause: `There is no ${leaf.words} (${path})`,
+        sentence: `There is no ${leaf.words} (${path}).`,
+        problem: `There is no ${leaf.words}.`,
+      });
       return undefined;
     }
     if (leaf.absent.kind === 'assumed')
-      notes.repairs.push({
-        path,
-        sentence: `The ${leaf.words} (${path}) is missing; taken as ${value(leaf, leaf.absent.value)}.`,
-      });
+      notes.repairs.push(replaced(leaf.words, path, 'is missing', value(leaf, leaf.absent.value)));
     return leaf.absent.value;
   }
   const read = v.safeParse(leaf.validator, json);
@@ -83,31 +94,60 @@ function leafOf(leaf: Leaf<unknown>, json: unknown, path: string, notes: Notes):
   }
   const wrong = `is ${showJson(json)} but must be ${leaf.expected}`;
   if (leaf.absent.kind === 'essential' || leaf.refuseWrong) {
-    notes.faults.push({ path, missing: false, sentence: `The ${leaf.words} (${path}) ${wrong}.` });
+    const clause = `The ${leaf.words} (${path}) ${wrong}`;
+    notes.faults.push({
+      path,
+      missing: false,
+      clause,
+      sentence: `${clause}.`,
+      problem: `The ${leaf.words} ${wrong}.`,
+    });
     return undefined;
   }
-  notes.repairs.push({
-    path,
-    sentence: `The ${leaf.words} (${path}) ${wrong}; taken as ${value(leaf, leaf.absent.value)}.`,
-  });
+  notes.repairs.push(replaced(leaf.words, path, wrong, value(leaf, leaf.absent.value)));
   return leaf.absent.value;
+}
+
+/** That something was wrong and what was taken instead. */
+function replaced(words: string, path: string, wrong: string, taken: string): Repair {
+  return {
+    path,
+    sentence: `The ${words} (${path}) ${wrong}; taken as ${taken}.`,
+    problem: `The ${words} ${wrong}.`,
+  };
 }
 
 const UNITS: Readonly<Record<string, string>> = { length: ' mm', angle: '°', mass: ' kg' };
 
 function value(leaf: Leaf<unknown>, of: unknown): string {
+  if (leaf.standsIn !== undefined && of === absentValue(leaf)) return leaf.standsIn;
   if (of === null) return 'none';
   if (leaf.quantity !== null) return `${String(of)}${UNITS[leaf.quantity] ?? ''}`;
-  return typeof of === 'object' ? 'half a millimetre of shock for each of wheel' : showJson(of);
+  return showJson(of);
 }
 
+function absentValue({ absent }: Leaf<unknown>): unknown {
+  return absent.kind === 'essential' ? undefined : absent.value;
+}
+
+/** Values told one by one where a whole group was missing. */
+const MOST_VALUES_TOLD = 6;
+
+/** What stands in for a group that was missing, such as "300 mm forward of the pivot, 200 mm above the pivot". */
 function inWords(each: AnyPart, fallback: unknown): string {
-  return Object.entries(each.fields)
-    .map(([key, field]) => {
-      const of = isJsonObject(fallback) ? fallback[key] : undefined;
-      return `${key} ${field.kind === 'part' ? inWords(field, of) : value(field, of)}`;
-    })
-    .join(', ');
+  const told = valuesIn(each, fallback);
+  return told.length > MOST_VALUES_TOLD ? 'the usual value of each of its fields' : told.join(', ');
+}
+
+function valuesIn(each: AnyPart, fallback: unknown): string[] {
+  return Object.entries(each.fields).flatMap(([key, field]) => {
+    const of = isJsonObject(fallback) ? fallback[key] : undefined;
+    if (field.kind === 'part') return valuesIn(field, of);
+    const place = `${each.words}, `;
+    // A place's fields are named after it, and the sentence has named it already.
+    if (field.words.startsWith(place)) return [`${value(field, of)} ${field.words.slice(place.length)}`];
+    return [`${field.words} ${value(field, of)}`];
+  });
 }
 
 function hasEssential(field: AnyField): boolean {

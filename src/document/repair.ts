@@ -3,4 +3,6 @@ export interface Repair {
   /** Where in the file, such as `bike.fork.travel`; empty for the file as a whole. */
   readonly path: string;
   readonly sentence: string;
+  /** What is wrong, without the place in the file and without what was done about it; left out where the sentence is all. */
+  readonly problem?: string;
 }

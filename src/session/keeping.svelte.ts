@@ -3,6 +3,7 @@ import { untrack } from 'svelte';
 import type { Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
+import { visible } from '../document/json.ts';
 import { Autosave } from '../storage/autosave.ts';
 import { downloadBike, readBikeFile } from '../storage/bike-file.ts';
 import type { BikeStore, BikeSummary, StoredBike, UnreadableRecord } from '../storage/bike-store.ts';
@@ -222,7 +223,7 @@ export class Keeping {
       originalLost === null
         ? 'It is also kept as it was.'
         : 'It stays as it was in the store until you change it.';
-    const message = openedMessage(name, repairs, original);
+    const message = openedMessage(visible(name), repairs, original);
     return { document, id, revision, kept: originalLost !== null, message };
   }
 
@@ -236,7 +237,7 @@ export class Keeping {
     const id = newId();
     if (repairs.length > 0 && this.#store !== null)
       this.#noted(await this.#store.keepOriginal({ id, keptAt: this.#place.now(), text }));
-    const opened = openedMessage(file.name, repairs, 'The file itself is as it was.');
+    const opened = openedMessage(visible(file.name), repairs, 'The file itself is as it was.');
     const message =
       besides === 0 ? opened : { ...opened, details: [...opened.details, 'One bike is opened at a time.'] };
     return { document, id, revision: null, kept: false, message };

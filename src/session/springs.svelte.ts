@@ -100,7 +100,8 @@ export class Springs {
   }
 
   setRates(end: SpringEnd, rates: readonly number[]): void {
-    this.#preferences.change(end === 'front' ? { ratesFront: rates } : { ratesRear: rates });
+    const once = rates.filter((rate, i) => rates.indexOf(rate) === i).sort((a, b) => a - b);
+    this.#preferences.change(end === 'front' ? { ratesFront: once } : { ratesRear: once });
   }
 
   /** What the rates at hand give at one end; null without a list or without advice. */
@@ -123,13 +124,4 @@ export class Springs {
     };
     this.#session.commit(edit, end === 'front' ? 'Fork springs' : 'Shock spring');
   }
-}
-
-/** The rates in a typed list, parted by spaces, semicolons or commas with a space; null when a word is no number above zero. */
-export function ratesFrom(text: string): readonly number[] | null {
-  const words = text.split(/[;\s]+|,(?=\s|$)/).filter((word) => word !== '');
-  const rates = words.map((word) => Number(word.replace(',', '.')));
-  const good = rates.every((rate) => Number.isFinite(rate) && rate > 0 && rate < 1e4);
-  const once = rates.filter((rate, i) => rates.indexOf(rate) === i);
-  return good ? once.sort((a, b) => a - b) : null;
 }

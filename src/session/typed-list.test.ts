@@ -33,3 +33,23 @@ describe('a typed list', () => {
     expect(readList('1 1 1 1', RATIOS, POINT)).toEqual({ ok: false, reason: 'At most 3 numbers go here.' });
   });
 });
+
+describe('a list of spring rates', () => {
+  const rules = { least: 0.1, most: 9999, whole: false, longest: 24, quantity: 'rate' } as const;
+  const metric = { system: 'metric', decimal: '.' } as const;
+  const inch = { system: 'inch', decimal: ',' } as const;
+
+  it('is read in the user’s unit, and a unit word overrides it', () => {
+    expect(readList('8.5 9, 50lb/in', rules, metric)).toEqual({
+      ok: true,
+      value: [8.5, 9, expect.closeTo(8.756, 3) as number],
+    });
+    const read = readList('50; 57,1', rules, inch);
+    expect(read.ok && read.value[0]).toBeCloseTo(8.756, 3);
+    expect(read.ok && writeList(read.value, inch, 'rate')).toBe('50; 57,1');
+  });
+
+  it('refuses a number as computers write it, and one that no spring has', () => {
+    for (const text of ['0x10', '1e3', '-4', '0']) expect(readList(text, rules, metric).ok, text).toBe(false);
+  });
+});

@@ -1,6 +1,7 @@
-/** A list of numbers as a person types it, such as chains in hand or the ratios of a gearbox. */
+/** A list of numbers as a person types it, such as chains in stock or the ratios of a gearbox. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
+import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 import { parseQuantity } from '../core/units/parse-quantity.ts';
 
 export interface ListRules {
@@ -9,6 +10,8 @@ export interface ListRules {
   readonly whole: boolean;
   /** Numbers at most. */
   readonly longest: number;
+  /** What the numbers count; left out for plain numbers. Bounds are metric. */
+  readonly quantity?: QuantityKey;
 }
 
 /**
@@ -16,26 +19,37 @@ export interface ListRules {
  * whole are allowed, a comma right between two digits is a decimal comma. Or one sentence on what cannot be taken.
  */
 export function readList(text: string, rules: ListRules, style: NumberStyle): Result<number[], string> {
-  const { least, longest, most, whole } = rules;
+  const { least, longest, most, whole, quantity = 'ratio' } = rules;
   const words = text.split(whole ? /[\s;,]+/ : /[\s;]+|,(?=\s|$)/).filter((word) => word !== '');
   if (words.length > longest) return refused(`At most ${longest} numbers go here.`);
   const numbers: number[] = [];
   for (const word of words) {
-    const read = parseQuantity(word, 'ratio', style.system);
+    const read = parseQuantity(word, quantity, style.system);
     if (!read.ok) return refused(`“${word}” is not a number.`);
     if (whole && !Number.isInteger(read.value)) return refused(`“${word}” is not whole.`);
     if (read.value < least || read.value > most)
-      return refused(`“${word}” is not from ${writePlain(least, style)} to ${writePlain(most, style)}.`);
+      return refused(
+        `“${word}” is not from ${writeOne(least, quantity, style)} to ${writeOne(most, quantity, style)}.`,
+      );
     numbers.push(read.value);
   }
   return solved(numbers);
 }
 
-function writePlain(value: number, style: NumberStyle): string {
-  return String(value).replace('.', style.decimal);
+/** Digits kept of a number in another unit, far below what anyone types. */
+const KEPT_DIGITS = 6;
+
+/** A metric number as a person would type it, in the user's unit. */
+function writeOne(metric: number, quantity: QuantityKey, style: NumberStyle): string {
+  const { perMetric } = shownUnit(quantity, style.system);
+  return String(Number((metric * perMetric).toFixed(KEPT_DIGITS))).replace('.', style.decimal);
 }
 
 /** The list as a person would type it. */
-export function writeList(numbers: readonly number[], style: NumberStyle): string {
-  return numbers.map((value) => writePlain(value, style)).join(style.decimal === ',' ? '; ' : ', ');
+export function writeList(
+  numbers: readonly number[],
+  style: NumberStyle,
+  quantity: QuantityKey = 'ratio',
+): string {
+  return numbers.map((value) => writeOne(value, quantity, style)).join(style.decimal === ',' ? '; ' : ', ');
 }

@@ -29,8 +29,25 @@ export function openedMessage(name: string, repairs: readonly Repaired[], origin
   return {
     kind: 'warning',
     text: `Opened ${name}, with ${changes}. ${original}`,
-    details: repairs.map((repair) => repair.sentence),
+    details: summedUp(repairs.map((repair) => repair.sentence)),
   };
+}
+
+/** Changes told one by one; nobody reads thousands. */
+const MOST_TOLD = 20;
+
+/** The first sentences, each once, and how many changes stand behind the rest. */
+function summedUp(sentences: readonly string[]): string[] {
+  if (sentences.length <= MOST_TOLD) return [...sentences];
+  const first = [...new Set(sentences)].slice(0, MOST_TOLD);
+  const told = new Set(first);
+  const rest = sentences.filter((sentence) => !told.has(sentence)).length;
+  const repeated = sentences.length - first.length - rest;
+  const more = [
+    ...(rest > 0 ? [`And ${rest} more changes.`] : []),
+    ...(repeated > 0 ? [`${repeated} of these changes were made more than once.`] : []),
+  ];
+  return [...first, ...more];
 }
 
 /** That the store holds records that are no bikes, each with its own sentence. */

@@ -93,3 +93,14 @@ it('carries no number that is none', () => {
     found: 1,
   });
 });
+
+it('says of an impossible centre of gravity on which side of the ground it would be', () => {
+  const high = noEquilibriumWords(
+    refuse('centreHeightImpossible', { found: 1300, limit: 1000 }),
+    CHAIN,
+    metric,
+  );
+  expect(spaced(high)).toContain('would be 1300.0 mm above the ground, which no motorcycle has');
+  const low = noEquilibriumWords(refuse('centreHeightImpossible', { found: -40, limit: 150 }), CHAIN, metric);
+  expect(spaced(low)).toContain('would be 40.0 mm below the ground');
+});

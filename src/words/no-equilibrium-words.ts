@@ -50,7 +50,7 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
     `A lift of ${write(no.found, 'length')} tells nothing of the height, or is more than the axles allow. Raise one axle by a tenth to a fifth of the wheelbase.`,
   uncertaintyNegative: () => 'An uncertainty cannot be below zero. Give it as zero or more.',
   centreHeightImpossible: (no, write) =>
-    `By these figures the centre of gravity is ${write(no.found, 'length')} above the ground, where none can be. Check which axle was raised, which scale was read, and the lift.`,
+    `By these figures the centre of gravity would be ${write(no.found === undefined ? undefined : Math.abs(no.found), 'length')} ${(no.found ?? 0) < 0 ? 'below' : 'above'} the ground, which no motorcycle has. Check which axle was raised, which scale was read, and the lift.`,
   fuelTooHeavy: (no, write) =>
     `The fuel weighs ${write(no.found, 'mass')}, as much as the whole bike’s ${write(no.limit, 'mass')} or more. Check how much was in the tank.`,
   sagImpossible: (no) =>

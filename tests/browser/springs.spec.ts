@@ -37,10 +37,14 @@ test('of the rates at hand the best is told, kept after a reload, and gives the 
   await openPage(page);
   await openSprings(page);
   await wish(page, 'Rider sag wanted, rear', '32');
-  const rates = springs(page).getByRole('textbox', { name: 'Rates at hand, rear' });
-  await rates.fill('110 soft');
-  await rates.press('Enter');
-  await expect(springs(page).getByRole('alert')).toContainText('Write rates above zero');
+  const rates = springs(page).getByRole('textbox', { name: 'Rates in stock, rear' });
+  for (const wrong of ['110 soft', '0x10']) {
+    await rates.fill(wrong);
+    await rates.press('Enter');
+    await expect(springs(page).getByRole('alert')).toContainText(/is not a number\. Kept it empty\./);
+    await rates.press('Escape');
+    await expect(rates).toHaveValue('');
+  }
   await rates.fill('110 120 130 140');
   await rates.press('Enter');
   const best = springs(page).getByRole('listitem').filter({ hasText: 'the best of them' });
@@ -53,8 +57,8 @@ test('of the rates at hand the best is told, kept after a reload, and gives the 
   expect(rider.rear.toFixed(0)).toBe(Number(told?.[2]).toFixed(0));
   await page.reload();
   await openSprings(page);
-  await expect(springs(page).getByRole('textbox', { name: 'Rates at hand, rear' })).toHaveValue(
-    '110  120  130  140',
+  await expect(springs(page).getByRole('textbox', { name: 'Rates in stock, rear' })).toHaveValue(
+    '110, 120, 130, 140',
   );
 });
 
@@ -67,7 +71,7 @@ test('what the adjuster gives is entered with the fork, and rates that need more
   await typeInto(page, 'Most preload of the shock adjuster', '14');
   expect((await savedDocument(page)).bike.shock.ends.mostPreload).toBe(14);
   await openSprings(page);
-  const rates = springs(page).getByRole('textbox', { name: 'Rates at hand, rear' });
+  const rates = springs(page).getByRole('textbox', { name: 'Rates in stock, rear' });
   await rates.fill('90 110 120 130 140 400');
   await rates.press('Enter');
   const lines = springs(page).getByRole('listitem');

@@ -16,7 +16,7 @@ test('a finger fits the spring that gives the sag typed, and undo takes it out',
   const fitted = await sags(page);
   expect(fitted.free.rear).toBeCloseTo(9, 1);
   expect(fitted.rider.rear).toBeCloseTo(33, 1);
-  const rates = springs(page).getByRole('textbox', { name: 'Rates at hand, rear' });
+  const rates = springs(page).getByRole('textbox', { name: 'Rates in stock, rear' });
   await rates.fill('100 110 120');
   await rates.press('Enter');
   const best = springs(page).getByRole('listitem').filter({ hasText: 'the best of them' });

@@ -66,14 +66,28 @@ export function weighedBike(
   return refuse('notConverged');
 }
 
+/** No motorcycle has its centre below half of a wheel's radius. Common practice, no source. */
+const LOWEST_PER_RADIUS = 0.5;
+/** Nor above so much of its wheelbase: a tall one has it at half, and would tip over its front wheel there. */
+const HIGHEST_PER_WHEELBASE = 0.75;
+
+/** The lowest and the highest centre of gravity that a motorcycle can have without its rider, mm above the ground. */
+function heightsPossible({ wheelbase, frontRadius, rearRadius }: WeighIn): readonly [number, number] {
+  return [
+    LOWEST_PER_RADIUS * Math.min(frontRadius.value, rearRadius.value),
+    HIGHEST_PER_WHEELBASE * wheelbase.value,
+  ];
+}
+
 function weighedOn(on: Stance, setup: Setup, given: WeighIn): WeighedBike | NoEquilibrium {
   const whole = weighIn(given);
   if (!whole.ok) return whole;
   const { mass, x, y } = whole;
   if (!(x > 0)) return refuse('massBehindRearAxle');
   if (!(x < given.wheelbase.value)) return refuse('massAheadOfFrontAxle');
-  if (!(y > 0 && y < given.wheelbase.value))
-    return refuse('centreHeightImpossible', { found: y, limit: given.wheelbase.value });
+  const [lowest, highest] = heightsPossible(given);
+  if (!(y >= lowest)) return refuse('centreHeightImpossible', { found: y, limit: lowest });
+  if (!(y <= highest)) return refuse('centreHeightImpossible', { found: y, limit: highest });
   const { pose, machine } = on;
   const fuel = setup.fuelMass;
   if (!(fuel < mass)) return refuse('fuelTooHeavy', { found: fuel, limit: mass });

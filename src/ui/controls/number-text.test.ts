@@ -94,3 +94,29 @@ describe('a step', () => {
     expect(key('a')).toBeNull();
   });
 });
+
+describe('three digits behind a separator', () => {
+  const style = { system: 'metric', decimal: '.' } as const;
+  const read = (text: string, expected: number) => readTyped(text, 'length', style, { expected });
+
+  it('are asked about where a figure above a hundred is expected', () => {
+    for (const text of ['1,420', '1.420', '1,420 mm', '12,500'])
+      expect(read(text, 1412)).toEqual({ ok: false, reason: 'thousands' });
+    expect(typedAdvice('thousands', 'length', style, {})).toMatch(/thousands or one with decimals/);
+  });
+
+  it('are decimals where a small figure is expected, or where the number is a large one all the same', () => {
+    expect(read('1,420', 25)).toEqual({ ok: true, value: 1.42 });
+    expect(read('812,345', 810)).toEqual({ ok: true, value: 812.345 });
+  });
+
+  it('of another number are taken as before', () => {
+    expect(read('1420', 1412)).toEqual({ ok: true, value: 1420 });
+    expect(read('1,42', 1412)).toEqual({ ok: true, value: 1.42 });
+  });
+});
+
+it('a number as computers write it is no number', () => {
+  for (const text of ['0x10', '1e3', 'Infinity', 'NaN'])
+    expect(readTyped(text, 'rate', { system: 'metric', decimal: '.' }, {}).ok, text).toBe(false);
+});

@@ -23,11 +23,13 @@ export interface Limits {
   /** Metric; without a limit any number goes. */
   readonly least?: number;
   readonly most?: number;
+  /** A number near the one that is expected, metric: what stands in the field. */
+  readonly expected?: number;
   /** Sentences that say what ends the range at either end, for who types beyond it. */
   readonly ends?: { readonly least?: string; readonly most?: string };
 }
 
-export type TypedReason = ParseReason | 'notWhole' | 'belowRange' | 'aboveRange';
+export type TypedReason = ParseReason | 'thousands' | 'notWhole' | 'belowRange' | 'aboveRange';
 
 /** The metric value meant by typed words, within the limits. Teeth, links and parts are counted whole. */
 export function readTyped(
@@ -39,6 +41,7 @@ export function readTyped(
   const parsed = parseQuantity(text, quantity, style.system);
   if (!parsed.ok) return parsed;
   const { value } = parsed;
+  if (isThousands(text, value, quantity, style, limits)) return refused('thousands');
   const { counted, indistinct } = QUANTITIES[quantity];
   if (counted !== null && !Number.isInteger(value)) return refused('notWhole');
   const { least = -Infinity, most = Infinity } = limits;
@@ -47,6 +50,28 @@ export function readTyped(
   if (Math.abs(value - least) <= indistinct) return solved(least);
   if (Math.abs(value - most) <= indistinct) return solved(most);
   return refused(value < least ? 'belowRange' : 'aboveRange');
+}
+
+/** Figures above this are where a separator may part thousands. */
+const THOUSANDS_ABOVE = 100;
+
+/**
+ * Whether `1,420` may mean 1420: three digits behind one separator make a number below a hundred where one above a hundred
+ * is expected.
+ */
+function isThousands(
+  text: string,
+  value: number,
+  quantity: QuantityKey,
+  { system }: NumberStyle,
+  { expected = 0 }: Limits,
+): boolean {
+  const { perMetric } = shownUnit(quantity, system);
+  return (
+    /^[+-]?[1-9]\d{0,2}[.,]\d{3}(?!\d)/.test(text.trim()) &&
+    Math.abs(expected * perMetric) > THOUSANDS_ABOVE &&
+    Math.abs(value * perMetric) < THOUSANDS_ABOVE
+  );
 }
 
 /** One sentence of advice for words that were not taken. */
@@ -67,6 +92,8 @@ export function typedAdvice(
     }
     case 'wrongUnit':
       return QUANTITIES[quantity].advice;
+    case 'thousands':
+      return 'This could be a number of thousands or one with decimals. Type it without a sign between the thousands, or with fewer decimals.';
     case 'tooLarge':
       return 'No part of a motorcycle is that large; check the decimal sign.';
     case 'notWhole':
