@@ -15,6 +15,7 @@ import {
   rubbingWords,
   slackWords,
   toSetWords,
+  wearDone,
   wearRefusal,
   wearWords,
 } from './chain-words.ts';
@@ -120,13 +121,18 @@ describe('wear', () => {
     return found.value;
   };
 
-  it('is told against the usual limit or the maker’s, and beyond it the chain is done', () => {
+  it('is judged by the maker’s limit alone, and without it has no verdict', () => {
     expect(plain(wearWords(wear(322), false, style))).toBe(
-      '1.4 % longer than new, within the usual 3.0 %, which is 327.0 mm over these links.',
+      '1.4 % longer than new. Type the limit of the maker’s manual to see whether it is worn out: limits differ from chain to chain.',
     );
     expect(plain(wearWords(wear(322, 1), true, style))).toBe(
-      '1.4 % longer than new, beyond the maker’s limit of 1.0 %: this chain is done. Replace it together with both sprockets.',
+      '1.4 % longer than new, beyond the maker’s limit of 1.0 %: this chain is worn out. Replace it together with both sprockets.',
     );
+    expect(plain(wearWords(wear(322, 2), true, style))).toMatch(
+      /^1\.4 % longer than new, within the maker’s limit of 2\.0 %, which is [\d.]+ mm over these links\.$/,
+    );
+    expect(wearDone({ ok: true, value: wear(330) }, false)).toBe(false);
+    expect(wearDone({ ok: true, value: wear(330, 2) }, true)).toBe(true);
   });
 
   it('below nothing is a chain that was not pulled tight', () => {

@@ -119,22 +119,28 @@ export function wearRefusal(
   }
 }
 
-/** How worn the chain is against its limit, and what follows. */
+/**
+ * How worn the chain is against the limit of its maker, and what follows. Without that limit there is the measure alone and
+ * no verdict.
+ */
 export function wearWords(wear: ChainWear, limitIsMakers: boolean, style: NumberStyle): string {
   const percent = (value: number): string => writeNumber(value, 'percent', style).text;
-  const limit = limitIsMakers
-    ? `the maker’s limit of ${percent(wear.limit)}`
-    : `the usual ${percent(wear.limit)}`;
-  if (wear.percent < 0)
+  if (wear.percent < 0 && !roundsToNothing(wear.percent, 'percent', style))
     return `${percent(-wear.percent)} shorter than new, so it counts as new. Pull the chain tight while you measure.`;
+  const longer = roundsToNothing(wear.percent, 'percent', style)
+    ? 'As long as new'
+    : `${percent(wear.percent)} longer than new`;
+  if (!limitIsMakers)
+    return `${longer}. Type the limit of the maker’s manual to see whether it is worn out: limits differ from chain to chain.`;
+  const limit = `the maker’s limit of ${percent(wear.limit)}`;
   if (wear.done)
-    return `${percent(wear.percent)} longer than new, beyond ${limit}: this chain is done. Replace it together with both sprockets.`;
-  return `${percent(wear.percent)} longer than new, within ${limit}, which is ${length(wear.lengthAtLimit, style)} over these links.`;
+    return `${longer}, beyond ${limit}: this chain is worn out. Replace it together with both sprockets.`;
+  return `${longer}, within ${limit}, which is ${length(wear.lengthAtLimit, style)} over these links.`;
 }
 
-/** Wear in a word, for the head of the panel. */
-export function wearDone(wear: Result<ChainWear, WearReason> | null): boolean {
-  return wear !== null && wear.ok && wear.value.done;
+/** Whether the chain is worn out by its maker's limit, for the head of the panel. */
+export function wearDone(wear: Result<ChainWear, WearReason> | null, limitIsMakers: boolean): boolean {
+  return limitIsMakers && wear !== null && wear.ok && wear.value.done;
 }
 
 function stretchWords({ from, to }: TravelStretch, wheelTravel: number, style: NumberStyle): string {

@@ -13,8 +13,19 @@ export interface SvgPage {
   /** Read out, and shown by viewers as the picture's name and explanation. */
   readonly title: string;
   readonly description: string;
+  /** Lines of small words in a strip below the picture; left out where there are none. */
+  readonly note?: readonly string[];
   /** Size on paper, mm of paper to each px; without it the picture is as many px large as the view. */
   readonly paperMmPerPx?: number;
+}
+
+/** Size of the note's words and height of its lines, px. */
+export const NOTE_PX = 11;
+export const NOTE_LINE_PX = 15;
+
+/** Height of the strip that a note takes, px. */
+export function stripPx(note: readonly string[]): number {
+  return note.length === 0 ? 0 : (note.length + 0.5) * NOTE_LINE_PX;
 }
 
 /** The same lines and words that the screen shows. `plotLayer` is the scene's; a renderer itself knows lines and words only. */
@@ -25,7 +36,8 @@ export function sceneSvg(
   plotLayer: PlotLayer,
   page: SvgPage,
 ): string {
-  const { widthPx, heightPx, paperMmPerPx } = page;
+  const { widthPx, paperMmPerPx, note = [] } = page;
+  const heightPx = page.heightPx + stripPx(note);
   const size = (px: number) => (paperMmPerPx === undefined ? String(px) : `${px * paperMmPerPx}mm`);
   const parts = [
     '<?xml version="1.0" encoding="UTF-8"?>',
@@ -44,6 +56,12 @@ export function sceneSvg(
     const opacity = layer.ink === 1 ? '' : ` opacity="${layer.ink}"`;
     parts.push(`<g class="${layer.name}"${opacity}>`, ...plotter.elements, '</g>');
   }
+  note.forEach((line, i) => {
+    const y = page.heightPx + (i + 1) * NOTE_LINE_PX;
+    parts.push(
+      `<text class="note" x="${NOTE_LINE_PX}" y="${y}" font-size="${NOTE_PX}" text-anchor="start" fill="${escapeXml(theme.labelInk)}">${escapeXml(line)}</text>`,
+    );
+  });
   parts.push('</svg>', '');
   return parts.join('\n');
 }

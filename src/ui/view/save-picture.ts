@@ -4,6 +4,7 @@ import { plotLayer } from '../../scene/plot.ts';
 import { themeNamed } from '../../scene/theme.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 import { bikeFileName } from '../../storage/bike-file.ts';
+import { pictureNote, withNote } from './picture-note.ts';
 import { download } from '../../storage/download.ts';
 
 /** Pixels of a PNG to each px of the screen. */
@@ -19,6 +20,7 @@ export function saveSvg(bench: Workbench): void {
     {
       widthPx: bench.stand.widthPx,
       heightPx: bench.stand.heightPx,
+      note: pictureNote(bench.stand.widthPx),
       title: bike.name,
       description: `Side view of ${bike.name} with its chassis geometry. ${bike.about}`,
     },
@@ -28,8 +30,10 @@ export function saveSvg(bench: Workbench): void {
 
 /** False when the browser could not make the picture. */
 export async function savePng(bench: Workbench): Promise<boolean> {
-  const canvas = bench.stand.picture?.(PICTURE_RATIO);
-  if (canvas === undefined) return false;
+  const picture = bench.stand.picture?.(PICTURE_RATIO);
+  if (picture === undefined) return false;
+  const canvas = withNote(picture, PICTURE_RATIO, themeNamed(bench.preferences.data.theme));
+  if (canvas === null) return false;
   const data = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
   if (data === null) return false;
   download(bikeFileName(bench.session.document.bike.name, '.png'), data);

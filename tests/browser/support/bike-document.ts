@@ -57,7 +57,7 @@ export function adviceOn({ bike, setup }: BikeWithSetup): string {
 export function sentencesOf(
   before: BikeWithSetup,
   after: BikeWithSetup,
-  state: RideStateKey = 'toppedOut',
+  state: RideStateKey = 'riderUp',
 ): { reading: string; text: string }[] {
   const from = { ...before, stance: standing(before, state) };
   const to = { ...after, stance: standing(after, state) };
