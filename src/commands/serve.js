@@ -1,7 +1,5 @@
-/**
- * A small web server for the built page. Vite's preview server leaks a file handle on each aborted download, and its
- * `Vary: Origin` keeps stored scripts from being found offline.
- */
+/** A small web server for the built page. */
+// Vite's own leaks a file handle on each aborted download, and its `Vary: Origin` keeps stored scripts from being found offline.
 import { open, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
