@@ -283,11 +283,11 @@ test('S5: a drag into danger or beyond what can be is told below the side view, 
   await page.mouse.up();
   await expectNoUndo(page);
   const axle = await middleOf(page, 'point-frontAxle');
-  await pressAndMove(page, axle, { x: axle.x + 30, y: axle.y - 12 });
+  await pressAndMove(page, axle, { x: axle.x + 44, y: axle.y - 12 });
   await expect(foot).toContainText('Do not ride like this.');
   expect(await stand(page).boundingBox()).toEqual(box);
   await drawn(page);
-  expect(apart(await middleOf(page, 'point-frontAxle'), { x: axle.x + 30, y: axle.y - 12 })).toBeLessThan(
+  expect(apart(await middleOf(page, 'point-frontAxle'), { x: axle.x + 44, y: axle.y - 12 })).toBeLessThan(
     FOLLOWS_WITHIN_PX,
   );
   await page.keyboard.press('Escape');
