@@ -128,6 +128,10 @@ describe('--set', () => {
         acceleration: '0.3',
         braking: '0.3',
         cornerAcceleration: '0.1',
+        engineDeceleration: '0.05',
+        closedBraking: '0.1',
+        cornerEngineDeceleration: '0.05',
+        cornerBraking: '0.1',
       };
       const needs: Partial<Record<string, string>> = {
         loadHeight: 'loadMass=20',
@@ -143,6 +147,17 @@ describe('--set', () => {
       for (const entries of Object.values(changed)) expect(entries).not.toHaveProperty('noAnswer');
     },
   );
+
+  it.each([
+    ['gas=-0.12', 'Slower is engine braking (engineDeceleration, ride state “Throttle closed”)'],
+    ['cornerGas=-0.2', 'set cornerBraking, or cornerEngineDeceleration for a closed throttle'],
+    ['brake=-1', 'To gain speed set acceleration (ride state “Accelerating”)'],
+  ])('refuses %s and names what to set instead', (set, instead) => {
+    const { code, err } = readingsCommand([PLAIN, '--set', set]);
+    expect(code).toBe(1);
+    expect(err).toContain('must be a number from 0 to 10.');
+    expect(err).toContain(instead);
+  });
 
   it('understands units, a decimal comma and every way to state a tyre', () => {
     const trail = (...sets: string[]) =>

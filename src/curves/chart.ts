@@ -8,7 +8,7 @@ import type { View } from '../scene/view.ts';
 import { axisOf, type Axis } from './axis.ts';
 import { legendOf, uprightName } from './chart-legend.ts';
 import type { CurveSet, PlacedCurve } from './curve-set.ts';
-import { withUnit, type Band } from '../words/curve-words.ts';
+import { isTurned, withUnit, type Band } from '../words/curve-words.ts';
 import { lookOf } from './line-look.ts';
 
 export interface ChartAsked {
@@ -102,9 +102,9 @@ export function chartOf(asked: ChartAsked): Chart {
   };
   if (zones !== null) {
     area('proSquatZone', -Infinity, 0);
-    area('squatZone', 0, 100 - zones);
+    area(isTurned(set.reading) ? 'liftZone' : 'squatZone', 0, 100 - zones);
     area('neutralZone', 100 - zones, 100 + zones);
-    area('liftZone', 100 + zones, Infinity);
+    area(isTurned(set.reading) ? 'squatZone' : 'liftZone', 100 + zones, Infinity);
   } else if (band !== null) area('neutralZone', band.least, band.most);
 
   const grid: Shape[] = [

@@ -70,6 +70,13 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
     })),
     length,
   ),
+  lowerGuideRadius: numberOrNone(
+    {
+      words: 'lower chain guide radius',
+      help: 'The same below the pivot, where the lower run may lie with the throttle closed; none when it is the upper guide’s. A roller elsewhere on the frame is not counted.',
+    },
+    length,
+  ),
 });
 
 const fork = part<Fork>('fork', 'Measured with the fork topped out.', {

@@ -4,7 +4,7 @@ import type { Setup } from '../core/adjusters/setup.ts';
 
 export const FORMAT = 'sidestance-bike';
 /** The schema this program writes. A change of meaning raises it and adds a migration. */
-export const SCHEMA = 3;
+export const SCHEMA = 4;
 
 /** A bike with its adjusters as set. */
 export interface BikeWithSetup {

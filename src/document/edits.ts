@@ -46,7 +46,11 @@ export function setAdjuster<K extends AdjusterKey>(document: BikeDocument, key: 
   // A chain no longer places an axle that a hand has moved.
   const takenOff =
     'placedBy' in adjuster && adjuster.placedBy !== undefined ? { [adjuster.placedBy]: null } : {};
-  return withSetup(document, { ...document.setup, ...takenOff, [key]: value });
+  const edited = withSetup(document, { ...document.setup, ...takenOff, [key]: value });
+  if (edited.ok || !('belowLeast' in adjuster) || adjuster.belowLeast === undefined) return edited;
+  if (!(typeof value === 'number' && value < adjuster.saved.least)) return edited;
+  const { path, sentence } = edited.reason;
+  return refused({ path, sentence: `${sentence} ${adjuster.belowLeast}` });
 }
 
 /** What is fitted together when the gearing changes. */

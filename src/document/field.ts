@@ -32,6 +32,8 @@ export interface Leaf<T> {
   readonly absent: Absent<T>;
   /** What stands in, in words, where its value alone says nothing to a person. */
   readonly standsIn?: string;
+  /** What a wrong value is taken as where one stands nearer than what stands in for a missing one; undefined where none does. */
+  readonly nearest?: (wrong: unknown) => T | undefined;
   /** True when a wrong value must not be replaced by the one that stands in for a missing one. */
   readonly refuseWrong: boolean;
   /** Type and bounds, for the published schema. */
@@ -97,6 +99,8 @@ interface NumberOptions {
   readonly most: number;
   readonly quantity: QuantityKey;
   readonly whole?: boolean;
+  /** Whether a number below the least counts as the least, and not as one that is missing. */
+  readonly belowIsLeast?: boolean;
 }
 
 /** Takes the sign off a zero: files and adjusters know one zero only. */
@@ -124,6 +128,9 @@ export function numberField(
     validator: numberValidator(options),
     expected: expectedNumber(options),
     absent,
+    ...(options.belowIsLeast && {
+      nearest: (wrong: unknown) => (typeof wrong === 'number' && wrong < least ? least : undefined),
+    }),
     refuseWrong: false,
     json: { type: whole ? 'integer' : 'number', minimum: least, maximum: most },
     bounds: { least, most, whole, mayBeNone: false },

@@ -46,6 +46,16 @@ const NAMES_OF_3 = [
   ['cornerGas', 'cornerAcceleration'],
 ] as const;
 
+/** Slowing in the corner as a figure of its own: what was acceleration below zero becomes braking of that size. */
+function withCornerBraking(saved: JsonObject): JsonObject {
+  return within(saved, 'setup', (setup) => {
+    const acceleration = ownValue(setup, 'cornerAcceleration');
+    return typeof acceleration === 'number' && acceleration < 0
+      ? { ...setup, cornerAcceleration: 0, cornerBraking: -acceleration }
+      : setup;
+  });
+}
+
 /** In order; each starts where the one before it ends. */
 export const MIGRATIONS: readonly Migration[] = [
   {
@@ -67,6 +77,12 @@ export const MIGRATIONS: readonly Migration[] = [
     from: 2,
     about: null,
     migrate: (saved) => within(withNewNames(saved), 'baseline', withNewNames),
+  },
+  {
+    // Gas, closed throttle and brakes are each zero or more; every figure acts as it did.
+    from: 3,
+    about: null,
+    migrate: (saved) => within(withCornerBraking(saved), 'baseline', withCornerBraking),
   },
 ];
 

@@ -104,8 +104,9 @@ function leafOf(leaf: Leaf<unknown>, json: unknown, path: string, notes: Notes):
     });
     return undefined;
   }
-  notes.repairs.push(replaced(leaf.words, path, wrong, value(leaf, leaf.absent.value)));
-  return leaf.absent.value;
+  const taken = leaf.nearest?.(json) ?? leaf.absent.value;
+  notes.repairs.push(replaced(leaf.words, path, wrong, value(leaf, taken)));
+  return taken;
 }
 
 /** That something was wrong and what was taken instead. */

@@ -25,9 +25,14 @@ function fieldOf(adjuster: Adjuster): Leaf<Setup[Adjuster['key']]> {
   switch (adjuster.holds) {
     case 'number':
     case 'wholeNumber': {
-      const { saved, quantity, holds, default: value } = adjuster;
+      const { saved, quantity, holds, default: value, belowLeast } = adjuster;
       const absent = value === 'essential' ? essential : documented(value);
-      return numberField(described, absent, { ...saved, quantity, whole: holds === 'wholeNumber' });
+      return numberField(described, absent, {
+        ...saved,
+        quantity,
+        whole: holds === 'wholeNumber',
+        belowIsLeast: belowLeast !== undefined,
+      });
     }
     case 'wholeNumberOrNone':
       return numberOrNone(described, { ...adjuster.saved, quantity: adjuster.quantity, whole: true });

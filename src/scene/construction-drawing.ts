@@ -3,6 +3,7 @@ import { onGround } from '../core/chassis/pose.ts';
 import type { Construction } from '../core/readings/reading.ts';
 import { groundTrail } from '../core/readings/trail.ts';
 import type { Point } from '../core/plane/point.ts';
+import { throttleIsClosed } from '../core/riding/throttle-closed.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { carriedOn, pen, segment } from './outline.ts';
@@ -167,7 +168,7 @@ export function constructionShapes(standing: StandingBike, which: Construction):
 }
 
 /** The constructions that are always drawn, from back to front. */
-export const STANDING_CONSTRUCTIONS: readonly Construction[] = [
+const ON_THE_GAS: readonly Construction[] = [
   'wheelbase',
   'steeringAxis',
   'trailTriangle',
@@ -177,6 +178,15 @@ export const STANDING_CONSTRUCTIONS: readonly Construction[] = [
   'squatLine',
   'centreOfGravity',
 ];
+
+const THROTTLE_CLOSED: readonly Construction[] = ON_THE_GAS.map((each) =>
+  each === 'squatLine' ? 'engineBrakingLine' : each,
+);
+
+/** The constructions that are always drawn of a standing bike: with the throttle closed the engine's line, not the squat line. */
+export function standingConstructions(on: StandingBike): readonly Construction[] {
+  return throttleIsClosed(on) ? THROTTLE_CLOSED : ON_THE_GAS;
+}
 
 /** Drawn only while chosen, each in its ink and dash, which a broad line under it would hide. */
 const SEEN_BY_THEMSELVES: readonly Construction[] = [

@@ -2,7 +2,7 @@
 import type { Construction } from '../core/readings/reading.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
-import { constructionShapes, STANDING_CONSTRUCTIONS } from './construction-drawing.ts';
+import { constructionShapes, standingConstructions } from './construction-drawing.ts';
 import type { PathStep, Shape } from './shape.ts';
 
 function distanceToSegment(p: Point, a: Point, b: Point): number {
@@ -41,10 +41,8 @@ export function constructionAt(
 ): Construction | null {
   let found: Construction | null = null;
   let nearest = reach;
-  const drawn =
-    lit === null || STANDING_CONSTRUCTIONS.includes(lit)
-      ? STANDING_CONSTRUCTIONS
-      : [...STANDING_CONSTRUCTIONS, lit];
+  const always = standingConstructions(standing);
+  const drawn = lit === null || always.includes(lit) ? always : [...always, lit];
   for (const which of drawn)
     for (const shape of constructionShapes(standing, which)) {
       const away = distanceTo(place, shape);

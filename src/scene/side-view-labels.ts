@@ -2,8 +2,8 @@
 import { groundTrail } from '../core/readings/trail.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import type { Construction } from '../core/readings/reading.ts';
+import { throttleIsClosed } from '../core/riding/throttle-closed.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
-import type { Stance } from '../core/standing/stance.ts';
 import { degrees } from '../core/units/convert.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { instantCentreShown, trailPlaces, wheelbaseHeight } from './construction-drawing.ts';
@@ -17,6 +17,10 @@ export const ZONE_WORDS: Readonly<Record<Zone, string>> = {
   neutral: 'NEUTRAL',
   lift: 'LIFT',
   proSquat: 'PRO-SQUAT',
+  rise: 'RISE',
+  level: 'NEUTRAL',
+  drop: 'DROP',
+  riseMore: 'RISE',
 };
 
 export interface LabelOptions {
@@ -55,20 +59,8 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
       sizePx,
     },
   ];
-  const percent = antiSquat.read(standing);
   const end = zonesEnd(standing);
-  const squatAt = pose.wheelbase * 0.42;
-  labels.push({
-    role: 'squatLine',
-    text:
-      typeof percent === 'number'
-        ? `${options.brief ? 'Anti-squat' : 'Squat line, anti-squat'} ${writeNumber(percent, 'percent', style).text}`
-        : 'Squat line',
-    at: { x: squatAt, y: squatSlope * squatAt },
-    spot: 'right',
-    startPx: { x: 0, y: sizePx },
-    sizePx,
-  });
+  labels.push(...driveLineLabels(standing, options));
   labels.push({
     role: 'swingarmLine',
     text: `Swingarm ${writeNumber(degrees(swingarmAngle), 'angle', style).text}`,
@@ -107,12 +99,15 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
   return labels;
 }
 
+/** The zones that are no wider than their band. */
+const NARROW: readonly Zone[] = ['neutral', 'level'];
+
 /** Names of the zones, at their right ends; larger than the other words. */
-export function zoneLabels(standing: Stance, options: LabelOptions): WantedLabel[] {
+export function zoneLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
   if (!options.zones) return [];
   const places = zoneNamePlaces(standing, options.band);
   // In a small window the narrow band's own colour and line have to do.
-  const named = options.brief ? places.filter(({ zone }) => zone !== 'neutral') : places;
+  const named = options.brief ? places.filter(({ zone }) => !NARROW.includes(zone)) : places;
   return named.map(({ zone, x, y }) => ({
     role: 'zoneName',
     text: ZONE_WORDS[zone],
@@ -120,6 +115,31 @@ export function zoneLabels(standing: Stance, options: LabelOptions): WantedLabel
     spot: 'left',
     fixed: true,
     backed: true,
-    sizePx: zone === 'neutral' || options.brief ? options.sizePx : options.sizePx * 1.2,
+    sizePx: NARROW.includes(zone) || options.brief ? options.sizePx : options.sizePx * 1.2,
   }));
+}
+
+/** What the line of the drive is called: the squat line, or with the throttle closed the engine-braking line. */
+function driveLineLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
+  if (throttleIsClosed(standing))
+    return options.lit === 'engineBrakingLine'
+      ? []
+      : litLabels(standing, { ...options, lit: 'engineBrakingLine' });
+  const { style, sizePx } = options;
+  const { squatSlope } = squatConstruction(standing);
+  const percent = antiSquat.read(standing);
+  const squatAt = standing.pose.wheelbase * 0.42;
+  return [
+    {
+      role: 'squatLine',
+      text:
+        typeof percent === 'number'
+          ? `${options.brief ? 'Anti-squat' : 'Squat line, anti-squat'} ${writeNumber(percent, 'percent', style).text}`
+          : 'Squat line',
+      at: { x: squatAt, y: squatSlope * squatAt },
+      spot: 'right',
+      startPx: { x: 0, y: sizePx },
+      sizePx,
+    },
+  ];
 }

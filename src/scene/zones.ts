@@ -1,5 +1,9 @@
 /** Squat, neutral and lift as areas that can be told apart from the back of a room. */
+import { engineBrakingSlopeOf } from '../core/standing/drive-slopes.ts';
+import { closedThrottleRise, throttleIsClosed } from '../core/riding/throttle-closed.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
+import type { Point } from '../core/plane/point.ts';
 import { pen } from './outline.ts';
 import { squatConstruction } from './squat-construction.ts';
 import type { Role, Shape } from './shape.ts';
@@ -14,45 +18,87 @@ const LIFT_NAME_ABOVE = 0.16;
 const PRO_SQUAT_NAME_BELOW = 0.165;
 const SQUAT_NAME_ABOVE = 0.065;
 
-export type Zone = 'squat' | 'neutral' | 'lift' | 'proSquat';
+/** Below the load-transfer line, about it, above it and below the ground: on the gas, and with the throttle closed. */
+export type Zone = OpenZone | ClosedZone;
+type OpenZone = 'squat' | 'neutral' | 'lift' | 'proSquat';
+type ClosedZone = 'rise' | 'level' | 'drop' | 'riseMore';
+
+/** With the throttle closed load leaves the rear, so each side of the load-transfer line means the opposite. */
+const TURNED: Readonly<Record<OpenZone, ClosedZone>> = {
+  squat: 'rise',
+  neutral: 'level',
+  lift: 'drop',
+  proSquat: 'riseMore',
+};
 
 /** Where the areas end to the right, ground frame, mm. */
 export function zonesEnd(standing: Stance): number {
   return standing.pose.wheelbase + standing.machine.frontRadius + AHEAD;
 }
 
-/** The zone a bike's squat line runs in; null without a load-transfer line. `band` is ± per cent of anti-squat. */
-export function zoneOf(standing: Stance, band: number): Zone | null {
+/**
+ * The zone that a bike's squat line runs in, or with the throttle closed its engine-braking line; null without a
+ * load-transfer line. `band` is ± per cent of anti-squat or anti-rise.
+ */
+export function zoneOf(standing: StandingBike, band: number): Zone | null {
   const { squatSlope, loadPoint } = squatConstruction(standing);
   if (loadPoint === null) return null;
-  if (squatSlope < 0) return 'proSquat';
-  const percent = (100 * squatSlope * loadPoint.x) / loadPoint.y;
+  const closed = throttleIsClosed(standing);
+  const zone = openZoneOf(closed ? engineBrakingSlope(standing) : squatSlope, loadPoint, band);
+  return closed ? TURNED[zone] : zone;
+}
+
+function engineBrakingSlope(on: Stance): number {
+  const { swingarm, chain } = engineBrakingSlopeOf(on);
+  return swingarm + chain;
+}
+
+function openZoneOf(slope: number, loadPoint: Point, band: number): OpenZone {
+  if (slope < 0) return 'proSquat';
+  const percent = (100 * slope * loadPoint.x) / loadPoint.y;
   if (Math.abs(percent - 100) <= band) return 'neutral';
   return percent < 100 ? 'squat' : 'lift';
 }
 
 /** The areas from back to front, each a wedge from the rear patch. */
-export function zoneShapes(standing: Stance, band: number): Shape[] {
+export function zoneShapes(standing: StandingBike, band: number): Shape[] {
   const { loadPoint } = squatConstruction(standing);
   if (loadPoint === null) return [];
   const x = zonesEnd(standing);
   const rise = (loadPoint.y / loadPoint.x) * x;
   const low = rise * (1 - band / 100);
   const high = rise * (1 + band / 100);
+  // One colour for the rear that sinks and one for the rear that comes up, on the gas and off it.
+  const [below, above]: readonly [Role, Role] = throttleIsClosed(standing)
+    ? ['liftZone', 'squatZone']
+    : ['squatZone', 'liftZone'];
   const wedge = (role: Role, from: number, to: number): Shape =>
     pen().move(0, 0).line(x, from, x, to).close().shape(role);
   return [
     wedge('proSquatZone', -PRO_SQUAT_REACH * rise, 0),
-    wedge('squatZone', 0, low),
+    wedge(below, 0, low),
     wedge('neutralZone', low, high),
-    wedge('liftZone', high, LIFT_REACH * rise),
+    wedge(above, high, LIFT_REACH * rise),
   ];
 }
 
-/** Where the squat line runs, in words for those who do not see the areas; empty without a load-transfer line. */
-export function zoneSentence(standing: Stance, band: number): string {
+/** A change of the rear below this is none, mm. */
+const NOTHING = 0.05;
+
+/**
+ * Where the squat line runs, in words for those who do not see the areas; empty without a load-transfer line. With the
+ * throttle closed the line that counts is that of engine braking, and the millimetres of the balance have the last word.
+ */
+export function zoneSentence(standing: StandingBike, band: number): string {
   const zone = zoneOf(standing, band);
-  return zone === null ? '' : ZONE_SENTENCES[zone];
+  if (zone === null) return '';
+  const rise = closedThrottleRise(standing);
+  return rise === null ? ZONE_SENTENCES[zone] : `${ZONE_SENTENCES[zone]} ${movedWords(rise)}`;
+}
+
+function movedWords(rise: number): string {
+  if (Math.abs(rise) < NOTHING) return 'Against coasting the rear stays where it is.';
+  return `Against coasting the rear ${rise > 0 ? 'rises' : 'drops'}.`;
 }
 
 const ZONE_SENTENCES: Readonly<Record<Zone, string>> = {
@@ -60,19 +106,25 @@ const ZONE_SENTENCES: Readonly<Record<Zone, string>> = {
   neutral: 'The squat line runs in the neutral zone: the rear neither squats nor lifts on the gas.',
   lift: 'The squat line runs in the lift zone: the rear lifts on the gas.',
   proSquat: 'The squat line runs in the pro-squat zone: the drive itself pulls the rear down.',
+  rise: 'The engine-braking line runs below the load-transfer line.',
+  level: 'The engine-braking line runs about the load-transfer line.',
+  drop: 'The engine-braking line runs above the load-transfer line.',
+  riseMore: 'The engine-braking line runs below the ground: the drive itself pushes the rear up.',
 };
 
 /** The middle of each area's right edge, for its name. */
-export function zoneNamePlaces(standing: Stance, band: number): { zone: Zone; x: number; y: number }[] {
+export function zoneNamePlaces(standing: StandingBike, band: number): { zone: Zone; x: number; y: number }[] {
   const { loadPoint } = squatConstruction(standing);
   if (loadPoint === null) return [];
   const x = zonesEnd(standing);
   const rise = (loadPoint.y / loadPoint.x) * x;
   const liftFrom = rise * (1 + band / 100);
-  return [
+  const closed = throttleIsClosed(standing);
+  const places: { zone: OpenZone; x: number; y: number }[] = [
     { zone: 'lift', x, y: liftFrom + LIFT_NAME_ABOVE * rise },
     { zone: 'neutral', x, y: rise },
     { zone: 'squat', x, y: SQUAT_NAME_ABOVE * rise },
     { zone: 'proSquat', x, y: -PRO_SQUAT_NAME_BELOW * rise },
   ];
+  return places.map((place) => (closed ? { ...place, zone: TURNED[place.zone] } : place));
 }

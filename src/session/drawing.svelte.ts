@@ -2,11 +2,7 @@
 import type { Construction } from '../core/readings/reading.ts';
 import type { Point } from '../core/plane/point.ts';
 import { bikeShapes } from '../scene/bike-drawing.ts';
-import {
-  constructionShapes,
-  highlightShapes,
-  STANDING_CONSTRUCTIONS,
-} from '../scene/construction-drawing.ts';
+import { constructionShapes, highlightShapes, standingConstructions } from '../scene/construction-drawing.ts';
 import { dimensionLabel, dimensionShapes } from '../scene/dimension-drawing.ts';
 import { groundShapes } from '../scene/ground-drawing.ts';
 import { placeLabels, type Box } from '../scene/label-placing.ts';
@@ -112,7 +108,7 @@ export class Drawing {
     if (live !== null) {
       const { highlighted } = this;
       if (highlighted !== null) shapes.push(...highlightShapes(live.stance, highlighted));
-      const drawn = this.#preferences.data.lines ? STANDING_CONSTRUCTIONS : [];
+      const drawn = this.#preferences.data.lines ? standingConstructions(live.stance) : [];
       for (const which of drawn) shapes.push(...constructionShapes(live.stance, which));
       if (highlighted !== null && !drawn.includes(highlighted))
         shapes.push(...constructionShapes(live.stance, highlighted));

@@ -15,6 +15,8 @@ const REASONS: Readonly<Record<AbsentReason, true>> = {
   deadPoint: true,
   noClampDepth: true,
   noLeastHeight: true,
+  throttleOpen: true,
+  slackImpossible: true,
   noRun: true,
   stayCannotClose: true,
   stayThroughAxle: true,

@@ -13,6 +13,8 @@ const WORDS: Readonly<Record<AbsentReason, string>> = {
   noClampDepth: 'needs the lower clamp’s underside, among the fork’s figures of the bike',
   noLeastHeight:
     'needs the least fork tube above clamp from the maker’s manual, among the fork’s figures of the bike',
+  throttleOpen: 'the throttle is not closed: choose “Throttle closed”',
+  slackImpossible: 'the lower run cannot be pushed so far up and down: set less slack',
   noRun: 'a shaft or hub drive has no chain run',
   stayCannotClose: 'the caliper’s stay is too long or too short to reach from bracket to frame',
   stayThroughAxle: 'the caliper’s stay points at the axle, so it holds nothing',

@@ -191,11 +191,30 @@ export function stretchesOf<Kind>(
   return found;
 }
 
+/** What the same zones mean for the line of engine braking: load leaves the rear, so each side is the opposite. */
+const CLOSED_WORDS: Readonly<Record<Zone, string>> = {
+  lift: 'is drawn down with the throttle closed',
+  neutral: 'is neutral',
+  squat: 'rises with the throttle closed',
+  proSquat: 'is pushed up by drive and arm',
+};
+
+/** Whether a reading stands for a line that is held against the load-transfer line. */
+export function hasZones({ key }: Pick<Reading, 'key'>): boolean {
+  return key === 'antiSquat' || isTurned({ key });
+}
+
+/** Whether its zones mean the opposite, because load leaves the rear. */
+export function isTurned({ key }: Pick<Reading, 'key'>): boolean {
+  return key === 'engineBraking';
+}
+
 /** "The rear lifts on the gas from 0 to 23 mm, is neutral from 23 to 61 mm, squats from 61 to 130 mm." */
 export function zoneWords(set: CurveSet, band: number, style: NumberStyle): string {
   const x = (value: number) => writeNumber(value, set.axis.quantity, style);
+  const words = isTurned(set.reading) ? CLOSED_WORDS : ZONE_WORDS;
   const parts = stretchesOf(set.curves[0], (y) => zoneOf(y, band)).map(
-    ({ kind, from, to }) => `${ZONE_WORDS[kind]} from ${x(from).digits} to ${x(to).text}`,
+    ({ kind, from, to }) => `${words[kind]} from ${x(from).digits} to ${x(to).text}`,
   );
   return parts.length === 0 ? '' : `The rear ${parts.join(', ')}.`;
 }

@@ -28,6 +28,7 @@ const REASONS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, tr
   neverLifts: true,
   leanImpossible: true,
   brakeShareImpossible: true,
+  throttleOpenAndClosed: true,
   dragImpossible: true,
   readingBeyondMass: true,
   liftImpossible: true,

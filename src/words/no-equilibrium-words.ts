@@ -43,6 +43,8 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
     `A lean of ${write(inDegrees(no.found), 'angle')} is more than any tyre holds. Set less than ${write(inDegrees(no.limit), 'angle')}.`,
   brakeShareImpossible: () =>
     'The front brake’s share must lie between none and all of the braking. Set it from 0 to 100 %.',
+  throttleOpenAndClosed: (no, write) =>
+    `The throttle cannot be open while engine or brakes slow the bike by ${write(no.found, 'acceleration')}. Set either the acceleration or engine braking and brakes to zero.`,
   dragImpossible: () => 'Drag cannot push the bike forward. Give it as zero or more.',
   readingBeyondMass: (no, write) =>
     `The raised weighing shows ${write(no.found, 'mass')}, more than the whole bike’s ${write(no.limit, 'mass')}. Check the scales.`,

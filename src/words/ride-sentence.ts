@@ -10,6 +10,8 @@ import { writeShort } from './write-short.ts';
 
 /** Lean below this is told as upright, radians: a tenth of a degree. */
 const UPRIGHT = 0.0017;
+/** Braking below this is rounding of sums, g. */
+const NO_BRAKES = 1e-9;
 
 /**
  * Such as "Accelerating at 0.50 g; 78 kg rider; both ends on their springs." Without a balance the last part, how
@@ -42,15 +44,18 @@ function sentence(parts: readonly string[], rest: Equilibrium | undefined): stri
 /** What the bike does, such as "Leaned 40°, accelerating at 0.10 g, against 200 N of drag". */
 export function rideMotion(ride: LoadCase, style: NumberStyle): string {
   if (ride.kind !== 'equilibrium' || !ride.rolls) return 'Standing still';
-  const { acceleration, lean, frontBrakeShare, drag } = ride.forces;
-  const amount = writeNumber(Math.abs(acceleration), 'acceleration', style).text;
+  const { acceleration, engineBraking = 0, slowedByDrag = 0, lean, frontBrakeShare, drag } = ride.forces;
+  const g = (value: number): string => writeNumber(value, 'acceleration', style).text;
+  const brakes = -acceleration - engineBraking;
   const parts = lean > UPRIGHT ? [`leaned ${writeShort(degrees(lean), 'angle', style)}`] : [];
-  if (acceleration > 0) parts.push(`accelerating at ${amount}`);
-  else if (acceleration < 0)
+  if (engineBraking > 0 || slowedByDrag > 0)
+    parts.push(engineBraking > 0 ? `throttle closed, engine braking at ${g(engineBraking)}` : 'coasting');
+  if (acceleration > 0) parts.push(`accelerating at ${g(acceleration)}`);
+  else if (brakes > NO_BRAKES)
     parts.push(
-      `braking at ${amount}, ${writeShort(100 * frontBrakeShare, 'percent', style)} of it at the front`,
+      `braking at ${g(brakes)}, ${writeShort(100 * frontBrakeShare, 'percent', style)} of it at the front`,
     );
-  else parts.push('rolling evenly');
+  else if (parts.length === (lean > UPRIGHT ? 1 : 0)) parts.push('rolling evenly');
   if (drag !== null) parts.push(`against ${writeNumber(drag.force, 'force', style).text} of drag`);
   const joined = parts.join(', ');
   return joined.charAt(0).toUpperCase() + joined.slice(1);

@@ -33,10 +33,15 @@ describe('what is said of the rider’s hands', () => {
   });
 
   it('tells dive and both limits with the posture at that moment', () => {
-    const [, dive, front, rear] = told();
+    const [, dive, closed, front, rear] = told();
     const { front: sinks } = reached(effects.braked);
     expect(plain(dive.words)).toContain(`the front sinks ${sinks.toFixed(1)} mm, the rear rises`);
     expect(dive.value).toBe(sinks);
+    const shut = reached(effects.throttleClosed);
+    expect([closed.name, closed.value]).toEqual(['Rise (+) or drop (−), throttle closed', -shut.rear]);
+    expect(plain(closed.words)).toMatch(
+      /^Throttle closed, engine braking at 0\.10 g, against coasting: the rear (rises|drops) \d+\.\d mm/,
+    );
     expect(front.value).toBe(reached(effects.frontLifts).limit);
     expect(rear.value).toBe(reached(effects.rearLifts).limit);
     expect(plain(rear.words)).toContain(

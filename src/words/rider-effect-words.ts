@@ -41,6 +41,13 @@ const DIVE: Kind = {
   more: 'dives more',
   less: 'dives less',
 };
+const CLOSED: Kind = {
+  name: 'Rise (+) or drop (−), throttle closed',
+  quantity: 'length',
+  signed: true,
+  more: 'rises more',
+  less: 'rises less, or drops',
+};
 const FRONT_LIFTS: Kind = {
   name: 'Wheelie limit, accelerating up to it',
   quantity: 'acceleration',
@@ -67,7 +74,7 @@ export function riderEffectsTold(
   const g = (value: number): string => writeNumber(value, 'acceleration', style).text;
   const mm = (value: number): string => writeNumber(value, 'length', style).text;
   const told = tell(drive, style);
-  const { gasOpened, braked, frontLifts, rearLifts } = effects;
+  const { gasOpened, braked, throttleClosed, frontLifts, rearLifts } = effects;
   return [
     told(SQUAT, gasOpened, ({ front, rear }) => ({
       value: rear,
@@ -76,6 +83,10 @@ export function riderEffectsTold(
     told(DIVE, braked, ({ front, rear }) => ({
       value: front,
       words: `From rolling evenly to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, style)}, ${moves('the rear', rear, style)}.`,
+    })),
+    told(CLOSED, throttleClosed, ({ front, rear }) => ({
+      value: -rear,
+      words: `Throttle closed, engine braking at ${g(setup.engineDeceleration)}, against coasting: ${drops(rear, style)}, ${moves('the front', front, style)}. The spin of wheels and engine is left out.`,
     })),
     told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
@@ -116,6 +127,15 @@ function squats(by: number, style: NumberStyle): string {
   return `the rear ${directionWord(change, {
     more: `squats ${change.amount}`,
     less: `lifts ${change.amount}`,
+    same: 'stays where it is',
+  })}`;
+}
+
+function drops(by: number, style: NumberStyle): string {
+  const change = shownChange(by, 'length', style);
+  return `the rear ${directionWord(change, {
+    more: `drops ${change.amount}`,
+    less: `rises ${change.amount}`,
     same: 'stays where it is',
   })}`;
 }

@@ -2,6 +2,7 @@
 import { forkTubeSpare } from '../core/readings/fork-tube-spare.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { chainSliderClearance } from '../core/readings/chain-slider-clearance.ts';
+import { lowerRunClearance } from '../core/readings/lower-run-clearance.ts';
 import { trail } from '../core/readings/trail.ts';
 import { tyreToClampGap } from '../core/readings/tyre-to-clamp-gap.ts';
 import { hasRuns } from '../core/parts/drive-kind.ts';
@@ -105,6 +106,12 @@ const TOLD: Readonly<Record<Warning, Told>> = {
     text: ({ machine }) =>
       `The ${machine.driveKind} lies on the guide over the pivot and wears it. A bigger front sprocket or a steeper swingarm lifts it off.`,
     short: ({ machine }) => `the ${machine.driveKind} wears its guide.`,
+  },
+  lowerRunOnGuide: {
+    lead: ofReading(lowerRunClearance),
+    text: ({ machine }) =>
+      `With the throttle closed the ${machine.driveKind}’s lower run lies on the guide under the pivot and wears it. A smaller front sprocket or a flatter swingarm takes it off.`,
+    short: ({ machine }) => `the ${machine.driveKind} wears its lower guide.`,
   },
 };
 

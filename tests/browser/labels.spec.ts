@@ -107,6 +107,7 @@ for (const { width, height } of [WIDE, NARROW])
       'No rider',
       'Rider on board',
       'Accelerating',
+      'Throttle closed',
       'Braking',
       'Mid-corner',
       'Travel set by hand',

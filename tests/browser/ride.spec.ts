@@ -155,6 +155,7 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   await expect(region.getByRole('term')).toHaveText([
     'Squat (+) or lift (−) on the gas',
     'Dive on the brakes',
+    'Rise (+) or drop (−), throttle closed',
     'Wheelie limit, accelerating up to it',
     'Rear-lift [stoppie] limit, braking up to it',
     'Neutral anti-squat',
@@ -208,8 +209,8 @@ for (const { adjuster, value, state, words } of [
     words: /rear wheel lifts; it stays down to [01]\.\d\d\sg/,
   },
   {
-    adjuster: 'cornerAcceleration',
-    value: '-1.6',
+    adjuster: 'cornerBraking',
+    value: '1.6',
     state: 'Mid-corner',
     words: /braking the rear wheel lifts/,
   },

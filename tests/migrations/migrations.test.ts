@@ -1,6 +1,7 @@
 /** Opens the frozen documents of every schema there has been. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { loadCase } from '../../src/core/riding/all-ride-states.ts';
 import { SCHEMA } from '../../src/document/document.ts';
 import { isJsonObject, type Json, type JsonObject } from '../../src/document/json.ts';
 import { runMigrations, MIGRATIONS } from '../../src/document/migrations.ts';
@@ -52,7 +53,7 @@ describe('the chain of migrations', () => {
     const old = objectOf('v0/road.json');
     runMigrations(old, 0, SCHEMA, () => {});
     expect(old).toEqual(objectOf('v0/road.json'));
-    const present = objectOf('v3/road.json');
+    const present = objectOf('v4/road.json');
     expect(runMigrations(present, SCHEMA, SCHEMA, () => {})).toBe(present);
   });
 
@@ -82,7 +83,7 @@ describe('frozen documents', () => {
   });
 
   it('one of the present schema is written byte for byte as it was', () => {
-    expect(saveDocument(opened(textOf('v3/worn-chain.json')).document)).toBe(textOf('v3/worn-chain.json'));
+    expect(saveDocument(opened(textOf('v4/worn-chain.json')).document)).toBe(textOf('v4/worn-chain.json'));
   });
 
   it('one from before fields were added gets them with neutral values, and keeps all else as it was', () => {
@@ -95,7 +96,7 @@ describe('frozen documents', () => {
       leastSlack: 10,
     });
     for (const { ends } of [bike.fork, bike.shock]) expect(ends.mostPreload).toBeNull();
-    expect(saveDocument(opened(textOf('v2/road.json')).document)).toBe(textOf('v3/road.json'));
+    expect(saveDocument(opened(textOf('v2/road.json')).document)).toBe(textOf('v4/road.json'));
   });
 
   it('adjusters under their former names arrive under the present ones with the same figures', () => {
@@ -114,5 +115,24 @@ describe('frozen documents', () => {
       expect(is.shockMountShim).toBe(was.topShim);
       expect(is.chainSlack).toBe(was.chainPlay);
     }
+  });
+
+  it('acceleration below zero in the corner arrives as braking of that size, on bike and baseline, and acts the same', () => {
+    const { document, repairs } = opened(textOf('v3/slowing-corner.json'));
+    expect(repairs).toEqual([]);
+    const { setup, baseline } = document;
+    expect([setup.cornerAcceleration, setup.cornerBraking]).toEqual([0, 0.25]);
+    expect([baseline.setup.cornerAcceleration, baseline.setup.cornerBraking]).toEqual([0, 0.1]);
+    expect(loadCase('midCorner', setup)).toMatchObject({ forces: { acceleration: -0.25 } });
+  });
+
+  it.each(['gas', 'brake'])('a saved %s below zero counts as none, and the person is told', (name) => {
+    const file = objectOf('v2/road.json');
+    const setup = { ...(file.setup as JsonObject), [name]: -0.12 };
+    const { document, repairs } = opened(JSON.stringify({ ...file, setup }));
+    const key = name === 'gas' ? 'acceleration' : 'braking';
+    expect(document.setup[key]).toBe(0);
+    expect(repairs.map(({ path }) => path)).toEqual([`setup.${key}`]);
+    expect(repairs[0].sentence).toMatch(/is -0\.12 but must be a number from 0 to 10; taken as 0\.$/);
   });
 });

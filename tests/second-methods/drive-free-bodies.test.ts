@@ -10,7 +10,7 @@ import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { brakeAntiRise } from '../../src/core/readings/brake-anti-rise.ts';
 import { engineBraking } from '../../src/core/readings/engine-braking.ts';
 import type { Reading } from '../../src/core/readings/reading.ts';
-import { lowerRunLever, engineBrakingSlopeOf } from '../../src/core/standing/drive-slopes.ts';
+import { lowerPull, lowerRunLever, engineBrakingSlopeOf } from '../../src/core/standing/drive-slopes.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';
@@ -28,8 +28,10 @@ const BRAKING = -400;
 const CLOSE = 1e-7;
 
 function tangentOf(on: Stance, side: 'left' | 'right'): Tangent {
-  const { rear, front, guide } = driveCircles(on);
-  const tangent = outerTangent(rear, side === 'left' ? (guide ?? front) : front, side);
+  const { rear, front, guide, pivot } = driveCircles(on);
+  const { lever, onGuide } = lowerPull(on);
+  const below = onGuide ? { centre: pivot, radius: -lever } : front;
+  const tangent = outerTangent(rear, side === 'left' ? (guide ?? front) : below, side);
   if (tangent === 'oneInsideOther') throw new Error(tangent);
   return tangent;
 }
@@ -108,6 +110,18 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
     const weight = on.machine.rearUnsprung * 9.80665;
     const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
     expect(rear.forceAtWheel).toBeCloseTo(loads.rearLoad - held - weight * (1 - 0.3 * armSlope), 5);
+  });
+
+  it('with the throttle closed comes to rest with what they leave for the spring, to a millionth of a newton', () => {
+    const setup = { ...sprungSetup, engineDeceleration: 0.3 };
+    const on = standBike(driven(linkedBike, kind), setup, 'throttleClosed');
+    if (!on.ok || on.balance === undefined) throw new Error(`no rest with a ${kind}`);
+    const { loads, rear } = on.balance;
+    expect(loads.engineBrake).toBeCloseTo(0.3 * 9.80665 * on.mass, 9);
+    const held = loadWithoutSpring(cut(on, torque(on, 'right')), -loads.engineBrake);
+    const weight = on.machine.rearUnsprung * 9.80665;
+    const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
+    expect(rear.forceAtWheel).toBeCloseTo(loads.rearLoad - held - weight * (1 + 0.3 * armSlope), 5);
   });
 });
 

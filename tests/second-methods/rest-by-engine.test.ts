@@ -52,6 +52,11 @@ describe('a rigid-body engine settles at the equilibrium', () => {
     expectClose(apart(bike, forces, { acceleration: 0.4, pressed: 1, held: 'chain' }));
   });
 
+  it('with the throttle closed, held by its lower run', () => {
+    const forces = { ...AT_REST, acceleration: -0.25, engineBraking: 0.25, slowedByDrag: 1 };
+    expectClose(apart(bike, forces, { acceleration: -0.25, pressed: 1, held: 'closedThrottle' }));
+  });
+
   it('on the front brake', () => {
     const forces = { ...AT_REST, acceleration: -0.4, frontBrakeShare: 1 };
     expectClose(apart(bike, forces, { acceleration: -0.4, pressed: 1, held: 'frontBrake' }));

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { lowerPull } from '../../src/core/standing/drive-slopes.ts';
 import { alone } from '../../src/core/riding/loads.ts';
 import { forcesIn } from '../support/forces-in.ts';
 import { loadCase, type RideStateKey } from '../../src/core/riding/all-ride-states.ts';
@@ -17,6 +18,8 @@ const NOTHING = 1e-4;
 
 /** So large that the chain lies on it in every posture, mm. */
 const ON_GUIDE = 90;
+/** Likewise of the guide under the pivot, and small enough to lie between the sprockets. */
+const UNDER_GUIDE = 108;
 
 const setup: Setup = {
   ...SPRUNG_ROAD.setup,
@@ -29,6 +32,9 @@ const setup: Setup = {
   brakeFrontShare: 65,
   leanDeg: 42,
   cornerAcceleration: 0.1,
+  engineDeceleration: 0.15,
+  closedBraking: 0.2,
+  closedLeanDeg: 20,
   dragForce: 180,
   dragHeight: 760,
 };
@@ -64,7 +70,13 @@ const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own
   { name: 'a shaft', bike: driven('shaft') },
   { name: 'a hub motor', bike: driven('hub') },
   { name: 'a caliper on a stay', bike: stayed },
-  { name: 'slowing in the corner', bike: stayed, own: { cornerAcceleration: -0.25 } },
+  { name: 'slowing in the corner', bike: stayed, own: { cornerAcceleration: 0, cornerBraking: 0.25 } },
+  {
+    name: 'the throttle closed in the corner, on the brakes',
+    bike: stayed,
+    own: { cornerAcceleration: 0, cornerEngineDeceleration: 0.12, cornerBraking: 0.2 },
+  },
+  { name: 'a chain under its guide', bike: withFrame(linkedBike, { lowerGuideRadius: UNDER_GUIDE }) },
 ];
 
 function worn(bike: Bike): Bike {
@@ -72,7 +84,14 @@ function worn(bike: Bike): Bike {
   return { ...bike, drive: { ...drive, measuredLinks: 20, measuredLength: 20 * drive.chainPitch * 1.004 } };
 }
 
-const STATES: readonly RideStateKey[] = ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'];
+const STATES: readonly RideStateKey[] = [
+  'noRider',
+  'riderUp',
+  'accelerating',
+  'throttleClosed',
+  'braking',
+  'midCorner',
+];
 
 describe.each(BIKES)('$name', ({ bike, own = {} }) => {
   it.each(STATES)('%s: no small move of fork or rear wheel sets work free', (state) => {
@@ -84,6 +103,8 @@ describe.each(BIKES)('$name', ({ bike, own = {} }) => {
     if (forces === null) throw new Error('No forces');
     expect([on.balance.front.rest, on.balance.rear.rest]).toEqual(['onSprings', 'onSprings']);
     if (bike.frame.guideRadius === ON_GUIDE) expect(on.pullLever).toBe(ON_GUIDE);
+    if (bike.frame.lowerGuideRadius === UNDER_GUIDE)
+      expect(lowerPull(on)).toEqual({ lever: -UNDER_GUIDE, onGuide: true });
     const left = workLeft(state === 'noRider' ? alone(on.sprung) : on.sprung, on.travel, forces);
     expect(Math.abs(left.front)).toBeLessThan(NOTHING);
     expect(Math.abs(left.rear)).toBeLessThan(NOTHING);

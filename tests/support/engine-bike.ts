@@ -9,8 +9,8 @@ export interface EngineForces {
   readonly acceleration: number;
   /** Weight in the bike's plane against its weight upright: 1/cos of the lean. */
   readonly pressed: number;
-  /** What holds the bike against that: the chain, or the brake of one wheel. */
-  readonly held: 'chain' | 'frontBrake' | 'rearBrake' | 'nothing';
+  /** What holds the bike against that: the chain's upper run, its lower run, or the brake of one wheel. */
+  readonly held: 'chain' | 'closedThrottle' | 'frontBrake' | 'rearBrake' | 'nothing';
 }
 
 export interface EngineRest {
@@ -120,7 +120,7 @@ function settle(start: Stance, springs: SpringSet, forces: EngineForces): Engine
   const upperBolt = metres(UPPER_BOLT.x, UPPER_BOLT.y);
   // Square above the arm is to the right of the way from pivot to axle.
   const lowerBolt = metres(LOWER_BOLT.x, -LOWER_BOLT.y);
-  const chain = chainBetween(start, frame, rearWheel);
+  const chain = chainBetween(start, frame, rearWheel, forces.held === 'closedThrottle' ? -1 : 1);
   for (let time = 0; time < SECONDS; time += STEP) {
     const used = start.travel.front + 1000 * slide.getJointTranslation();
     const along = frame.getWorldVector(slide.getLocalAxisA());
@@ -136,7 +136,7 @@ function settle(start: Stance, springs: SpringSet, forces: EngineForces): Engine
     const shockPush = shock.rate * (shock.preload + stroke) + SHOCK_DAMPING * closing;
     pull(arm, frame, lower, way, -shockPush);
 
-    if (forces.held === 'chain') chain();
+    if (forces.held === 'chain' || forces.held === 'closedThrottle') chain();
     world.step(STEP, 40, 20);
   }
   const sine = Math.sin(arm.getAngle() - Math.PI - frame.getAngle());
@@ -161,8 +161,8 @@ function speedAt(body: Body, at: Vec2): Vec2 {
   return body.getLinearVelocityFromWorldPoint(at);
 }
 
-/** The chain's upper run: a stiff string from a mark on the rear sprocket to one on the front, which stands still. */
-function chainBetween(start: Stance, frame: Body, rearWheel: Body): () => void {
+/** The chain's upper (1) or lower (−1) run: a stiff string from a mark on the rear sprocket to one on the front, which stands still. */
+function chainBetween(start: Stance, frame: Body, rearWheel: Body, side: 1 | -1): () => void {
   const { machine } = start;
   const rear = machine.rearSprocketRadius / 1000;
   const front = machine.frontSprocketRadius / 1000;
@@ -174,14 +174,14 @@ function chainBetween(start: Stance, frame: Body, rearWheel: Body): () => void {
     const behind = rearWheel.getPosition();
     const between = Vec2.sub(ahead, behind);
     const distance = between.length();
-    const run = Math.atan2(between.y, between.x) - Math.asin((rear - front) / distance);
+    const run = Math.atan2(between.y, between.x) - side * Math.asin((rear - front) / distance);
     const straight = Math.sqrt(distance * distance - (rear - front) ** 2);
-    const length = straight + rear * (rearWheel.getAngle() - run) + front * (run - frame.getAngle());
+    const length = straight + side * (rear * (rearWheel.getAngle() - run) + front * (run - frame.getAngle()));
     slack ??= length;
     const stretch = length - slack;
     const tension = Math.max(0, CHAIN_STIFFNESS * stretch + (CHAIN_DAMPING * (stretch - before)) / STEP);
     before = stretch;
-    const touch = new Vec2(behind.x - rear * Math.sin(run), behind.y + rear * Math.cos(run));
+    const touch = new Vec2(behind.x - side * rear * Math.sin(run), behind.y + side * rear * Math.cos(run));
     pull(rearWheel, frame, touch, new Vec2(Math.cos(run), Math.sin(run)), tension);
   };
 }

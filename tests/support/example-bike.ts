@@ -27,8 +27,12 @@ export function exampleBike(given: readonly Given[]): StandingBike {
   const onRuns = withRuns(withMasses(placed, words), words);
   const travel = { front: words.mm('fork travel used') ?? 0, rear: words.mm('rear travel used') ?? 0 };
   const setup: Setup = { ...onRuns.setup, frontTravelUsed: travel.front, rearTravelUsed: travel.rear };
+  const engine = words.g('engine braking');
   const carried = words.has('mass') && setup.forkSpringRate > 0;
-  const on = standBike(onRuns.bike, setup, carried ? 'riderUp' : 'travelByHand');
+  const on =
+    engine === undefined
+      ? standBike(onRuns.bike, setup, carried ? 'riderUp' : 'travelByHand')
+      : standBike(onRuns.bike, { ...setup, engineDeceleration: engine }, 'throttleClosed');
   if (!on.ok) throw new Error(on.reason);
   const lever = words.mm('shock lever');
   words.expectAllUsed();
@@ -112,6 +116,7 @@ function withParts({ bike, setup }: Placed, words: ExampleWords): Placed {
     forkSpringRate: words.rate('fork spring rate'),
     shockSpringRate: words.rate('shock spring rate'),
     shockPreload: words.mm('shock preload'),
+    chainSlack: words.mm('chain slack'),
   });
   const springs =
     'forkSpringRate' in changes || 'shockSpringRate' in changes || words.has('mass') ? STIFF : {};

@@ -28,6 +28,10 @@ export class ExampleWords {
     return this.#number(name, 'N/mm');
   }
 
+  g(name: string): number | undefined {
+    return this.#number(name, 'g');
+  }
+
   plain(name: string): number | undefined {
     return this.#number(name, '');
   }

@@ -157,8 +157,8 @@ export const onTheJack = {
 } as const satisfies RideState;
 `,
     list: 'src/core/riding/all-ride-states.ts',
-    before: 'travelByHand] as const;',
-    row: 'onTheJack, ',
+    before: '  travelByHand,\n] as const;',
+    row: '  onTheJack,\n',
     imports: "import { onTheJack } from './on-the-jack-state.ts';",
   },
   {

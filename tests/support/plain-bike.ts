@@ -51,6 +51,7 @@ export const plainBike: Bike = {
     loadMark: { x: -250, y: 460 },
     tank: { x: 200, y: 320 },
     guideRadius: 25,
+    lowerGuideRadius: null,
   },
   fork: {
     length: 725,

@@ -42,6 +42,7 @@ const frame = fc
     loadMark: point([-450, -100], [200, 550]),
     tank: point([50, 300], [200, 420]),
     guideRadius: fc.option(between(15, 38)),
+    lowerGuideRadius: fc.option(between(15, 90)),
   })
   .map((placed) => ({ ...plainBike.frame, ...placed }));
 
@@ -109,7 +110,10 @@ const setup = fc
     braking: between(0, 0.6),
     brakeFrontShare: between(0, 100),
     leanDeg: between(0, 55),
-    cornerAcceleration: between(-0.3, 0.3),
+    cornerAcceleration: between(0, 0.3),
+    engineDeceleration: between(0, 0.3),
+    closedBraking: between(0, 0.4),
+    closedLeanDeg: between(0, 50),
     dragForce: between(0, 300),
     dragHeight: between(400, 800),
   })

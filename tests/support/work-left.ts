@@ -29,26 +29,30 @@ function carried(on: Stance): { mass: number; at: Point }[] {
   });
 }
 
-/** Angle of a line that touches two circles on their upper sides, from the first, `r1` mm, to the second. */
-function touching(from: Point, r1: number, to: Point, r2: number): number {
+/** Angle of a line that touches two circles on their upper (1) or lower (−1) sides, from the first, `r1` mm, to the second. */
+function touching(from: Point, r1: number, to: Point, r2: number, side: 1 | -1): number {
   const apart = Math.hypot(to.x - from.x, to.y - from.y);
-  return Math.atan2(to.y - from.y, to.x - from.x) - Math.asin((r1 - r2) / apart);
+  return Math.atan2(to.y - from.y, to.x - from.x) - side * Math.asin((r1 - r2) / apart);
 }
 
-/** Turn of the rear wheel against the frame between two places, the engine and the gearbox held. */
-function turnedByDrive(on: Stance, before: Stance, after: Stance): number {
+/**
+ * Turn of the rear wheel against the frame between two places, the engine and the gearbox held: by the upper run, which
+ * is tight on the gas, or by the lower, tight with the throttle closed.
+ */
+function turnedByDrive(on: Stance, before: Stance, after: Stance, side: 1 | -1): number {
   const m = on.machine;
   if (m.driveKind === 'shaft' || m.driveKind === 'hub') return after.arm.angle - before.arm.angle;
   const axle = axleInFrame(on);
   const shaft = m.places.countershaft;
-  let run = touching(axle, m.rearSprocketRadius, shaft, m.frontSprocketRadius);
-  if (m.guideRadius !== null) {
-    // Whichever lies higher, the run or the guide over the pivot, carries the chain.
-    const above = m.rearSprocketRadius + axle.y * Math.cos(run) - axle.x * Math.sin(run);
-    if (above < m.guideRadius) run = touching(axle, m.rearSprocketRadius, { x: 0, y: 0 }, m.guideRadius);
+  let run = touching(axle, m.rearSprocketRadius, shaft, m.frontSprocketRadius, side);
+  const guide = side === 1 ? m.guideRadius : m.lowerGuideRadius;
+  if (guide !== null) {
+    // Whichever lies further out, the run or the guide about the pivot, carries the chain.
+    const out = m.rearSprocketRadius + side * (axle.y * Math.cos(run) - axle.x * Math.sin(run));
+    if (out < guide) run = touching(axle, m.rearSprocketRadius, { x: 0, y: 0 }, guide, side);
   }
   const [a, b] = [axleInFrame(before), axleInFrame(after)];
-  return ((b.x - a.x) * Math.cos(run) + (b.y - a.y) * Math.sin(run)) / m.rearSprocketRadius;
+  return (side * ((b.x - a.x) * Math.cos(run) + (b.y - a.y) * Math.sin(run))) / m.rearSprocketRadius;
 }
 
 /** Angle of the caliper's bracket in the frame; the arm's where the caliper is bolted to it. */
@@ -73,12 +77,14 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
   const parts = carried(on);
   const m = bike.machine;
   const weight = STANDARD_GRAVITY / Math.cos(forces.lean);
-  const inertia = STANDARD_GRAVITY * forces.acceleration;
   const mass = m.frontUnsprung + m.rearUnsprung + parts.reduce((sum, part) => sum + part.mass, 0);
   const drag = forces.drag?.force ?? 0;
+  // With the throttle closed drag slows the bike on top of engine and brakes.
+  const inertia = STANDARD_GRAVITY * forces.acceleration - ((forces.slowedByDrag ?? 0) * drag) / mass;
   const forward = mass * inertia + drag;
   const driving = Math.max(forward, 0);
-  const braking = Math.max(-forward, 0);
+  const engine = Math.min(mass * STANDARD_GRAVITY * (forces.engineBraking ?? 0), Math.max(-forward, 0));
+  const braking = Math.max(-forward, 0) - engine;
   const blown = inFrame(on.pose, { x: 0, y: forces.drag?.height ?? 0 });
   const between = (before: Stance, after: Stance): number => {
     let work = 0;
@@ -91,7 +97,8 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
     const pitched = after.pose.pitch - before.pose.pitch;
     work -= m.frontUnsprung * inertia * longer;
     work -= drag * (onGround(after.pose, blown).x - onGround(before.pose, blown).x);
-    work += driving * m.rearRadius * (pitched + turnedByDrive(on, before, after));
+    work += driving * m.rearRadius * (pitched + turnedByDrive(on, before, after, 1));
+    work -= engine * m.rearRadius * (pitched + turnedByDrive(on, before, after, -1));
     const held = bracketAngle(after, bike) - bracketAngle(before, bike);
     const rear = braking * (1 - forces.frontBrakeShare);
     if (rear > 0) work -= rear * m.rearRadius * (pitched + held);

@@ -1,4 +1,4 @@
-/** Acceleration in the ride state “Accelerating”. */
+/** Acceleration in the ride state “Accelerating”, from none to where the front wheel lifts. */
 import { ANY_ACCELERATION } from '../parts/bounds.ts';
 import type { NumberDefinition } from './adjuster.ts';
 
@@ -11,6 +11,8 @@ export const acceleration = {
   holds: 'number',
   quantity: 'acceleration',
   saved: ANY_ACCELERATION,
+  belowLeast:
+    'Slower is engine braking (engineDeceleration, ride state “Throttle closed”) or braking (ride state “Braking”).',
   default: 0.5,
   range: { least: 0, most: 1.5, step: 0.05 },
   more: 'accelerating harder',

@@ -63,6 +63,8 @@ export interface NumberDefinition extends Definition {
   readonly quantity: QuantityKey;
   /** What a file may hold; the core decides whether the bike can stand so. */
   readonly saved: SavedBounds;
+  /** What to set instead of a value below the least that is saved, in a sentence; left out where nothing is meant by one. */
+  readonly belowLeast?: string;
   /** What a file without it means; `essential`: a file without it is refused. */
   readonly default: number | 'essential';
   readonly range: DefinedRange;

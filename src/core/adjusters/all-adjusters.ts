@@ -7,9 +7,14 @@ import { braking } from './braking.ts';
 import { chainLinks } from './chain-links.ts';
 import { chainSlack } from './chain-slack.ts';
 import { clampOffset } from './clamp-offset.ts';
+import { closedBraking } from './closed-braking.ts';
+import { closedLeanDeg } from './closed-lean-deg.ts';
 import { cornerAcceleration } from './corner-acceleration.ts';
+import { cornerBraking } from './corner-braking.ts';
+import { cornerEngineDeceleration } from './corner-engine-deceleration.ts';
 import { dragForce } from './drag-force.ts';
 import { dragHeight } from './drag-height.ts';
+import { engineDeceleration } from './engine-deceleration.ts';
 import { forkExtenders } from './fork-extenders.ts';
 import { forkPreload } from './fork-preload.ts';
 import { forkSpringRate } from './fork-spring-rate.ts';
@@ -71,10 +76,15 @@ const ROWS = [
   loadMass,
   loadHeight,
   acceleration,
+  engineDeceleration,
+  closedBraking,
+  closedLeanDeg,
   braking,
   brakeFrontShare,
   leanDeg,
   cornerAcceleration,
+  cornerEngineDeceleration,
+  cornerBraking,
   dragForce,
   dragHeight,
 ] as const;

@@ -1,4 +1,4 @@
-/** Deceleration in the ride state “Braking”. */
+/** Deceleration in the ride state “Braking”, from none to where the rear wheel lifts. */
 import { ANY_ACCELERATION } from '../parts/bounds.ts';
 import type { NumberDefinition } from './adjuster.ts';
 
@@ -11,6 +11,7 @@ export const braking = {
   holds: 'number',
   quantity: 'acceleration',
   saved: ANY_ACCELERATION,
+  belowLeast: 'To gain speed set acceleration (ride state “Accelerating”).',
   default: 0.6,
   range: { least: 0, most: 1.5, step: 0.05 },
   more: 'braking harder',

@@ -1,4 +1,4 @@
-/** Acceleration in the ride state “Mid-corner”; below zero it is braking. */
+/** Acceleration in the ride state “Mid-corner”. */
 import { ANY_ACCELERATION } from '../parts/bounds.ts';
 import type { NumberDefinition } from './adjuster.ts';
 
@@ -11,9 +11,11 @@ export const cornerAcceleration = {
   holds: 'number',
   quantity: 'acceleration',
   saved: ANY_ACCELERATION,
+  belowLeast:
+    'To slow in the ride state “Mid-corner” set cornerBraking, or cornerEngineDeceleration for a closed throttle.',
   default: 0,
-  range: { least: -0.8, most: 0.8, step: 0.05 },
+  range: { least: 0, most: 0.8, step: 0.05 },
   more: 'accelerating harder',
-  less: 'accelerating less, or braking',
-  help: 'Acceleration (+) or deceleration (−) in the ride state “Mid-corner”. The front brake’s share holds for the braking.',
+  less: 'accelerating less',
+  help: 'Acceleration in the ride state “Mid-corner”. Takes the throttle open and both brakes off.',
 } as const satisfies NumberDefinition;

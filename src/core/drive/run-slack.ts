@@ -113,7 +113,7 @@ export function chainSlack(run: LowerRun, spare: number): RunSlack | NoSlack {
  */
 export function spareForSlack(run: LowerRun, total: number): { ok: true; spare: number } | NoSlack {
   if (!Number.isFinite(total)) return { ok: false, reason: 'notANumber', spare: 0 };
-  if (total <= 0) return { ok: true, spare: 0 };
+  if (total <= LEAST_SLACK) return { ok: true, spare: 0 };
   if (total > MOST_PART * run.length) return { ok: false, reason: 'tooSlack', spare: 0 };
   // Nearly as on a string: half up and half down, and their difference grows like this.
   const rise = (4 * total) / run.length;
@@ -139,5 +139,7 @@ export function spareForSlack(run: LowerRun, total: number): { ok: true; spare: 
  * they do not end, as with very large slack, the root is searched between two places.
  */
 const MOST_ROUNDS = 12;
+/** Slack so small that it uses less chain than its length is rounded by, mm. */
+const LEAST_SLACK = 1e-5;
 /** Places this close count as the same, mm. */
 const ALIKE = 1e-6;

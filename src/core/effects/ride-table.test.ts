@@ -53,7 +53,7 @@ describe('the table of ride states', () => {
       'toppedOut',
       'travelByHand',
     ]);
-    const asSet = rideFigures(reached(rows[6].found));
+    const asSet = rideFigures(reached(rows[7].found));
     expect(asSet.frontLeft).toBe(80);
     expect(asSet.frontRest).toBeNull();
   });

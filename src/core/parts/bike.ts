@@ -14,6 +14,8 @@ export interface Frame extends FramePlaces {
   readonly sprungMass: number;
   /** Radius about the pivot at which a chain lying on the guide has its pitch line, mm; null without a guide. */
   readonly guideRadius: number | null;
+  /** The same below the pivot, for the lower run with the throttle closed; null when it is as large as the upper's. */
+  readonly lowerGuideRadius: number | null;
 }
 
 /** What works beside the coil spring at one end of the bike, in one leg or one shock, as a mechanic writes it down. */

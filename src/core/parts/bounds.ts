@@ -11,7 +11,7 @@ export const LARGEST_LENGTH = 100_000;
 const LARGEST_MASS = 100_000;
 /** N. */
 const LARGEST_FORCE = 1e5;
-/** g. */
+/** g; accelerating, engine braking and braking are each counted from none. */
 const LARGEST_ACCELERATION = 10;
 /** More teeth than any sprocket has, and more links than any chain. */
 const MOST_TEETH = 1000;
@@ -26,7 +26,7 @@ export const ANY_MASS: SavedBounds = { least: 0, most: LARGEST_MASS };
 /** N/mm. */
 export const ANY_RATE: SavedBounds = { least: 0, most: 100_000 };
 export const ANY_FORCE: SavedBounds = { least: 0, most: LARGEST_FORCE };
-export const ANY_ACCELERATION: SavedBounds = { least: -LARGEST_ACCELERATION, most: LARGEST_ACCELERATION };
+export const ANY_ACCELERATION: SavedBounds = { least: 0, most: LARGEST_ACCELERATION };
 export const ANY_PERCENTAGE: SavedBounds = { least: 0, most: 100 };
 export const ANY_TEETH: SavedBounds = { least: 1, most: MOST_TEETH };
 export const ANY_LINKS: SavedBounds = { least: 1, most: MOST_LINKS };

@@ -13,6 +13,9 @@ const REASONS = [
   'deadPoint',
   'noClampDepth',
   'noLeastHeight',
+  /** The ride state keeps the throttle open. */
+  'throttleOpen',
+  'slackImpossible',
   /** A shaft or hub drive. */
   'noRun',
   'stayCannotClose',

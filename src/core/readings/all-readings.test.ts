@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { ridden } from '../../../tests/support/ridden-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import { READING_GROUPS, READINGS } from './all-readings.ts';
+import { throttleClosedRise } from './throttle-closed-rise.ts';
 
 describe('the readings', () => {
   it('differ in key and label', () => {
@@ -25,6 +26,11 @@ describe('the readings', () => {
 
   it('all have a finite number on a bike with all its parts', () => {
     const on = ridden('riderUp');
-    for (const reading of READINGS) expect(Number.isFinite(reading.read(on)), reading.key).toBe(true);
+    const closed = ridden('throttleClosed');
+    for (const reading of READINGS) {
+      const at = reading === throttleClosedRise ? closed : on;
+      expect(Number.isFinite(reading.read(at)), reading.key).toBe(true);
+      if (at === closed) expect(reading.read(on)).toMatchObject({ reason: 'throttleOpen' });
+    }
   });
 });

@@ -9,6 +9,7 @@ import { centrePosition } from './centre-position.ts';
 import { frontSprocketHeight } from './front-sprocket-height.ts';
 import { engineBraking } from './engine-braking.ts';
 import { finalDriveRatio } from './final-drive-ratio.ts';
+import { freeTravel } from './free-travel.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
 import { frontAxleHeight } from './front-axle-height.ts';
 import { wheelieLimit } from './wheelie-limit.ts';
@@ -18,6 +19,7 @@ import { frontWeightShare } from './front-weight-share.ts';
 import { frontWheelLoad } from './front-wheel-load.ts';
 import { frontWheelRate } from './front-wheel-rate.ts';
 import { loadTransferAngle } from './load-transfer-angle.ts';
+import { lowerRunClearance } from './lower-run-clearance.ts';
 import { motionRatio } from './motion-ratio.ts';
 import { neutralAntiSquat } from './neutral-anti-squat.ts';
 import { normalTrail } from './normal-trail.ts';
@@ -34,11 +36,13 @@ import { rearWheelRate } from './rear-wheel-rate.ts';
 import { seatHeight } from './seat-height.ts';
 import { shockLeverage } from './shock-leverage.ts';
 import { shockStroke } from './shock-stroke.ts';
+import { spareLength } from './spare-length.ts';
 import { squatAngle } from './squat-angle.ts';
 import { squatRatio } from './squat-ratio.ts';
 import { swingarmAngle } from './swingarm-angle.ts';
 import { upperRunAngle } from './upper-run-angle.ts';
 import { chainSliderClearance } from './chain-slider-clearance.ts';
+import { throttleClosedRise } from './throttle-closed-rise.ts';
 import { trail } from './trail.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
 import { wheelFlop } from './wheel-flop.ts';
@@ -77,10 +81,14 @@ export const READINGS: readonly Reading[] = [
   squatAngle,
   loadTransferAngle,
   engineBraking,
+  throttleClosedRise,
   brakeAntiRise,
   upperRunAngle,
   lowerRunAngle,
   chainSliderClearance,
+  lowerRunClearance,
+  freeTravel,
+  spareLength,
   finalDriveRatio,
   frontSprocketHeight,
   frontWeightShare,

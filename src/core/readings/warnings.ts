@@ -1,5 +1,6 @@
 /** What about a standing bike a rider must be warned of, whatever the readings on show. */
 import { hasRuns } from '../parts/drive-kind.ts';
+import { lowerPull } from '../standing/drive-slopes.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
 import { steepAndShort } from './steep-and-short.ts';
@@ -23,7 +24,9 @@ export type Warning =
   /** The clamps hold less tube than the maker's manual allows. */
   | 'tubeTooShort'
   /** The chain lies on the guide over the pivot and wears it. */
-  | 'chainOnGuide';
+  | 'chainOnGuide'
+  /** The lower run lies under the guide while the throttle is closed, and wears it. */
+  | 'lowerRunOnGuide';
 
 /**
  * The warnings for a bike as it stands: first what cannot be built at all, then the gravest; none of them is a judgement
@@ -43,6 +46,7 @@ export function warningsFor(on: StandingBike, rested: StandingBike): Warning[] {
     ['tubeTooShort', belowZero(forkTubeSpare.read(on))],
     ['tyreHitsClamp', belowZero(tyreToClampGap.read(on))],
     ['chainOnGuide', runs && on.pullLever > on.upperRunLever],
+    ['lowerRunOnGuide', runs && lowerPull(on).onGuide],
   ];
   return found.flatMap(([key, isSo]) => (isSo ? [key] : []));
 }

@@ -17,6 +17,9 @@ it('are absent with a shaft or a hub motor, and the rest have their numbers', ()
       'upperRunAngle',
       'lowerRunAngle',
       'chainSliderClearance',
+      'lowerRunClearance',
+      'freeTravel',
+      'spareLength',
       'finalDriveRatio',
       'frontSprocketHeight',
     ]);

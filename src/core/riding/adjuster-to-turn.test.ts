@@ -35,7 +35,17 @@ describe('the adjuster behind a refusal', () => {
     expect(refused('accelerating', { acceleration: 1.5 })).toEqual(['frontLifts', 'acceleration']);
     expect(refused('braking', { braking: 1.5 })).toEqual(['rearLifts', 'braking']);
     expect(refused('midCorner', { cornerAcceleration: 3 })).toEqual(['frontLifts', 'cornerAcceleration']);
-    expect(refused('midCorner', { cornerAcceleration: -3 })).toEqual(['rearLifts', 'cornerAcceleration']);
+    expect(refused('midCorner', { cornerBraking: 3 })).toEqual(['rearLifts', 'cornerBraking']);
+    expect(refused('midCorner', { cornerEngineDeceleration: 3 })).toEqual([
+      'rearLifts',
+      'cornerEngineDeceleration',
+    ]);
+    expect(refused('throttleClosed', { closedBraking: 3 })).toEqual(['rearLifts', 'closedBraking']);
+    expect(refused('throttleClosed', { engineDeceleration: 3 })).toEqual(['rearLifts', 'engineDeceleration']);
+    expect(refused('midCorner', { cornerAcceleration: 0.2, cornerBraking: 0.1 })).toEqual([
+      'throttleOpenAndClosed',
+      'cornerAcceleration',
+    ]);
     const hard = { ...setup, acceleration: 1.5 };
     const made = machine(bike, hard);
     const ride = cornerSequenceCase(0.95, hard);
@@ -51,6 +61,7 @@ describe('the adjuster behind a refusal', () => {
       'shockPreload',
     ]);
     expect(refused('midCorner', { leanDeg: 85 })).toEqual(['leanImpossible', 'leanDeg']);
+    expect(refused('throttleClosed', { closedLeanDeg: 85 })).toEqual(['leanImpossible', 'closedLeanDeg']);
     expect(refused('braking', { brakeFrontShare: 120 })).toEqual(['brakeShareImpossible', 'brakeFrontShare']);
     expect(refused('accelerating', { dragForce: -3 })).toEqual(['dragImpossible', 'dragForce']);
     expect(refused('travelByHand', { frontTravelUsed: 500 })).toEqual([

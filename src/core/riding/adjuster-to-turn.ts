@@ -20,9 +20,9 @@ export function adjusterToTurn(no: NoStand, ride: LoadCase, setup: Setup): Adjus
     case 'rearLifts':
     case 'forkTravelBeyond':
     case 'rearTravelBeyond':
-      return ride.kind === 'hanging' ? null : (ride.setBy[no.reason] ?? null);
+    case 'throttleOpenAndClosed':
     case 'leanImpossible':
-      return 'leanDeg';
+      return ride.kind === 'hanging' ? null : (ride.setBy[no.reason] ?? null);
     case 'brakeShareImpossible':
       return 'brakeFrontShare';
     case 'dragImpossible':

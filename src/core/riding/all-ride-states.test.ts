@@ -16,19 +16,36 @@ describe('a ride state', () => {
       braking: 0.8,
       brakeFrontShare: 70,
       leanDeg: 45,
-      cornerAcceleration: -0.1,
+      cornerBraking: 0.1,
+      engineDeceleration: 0.12,
+      closedBraking: 0.3,
+      closedLeanDeg: 20,
     };
     expect(loadCase('travelByHand', setup)).toMatchObject({ travel: { front: 33, rear: 44 } });
     expect(loadCase('accelerating', setup)).toMatchObject({ forces: { ...AT_REST, acceleration: 0.4 } });
     expect(loadCase('braking', setup)).toMatchObject({
       forces: { acceleration: -0.8, lean: 0, frontBrakeShare: 0.7, drag: null },
     });
+    expect(loadCase('throttleClosed', setup)).toMatchObject({
+      forces: {
+        acceleration: -0.42,
+        engineBraking: 0.12,
+        slowedByDrag: 1,
+        lean: radians(20),
+        frontBrakeShare: 0.7,
+      },
+    });
+    expect(
+      loadCase('midCorner', { ...setup, cornerBraking: 0, cornerEngineDeceleration: 0.1 }),
+    ).toMatchObject({
+      forces: { acceleration: -0.1, engineBraking: 0.1, slowedByDrag: 1, lean: radians(45) },
+    });
     expect(loadCase('midCorner', setup)).toMatchObject({
       forces: { acceleration: -0.1, lean: radians(45), frontBrakeShare: 0.7, drag: null },
     });
   });
 
-  it.each(['accelerating', 'braking', 'midCorner'] as const)(
+  it.each(['accelerating', 'throttleClosed', 'braking', 'midCorner'] as const)(
     'feels the air when there is drag: %s',
     (key) => {
       expect(loadCase(key, { ...plainSetup, dragForce: 200, dragHeight: 700 })).toMatchObject({

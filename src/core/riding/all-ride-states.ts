@@ -7,10 +7,20 @@ import { midCorner } from './mid-corner-state.ts';
 import { noRider } from './no-rider-state.ts';
 import type { RideState } from './ride-state.ts';
 import { riderUp } from './rider-up-state.ts';
+import { throttleClosed } from './throttle-closed-state.ts';
 import { toppedOut } from './topped-out-state.ts';
 import { travelByHand } from './travel-by-hand-state.ts';
 
-const LIST = [noRider, riderUp, accelerating, braking, midCorner, toppedOut, travelByHand] as const;
+const LIST = [
+  noRider,
+  riderUp,
+  accelerating,
+  throttleClosed,
+  braking,
+  midCorner,
+  toppedOut,
+  travelByHand,
+] as const;
 
 export type RideStateKey = (typeof LIST)[number]['key'];
 

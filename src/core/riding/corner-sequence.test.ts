@@ -28,10 +28,14 @@ describe('the corner sequence', () => {
     },
   );
 
-  it('goes evenly from the brake to the corner, and from the corner to the gas', () => {
-    const in4 = forcesIn(cornerSequenceCase(0.25, setup));
+  it('goes evenly from the brake to the closed throttle, into the corner, and from there to the gas', () => {
+    const off = forcesIn(cornerSequenceCase(0.125, setup));
+    expect(off?.acceleration).toBeCloseTo(-(setup.braking + setup.engineDeceleration) / 2, 12);
+    expect(off?.engineBraking).toBeCloseTo(setup.engineDeceleration / 2, 12);
+    expect(off?.slowedByDrag).toBe(0.5);
+    const in4 = forcesIn(cornerSequenceCase(0.375, setup));
     expect(in4?.lean).toBeCloseTo(radians(21), 12);
-    expect(in4?.acceleration).toBeCloseTo((-setup.braking + 0.1) / 2, 12);
+    expect(in4?.acceleration).toBeCloseTo((-setup.engineDeceleration + 0.1) / 2, 12);
     expect(in4?.frontBrakeShare).toBe(setup.brakeFrontShare / 100);
     expect(in4?.drag).toEqual({ force: 120, height: setup.dragHeight });
     const out = forcesIn(cornerSequenceCase(0.9, setup));
@@ -50,6 +54,17 @@ describe('the corner sequence', () => {
         expect(Math.abs(next.lean - here.lean)).toBeLessThan(0.003);
       }),
     );
+  });
+
+  it('says so where the throttle is both open and closed in the corner, all the way there and from there', () => {
+    const both = { ...setup, cornerEngineDeceleration: 0.1 };
+    for (const part of [0.3, 0.5, 0.6])
+      expect(standRide(reached(machine(road.bike, both)), cornerSequenceCase(part, both))).toMatchObject({
+        reason: 'throttleOpenAndClosed',
+      });
+    expect(standBike(road.bike, { ...setup, cornerBraking: 0.1 }, 'midCorner')).toMatchObject({
+      reason: 'throttleOpenAndClosed',
+    });
   });
 
   it('begins at 0, ends at 1, and is carried by the springs at every place', () => {

@@ -2,6 +2,7 @@
 import type { Setup } from '../adjusters/setup.ts';
 import { loadCase, RIDE_STATES, type RideStateKey } from './all-ride-states.ts';
 import type { InEquilibrium, LoadCase } from './load-case.ts';
+import { forcesWrong } from './ride-forces.ts';
 
 export interface CornerPlace {
   /** 0 where the sequence begins to 1 where it ends. */
@@ -17,8 +18,8 @@ export const CORNER_PLACES: readonly CornerPlace[] = RIDE_STATES.flatMap(({ key,
 
 /**
  * What the rider asks of the bike at a part of the corner sequence, 0 to 1. At its places that is the ride state
- * itself, from the same adjusters; between two of them lean and acceleration go evenly from one to the other: brake off
- * and lean in, then upright and on the gas. A part outside 0 to 1 counts as the nearer end.
+ * itself, from the same adjusters; between two of them lean, acceleration and engine braking go evenly from one to the
+ * other: brake off, lean in, then upright and on the gas. A part outside 0 to 1 counts as the nearer end.
  */
 export function cornerSequenceCase(part: number, setup: Setup): LoadCase {
   const at = Math.min(1, Math.max(0, part));
@@ -31,7 +32,8 @@ export function cornerSequenceCase(part: number, setup: Setup): LoadCase {
   if (place === 0 || next.part === at || to.kind !== 'equilibrium') return to;
   const before = CORNER_PLACES[place - 1];
   const from = loadCase(before.state, setup);
-  if (from.kind !== 'equilibrium') return from;
+  if (from.kind !== 'equilibrium' || forcesWrong(from.forces) !== null) return from;
+  if (forcesWrong(to.forces) !== null) return to;
   return between(from, to, (at - before.part) / (next.part - before.part));
 }
 
@@ -40,12 +42,17 @@ function between(from: InEquilibrium, to: InEquilibrium, part: number): InEquili
   const mixed = (a: number, b: number): number => a + (b - a) * part;
   const [slower, faster] =
     from.forces.acceleration <= to.forces.acceleration ? ([from, to] as const) : ([to, from] as const);
+  const acceleration = mixed(from.forces.acceleration, to.forces.acceleration);
+  const engine = mixed(from.forces.engineBraking ?? 0, to.forces.engineBraking ?? 0);
   const { frontLifts } = faster.setBy;
   const { rearLifts } = slower.setBy;
   return {
     ...to,
     forces: {
-      acceleration: mixed(from.forces.acceleration, to.forces.acceleration),
+      acceleration,
+      // Where the way crosses over to acceleration the engine no longer brakes.
+      engineBraking: Math.min(engine, Math.max(0, -acceleration)),
+      slowedByDrag: mixed(from.forces.slowedByDrag ?? 0, to.forces.slowedByDrag ?? 0),
       lean: mixed(from.forces.lean, to.forces.lean),
       frontBrakeShare: slower.forces.frontBrakeShare,
       drag: to.forces.drag,

@@ -4,7 +4,8 @@ import { STANDARD_GRAVITY } from '../units/convert.ts';
 import { endReports, type FrontReport, type RearReport } from './end-at-rest.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { RideForces } from './ride-forces.ts';
-import { settle } from './find-equilibrium.ts';
+import { settle, type Settled } from './find-equilibrium.ts';
+import { limitBelow } from './lift-limits.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import type { SteadyLoads } from './steady-loads.ts';
 import type { Stance, Travel } from '../standing/stance.ts';
@@ -41,7 +42,7 @@ export function balance(
   const settled = settle(sprung, forces, near);
   if (!settled.ok) return settled;
   const { found, stance: on, loads } = settled;
-  const lifted = lifts(on, loads, forces);
+  const lifted = lifts(sprung, forces, settled);
   if (lifted !== null) return lifted;
   const ends = endReports(sprung, settled, forces);
   if (!ends.ok) return ends;
@@ -59,21 +60,28 @@ export function balance(
   };
 }
 
-/** Which wheel the balance would have to pull down, and the most that it stays down at in this posture; else null. */
-function lifts(on: Stance, loads: SteadyLoads, forces: RideForces): NoEquilibrium | null {
+/** Which wheel the balance would have to pull down, and the most that it stays down at; else null. */
+function lifts(
+  sprung: SprungMachine,
+  forces: RideForces,
+  { stance: on, loads }: Settled,
+): NoEquilibrium | null {
   const { centre, mass, pose } = on;
   if (!(centre.x > 0)) return refuse('massBehindRearAxle', { found: centre.x, limit: 0 });
   if (!(centre.x < pose.wheelbase))
     return refuse('massAheadOfFrontAxle', { found: centre.x, limit: pose.wheelbase });
   const weight = mass * STANDARD_GRAVITY;
-  const acceleration = forces.acceleration;
+  // Of the posture as it stands: for a bike whose wheel lifts without being driven or slowed.
+  const here = (found: number, load: number): number => found + (load * pose.wheelbase) / (weight * centre.y);
   if (loads.frontLoad < 0) {
-    const limit = acceleration + (loads.frontLoad * pose.wheelbase) / (weight * centre.y);
-    return refuse('frontLifts', { end: 'front', found: acceleration, limit });
+    const found = loads.acceleration;
+    const limit = limitBelow(sprung, forces, 'front', found) ?? here(found, loads.frontLoad);
+    return refuse('frontLifts', { end: 'front', found, limit });
   }
   if (loads.rearLoad < 0) {
-    const limit = -acceleration + (loads.rearLoad * pose.wheelbase) / (weight * centre.y);
-    return refuse('rearLifts', { end: 'rear', found: -acceleration, limit });
+    const found = -loads.acceleration;
+    const limit = limitBelow(sprung, forces, 'rear', found) ?? here(found, loads.rearLoad);
+    return refuse('rearLifts', { end: 'rear', found, limit });
   }
   return null;
 }

@@ -4,7 +4,13 @@ import type { Travel } from '../standing/stance.ts';
 import type { RideForces } from './ride-forces.ts';
 
 /** Refusals whose figure comes from one adjuster in one case and from another in the next. */
-export type CaseRefusal = 'frontLifts' | 'rearLifts' | 'forkTravelBeyond' | 'rearTravelBeyond';
+export type CaseRefusal =
+  | 'frontLifts'
+  | 'rearLifts'
+  | 'forkTravelBeyond'
+  | 'rearTravelBeyond'
+  | 'throttleOpenAndClosed'
+  | 'leanImpossible';
 
 /** The adjuster behind each figure of a case, for the way from a refusal to that adjuster. */
 export type SetBy = Readonly<Partial<Record<CaseRefusal, AdjusterKey>>>;

@@ -1,7 +1,7 @@
 /** Tests of the pushes on both ends: their exact derivatives against differences of the pushes themselves. */
 import { describe, expect, it } from 'vitest';
 import { linkedBike } from '../../../tests/support/linked-bike.ts';
-import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
 import { plainSprings, reached, sprung } from '../../../tests/support/plain-springs.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { pushesOn, type Pushes } from './pushes.ts';
@@ -43,6 +43,18 @@ const laden: Setup = { ...plainSetup, passengerMass: 65, fuelMass: 12, loadMass:
 const RIDDEN: readonly (readonly [string, RideForces])[] = [
   ['at rest', AT_REST],
   ['on the gas against drag', { ...AT_REST, acceleration: 0.4, drag: { force: 250, height: 650 } }],
+  [
+    'with the throttle closed on both brakes, against drag',
+    {
+      ...AT_REST,
+      acceleration: -0.4,
+      engineBraking: 0.15,
+      slowedByDrag: 1,
+      frontBrakeShare: 0.7,
+      lean: 0.3,
+      drag: { force: 250, height: 650 },
+    },
+  ],
   ['on both brakes', { ...AT_REST, acceleration: -0.5, frontBrakeShare: 0.6 }],
   ['leaned on the rear brake', { ...AT_REST, acceleration: -0.2, frontBrakeShare: 0, lean: 0.6 }],
 ];
@@ -56,7 +68,7 @@ function pushesAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pu
 describe('the change of the pushes per mm of travel', () => {
   for (const [name, forces] of RIDDEN)
     it(`equals their differences ${name}, with every spring at work and either hold of the brake`, () => {
-      for (const parts of [plainBike, linkedBike])
+      for (const parts of [plainBike, linkedBike, withFrame(plainBike, { lowerGuideRadius: 110 })])
         for (const brake of [{ caliper: 'onArm' } as const, ownStay]) {
           const bike = sprung(everySpring, parts, laden, brake);
           for (const front of [8, 60, 100])

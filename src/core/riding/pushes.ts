@@ -3,6 +3,7 @@ import type { PushesAt } from '../numeric/solve-in-box.ts';
 import { rearForceAtWheel } from '../springs/at-the-wheel.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
+import { changeOfEngineBrakingSlope } from '../standing/drive-slopes.ts';
 import { changeOfRearBrakeSlope } from '../standing/rear-brake-change.ts';
 import type { RideForces } from './ride-forces.ts';
 import { springForce, springRate } from '../springs/spring-law.ts';
@@ -74,7 +75,7 @@ function frontLoadPerMove({ forces, stance: on, loads }: LoadedStance): PerMove 
   const { machine, pose, mass } = on;
   const { frontUnsprung, rearUnsprung } = machine;
   const level = STANDARD_GRAVITY / (Math.cos(forces.lean) * pose.wheelbase);
-  const upright = (STANDARD_GRAVITY * forces.acceleration) / pose.wheelbase;
+  const upright = (STANDARD_GRAVITY * loads.acceleration) / pose.wheelbase;
   const carried = mass - frontUnsprung - rearUnsprung;
   // Moments of what is fixed to the frame about the pivot; heights above seat and marks stay square to the ground.
   const ahead = mass * on.centre.x - frontUnsprung * pose.wheelbase - carried * pose.pivot.x;
@@ -105,24 +106,26 @@ function frontPushPerTurn(
 ): number {
   const weight = on.machine.frontUnsprung * STANDARD_GRAVITY;
   const upward = loads.frontLoad - weight / Math.cos(forces.lean);
-  const backward = loads.frontBrake + weight * forces.acceleration;
+  const backward = loads.frontBrake + weight * loads.acceleration;
   return backward * cosLegs - upward * sinLegs;
 }
 
 /** Change of the rear push with the slopes along which drive, brake and unsprung mass act. */
 function changeOfSlopes(
-  { sprung, forces, stance: on, loads }: LoadedStance,
+  { sprung, stance: on, loads }: LoadedStance,
   change: StanceChange,
 ): number | NoEquilibrium {
   const brakeSlope = loads.rearBrake > 0 ? changeOfRearBrakeSlope(sprung.brake, on, change) : 0;
   if (typeof brakeSlope !== 'number') return brakeSlope;
   const driveSlope =
     loads.thrust > 0 ? changeOfSwingarmSlope(on, change) + changeOfChainSlope(on, change) : 0;
+  const engineSlope = loads.engineBrake > 0 ? changeOfEngineBrakingSlope(on, change) : 0;
   const { x: pivotX, y: pivotY } = on.pose.pivot;
   const armSlope = (pivotY - on.rearAxle.y) / pivotX;
-  const inertia = on.machine.rearUnsprung * STANDARD_GRAVITY * forces.acceleration;
+  const inertia = on.machine.rearUnsprung * STANDARD_GRAVITY * loads.acceleration;
   return (
-    loads.rearBrake * brakeSlope -
+    loads.rearBrake * brakeSlope +
+    loads.engineBrake * engineSlope -
     loads.thrust * driveSlope +
     (inertia * (change.pivot.y - armSlope * change.pivot.x)) / pivotX
   );

@@ -49,6 +49,10 @@ export function rideChange(
   if (!from.ok) return from;
   const to = balance(sprung, after, from.stance.travel);
   if (!to.ok) return to;
+  return changed(from, to);
+}
+
+function changed(from: Equilibrium, to: Equilibrium): RideChange {
   return {
     ok: true,
     front: to.stance.travel.front - from.stance.travel.front,
@@ -67,4 +71,22 @@ export function braked(
 ): RideChange | NoEquilibrium {
   const rolling: RideForces = { ...AT_REST, frontBrakeShare: frontShare, drag };
   return rideChange(sprung, rolling, { ...rolling, acceleration: -deceleration });
+}
+
+/** Coasting with the lean of a case: neither driven nor slowed, and no drag. */
+function coasting({ lean, frontBrakeShare }: RideForces): RideForces {
+  return { ...AT_REST, lean, frontBrakeShare };
+}
+
+/**
+ * What a closed throttle does against coasting with the same load and lean. Rear above zero drops, below zero rises.
+ * `closed` are the forces, or the balance where it is known already.
+ */
+export function throttleShut(
+  sprung: SprungMachine,
+  closed: RideForces | Equilibrium,
+): RideChange | NoEquilibrium {
+  if (!('stance' in closed)) return rideChange(sprung, coasting(closed), closed);
+  const from = balance(sprung, coasting(closed.forces), closed.stance.travel);
+  return from.ok ? changed(from, closed) : from;
 }

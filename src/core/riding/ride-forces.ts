@@ -1,4 +1,4 @@
-/** The steady forces a bike is ridden with: acceleration, lean, braking share and drag. */
+/** The steady forces a bike is ridden with: acceleration, engine braking, lean, braking share and drag. */
 import { refuse } from '../numeric/refusal.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { radians } from '../units/convert.ts';
@@ -12,11 +12,18 @@ export interface Drag {
 }
 
 export interface RideForces {
-  /** Along the direction of travel, g: positive on the gas, negative on the brakes. */
+  /** Along the direction of travel, g: positive on the gas, negative on the brakes or with the throttle closed. */
   readonly acceleration: number;
+  /** How much of the slowing the engine makes through the drive, throttle closed, g; none when left out. */
+  readonly engineBraking?: number;
+  /**
+   * How much of the drag slows the bike on top of `acceleration`, 0 to 1: with the throttle closed all of it, otherwise
+   * none, because drive and brakes then make up for it. None when left out.
+   */
+  readonly slowedByDrag?: number;
   /** From upright, radians. */
   readonly lean: number;
-  /** Part of the braking force at the front wheel, 0 to 1; the rest is at the rear. Without braking it changes nothing. */
+  /** Part of the brakes' force at the front wheel, 0 to 1; the rest is at the rear. Without braking it changes nothing. */
   readonly frontBrakeShare: number;
   /** Air's drag; null for none. It acts on what the springs carry. */
   readonly drag: Drag | null;
@@ -24,6 +31,26 @@ export interface RideForces {
 
 /** Standing or rolling evenly, upright. */
 export const AT_REST: RideForces = { acceleration: 0, lean: 0, frontBrakeShare: 1, drag: null };
+
+/** How hard engine and brakes slow a bike whose throttle is closed, g, each zero or more. */
+export interface ThrottleClosed {
+  readonly engine: number;
+  readonly brakes: number;
+  /** Radians. */
+  readonly lean: number;
+}
+
+/** The throttle closed: the engine brakes through the drive, the brakes add to it, and drag slows the bike on top. */
+export function throttleClosedForces({ engine, brakes, lean }: ThrottleClosed, setup: Setup): RideForces {
+  return {
+    acceleration: -(engine + brakes),
+    engineBraking: engine,
+    slowedByDrag: 1,
+    lean,
+    frontBrakeShare: setup.brakeFrontShare / 100,
+    drag: dragOf(setup),
+  };
+}
 
 /** The drag that the adjusters say; null without force. */
 export function dragOf({ dragForce, dragHeight }: Setup): Drag | null {
@@ -40,7 +67,10 @@ const MOST_DRAG = 1e6;
 /** What is wrong with the forces as numbers; null when nothing is. */
 export function forcesWrong(forces: RideForces): NoEquilibrium | null {
   const { acceleration, lean, frontBrakeShare, drag } = forces;
-  if (!Number.isFinite(acceleration)) return refuse('inputNotANumber');
+  const { engineBraking = 0, slowedByDrag = 0 } = forces;
+  if (!Number.isFinite(acceleration + engineBraking + slowedByDrag)) return refuse('inputNotANumber');
+  if (engineBraking < 0 || (engineBraking > 0 && acceleration > 0))
+    return refuse('throttleOpenAndClosed', { found: engineBraking, limit: 0 });
   if (Math.abs(acceleration) > MOST_ACCELERATION)
     return refuse('inputTooLarge', { found: acceleration, limit: MOST_ACCELERATION });
   if (!(Math.abs(lean) <= MOST_LEAN)) return refuse('leanImpossible', { found: lean, limit: MOST_LEAN });

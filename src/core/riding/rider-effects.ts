@@ -5,7 +5,8 @@ import { braking } from './braking-state.ts';
 import { midCorner } from './mid-corner-state.ts';
 import { frontLiftLimit, rearLiftLimit, type LiftLimit } from './lift-limits.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
-import { braked, rideChange, sag, type RideChange, type Sag } from './ride-changes.ts';
+import { throttleClosed } from './throttle-closed-state.ts';
+import { braked, rideChange, sag, throttleShut, type RideChange, type Sag } from './ride-changes.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 
 /** Each part has its own reason when it has no answer: a wheel that lifts spoils no sag. */
@@ -15,6 +16,8 @@ export interface RiderEffects {
   readonly gasOpened: RideChange | NoEquilibrium;
   /** From rolling evenly upright to the deceleration set for the state “Braking”. */
   readonly braked: RideChange | NoEquilibrium;
+  /** From coasting, neither driven nor slowed, at the lean set for “Throttle closed”, to that state. */
+  readonly throttleClosed: RideChange | NoEquilibrium;
   /** Upright, g. */
   readonly frontLifts: LiftLimit | NoEquilibrium;
   readonly rearLifts: LiftLimit | NoEquilibrium;
@@ -29,6 +32,7 @@ export function riderEffects(sprung: SprungMachine, setup: Setup): RiderEffects 
     sag: sag(sprung),
     gasOpened: rideChange(sprung, corner, { ...corner, acceleration: setup.acceleration }),
     braked: braked(sprung, setup.braking, brakes.frontBrakeShare, brakes.drag),
+    throttleClosed: throttleShut(sprung, throttleClosed.loadCase(setup).forces),
     frontLifts: frontLiftLimit(sprung, gas),
     rearLifts: rearLiftLimit(sprung, brakes),
   };

@@ -5,14 +5,14 @@ import { eachFramePlace, type FramePlaces } from '../parts/frame-places.ts';
 import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { tyreDiameter } from '../parts/tyre.ts';
-import { whyNoLoop } from '../drive/chain-loop.ts';
+import { whyNoLoop, type ChainLoop } from '../drive/chain-loop.ts';
 import { suspensionAsSet } from '../linkage/suspension-as-set.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
 import { wrongNumber } from '../numeric/wrong-number.ts';
 import { hasRuns, type DriveKind } from '../parts/drive-kind.ts';
-import { axleSlot, loopOf, wornLoopOf } from './chain-of.ts';
-import { axleForChain, SLOT_ROUNDING, type AxleMisfit } from './axle-in-slot.ts';
+import { axleSlot, loopOf, stretchOf, wornLoopOf } from './chain-of.ts';
+import { axleForChain, SLOT_ROUNDING, type AxleMisfit, type AxleSlot } from './axle-in-slot.ts';
 import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
 import { springSetOf, type SpringSet } from './spring-set.ts';
 import { carriedMasses, type CarriedMass } from './carried-masses.ts';
@@ -37,6 +37,10 @@ export interface Machine {
   readonly rearSprocketRadius: number;
   /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
   readonly guideRadius: number | null;
+  /** The same of the guide under the pivot, for the lower run. */
+  readonly lowerGuideRadius: number | null;
+  /** The chain or belt with its slot, worn as it is, and its links where they are named; null with a shaft or hub drive. */
+  readonly chain: { readonly loop: ChainLoop; readonly slot: AxleSlot; readonly links: number | null } | null;
   readonly frontUnsprung: number;
   readonly rearUnsprung: number;
   /** What the frame carries on its springs. */
@@ -90,6 +94,15 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     frontSprocketRadius: loop.frontRadius,
     rearSprocketRadius: loop.rearRadius,
     guideRadius: runs ? frame.guideRadius : null,
+    lowerGuideRadius: runs ? (frame.lowerGuideRadius ?? frame.guideRadius) : null,
+    chain: runs
+      ? {
+          loop:
+            stretchOf(bike.drive) === 0 ? loop : wornLoopOf(bike.drive, setup.frontTeeth, setup.rearTeeth),
+          slot: axleSlot(bike, setup),
+          links: setup.chainLinks,
+        }
+      : null,
     frontUnsprung,
     rearUnsprung,
     carried,
@@ -98,17 +111,18 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   };
   const wrong = wrongNumber(made);
   if (wrong !== null) return refuse(wrong);
-  const { guideRadius } = made;
   const limit = largestGuide(made);
-  if (guideRadius !== null && !(guideRadius >= 0 && guideRadius < limit))
-    return refuse('guideImpossible', { found: guideRadius, limit });
-  return runs && setup.chainLinks !== null ? onChain(made, bike, setup, setup.chainLinks) : made;
+  for (const radius of [made.guideRadius, made.lowerGuideRadius])
+    if (radius !== null && !(radius >= 0 && radius < limit))
+      return refuse('guideImpossible', { found: radius, limit });
+  return onChain(made);
 }
 
-/** The machine with its axle where the chain as worn puts it: longer links let it stand further back. */
-function onChain(made: Machine, bike: Bike, setup: Setup, links: number): Machine | NoMachine {
-  const loop = wornLoopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
-  const place = axleForChain(made, loop, axleSlot(bike, setup), links);
+/** The machine with its axle where a chain of named links, as worn, puts it: longer links let it stand further back. */
+function onChain(made: Machine): Machine | NoMachine {
+  const { chain } = made;
+  if (chain === null || chain.links === null) return made;
+  const place = axleForChain(made, chain.loop, chain.slot, chain.links);
   return place.ok ? { ...made, rear: withAxleAt(made.rear, place.axlePosition) } : place;
 }
 

@@ -27,6 +27,8 @@ export type NoEquilibriumReason =
   | 'neverLifts'
   | 'leanImpossible'
   | 'brakeShareImpossible'
+  /** Acceleration and engine braking or brakes at once, g. */
+  | 'throttleOpenAndClosed'
   | 'dragImpossible'
   /** Of a weigh-in: a scale that shows more than the whole bike, a lift no axle can have or that tells nothing. */
   | 'readingBeyondMass'

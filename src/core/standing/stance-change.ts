@@ -57,31 +57,39 @@ export function changeOfSwingarmSlope({ pose, swingarmSlope }: Stance, change: S
 }
 
 /**
- * Change of the chain's part of the squat slope per mm of travel, while the stance changes as given. Derivation: the
- * countershaft turns about the rear axle, and the run with it and with the angle between run and centres. A run that lies
+ * Change of the chain's part of the squat slope per mm of travel, while the stance changes as given. A run that lies
  * on the guide keeps the guide's radius. Zero with a shaft or hub drive.
  */
 export function changeOfChainSlope(on: Stance, change: StanceChange): number {
   const { machine, pose } = on;
   if (!hasRuns(machine.driveKind)) return 0;
+  const pivotX = pose.pivot.x;
+  const { rearRadius, rearSprocketRadius } = machine;
+  const lever = on.pullLever === on.upperRunLever ? changeOfRunLever(on, change, 'upper') : 0;
+  return (-rearRadius * lever) / (rearSprocketRadius * pivotX) - (on.chainSlope * change.pivot.x) / pivotX;
+}
+
+/**
+ * Change of a free run's lever above the pivot, mm per mm of travel. Derivation: the countershaft turns about the rear
+ * axle, and the run with it and with the angle between run and centres, which the lower run has on the other side.
+ */
+export function changeOfRunLever(on: Stance, change: StanceChange, which: 'upper' | 'lower'): number {
+  const { machine, pose } = on;
   const { x: pivotX, y: pivotY } = pose.pivot;
   const { rearRadius, rearSprocketRadius, frontSprocketRadius } = machine;
-  let lever = 0;
-  if (on.pullLever === on.upperRunLever) {
-    const centresX = on.countershaft.x;
-    const centresY = on.countershaft.y - rearRadius;
-    const difference = rearSprocketRadius - frontSprocketRadius;
-    const square = centresX * centresX + centresY * centresY;
-    const run = Math.sqrt(square - difference * difference);
-    // Toward the front along the run.
-    const cos = (centresX * run + centresY * difference) / square;
-    const sin = (centresY * run - centresX * difference) / square;
-    const moveX = change.pivot.x - change.pitch * (on.countershaft.y - pivotY);
-    const moveY = change.pivot.y + change.pitch * (centresX - pivotX);
-    const turn = (centresX * moveY - centresY * moveX) / square;
-    const apart = (centresX * moveX + centresY * moveY) / square;
-    const along = (pivotY - rearRadius) * sin + pivotX * cos;
-    lever = change.pivot.x * sin - change.pivot.y * cos + (turn + (difference * apart) / run) * along;
-  }
-  return (-rearRadius * lever) / (rearSprocketRadius * pivotX) - (on.chainSlope * change.pivot.x) / pivotX;
+  const centresX = on.countershaft.x;
+  const centresY = on.countershaft.y - rearRadius;
+  const smaller = rearSprocketRadius - frontSprocketRadius;
+  const difference = which === 'upper' ? smaller : -smaller;
+  const square = centresX * centresX + centresY * centresY;
+  const run = Math.sqrt(square - difference * difference);
+  // Toward the front along the run.
+  const cos = (centresX * run + centresY * difference) / square;
+  const sin = (centresY * run - centresX * difference) / square;
+  const moveX = change.pivot.x - change.pitch * (on.countershaft.y - pivotY);
+  const moveY = change.pivot.y + change.pitch * (centresX - pivotX);
+  const turn = (centresX * moveY - centresY * moveX) / square;
+  const apart = (centresX * moveX + centresY * moveY) / square;
+  const along = (pivotY - rearRadius) * sin + pivotX * cos;
+  return change.pivot.x * sin - change.pivot.y * cos + (turn + (difference * apart) / run) * along;
 }

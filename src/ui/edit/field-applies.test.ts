@@ -25,6 +25,7 @@ it('those of run and guide are not with a shaft, and those of the gearbox not wi
     'frame.countershaft.x',
     'frame.countershaft.y',
     'frame.guideRadius',
+    'frame.lowerGuideRadius',
     'drive.chainPitch',
     'drive.leastFrontTeeth',
   ];

@@ -17,6 +17,7 @@ const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'frame.countershaft.x': runs,
   'frame.countershaft.y': runs,
   'frame.guideRadius': runs,
+  'frame.lowerGuideRadius': runs,
   'drive.chainPitch': runs,
   'drive.leastFrontTeeth': runs,
   'drive.primaryRatio': geared,

@@ -1,0 +1,18 @@
+/** Lean from upright in the ride state “Throttle closed”. */
+import { ANY_ANGLE } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const closedLeanDeg = {
+  key: 'closedLeanDeg',
+  kind: 'riding',
+  group: 'riding',
+  label: 'Lean angle, throttle closed',
+  holds: 'number',
+  quantity: 'angle',
+  saved: ANY_ANGLE,
+  default: 0,
+  range: { least: 0, most: 60, step: 1 },
+  more: 'leaning further',
+  less: 'more upright',
+  help: 'Lean from upright in the ride state “Throttle closed”.',
+} as const satisfies NumberDefinition;

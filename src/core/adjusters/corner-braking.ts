@@ -1,0 +1,18 @@
+/** Deceleration by the brakes in the ride state “Mid-corner”. */
+import { ANY_ACCELERATION } from '../parts/bounds.ts';
+import type { NumberDefinition } from './adjuster.ts';
+
+export const cornerBraking = {
+  key: 'cornerBraking',
+  kind: 'riding',
+  group: 'riding',
+  label: 'Braking in mid-corner',
+  holds: 'number',
+  quantity: 'acceleration',
+  saved: ANY_ACCELERATION,
+  default: 0,
+  range: { least: 0, most: 0.8, step: 0.05 },
+  more: 'braking harder',
+  less: 'braking less',
+  help: 'Deceleration by the brakes in the ride state “Mid-corner”. The front brake’s share holds for it.',
+} as const satisfies NumberDefinition;

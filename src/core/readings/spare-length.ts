@@ -1,0 +1,32 @@
+/** How much longer chain or belt is than both runs pulled straight, at this travel. */
+import { spareChain as spareChainOf } from '../standing/spare-chain.ts';
+import { absent } from './absent.ts';
+import type { Reading } from './reading.ts';
+import { withoutRun } from './without-run.ts';
+
+/**
+ * Chain or belt beyond both taut runs at this travel, mm: its length less the shortest loop over the pivot's guides. Below zero
+ * it is too tight by so much. No answer with a shaft or hub drive.
+ * Example: front teeth 15, rear teeth 45, pivot ahead 570 mm, pivot height 399 mm, chain slack 30 mm → 0.697 mm.
+ */
+export const spareLength: Reading = {
+  key: 'spareLength',
+  label: 'Spare length between pulls',
+  group: 'drive',
+  quantity: 'length',
+  construction: 'chainRuns',
+  read: (stance) => {
+    const without = withoutRun(stance);
+    if (without !== null) return without;
+    const found = spareChainOf(stance);
+    return found.ok ? found.spare : absent('slackImpossible');
+  },
+  more: 'more spare length',
+  less: 'less spare length',
+  help: {
+    what: 'How much longer chain or belt is than both runs pulled straight, at this travel.',
+    sign: 'Positive; below zero the drive is too tight here.',
+    measured: 'Computed from the links named, or from the slack that is set.',
+    feels: 'It is what the wheel gives back before the other run pulls.',
+  },
+};
