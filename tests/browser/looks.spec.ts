@@ -85,7 +85,8 @@ test('Why tells the last change apart from all changes since the baseline', asyn
 });
 
 function wordsBetween(document: BikeDocument, from: PointKey, to: PointKey): string {
-  return plain(dimensionWords(placeOf(document, from), placeOf(document, to), METRIC));
+  const [start, end] = [from, to].map((key) => placeOf(document, key, 'riderUp'));
+  return plain(dimensionWords(start, end, METRIC));
 }
 
 test('a dimension between two points is the core’s, follows the bike when an adjuster turns, and goes with Escape', async ({

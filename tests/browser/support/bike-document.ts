@@ -86,7 +86,7 @@ export function writtenReading(stance: Stance, key: string, style: NumberStyle =
   return writeNumber(metricReading(stance, key), reading.quantity, style).text;
 }
 
-/** Where a point of a saved bike stands on the ground. */
-export function placeOf(saved: BikeDocument, key: PointKey): Point {
-  return placed(standing(saved, 'toppedOut'), saved.bike, key);
+/** Where a point of a saved bike stands on the ground; it hangs in Edit, and stands in the ride state shown elsewhere. */
+export function placeOf(saved: BikeDocument, key: PointKey, state: RideStateKey = 'toppedOut'): Point {
+  return placed(standing(saved, state), saved.bike, key);
 }
