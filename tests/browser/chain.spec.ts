@@ -143,6 +143,7 @@ test('the lower run is drawn as it hangs with its dimension, in either unit syst
   page,
 }) => {
   await openPage(page);
+  await page.getByText('Topped out', { exact: true }).click();
   await openChain(page, 'Slack');
   const picture = chain(page).getByRole('img', { name: 'Lower run of the chain' });
   await expect(picture.locator('text').filter({ hasText: /^Hangs \d+\.\d\smm$/ })).toBeVisible();
@@ -248,6 +249,7 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
 }) => {
   await openPage(page);
   await openLowChain(page);
+  await page.getByText('Topped out', { exact: true }).click();
   expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the pivot guide');
   await openChain(page, 'Pivot');
   const told = plain(await chain(page).innerText());
