@@ -1,6 +1,6 @@
 /** The page's entry: puts the workbench together, brings back what was kept, and mounts the page. */
 import { mount } from 'svelte';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { FIRST_DEMO } from '../document/first-demo.ts';
 import { Keeping } from '../session/keeping.svelte.ts';
 import { Workbench } from '../session/workbench.svelte.ts';
 import '../ui/page/tokens.css';
@@ -10,7 +10,7 @@ import App from './App.svelte';
 const target = document.getElementById('app');
 if (target === null) throw new Error('The page has no element "app" to stand in.');
 
-const bench = new Workbench(DEMO_BIKES[0]);
+const bench = new Workbench(FIRST_DEMO);
 const keeping = new Keeping(bench);
 mount(App, { target, props: { bench, keeping } });
 void keeping.begin();

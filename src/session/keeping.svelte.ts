@@ -8,7 +8,6 @@ import { Autosave } from '../storage/autosave.ts';
 import { downloadBike, readBikeFile } from '../storage/bike-file.ts';
 import type { BikeStore, BikeSummary, StoredBike, UnreadableRecord } from '../storage/bike-store.ts';
 import { newId } from '../storage/new-id.ts';
-import { openStore } from '../storage/open-store.ts';
 import { openStored } from '../storage/open-stored.ts';
 import type { SaveStatus } from '../storage/save-status.ts';
 import type { StorageFault } from '../storage/storage-fault.ts';
@@ -89,7 +88,7 @@ export class Keeping {
     const first = this.#bench.session.history.present;
     const untouched = (): boolean =>
       this.#bench.session.history.present === first && this.#bench.session.draft === null;
-    const store = await openStore(this.#place.store);
+    const store = await this.#place.findStore();
     const stored = this.#noted(await store.loadPreferences());
     this.#bringBack(readPreferences(stored ?? null));
     this.#store = store;

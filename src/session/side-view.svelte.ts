@@ -9,8 +9,6 @@ export class SideView {
   view = $state.raw<View>(FIRST_VIEW);
   widthPx = $state(0);
   heightPx = $state(0);
-  /** What is on the canvas as a picture, once there is a canvas. */
-  picture: ((pixelRatio: number) => HTMLCanvasElement) | null = null;
   /** Until the user pans or zooms, a change of the window's size fits the bike anew. */
   #untouched = true;
 

@@ -1,4 +1,4 @@
-/** Who paints the side view: Konva at first sight, a thread beside the page after it, and both paint the same. */
+/** Who paints the side view: a thread beside the page, or Konva where no thread can, and both paint the same. */
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { expect, test, type Browser, type Page } from '@playwright/test';
@@ -41,6 +41,7 @@ async function pull(page: Page, mode: 'Adjusters' | 'Edit', handle: string): Pro
 async function bothWays(browser: Browser): Promise<{ byKonva: Page; byThread: Page }> {
   const byKonva = await openIn(browser, async (page) => void (await page.addInitScript(keepCanvases)));
   const byThread = await openIn(browser, () => Promise.resolve());
+  await expect(byKonva.locator(BY_KONVA)).toBeVisible();
   await expect(byThread.locator(LENT)).toBeVisible();
   return { byKonva, byThread };
 }
@@ -56,7 +57,7 @@ test('the thread paints what Konva paints, pixel for pixel, before and during a 
   browser,
 }) => {
   const { byKonva, byThread } = await bothWays(browser);
-  await expect(byThread.locator(BY_KONVA)).toBeHidden();
+  await expect(byThread.locator(BY_KONVA)).toHaveCount(0);
   await expect(byKonva.locator(LENT)).toHaveCount(0);
   const before = await shown(byKonva);
   await expect.poll(() => shown(byThread)).toBe(before);
@@ -67,7 +68,7 @@ test('the thread paints what Konva paints, pixel for pixel, before and during a 
   for (const page of [byKonva, byThread]) await page.context().close();
 });
 
-test('Konva goes on painting when the thread cannot be fetched', async ({ browser }) => {
+test('Konva paints when the thread cannot be fetched', async ({ browser }) => {
   const whole = await openIn(browser, () => Promise.resolve());
   await expect(whole.locator(LENT)).toBeVisible();
   let asked = false;
@@ -79,6 +80,7 @@ test('Konva goes on painting when the thread cannot be fetched', async ({ browse
   });
   await expect.poll(() => asked).toBe(true);
   await expect(page.locator(LENT)).toHaveCount(0);
+  await expect(page.locator(BY_KONVA)).toBeVisible();
   for (const each of [whole, page]) await pull(each, 'Adjusters', 'grip-shockLength');
   const during = await shown(page);
   await expect.poll(() => shown(whole)).toBe(during);
@@ -90,6 +92,7 @@ test('the page paints where a browser has no threads', async ({ browser }) => {
   await expect(whole.locator(LENT)).toBeVisible();
   const page = await openIn(browser, async (opened) => void (await opened.addInitScript(keepToPage)));
   await expect(page.locator(LENT)).toHaveCount(0);
+  await expect(page.locator(BY_KONVA)).toBeVisible();
   for (const each of [whole, page]) await pull(each, 'Adjusters', 'grip-shockLength');
   const during = await shown(page);
   await expect.poll(() => shown(whole)).toBe(during);
@@ -107,6 +110,7 @@ test('the page paints where the thread has a canvas that it cannot paint on', as
     });
   });
   await expect(page.locator(LENT)).toHaveCount(0);
+  await expect(page.locator(BY_KONVA)).toBeVisible();
   const before = await shown(page);
   await pull(page, 'Adjusters', 'grip-shockLength');
   expect(await shown(page)).not.toBe(before);
@@ -213,6 +217,15 @@ test('a saved picture has twice the pixels of the screen, and the same ones whoe
     2 * Math.round(box?.height ?? 0),
   ]);
   for (const page of [byKonva, byThread]) await page.context().close();
+});
+
+test('a picture can be saved once the network is gone', async ({ page, context }) => {
+  const fetched = page.waitForResponse(/save-picture[^/]*\.js$/);
+  await openPage(page);
+  await (await fetched).finished();
+  await page.waitForLoadState('networkidle');
+  await context.setOffline(true);
+  expect((await savedPicture(page)).readUInt32BE(16)).toBeGreaterThan(0);
 });
 
 /** The PNG of the side view after a pull on a grip. */

@@ -174,7 +174,7 @@ export const folders = [
   ),
   row(
     'render/konva',
-    'draws scene data on a canvas',
+    'the side view on the screen, and pictures of it to save',
     'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
     { values: ['render/canvas'], types: ['scene'], packages: ['konva'], browser: true },
   ),

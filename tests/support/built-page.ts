@@ -15,10 +15,18 @@ export interface BuiltPage {
 /** `source` is the folder that the page's settings lie in: the project, or a copy of it. */
 export async function builtPage(source = ROOT): Promise<BuiltPage> {
   const folder = mkdtempSync(join(tmpdir(), 'sidestance-'));
-  await build({
-    configFile: join(source, 'vite.config.ts'),
-    logLevel: 'error',
-    build: { outDir: folder, emptyOutDir: true, manifest: true },
-  });
+  const kind = process.env.NODE_ENV;
+  // Under the tests' own kind the libraries' checks for developers are built in, 10 kB that do not ship.
+  process.env.NODE_ENV = 'production';
+  try {
+    await build({
+      configFile: join(source, 'vite.config.ts'),
+      logLevel: 'error',
+      build: { outDir: folder, emptyOutDir: true, manifest: true },
+    });
+  } finally {
+    if (kind === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = kind;
+  }
   return { folder, remove: () => rmSync(folder, { recursive: true, force: true }) };
 }

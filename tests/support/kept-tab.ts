@@ -6,6 +6,7 @@ import { openDocument } from '../../src/document/open-document.ts';
 import { Keeping } from '../../src/session/keeping.svelte.ts';
 import { Workbench } from '../../src/session/workbench.svelte.ts';
 import type { BikeStore } from '../../src/storage/bike-store.ts';
+import { openStore } from '../../src/storage/open-store.ts';
 import type { Channel } from '../../src/storage/tab-notices.ts';
 
 export const [road, track] = DEMO_BIKES;
@@ -44,7 +45,7 @@ export function tab(store: BikeStore, channel: () => Channel | null = () => null
   let leave: () => Promise<void> = async () => {};
   let listening = true;
   const keeping = new Keeping(bench, {
-    store: { ...store, close: () => {} },
+    findStore: () => openStore({ ...store, close: () => {} }),
     channel,
     onLeaving: (flush) => {
       leave = flush;

@@ -9,15 +9,8 @@ export interface PaintingThread {
   end(): void;
 }
 
-interface Told {
-  /** The first drawing stands on the canvas. */
-  onshown(): void;
-  /** The thread did not start or has ended; its canvas is gone. */
-  onended(): void;
-}
-
-/** Null where the browser lends no canvas to another thread. */
-export function startPainting(container: HTMLElement, told: Told): PaintingThread | null {
+/** Null where the browser lends no canvas to another thread. `onended`: the thread did not start or has ended; its canvas is gone. */
+export function startPainting(container: HTMLElement, onended: () => void): PaintingThread | null {
   const canvas = document.createElement('canvas');
   if (typeof Worker === 'undefined' || !('transferControlToOffscreen' in canvas)) return null;
   canvas.style.cssText = 'position: absolute; top: 0; left: 0; display: none';
@@ -38,11 +31,10 @@ export function startPainting(container: HTMLElement, told: Told): PaintingThrea
   worker.addEventListener('message', ({ data }) => {
     if (data !== SHOWN) return;
     canvas.style.display = 'block';
-    told.onshown();
   });
   worker.addEventListener('error', () => {
     end();
-    told.onended();
+    onended();
   });
 
   return {

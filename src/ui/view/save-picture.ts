@@ -1,4 +1,5 @@
 /** Saving what the side view shows as a picture: lines that scale (SVG), or pixels at twice the screen's size (PNG). */
+import { konvaCanvas } from '../../render/konva/konva-canvas.ts';
 import { sceneSvg } from '../../render/svg/scene-svg.ts';
 import { plotLayer } from '../../scene/plot.ts';
 import { themeNamed } from '../../scene/theme.ts';
@@ -30,9 +31,12 @@ export function saveSvg(bench: Workbench): void {
 
 /** False when the browser could not make the picture. */
 export async function savePng(bench: Workbench): Promise<boolean> {
-  const picture = bench.stand.picture?.(PICTURE_RATIO);
-  if (picture === undefined) return false;
-  const canvas = withNote(picture, PICTURE_RATIO, themeNamed(bench.preferences.data.theme));
+  const page = konvaCanvas(document.createElement('div'), plotLayer);
+  const { view, widthPx, heightPx } = bench.stand;
+  const theme = themeNamed(bench.preferences.data.theme);
+  page.draw({ scene: bench.drawing.scene, view, theme }, { widthPx, heightPx, pixelRatio: 1 });
+  const canvas = withNote(page.picture(PICTURE_RATIO), PICTURE_RATIO, theme);
+  page.destroy();
   if (canvas === null) return false;
   const data = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
   if (data === null) return false;

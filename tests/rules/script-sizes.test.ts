@@ -1,0 +1,23 @@
+/** The page's scripts stay as small as they have become, compressed as servers send them. */
+import { expect, it } from 'vitest';
+import { builtPage } from '../support/built-page.ts';
+import { scriptSizes } from '../support/script-sizes.ts';
+
+/** kB (1000 bytes) of gzip. A part that grows beyond its ceiling has to give something back, or come later. */
+const CEILINGS = { firstSight: 135, all: 254, panel: 25 };
+/** What paints where no thread can, and makes pictures to save: one library, and no panel. */
+const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
+
+it('R17: scripts before the first sight, all scripts and each later panel keep below their ceilings', async () => {
+  const page = await builtPage();
+  try {
+    const { firstSight, all, late } = scriptSizes(page);
+    expect(firstSight).toBeLessThanOrEqual(CEILINGS.firstSight);
+    expect(all).toBeLessThanOrEqual(CEILINGS.all);
+    const panels = late.filter(({ name }) => !NO_PANELS.includes(name));
+    expect(panels.length).toBeGreaterThanOrEqual(7);
+    expect(panels.filter(({ size }) => size > CEILINGS.panel)).toEqual([]);
+  } finally {
+    page.remove();
+  }
+}, 300_000);
