@@ -20,6 +20,7 @@ import {
   type NumberStyle,
 } from '../core/units/number-style.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
+import { BEYOND_USUAL } from './beyond-usual.ts';
 import { exactSteps, isLess, LEAST_TOLD, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { writeShort } from './write-short.ts';
@@ -131,8 +132,6 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
 /** Why the steering turns slower or quicker with the trail. */
 const LONGER_ARM = 'The front tyre pulls itself straight on a longer arm.';
 const SHORTER_ARM = 'The front tyre pulls itself straight on a shorter arm.';
-/** In place of what a figure feels like, where no motorcycle has it. */
-export const BEYOND_USUAL = 'no motorcycle has this';
 /** Where no trail is left. */
 const NO_TRAIL = 'the steering no longer centres itself, do not ride like this';
 
