@@ -209,9 +209,9 @@ describe('refusing', () => {
   it.each([
     [
       ['--set', 'frontTravelUsed=130'],
-      'Travel set by hand the bike cannot stand: Front travel used is 130.0',
+      'The bike cannot stand in the ride state “Travel set by hand”: Front travel used is 130.0',
     ],
-    [['--set', 'forkTubes=700'], 'Topped out the bike cannot stand: Only 40.0'],
+    [['--set', 'forkTubes=700'], 'The bike cannot stand in the ride state “Topped out”: Only 40.0'],
     [['--set', 'shockLength=-900'], 'The bike cannot be put together: The swingarm cannot reach that far'],
   ])('says in which state the bike cannot stand with %j, and why', (sets, reason) => {
     const { code, out, err } = readingsCommand([PLAIN, ...sets]);

@@ -120,7 +120,7 @@ export function readingsJson({ bike, setup, schema }: BikeDocument): Result<stri
     const standing = standMachine(made, setup, key);
     if (!standing.ok) {
       const why = noStandWords(standing, driveNoun(bike.drive.kind), METRIC);
-      if (!springsCarry) return refused(`${label} the bike cannot stand: ${why}`);
+      if (!springsCarry) return refused(`The bike cannot stand in the ride state “${label}”: ${why}`);
       add({ noAnswer: why });
       continue;
     }

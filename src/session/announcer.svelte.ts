@@ -1,5 +1,6 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
 import type { Absent } from '../core/readings/absent.ts';
+import { changeWord } from '../core/readings/change-words.ts';
 import { shownSteps, writeNumber } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { Preferences } from './preferences.svelte.ts';
@@ -68,9 +69,9 @@ export class Announcer {
     const [most] = changed;
     if (most === undefined || typeof most.value !== 'number') return null;
     const before = this.#told[most.reading.key];
-    const word = typeof before === 'number' && most.value > before ? most.reading.more : most.reading.less;
     const value = writeNumber(most.value, most.reading.quantity, style).text;
-    return `${most.reading.label} ${value}, ${word}`;
+    const word = typeof before === 'number' ? `, ${changeWord(most.reading, before, most.value)}` : '';
+    return `${most.reading.label} ${value}${word}`;
   }
 
   #tell(message: string, nowMs: number): void {

@@ -126,7 +126,7 @@ export function wearRefusal(
 export function wearWords(wear: ChainWear, limitIsMakers: boolean, style: NumberStyle): string {
   const percent = (value: number): string => writeNumber(value, 'percent', style).text;
   if (wear.percent < 0 && !roundsToNothing(wear.percent, 'percent', style))
-    return `${percent(-wear.percent)} shorter than new, so it counts as new. Pull the chain tight while you measure.`;
+    return `${percent(-wear.percent)} shorter than new, which cannot be. Pull the chain tight and measure again.`;
   const longer = roundsToNothing(wear.percent, 'percent', style)
     ? 'As long as new'
     : `${percent(wear.percent)} longer than new`;

@@ -1,18 +1,17 @@
 /** The columns of the table of ride states: which figure, in which unit, and the words for a change of it. */
 import type { RideFigures } from '../core/effects/ride-table.ts';
+import type { ChangeWords } from '../core/readings/change-words.ts';
 import { REST_WORDS } from './rest-words.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 
-export interface RideColumn {
+export interface RideColumn extends ChangeWords {
   readonly key: string;
   readonly label: string;
   readonly quantity: QuantityKey;
   readonly value: (figures: RideFigures) => number | null;
   /** What is told below the figure; empty for nothing. */
   readonly besides: (figures: RideFigures, style: NumberStyle) => string;
-  readonly more: string;
-  readonly less: string;
 }
 
 const left = (value: number, style: NumberStyle): string =>
@@ -84,6 +83,7 @@ export const RIDE_COLUMNS: readonly RideColumn[] = [
     besides: nothing,
     more: 'more',
     less: 'less',
+    belowZero: { more: 'pulls down less', less: 'pulls down more' },
   },
 ];
 

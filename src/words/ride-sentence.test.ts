@@ -42,7 +42,7 @@ describe('the sentence of a ride state', () => {
   });
 
   it('tells the two states that are no balance without an end’s rest', () => {
-    expect(told('toppedOut')).toContain('Springs fully extended');
+    expect(told('toppedOut')).toContain('Both wheels hang, the suspension is topped out.');
     expect(told('travelByHand')).toBe(
       'With 40.0 mm of the fork’s travel used and 40.0 mm of the rear’s, as set among the adjusters.',
     );

@@ -25,7 +25,7 @@ export function rideSentence(
 ): string {
   switch (ride.kind) {
     case 'hanging':
-      return 'Springs fully extended: the state in which swingarm angles are quoted.';
+      return 'Both wheels hang, the suspension is topped out. Swingarm angles are quoted like this.';
     case 'travel': {
       const length = (value: number): string => writeNumber(value, 'length', style).text;
       return `With ${length(ride.travel.front)} of the fork’s travel used and ${length(ride.travel.rear)} of the rear’s, as set among the adjusters.`;

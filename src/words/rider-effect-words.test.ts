@@ -23,7 +23,7 @@ describe('what is said of the rider’s hands', () => {
     const [squat] = told({ gasOpened: { ...change, rear: 3.25, front: -12 } });
     expect([squat.name, squat.value]).toEqual(['Squat (+) or lift (−) on the gas', 3.25]);
     expect(plain(squat.words)).toBe(
-      'Gas from 0.00 g to 0.50 g at 40° of lean: the rear squats 3.3 mm, the front rises 12.0 mm.',
+      'From steady speed to 0.50 g of acceleration at 40° of lean: the rear squats 3.3 mm, the front rises 12.0 mm.',
     );
     const [lift] = told({ gasOpened: { ...change, rear: -2, front: -8 } });
     expect(lift.value).toBe(-2);

@@ -6,22 +6,20 @@ import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoEquilibrium } from '../core/standing/no-equilibrium.ts';
 import { noEquilibriumWords } from './no-equilibrium-words.ts';
 import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';
+import type { ChangeWords } from '../core/readings/change-words.ts';
 import type { RiderEffects } from '../core/riding/rider-effects.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { directionWord, shownChange } from './shown-change.ts';
 import { writeShort } from './write-short.ts';
 
 /** One thing with its figure and what it means; no number when there is no answer. */
-export interface Told {
+export interface Told extends ChangeWords {
   readonly name: string;
   /** Metric. */
   readonly value: number | null;
   readonly quantity: QuantityKey;
   /** Whether above zero is written with a plus. */
   readonly signed: boolean;
-  /** A rider's words for a value above and below another. */
-  readonly more: string;
-  readonly less: string;
   readonly words: string;
 }
 
@@ -33,6 +31,7 @@ const SQUAT: Kind = {
   signed: true,
   more: 'squats more',
   less: 'squats less',
+  belowZero: { more: 'lifts less', less: 'lifts more' },
 };
 const DIVE: Kind = {
   name: 'Dive on the brakes',
@@ -40,6 +39,7 @@ const DIVE: Kind = {
   signed: true,
   more: 'dives more',
   less: 'dives less',
+  belowZero: { more: 'rises less', less: 'rises more' },
 };
 const CLOSED: Kind = {
   name: 'Rise (+) or drop (−), throttle closed',
@@ -78,7 +78,7 @@ export function riderEffectsTold(
   return [
     told(SQUAT, gasOpened, ({ front, rear }) => ({
       value: rear,
-      words: `Gas from ${g(setup.cornerAcceleration)} to ${g(setup.acceleration)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
+      words: `From ${speedUp(setup.cornerAcceleration, style)} to ${speedUp(setup.acceleration, style)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
     })),
     told(DIVE, braked, ({ front, rear }) => ({
       value: front,
@@ -119,6 +119,16 @@ function tell(drive: DriveNoun, style: NumberStyle) {
   ): Told => ({
     ...kind,
     ...(found.ok ? say(found) : { value: null, words: noEquilibriumWords(found, drive, style) }),
+  });
+}
+
+/** Such as "0.20 g of braking", by the sign of its figure. */
+function speedUp(g: number, style: NumberStyle): string {
+  const change = shownChange(g, 'acceleration', style);
+  return directionWord(change, {
+    more: `${change.amount} of acceleration`,
+    less: `${change.amount} of braking`,
+    same: 'steady speed',
   });
 }
 

@@ -1,24 +1,29 @@
 /** The columns of the sprocket table: what each shows of a pair, in which quantity, and the words of its differences. */
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { BELT, CHAIN, nameDrive, type DriveText } from '../core/parts/drive-noun.ts';
+import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
 import { pairDifference, type PairKey } from '../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES, shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 
-export interface SprocketColumn {
+export interface SprocketColumn extends ChangeWords {
   readonly key: Exclude<PairKey, 'frontTeeth' | 'rearTeeth' | 'chainMoment'>;
   readonly label: string;
   readonly quantity: QuantityKey;
-  /** Words for a difference upward and downward. */
-  readonly more: string;
-  readonly less: string;
 }
 
 /** Those that a pair is chosen by first: a laptop shows five of them without a scroll aside. */
 const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: DriveText })[] = [
   { key: 'ratio', label: 'Ratio', quantity: 'ratio', more: 'shorter', less: 'taller' },
-  { key: 'antiSquat', label: 'Anti-squat', quantity: 'percent', more: 'more', less: 'less' },
+  {
+    key: 'antiSquat',
+    label: 'Anti-squat',
+    quantity: 'percent',
+    more: 'more',
+    less: 'less',
+    belowZero: { more: 'pulls down less', less: 'pulls down more' },
+  },
   { key: 'links', label: ({ Loop }) => Loop, quantity: 'links', more: 'longer', less: 'shorter' },
   { key: 'axlePosition', label: 'Axle in slot', quantity: 'length', more: 'back', less: 'forward' },
   {
@@ -29,7 +34,14 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
     less: 'closer',
   },
   { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
-  { key: 'swingarmAngle', label: 'Swingarm', quantity: 'angle', more: 'steeper', less: 'flatter' },
+  {
+    key: 'swingarmAngle',
+    label: 'Swingarm',
+    quantity: 'angle',
+    more: 'steeper',
+    less: 'flatter',
+    belowZero: { more: 'axle rises less', less: 'axle rises more' },
+  },
 ];
 
 export const SPROCKET_COLUMNS: readonly SprocketColumn[] = COLUMNS.map((column) => ({
@@ -93,7 +105,7 @@ export function sprocketCell(
   return {
     figure,
     change: `${steps > 0 ? '▲' : '▼'} ${amount}`,
-    word: steps > 0 ? column.more : column.less,
+    word: changeWord(column, before, value),
     differs: true,
   };
 }

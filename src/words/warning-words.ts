@@ -104,13 +104,13 @@ const TOLD: Readonly<Record<Warning, Told>> = {
   chainOnGuide: {
     lead: ofReading(chainSliderClearance),
     text: ({ machine }) =>
-      `The ${machine.driveKind} lies on the guide over the pivot and wears it. A bigger front sprocket or a steeper swingarm lifts it off.`,
+      `The ${machine.driveKind} lies on the guide over the pivot and wears it. A bigger front sprocket lifts it off.`,
     short: ({ machine }) => `the ${machine.driveKind} wears its guide.`,
   },
   lowerRunOnGuide: {
     lead: ofReading(lowerRunClearance),
     text: ({ machine }) =>
-      `With the throttle closed the ${machine.driveKind}’s lower run lies on the guide under the pivot and wears it. A smaller front sprocket or a flatter swingarm takes it off.`,
+      `With the throttle closed the ${machine.driveKind}’s lower run lies on the guide under the pivot and wears it. A bigger front sprocket or a steeper swingarm takes it off.`,
     short: ({ machine }) => `the ${machine.driveKind} wears its lower guide.`,
   },
 };

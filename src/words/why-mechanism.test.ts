@@ -55,8 +55,10 @@ describe('the mechanism in sentences', () => {
     expect(split).toBe(5);
   });
 
-  it('warns when the steering no longer centres itself', () => {
-    expect(told({ clampOffset: 150 }).join(' ')).toMatch(/no longer centres itself, do not ride like this/);
+  it('warns when the steering does not centre itself', () => {
+    expect(told({ clampOffset: 150 }).join(' ')).toMatch(
+      /the steering does not centre itself, do not ride like this/,
+    );
   });
 
   it('leaves out readings that moved by less than is shown', () => {

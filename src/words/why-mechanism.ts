@@ -3,7 +3,8 @@ import { driveNoun } from '../core/parts/drive-noun.ts';
 import { exactSteps, isLess, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
-import { springCauses, type WhySentence } from './why-words.ts';
+import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
+import { NO_TRAIL, springCauses, type WhySentence } from './why-words.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import {
@@ -51,12 +52,6 @@ const runWords = (run: string): Readonly<Record<ChainCause, string>> => ({
   loadTransfer: 'the load-transfer line',
 });
 
-/** What a number is called when it goes up and when it goes down. */
-interface Verbs {
-  readonly more: string;
-  readonly less: string;
-}
-
 /** The sentences for a change, first what the frame did, then each reading that moved by a visible amount. */
 export function mechanismSentences(explained: Why, style: NumberStyle): WhySentence[] {
   const sentences: WhySentence[] = [];
@@ -78,7 +73,7 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
     quantity: ToldQuantity,
     change: Split<Cause> | null,
     words: Readonly<Record<Cause, string>>,
-    verbs: Verbs,
+    verbs: ChangeWords,
   ) => {
     const text = change && changeSentence(name, quantity, change, words, verbs, style);
     if (text !== null) sentences.push({ reading, text });
@@ -88,15 +83,15 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
     less: 'the steering quickens',
   });
   add('trail', 'Trail', 'length', explained.trail, TRAIL_WORDS, {
-    more: 'the steering steadies itself more',
-    less:
-      explained.trail.after > 0
-        ? 'the steering gets lighter and quicker'
-        : 'the steering no longer centres itself, do not ride like this',
+    ...(explained.trail.after > 0
+      ? { more: 'the steering steadies itself more', less: 'the steering gets lighter and quicker' }
+      : { more: NO_TRAIL, less: NO_TRAIL }),
+    acrossZero: { more: 'the steering centres itself now', less: NO_TRAIL },
   });
   add('swingarmAngle', 'Swingarm angle', 'angle', explained.swingarmAngle, SWINGARM_WORDS, {
     more: 'it is steeper',
     less: 'it is flatter',
+    belowZero: { more: 'the axle rises less above the pivot', less: 'the axle rises more above the pivot' },
   });
   add(
     'antiSquat',
@@ -107,6 +102,10 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
     {
       more: 'the drive holds the rear up more on the gas',
       less: 'the drive holds the rear up less on the gas',
+      belowZero: {
+        more: 'the drive pulls the rear down less on the gas',
+        less: 'the drive pulls the rear down more on the gas',
+      },
     },
   );
   add(
@@ -115,11 +114,22 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
     'percent',
     explained.swingarm,
     SWINGARM_PART_WORDS,
-    { more: 'the swingarm holds the rear up more', less: 'the swingarm holds the rear up less' },
+    {
+      more: 'the swingarm holds the rear up more',
+      less: 'the swingarm holds the rear up less',
+      belowZero: {
+        more: 'the swingarm pulls the rear down less',
+        less: 'the swingarm pulls the rear down more',
+      },
+    },
   );
   add('antiSquatChain', `Anti-squat, ${run}’s part`, 'percent', explained.chain, runWords(run), {
-    more: `the ${run} pulls the rear down less`,
-    less: `the ${run} pulls the rear down more`,
+    more: `the ${run} holds the rear up more`,
+    less: `the ${run} holds the rear up less`,
+    belowZero: {
+      more: `the ${run} pulls the rear down less`,
+      less: `the ${run} pulls the rear down more`,
+    },
   });
   add(
     'wheelbase',
@@ -140,7 +150,7 @@ function changeSentence<Cause extends string>(
   quantity: ToldQuantity,
   change: Split<Cause>,
   words: Readonly<Record<Cause, string>>,
-  verbs: Verbs,
+  verbs: ChangeWords,
   style: NumberStyle,
 ): string | null {
   const { fromCore } = QUANTITIES[quantity];
@@ -157,7 +167,7 @@ function changeSentence<Cause extends string>(
       amount: writeChange(share, quantity, style).text,
       cause: words[cause],
     }));
-  const verb = after > before ? verbs.more : verbs.less;
+  const verb = changeWord(verbs, before, after);
   const split =
     told.length === 0
       ? ''

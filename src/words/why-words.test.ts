@@ -92,8 +92,16 @@ describe('the explanation of a change', () => {
       /, quicker steering, all from the triple clamps\. The front tyre pulls itself straight on a shorter arm\.$/,
     );
     expect(textOf(story({ clampOffset: 150 }), 'trail')).toMatch(
-      /no longer centres itself, do not ride like this/,
+      /the steering does not centre itself, do not ride like this/,
     );
+  });
+
+  it('warns in the headline where no trail is left, whether it falls or rises there', () => {
+    const without = { ...plainSetup, clampOffset: 170 };
+    for (const told of [story({ clampOffset: 150 }), story({ clampOffset: 160 }, { from: without })])
+      expect(told.headline).toBe('The steering does not centre itself. Do not ride like this.');
+    const back = story({ clampOffset: plainSetup.clampOffset }, { from: without });
+    expect(textOf(back, 'trail')).toMatch(/, the steering centres itself now, all from the triple clamps\.$/);
   });
 
   it('includes the gearing, by sprocket', () => {

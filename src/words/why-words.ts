@@ -7,6 +7,7 @@ import {
   type ExplainedKey,
 } from '../core/effects/split-by-adjuster.ts';
 import type { EndChange, Why } from '../core/effects/why.ts';
+import { waysBetween, type ChangeWords } from '../core/readings/change-words.ts';
 import { isBeyondUsual } from '../core/readings/usual.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { nameDrive } from '../core/parts/drive-noun.ts';
@@ -46,86 +47,93 @@ interface Verbs {
   readonly quantity: ToldQuantity;
   /** What is the same to a rider comes into the headline once. */
   readonly topic: string;
-  /** A lay clause for a change upward and downward, for the headline. */
-  readonly more: string;
-  readonly less: string;
+  /** A lay clause for the headline. */
+  readonly clause: ChangeWords;
   /** What that is, at the end of a sentence with figures. */
-  readonly moreShort: string;
-  readonly lessShort: string;
+  readonly short: ChangeWords;
 }
 
 const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   rake: {
     quantity: 'angle',
     topic: 'steering',
-    more: 'the steering turns slower',
-    less: 'the steering turns quicker',
-    moreShort: 'flatter axis',
-    lessShort: 'steeper axis',
+    clause: { more: 'the steering turns slower', less: 'the steering turns quicker' },
+    short: { more: 'flatter axis', less: 'steeper axis' },
   },
   trail: {
     quantity: 'length',
     topic: 'steering',
-    more: 'the steering turns slower',
-    less: 'the steering turns quicker',
-    moreShort: 'slower steering',
-    lessShort: 'quicker steering',
+    clause: {
+      more: 'the steering turns slower',
+      less: 'the steering turns quicker',
+      acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
+    },
+    short: {
+      more: 'slower steering',
+      less: 'quicker steering',
+      acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
+    },
   },
   wheelbase: {
     quantity: 'length',
     topic: 'wheelbase',
-    more: 'the bike is longer',
-    less: 'the bike is shorter',
-    moreShort: 'longer',
-    lessShort: 'shorter',
+    clause: { more: 'the bike is longer', less: 'the bike is shorter' },
+    short: { more: 'longer', less: 'shorter' },
   },
   seatHeight: {
     quantity: 'length',
     topic: 'seat',
-    more: 'the seat is higher',
-    less: 'the seat is lower',
-    moreShort: 'higher',
-    lessShort: 'lower',
+    clause: { more: 'the seat is higher', less: 'the seat is lower' },
+    short: { more: 'higher', less: 'lower' },
   },
   swingarmAngle: {
     quantity: 'angle',
     topic: 'swingarm',
-    more: 'the swingarm is steeper',
-    less: 'the swingarm is flatter',
-    moreShort: 'steeper',
-    lessShort: 'flatter',
+    clause: {
+      more: 'the swingarm is steeper',
+      less: 'the swingarm is flatter',
+      belowZero: { more: 'the axle rises less above the pivot', less: 'the axle rises more above the pivot' },
+    },
+    short: {
+      more: 'steeper',
+      less: 'flatter',
+      belowZero: { more: 'axle rises less above the pivot', less: 'axle rises more above the pivot' },
+    },
   },
   antiSquat: {
     quantity: 'percent',
     topic: 'gas',
-    more: 'the drive holds the rear up more on the gas',
-    less: 'the drive holds the rear up less on the gas',
-    moreShort: 'holds the rear up more on the gas',
-    lessShort: 'holds the rear up less on the gas',
+    clause: {
+      more: 'the drive holds the rear up more on the gas',
+      less: 'the drive holds the rear up less on the gas',
+      belowZero: {
+        more: 'the drive pulls the rear down less on the gas',
+        less: 'the drive pulls the rear down more on the gas',
+      },
+    },
+    short: {
+      more: 'holds the rear up more on the gas',
+      less: 'holds the rear up less on the gas',
+      belowZero: { more: 'pulls the rear down less on the gas', less: 'pulls the rear down more on the gas' },
+    },
   },
   finalDriveRatio: {
     quantity: 'ratio',
     topic: 'gearing',
-    more: 'the gearing is shorter',
-    less: 'the gearing is taller',
-    moreShort: 'shorter',
-    lessShort: 'taller',
+    clause: { more: 'the gearing is shorter', less: 'the gearing is taller' },
+    short: { more: 'shorter', less: 'taller' },
   },
   frontTravel: {
     quantity: 'length',
     topic: 'fork',
-    more: 'the fork sits deeper in its travel',
-    less: 'the fork sits higher in its travel',
-    moreShort: 'deeper',
-    lessShort: 'higher',
+    clause: { more: 'the fork sits deeper in its travel', less: 'the fork sits higher in its travel' },
+    short: { more: 'deeper', less: 'higher' },
   },
   rearTravel: {
     quantity: 'length',
     topic: 'rear',
-    more: 'the rear sits deeper in its travel',
-    less: 'the rear sits higher in its travel',
-    moreShort: 'deeper',
-    lessShort: 'higher',
+    clause: { more: 'the rear sits deeper in its travel', less: 'the rear sits higher in its travel' },
+    short: { more: 'deeper', less: 'higher' },
   },
 };
 
@@ -133,7 +141,9 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
 const LONGER_ARM = 'The front tyre pulls itself straight on a longer arm.';
 const SHORTER_ARM = 'The front tyre pulls itself straight on a shorter arm.';
 /** Where no trail is left. */
-const NO_TRAIL = 'the steering no longer centres itself, do not ride like this';
+export const NO_TRAIL = 'the steering does not centre itself, do not ride like this';
+/** The same as a headline. */
+const NO_TRAIL_HEADLINE = 'The steering does not centre itself. Do not ride like this.';
 
 interface Change {
   readonly split: AdjusterSplit;
@@ -176,15 +186,15 @@ export function whyStory(
   for (const { split, verbs, steps } of changes) {
     // Of the steering trail speaks, where it changed: it is what the hands feel.
     if (!topics.has(verbs.topic) || split.key === 'trail')
-      topics.set(verbs.topic, steps > 0 ? verbs.more : verbs.less);
+      topics.set(verbs.topic, wordOf(verbs.clause, split, steps));
   }
   const beyond = changes.find(({ split }) => isBeyond(split));
   const clauses = listAll([...topics.values()].slice(0, MOST_CLAUSES));
+  const grave = splits.some(hasNoTrail)
+    ? NO_TRAIL_HEADLINE
+    : beyond && `${EXPLAINED[beyond.split.key].label}: ${BEYOND_USUAL}. Check the figures.`;
   return {
-    headline:
-      beyond === undefined
-        ? `${capital(clauses)}.`
-        : `${EXPLAINED[beyond.split.key].label}: ${BEYOND_USUAL}. Check the figures.`,
+    headline: grave ?? `${capital(clauses)}.`,
     sentences: changes.map((change) => ({
       reading: change.split.key,
       text: changeSentence(change, explained, drive, style),
@@ -209,7 +219,10 @@ function changeSentence(
   style: NumberStyle,
 ): string {
   const { quantity } = verbs;
-  const because = split.key === 'trail' && split.after > 0 ? ` ${steps > 0 ? LONGER_ARM : SHORTER_ARM}` : '';
+  const because =
+    split.key === 'trail' && split.before > 0 && split.after > 0
+      ? ` ${steps > 0 ? LONGER_ARM : SHORTER_ARM}`
+      : '';
   const change = writeChange(metricOfSteps(steps, quantity, style), quantity, style).text;
   const clause = clauseOf(split, verbs, steps, explained, style);
   const causes = causesTold(split, quantity, steps, drive, style);
@@ -222,16 +235,27 @@ function isBeyond({ key, after }: Pick<AdjusterSplit, 'key' | 'after'>): boolean
   return isBeyondUsual(reading, QUANTITIES[reading.quantity].fromCore(after));
 }
 
+function hasNoTrail({ key, after }: AdjusterSplit): boolean {
+  return key === 'trail' && after <= 0;
+}
+
+/** The word for a change whose figures differ by `steps`. */
+function wordOf(words: ChangeWords, { before, after }: AdjusterSplit, steps: number): string {
+  const { more, less } = waysBetween(words, before, after);
+  return steps > 0 ? more : less;
+}
+
 function clauseOf(
-  { key, after }: AdjusterSplit,
+  split: AdjusterSplit,
   verbs: Verbs,
   steps: number,
   { front, rear }: Why,
   style: NumberStyle,
 ): string {
-  if (key === 'trail' && after <= 0) return NO_TRAIL;
-  if (isBeyond({ key, after })) return BEYOND_USUAL;
-  const clause = steps > 0 ? verbs.moreShort : verbs.lessShort;
+  const { key } = split;
+  if (hasNoTrail(split)) return NO_TRAIL;
+  if (isBeyond(split)) return BEYOND_USUAL;
+  const clause = wordOf(verbs.short, split, steps);
   const end = key === 'frontTravel' ? front : key === 'rearTravel' ? rear : null;
   const springs = end === null ? [] : springCauses(end, style);
   return springs.length === 0 ? clause : `${clause}, with ${listAll(springs)}`;

@@ -160,7 +160,9 @@ test('the chain adjuster puts on the nearest chain, steps to the next one that f
   await expect(field(page, LINKS)).toHaveValue(String(nearest.links));
   expect(await place()).toBeCloseTo(placeWith(nearest.links), 1);
   await expect(field(page, AXLE)).toHaveAccessibleDescription(
-    new RegExp(`Follows the chain of ${nearest.links} links\\. Setting it here takes the chain off\\.`),
+    new RegExp(
+      `Follows the chain of ${nearest.links} links\\. When you set it here, the axle no longer follows the chain\\.`,
+    ),
   );
   expect(await changedOf(adjusterGroup(page, 'Gearing and axle'))).toBe('1 changed');
   await expect(undoButton(page)).toHaveAccessibleName(`Undo: Chain of ${nearest.links} links`);

@@ -161,7 +161,7 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
     'Neutral anti-squat',
   ]);
   await expect(region).toContainText(
-    /Gas from 0\.00\sg to 0\.50\sg at 40° of lean: the rear squats 3\.5\smm/,
+    /From steady speed to 0\.50\sg of acceleration at 40° of lean: the rear squats 3\.5\smm/,
   );
   await expect(region).toContainText(/From rolling evenly to 0\.70\sg, 90\s% of it at the front/);
   await expect(region).toContainText(/the neutral point is 10\d\.\d\s%/);

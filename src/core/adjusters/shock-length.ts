@@ -22,5 +22,5 @@ export const shockLength = {
   moves: { end: 'rear', more: 'up', turnedAsHeight: true },
   more: 'longer',
   less: 'shorter',
-  help: 'Shock longer (+) or shorter (−) than as delivered, eye to eye. Longer raises the rear, at the axle by more than at the shock.',
+  help: 'Shock longer (+) or shorter (−) than as delivered, eye to eye. Longer raises the rear.',
 } as const satisfies NumberDefinition;

@@ -6,8 +6,9 @@ import { withoutRun } from './without-run.ts';
 
 const texts = ({ loop }: DriveNoun) => ({
   label: `Anti-squat, ${loop}’s part`,
-  more: `${loop} pulls down less`,
-  less: `${loop} pulls down more`,
+  more: `${loop} holds up more`,
+  less: `${loop} holds up less`,
+  belowZero: { more: `${loop} pulls down less`, less: `${loop} pulls down more` },
   help: {
     what: `The part of the anti-squat that the ${loop}’s pull makes about the swingarm pivot.`,
     sign: 'Negative pulls the rear down: the usual case, with the upper run above the pivot.',

@@ -16,6 +16,7 @@ export const antiSquatSwingarm: Reading = {
   read: (stance) => percentOfLoadTransfer(stance, stance.swingarmSlope),
   more: 'swingarm holds up more',
   less: 'swingarm holds up less',
+  belowZero: { more: 'swingarm pulls down less', less: 'swingarm pulls down more' },
   help: {
     what: 'The part of the anti-squat that the thrust makes about the swingarm pivot.',
     sign: 'Positive holds the rear up.',

@@ -16,7 +16,7 @@ export function percentOfLoadTransfer(stance: Stance, slope: number): number | A
 const texts = ({ loop }: DriveNoun) => ({
   help: {
     what: `How much of the load transfer the ${loop} pull and swingarm hold up without the spring.`,
-    sign: '100 % neither squats nor lifts; less squats, more lifts, below zero the drive pulls the rear down.',
+    sign: 'About 100 % neither squats nor lifts; see the neutral anti-squat for this bike. Less squats, more lifts, below zero the drive pulls the rear down.',
     measured: 'Computed. Real wheel and swingarm mass shifts the neutral point by a few per cent.',
     feels: 'More holds the line on the exit; too much takes away grip as the throttle opens.',
   },
@@ -39,6 +39,7 @@ export const antiSquat: Reading = {
   usual: { least: -150, most: 400 },
   more: 'held up more on the gas',
   less: 'held up less on the gas',
+  belowZero: { more: 'pulled down less on the gas', less: 'pulled down more on the gas' },
   ...texts(CHAIN),
   texts,
 };

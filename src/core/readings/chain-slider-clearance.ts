@@ -4,7 +4,7 @@ import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
 const texts = ({ Loop, loop }: DriveNoun) => ({
-  label: `${Loop} clearance to ${loop} slider`,
+  label: loop === 'chain' ? 'Chain clearance to chain slider' : `${Loop} clearance to pivot`,
   more: `${loop} further from the pivot guide`,
   less: `${loop} nearer the pivot guide`,
   help: {

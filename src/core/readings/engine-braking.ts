@@ -33,7 +33,8 @@ export const engineBraking: Reading = {
     return antiRise(stance, swingarm + chain);
   },
   more: 'rear held down more off the gas',
-  less: 'rear rises more off the gas',
+  less: 'rear held down less off the gas',
+  belowZero: { more: 'rear lifted less off the gas', less: 'rear lifted more off the gas' },
   help: {
     what: 'How much of engine braking’s load transfer drive and swingarm hold down without the spring.',
     sign: '100 % keeps the rear where it is; less lets it rise, below zero lifts it further.',

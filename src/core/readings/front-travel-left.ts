@@ -19,6 +19,6 @@ export const frontTravelLeft: Reading = {
     what: 'How far the fork can still go in before a stop or closed coils end it.',
     sign: 'Positive while travel is left; below zero the coils would have closed already.',
     measured: 'Tape from the seal to where the fork ends, from the maker’s figures or with the springs out.',
-    feels: 'Little is left for bumps and hard braking before the front bottoms.',
+    feels: 'When little is left, the next bump or hard braking bottoms it.',
   },
 };

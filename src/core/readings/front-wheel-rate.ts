@@ -25,7 +25,7 @@ export const frontWheelRate: Reading = {
   less: 'front softer',
   help: {
     what: 'How much more load the front carries for each mm it sinks, of the springs alone.',
-    sign: 'Always positive; oil lock and bump rubber add to it near the end.',
+    sign: 'Always positive. Oil lock and bump rubber are left out.',
     measured: 'Computed from the springs’ rate and the fork’s lean; the air in the fork is not counted.',
     feels: 'Stiffer dives less and rides harsher; softer grips better and bottoms sooner.',
   },

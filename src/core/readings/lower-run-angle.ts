@@ -26,8 +26,9 @@ export const lowerRunAngle: Reading = {
   quantity: 'angle',
   construction: 'chainRuns',
   read: (stance) => withoutRun(stance) ?? stance.lowerRunAngle,
-  more: 'steeper lower run',
-  less: 'flatter lower run',
+  more: 'rises more toward the front',
+  less: 'rises less toward the front',
+  belowZero: { more: 'falls less toward the front', less: 'falls more toward the front' },
   ...texts(CHAIN),
   texts,
 };

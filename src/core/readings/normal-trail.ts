@@ -16,6 +16,7 @@ export const normalTrail: Reading = {
   read: (stance) => stance.machine.frontRadius * Math.sin(stance.rake) - stance.offset,
   more: 'steadier steering',
   less: 'quicker steering',
+  belowZero: { more: 'pulls off straight less', less: 'pulls off straight more' },
   help: {
     what: 'The trail square to the steering axis: the true lever by which the tyre centres the steering.',
     sign: 'Positive when the patch is behind the axis.',

@@ -3,6 +3,7 @@ import type { DriveNoun } from '../parts/drive-noun.ts';
 import type { RideStateKey } from '../riding/all-ride-states.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { Absent } from './absent.ts';
+import type { ChangeWords } from './change-words.ts';
 import type { QuantityKey } from '../units/all-quantities.ts';
 
 export type ReadingGroup = 'steering' | 'rearEnd' | 'suspension' | 'drive' | 'balance';
@@ -37,7 +38,8 @@ export interface ReadingHelp {
   readonly feels: string;
 }
 
-export interface Reading {
+/** Its words for a change are a rider's, without the number. */
+export interface Reading extends ChangeWords {
   /** The same word as the file, the code, the JSON output and the saved choice of readings. */
   readonly key: string;
   /** The key it had until lately, still read and written for one version. */
@@ -52,10 +54,9 @@ export interface Reading {
   readonly read: (stance: StandingBike) => number | Absent;
   /** Where motorcycles lie, in its file unit; beyond it nothing is said of feel. Common practice, no source. Left out where any value may be. */
   readonly usual?: { readonly least: number; readonly most: number };
-  /** A rider's word for a change upward and downward, without the number. */
-  readonly more: string;
-  readonly less: string;
   readonly help: ReadingHelp;
   /** Those of its texts that name the drive, for any drive; left out where none does. */
-  readonly texts?: (drive: DriveNoun) => Partial<Pick<Reading, 'label' | 'more' | 'less' | 'help'>>;
+  readonly texts?: (
+    drive: DriveNoun,
+  ) => Partial<Pick<Reading, 'label' | 'more' | 'less' | 'belowZero' | 'help'>>;
 }

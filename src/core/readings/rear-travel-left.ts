@@ -19,6 +19,6 @@ export const rearTravelLeft: Reading = {
     what: 'How far the rear axle can still rise before a stop or closed coils end it.',
     sign: 'Positive while travel is left; below zero the coils would have closed already.',
     measured: 'Rubber ring on the shock’s rod, or the travel of the table less what is used.',
-    feels: 'Little is left for bumps, load and passenger before the rear bottoms.',
+    feels: 'When little is left, the next bump, a load or a passenger bottoms it.',
   },
 };

@@ -27,6 +27,10 @@ export const squatAngle: Reading = {
   read: (stance) => Math.atan(stance.swingarmSlope + stance.chainSlope),
   more: 'steeper squat line',
   less: 'flatter squat line',
+  belowZero: {
+    more: 'squat line falls less toward the front',
+    less: 'squat line falls more toward the front',
+  },
   ...texts(CHAIN),
   texts,
 };

@@ -17,6 +17,7 @@ export const swingarmAngle: Reading = {
   usual: { least: -15, most: 40 },
   more: 'steeper swingarm',
   less: 'flatter swingarm',
+  belowZero: { more: 'axle rises less above the pivot', less: 'axle rises more above the pivot' },
   help: {
     what: 'Slope of the line from swingarm pivot down to the rear axle.',
     sign: 'Positive when the axle is lower than the pivot. The trade quotes it topped out.',

@@ -26,8 +26,9 @@ export const upperRunAngle: Reading = {
   quantity: 'angle',
   construction: 'chainRuns',
   read: (stance) => withoutRun(stance) ?? stance.upperRunAngle,
-  more: 'steeper upper run',
-  less: 'flatter upper run',
+  more: 'rises more toward the front',
+  less: 'rises less toward the front',
+  belowZero: { more: 'falls less toward the front', less: 'falls more toward the front' },
   ...texts(CHAIN),
   texts,
 };
