@@ -28,14 +28,20 @@ function table(rows: readonly (readonly string[])[]): string {
 
 /** The help text. Some ranges depend on the bike, so they are those of `bike`. */
 export function readingsHelp(bike: Bike): string {
-  const adjusters = namedAdjusters(bike.drive.kind).map((adjuster) => [
-    adjuster.key,
-    adjusterUnit(adjuster),
-    range(adjuster, bike),
-    adjuster.label,
-  ]);
-  const readings = READINGS.map(({ key, quantity, label }) => [key, QUANTITIES[quantity].fileUnit, label]);
-  const states = RIDE_STATES.map(({ key, label }) => [key, label]);
+  const adjusters = [
+    ['KEY', 'UNIT', 'RANGE', 'NAME'],
+    ...namedAdjusters(bike.drive.kind).map((adjuster) => [
+      adjuster.key,
+      adjusterUnit(adjuster),
+      range(adjuster, bike),
+      adjuster.label,
+    ]),
+  ];
+  const readings = [
+    ['KEY', 'UNIT', 'NAME'],
+    ...READINGS.map(({ key, quantity, label }) => [key, QUANTITIES[quantity].fileUnit, label]),
+  ];
+  const states = [['KEY', 'NAME'], ...RIDE_STATES.map(({ key, label }) => [key, label])];
   return `Prints the readings of a saved bike as JSON, in every ride state.
 
   npm run readings -- FILE [--set ADJUSTER=VALUE …]
@@ -43,7 +49,7 @@ export function readingsHelp(bike: Bike): string {
 
 Numbers are metric; a unit may be named, as in --set forkTubes="1/4 in". What was repaired on opening goes to
 the error stream. A reading without a number has "value": null and a reason, a ride
-state in which the bike does not come to rest "noAnswer". The exit code is 1 when there are no readings.
+state in which the bike does not come to rest has "noAnswer" and the reason. The exit code is 1 when there are no readings.
 
 Adjusters, with their ranges on "${bike.name}":
 ${table(adjusters)}
