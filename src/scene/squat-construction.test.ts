@@ -1,15 +1,18 @@
 /** Tests that the lines drawn are those the readings were computed from. */
 import { describe, expect, it } from 'vitest';
+import { SPRUNG_ROAD } from '../../tests/support/sprung-bikes.ts';
 import { plainBike, plainSetup, withFrame } from '../../tests/support/plain-bike.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import { trail } from '../core/readings/trail.ts';
 import type { Bike } from '../core/parts/bike.ts';
+import type { RideStateKey } from '../core/riding/all-ride-states.ts';
+import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { trailPlaces } from './construction-drawing.ts';
 import { constructionAt } from './construction-hit.ts';
 import { squatConstruction } from './squat-construction.ts';
-import { zoneNamePlaces, zoneOf } from './zones.ts';
+import { zoneNamePlaces, zoneOf, zoneSentence } from './zones.ts';
 
 function stood(bike: Bike): Stance {
   const found = standBike(bike, plainSetup, 'toppedOut');
@@ -33,11 +36,25 @@ describe('the squat construction as drawn', () => {
     expect(instantCentre.y / instantCentre.x).toBeCloseTo(squatSlope, 9);
   });
 
-  it('names the zone that fits the anti-squat', () => {
+  it('names the zone by the anti-squat against the computed neutral point', () => {
     const percent = antiSquat.read(plain);
-    if (typeof percent !== 'number') throw new Error(percent.reason);
-    expect(zoneOf(plain, Math.abs(percent - 100) + 1)).toBe('neutral');
-    if (Math.abs(percent - 100) > 1e-6) expect(zoneOf(plain, 0)).toBe(percent > 100 ? 'lift' : 'squat');
+    const found = neutralAntiSquat(plain);
+    if (typeof percent !== 'number' || !found.ok) throw new Error('the plain bike has an anti-squat');
+    expect(found.neutral).toBeGreaterThan(100.5);
+    const off = Math.abs(percent - found.neutral);
+    expect(zoneOf(plain, off + 0.01)).toBe('neutral');
+    expect(zoneOf(plain, off - 0.01)).toBe(percent > found.neutral ? 'lift' : 'squat');
+  });
+
+  it('says what the rear does on the gas in the state on the gas alone', () => {
+    const said = (state: RideStateKey) => {
+      const found = standBike(SPRUNG_ROAD.bike, { ...SPRUNG_ROAD.setup, acceleration: 0.4 }, state);
+      if (!found.ok) throw new Error(found.reason);
+      return zoneSentence(found, 5);
+    };
+    expect(said('accelerating')).toMatch(/zone.*\. The rear .* on the gas\.$/);
+    for (const state of ['toppedOut', 'riderUp', 'braking'] as const)
+      expect(said(state)).not.toContain('on the gas');
   });
 
   it('stacks the zones’ names from pro-squat at the bottom to lift at the top', () => {

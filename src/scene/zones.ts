@@ -1,5 +1,6 @@
 /** Squat, neutral and lift as areas that can be told apart from the back of a room. */
 import { engineBrakingSlopeOf } from '../core/standing/drive-slopes.ts';
+import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';
 import { closedThrottleRise, throttleIsClosed } from '../core/riding/throttle-closed.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
@@ -18,7 +19,7 @@ const LIFT_NAME_ABOVE = 0.16;
 const PRO_SQUAT_NAME_BELOW = 0.165;
 const SQUAT_NAME_ABOVE = 0.065;
 
-/** Below the load-transfer line, about it, above it and below the ground: on the gas, and with the throttle closed. */
+/** Below the neutral zone, in it, above it and below the ground: on the gas, and with the throttle closed. */
 export type Zone = OpenZone | ClosedZone;
 type OpenZone = 'squat' | 'neutral' | 'lift' | 'proSquat';
 type ClosedZone = 'rise' | 'level' | 'drop' | 'riseMore';
@@ -44,7 +45,8 @@ export function zoneOf(standing: StandingBike, band: number): Zone | null {
   const { squatSlope, loadPoint } = squatConstruction(standing);
   if (loadPoint === null) return null;
   const closed = throttleIsClosed(standing);
-  const zone = openZoneOf(closed ? engineBrakingSlope(standing) : squatSlope, loadPoint, band);
+  const slope = closed ? engineBrakingSlope(standing) : squatSlope;
+  const zone = openZoneOf(slope, loadPoint, neutralOf(standing), band);
   return closed ? TURNED[zone] : zone;
 }
 
@@ -53,11 +55,18 @@ function engineBrakingSlope(on: Stance): number {
   return swingarm + chain;
 }
 
-function openZoneOf(slope: number, loadPoint: Point, band: number): OpenZone {
+/** The anti-squat in the middle of the neutral zone, per cent: the computed neutral point; with the throttle closed 100. */
+function neutralOf(standing: StandingBike): number {
+  if (throttleIsClosed(standing)) return 100;
+  const found = neutralAntiSquat(standing);
+  return found.ok ? found.neutral : 100;
+}
+
+function openZoneOf(slope: number, loadPoint: Point, neutral: number, band: number): OpenZone {
   if (slope < 0) return 'proSquat';
   const percent = (100 * slope * loadPoint.x) / loadPoint.y;
-  if (Math.abs(percent - 100) <= band) return 'neutral';
-  return percent < 100 ? 'squat' : 'lift';
+  if (Math.abs(percent - neutral) <= band) return 'neutral';
+  return percent < neutral ? 'squat' : 'lift';
 }
 
 /** The areas from back to front, each a wedge from the rear patch. */
@@ -66,8 +75,9 @@ export function zoneShapes(standing: StandingBike, band: number): Shape[] {
   if (loadPoint === null) return [];
   const x = zonesEnd(standing);
   const rise = (loadPoint.y / loadPoint.x) * x;
-  const low = rise * (1 - band / 100);
-  const high = rise * (1 + band / 100);
+  const neutral = neutralOf(standing);
+  const low = (rise * (neutral - band)) / 100;
+  const high = (rise * (neutral + band)) / 100;
   // One colour for the rear that sinks and one for the rear that comes up, on the gas and off it.
   const [below, above]: readonly [Role, Role] = throttleIsClosed(standing)
     ? ['liftZone', 'squatZone']
@@ -93,7 +103,10 @@ export function zoneSentence(standing: StandingBike, band: number): string {
   const zone = zoneOf(standing, band);
   if (zone === null) return '';
   const rise = closedThrottleRise(standing);
-  return rise === null ? ZONE_SENTENCES[zone] : `${ZONE_SENTENCES[zone]} ${movedWords(rise)}`;
+  if (rise !== null) return `${ZONE_SENTENCES[zone]} ${movedWords(rise)}`;
+  // On the gas is only the state that is: in any other the line says what the drive would do, and no more.
+  const asks = isOnGas(standing) ? ON_GAS[zone] : undefined;
+  return asks === undefined ? ZONE_SENTENCES[zone] : `${ZONE_SENTENCES[zone]} ${asks}`;
 }
 
 function movedWords(rise: number): string {
@@ -101,10 +114,20 @@ function movedWords(rise: number): string {
   return `Against coasting the rear ${rise > 0 ? 'rises' : 'drops'}.`;
 }
 
+function isOnGas({ balance }: StandingBike): boolean {
+  return (balance?.forces.acceleration ?? 0) > 0;
+}
+
+const ON_GAS: Readonly<Partial<Record<Zone, string>>> = {
+  squat: 'The rear squats on the gas.',
+  neutral: 'The rear hardly moves on the gas.',
+  lift: 'The rear lifts on the gas.',
+};
+
 const ZONE_SENTENCES: Readonly<Record<Zone, string>> = {
-  squat: 'The squat line runs in the squat zone: the rear squats on the gas.',
-  neutral: 'The squat line runs in the neutral zone: the rear neither squats nor lifts on the gas.',
-  lift: 'The squat line runs in the lift zone: the rear lifts on the gas.',
+  squat: 'The squat line runs in the squat zone, below the neutral one.',
+  neutral: 'The squat line runs in the neutral zone.',
+  lift: 'The squat line runs in the lift zone, above the neutral one.',
   proSquat: 'The squat line runs in the pro-squat zone: the drive itself pulls the rear down.',
   rise: 'The engine-braking line runs below the load-transfer line.',
   level: 'The engine-braking line runs about the load-transfer line.',
@@ -118,11 +141,12 @@ export function zoneNamePlaces(standing: StandingBike, band: number): { zone: Zo
   if (loadPoint === null) return [];
   const x = zonesEnd(standing);
   const rise = (loadPoint.y / loadPoint.x) * x;
-  const liftFrom = rise * (1 + band / 100);
+  const neutral = neutralOf(standing);
+  const liftFrom = (rise * (neutral + band)) / 100;
   const closed = throttleIsClosed(standing);
   const places: { zone: OpenZone; x: number; y: number }[] = [
     { zone: 'lift', x, y: liftFrom + LIFT_NAME_ABOVE * rise },
-    { zone: 'neutral', x, y: rise },
+    { zone: 'neutral', x, y: (rise * neutral) / 100 },
     { zone: 'squat', x, y: SQUAT_NAME_ABOVE * rise },
     { zone: 'proSquat', x, y: -PRO_SQUAT_NAME_BELOW * rise },
   ];

@@ -106,10 +106,12 @@ for (const bikeName of ['Track day', 'Twin-shock roadster'])
 test('S1: the side view says in words in which zone the squat line runs', async ({ page }) => {
   await openPage(page, 'Topped out');
   const described = page.getByRole('application', { name: 'Side view of the bike' });
-  await expect(described).toHaveAccessibleDescription(/lift zone: the rear lifts on the gas/);
+  await expect(described).toHaveAccessibleDescription(/runs in the neutral zone\./);
   await typeInto(page, 'Front sprocket', '19');
   await typeInto(page, 'Rear sprocket', '34');
-  await expect(described).toHaveAccessibleDescription(/squat zone: the rear squats on the gas/);
+  await expect(described).toHaveAccessibleDescription(/runs in the squat zone, below the neutral one\.$/);
+  await page.getByRole('radio', { name: 'Accelerating', exact: true }).check({ force: true });
+  await expect(described).toHaveAccessibleDescription(/squat zone.* The rear squats on the gas\.$/);
 });
 
 test('a place that cannot be is refused beside its field, where the typed words stay, also by an arrow key', async ({
