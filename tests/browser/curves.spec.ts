@@ -18,9 +18,13 @@ import {
   undo,
   undoButton,
 } from './support/panels.ts';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { openPage } from './support/side-view.ts';
 
 const REAR_TEETH = adjusterLabel('rearTeeth', 'chain');
+
+/** Rear teeth of the bike that the page opens with. */
+const TEETH = String(DEMO_BIKES[0].setup.rearTeeth);
 
 async function saved(page: Page, button: string): Promise<Download> {
   const [download] = await Promise.all([
@@ -33,10 +37,10 @@ async function saved(page: Page, button: string): Promise<Download> {
 test('the cursor over an adjuster turns the adjuster and the bike, and a drag of it is one undo', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   const before = await readingText(page, 'Anti-squat');
-  await expect(cursor(page)).toHaveValue('45');
+  await expect(cursor(page)).toHaveValue(TEETH);
   const picture = curves(page).locator('svg[role="img"]');
   const box = await picture.boundingBox();
   if (box === null) throw new Error('no chart');
@@ -50,13 +54,13 @@ test('the cursor over an adjuster turns the adjuster and the bike, and a drag of
   await expect(field(page, REAR_TEETH)).toHaveValue(teeth);
   expect(await readingText(page, 'Anti-squat')).not.toBe(before);
   await undo(page);
-  await expect(cursor(page)).toHaveValue('45');
+  await expect(cursor(page)).toHaveValue(TEETH);
   expect(await readingText(page, 'Anti-squat')).toBe(before);
   await expectNoUndo(page);
 });
 
 test('an adjuster that turns moves the cursor, and keys move the cursor', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Trail', REAR_TEETH);
   await typeInto(page, REAR_TEETH, '48');
   await expect(cursor(page)).toHaveValue('48');
@@ -68,7 +72,7 @@ test('an adjuster that turns moves the cursor, and keys move the cursor', async 
 });
 
 test('over travel the bike is read travel set by hand, with the travel of the cursor', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', 'Rear travel');
   await cursor(page).focus();
   for (let i = 0; i < 4; i++) await page.keyboard.press('ArrowRight');
@@ -81,7 +85,7 @@ test('over travel the bike is read travel set by hand, with the travel of the cu
 });
 
 test('zones through travel are one click away and told in words', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Trail', 'Front travel');
   await curves(page).getByRole('button', { name: 'Zones through travel' }).click();
   await expect(curves(page).getByRole('combobox', { name: 'Reading' })).toHaveValue('antiSquat');
@@ -92,7 +96,7 @@ test('zones through travel are one click away and told in words', async ({ page 
 });
 
 test('a target band is drawn and told, and refuses ends the wrong way round', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Trail', REAR_TEETH);
   await curves(page).getByRole('checkbox', { name: 'Target band' }).check();
   await expect(
@@ -110,7 +114,7 @@ test('a target band is drawn and told, and refuses ends the wrong way round', as
 test('a kept curve, the baseline and several ride states lie beside the present curve at once', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   await typeInto(page, adjusterLabel('shockLength', 'chain'), '3');
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
@@ -133,7 +137,7 @@ test('a kept curve, the baseline and several ride states lie beside the present 
 test('each ride state has a column in the file and in the table, as the bike reads there', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   await openStates(page);
   for (const state of ['Rider on board', 'Mid-corner']) await stateBox(page, state).check();
@@ -144,7 +148,7 @@ test('each ride state has a column in the file and in the table, as the bike rea
     'Rear sprocket [teeth],"Anti-squat, now (topped out) [%]","Anti-squat, baseline [%]","Anti-squat, rider on board [%]",' +
       '"Anti-squat, mid-corner [%]",Stands here,Why empty',
   );
-  const row = (lines.find((line) => line.startsWith('45.0000,')) ?? '').split(',');
+  const row = (lines.find((line) => line.startsWith(`${TEETH}.0000,`)) ?? '').split(',');
   expect(row[5]).toBe('Now (topped out); Baseline; Rider on board; Mid-corner');
   const { bike, setup } = await savedDocument(page);
   for (const [column, state] of [
@@ -165,13 +169,15 @@ test('each ride state has a column in the file and in the table, as the bike rea
     /mid-corner/,
     'Stands here',
   ]);
-  await expect(table.getByRole('row', { name: /^45 / })).toContainText(Number(row[3]).toFixed(1));
+  await expect(table.getByRole('row', { name: new RegExp(`^${TEETH} `) })).toContainText(
+    Number(row[3]).toFixed(1),
+  );
 });
 
 test('over travel each state is named at its own place, and one that does not settle with its reason', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, shockLeverage.label, 'Rear travel');
   await openStates(page);
   await stateBox(page, 'Rider on board').check();
@@ -191,7 +197,7 @@ test('over travel each state is named at its own place, and one that does not se
 });
 
 test('as many lines as can be told apart, and words where no more fit', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Trail', REAR_TEETH);
   await curves(page).getByRole('button', { name: 'Keep this curve' }).click();
   await openStates(page);
@@ -205,7 +211,7 @@ test('as many lines as can be told apart, and words where no more fit', async ({
 });
 
 test('figures are saved with units in the head, and the picture at twice its size', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   const download = await saved(page, 'Save figures as CSV');
   expect(download.suggestedFilename()).toMatch(/anti-squat\.csv$/);
@@ -215,14 +221,14 @@ test('figures are saved with units in the head, and the picture at twice its siz
   expect(lines[0]).toBe(
     'Rear sprocket [teeth],"Anti-squat, now [%]","Anti-squat, baseline [%]",Stands here,Why empty',
   );
-  const row = lines.find((line) => line.startsWith('45.0000,'));
+  const row = lines.find((line) => line.startsWith(`${TEETH}.0000,`));
   expect(plain(await readingText(page, 'Anti-squat'))).toContain(Number(row?.split(',')[1]).toFixed(1));
   const png = readFileSync(await (await saved(page, 'Save curves as PNG')).path());
   expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([1920, 1080]);
 });
 
 test('the curve is a table too', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', 'Rear travel');
   await curves(page).getByText('As a table').click();
   const table = curves(page).getByRole('table', { name: /^Anti-squat \[%\] against rear travel \[mm\]/ });
@@ -232,7 +238,7 @@ test('the curve is a table too', async ({ page }) => {
 
 for (const theme of ['paper', 'garage', 'sun'])
   test(`axe finds nothing on the Curves tab, in the theme ${theme}`, async ({ page }) => {
-    await openPage(page);
+    await openPage(page, 'Topped out');
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await openCurves(page, 'Anti-squat', 'Rear travel');
     await openStates(page);
