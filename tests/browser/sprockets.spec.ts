@@ -49,7 +49,7 @@ async function chooseRange(page: Page, front: [number, number], rear: [number, n
 }
 
 test('the pairs about the one on the bike are listed, which is marked in words', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   await expect(count(page)).toHaveText('45 of 45 pairs, topped out');
   await expect(pairRow(page, OWN)).toContainText('On the bike · Baseline');
@@ -85,7 +85,7 @@ for (const ride of ['Topped out', 'Rider on board', 'Accelerating'])
   });
 
 test('a tried pair is one undo, moves the marks, and Why tells of it', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   const before = await savedDocument(page);
   await tryButton(page, OTHER).focus();
@@ -104,7 +104,7 @@ test('a tried pair is one undo, moves the marks, and Why tells of it', async ({ 
 });
 
 test('pairs of one ratio are told apart in words, with their wear', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   const [front, rear] = [setup.frontTeeth + 1, (setup.rearTeeth / setup.frontTeeth) * (setup.frontTeeth + 1)];
   expect(Number.isInteger(rear)).toBe(true);
@@ -126,7 +126,7 @@ test('pairs of one ratio are told apart in words, with their wear', async ({ pag
 test('filters keep what meets them, and the one that takes the last pair away can be lifted', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   await openFilters(page);
   await page.getByRole('checkbox', { name: 'Same ratio within' }).check();
@@ -149,7 +149,7 @@ test('filters keep what meets them, and the one that takes the last pair away ca
 test('a chain in hand that is too short is told in the row and in words, and nothing is lost', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   await openFilters(page);
   const chains = page.getByRole('textbox', { name: 'Chains in stock, links' });
@@ -175,7 +175,7 @@ test('a chain in hand that is too short is told in the row and in words, and not
 });
 
 test('every column sorts, and says which way', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   const heads = sprockets(page).getByRole('columnheader');
   expect(await heads.count()).toBe(8);
@@ -206,7 +206,7 @@ test('every column sorts, and says which way', async ({ page }) => {
 test('ranges are the tuner’s own, too many pairs are refused, and below the shaft’s teeth nothing is offered', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   await chooseRange(page, [11, 12], [40, 41]);
   await page.getByRole('checkbox', { name: 'Axle within its slot only' }).uncheck();
@@ -221,7 +221,7 @@ test('ranges are the tuner’s own, too many pairs are refused, and below the sh
 });
 
 test('speed and revs follow the chosen pair, from ratios that can be typed', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   await pairButton(page, OTHER).click();
   await sprockets(page).getByText('Speed and revs').click();
@@ -241,7 +241,7 @@ test('speed and revs follow the chosen pair, from ratios that can be typed', asy
   await expect(undoButton(page)).toHaveAccessibleName('Undo: Gearbox ratios');
   const document = await savedDocument(page);
   expect(document.bike.drive).toMatchObject({ primaryRatio: 2, gearRatios: [2.5, 1] });
-  const { machine } = standing(document);
+  const { machine } = standing(document, 'toppedOut');
   const speed = (1000 * 60 * 2 * Math.PI * machine.rearRadius) / (2 * 1 * ratio) / 1e6;
   const rows = sprockets(page).getByRole('table', { name: 'Speed in each gear' }).getByRole('row');
   await expect(rows).toHaveCount(3);
@@ -252,7 +252,7 @@ test('speed and revs follow the chosen pair, from ratios that can be typed', asy
 });
 
 test('the table waits for a hand to let go, then tells of the new bike', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   const before = await cell(page, OTHER, 'swingarmAngle');
   await dragHandle(page, 'grip-shockLength', 0, -6);
@@ -266,19 +266,19 @@ test('the table waits for a hand to let go, then tells of the new bike', async (
 test('pairs are compared with the present one when asked, and the readings of a new height go in', async ({
   page,
 }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   await typeInto(page, REAR_HEIGHT, '5');
   await tryButton(page, OTHER).click();
   await page.getByText('Beside present', { exact: true }).click();
   expect((await cell(page, OTHER, 'antiSquat')).change).toBe('same');
-  const on = standing(await savedDocument(page));
+  const on = standing(await savedDocument(page), 'toppedOut');
   expect((await cell(page, OTHER, 'antiSquat')).figure).toBe(metricReading(on, 'antiSquat').toFixed(1));
   await expect(field(page, REAR_HEIGHT)).toHaveValue('5.0');
 });
 
 test('S19: nothing serious in the sprockets’ tab, in any theme', async ({ page }) => {
-  await openPage(page);
+  await openPage(page, 'Topped out');
   await openSprockets(page);
   await openFilters(page);
   await tryButton(page, OTHER).click();
