@@ -66,7 +66,7 @@ it('of trail judged at rest while the bike is read elsewhere name that state', (
   const stance = standing(plainBike, setup);
   const rested = standing(plainBike, setup, { front: 30, rear: 30 });
   const [first] = warningWords({ bike: plainBike, setup, stance, rested }, metric);
-  expect(plain(first.lead)).toMatch(/^Trail \d+\.\d mm, at rest with the rider on board$/);
+  expect(plain(first.lead)).toMatch(/^Trail \d+\.\d mm, rider on board$/);
 });
 
 it('name an adjuster that a file holds beyond its range', () => {

@@ -87,7 +87,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
     short: (on) =>
       Number(trail.read(on)) > 0
         ? 'little, the steering can shake its head.'
-        : 'the steering does not centre itself. Do not ride like this.',
+        : 'does not centre the steering. Do not ride like this.',
   },
   tubeTooShort: {
     lead: ofReading(forkTubeSpare),
@@ -130,7 +130,7 @@ export function warningWords({ bike, setup, stance, rested }: Warned, style: Num
     const { lead, text, short } = TOLD[key];
     // The trail's own words speak of the bike by which it is judged.
     const on = key === 'steepAndShort' ? rested : stance;
-    const where = on === stance ? '' : ', at rest with the rider on board';
+    const where = on === stance ? '' : ', rider on board';
     return { key, lead: `${lead(on, style)}${where}`, text: text(on, style), short: short(on) };
   });
   return [...sprocketInTheWay(stance, bike.drive), ...ofStance, ...outOfRange(bike, setup, style)];

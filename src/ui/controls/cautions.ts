@@ -25,14 +25,14 @@ export const CAUTION_EDIT =
 
 /** Beside the chain. */
 export const CAUTION_CHAIN =
-  'Set the slack as the maker’s manual measures it: on the stand it names, at the place and with the load it names. What is shown here comes from geometry alone. Engine off and keys out before a hand goes near the chain.';
+  'Set the slack as the maker’s manual measures it: on the stand it names, at the place and with the load it names. What is shown here comes from geometry alone. Engine off and keys out before a hand goes near the sprockets.';
 
 export const CAUTION_HALF_LINK =
   'A half link is weaker than the rest of the chain, and many makers forbid it: ask the makers of chain and bike first.';
 
 /** Beside the sprockets. */
 export const CAUTION_SPROCKETS =
-  'Check the room for chain, sprockets and tyre, and the chain’s pitch and strength, before you fit a pair. Speedometer and road papers may need a change with the gearing.';
+  'Check the room for the sprockets and the tyre, and that pitch and strength fit, before you fit a pair. Speedometer and road papers may need a change with the gearing.';
 
 /** Beside the weigh-in, where a bike is lifted off one wheel. */
 export const CAUTION_WEIGHING =
