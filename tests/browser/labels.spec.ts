@@ -104,12 +104,13 @@ for (const { width, height } of [WIDE, NARROW])
     await openRide(page);
     for (const box of await page.getByRole('checkbox', { name: /^Outline of / }).all()) await box.check();
     const names = [
+      // All but the state that is drawn in full.
       'No rider',
-      'Rider on board',
       'Accelerating',
       'Throttle closed',
       'Braking',
       'Mid-corner',
+      'Topped out',
       'Travel set by hand',
     ];
     await expectWordsApart(page, names, 'all ghosts');
