@@ -71,7 +71,7 @@ describe('the readings printed', () => {
     for (const state of ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'])
       expect(states[state]).toEqual({
         noAnswer:
-          'A rate at the front end is zero or less, which holds nothing up. Give the rate printed on the fork spring, bump stop or top-out spring.',
+          'A rate at the front end is zero or less, which holds nothing up. Give the rate printed on the fork spring, bump stop [bump rubber] or top-out spring.',
       });
   });
 
@@ -194,7 +194,7 @@ describe('--set', () => {
     ['forkTubes=999999', 'must be a number from -100000 to 100000'],
     ['frontTeeth=15.5', 'must be a whole number'],
     ['frontTeeth=5', 'The front sprocket cannot have 5 teeth.'],
-    ['riderMass=-80', 'The setting “Rider weight” is -80 but must be'],
+    ['riderMass=-80', 'The adjuster “Rider weight” is -80 but must be'],
     ['rearTyre=big', 'it is neither a size code such as 190/55-17'],
     ['rearTyre=20', 'no wheel has a tyre of that outside diameter.'],
   ])('refuses %s in one line', (words, reason) => {

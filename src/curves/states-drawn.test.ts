@@ -102,7 +102,7 @@ describe('a ride state over travel', () => {
     const lifted = inState('accelerating', 0, { ...sprungSetup, acceleration: 3 });
     const one = curveSet(antiSquat, axis('rearTravel'), [now, lifted]);
     expect(plain(chartNotes(one, CHAIN, style)[0])).toMatch(
-      /^Accelerating: does not stand like this\. .*the front wheel lifts/,
+      /^Accelerating: cannot stand like this\. .*the front wheel lifts/,
     );
     expect(statesWords(one, style)).not.toContain('Accelerating');
   });

@@ -64,16 +64,16 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
   ),
   ...otherPlaces,
   guideRadius: numberOrNone(
-    describedBy(({ loop }) => ({
+    describedBy(({ loop, sliderInFull }) => ({
       words: `${loop} guide radius`,
-      help: `Radius about the pivot of the pitch line of a ${loop} lying on the guide; none without a guide.`,
+      help: `Pivot centre to the ${loop === 'belt' ? 'belt’s pitch line' : 'chain’s pins'} as it lies on the ${sliderInFull}; none without one.`,
     })),
     length,
   ),
   lowerGuideRadius: numberOrNone(
     {
       words: 'lower chain guide radius',
-      help: 'The same below the pivot, where the lower run may lie with the throttle closed; none when it is the upper guide’s. A roller elsewhere on the frame is not counted.',
+      help: 'The same below the pivot, where the lower run may lie with the throttle closed; none when it is the same as above. A roller elsewhere on the frame is not counted.',
     },
     length,
   ),
@@ -111,14 +111,14 @@ const fork = part<Fork>('fork', 'Measured with the fork topped out.', {
   leastHeight: numberOrNone(
     {
       words: 'least fork tube above clamp',
-      help: 'Least tube above the top clamp [yoke] with which both clamps still hold enough, from the maker’s manual; none when not known.',
+      help: 'Least tube above the top clamp [top yoke] with which both clamps still hold enough, from the maker’s manual; none when not known.',
     },
     placed,
   ),
   lowerClampDepth: numberOrNone(
     {
       words: 'lower clamp’s underside',
-      help: 'Top of the upper clamp down to the underside of the lower one, along the legs; none when not known.',
+      help: 'Top of the top clamp [top yoke] down to the underside of the lower one, along the legs; none when not known.',
     },
     length,
   ),
@@ -200,7 +200,7 @@ const swingarm = part<Swingarm>('swingarm', 'Measured with the axle at the front
   tablePitchDeg: numberField(
     {
       words: 'table pitch',
-      help: 'Nose-up pitch of the frame’s axes against the ground while the table was measured; mostly 0.',
+      help: 'Frame tilt while measured, nose up positive; mostly 0.',
     },
     documented(0),
     angle,

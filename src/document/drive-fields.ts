@@ -24,7 +24,7 @@ const MOST_MEASURED = 1000;
 const gearRatios: Leaf<readonly number[]> = {
   kind: 'leaf',
   words: 'gear ratios',
-  help: 'Turns of the gearbox’s input shaft for one of the countershaft, first gear first; empty when not known.',
+  help: 'Turns of the gearbox’s [transmission’s] input shaft for one of the countershaft, first gear first; empty when not known.',
   quantity: null,
   validator: v.pipe(
     v.array(v.pipe(v.number(), v.finite(), v.minValue(ratio.least), v.maxValue(ratio.most))),
@@ -117,7 +117,7 @@ export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear
   caliper: choiceField(
     {
       words: 'rear caliper',
-      help: 'Bolted to the swingarm, or on a bracket about the axle that a stay holds to the frame.',
+      help: 'Bolted to the swingarm, or on a bracket about the axle that a stay [torque arm] holds to the frame.',
     },
     documented('onArm'),
     ['onArm', 'ownStay'],

@@ -69,10 +69,10 @@ describe('adjusters', () => {
   it('refuses what no file may hold, naming the adjuster', () => {
     const document = start();
     expect(refusal(setAdjuster(document, 'forkTubes', Number.NaN))).toContain(
-      'The setting “Fork tubes above clamp [yoke]” is NaN but must be',
+      'The adjuster “Fork tubes above clamp [yoke]” is NaN but must be',
     );
     expect(refusal(setAdjuster(document, 'riderMass', -1))).toBe(
-      'The setting “Rider weight” is -1 but must be a number from 0 to 100000.',
+      'The adjuster “Rider weight” is -1 but must be a number from 0 to 100000.',
     );
     expect(refusal(setAdjuster(document, 'frontTeeth', 15.5))).toContain('a whole number');
     expect(refusal(setAdjuster(document, 'frontTyre', { diameter: Infinity }))).toContain('Front tyre');

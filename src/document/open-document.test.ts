@@ -159,11 +159,11 @@ describe('refusing', () => {
     ['fork length', ['bike', 'fork', 'length']],
     ['swingarm length', ['bike', 'swingarm', 'length']],
     ['swingarm angle, topped out', ['bike', 'swingarm', 'toppedOutAngleDeg']],
-    ['setting “Front sprocket”', ['setup', 'frontTeeth']],
-    ['setting “Rear sprocket”', ['setup', 'rearTeeth']],
-    ['setting “Triple-clamp [yoke] offset”', ['setup', 'clampOffset']],
-    ['setting “Front tyre”', ['setup', 'frontTyre']],
-    ['setting “Rear tyre”', ['setup', 'rearTyre']],
+    ['adjuster “Front sprocket”', ['setup', 'frontTeeth']],
+    ['adjuster “Rear sprocket”', ['setup', 'rearTeeth']],
+    ['adjuster “Triple-clamp [yoke] offset”', ['setup', 'clampOffset']],
+    ['adjuster “Front tyre”', ['setup', 'frontTyre']],
+    ['adjuster “Rear tyre”', ['setup', 'rearTyre']],
   ] as [string, Path][])('names the %s when it is missing, and when it is not a number', (words, path) => {
     const missing = reason(changed(path, undefined));
     expect(missing).toMatchObject({ kind: 'fieldMissing', path: path.join('.') });

@@ -17,7 +17,7 @@ import { tyreField } from './tyre-field.ts';
 /** A file names chain and links whatever the drive: its words are those of a chain. */
 function describe({ label, help }: Adjuster): Described {
   const title = nameDrive(label, CHAIN);
-  return { title, words: `setting “${title}”`, help: nameDrive(help, CHAIN) };
+  return { title, words: `adjuster “${title}”`, help: nameDrive(help, CHAIN) };
 }
 
 function fieldOf(adjuster: Adjuster): Leaf<Setup[Adjuster['key']]> {

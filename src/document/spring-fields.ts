@@ -13,7 +13,7 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
     springTravel: numberOrNone(
       {
         words: `${of} spring’s own travel`,
-        help: 'How far the spring can be pressed before its coils touch; none when not known.',
+        help: 'How far the spring can be compressed before it is coil-bound; none when not known.',
       },
       length,
     ),
@@ -34,7 +34,7 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
     topOutLength: numberOrNone(
       {
         words: `${of} top-out spring’s length`,
-        help: 'How much of the travel, from full extension, it works in; none without one.',
+        help: 'Travel over which it works, from full extension; none without one.',
       },
       length,
     ),
@@ -46,14 +46,14 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
     bumpStart: numberOrNone(
       {
         words: of === 'fork' ? 'oil lock or bump rubber of the fork begins at' : 'bump rubber begins at',
-        help: `${used} at which it begins to press; none without one.`,
+        help: `${used} at which it begins to work; none without one.`,
       },
       length,
     ),
     bumpRate: numberField(
       {
         words: of === 'fork' ? 'oil lock’s or bump rubber’s rate' : 'bump rubber’s rate',
-        help: 'Its force when pressed all the way, over its depth then.',
+        help: 'Force at full compression divided by its depth.',
       },
       documented(50),
       rate,

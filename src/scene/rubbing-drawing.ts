@@ -46,11 +46,12 @@ export function rubbingLabels(standing: Stance, pitch: number, sizePx: number): 
   const found = rubbed(standing, pitch);
   if (found === null) return [];
   const { centre, middle, radius } = found;
+  const { Loop, slider } = driveNoun(standing.machine.driveKind);
   const at = { x: centre.x + radius * Math.cos(middle), y: centre.y + radius * Math.sin(middle) };
   return [
     {
       role: 'rubbing',
-      text: `${driveNoun(standing.machine.driveKind).Loop} rubs on the pivot guide`,
+      text: `${Loop} rubs on the ${slider}`,
       at,
       spot: 'above',
       startPx: { x: 0, y: -WORDS_ABOVE * sizePx },

@@ -28,7 +28,7 @@ it('tells of each record once, and saves and opens the others as before', async 
   const store = withRecords(records);
   const { keeping, turn, leave } = await begun(store);
   expect(keeping.unreadable?.text).toBe(
-    '4 records in the browser’s storage cannot be opened. They stay there unchanged, and all bikes are saved as before.',
+    '4 saved entries cannot be opened as a bike. They stay there unchanged, and all bikes are saved as before.',
   );
   expect(keeping.unreadable?.details).toContain('“Half” is not a bike: its text is empty.');
   turn(9);
@@ -45,7 +45,7 @@ it('tells of each record once, and saves and opens the others as before', async 
   records.push({ id: 'y', name: 'Later' });
   await keeping.refresh();
   flushSync();
-  expect(keeping.unreadable?.text).toMatch(/^One record .* It stays there unchanged/);
+  expect(keeping.unreadable?.text).toMatch(/^One saved entry .* It stays there unchanged/);
   expect(keeping.unreadable?.details).toEqual(['“Later” is not a bike: its text is missing.']);
   expect(await forkOf(store, keeping.bikeId)).toBe(10);
 });

@@ -150,7 +150,7 @@ export class Keeping {
   async openOther(writer: string): Promise<void> {
     await this.#turnTo(async () => {
       const other = this.others.find((each) => each.writer === writer);
-      if (other === undefined) return errorMessage('The other version is no longer in the store.');
+      if (other === undefined) return errorMessage('The other version is no longer saved in this browser.');
       const opened = openDocument(other.text);
       if (!opened.ok) return errorMessage(`The other version was not opened. ${opened.reason.sentence}`);
       const { document, repairs } = opened.value;
@@ -212,7 +212,7 @@ export class Keeping {
   async #fromStore(store: BikeStore, id: string): Promise<Found | Message> {
     const loaded = await store.load(id);
     if (!loaded.ok) return errorMessage(loaded.reason.sentence);
-    if (loaded.value === null) return errorMessage('That bike is no longer in the store.');
+    if (loaded.value === null) return errorMessage('That bike is no longer saved in this browser.');
     const { text, revision, name } = loaded.value;
     const opened = await openStored(store, id, text, this.#place.now());
     if (!opened.ok) return errorMessage(`${name} was not opened. ${opened.reason.sentence}`);
@@ -221,7 +221,7 @@ export class Keeping {
     const original =
       originalLost === null
         ? 'It is also kept as it was.'
-        : 'It stays as it was in the store until you change it.';
+        : 'It stays as it was saved in this browser until you change it.';
     const message = openedMessage(visible(name), repairs, original);
     return { document, id, revision, kept: originalLost !== null, message };
   }

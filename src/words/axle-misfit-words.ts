@@ -38,7 +38,6 @@ export function axleMisfitWords(misfit: AxleMisfit, drive: DriveNoun, style: Num
   if (reason === 'linksImpossible')
     return `A ${loop} of ${links} ${units} cannot be joined; an odd number needs a half link. ${advice}`;
   if (reason === 'notConverged') return `No place of the axle was found for ${links} ${units}. ${advice}`;
-  if (reason === 'slackImpossible')
-    return 'The lower run cannot be pushed so far up and down. Set less slack.';
+  if (reason === 'slackImpossible') return 'The lower run cannot have this much slack. Set less.';
   return noLinkageWords({ ok: false, reason }, drive, style);
 }

@@ -9,7 +9,6 @@ import {
   clearanceWords,
   exactLinksText,
   misfitWords,
-  noChainWords,
   noSlackToSetWords,
   placeWords,
   rubbingWords,
@@ -19,6 +18,7 @@ import {
   wearRefusal,
   wearWords,
 } from './chain-words.ts';
+import { noChainWords } from './no-chain-words.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 const inches: NumberStyle = { system: 'inch', decimal: ',' };
@@ -48,17 +48,21 @@ describe('chains and places', () => {
       slot: 40,
     } as const;
     expect(plain(misfitWords(misfit, style))).toBe('too short: axle 3.0 mm ahead of its slot');
-    expect(misfitWords({ ...misfit, axlePosition: null }, style)).toBe('far too short');
+    expect(misfitWords({ ...misfit, axlePosition: null }, style)).toBe(
+      'too short: it does not reach the slot',
+    );
     const long = { ...misfit, reason: 'chainTooLong', axlePosition: 45.5 } as const;
     expect(plain(misfitWords(long, style))).toBe('too long: axle 5.5 mm behind its slot');
-    expect(misfitWords({ ...long, axlePosition: null }, style)).toBe('far too long');
+    expect(misfitWords({ ...long, axlePosition: null }, style)).toBe('too long: it does not reach the slot');
     expect(misfitWords({ ...misfit, reason: 'linksImpossible', links: 111 }, style)).toMatch(
       /needs a half link/,
     );
   });
 
   it('no chain is told with its reason', () => {
-    expect(noChainWords({ ok: false, reason: 'slackImpossible' }, CHAIN, style)).toMatch(/less slack/);
+    expect(noChainWords({ ok: false, reason: 'slackImpossible' }, CHAIN, style)).toMatch(
+      /cannot have this much slack\. Set less/,
+    );
     expect(
       noChainWords({ ok: false, reason: 'sprocketsOverlap', found: 100, limit: 150 }, CHAIN, style),
     ).toMatch(/sprockets overlap/);
@@ -76,9 +80,7 @@ describe('slack', () => {
       'too tight: the chain is 2.3 mm too short',
     );
     const bag = { ok: false, reason: 'tooSlack', spare: 300 } as const;
-    expect(plain(slackWords({ ...at, spare: 300, slack: bag }, style))).toBe(
-      'far too long: 300.0 mm longer than taut',
-    );
+    expect(plain(slackWords({ ...at, spare: 300, slack: bag }, style))).toBe('300.0 mm too long');
   });
 
   const set: SlackToSet = {
@@ -92,7 +94,7 @@ describe('slack', () => {
 
   it('to set comes with the slack at the tightest place and with the axle’s place, in its slot or outside', () => {
     expect(plain(toSetWords(set, 40, style))).toBe(
-      'Set 24.8 mm hanging, and 10.0 mm stays there. Axle then at 18.1 mm.',
+      'Set 24.8 mm with the wheel hanging. 10.0 mm is then left at the tightest place. Axle then at 18.1 mm.',
     );
     expect(plain(toSetWords({ ...set, axlePosition: -3, inSlot: false }, 40, style))).toMatch(
       /the axle would stand 3\.0 mm ahead of its slot\.$/,
@@ -104,8 +106,8 @@ describe('slack', () => {
 
   it('that cannot be set is told why', () => {
     for (const [reason, words] of [
-      ['chainDoesNotReach', /nowhere near its slot/],
-      ['tooSlack', /Keep less slack/],
+      ['chainDoesNotReach', /does not reach the slot/],
+      ['tooSlack', /Keep less/],
       ['tooTight', /too short/],
       ['notConverged', /No slack/],
       ['swingarmCannotReach', /swingarm cannot reach/],
@@ -126,7 +128,7 @@ describe('wear', () => {
       '1.4 % longer than new. Type the limit of the maker’s manual to see whether it is worn out: limits differ from chain to chain.',
     );
     expect(plain(wearWords(wear(322, 1), true, style))).toBe(
-      '1.4 % longer than new, beyond the maker’s limit of 1.0 %: this chain is worn out. Replace it together with both sprockets.',
+      '1.4 % longer than new, beyond the maker’s limit of 1.0 %: this chain is worn out. Do not ride: it can jump or break. Replace it together with both sprockets.',
     );
     expect(plain(wearWords(wear(322, 2), true, style))).toMatch(
       /^1\.4 % longer than new, within the maker’s limit of 2\.0 %, which is [\d.]+ mm over these links\.$/,
@@ -164,10 +166,10 @@ describe('the gap to the pivot', () => {
 
   it('is told with its least and where that is', () => {
     expect(plain(clearanceWords(clearance, true, 130, style))).toBe(
-      'The upper run stays clear: least gap 15.0 mm with the wheel hanging, to the pivot’s guide.',
+      'The upper run stays clear: least gap 15.0 mm with the wheel hanging, to the chain slider [rub strip].',
     );
     expect(plain(clearanceWords({ ...clearance, leastAt: 130 }, false, 130, style))).toMatch(
-      /with the wheel bottomed, to the pivot’s centre; this bike has no guide\.$/,
+      /with the wheel bottomed, to the pivot’s centre; this bike has no chain slider \[rub strip\]\.$/,
     );
     expect(plain(clearanceWords({ ...clearance, leastGap: -4, leastAt: 40 }, false, 130, style))).toMatch(
       /^The upper run passes 4\.0 mm below the pivot’s centre/,
@@ -185,16 +187,16 @@ describe('the gap to the pivot', () => {
         ),
       );
     expect(words(0, 98)).toBe(
-      'The chain lies on the pivot’s guide from hanging to 98.0 mm of rear travel. A free run would pass 11.8 mm too low at 40.0 mm of rear travel.',
+      'The chain lies on the chain slider [rub strip] from hanging to 98.0 mm of rear travel. A free run would pass 11.8 mm too low at 40.0 mm of rear travel.',
     );
-    expect(words(0, 130)).toMatch(/guide through the whole travel\./);
-    expect(words(20, 98)).toMatch(/guide from 20\.0 mm to 98\.0 mm of rear travel\./);
-    expect(words(20, 130)).toMatch(/guide from 20\.0 mm of rear travel to bottomed\./);
+    expect(words(0, 130)).toMatch(/chain slider \[rub strip\] through the whole travel\./);
+    expect(words(20, 98)).toMatch(/chain slider \[rub strip\] from 20\.0 mm to 98\.0 mm of rear travel\./);
+    expect(words(20, 130)).toMatch(/chain slider \[rub strip\] from 20\.0 mm of rear travel to bottomed\./);
   });
 
   it('closed is told with what that does', () => {
     expect(plain(rubbingWords(26.2, 38, 433.6, style))).toBe(
-      'There it pulls at 38.0 mm from the pivot, the guide’s radius, instead of 26.2 mm, and presses on the guide with 434 N for every 1000 N of thrust. That wears guide and chain.',
+      'There it pulls at 38.0 mm from the pivot, the chain slider’s radius, instead of 26.2 mm, and presses on the chain slider with 434 N for every 1000 N of thrust. That wears both.',
     );
   });
 });

@@ -2,11 +2,10 @@
 import type { NoSlack } from '../core/drive/run-slack.ts';
 import type { NoHangingRun } from '../core/drive/hanging-run.ts';
 import type { ChainWear, MeasuredChain, WearReason } from '../core/drive/chain-wear.ts';
-import { CHAIN, type DriveNoun } from '../core/parts/drive-noun.ts';
+import { CHAIN } from '../core/parts/drive-noun.ts';
 import type { Result } from '../core/numeric/result.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
-import type { NoLinkage } from '../core/linkage/no-linkage.ts';
-import type { AxleMisfit, AxlePlace, NoRunSlack } from '../core/standing/axle-in-slot.ts';
+import type { AxleMisfit, AxlePlace } from '../core/standing/axle-in-slot.ts';
 import { axleMisfitWords } from './axle-misfit-words.ts';
 import type { SlackAt } from '../core/chain/slack-through-travel.ts';
 import type { GuideClearance, TravelStretch } from '../core/chain/guide-clearance.ts';
@@ -18,13 +17,6 @@ const length = (mm: number, style: NumberStyle): string => writeNumber(mm, 'leng
 /** Links to a hundredth, "111.38". */
 export function exactLinksText(links: number, style: NumberStyle): string {
   return links.toFixed(2).replace('.', style.decimal);
-}
-
-/** Why no chain can be laid on the bike at all. */
-export function noChainWords(no: NoLinkage | NoRunSlack, drive: DriveNoun, style: NumberStyle): string {
-  return no.reason === 'slackImpossible'
-    ? 'The lower run cannot be pushed so far up and down. Set less slack.'
-    : noLinkageWords(no, drive, style);
 }
 
 /** Where a chain puts the axle, and how far that is from where it stands. */
@@ -40,11 +32,11 @@ export function misfitWords(misfit: AxleMisfit, style: NumberStyle): string {
   const { reason, axlePosition, slot } = misfit;
   if (reason === 'chainTooShort')
     return axlePosition === null
-      ? 'far too short'
+      ? 'too short: it does not reach the slot'
       : `too short: axle ${length(-axlePosition, style)} ahead of its slot`;
   if (reason === 'chainTooLong')
     return axlePosition === null
-      ? 'far too long'
+      ? 'too long: it does not reach the slot'
       : `too long: axle ${length(axlePosition - slot, style)} behind its slot`;
   return axleMisfitWords(misfit, CHAIN, style);
 }
@@ -61,10 +53,10 @@ export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: N
     case 'tooTight':
       return `too tight: the chain is ${length(-spare, style)} too short`;
     case 'tooSlack':
-      return `far too long: ${length(spare, style)} longer than taut`;
+      return `${length(spare, style)} too long`;
     case 'notConverged':
     case 'notANumber':
-      return 'not to be found with these figures';
+      return 'not found with these figures';
   }
 }
 
@@ -75,16 +67,16 @@ export function toSetWords(set: SlackToSet, slot: number, style: NumberStyle): s
     : set.axlePosition < 0
       ? `But the axle would stand ${length(-set.axlePosition, style)} ahead of its slot.`
       : `But the axle would stand ${length(set.axlePosition - slot, style)} behind its slot.`;
-  return `Set ${length(set.slack.total, style)} hanging, and ${length(set.leastSlack, style)} stays there. ${stands}`;
+  return `Set ${length(set.slack.total, style)} with the wheel hanging. ${length(set.leastSlack, style)} is then left at the tightest place. ${stands}`;
 }
 
 /** Why there is no slack to set. */
 export function noSlackToSetWords({ reason }: NoSlackToSet, style: NumberStyle): string {
   switch (reason) {
     case 'chainDoesNotReach':
-      return `This chain puts the axle nowhere near its slot with that slack.`;
+      return 'With that slack this chain does not reach the slot.';
     case 'tooSlack':
-      return 'The lower run cannot be pushed so far up and down. Keep less slack.';
+      return 'The lower run cannot have this much slack. Keep less.';
     case 'tooTight':
       return 'This chain is too short to be slack anywhere.';
     case 'notANumber':
@@ -134,7 +126,7 @@ export function wearWords(wear: ChainWear, limitIsMakers: boolean, style: Number
     return `${longer}. Type the limit of the maker’s manual to see whether it is worn out: limits differ from chain to chain.`;
   const limit = `the maker’s limit of ${percent(wear.limit)}`;
   if (wear.done)
-    return `${longer}, beyond ${limit}: this chain is worn out. Replace it together with both sprockets.`;
+    return `${longer}, beyond ${limit}: this chain is worn out. Do not ride: it can jump or break. Replace it together with both sprockets.`;
   return `${longer}, within ${limit}, which is ${length(wear.lengthAtLimit, style)} over these links.`;
 }
 
@@ -166,12 +158,14 @@ export function clearanceWords(
         : `at ${length(leastAt, style)} of rear travel`;
   if (touching.length > 0) {
     const where = touching.map((stretch) => stretchWords(stretch, wheelTravel, style)).join(' and ');
-    return `The chain lies on the pivot’s guide ${where}. A free run would pass ${length(-leastGap, style)} too low ${at}.`;
+    return `The chain lies on the chain slider [rub strip] ${where}. A free run would pass ${length(-leastGap, style)} too low ${at}.`;
   }
-  const what = hasGuide ? 'guide' : 'centre; this bike has no guide';
+  const what = hasGuide
+    ? 'the chain slider [rub strip]'
+    : 'the pivot’s centre; this bike has no chain slider [rub strip]';
   return leastGap >= 0
-    ? `The upper run stays clear: least gap ${length(leastGap, style)} ${at}, to the pivot’s ${what}.`
-    : `The upper run passes ${length(-leastGap, style)} below the pivot’s ${what}, ${at}.`;
+    ? `The upper run stays clear: least gap ${length(leastGap, style)} ${at}, to ${what}.`
+    : `The upper run passes ${length(-leastGap, style)} below ${what}, ${at}.`;
 }
 
 /** What a chain on its guide does, where it lies on it hardest. `freeLever` and `guideRadius` in mm. */
@@ -182,7 +176,7 @@ export function rubbingWords(
   style: NumberStyle,
 ): string {
   return (
-    `There it pulls at ${length(guideRadius, style)} from the pivot, the guide’s radius, instead of ${length(freeLever, style)},` +
-    ` and presses on the guide with ${Math.round(newtons)}\u00a0N for every 1000\u00a0N of thrust. That wears guide and chain.`
+    `There it pulls at ${length(guideRadius, style)} from the pivot, the chain slider’s radius, instead of ${length(freeLever, style)},` +
+    ` and presses on the chain slider with ${Math.round(newtons)}\u00a0N for every 1000\u00a0N of thrust. That wears both.`
   );
 }

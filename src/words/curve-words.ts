@@ -80,7 +80,7 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
     return typeof found === 'number' ? [{ x: at, y: found }] : [];
   });
   const now = typeof value === 'number' && place !== null ? ` Now ${y(value)} at ${x(place)}.` : '';
-  if (points.length === 0) return `No number anywhere along it.${now}`;
+  if (points.length === 0) return `There is no figure along this line.${now}`;
   const turns = turnsOf(points);
   const [begin, ...rest] = turns;
   const ways = rest.map((to, i) => {
@@ -89,7 +89,7 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
     if (steps === 0) return `stays at ${y(to.y)} to ${x(to.x)}`;
     return `${steps > 0 ? 'rises' : 'falls'} to ${y(to.y)} at ${x(to.x)}`;
   });
-  return `From ${y(begin.y)} at ${x(begin.x)} it ${ways.length === 0 ? 'goes nowhere' : ways.join(', then ')}.${now}`;
+  return `From ${y(begin.y)} at ${x(begin.x)} it ${ways.length === 0 ? 'does not change' : ways.join(', then ')}.${now}`;
 }
 
 /** Where and why curves stop short of the axis or have gaps, and which lie under one another. */
@@ -103,7 +103,7 @@ export function chartNotes(set: CurveSet, drive: DriveNoun, style: NumberStyle):
         .map((note) => `${other.name}: ${note}`),
     );
     if (other.noStand !== null)
-      notes.push(`${other.name}: does not stand like this. ${noStandWords(other.noStand, drive, style)}`);
+      notes.push(`${other.name}: cannot stand like this. ${noStandWords(other.noStand, drive, style)}`);
   }
   for (const { name } of set.curves) {
     const same = others.filter(({ under }) => under === name).map((other) => other.name);
@@ -151,7 +151,7 @@ export function statesWords(set: CurveSet, style: NumberStyle): string {
 const OTHER_END: Readonly<Record<string, string>> = {
   rearTravel: 'Each line has the fork where that state puts it.',
   frontTravel: 'Each line has the rear where that state puts it.',
-  bothTravels: 'A sign beside its line stands where the ends are not used alike, as the line has them.',
+  bothTravels: 'A mark off its line: fork and rear use different travel.',
 };
 
 export type Zone = 'lift' | 'neutral' | 'squat' | 'proSquat';
@@ -167,7 +167,7 @@ const ZONE_WORDS: Readonly<Record<Zone, string>> = {
   lift: 'lifts on the gas',
   neutral: 'is neutral',
   squat: 'squats',
-  proSquat: 'is drawn down by drive and arm (pro-squat)',
+  proSquat: 'is pulled down by the drive (pro-squat)',
 };
 
 /** The stretches of one kind along a curve, with where each begins and ends, metric. */

@@ -12,7 +12,7 @@ import { sprocketColumns } from './sprocket-columns.ts';
 
 /** What a figure does above zero only, and what one does below zero only. */
 const ABOVE =
-  /held (up|down) (more|less) o(n|ff) the gas|holds up|^steeper|^flatter|steadier|^rises (more|less) toward|squats/u;
+  /held (up|down)|holds up|^steeper|^flatter|steadier|falls into turns|travel left|room over|^rises (more|less) toward|squats|^springs push|^rear (stiffer|softer)/u;
 const BELOW =
   /pull(s|ed) down|pulls off|rises (less|more) (above|in)|^axle rises|falls (less|more) toward|lifted|beyond coil-bound|bends|reaches|hold the wheel up|gives way|negative/u;
 const GROWS = /\bmore\b|^steeper|steadier|further beyond|reaches further|push harder|stiffer|^more /u;
@@ -78,8 +78,8 @@ describe('the word for a change', () => {
     expect(changeWord(ratio, 1, 2)).toBe('squats more, or lifts less');
     expect(changeWord(ratio, -5, -2)).toBe('pulled down more on the gas');
     expect(changeWord(ratio, -2, -5)).toBe('pulled down less on the gas');
-    expect(changeWord(ratio, 5, -5)).toBe('pulled down more on the gas');
-    expect(changeWord(ratio, -5, 5)).toBe('pulled down less on the gas');
+    expect(changeWord(ratio, 5, -5)).toBe('now pulled down on the gas');
+    expect(changeWord(ratio, -5, 5)).toBe('no longer pulled down on the gas');
   });
 
   it('agrees for every reading between any two bikes, and figures below zero come up among them', () => {

@@ -36,7 +36,7 @@ it('say what a wanted height was rounded to, and the next step', () => {
 it('say how far a range reaches', () => {
   expect(
     plain(notReachedWords({ ok: false, reason: 'heightOutOfReach', limit: -34.2 }, front, 'Fork tubes', mm)),
-  ).toBe('The furthest here is front −34.2 mm at the axle line: Fork tubes ends there.');
+  ).toBe('The most it can do is front −34.2 mm at the axle line: Fork tubes ends there.');
   expect(notReachedWords({ ok: false, reason: 'noHeight' }, seat, 'Shock length', mm)).toContain(
     'does not stand',
   );

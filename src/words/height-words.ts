@@ -54,7 +54,7 @@ export function notReachedWords(
 ): string {
   switch (refusal.reason) {
     case 'heightOutOfReach':
-      return `The furthest here is ${riseWords(place, refusal.limit ?? 0, style)}: ${label} ends there.`;
+      return `The most it can do is ${riseWords(place, refusal.limit ?? 0, style)}: ${label} ends there.`;
     case 'noHeight':
       return 'The bike does not stand in this ride state, so it has no height in it.';
     case 'inputNotANumber':

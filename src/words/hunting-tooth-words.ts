@@ -5,7 +5,7 @@ import { huntingTooth } from '../core/drive/hunting-tooth.ts';
 function sprocketWords(end: string, teeth: number, shared: number, turns: number): string {
   return shared === 1
     ? `Each of the ${teeth} ${end} teeth meets every link in turn, the same one after ${turns} turns.`
-    : `The ${teeth} ${end} teeth share the factor ${shared} with the links: each meets only every ${ordinal(shared)} link, the same one after ${turns} turns.`;
+    : `Each of the ${teeth} ${end} teeth meets only every ${ordinal(shared)} link, the same one after ${turns} turns: teeth and links share the factor ${shared}.`;
 }
 
 function ordinal(n: number): string {
@@ -26,7 +26,11 @@ export function huntingToothWords(frontTeeth: number, rearTeeth: number, links: 
     sharedByTeeth === 1
       ? `The sprockets share no factor: the same teeth work together every ${pairTurns} turns of the wheel.`
       : `The sprockets share the factor ${sharedByTeeth}: the same teeth work together ${wheel} of the wheel.`;
+  const uneven = Math.max(meetings.frontShared, meetings.rearShared);
   return [
+    uneven === 1
+      ? 'Tooth wear: even (hunting tooth).'
+      : `Tooth wear: uneven. A tooth meets only every ${ordinal(uneven)} link.`,
     sprocketWords('front', frontTeeth, meetings.frontShared, meetings.frontTurns),
     sprocketWords('rear', rearTeeth, meetings.rearShared, meetings.rearTurns),
     pair,

@@ -52,11 +52,11 @@ function summedUp(sentences: readonly string[]): string[] {
 
 /** That the store holds records that are no bikes, each with its own sentence. */
 export function unreadableMessage(sentences: readonly string[]): Message {
-  const records = sentences.length === 1 ? 'One record' : `${sentences.length} records`;
+  const records = sentences.length === 1 ? 'One saved entry' : `${sentences.length} saved entries`;
   const stay = sentences.length === 1 ? 'It stays' : 'They stay';
   return {
     kind: 'warning',
-    text: `${records} in the browser’s storage cannot be opened. ${stay} there unchanged, and all bikes are saved as before.`,
+    text: `${records} cannot be opened as a bike. ${stay} there unchanged, and all bikes are saved as before.`,
     details: sentences,
   };
 }

@@ -44,7 +44,7 @@ describe('the way of the links beyond the travel', () => {
       const of = made(layout);
       const words = linkRangeWords(of, metric);
       expect(words).toMatch(
-        /^The shock closes [\d.]+\smm before the links end: .*\. Below hanging they end after [\d.]+\smm: .*\.$/,
+        /^The links have [\d.]+\smm left when the shock is closed: .*\. Below hanging they have [\d.]+\smm: .*\.$/,
       );
       const beyond = wayBeyond(of);
       if (beyond === null) throw new Error('no way');

@@ -41,7 +41,7 @@ export function linkRangeWords(of: LinkSuspension, style: NumberStyle): string {
   const { above, below } = beyond;
   const up =
     of.endsBy === 'shockClosed'
-      ? `The shock closes ${mm(above.mm)} before the links end: ${WAY_END_WORDS[above.why]}.`
+      ? `The links have ${mm(above.mm)} left when the shock is closed: ${WAY_END_WORDS[above.why]}.`
       : `The links end the travel before the shock closes: ${WAY_END_WORDS[above.why]}.`;
-  return `${up} Below hanging they end after ${mm(below.mm)}: ${WAY_END_WORDS[below.why]}.`;
+  return `${up} Below hanging they have ${mm(below.mm)}: ${WAY_END_WORDS[below.why]}.`;
 }

@@ -68,7 +68,7 @@ it('gives the numbers in the user’s own units, and apart when they differ', ()
   );
   const preload = refuse('preloadBeyondSpring', { end: 'rear', found: 70, limit: 65 });
   expect(spaced(noEquilibriumWords(preload, CHAIN, inch))).toContain(
-    'A preload of 2.76 in closes the coils of the shock spring',
+    'A preload of 2.76 in makes the shock spring coil-bound',
   );
 });
 

@@ -15,15 +15,15 @@ const endOf = ({ end }: NoEquilibrium): string => (end === undefined ? '' : `${e
 
 const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>> = {
   rateNotAboveZero: (no) =>
-    `A rate at the ${endOf(no)}end is zero or less, which holds nothing up. Give the rate printed on the ${springsOf(no)}, bump stop or top-out spring.`,
+    `A rate at the ${endOf(no)}end is zero or less, which holds nothing up. Give the rate printed on the ${springsOf(no)}, bump stop [bump rubber] or top-out spring.`,
   springCountImpossible: () =>
     'A bike has one or two fork springs and one or two shocks. Check how many are given.',
   preloadBeyondSpring: (no, write) =>
-    `A preload of ${write(no.found, 'length')} closes the coils of the ${springsOf(no)}, which can be pressed ${write(no.limit, 'length')}. Take preload off, or fit a longer spring.`,
+    `A preload of ${write(no.found, 'length')} makes the ${springsOf(no)} coil-bound, which can be compressed ${write(no.limit, 'length')}. Take preload off, or fit a longer spring.`,
   noStroke: (no) =>
     `The ${endOf(no)}suspension has no travel. Check the travel, and the shock’s length extended and closed.`,
   bumpStopImpossible: (no) =>
-    `The ${endOf(no)}bump stop does not fit into the travel, or stiffens as none can. Check where it begins and its power.`,
+    `The ${endOf(no)}bump stop [bump rubber] does not fit into the travel, or its stiffening is impossible. Check where it begins and its power.`,
   topOutImpossible: (no) =>
     `The ${endOf(no)}top-out spring is longer than the travel, or pulls the wheel right through it. Check its length and rate.`,
   noMass: () => 'Nothing has a mass, so there is nothing to balance. Give the bike its mass.',
@@ -42,29 +42,29 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
   leanImpossible: (no, write) =>
     `A lean of ${write(inDegrees(no.found), 'angle')} is more than any tyre holds. Set less than ${write(inDegrees(no.limit), 'angle')}.`,
   brakeShareImpossible: () =>
-    'The front brake’s share must lie between none and all of the braking. Set it from 0 to 100 %.',
+    'The front brake’s share is between 0 and 100 % of the braking. Set it within that.',
   throttleOpenAndClosed: (no, write) =>
     `The throttle cannot be open while engine or brakes slow the bike by ${write(no.found, 'acceleration')}. Set either the acceleration or engine braking and brakes to zero.`,
   dragImpossible: () => 'Drag cannot push the bike forward. Give it as zero or more.',
   readingBeyondMass: (no, write) =>
     `The raised weighing shows ${write(no.found, 'mass')}, more than the whole bike’s ${write(no.limit, 'mass')}. Check the scales.`,
   liftImpossible: (no, write) =>
-    `A lift of ${write(no.found, 'length')} tells nothing of the height, or is more than the axles allow. Raise one axle by a tenth to a fifth of the wheelbase.`,
+    `A lift of ${write(no.found, 'length')} is too small to find the height, or is more than the axles allow. Raise one axle by a tenth to a fifth of the wheelbase.`,
   uncertaintyNegative: () => 'An uncertainty cannot be below zero. Give it as zero or more.',
   centreHeightImpossible: (no, write) =>
     `By these figures the centre of gravity would be ${write(no.found === undefined ? undefined : Math.abs(no.found), 'length')} ${(no.found ?? 0) < 0 ? 'below' : 'above'} the ground, which no motorcycle has. Check which axle was raised, which scale was read, and the lift.`,
   fuelTooHeavy: (no, write) =>
     `The fuel weighs ${write(no.found, 'mass')}, as much as the whole bike’s ${write(no.limit, 'mass')} or more. Check how much was in the tank.`,
   sagImpossible: (no) =>
-    `No ${springsOf(no)} gives both sags: with the rider it must sink further than alone, under more load. Change one of the two.`,
+    `No ${springsOf(no)} gives both sags: with the rider the bike must sink further than without. Change one of the two.`,
   noRateFits: (no) =>
-    `None of the rates at hand gives the ${endOf(no)}sag wanted within the preload there is. Add rates, or change the sag.`,
+    `None of the rates in stock gives the ${endOf(no)}sag wanted within the range of the preload adjuster. Add rates, or change the sag.`,
   stayCannotClose: () =>
     'The rear brake’s stay cannot reach from the frame to the caliper’s bracket. Check the stay’s length and both bolts.',
   stayThroughAxle: () =>
     'The rear brake’s stay passes through the axle, so it cannot hold the caliper. Move one of its bolts.',
   notConverged: () =>
-    'No rest was found for these springs and forces. Check rates, preload and stops for one that is far off.',
+    'The bike does not come to rest with these springs and forces. Check rates, preload and stops for one that is far off.',
 };
 
 /**

@@ -20,13 +20,13 @@ const WORDS: Readonly<Record<OwnReason, Say>> = {
   strokeImpossible: (no, write) =>
     `The shock has no stroke: ${write(no.found, 'length')} has to be more than ${write(no.limit, 'length')}. Check its full and closed length.`,
   drawnInLine: () =>
-    'Rod and rocker were drawn in one line, so nothing tells to which side they fold. Move one of their points to one side.',
+    'Rod and rocker were drawn in one line, so the fold could go either way. Move one of their points to one side.',
   linkageCannotClose: (no, write) =>
     `With ${write(no.found, 'length')} the rod cannot join rocker and mount in any position; ${write(no.limit, 'length')} is the nearest that can. Change the rod or move a mount.`,
   drawnAtDeadPoint: (no) =>
-    `As drawn the shock does not move with the swingarm${because(no)}. Move a mount so that the shock is pressed as the wheel rises.`,
+    `As drawn the shock does not move with the swingarm${because(no)}. Move a mount so that the shock is compressed as the wheel rises.`,
   shockPulled: () =>
-    'The shock grows longer as the wheel rises. Move a mount to the other side so that it is pressed.',
+    'The shock grows longer as the wheel rises. Move a mount to the other side so that it is compressed.',
   shockTooLong: (no, write) =>
     `At ${write(no.found, 'length')} the shock is longer than the links allow, ${write(no.limit, 'length')}${because(no)}. Fit a shorter shock or move a mount.`,
   shockTooShort: (no, write) =>
@@ -34,7 +34,7 @@ const WORDS: Readonly<Record<OwnReason, Say>> = {
   armBeyondLinks: (no, write) =>
     `The links do not let the swingarm reach ${write(inDegrees(no.found), 'angle')} below the frame; it ends at ${write(inDegrees(no.limit), 'angle')}${because(no)}. Use less travel or move a mount.`,
   adjusterNeedsLinks: (no, write) =>
-    `This suspension has nothing to adjust by ${write(no.found, 'length')} there: a table knows no mounts, and straight shocks have no rod. Set it to zero, or draw the links.`,
+    `This suspension has nothing to adjust by ${write(no.found, 'length')} there. A travel table has no mounts to move, and straight shocks have no rod. Set this to zero or draw the links.`,
   pointUnknown: () => 'This suspension has no such point. Take one of those that are drawn.',
   armNotFound: () =>
     'No position of the swingarm was found for this shock. Move a mount by a little and try again.',

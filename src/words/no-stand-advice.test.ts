@@ -11,7 +11,7 @@ const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 it('asks for a spring rate that is not known, by the name of its adjuster', () => {
   const problem = refuse('rateNotAboveZero', { end: 'front' });
   expect(noStandAdvice(problem, 'forkSpringRate', 'chain', METRIC)).toBe(
-    'Fork spring rate is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read topped out and travel set by hand only.',
+    'Fork spring rate is not known yet. Set that adjuster to the rate printed on the spring; until then only these ride states have readings: topped out and travel set by hand.',
   );
   // A bump stop without a rate is no adjuster's.
   expect(noStandAdvice(problem, null, 'chain', METRIC)).toBe(noStandWords(problem, CHAIN, METRIC));

@@ -19,7 +19,7 @@ export function noStandAdvice(
   if (problem.reason !== 'rateNotAboveZero' || adjuster === null)
     return noStandWords(problem, driveNoun(kind), style);
   const label = adjusterLabel(adjuster, kind);
-  return `${label} is not known yet. Set that adjuster to the rate printed on the spring; until then the bike is read ${withoutSprings()} only.`;
+  return `${label} is not known yet. Set that adjuster to the rate printed on the spring; until then only these ride states have readings: ${withoutSprings()}.`;
 }
 
 /** The ride states that need no springs. */

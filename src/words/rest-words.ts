@@ -6,7 +6,7 @@ export const REST_WORDS: Readonly<Record<Rest, string>> = {
   onSprings: 'on its springs',
   toppedOut: 'topped out',
   bottomed: 'bottomed',
-  coilsClosed: 'coils closed',
+  coilsClosed: 'coil-bound',
 };
 
 /** Both ends in one breath, such as "both ends on their springs" or "front on its springs, rear topped out". */

@@ -33,7 +33,7 @@ describe('the table of ride states', () => {
     expect(restsShort(FIGURES)).toBe('front on its springs, rear topped out');
     expect(restsShort({ ...FIGURES, rearRest: 'onSprings' })).toBe('both on their springs');
     expect(restsShort({ ...FIGURES, frontRest: 'bottomed', rearRest: 'bottomed' })).toBe('both bottomed');
-    expect(restsShort({ ...FIGURES, rearRest: 'coilsClosed' })).toContain('rear coils closed');
+    expect(restsShort({ ...FIGURES, rearRest: 'coilsClosed' })).toContain('rear coil-bound');
     expect(restsShort({ ...FIGURES, frontRest: null, rearRest: null })).toBe('');
   });
 

@@ -74,6 +74,7 @@ export const RIDE_COLUMNS: readonly RideColumn[] = [
     besides: nothing,
     more: 'longer',
     less: 'shorter',
+    belowZero: { more: 'less negative', less: 'more negative' },
   },
   {
     key: 'antiSquat',

@@ -32,7 +32,7 @@ describe('the sentence of a ride state', () => {
   });
 
   it('tells lean, and gas or brake in the corner', () => {
-    expect(told('midCorner')).toBe('Leaned 40°, rolling evenly; 80 kg rider; both ends on their springs.');
+    expect(told('midCorner')).toBe('Leaned 40°, at steady speed; 80 kg rider; both ends on their springs.');
     expect(told('midCorner', { cornerAcceleration: 0.1, dragForce: 200 })).toContain(
       'Leaned 40°, accelerating at 0.10 g, against 200 N of drag;',
     );

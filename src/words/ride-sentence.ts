@@ -55,7 +55,7 @@ export function rideMotion(ride: LoadCase, style: NumberStyle): string {
     parts.push(
       `braking at ${g(brakes)}, ${writeShort(100 * frontBrakeShare, 'percent', style)} of it at the front`,
     );
-  else if (parts.length === (lean > UPRIGHT ? 1 : 0)) parts.push('rolling evenly');
+  else if (parts.length === (lean > UPRIGHT ? 1 : 0)) parts.push('at steady speed');
   if (drag !== null) parts.push(`against ${writeNumber(drag.force, 'force', style).text} of drag`);
   const joined = parts.join(', ');
   return joined.charAt(0).toUpperCase() + joined.slice(1);

@@ -32,6 +32,7 @@ const SQUAT: Kind = {
   more: 'squats more',
   less: 'squats less',
   belowZero: { more: 'lifts less', less: 'lifts more' },
+  acrossZero: { more: 'now squats', less: 'now lifts' },
 };
 const DIVE: Kind = {
   name: 'Dive on the brakes',
@@ -40,28 +41,31 @@ const DIVE: Kind = {
   more: 'dives more',
   less: 'dives less',
   belowZero: { more: 'rises less', less: 'rises more' },
+  acrossZero: { more: 'now dives', less: 'now rises' },
 };
 const CLOSED: Kind = {
   name: 'Rise (+) or drop (−), throttle closed',
   quantity: 'length',
   signed: true,
   more: 'rises more',
-  less: 'rises less, or drops',
+  less: 'rises less',
+  belowZero: { more: 'drops less', less: 'drops more' },
+  acrossZero: { more: 'now rises', less: 'now drops' },
 };
 const FRONT_LIFTS: Kind = {
   name: 'Wheelie limit, accelerating up to it',
   quantity: 'acceleration',
   signed: false,
-  more: 'stays down longer',
-  less: 'lifts earlier',
+  more: 'lifts later',
+  less: 'lifts sooner',
 };
 const REAR_LIFTS: Kind = { ...FRONT_LIFTS, name: 'Rear-lift [stoppie] limit, braking up to it' };
 const NEUTRAL: Kind = {
   name: 'Neutral anti-squat',
   quantity: 'percent',
   signed: false,
-  more: 'more is neutral',
-  less: 'less is neutral',
+  more: 'neutral point higher',
+  less: 'neutral point lower',
 };
 
 /** Gas, brakes and limits, in that order. */
@@ -78,11 +82,11 @@ export function riderEffectsTold(
   return [
     told(SQUAT, gasOpened, ({ front, rear }) => ({
       value: rear,
-      words: `From ${speedUp(setup.cornerAcceleration, style)} to ${speedUp(setup.acceleration, style)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
+      words: `From ${speedUp(cornerStart(setup), style)} to ${speedUp(setup.acceleration, style)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
     })),
     told(DIVE, braked, ({ front, rear }) => ({
       value: front,
-      words: `From rolling evenly to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, style)}, ${moves('the rear', rear, style)}.`,
+      words: `From steady speed to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, style)}, ${moves('the rear', rear, style)}.`,
     })),
     told(CLOSED, throttleClosed, ({ front, rear }) => ({
       value: -rear,
@@ -90,11 +94,11 @@ export function riderEffectsTold(
     })),
     told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `Upright, with ${mm(travel.rear)} of the rear’s travel used at that moment. Among the readings this limit is for the posture shown.`,
+      words: `Upright, with ${mm(travel.rear)} of the rear’s travel used at that moment. The reading of this name uses the ride state shown.`,
     })),
     told(REAR_LIFTS, rearLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `Upright, with ${mm(travel.front)} of the fork’s travel used at that moment. Among the readings this limit is for the posture shown.`,
+      words: `Upright, with ${mm(travel.front)} of the fork’s travel used at that moment. The reading of this name uses the ride state shown.`,
     })),
   ];
 }
@@ -122,12 +126,17 @@ function tell(drive: DriveNoun, style: NumberStyle) {
   });
 }
 
-/** Such as "0.20 g of braking", by the sign of its figure. */
+/** The acceleration in mid-corner, g, below zero with the throttle closed or the brakes on. */
+function cornerStart({ cornerAcceleration, cornerEngineDeceleration, cornerBraking }: Setup): number {
+  return cornerAcceleration - cornerEngineDeceleration - cornerBraking;
+}
+
+/** Such as "0.20 g of deceleration", by the sign of its figure. */
 function speedUp(g: number, style: NumberStyle): string {
   const change = shownChange(g, 'acceleration', style);
   return directionWord(change, {
     more: `${change.amount} of acceleration`,
-    less: `${change.amount} of braking`,
+    less: `${change.amount} of deceleration`,
     same: 'steady speed',
   });
 }

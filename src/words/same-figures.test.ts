@@ -55,7 +55,7 @@ const bikes = fc.constantFrom(
 
 /** What a sentence says of a reading that grew and of one that shrank. */
 const WORDS: Readonly<Record<ExplainedKey, readonly [more: string, less: string]>> = {
-  rake: ['flatter axis', 'steeper axis'],
+  rake: ['slacker axis', 'steeper axis'],
   trail: ['slower steering', 'quicker steering'],
   wheelbase: ['longer', 'shorter'],
   seatHeight: ['higher', 'lower'],

@@ -32,6 +32,7 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
     quantity: 'length',
     more: 'wider',
     less: 'closer',
+    belowZero: { more: 'bends less', less: 'bends more' },
   },
   { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
   {
@@ -41,6 +42,7 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
     more: 'steeper',
     less: 'flatter',
     belowZero: { more: 'axle rises less', less: 'axle rises more' },
+    acrossZero: { more: 'axle now below pivot', less: 'axle now above pivot' },
   },
 ];
 

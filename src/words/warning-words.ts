@@ -5,6 +5,7 @@ import { chainSliderClearance } from '../core/readings/chain-slider-clearance.ts
 import { lowerRunClearance } from '../core/readings/lower-run-clearance.ts';
 import { trail } from '../core/readings/trail.ts';
 import { tyreToClampGap } from '../core/readings/tyre-to-clamp-gap.ts';
+import { driveNoun } from '../core/parts/drive-noun.ts';
 import { hasRuns } from '../core/parts/drive-kind.ts';
 import { pairObstacleWords } from './pair-obstacle-words.ts';
 import { pairObstacle } from '../core/chain/pair-obstacle.ts';
@@ -45,7 +46,7 @@ const ofReading =
 
 const length = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
 
-const cannotBe = () => 'no such bike can be. Check the figures.';
+const cannotBe = () => 'no bike can have these figures. Check them.';
 
 const TOLD: Readonly<Record<Warning, Told>> = {
   pivotInTyre: {
@@ -75,7 +76,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
     lead: ({ machine }, style) =>
       `Fork tubes ${length(-machine.front.tubeAbove, style)} below the clamp’s top`,
     text: () =>
-      'The top clamp [yoke] holds the fork tubes with part of its height only. Slide the tubes further up through the clamps before riding it.',
+      'The top clamp [top yoke] holds the fork tubes with part of its height only. Do not ride like this. Slide the tubes further up through the clamps before riding it.',
     short: () => 'too little tube in the clamps. Do not ride like this.',
   },
   steepAndShort: {
@@ -92,7 +93,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
   tubeTooShort: {
     lead: ofReading(forkTubeSpare),
     text: () =>
-      'The clamps hold less fork tube than the maker’s manual gives as the least. Slide the tubes further up through the clamps before riding it.',
+      'The clamps hold less fork tube than the maker’s manual gives as the least. Do not ride like this. Slide the tubes further up through the clamps before riding it.',
     short: () => 'too little tube in the clamps. Do not ride like this.',
   },
   tyreHitsClamp: {
@@ -104,14 +105,15 @@ const TOLD: Readonly<Record<Warning, Told>> = {
   chainOnGuide: {
     lead: ofReading(chainSliderClearance),
     text: ({ machine }) =>
-      `The ${machine.driveKind} lies on the guide over the pivot and wears it. A bigger front sprocket lifts it off.`,
-    short: ({ machine }) => `the ${machine.driveKind} wears its guide.`,
+      `The ${machine.driveKind} lies on the ${driveNoun(machine.driveKind).sliderInFull} over the pivot and wears it. A bigger front sprocket lifts it off.`,
+    short: ({ machine }) => `the ${machine.driveKind} wears its ${driveNoun(machine.driveKind).slider}.`,
   },
   lowerRunOnGuide: {
     lead: ofReading(lowerRunClearance),
     text: ({ machine }) =>
-      `With the throttle closed the ${machine.driveKind}’s lower run lies on the guide under the pivot and wears it. A bigger front sprocket or a steeper swingarm takes it off.`,
-    short: ({ machine }) => `the ${machine.driveKind} wears its lower guide.`,
+      `With the throttle closed the ${machine.driveKind}’s lower run lies on the ${driveNoun(machine.driveKind).sliderInFull} under the pivot and wears it. A bigger front sprocket or a steeper swingarm takes it off.`,
+    short: ({ machine }) =>
+      `the ${machine.driveKind} wears its lower ${driveNoun(machine.driveKind).slider}.`,
   },
 };
 

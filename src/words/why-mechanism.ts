@@ -37,7 +37,7 @@ const TRAIL_WORDS: Readonly<Record<TrailCause, string>> = {
 const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
   pivotHeight: 'pivot height',
   axleHeight: 'rear tyre',
-  armLength: 'arm length',
+  armLength: 'swingarm length',
 };
 const SWINGARM_PART_WORDS: Readonly<Record<SwingarmPartCause, string>> = {
   pivotHeight: 'pivot height',
@@ -92,6 +92,7 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
     more: 'it is steeper',
     less: 'it is flatter',
     belowZero: { more: 'the axle rises less above the pivot', less: 'the axle rises more above the pivot' },
+    acrossZero: { more: 'the axle is now below the pivot', less: 'the axle is now above the pivot' },
   });
   add(
     'antiSquat',

@@ -58,7 +58,7 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
     quantity: 'angle',
     topic: 'steering',
     clause: { more: 'the steering turns slower', less: 'the steering turns quicker' },
-    short: { more: 'flatter axis', less: 'steeper axis' },
+    short: { more: 'slacker axis', less: 'steeper axis' },
   },
   trail: {
     quantity: 'length',
@@ -93,11 +93,13 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
       more: 'the swingarm is steeper',
       less: 'the swingarm is flatter',
       belowZero: { more: 'the axle rises less above the pivot', less: 'the axle rises more above the pivot' },
+      acrossZero: { more: 'the axle is now below the pivot', less: 'the axle is now above the pivot' },
     },
     short: {
       more: 'steeper',
       less: 'flatter',
       belowZero: { more: 'axle rises less above the pivot', less: 'axle rises more above the pivot' },
+      acrossZero: { more: 'axle now below the pivot', less: 'axle now above the pivot' },
     },
   },
   antiSquat: {

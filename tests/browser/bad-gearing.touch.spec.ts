@@ -27,7 +27,7 @@ async function putChainOn(page: Page): Promise<number> {
   await choosePanel(page, 'Why and more');
   await openChain(page, 'Axle');
   const button = chain(page)
-    .getByRole('button', { name: /^Put it on/ })
+    .getByRole('button', { name: /^Use this chain/ })
     .first();
   const links = Number(/\d+/.exec((await button.getAttribute('aria-label')) ?? '')?.[0]);
   await button.tap();

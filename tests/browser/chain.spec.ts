@@ -91,14 +91,14 @@ test('more slack needs a longer chain, and odd chains come with a half link only
   await openChain(page, 'Axle');
   const rows = chain(page).getByRole('listitem');
   for (const row of await rows.allInnerTexts()) expect(Number(/^\d+/.exec(row)?.[0]) % 2).toBe(0);
-  await typeInto(page, 'Slack, hanging', '60');
+  await typeInto(page, 'Slack with the wheel hanging', '60');
   await expect(chain(page)).toContainText(
     `${(await askedFor(page, 60)).exactLinks.toFixed(2)} links fit exactly`,
   );
   await chain(page).getByLabel('Half link allowed').check();
   const links = (await rows.allInnerTexts()).map((row) => Number(/^\d+/.exec(row)?.[0]));
   expect(links.some((count) => count % 2 === 1)).toBe(true);
-  await typeInto(page, 'Slack, hanging', '600');
+  await typeInto(page, 'Slack with the wheel hanging', '600');
   await expect(chain(page).getByRole('alert')).toContainText('Kept 60.0 mm');
 });
 
@@ -108,7 +108,7 @@ async function putOnFirstFitting(page: Page) {
   const choice = (await askedFor(page, 30)).choices.find((each) => each.ok);
   if (!choice?.ok) throw new Error('no chain fits');
   await chainRow(page, choice.links)
-    .getByRole('button', { name: /^Put it on/ })
+    .getByRole('button', { name: /^Use this chain/ })
     .click();
   return choice;
 }
@@ -132,7 +132,7 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   const place = async (): Promise<number> =>
     Number(/axle at ([\d.]+)/.exec(await chainRow(page, links).innerText())?.[1]);
   const before = await place();
-  await typeInto(page, 'Slack, hanging', '60');
+  await typeInto(page, 'Slack with the wheel hanging', '60');
   await expect.poll(place).toBeLessThan(before);
   await undo(page);
   for (let times = 0; times < 3; times++) await undo(page);
@@ -231,7 +231,7 @@ test('a chain so worn that it puts the axle out of its slot says so, and can be 
   await openPage(page);
   await openChain(page, 'Axle');
   const put = chain(page)
-    .getByRole('button', { name: /^Put it on/ })
+    .getByRole('button', { name: /^Use this chain/ })
     .last();
   await put.click();
   await chooseChainPart(page, 'Wear');
@@ -250,10 +250,12 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   await openPage(page);
   await openLowChain(page);
   await page.getByText('Topped out', { exact: true }).click();
-  expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the pivot guide');
+  expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the chain slider');
   await openChain(page, 'Pivot');
   const told = plain(await chain(page).innerText());
-  expect(told).toMatch(/The chain lies on the pivot’s guide from hanging to [\d.]+ mm of rear travel\./);
+  expect(told).toMatch(
+    /The chain lies on the chain slider \[rub strip\] from hanging to [\d.]+ mm of rear travel\./,
+  );
   expect(told).toMatch(/presses on the guide with \d+ N for every 1000 N of thrust/);
   const gap = await readingText(page, 'Chain clearance to chain slider');
   expect(told).toContain(`${gap.replace('−', '')} too low with the wheel hanging`);
@@ -264,7 +266,7 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   await openAdjuster(page, FRONT_TEETH);
   await expect(field(page, FRONT_TEETH)).toHaveValue(teeth);
   await expect(chain(page)).toContainText('The upper run stays clear');
-  expect(wordsOf(await pictureText(page))).not.toContain('Chain rubs on the pivot guide');
+  expect(wordsOf(await pictureText(page))).not.toContain('Chain rubs on the chain slider');
   await undo(page);
   await expect(field(page, FRONT_TEETH)).toHaveValue('13');
 });

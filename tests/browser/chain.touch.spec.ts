@@ -49,7 +49,7 @@ test('the chain that rubs is marked on the side view, its slack drawn, and a tap
 }) => {
   await openPage(page);
   await openLowChain(page);
-  expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the pivot guide');
+  expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the chain slider');
   await choosePanel(page, 'Why and more');
   await openChain(page, 'Slack');
   const picture = chain(page).getByRole('img', { name: 'Lower run of the chain' });

@@ -192,7 +192,7 @@ test('over travel each state is named at its own place, and one that does not se
   const svg = curves(page).locator('svg[role="img"]');
   await expect(svg.getByText('Rider on board', { exact: true })).toHaveCount(2);
   await typeInto(page, adjusterLabel('acceleration', 'chain'), '1.5');
-  await expect(curves(page)).toContainText('Accelerating: does not stand like this.');
+  await expect(curves(page)).toContainText('Accelerating: cannot stand like this.');
   await expect(svg.getByText('Accelerating', { exact: true })).toHaveCount(1);
 });
 

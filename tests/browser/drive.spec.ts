@@ -75,7 +75,7 @@ test('the engine-braking line is drawn while its reading is chosen, and named wi
   expect(wordsOf(await pictureText(page)).join()).not.toContain('Engine-braking');
 });
 
-test('a caliper put on a stay of its own asks for the stay, draws it and changes the brake’s anti-rise', async ({
+test('a caliper put on a bracket with a stay has fields for the stay, is drawn with it and changes the brake’s anti-rise', async ({
   page,
 }) => {
   await openPage(page);
@@ -84,7 +84,9 @@ test('a caliper put on a stay of its own asks for the stay, draws it and changes
   await openGroup(page, 'Rear brake');
   await expect(field(page, 'Bracket radius')).toBeHidden();
   const onArm = await readingText(page, 'Rear brake, anti-rise');
-  await page.getByRole('combobox', { name: 'Rear caliper' }).selectOption({ label: 'On a stay of its own' });
+  await page
+    .getByRole('combobox', { name: 'Rear caliper' })
+    .selectOption({ label: 'On a bracket with a stay [torque arm]' });
   await page.getByRole('combobox', { name: 'Bracket’s bolt' }).selectOption({ index: 1 });
   await typeInto(page, 'Brake stay’s length', '525');
   await typeInto(page, 'Brake stay’s anchor, above the pivot', '-70');

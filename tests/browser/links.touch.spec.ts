@@ -27,7 +27,9 @@ for (const { label, bolt, figure } of [
     const layout = page.getByRole('combobox', { name: 'Layout' });
     await layout.selectOption({ label: 'Travel table' });
     await layout.selectOption({ label });
-    await expect(page.getByText(/^The shock closes .* before the links end: .* Below hanging/)).toBeVisible();
+    await expect(
+      page.getByText(/^The links have .* left when the shock is closed: .* Below hanging/),
+    ).toBeVisible();
     const before = await savedDocument(page);
     await handle(page, `point-${bolt}`).focus();
     const from = await middleOf(page, `point-${bolt}`);

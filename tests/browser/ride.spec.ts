@@ -163,10 +163,10 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   await expect(region).toContainText(
     /From steady speed to 0\.50\sg of acceleration at 40° of lean: the rear squats \d\.\d\smm/,
   );
-  await expect(region).toContainText(/From rolling evenly to 0\.70\sg, 90\s% of it at the front/);
+  await expect(region).toContainText(/From steady speed to 0\.70\sg, 90\s% of it at the front/);
   await expect(region).toContainText(/the neutral point is 10\d\.\d\s%/);
   await typeInto(page, adjusterLabel('riderHeight', 'chain'), '250');
-  await expect(region).toContainText(/▼ −0\.\d\d\sg\s+lifts earlier/);
+  await expect(region).toContainText(/▼ −0\.\d\d\sg\s+lifts sooner/);
   // A refused figure spoils its own line only.
   await typeInto(page, GAS, '1.5');
   await expect(region).toContainText(/At 1\.50\sg the front wheel lifts; it stays down to/);
@@ -268,7 +268,7 @@ test('preload beyond its spring, and a mass behind the rear axle, are told with 
   await typeInto(page, 'Shock spring’s own travel', '10');
   const alert = stand(page).getByRole('alert');
   await expect(alert).toContainText(
-    /preload of 13\.0\smm closes the coils of the shock spring, which can be pressed 10\.0\smm\. Take preload off/,
+    /preload of 13\.0\smm makes the shock spring coil-bound, which can be compressed 10\.0\smm\. Take preload off/,
   );
   expect(layerOf(await pictureText(page), 'bike') === before, 'the same picture').toBe(true);
   await alert.getByRole('button', { name: `Go to ${adjusterLabel('shockPreload', 'chain')}` }).click();

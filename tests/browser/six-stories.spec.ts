@@ -162,6 +162,6 @@ test('the chain over the pivot: the reading goes below nothing, and the page war
   expect(gap).toBeLessThan(0);
   expect(await readingText(page, 'Chain clearance to chain slider')).toMatch(/^−/);
   await expect(page.getByRole('complementary', { name: 'Cautions' }).first()).toContainText(
-    'The chain lies on the guide over the pivot and wears it.',
+    'The chain lies on the chain slider [rub strip] over the pivot and wears it.',
   );
 });

@@ -142,7 +142,7 @@ test('filters keep what meets them, and the one that takes the last pair away ca
   await typeInto(page, 'Least gap', '150');
   await expect(count(page)).toHaveText('0 of 45 pairs, topped out');
   await expect(sprockets(page)).toContainText('No pair is left. Asking for the chain’s gap to the pivot');
-  await page.getByRole('button', { name: 'Lift this filter' }).click();
+  await page.getByRole('button', { name: 'Remove this filter' }).click();
   expect(await pairsShown(page)).toEqual(same);
 });
 

@@ -119,5 +119,5 @@ test('a record that was damaged while its bike is on the page is kept beside the
   await typeInto(page, FRONT_HEIGHT, '10');
   await expect.poll(async () => typeof (await all(page, 'bikes'))[0].text).toBe('string');
   expect(await all(page, 'revisions')).toMatchObject([{ id, name: 'Odd', text: 7 }]);
-  await expect(notice(page)).toContainText('One record');
+  await expect(notice(page)).toContainText('One saved entry');
 });

@@ -19,5 +19,5 @@ export const chainSlack = {
   more: 'slacker',
   less: 'tighter',
   help: ({ loop }) =>
-    `Up and down together at the middle of the lower run, the wheel hanging. Counts while the ${loop}’s length is given. Set what the maker’s manual says.`,
+    `Up and down together at the middle of the lower run, the wheel hanging. Works only when a ${loop} length is set. Set what the maker’s manual says.`,
 } as const satisfies NumberDefinition;

@@ -15,5 +15,5 @@ export const clampOffset = {
   range: { least: 10, most: 60, step: 0.5 },
   more: 'more offset',
   less: 'less offset',
-  help: 'Fork legs ahead of the steering axis, square to it. More offset takes trail away.',
+  help: 'Fork legs ahead of the steering axis, square to it. More offset takes trail away; too little trail can make the steering shake its head. Keep the tubes’ minimum engagement in both clamps.',
 } as const satisfies NumberDefinition;

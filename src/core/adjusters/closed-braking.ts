@@ -14,5 +14,5 @@ export const closedBraking = {
   range: { least: 0, most: 1.5, step: 0.05 },
   more: 'braking harder',
   less: 'braking less',
-  help: 'What the brakes add to the engine’s own braking in the ride state “Throttle closed”. The front brake’s share holds for the brakes alone.',
+  help: 'What the brakes add to the engine’s own braking in the ride state “Throttle closed”. The front brake’s share applies to the brakes alone.',
 } as const satisfies NumberDefinition;

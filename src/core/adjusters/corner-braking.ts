@@ -14,5 +14,5 @@ export const cornerBraking = {
   range: { least: 0, most: 0.8, step: 0.05 },
   more: 'braking harder',
   less: 'braking less',
-  help: 'Deceleration by the brakes in the ride state “Mid-corner”. The front brake’s share holds for it.',
+  help: 'Deceleration by the brakes in the ride state “Mid-corner”. The front brake’s share applies.',
 } as const satisfies NumberDefinition;

@@ -14,5 +14,5 @@ export const dragHeight = {
   range: { least: 300, most: 1200, step: 10 },
   more: 'higher',
   less: 'lower',
-  help: 'Where the drag acts, above the ground in the bike’s own plane: about the rider’s chest.',
+  help: 'Where the drag acts, above the ground with the bike upright: about the rider’s chest.',
 } as const satisfies NumberDefinition;

@@ -17,5 +17,5 @@ export const forkExtenders = {
   moves: { end: 'front', more: 'up', turnedAsHeight: true },
   more: 'longer',
   less: 'shorter',
-  help: 'Extra length screwed onto the fork tops. Longer raises the front.',
+  help: 'Extra length screwed onto the fork tops. Longer raises the front. Use only parts whose maker allows them for this fork: a thread that gives way drops the front.',
 } as const satisfies NumberDefinition;

@@ -17,5 +17,5 @@ export const forkTubes = {
   moves: { end: 'front', more: 'down', turnedAsHeight: true },
   more: 'more',
   less: 'less',
-  help: 'How far the fork tubes stand out above the top clamp [yoke]. More lowers the front. Keep the tube’s minimum engagement in the clamps.',
+  help: 'How far the fork tubes stand out above the top clamp [top yoke]. More lowers the front. Keep the tube’s minimum engagement in both clamps.',
 } as const satisfies NumberDefinition;

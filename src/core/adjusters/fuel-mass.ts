@@ -15,5 +15,5 @@ export const fuelMass = {
   range: { least: 0, most: 40, step: 1 },
   more: 'heavier',
   less: 'lighter',
-  help: 'Fuel in the tank, beside the bike’s own weight. A litre of petrol weighs about 0.75 kg.',
+  help: 'Fuel in the tank, beside the bike’s own weight. A litre of petrol [gasoline] weighs about 0.75 kg.',
 } as const satisfies NumberDefinition;

@@ -16,5 +16,5 @@ export const headAngleCupsDeg = {
   range: { least: -3, most: 3, step: 0.25 },
   more: 'leaned further back',
   less: 'stood up',
-  help: 'Steering axis leaned further back (+) or stood up (−) by cups in the steering head [headstock].',
+  help: 'Steering axis leaned further back (+) or stood up (−) by cups in the steering head [headstock]. A cup that sits loose, or bearings out of line, can make the steering stick: a workshop job.',
 } as const satisfies NumberDefinition;

@@ -14,5 +14,5 @@ export const leanDeg = {
   range: { least: 0, most: 65, step: 1 },
   more: 'leaned further',
   less: 'more upright',
-  help: 'Lean from upright in the ride state “Mid-corner”. What presses on the springs grows as 1/cos of it.',
+  help: 'Lean from upright in the ride state “Mid-corner”. More lean loads the springs more: at 45° 1.4 times.',
 } as const satisfies NumberDefinition;

@@ -6,7 +6,7 @@ export const loadHeight = {
   key: 'loadHeight',
   kind: 'load',
   group: 'load',
-  label: 'Load height over mark',
+  label: 'Load’s centre of gravity above load mark',
   holds: 'number',
   quantity: 'length',
   saved: ANY_PLACE,

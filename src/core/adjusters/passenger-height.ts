@@ -6,7 +6,7 @@ export const passengerHeight = {
   key: 'passengerHeight',
   kind: 'load',
   group: 'load',
-  label: 'Passenger height over seat',
+  label: 'Passenger’s centre of gravity above seat',
   holds: 'number',
   quantity: 'length',
   saved: ANY_PLACE,

@@ -18,5 +18,5 @@ export const pivotForward = {
   more: 'further forward',
   less: 'further back',
   help: ({ loop }) =>
-    `Swingarm pivot moved forward (+) or back (−) by an eccentric. Everything bolted to the frame stays; the arm, its links and the ${loop} follow.`,
+    `Swingarm pivot moved forward (+) or back (−) by an eccentric. Everything bolted to the frame stays; the swingarm, its links and the ${loop} follow.`,
 } as const satisfies NumberDefinition;

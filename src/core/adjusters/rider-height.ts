@@ -6,7 +6,7 @@ export const riderHeight = {
   key: 'riderHeight',
   kind: 'load',
   group: 'load',
-  label: 'Rider height over seat',
+  label: 'Rider’s centre of gravity above seat',
   holds: 'number',
   quantity: 'length',
   saved: ANY_PLACE,

@@ -17,5 +17,5 @@ export const shockMountShim = {
   moves: { end: 'rear', more: 'up', turnedAsHeight: true },
   more: 'thicker',
   less: 'thinner',
-  help: 'Shim between the bracket and the shock’s mount away from the rocker, or on the frame. Thicker raises the rear. With a table it counts as a longer shock.',
+  help: 'Shim under the shock mount that does not sit on the rocker. Thicker raises the rear. With a table it counts as a longer shock.',
 } as const satisfies NumberDefinition;

@@ -9,10 +9,27 @@ export interface DriveNoun {
   /** What its length is counted in: a chain's links, a toothed belt's teeth. */
   readonly unit: 'link' | 'tooth';
   readonly units: 'links' | 'teeth';
+  /** What it lies on at the pivot; a chain's has its other name beside it at first use. */
+  readonly slider: 'chain slider' | 'guide';
+  readonly sliderInFull: 'chain slider [rub strip]' | 'guide';
 }
 
-export const CHAIN: DriveNoun = { loop: 'chain', Loop: 'Chain', unit: 'link', units: 'links' };
-export const BELT: DriveNoun = { loop: 'belt', Loop: 'Belt', unit: 'tooth', units: 'teeth' };
+export const CHAIN: DriveNoun = {
+  loop: 'chain',
+  Loop: 'Chain',
+  unit: 'link',
+  units: 'links',
+  slider: 'chain slider',
+  sliderInFull: 'chain slider [rub strip]',
+};
+export const BELT: DriveNoun = {
+  loop: 'belt',
+  Loop: 'Belt',
+  unit: 'tooth',
+  units: 'teeth',
+  slider: 'guide',
+  sliderInFull: 'guide',
+};
 
 /**
  * The nouns for a kind of drive. Shaft and hub take a chain's: a text that names runs is not shown for those, or says

@@ -21,6 +21,6 @@ export const antiSquatSwingarm: Reading = {
     what: 'The part of the anti-squat that the thrust makes about the swingarm pivot.',
     sign: 'Positive holds the rear up.',
     measured: 'Computed from pivot height and its distance ahead of the rear contact patch.',
-    feels: 'Grows with a higher pivot, a steeper and a shorter arm.',
+    feels: 'Grows with a higher pivot, a steeper and a shorter swingarm.',
   },
 };

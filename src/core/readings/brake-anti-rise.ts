@@ -25,6 +25,7 @@ export const brakeAntiRise: Reading = {
   },
   more: 'rear held down more on the rear brake',
   less: 'rear held down less on the rear brake',
+  belowZero: { more: 'rear lifted less on the rear brake', less: 'rear lifted more on the rear brake' },
   help: {
     what: 'How much of the rear brake’s load transfer the brake’s own pull on the swingarm holds down, without the spring.',
     sign: '100 % keeps the rear where it is; more pulls it down, less lets it rise.',

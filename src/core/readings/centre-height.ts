@@ -20,6 +20,6 @@ export const centreHeight: Reading = {
     what: 'Height of the common centre of gravity of bike, rider and load.',
     sign: 'Positive above the ground.',
     measured: 'From a weigh-in, level and with one axle raised.',
-    feels: 'Higher throws more weight between the wheels on gas and brakes; lower less.',
+    feels: 'Higher moves more load from wheel to wheel on gas and brakes; lower moves less.',
   },
 };

@@ -3,15 +3,16 @@ import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
-const texts = ({ Loop, loop }: DriveNoun) => ({
+const texts = ({ Loop, loop, slider, sliderInFull }: DriveNoun) => ({
   label: loop === 'chain' ? 'Chain clearance to chain slider' : `${Loop} clearance to pivot`,
-  more: `${loop} further from the pivot guide`,
-  less: `${loop} nearer the pivot guide`,
+  more: `${loop} further from the ${slider}`,
+  less: `${loop} nearer the ${slider}`,
+  belowZero: { more: `${loop} bends less over the ${slider}`, less: `${loop} bends more over the ${slider}` },
   help: {
-    what: `Gap between the ${loop}’s upper run and the guide over the swingarm pivot (its centre where there is no guide).`,
-    sign: `Positive while the ${loop} runs clear above; at or below zero it lies on the guide.`,
-    measured: 'Ruler from the pivot’s guide up to the pin line of the upper run, suspension hanging.',
-    feels: `Near or on the guide the ${loop} wears it; the further above the pivot it runs, the more it pulls the rear down.`,
+    what: `Gap between the ${loop}’s upper run and the ${sliderInFull} over the swingarm pivot, or the pivot’s centre without one.`,
+    sign: `Positive while the ${loop} runs clear above; at or below zero it lies on the ${slider}.`,
+    measured: `Ruler from the ${slider} up to the pin line of the upper run, suspension hanging, on a stand that cannot slip, while a second person holds the bike. Engine off.`,
+    feels: `Near or on the ${slider} the ${loop} wears it; the further above the pivot it runs, the more it pulls the rear down.`,
   },
 });
 

@@ -17,7 +17,7 @@ export const forkTubeSpare: Reading = {
   more: 'more tube in the clamps',
   less: 'less tube in the clamps',
   help: {
-    what: 'Tube standing out of the top clamp beyond the least that the maker’s manual gives.',
+    what: 'Tube standing out of the top clamp [top yoke] beyond the least that the maker’s manual gives.',
     sign: 'Positive is safe; below zero the clamps hold too little tube.',
     measured: 'Ruler from the top clamp to the top of the tube, less the manual’s least.',
     feels: 'Nothing, until a clamp slips; keep it above zero.',

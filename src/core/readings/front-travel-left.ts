@@ -15,10 +15,12 @@ export const frontTravelLeft: Reading = {
   read: ({ travel, machine, sprung }) => (sprung?.most.front ?? machine.front.travel) - travel.front,
   more: 'more fork travel left',
   less: 'less fork travel left',
+  belowZero: { more: 'less far beyond coil-bound', less: 'further beyond coil-bound' },
   help: {
-    what: 'How far the fork can still go in before a stop or closed coils end it.',
-    sign: 'Positive while travel is left; below zero the coils would have closed already.',
-    measured: 'Tape from the seal to where the fork ends, from the maker’s figures or with the springs out.',
+    what: 'How far the fork can still go in before a stop ends it or the spring is coil-bound.',
+    sign: 'Positive while travel is left; below zero the spring would be coil-bound already.',
+    measured:
+      'Tape from the seal to where the fork ends, from the maker’s figures. With the springs out it is a workshop job: the front held by the steering head [headstock], the fork caps unloaded first.',
     feels: 'When little is left, the next bump or hard braking bottoms it.',
   },
 };

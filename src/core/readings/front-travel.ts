@@ -17,7 +17,8 @@ export const frontTravel: Reading = {
   help: {
     what: 'How far the fork has gone in from fully extended, along the legs.',
     sign: 'Zero is fully extended; it is never negative.',
-    measured: 'Cable tie or rubber ring on the tube, pushed up to the seal with the wheel in the air.',
+    measured:
+      'Cable tie or rubber ring on the tube, pushed up to the seal with the wheel in the air, on a stand that cannot slip, while a second person holds the bike.',
     feels: 'More brings the front down: steeper rake, less trail, weight forward.',
   },
 };

@@ -29,6 +29,7 @@ export const lowerRunAngle: Reading = {
   more: 'rises more toward the front',
   less: 'rises less toward the front',
   belowZero: { more: 'falls less toward the front', less: 'falls more toward the front' },
+  acrossZero: { more: 'now rises toward the front', less: 'now falls toward the front' },
   ...texts(CHAIN),
   texts,
 };

@@ -4,15 +4,19 @@ import { lowerRunLever } from '../standing/drive-slopes.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
-const texts = ({ Loop, loop }: DriveNoun) => ({
+const texts = ({ Loop, loop, slider, sliderInFull }: DriveNoun) => ({
   label: `${Loop} clearance under the pivot`,
-  more: `lower run further below the pivot guide`,
-  less: `lower run nearer the pivot guide`,
+  more: `lower run further below the ${slider}`,
+  less: `lower run nearer the ${slider}`,
+  belowZero: {
+    more: `lower run bends less under the ${slider}`,
+    less: `lower run bends more under the ${slider}`,
+  },
   help: {
-    what: `Gap between the ${loop}’s taut lower run and the guide under the swingarm pivot (its centre where there is no guide).`,
-    sign: `Positive while the ${loop} runs clear below; at or below zero it lies on the guide with the throttle closed.`,
-    measured: 'Ruler from the pivot’s guide down to the pin line of the lower run, pulled tight.',
-    feels: `Near the pivot the closed throttle pulls the rear down less; on the guide the ${loop} wears it.`,
+    what: `Gap between the ${loop}’s taut lower run and the ${sliderInFull} under the swingarm pivot, or the pivot’s centre without one.`,
+    sign: `Positive while the ${loop} runs clear below; at or below zero it lies on the ${slider} with the throttle closed.`,
+    measured: `Ruler from the ${slider} down to the pin line of the lower run, pulled tight.`,
+    feels: `Near the pivot the closed throttle pulls the rear down less; on the ${slider} the ${loop} wears it.`,
   },
 });
 

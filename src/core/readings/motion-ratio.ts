@@ -17,9 +17,10 @@ export const motionRatio: Reading = {
   more: 'shock moves more for the wheel',
   less: 'shock moves less for the wheel',
   help: {
-    what: 'How many mm the shock moves for one mm of the rear wheel, at this place of the travel.',
+    what: 'How far the shock moves for the rear wheel’s movement, at this place of the travel: 0.5 is 0.5 mm of shock per mm of wheel.',
     sign: 'Positive: the shock goes in as the wheel rises.',
-    measured: 'Lift the wheel by 10 mm about where it stands and see how far the shock moves.',
+    measured:
+      'Spring out, frame and wheel supported, a second person holding the bike: lift the wheel by 10 mm about where it stands and see how far the shock moves. A loaded spring can injure: use a spring compressor, or leave it to a workshop.',
     feels:
       'More makes the same spring stiffer at the wheel, by its square; a change over the travel makes it progressive.',
   },

@@ -13,7 +13,7 @@ import { absent } from './absent.ts';
  */
 export const neutralAntiSquat: Reading = {
   key: 'neutralAntiSquat',
-  label: 'Anti-squat, neutral',
+  label: 'Neutral anti-squat',
   group: 'drive',
   quantity: 'percent',
   construction: 'squatLine',
@@ -23,11 +23,11 @@ export const neutralAntiSquat: Reading = {
     const found = neutralOf(stance);
     return found.ok ? found.neutral : absent('centreOnGround');
   },
-  more: 'neutral lies higher',
-  less: 'neutral lies lower',
+  more: 'neutral point higher',
+  less: 'neutral point lower',
   help: {
     what: 'The anti-squat at which this bike’s rear neither squats nor lifts, the weight of wheel and swingarm counted.',
-    sign: '100 % with a weightless wheel; a few points more with a real one on an arm that falls to the axle.',
+    sign: '100 % with a weightless wheel; a few points more with a real one on a swingarm that falls to the axle.',
     measured: 'Computed from the weights of the rear wheel and of the whole bike.',
     feels: 'Hold the bike’s anti-squat against it: below it the rear squats on the gas, above it lifts.',
   },

@@ -15,9 +15,10 @@ export const rearTravelLeft: Reading = {
   read: ({ travel, machine, sprung }) => (sprung?.most.rear ?? machine.rear.wheelTravel) - travel.rear,
   more: 'more rear travel left',
   less: 'less rear travel left',
+  belowZero: { more: 'less far beyond coil-bound', less: 'further beyond coil-bound' },
   help: {
-    what: 'How far the rear axle can still rise before a stop or closed coils end it.',
-    sign: 'Positive while travel is left; below zero the coils would have closed already.',
+    what: 'How far the rear axle can still rise before a stop ends it or the spring is coil-bound.',
+    sign: 'Positive while travel is left; below zero the spring would be coil-bound already.',
     measured: 'Rubber ring on the shock’s rod, or the travel of the table less what is used.',
     feels: 'When little is left, the next bump, a load or a passenger bottoms it.',
   },

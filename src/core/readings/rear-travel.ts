@@ -19,7 +19,7 @@ export const rearTravel: Reading = {
     what: 'How far the rear axle has risen from where it hangs, the frame held.',
     sign: 'Zero is hanging; it is never negative.',
     measured:
-      'Tape from the axle straight up to a mark on the tail, hanging and as it stands; the difference.',
+      'Tape from the axle straight up to a mark on the tail, hanging and as it stands; the difference. Hang the wheel on a stand that cannot slip, while a second person holds the bike.',
     feels: 'More brings the rear down: flatter swingarm, more rake, slower steering.',
   },
 };

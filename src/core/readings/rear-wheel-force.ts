@@ -33,6 +33,7 @@ export const rearWheelForce: Reading = {
   },
   more: 'springs push harder at the wheel',
   less: 'springs push less at the wheel',
+  belowZero: { more: 'springs hold the wheel up less', less: 'springs hold the wheel up more' },
   ...texts(CHAIN),
   texts,
 };

@@ -26,6 +26,7 @@ export const rearWheelRate: Reading = {
   },
   more: 'rear stiffer',
   less: 'rear softer',
+  belowZero: { more: 'rear gives way less', less: 'rear gives way more' },
   help: {
     what: 'How much more load the rear carries for each mm it sinks, of the springs alone.',
     sign: 'Mostly positive; below zero the rear gives way, which falling leverage can bring about.',

@@ -20,6 +20,6 @@ export const seatHeight: Reading = {
     what: 'Height of the seat mark above the ground.',
     sign: 'Positive above the ground.',
     measured: 'Tape from the floor to the lowest place of the seat.',
-    feels: 'Higher gives room to lean and weight transfer; lower reaches the ground.',
+    feels: 'Higher gives room to lean and weight transfer; lower lets the feet reach the ground.',
   },
 };

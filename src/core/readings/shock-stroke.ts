@@ -13,12 +13,13 @@ export const shockStroke: Reading = {
   quantity: 'length',
   construction: 'rearTravel',
   read: ({ arm }) => arm.shockStroke,
-  more: 'shock pressed further in',
-  less: 'shock less pressed in',
+  more: 'shock compressed further',
+  less: 'shock compressed less',
   help: {
     what: 'How far the shock has gone in from its own full length.',
-    sign: 'Zero is fully extended; positive is pushed in.',
-    measured: 'Eye to eye with the wheel hanging, less eye to eye as it stands.',
+    sign: 'Zero is fully extended; positive is compressed.',
+    measured:
+      'Eye to eye with the wheel hanging, less eye to eye as it stands. Hang the wheel on a stand that cannot slip, while a second person holds the bike.',
     feels: 'It is what the shock’s spring and its bump rubber see of the wheel’s travel.',
   },
 };

@@ -31,6 +31,10 @@ export const squatAngle: Reading = {
     more: 'squat line falls less toward the front',
     less: 'squat line falls more toward the front',
   },
+  acrossZero: {
+    more: 'squat line now rises toward the front',
+    less: 'squat line now falls toward the front',
+  },
   ...texts(CHAIN),
   texts,
 };

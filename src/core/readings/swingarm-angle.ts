@@ -18,10 +18,12 @@ export const swingarmAngle: Reading = {
   more: 'steeper swingarm',
   less: 'flatter swingarm',
   belowZero: { more: 'axle rises less above the pivot', less: 'axle rises more above the pivot' },
+  acrossZero: { more: 'axle now below the pivot', less: 'axle now above the pivot' },
   help: {
     what: 'Slope of the line from swingarm pivot down to the rear axle.',
     sign: 'Positive when the axle is lower than the pivot. The trade quotes it topped out.',
-    measured: 'Angle gauge along pivot and axle centres, rear wheel hanging; tenths of a degree matter.',
+    measured:
+      'Angle gauge along pivot and axle centres, rear wheel hanging, on a stand that cannot slip, while a second person holds the bike; tenths of a degree matter.',
     feels: 'Steeper holds the rear up on the exit; too steep and the tyre loses grip when the gas opens.',
   },
 };

@@ -22,11 +22,12 @@ export const tyreToClampGap: Reading = {
       : front.legLength - front.travel - front.lowerClampDepth - frontRadius,
   more: 'more room over the front tyre',
   less: 'less room over the front tyre',
+  belowZero: { more: 'tyre reaches less far into the clamp', less: 'tyre reaches further into the clamp' },
   help: {
     what: 'Room left between front tyre and lower clamp when the fork is fully in, as high as it stands in its clamps.',
     sign: 'Positive is clear; below zero the tyre hits the clamp before the fork ends.',
     measured:
-      'Springs out, fork pushed fully in: ruler from tread to clamp. Mind the mudguard, and that a tyre grows with speed.',
+      'A workshop job: the front held by the steering head [headstock], the fork caps unloaded before the springs come out, then the fork pushed fully in and a ruler from tread to clamp. Mind the mudguard [fender], and that a tyre grows with speed.',
     feels: 'Nothing until it is gone; then the tyre stops dead under hard braking.',
   },
 };

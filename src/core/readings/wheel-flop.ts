@@ -18,6 +18,7 @@ export const wheelFlop: Reading = {
     groundTrail(machine.frontRadius, rake, offset) * Math.sin(rake) * Math.cos(rake),
   more: 'falls into turns more',
   less: 'falls into turns less',
+  belowZero: { more: 'front rises less in turns', less: 'front rises more in turns' },
   help: {
     what: 'How strongly the front wants to fall into the turn when the bars are turned at walking pace.',
     sign: 'Positive when turning the bars lets the front sink.',

@@ -18,22 +18,3 @@ export const CAUTION_CHECKS: readonly string[] = [
 /** Written under every saved picture. */
 export const CAUTION_ON_PICTURES =
   'A model, not a test ride. Check all clearances, follow the maker’s manual, change one thing at a time and ride gently first.';
-
-/** In Edit, where a bike is measured with its springs unhooked or a wheel raised. */
-export const CAUTION_EDIT =
-  'A spring under load can throw its parts: leave unhooking it to who has the tool and the training. A bike with a wheel off the ground can fall: use a stand that cannot slip and a second person.';
-
-/** Beside the chain. */
-export const CAUTION_CHAIN =
-  'Set the slack as the maker’s manual measures it: on the stand it names, at the place and with the load it names. What is shown here comes from geometry alone. Engine off and keys out before a hand goes near the sprockets.';
-
-export const CAUTION_HALF_LINK =
-  'A half link is weaker than the rest of the chain, and many makers forbid it: ask the makers of chain and bike first.';
-
-/** Beside the sprockets. */
-export const CAUTION_SPROCKETS =
-  'Check the room for the sprockets and the tyre, and that pitch and strength fit, before you fit a pair. Speedometer and road papers may need a change with the gearing.';
-
-/** Beside the weigh-in, where a bike is lifted off one wheel. */
-export const CAUTION_WEIGHING =
-  'A bike with an axle raised can fall. Have a second person hold it on firm, level ground, on a stand that cannot slip, the other wheel chocked.';

@@ -1,0 +1,35 @@
+/** The cautions of single panels, which come with them after the first sight. */
+
+/** In Edit, where a bike is measured with its springs unhooked or a wheel raised. */
+export const CAUTION_EDIT =
+  'A loaded spring can injure: use a spring compressor, or leave it to a workshop. A bike with a wheel off the ground can fall: use a stand that cannot slip and a second person.';
+
+/** Beside the chain. */
+export const CAUTION_CHAIN =
+  'Set the slack as the maker’s manual measures it: on the stand it names, at the place and with the load it names. What is shown here comes from geometry alone. Engine off, keys out and out of gear before a hand goes near it: turn the wheel by hand and keep fingers off the sprocket.';
+
+export const CAUTION_HALF_LINK =
+  'A half link is weaker, and many makers forbid it. Use one only if the chain’s maker allows it for this bike.';
+
+/** Beside the sprockets. */
+export const CAUTION_SPROCKETS =
+  'Check the room for the sprockets and the tyre, and that pitch and strength fit, before you fit a pair. Speedometer and road papers may need a change with the gearing.';
+
+/** Beside the weigh-in, where a bike is lifted off one wheel. */
+export const CAUTION_WEIGHING =
+  'A bike with an axle raised can fall. Have a second person hold it on firm, level ground, on a stand that cannot slip, the other wheel chocked. Move fuel outdoors only, with the engine cold.';
+
+/** Beside the travel table, which is measured with the spring out. */
+export const CAUTION_TRAVEL_TABLE =
+  'A loaded spring can injure. Use a spring compressor, or leave it to a workshop. Support frame and wheel; keep hands out of the links; a second person holds the bike.';
+
+/** Where a chain or a slack moves the axle. */
+export const CAUTION_AXLE =
+  'Engine off. Set both sides alike, tighten the axle nut to the manual’s torque, check the brake anchor, and measure the slack again.';
+
+/** Beside the springs. */
+export const CAUTION_SPRINGS =
+  'Fitting a spring is a workshop job: a loaded spring can injure. Unload it first and follow the maker’s manual.';
+
+/** Beside a rear caliper that a stay holds. */
+export const CAUTION_STAY = 'A stay carries the whole rear brake. Only the maker’s parts and torque.';
