@@ -52,7 +52,7 @@ test('a chain is put on, stepped and taken back by taps, and a refusal leads int
   await chainAdjuster(page).getByText('By the chain').tap();
   const links = field(page, 'Links of the chain');
   const first = await links.inputValue();
-  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '36');
+  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '32');
   await adjusterGroup(page, 'Gearing and axle').tap();
   await choosePanel(page, 'Readings');
   await stand(page).getByRole('button', { name: 'Go to Chain length' }).tap();

@@ -1,6 +1,7 @@
 /** The Chain tab with the mouse: setting an axle by its chain, slack, wear, and the chain that lies on the pivot's guide. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { kept } from './support/kept.ts';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { axleForChain, chainForAxle } from '../../src/core/standing/axle-in-slot.ts';
 import { setAxlePosition } from '../../src/core/standing/chain-in-frame.ts';
@@ -120,7 +121,7 @@ test('a chain said to be on the bike takes the axle along, and where it does not
   const choice = await putOnFirstFitting(page);
   await expect(chainRow(page, choice.links)).toContainText('On the bike');
   expect((await savedDocument(page)).setup.chainLinks).toBe(choice.links);
-  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '36');
+  await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '32');
   await expect(chain(page)).toContainText(
     /is too long: the axle would stand [\d.]+\smm behind its slot\. With [\d, or]+ links it fits\./,
   );
@@ -212,6 +213,7 @@ test('wear is kept with the bike: a worn chain that is on takes the axle back, s
   await typeInto(page, 'Least to keep', '12');
   const { drive } = (await savedDocument(page)).bike;
   expect(drive).toMatchObject({ measuredLinks: 20, measuredLength: 319, wearLimit: 2, leastSlack: 12 });
+  await expect.poll(async () => (await kept(page))[0]?.text).toContain('"leastSlack": 12');
   await page.reload();
   await openChain(page, 'Wear');
   await expect(field(page, 'Their length')).toHaveValue('319.0');
@@ -256,7 +258,7 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   expect(told).toMatch(
     /The chain lies on the chain slider \[rub strip\] from hanging to [\d.]+ mm of rear travel\./,
   );
-  expect(told).toMatch(/presses on the guide with \d+ N for every 1000 N of thrust/);
+  expect(told).toMatch(/presses on the chain slider with \d+ N for every 1000 N of thrust/);
   const gap = await readingText(page, 'Chain clearance to chain slider');
   expect(told).toContain(`${gap.replace('−', '')} too low with the wheel hanging`);
   const teeth = /fewest teeth in front that keep it clear are (\d+)/.exec(told)?.[1] ?? '';
