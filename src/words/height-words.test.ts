@@ -10,15 +10,21 @@ const seat = heightPlace('seat');
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 it('name the place, the rise with its sign, and where a tape is held', () => {
-  expect(plain(effectWords({ place: front, rise: -4.94 }, mm))).toBe('Front −4.9 mm at the axle line');
-  expect(plain(effectWords({ place: seat, rise: 19.02 }, mm))).toBe('Seat +19.0 mm');
-  expect(plain(effectWords({ place: seat, rise: 25.4 }, inch))).toBe('Seat +1,00 in');
+  expect(plain(effectWords({ place: front, before: 640, after: 635.06 }, mm))).toBe(
+    'Front −4.9 mm at the axle line',
+  );
+  expect(plain(effectWords({ place: seat, before: 815, after: 834.02 }, mm))).toBe('Seat +19.0 mm');
+  expect(plain(effectWords({ place: seat, before: 800, after: 825.4 }, inch))).toBe('Seat +1,00 in');
 });
 
 it('say what one step would do', () => {
   expect(
     plain(
-      stepEffectWords({ amount: 0.5, quantity: 'length', more: 'longer' }, { place: seat, rise: 0.93 }, mm),
+      stepEffectWords(
+        { amount: 0.5, quantity: 'length', more: 'longer' },
+        { place: seat, before: 815, after: 815.93 },
+        mm,
+      ),
     ),
   ).toBe('0.5 mm longer: seat +0.9 mm');
 });

@@ -3,7 +3,7 @@ import type { HeightEffect } from '../core/effects/adjuster-effect.ts';
 import type { HeightPlace } from '../core/effects/height-places.ts';
 import type { HeightNotReached, HeightReached, HeightStep } from '../core/effects/reach-height.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { writeShort } from './write-short.ts';
 
 const signed = (mm: number, style: NumberStyle): string =>
@@ -11,22 +11,29 @@ const signed = (mm: number, style: NumberStyle): string =>
 
 const plain = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
 
+/** The rise between two heights as they are written, mm, so that a person who subtracts the readings finds it. */
+export function shownRise(before: number, after: number, style: NumberStyle): number {
+  const steps = shownSteps(after, 'length', style) - shownSteps(before, 'length', style);
+  return metricOfSteps(steps, 'length', style);
+}
+
 function riseWords({ words: [name, where] }: HeightPlace, mm: number, style: NumberStyle): string {
   return [name, signed(mm, style), where].filter(Boolean).join(' ');
 }
 
 /** "Front −4.9 mm at the axle line": what an adjuster does since the baseline. */
-export function effectWords({ place, rise }: HeightEffect, style: NumberStyle): string {
-  const told = riseWords(place, rise, style);
+export function effectWords({ place, before, after }: HeightEffect, style: NumberStyle): string {
+  const told = riseWords(place, shownRise(before, after, style), style);
   return told.charAt(0).toUpperCase() + told.slice(1);
 }
 
 /** "0.5 mm longer: seat +0.9 mm": what one step of an adjuster would do. */
 export function stepEffectWords(
   step: { readonly amount: number; readonly quantity: QuantityKey; readonly more: string },
-  { place, rise }: HeightEffect,
+  { place, before, after }: HeightEffect,
   style: NumberStyle,
 ): string {
+  const rise = shownRise(before, after, style);
   return `${writeShort(step.amount, step.quantity, style)} ${step.more}: ${riseWords(place, rise, style)}`;
 }
 

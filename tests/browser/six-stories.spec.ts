@@ -1,8 +1,9 @@
 /** What people come for, each from the open page: how many presses it takes, that no way is the wrong one, and that words and figures agree. */
 import { expect, test, type Page } from '@playwright/test';
 import { namedAdjusters } from '../../src/core/adjusters/named-adjusters.ts';
-import { heightPlace, heightRise } from '../../src/core/effects/height-places.ts';
-import { metricReading, savedDocument, standing } from './support/bike-document.ts';
+import { shownRise } from '../../src/words/height-words.ts';
+import { heightPlace, heightsAt } from '../../src/core/effects/height-places.ts';
+import { METRIC, metricReading, savedDocument, standing } from './support/bike-document.ts';
 import {
   changeText,
   FRONT_HEIGHT,
@@ -40,11 +41,9 @@ class Hand {
 /** By how much a place rose since the bike was opened, as the core has it, mm. */
 async function risen(page: Page, place: 'front' | 'seat'): Promise<number> {
   const document = await savedDocument(page);
-  return heightRise(
-    heightPlace(place),
-    standing({ ...document, setup: document.baseline.setup }),
-    standing(document),
-  );
+  const was = standing({ ...document, setup: document.baseline.setup });
+  const { before, after } = heightsAt(heightPlace(place), was, standing(document));
+  return shownRise(before, after, METRIC);
 }
 
 function effectOf(page: Page, key: string): Promise<string> {

@@ -6,15 +6,16 @@ import { READINGS } from '../readings/all-readings.ts';
 import { RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
-import { heightPlace, heightRise, type HeightPlace } from './height-places.ts';
+import { heightPlace, heightRise, heightsAt, type HeightPlace } from './height-places.ts';
 
 /** Stands the bike with another setup in one ride state; null where it does not stand. */
 export type StandWith = (setup: Setup) => StandingBike | null;
 
 export interface HeightEffect {
   readonly place: HeightPlace;
-  /** By how much the place rises, mm, positive upward. */
-  readonly rise: number;
+  /** How high the place stands above the ground before and after, mm. */
+  readonly before: number;
+  readonly after: number;
 }
 
 /** Where each end's height is looked at first. */
@@ -36,7 +37,7 @@ export function heightEffect(
   const after = stand({ ...setup, [adjuster.key]: to });
   if (before === null || after === null) return null;
   const place = LOOKED_AT[adjuster.moves.end];
-  return { place, rise: heightRise(place, before, after) };
+  return { place, ...heightsAt(place, before, after) };
 }
 
 /** Readings nearer than this, by their size, are the same: what a search for a rest leaves over. */

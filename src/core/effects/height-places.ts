@@ -65,9 +65,19 @@ export function heightPlace(key: HeightPlaceKey): HeightPlace {
  * adjusters set differently. Always has an answer.
  */
 export function heightRise(place: HeightPlace, from: Stance, to: Stance): number {
+  const { before, after } = heightsAt(place, from, to);
+  return after - before;
+}
+
+/** How high a place of the frame stands above the ground in `from` and the same place of the frame in `to`, mm. */
+export function heightsAt(
+  place: HeightPlace,
+  from: Stance,
+  to: Stance,
+): { readonly before: number; readonly after: number } {
   const was = place.on(from);
   const inItsFrame = inFrame(from.pose, was);
-  return onGround(to.pose, seenFrom(inItsFrame, from, to)).y - was.y;
+  return { before: was.y, after: onGround(to.pose, seenFrom(inItsFrame, from, to)).y };
 }
 
 /** A point in frame coordinates of one stance in those of another, whose pivot an eccentric may hold elsewhere. */
