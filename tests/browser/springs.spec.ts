@@ -84,7 +84,7 @@ test('what the adjuster gives is entered with the fork, and rates that need more
   );
   expect(preloads).toHaveLength(6);
   for (const { mm, words } of preloads) {
-    if (mm < 0) expect(words).toContain('the spring would stand loose while the wheel hangs');
+    if (mm < 0) expect(words).toContain('the spring stands loose while the wheel hangs');
     else if (mm > 14) expect(words).toContain('the adjuster gives 14.0 mm at most');
     else expect(words).not.toMatch(/loose|at most/);
   }
