@@ -141,7 +141,7 @@ test('filters keep what meets them, and the one that takes the last pair away ca
   await page.getByRole('checkbox', { name: 'Chain clears' }).check();
   await typeInto(page, 'Least gap', '150');
   await expect(count(page)).toHaveText('0 of 45 pairs, topped out');
-  await expect(sprockets(page)).toContainText('No pair is left. Asking for the chain’s gap to the pivot');
+  await expect(sprockets(page)).toContainText('No pair is left. The filter for the chain’s gap to the pivot');
   await page.getByRole('button', { name: 'Remove this filter' }).click();
   expect(await pairsShown(page)).toEqual(same);
 });
@@ -159,7 +159,7 @@ test('a chain in hand that is too short is told in the row and in words, and not
   await chains.fill('100');
   await chains.press('Enter');
   await expect(count(page)).toHaveText('0 of 45 pairs, topped out');
-  await page.getByRole('button', { name: /^Lift/ }).click();
+  await page.getByRole('button', { name: /^Remove/ }).click();
   await page.getByRole('checkbox', { name: 'Axle within its slot only' }).uncheck();
   await chains.fill('100');
   await chains.press('Enter');
