@@ -78,7 +78,7 @@ test('records that are no bikes are told of once and stay, and every change is s
   await put(page, 'bikes', [...NO_BIKES, ...ODD_BIKES]);
   await put(page, 'revisions', [{ ...about, id: 'beside', writer: 'other' }]);
   await page.reload();
-  await expect(notice(page)).toContainText(`${NO_BIKES.length + 1} records in the browser’s storage cannot`);
+  await expect(notice(page)).toContainText(`${NO_BIKES.length + 1} saved entries cannot`);
   await expect(notice(page).getByRole('listitem')).toHaveCount(NO_BIKES.length + 1);
   await typeInto(page, FRONT_HEIGHT, '9');
   const saved = () => all(page, 'bikes').then((rows) => rows.filter(({ savedAt }) => Number(savedAt) > 5));
