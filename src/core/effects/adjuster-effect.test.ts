@@ -72,7 +72,7 @@ describe('a state to see an adjuster in', () => {
     expect(seen('rearTravelUsed', 'riderUp')).toBe('travelByHand');
   });
 
-  it('is none where the adjuster acts', () => {
+  it('is not offered where the adjuster acts', () => {
     expect(seen('forkSpringRate', 'riderUp')).toBeNull();
     expect(seen('forkTubes', 'toppedOut')).toBeNull();
     expect(seen('acceleration', 'accelerating')).toBeNull();

@@ -15,7 +15,7 @@ const CHECK_EVERY = 3;
 
 /**
  * The place between `low` and `high` at which `value` is zero: the sign changes within `tolerance` of it. Regula
- * falsi with the Illinois change, so that no end stays for ever; the interval is halved when three rounds have not
+ * falsi with the Illinois change, so that neither end gets stuck; the interval is halved when three rounds have not
  * halved it. Where the value jumps past zero it gives the place of the jump, and the residual shows that. No answer
  * when the ends have the same sign or a value is not a number.
  */
