@@ -4,6 +4,7 @@ import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chain, chooseChainPart, openChain } from './support/chain.ts';
 import { openLowChain } from './support/low-chain.ts';
 import { expectNoUndo, field, openAdjuster, undoButton } from './support/panels.ts';
+import { rideStates } from './support/ride.ts';
 import { openPage } from './support/side-view.ts';
 import { pictureText, wordsOf } from './support/side-view-picture.ts';
 import { amissIn, choosePanel } from './support/touch.ts';
@@ -49,6 +50,9 @@ test('the chain that rubs is marked on the side view, its slack drawn, and a tap
 }) => {
   await openPage(page);
   await openLowChain(page);
+  // With the rider on board the chain slider leaves this chain no slack to draw.
+  await choosePanel(page, 'Readings');
+  await rideStates(page).getByText('Topped out', { exact: true }).tap();
   expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the chain slider');
   await choosePanel(page, 'Why and more');
   await openChain(page, 'Slack');

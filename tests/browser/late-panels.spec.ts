@@ -43,6 +43,8 @@ test('a panel that cannot be fetched says so, keeps the tabs, and comes when it 
   await expect(page.getByRole('region', { name: 'Ride', exact: true })).toBeVisible();
   expect(asked).toBe(askedByNow);
   await choose(page, 'Springs');
+  await expect.poll(() => asked).toBeGreaterThan(askedByNow);
+  await expect(notice).toBeVisible();
   await page.unroute(/springs-panel[^/]*\.js$/);
   await notice.getByRole('button', { name: 'Try again' }).click();
   await expect(page.getByRole('region', { name: 'Springs', exact: true })).toBeVisible();

@@ -106,7 +106,10 @@ for (const bikeName of ['Track day', 'Twin-shock roadster'])
 test('S1: the side view says in words in which zone the squat line runs', async ({ page }) => {
   await openPage(page, 'Topped out');
   const described = page.getByRole('application', { name: 'Side view of the bike' });
-  await expect(described).toHaveAccessibleDescription(/runs in the neutral zone\./);
+  await expect(described).toHaveAccessibleDescription(/runs in the lift zone, above the neutral one\.$/);
+  await typeInto(page, 'Front sprocket', '17');
+  await typeInto(page, 'Rear sprocket', '39');
+  await expect(described).toHaveAccessibleDescription(/runs in the neutral zone\.$/);
   await typeInto(page, 'Front sprocket', '19');
   await typeInto(page, 'Rear sprocket', '34');
   await expect(described).toHaveAccessibleDescription(/runs in the squat zone, below the neutral one\.$/);
