@@ -1,17 +1,17 @@
 /** The help of the command that prints readings: every adjuster, reading and ride state by name, with unit and range. */
-import type { Bike } from '../core/parts/bike.ts';
 import type { Adjuster } from '../core/adjusters/all-adjusters.ts';
 import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
+import type { BikeWithSetup } from '../document/document.ts';
 import { adjusterUnit } from './set-adjuster.ts';
 
-function range(adjuster: Adjuster, bike: Bike): string {
+function range(adjuster: Adjuster, { bike, setup }: BikeWithSetup): string {
   if (adjuster.holds === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
   if (adjuster.holds === 'wholeNumberOrNone') return 'a count such as 112, or none';
-  const { least, most, step } = adjusterRange(adjuster, bike);
+  const { least, most, step } = adjusterRange(adjuster, bike, setup);
   return `${least} to ${most} in steps of ${step}`;
 }
 
@@ -26,14 +26,15 @@ function table(rows: readonly (readonly string[])[]): string {
     .join('\n');
 }
 
-/** The help text. Some ranges depend on the bike, so they are those of `bike`. */
-export function readingsHelp(bike: Bike): string {
+/** The help text. Some ranges depend on the bike as it is set, so they are those of `of`. */
+export function readingsHelp(of: BikeWithSetup): string {
+  const { bike } = of;
   const adjusters = [
     ['KEY', 'UNIT', 'RANGE', 'NAME'],
     ...namedAdjusters(bike.drive.kind).map((adjuster) => [
       adjuster.key,
       adjusterUnit(adjuster),
-      range(adjuster, bike),
+      range(adjuster, of),
       adjuster.label,
     ]),
   ];

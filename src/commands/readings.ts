@@ -152,11 +152,11 @@ export function readingsCommand(args: readonly string[]): Outcome {
   const request = requestFrom(args);
   if (!request.ok) return fail(request.reason);
   const { file, sets, help } = request.value;
-  if (file === null) return { code: 0, out: readingsHelp(DEMO_BIKES[0].bike), err: '' };
+  if (file === null) return { code: 0, out: readingsHelp(DEMO_BIKES[0]), err: '' };
   const opened = openFile(file);
   if (!opened.ok) return fail(opened.reason);
   let { document } = opened.value;
-  if (help) return { code: 0, out: readingsHelp(document.bike), err: '' };
+  if (help) return { code: 0, out: readingsHelp(document), err: '' };
   const notes = opened.value.repairs.map((repair) => repair.sentence);
   for (const words of sets) {
     const set = setAdjusterFromWords(document, words);

@@ -1,7 +1,6 @@
 /** Sets an adjuster from the words of the command line, such as `forkTubes=5` or `rearTyre=190/55-17`. */
 import { ADJUSTERS, type Adjuster, type NumberAdjuster } from '../core/adjusters/all-adjusters.ts';
-import { adjusterRange } from '../core/standing/adjuster-range.ts';
-import type { Bike } from '../core/parts/bike.ts';
+import { adjusterRange, isWithin } from '../core/standing/adjuster-range.ts';
 import type { TyreReason } from '../core/parts/tyre.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts';
@@ -62,11 +61,12 @@ export function setAdjusterFromWords(document: BikeDocument, words: string): Res
   if (!value.ok) return refuse(WHY[value.reason]);
   const edited = setAdjuster(document, adjuster.key, value.value);
   if (!edited.ok) return refused(edited.reason.sentence);
-  return solved({ document: edited.value, remark: remarkOn(adjuster, document.bike, value.value) });
+  return solved({ document: edited.value, remark: remarkOn(adjuster, edited.value, value.value) });
 }
 
-function remarkOn(adjuster: NumberAdjuster, bike: Bike, value: number): string | null {
-  const { least, most } = adjusterRange(adjuster, bike);
-  if (value >= least && value <= most) return null;
+function remarkOn(adjuster: NumberAdjuster, { bike, setup }: BikeDocument, value: number): string | null {
+  const range = adjusterRange(adjuster, bike, setup);
+  if (isWithin(adjuster, range, value)) return null;
+  const { least, most } = range;
   return `The adjuster ${adjuster.key} is set to ${value}, outside the adjuster’s range of ${least} to ${most} ${adjusterUnit(adjuster)} on this bike.`;
 }

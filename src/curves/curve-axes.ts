@@ -1,20 +1,27 @@
 /** What a reading can be drawn against: travel at either end or both, and every number adjuster, each with its range. */
 import type { Bike } from '../core/parts/bike.ts';
-import { rearWheelTravel } from '../core/linkage/rear-wheel-travel.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
 import { ADJUSTERS, type NumberAdjuster } from '../core/adjusters/all-adjusters.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { driveNoun, nameDrive, type DriveText } from '../core/parts/drive-noun.ts';
 import { adjusterRange, type AdjusterRange } from '../core/standing/adjuster-range.ts';
+import { rearTravelAsSet } from '../core/standing/rear-travel-as-set.ts';
 import type { SweepAxis } from '../core/effects/sweep.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
+
+/** A bike with its adjusters set: how far it reaches ends the axes. */
+export interface SetBike {
+  readonly bike: Bike;
+  readonly setup: Setup;
+}
 
 export interface CurveAxis {
   readonly key: string;
   readonly label: DriveText;
   readonly quantity: QuantityKey;
-  readonly axis: (bike: Bike) => SweepAxis;
-  /** Ends of the axis for a bike and one step along it, in the metric unit of the quantity. */
-  readonly range: (bike: Bike) => AdjusterRange;
+  readonly axis: (of: SetBike) => SweepAxis;
+  /** Ends of the axis for a bike as set and one step along it, in the metric unit of the quantity. */
+  readonly range: (of: SetBike) => AdjusterRange;
   /** Whether this bike has what is varied. */
   readonly applies: (bike: Bike) => boolean;
 }
@@ -25,9 +32,9 @@ export interface NamedAxis extends CurveAxis {
 }
 
 const TRAVEL_STEP = 0.5;
-const rearRange = (bike: Bike): AdjusterRange => ({
+const rearRange = ({ bike, setup }: SetBike): AdjusterRange => ({
   least: 0,
-  most: rearWheelTravel(bike.swingarm),
+  most: rearTravelAsSet(bike, setup),
   step: TRAVEL_STEP,
 });
 const always = (): boolean => true;
@@ -46,17 +53,17 @@ const TRAVEL: readonly CurveAxis[] = [
     label: 'Front travel',
     quantity: 'length',
     axis: () => ({ kind: 'travel', end: 'front' }),
-    range: (bike) => ({ least: 0, most: bike.fork.travel, step: TRAVEL_STEP }),
+    range: ({ bike }) => ({ least: 0, most: bike.fork.travel, step: TRAVEL_STEP }),
     applies: always,
   },
   {
     key: 'bothTravels',
     label: 'Rear travel, the front with it',
     quantity: 'length',
-    axis: (bike) => ({
+    axis: ({ bike, setup }) => ({
       kind: 'travel',
       end: 'both',
-      frontPerRear: bike.fork.travel / Math.max(1, rearWheelTravel(bike.swingarm)),
+      frontPerRear: bike.fork.travel / Math.max(1, rearTravelAsSet(bike, setup)),
     }),
     range: rearRange,
     applies: always,
@@ -73,7 +80,7 @@ export const CURVE_AXES: readonly CurveAxis[] = [
     label: adjuster.label,
     quantity: adjuster.quantity,
     axis: () => ({ kind: 'adjuster', adjuster: adjuster.key }),
-    range: (bike) => adjusterRange(adjuster, bike),
+    range: ({ bike, setup }) => adjusterRange(adjuster, bike, setup),
     applies: (bike) => adjuster.applies?.(bike, null) ?? true,
   })),
 ];

@@ -57,8 +57,8 @@ const SAME_DIGIT = 1 / 20;
 
 /** The range of the axis for the present bike, widened to where it stands. */
 export function axisEnds(axis: CurveAxis, { bike, setup, stance }: CurveSource): AxisEnds {
-  const { least, most } = axis.range(bike);
-  const along = axis.axis(bike);
+  const { least, most } = axis.range({ bike, setup });
+  const along = axis.axis({ bike, setup });
   if (!stance.ok && along.kind === 'travel') return { from: least, to: most };
   const place = sweepPlace(along, setup, stance.ok ? stance.travel : { front: 0, rear: 0 });
   return { from: Math.min(least, place), to: Math.max(most, place) };
@@ -80,7 +80,7 @@ export function evenCurve(
 }
 
 function askedOf({ bike, setup, state, stance }: Swept, axis: CurveAxis) {
-  const along = axis.axis(bike);
+  const along = axis.axis({ bike, setup });
   if (along.kind === 'adjuster') return { bike, setup, travel: { front: 0, rear: 0 }, state, axis: along };
   return stance?.ok === true ? { bike, setup, travel: stance.travel, as: stance, axis: along } : null;
 }
@@ -119,12 +119,12 @@ export function curveSet(
       noStand: stance.ok ? null : stance,
     });
   });
-  const overTravel = axis.axis(sources[0].bike).kind === 'travel';
+  const overTravel = axis.axis(sources[0]).kind === 'travel';
   return { reading, axis, from, to, overTravel, curves };
 }
 
 function placeOf({ bike, setup, stance }: CurveSource, axis: CurveAxis): number | null {
-  return stance.ok ? sweepPlace(axis.axis(bike), setup, stance.travel) : null;
+  return stance.ok ? sweepPlace(axis.axis({ bike, setup }), setup, stance.travel) : null;
 }
 
 function noCurve(reading: Reading, axis: CurveAxis): Curve {

@@ -82,7 +82,7 @@ describe('adjusters', () => {
     const document = start();
     for (const adjuster of ADJUSTERS) {
       if (!('range' in adjuster)) continue;
-      const { least, most } = adjusterRange(adjuster, document.bike);
+      const { least, most } = adjusterRange(adjuster, document.bike, document.setup);
       for (const value of [least, most])
         expect(refusal(setAdjuster(document, adjuster.key, value))).toBeNull();
     }

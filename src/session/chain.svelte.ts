@@ -65,7 +65,7 @@ export class Chain {
   readonly slackSet: number = $derived.by(() => this.#session.document.setup.chainSlack);
   /** What its adjuster offers, mm. */
   readonly slackRange: AdjusterRange = $derived.by(() =>
-    adjusterRange(adjusterOf('chainSlack'), this.#session.document.bike),
+    adjusterRange(adjusterOf('chainSlack'), this.#session.document.bike, this.#session.document.setup),
   );
   /** Whether a half link may join an odd number of links. */
   readonly halfLink: boolean = $derived.by(() => this.#session.document.bike.drive.halfLink);
@@ -218,7 +218,11 @@ export class Chain {
   readonly fewestClear = $derived.by(() => {
     const { on, freshLoop: loop } = this;
     if (on === null || loop === null) return null;
-    return fewestClearFrontTeeth(on.stance.machine, loop, adjusterRange(adjusterOf('frontTeeth'), on.bike));
+    return fewestClearFrontTeeth(
+      on.stance.machine,
+      loop,
+      adjusterRange(adjusterOf('frontTeeth'), on.bike, on.setup),
+    );
   });
 
   constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {

@@ -96,7 +96,7 @@ export class Curves {
     () => this.#standing.live?.asked.state ?? this.#standing.state,
   );
   readonly #adjuster: NumberAdjusterKey | null = $derived.by(() => {
-    const axis = this.axis.axis(this.#session.document.bike);
+    const axis = this.axis.axis(this.#session.document);
     return axis.kind === 'adjuster' ? axis.adjuster : null;
   });
   readonly #bike = $derived.by(() => this.#now?.bike ?? null);
@@ -255,14 +255,14 @@ export class Curves {
   }
 
   get #overTravel(): boolean {
-    return this.axis.axis(this.#session.document.bike).kind === 'travel';
+    return this.axis.axis(this.#session.document).kind === 'travel';
   }
 
   /** What sets the adjusters to a place of the axis. The end that is not varied keeps the travel at which it stands. */
   #editTo(x: number): ((from: BikeDocument) => Edited) | null {
     const { live } = this.#standing;
     if (live === null) return null;
-    const axis = this.axis.axis(live.bike);
+    const axis = this.axis.axis(live);
     const to = sweptTo(axis, x, live.setup, live.stance.travel);
     const adjusters: readonly (readonly [NumberAdjusterKey, number])[] =
       axis.kind === 'adjuster'

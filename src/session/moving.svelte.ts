@@ -152,7 +152,7 @@ export class Moving {
       const { key } = handle.target;
       const steps = stepsOfNudge(key, mm);
       this.#session.commit(
-        (from) => setAdjuster(from, key, stepAdjuster(adjusterOf(key), from.bike, from.setup[key], steps)),
+        (from) => setAdjuster(from, key, stepAdjuster(adjusterOf(key), from, from.setup[key], steps)),
         this.#labelOf(handle),
       );
       return;

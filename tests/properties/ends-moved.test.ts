@@ -19,7 +19,7 @@ function withMore(adjuster: Adjuster, { bike, setup }: Sprung): Setup {
     return { ...setup, [adjuster.key]: { diameter: across.value + 10 } };
   }
   if (adjuster.holds === 'wholeNumberOrNone') throw new Error(`${adjuster.key} moves no end`);
-  return { ...setup, [adjuster.key]: setup[adjuster.key] + adjusterRange(adjuster, bike).step };
+  return { ...setup, [adjuster.key]: setup[adjuster.key] + adjusterRange(adjuster, bike, setup).step };
 }
 
 /** Height above the ground of the frame at either end, mm: at the steering head and at the load mark. */

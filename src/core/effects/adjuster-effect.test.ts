@@ -38,7 +38,7 @@ describe('the height that an adjuster gives', () => {
     for (const { bike: each, setup: from } of SPRUNG_BIKES)
       for (const adjuster of raising.filter((one) => doesApply(one, each, from))) {
         const value = from[adjuster.key];
-        const { step } = adjusterRange(adjuster, each);
+        const { step } = adjusterRange(adjuster, each, setup);
         const found = heightEffect(adjuster, from, value, value + step, (asked) => {
           const on = standBike(each, asked, 'riderUp');
           return on.ok ? on : null;

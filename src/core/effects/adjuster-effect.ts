@@ -45,7 +45,7 @@ const SAME = 1e-7;
 
 /** Whether a step of an adjuster moves its end or, where it moves none, changes any reading. Null where the bike stands with neither value. */
 function doesAct(adjuster: NumberAdjuster, bike: Bike, setup: Setup, stand: StandWith): boolean | null {
-  const { most, step } = adjusterRange(adjuster, bike);
+  const { most, step } = adjusterRange(adjuster, bike, setup);
   const value = setup[adjuster.key];
   const before = stand(setup);
   const after = stand({ ...setup, [adjuster.key]: value + step <= most ? value + step : value - step });

@@ -38,7 +38,7 @@ describe('a wanted height', () => {
           };
           const { value, rise } = found.step;
           expect(at(value)).toBeCloseTo(rise, 9);
-          const { step } = adjusterRange(adjusterOf(place.adjuster), bike);
+          const { step } = adjusterRange(adjusterOf(place.adjuster), bike, setup);
           for (const by of [-step, step])
             expect(Math.abs(at(value + by) - wanted)).toBeGreaterThanOrEqual(Math.abs(rise - wanted) - 1e-9);
           if (found.other !== null)
@@ -52,7 +52,7 @@ describe('a wanted height', () => {
   it('that a step gives exactly is that step, with no other named', () => {
     const { bike, setup } = SPRUNG_ROAD;
     const stand = standing(bike);
-    const shockLength = setup.shockLength + 4 * adjusterRange(adjusterOf('shockLength'), bike).step;
+    const shockLength = setup.shockLength + 4 * adjusterRange(adjusterOf('shockLength'), bike, setup).step;
     const [from, to] = [stand(setup), stand({ ...setup, shockLength })];
     if (from === null || to === null) throw new Error('The road bike stands.');
     const wanted = heightRise(heightPlace('seat'), from, to);

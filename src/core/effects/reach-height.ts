@@ -45,7 +45,7 @@ export function reachHeight(
 ): HeightReached | HeightNotReached {
   const from = stand(reference);
   if (from === null) return refuse('noHeight');
-  const { least, most, step } = adjusterRange(adjusterOf(place.adjuster), bike);
+  const { least, most, step } = adjusterRange(adjusterOf(place.adjuster), bike, setup);
   const zero = reference[place.adjuster];
   const steps: HeightStep[] = [];
   for (let n = Math.ceil((least - zero) / step); n <= Math.floor((most - zero) / step); n += 1) {

@@ -66,7 +66,7 @@ describe('a sweep over an adjuster', () => {
     (key, adjuster) => {
       const needsLinks = !doesApply(adjuster, plainBike, plainSetup);
       const bike = needsLinks ? linkedBike : plainBike;
-      const { least, most } = adjusterRange(adjuster, bike);
+      const { least, most } = adjusterRange(adjuster, bike, plainSetup);
       const over = asked({ kind: 'adjuster', adjuster: adjuster.key }, least, most, { count: 5, bike });
       const swept = standAlong(over);
       expect(swept.x.length).toBeGreaterThan(2);

@@ -12,7 +12,7 @@ const before = standing(plainBike, plainSetup, TRAVEL);
 const pulled = (key: GripKey, x: number, y: number) =>
   pulledAdjuster(plainBike, plainSetup, before, key, { x, y }, (setup) => standing(plainBike, setup, TRAVEL));
 
-const range = (key: GripKey) => adjusterRange(adjusterOf(key), plainBike);
+const range = (key: GripKey) => adjusterRange(adjusterOf(key), plainBike, plainSetup);
 
 describe('every grip', () => {
   it.each(GRIPS.map((grip) => grip.key))(

@@ -48,7 +48,7 @@ export function pulledAdjuster(
   pull: Point,
   stand: (setup: Setup) => Stance | null,
 ): number {
-  const { least, most, step } = adjusterRange(adjusterOf(key), bike);
+  const { least, most, step } = adjusterRange(adjusterOf(key), bike, setup);
   const value = setup[key] + amountPulled(setup, standing, key, pull, stand);
   const stepped = Number((Math.round(value / step) * step).toFixed(6));
   return Math.min(most, Math.max(least, stepped));

@@ -4,7 +4,7 @@ import { doesApply } from '../adjusters/does-apply.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
-import { adjusterRange } from './adjuster-range.ts';
+import { adjusterRange, isWithin } from './adjuster-range.ts';
 
 export interface OutOfRange {
   readonly adjuster: NumberAdjuster;
@@ -20,7 +20,9 @@ export function adjustersOutOfRange(bike: Bike, setup: Setup): OutOfRange[] {
     if (adjuster.holds !== 'number' && adjuster.holds !== 'wholeNumber') return [];
     if (!doesApply(adjuster, bike, setup)) return [];
     const value = setup[adjuster.key];
-    const { least, most } = adjusterRange(adjuster, bike);
+    const range = adjusterRange(adjuster, bike, setup);
+    if (isWithin(adjuster, range, value)) return [];
+    const { least, most } = range;
     const { indistinct } = QUANTITIES[adjuster.quantity];
     return value < least - indistinct || value > most + indistinct ? [{ adjuster, value, least, most }] : [];
   });

@@ -8,6 +8,7 @@ import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { suspensionAt, type SuspensionAt } from '../linkage/suspension.ts';
 import type { Point } from '../plane/point.ts';
 import type { Machine } from './machine.ts';
+import { travelWithin } from './travel-within.ts';
 
 /** Travel used from topped out, mm: fork along the legs, rear axle square to the ground with the frame held. */
 export interface Travel {
@@ -59,10 +60,17 @@ const LEAST_LEG = 50;
 /** Most rake at which the axis still meets the ground ahead of the bike, radians. */
 const MOST_RAKE = 1.3;
 
-/** Stands the machine on the ground at the travel given, or says which parts cannot meet. */
-export function stance(machine: Machine, travel: Travel): Stance | NoLinkage {
+/** Stands the machine on the ground at the travel asked for, or says which parts cannot meet. */
+export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
   const { front } = machine;
-  if (!Number.isFinite(travel.front) || !Number.isFinite(travel.rear)) return refuse('inputNotANumber');
+  if (!Number.isFinite(asked.front) || !Number.isFinite(asked.rear)) return refuse('inputNotANumber');
+  const beyond = asked.front > front.travel || asked.rear > machine.rear.wheelTravel;
+  const travel = beyond
+    ? {
+        front: travelWithin(asked.front, front.travel),
+        rear: travelWithin(asked.rear, machine.rear.wheelTravel),
+      }
+    : asked;
   if (travel.front > front.travel || travel.front < 0)
     return refuse('forkTravelBeyond', { end: 'front', found: travel.front, limit: front.travel });
   if (travel.rear > machine.rear.wheelTravel || travel.rear < 0)

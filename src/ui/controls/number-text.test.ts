@@ -39,6 +39,9 @@ describe('typed words', () => {
   it('may repeat a limit as it is shown', () => {
     expect(readTyped('1.181', 'length', inch, limits)).toEqual({ ok: true, value: 29.9974 });
     expect(readTyped('-1.1812', 'length', inch, limits)).toEqual({ ok: true, value: -30 });
+    const travel = { least: 0, most: 123.46 };
+    expect(readTyped('123.5', 'length', metric, travel)).toEqual({ ok: true, value: 123.46 });
+    expect(readTyped('123.6', 'length', metric, travel)).toEqual({ ok: false, reason: 'aboveRange' });
   });
 
   it('are refused outside the range, with the range and its unit as advice', () => {

@@ -46,9 +46,12 @@ export function readTyped(
   if (counted !== null && !Number.isInteger(value)) return refused('notWhole');
   const { least = -Infinity, most = Infinity } = limits;
   if (value >= least && value <= most) return solved(value);
-  // The limit as the message shows it is rounded; typed back it must be taken, as the limit itself.
-  if (Math.abs(value - least) <= indistinct) return solved(least);
-  if (Math.abs(value - most) <= indistinct) return solved(most);
+  // The limit as the message and the readings show it is rounded; typed back it must be taken, as the limit itself.
+  const { digits, perMetric } = shownUnit(quantity, style.system);
+  for (const limit of [least, most]) {
+    const shown = Number((limit * perMetric).toFixed(digits)) / perMetric;
+    if (Math.abs(value - limit) <= indistinct || Math.abs(value - shown) <= indistinct) return solved(limit);
+  }
   return refused(value < least ? 'belowRange' : 'aboveRange');
 }
 
