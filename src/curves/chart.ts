@@ -3,11 +3,12 @@ import type { Point } from '../core/plane/point.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { textWidthPx } from '../scene/text-width.ts';
 import { placeLabels, type Box, type WantedLabel } from '../scene/label-placing.ts';
-import type { LabelShape, LabelSpot, MarkShape, Role, Scene, Shape } from '../scene/shape.ts';
+import type { LabelShape, LabelSpot, MarkShape, PathStep, Role, Scene, Shape } from '../scene/shape.ts';
 import type { View } from '../scene/view.ts';
 import { axisOf, type Axis } from './axis.ts';
 import { legendOf, uprightName } from './chart-legend.ts';
 import type { CurveSet, PlacedCurve } from './curve-set.ts';
+import type { NeutralZone } from './neutral-zone.ts';
 import { isTurned, withUnit, type Band } from '../words/curve-words.ts';
 import { lookOf } from './line-look.ts';
 
@@ -19,8 +20,8 @@ export interface ChartAsked {
   readonly textPx: number;
   /** The target band, metric; null without one. */
   readonly band: Band | null;
-  /** Half-width of the neutral zone of anti-squat, to draw the zones; null to draw none. */
-  readonly zones: number | null;
+  /** Where neutral lies, to draw the zones about it; null to draw none. */
+  readonly zones: NeutralZone | null;
 }
 
 export interface Chart {
@@ -39,8 +40,13 @@ const TICK_UP = 2.4;
 const GAP_PX = 7;
 /** From the place of bare words at their right to where they begin, px. */
 const BARE_BESIDE = 14;
+/** Places along an edge of a zone, which bends little. */
+const EDGE_PLACES = 25;
 const NOW_RADIUS = 6;
 const SIGN_RADIUS = 5;
+
+/** An edge of a zone: its height in the reading's unit at a place of the axis. */
+type Edge = (x: number) => number;
 
 /** Height of one row of the legend, px. */
 export function legendRowPx(textPx: number): number {
@@ -94,18 +100,34 @@ export function chartOf(asked: ChartAsked): Chart {
   const bareLabel = (text: string, xPx: number, yPx: number): LabelShape =>
     label(text, at(xPx, yPx), 'right', 'axisName');
   const areas: Shape[] = [];
-  const area = (role: Role, from: number, to: number): void => {
-    const low = Math.max(from, yAxis.least);
-    const high = Math.min(to, yAxis.most);
-    if (!(high > low)) return;
-    areas.push(box(role, at(leftPx, yAxis.px(high)), at(rightPx, yAxis.px(low))));
+  /** The area between two edges along the axis, kept within the field. */
+  const area = (role: Role, lower: Edge, upper: Edge): void => {
+    const within = (y: number): number => Math.min(yAxis.most, Math.max(yAxis.least, y));
+    const places = Array.from({ length: EDGE_PLACES }, (_, i) => {
+      const x = set.from + ((set.to - set.from) * i) / (EDGE_PLACES - 1);
+      return { px: xAxis.px(x), low: within(lower(x)), high: within(upper(x)) };
+    });
+    if (!places.some(({ low, high }) => high > low)) return;
+    const above = places.map(({ px, high }) => at(px, yAxis.px(high)));
+    const below = places.map(({ px, low }) => at(px, yAxis.px(low))).reverse();
+    areas.push({ kind: 'path', role, steps: [...stepsAlong([...above, ...below]), { op: 'close' }] });
   };
   if (zones !== null) {
-    area('proSquatZone', -Infinity, 0);
-    area(isTurned(set.reading) ? 'liftZone' : 'squatZone', 0, 100 - zones);
-    area('neutralZone', 100 - zones, 100 + zones);
-    area(isTurned(set.reading) ? 'squatZone' : 'liftZone', 100 + zones, Infinity);
-  } else if (band !== null) area('neutralZone', band.least, band.most);
+    const { middle, band: half } = zones;
+    const isClosed = isTurned(set.reading);
+    const edge = (by: number) => (x: number) => middle(x) + by;
+    const ground = () => 0;
+    const squatEnd = (x: number): number => Math.max(0, middle(x) - half);
+    area('proSquatZone', () => yAxis.least, ground);
+    area(isClosed ? 'liftZone' : 'squatZone', ground, squatEnd);
+    area('neutralZone', squatEnd, edge(half));
+    area(isClosed ? 'squatZone' : 'liftZone', edge(half), () => yAxis.most);
+  } else if (band !== null)
+    area(
+      'neutralZone',
+      () => band.least,
+      () => band.most,
+    );
 
   const grid: Shape[] = [
     ...yAxis.ticks.map(({ px }) => line('grid', [at(leftPx, px), at(rightPx, px)])),
@@ -181,12 +203,14 @@ export function chartOf(asked: ChartAsked): Chart {
 }
 
 /** The span of all curves and of the band; for zones neutral is always in sight. */
-function yEnds(set: CurveSet, band: Band | null, zones: number | null): { from: number; to: number } {
+function yEnds(set: CurveSet, band: Band | null, zones: NeutralZone | null): { from: number; to: number } {
   const numbers = set.curves.flatMap(({ curve, value }) =>
     [...curve.y, value].filter((y): y is number => typeof y === 'number'),
   );
   if (band !== null) numbers.push(band.least, band.most);
-  if (zones !== null) numbers.push(100 - 2 * zones, 100 + 2 * zones);
+  if (zones !== null)
+    for (const x of [set.from, set.to])
+      numbers.push(zones.middle(x) - 2 * zones.band, zones.middle(x) + 2 * zones.band);
   return numbers.length === 0
     ? { from: 0, to: 1 }
     : {
@@ -218,25 +242,11 @@ function stretchesIn(
 }
 
 function line(role: Role, points: readonly Point[]): Shape {
-  return {
-    kind: 'path',
-    role,
-    steps: points.map((point, i) => ({ op: i === 0 ? 'move' : 'line', ...point })),
-  };
+  return { kind: 'path', role, steps: stepsAlong(points) };
 }
 
-function box(role: Role, from: Point, to: Point): Shape {
-  return {
-    kind: 'path',
-    role,
-    steps: [
-      { op: 'move', ...from },
-      { op: 'line', x: to.x, y: from.y },
-      { op: 'line', ...to },
-      { op: 'line', x: from.x, y: to.y },
-      { op: 'close' },
-    ],
-  };
+function stepsAlong(points: readonly Point[]): PathStep[] {
+  return points.map((point, i) => ({ op: i === 0 ? 'move' : 'line', ...point }));
 }
 
 function mark(role: Role, sign: MarkShape['sign'], at: Point): MarkShape {

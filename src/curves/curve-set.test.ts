@@ -12,10 +12,13 @@ import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
+import { neutralAntiSquat } from '../core/readings/neutral-anti-squat.ts';
+import { zoneOf as zoneOnSideView } from '../scene/zones.ts';
 import { chartOf } from './chart.ts';
 import { CURVE_AXES, nameAxis } from './curve-axes.ts';
-import { curveSet, sameLine, type CurveSource } from './curve-set.ts';
+import { axisEnds, curveSet, evenCurve, sameLine, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows, fewRows, hereText } from './curve-table.ts';
+import { neutralZone, type NeutralZone } from './neutral-zone.ts';
 import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } from '../words/curve-words.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
@@ -99,12 +102,28 @@ describe('the words of a curve', () => {
     expect(words).toContain(`Now ${(value as number).toFixed(1)} % at 40.0 mm.`);
   });
 
+  const neutral = neutralZone(
+    5,
+    evenCurve(neutralAntiSquat, axis('rearTravel'), axisEnds(axis('rearTravel'), asSet), asSet),
+  );
+
   it('name the zones in order, meeting where the curve crosses', () => {
     const { curve } = set.curves[0];
-    const parts = stretchesOf(set.curves[0], (y) => zoneOf(y, 5));
-    expect(parts.map(({ kind }) => kind)).toEqual([...new Set(curve.y.map((y) => zoneOf(y as number, 5)))]);
+    const parts = stretchesOf(set.curves[0], (y, x) => zoneOf(y, x, neutral));
+    expect(parts.map(({ kind }) => kind)).toEqual([
+      ...new Set(curve.y.map((y, i) => zoneOf(y as number, curve.x[i], neutral))),
+    ]);
     parts.slice(1).forEach((part, i) => expect(part.from).toBe(parts[i].to));
-    expect(plain(zoneWords(set, 5, style))).toMatch(/^The rear .* from 0\.0 to .* mm\.$/);
+    expect(plain(zoneWords(set, neutral, style))).toMatch(/^The rear .* from 0\.0 to .* mm\.$/);
+  });
+
+  it('put the bike in the zone in which the side view puts its squat line', () => {
+    for (let rearTravelUsed = 0; rearTravelUsed <= 130; rearTravelUsed += 2) {
+      const on = standBike(plainBike, { ...plainSetup, rearTravelUsed }, 'travelByHand');
+      if (!on.ok) throw new Error(on.reason);
+      const y = antiSquat.read(on);
+      expect(zoneOf(y as number, rearTravelUsed, neutral), `${rearTravelUsed}`).toBe(zoneOnSideView(on, 5));
+    }
   });
 
   it('tell over which part it lies within a band', () => {
@@ -154,6 +173,7 @@ describe('the figures of curves', () => {
 
 describe('the chart', () => {
   const set = curveSet(antiSquat, axis('rearTravel'), [asSet]);
+  const neutral = neutralZone(5, null);
   const asked = { set, style, widthPx: 600, heightPx: 200, textPx: 12, band: null, zones: null };
 
   it('draws the curve from end to end of the field, and the bike’s own place on it', () => {
@@ -171,9 +191,9 @@ describe('the chart', () => {
   });
 
   it('draws zones behind anti-squat only where they are asked for, and neutral always in sight', () => {
-    const roles = (zones: number | null) =>
+    const roles = (zones: NeutralZone | null) =>
       chartOf({ ...asked, zones }).scene[0].shapes.map((shape) => shape.role);
     expect(roles(null)).toEqual([]);
-    expect(roles(5)).toContain('neutralZone');
+    expect(roles(neutral)).toContain('neutralZone');
   });
 });

@@ -1,6 +1,7 @@
 /** The curves being looked at: which reading, against what, for which bikes, and the hand that moves along them. */
 import type { AdjusterKey, NumberAdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
+import { neutralAntiSquat } from '../core/readings/neutral-anti-squat.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
@@ -123,6 +124,18 @@ export class Curves {
   readonly #besidesEven: readonly (Curve | null)[] = $derived.by(() => {
     const ends = { from: this.#from, to: this.#to };
     return this.#besides.map((source) => evenCurve(this.reading, this.axis, ends, source));
+  });
+
+  /** The computed neutral point along the axis, for the zones behind anti-squat; null where nothing is held against it. */
+  readonly neutral: Curve | null = $derived.by(() => {
+    if (this.reading.key !== antiSquat.key || !this.zones) return null;
+    const ends = { from: this.#from, to: this.#to };
+    if (this.#adjuster === null)
+      return this.#now === null ? null : evenCurve(neutralAntiSquat, this.axis, ends, this.#now);
+    const bike = this.#bike;
+    if (bike === null || this.#others === '') return null;
+    const setup = JSON.parse(this.#others) as Setup;
+    return evenCurve(neutralAntiSquat, this.axis, ends, { bike, setup, state: this.#shownState });
   });
 
   readonly set: CurveSet | null = $derived.by(() => {

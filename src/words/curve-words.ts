@@ -156,11 +156,18 @@ const OTHER_END: Readonly<Record<string, string>> = {
 
 export type Zone = 'lift' | 'neutral' | 'squat' | 'proSquat';
 
-/** The zone of an anti-squat, per cent, with the neutral zone `band` either side of 100. */
-export function zoneOf(antiSquat: number, band: number): Zone {
+/** Where neutral lies along an axis: its middle at a place, per cent, and its half-width in points. */
+export interface Neutral {
+  readonly middle: (x: number) => number;
+  readonly band: number;
+}
+
+/** The zone of an anti-squat, per cent, at a place of the axis. */
+export function zoneOf(antiSquat: number, x: number, { middle, band }: Neutral): Zone {
   if (antiSquat < 0) return 'proSquat';
-  if (antiSquat < 100 - band) return 'squat';
-  return antiSquat > 100 + band ? 'lift' : 'neutral';
+  const beyond = antiSquat - middle(x);
+  if (Math.abs(beyond) <= band) return 'neutral';
+  return beyond > 0 ? 'lift' : 'squat';
 }
 
 const ZONE_WORDS: Readonly<Record<Zone, string>> = {
@@ -173,13 +180,13 @@ const ZONE_WORDS: Readonly<Record<Zone, string>> = {
 /** The stretches of one kind along a curve, with where each begins and ends, metric. */
 export function stretchesOf<Kind>(
   { curve }: PlacedCurve,
-  kindOf: (y: number) => Kind,
+  kindOf: (y: number, x: number) => Kind,
 ): { readonly kind: Kind; readonly from: number; readonly to: number }[] {
   const found: { kind: Kind; from: number; to: number }[] = [];
   curve.x.forEach((x, i) => {
     const y = curve.y[i];
     if (typeof y !== 'number') return;
-    const kind = kindOf(y);
+    const kind = kindOf(y, x);
     const last = found.at(-1);
     if (last?.kind === kind) last.to = x;
     else {
@@ -210,10 +217,10 @@ export function isTurned({ key }: Pick<Reading, 'key'>): boolean {
 }
 
 /** "The rear lifts on the gas from 0 to 23 mm, is neutral from 23 to 61 mm, squats from 61 to 130 mm." */
-export function zoneWords(set: CurveSet, band: number, style: NumberStyle): string {
+export function zoneWords(set: CurveSet, neutral: Neutral, style: NumberStyle): string {
   const x = (value: number) => writeNumber(value, set.axis.quantity, style);
   const words = isTurned(set.reading) ? CLOSED_WORDS : ZONE_WORDS;
-  const parts = stretchesOf(set.curves[0], (y) => zoneOf(y, band)).map(
+  const parts = stretchesOf(set.curves[0], (y, x) => zoneOf(y, x, neutral)).map(
     ({ kind, from, to }) => `${words[kind]} from ${x(from).digits} to ${x(to).text}`,
   );
   return parts.length === 0 ? '' : `The rear ${parts.join(', ')}.`;
