@@ -1,3 +1,4 @@
+/** Tests of the neutral zone behind a curve. */
 import { describe, expect, it } from 'vitest';
 import type { Curve } from '../core/effects/sweep.ts';
 import { absent } from '../core/readings/absent.ts';

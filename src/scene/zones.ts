@@ -2,6 +2,7 @@
 import { engineBrakingSlopeOf } from '../core/standing/drive-slopes.ts';
 import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';
 import { closedThrottleRise, throttleIsClosed } from '../core/riding/throttle-closed.ts';
+import { squatOnGas } from '../core/riding/squat-on-gas.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { Point } from '../core/plane/point.ts';
@@ -97,16 +98,17 @@ const NOTHING = 0.05;
 
 /**
  * Where the squat line runs, in words for those who do not see the areas; empty without a load-transfer line. With the
- * throttle closed the line that counts is that of engine braking, and the millimetres of the balance have the last word.
+ * throttle closed the line that counts is that of engine braking. On the gas and off it the millimetres of the balance
+ * have the last word.
  */
 export function zoneSentence(standing: StandingBike, band: number): string {
   const zone = zoneOf(standing, band);
   if (zone === null) return '';
   const rise = closedThrottleRise(standing);
   if (rise !== null) return `${ZONE_SENTENCES[zone]} ${movedWords(rise)}`;
-  // On the gas is only the state that is: in any other the line says what the drive would do, and no more.
-  const asks = isOnGas(standing) ? ON_GAS[zone] : undefined;
-  return asks === undefined ? ZONE_SENTENCES[zone] : `${ZONE_SENTENCES[zone]} ${asks}`;
+  const squat = squatOnGas(standing);
+  if (squat === null) return ZONE_SENTENCES[zone];
+  return `${ZONE_SENTENCES[zone]} ${squatWords(squat)}`;
 }
 
 function movedWords(rise: number): string {
@@ -114,15 +116,10 @@ function movedWords(rise: number): string {
   return `Against coasting the rear ${rise > 0 ? 'rises' : 'drops'}.`;
 }
 
-function isOnGas({ balance }: StandingBike): boolean {
-  return (balance?.forces.acceleration ?? 0) > 0;
+function squatWords(squat: number): string {
+  if (Math.abs(squat) < NOTHING) return 'The rear stays where it is on the gas.';
+  return `The rear ${squat > 0 ? 'squats' : 'lifts'} on the gas.`;
 }
-
-const ON_GAS: Readonly<Partial<Record<Zone, string>>> = {
-  squat: 'The rear squats on the gas.',
-  neutral: 'The rear hardly moves on the gas.',
-  lift: 'The rear lifts on the gas.',
-};
 
 const ZONE_SENTENCES: Readonly<Record<Zone, string>> = {
   squat: 'The squat line runs in the squat zone, below the neutral one.',
