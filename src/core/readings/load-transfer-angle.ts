@@ -11,7 +11,7 @@ import type { Reading } from './reading.ts';
 export const loadTransferAngle: Reading = {
   key: 'loadTransferAngle',
   label: 'Load-transfer angle',
-  group: 'drive',
+  group: 'balance',
   quantity: 'angle',
   construction: 'loadTransferLine',
   read: (stance) => withoutCentre(stance) ?? Math.atan(stance.centre.y / stance.pose.wheelbase),
