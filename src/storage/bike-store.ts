@@ -18,6 +18,53 @@ export interface StoredBike {
 
 export type BikeSummary = Omit<StoredBike, 'text'>;
 
+/** What a shop keeps about a bike beside its measures. */
+export interface BikeCard {
+  readonly owner: string;
+  readonly notes: string;
+  readonly tags: readonly string[];
+  /** An archived bike stays, out of the way of those that are worked on. */
+  readonly archived: boolean;
+}
+
+/** A bike in the list: what the index says of it, so that no list reads the bikes themselves. */
+export interface ListedBike extends BikeSummary {
+  readonly card: BikeCard;
+  /** How many setup sheets it has, and the day of the latest; null without one. */
+  readonly sheets: number;
+  readonly latestSheet: string | null;
+}
+
+/** A setup sheet of a bike as it is stored. */
+export interface StoredSheet {
+  readonly id: string;
+  readonly bikeId: string;
+  /** The day it belongs to, as 2026-11-26. */
+  readonly day: string;
+  /** Milliseconds since 1970, UTC. */
+  readonly madeAt: number;
+  /** The text as it would stand in a file. */
+  readonly text: string;
+}
+
+/** A picture that belongs to a bike, as it was given. */
+export interface KeptPicture {
+  readonly id: string;
+  readonly bikeId: string;
+  readonly keptAt: number;
+  readonly blob: Blob;
+}
+
+/** A bike with all that lies beside it, as taken out of the store: what puts it back. */
+export interface WholeBike {
+  readonly bike: StoredBike;
+  readonly card: BikeCard;
+  readonly sheets: readonly StoredSheet[];
+  readonly revisions: readonly StoredBike[];
+  readonly originals: readonly Original[];
+  readonly pictures: readonly KeptPicture[];
+}
+
 /** A record that is no bike. It stays in the store as it is. */
 export interface UnreadableRecord {
   /** The same each time a record is read, and different for every record. */
@@ -62,17 +109,33 @@ export interface BikeStore {
   /** Why nothing outlives this page; null when it does. */
   readonly shortLived: StorageFault | null;
   /** Bikes, the latest saved first, and the records that are not bikes. */
-  list(): Stored<Shelf<BikeSummary>>;
+  list(): Stored<Shelf<ListedBike>>;
   load(id: string): Stored<StoredBike | null>;
   /** Looks at what is there and writes in one go, so that no other tab's save falls between. */
   save(write: BikeWrite): Stored<SaveOutcome>;
-  /** Removes the bike with its kept revisions and originals. */
-  remove(id: string): Stored<null>;
+  /** What the list says of a bike that is stored; a bike that is not there stays away. */
+  saveCard(id: string, card: BikeCard): Stored<null>;
+  /** Removes the bike with all that lies beside it, and gives it back whole; null when there is none. */
+  remove(id: string): Stored<WholeBike | null>;
+  /** Puts a bike back as it was taken out, beside whatever came since. */
+  putBack(whole: WholeBike): Stored<null>;
+  /** A bike with all that lies beside it; null when there is none. */
+  whole(id: string): Stored<WholeBike | null>;
+  /** Its setup sheets in time order. A record that is no sheet stays in the store and is left out. */
+  sheets(bikeId: string): Stored<readonly StoredSheet[]>;
+  saveSheet(sheet: StoredSheet): Stored<null>;
+  removeSheet(id: string): Stored<null>;
+  keepPicture(picture: KeptPicture): Stored<null>;
+  pictures(bikeId: string): Stored<readonly KeptPicture[]>;
+  removePicture(id: string): Stored<null>;
   /** Other lines of work on this bike that were kept, latest first. */
   revisions(id: string): Stored<readonly StoredBike[]>;
+  /** Keeps a version beside the bike of its id. */
+  keepRevision(version: StoredBike): Stored<null>;
   removeRevision(id: string, writer: string): Stored<null>;
   keepOriginal(original: Original): Stored<null>;
   originals(id: string): Stored<readonly Original[]>;
+  removeOriginal(id: string, keptAt: number): Stored<null>;
   /** Whatever was last given to savePreferences, as plain data; null when nothing was. */
   loadPreferences(): Stored<unknown>;
   savePreferences(preferences: object): Stored<null>;

@@ -1,24 +1,28 @@
 /** The store in the browser's own database (IndexedDB). */
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
+import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
 import { refused, solved } from '../core/numeric/result.ts';
-import type { BikeStore, BikeWrite, Original, Stored } from './bike-store.ts';
-import { latestFirst, summaryOf } from './memory-store.ts';
+import { latestFirst, listed, listedAmong, readEntry, sheetsAmong, withSheets } from './bike-index.ts';
+import type { BikeStore, BikeWrite, KeptPicture, Original, Stored, WholeBike } from './bike-store.ts';
 import { readRecord, shelfOf } from './read-record.ts';
 import { settleWrite } from './settle-write.ts';
 import { faultOf, storageFault } from './storage-fault.ts';
 import { withinTime } from './within-time.ts';
 
-/** A record may not be what was written, so it goes through `readRecord`. */
+/** A record may not be what was written, so it goes through `readRecord` or the index's readers. */
 interface Shelves extends DBSchema {
   bikes: { key: string; value: unknown };
+  index: { key: string; value: unknown };
+  sheets: { key: string; value: unknown; indexes: { bikeId: string } };
+  pictures: { key: string; value: KeptPicture; indexes: { bikeId: string } };
   revisions: { key: [string, string]; value: unknown; indexes: { id: string } };
   originals: { key: [string, number]; value: Original; indexes: { id: string } };
   preferences: { key: string; value: object };
 }
 
-const NAME = 'sidestance';
-const VERSION = 1;
+export const DATABASE = 'sidestance';
+const VERSION = 2;
 const PREFERENCES_KEY = 'preferences';
+const BESIDE = ['index', 'sheets', 'pictures', 'revisions', 'originals'] as const;
 
 /** A database that has not answered by then will not, ms: another tab may hold it, or the disk may be failing. */
 const LONGEST_ANSWER_MS = 5000;
@@ -26,12 +30,21 @@ const LONGEST_ANSWER_MS = 5000;
 type Database = IDBPDatabase<Shelves>;
 
 function open(onGone: () => void): Promise<Database> {
-  return openDB<Shelves>(NAME, VERSION, {
-    upgrade(database) {
-      database.createObjectStore('bikes', { keyPath: 'id' });
-      database.createObjectStore('revisions', { keyPath: ['id', 'writer'] }).createIndex('id', 'id');
-      database.createObjectStore('originals', { keyPath: ['id', 'keptAt'] }).createIndex('id', 'id');
-      database.createObjectStore('preferences');
+  return openDB<Shelves>(DATABASE, VERSION, {
+    async upgrade(database, from, _to, transaction) {
+      if (from < 1) {
+        database.createObjectStore('bikes', { keyPath: 'id' });
+        database.createObjectStore('revisions', { keyPath: ['id', 'writer'] }).createIndex('id', 'id');
+        database.createObjectStore('originals', { keyPath: ['id', 'keptAt'] }).createIndex('id', 'id');
+        database.createObjectStore('preferences');
+      }
+      if (from < 2) {
+        const index = database.createObjectStore('index', { keyPath: 'id' });
+        database.createObjectStore('sheets', { keyPath: 'id' }).createIndex('bikeId', 'bikeId');
+        database.createObjectStore('pictures', { keyPath: 'id' }).createIndex('bikeId', 'bikeId');
+        const { bikes } = shelfOf(await transaction.objectStore('bikes').getAll());
+        for (const bike of bikes) await index.put(listed(bike, null));
+      }
     },
     // A newer build in another tab wants to change the database: let it, and open again at the next use.
     blocking(_current, _blocked, event) {
@@ -45,6 +58,37 @@ function open(onGone: () => void): Promise<Database> {
 /** An unreadable record as it goes to the shelf of revisions: as it is, under a key that no tab has. */
 function setAside(record: unknown, { id, savedAt }: BikeWrite): object {
   return { ...(record as object), id, writer: `unreadable-${savedAt}` };
+}
+
+type Within<Mode extends IDBTransactionMode> = IDBPTransaction<Shelves, StoreNames<Shelves>[], Mode>;
+
+/** A bike with all that lies beside it, read in one go; null when there is none. */
+async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<WholeBike | null> {
+  const read = readRecord(await within.objectStore('bikes').get(id));
+  if (!read.ok) return null;
+  const [entry, sheets, revisions, originals, pictures] = await Promise.all([
+    within.objectStore('index').get(id),
+    within.objectStore('sheets').index('bikeId').getAll(id),
+    within.objectStore('revisions').index('id').getAll(id),
+    within.objectStore('originals').index('id').getAll(id),
+    within.objectStore('pictures').index('bikeId').getAll(id),
+  ]);
+  return {
+    bike: read.value,
+    card: listed(read.value, readEntry(entry)).card,
+    sheets: sheetsAmong(sheets),
+    revisions: shelfOf(revisions).bikes,
+    originals,
+    pictures,
+  };
+}
+
+/** Brings the index up to the sheets that a bike has. A sheet of a bike that is not stored changes nothing there. */
+async function countSheets(within: Within<'readwrite'>, bikeId: string): Promise<void> {
+  const entry = listedAmong([await within.objectStore('index').get(bikeId)]).get(bikeId);
+  if (entry === undefined) return;
+  const sheets = sheetsAmong(await within.objectStore('sheets').index('bikeId').getAll(bikeId));
+  await within.objectStore('index').put(withSheets(entry, sheets));
 }
 
 /**
@@ -79,11 +123,24 @@ export function browserStore(): BikeStore {
     shortLived: null,
     list: () =>
       using(async (database) => {
-        const { bikes, unreadable } = shelfOf(await database.getAll('bikes'));
-        const beside = shelfOf(await database.getAll('revisions'));
+        const [keys, entries, beside] = await Promise.all([
+          database.getAllKeys('bikes'),
+          database.getAll('index'),
+          database.getAll('revisions'),
+        ]);
+        const known = listedAmong(entries);
+        // What the index does not name is read itself: it is no bike, or a former build wrote it.
+        const missing = keys.filter((key) => !known.has(key));
+        const { bikes, unreadable } = shelfOf(
+          await Promise.all(missing.map((key) => database.get('bikes', key))),
+        );
+        const stored = new Set<IDBValidKey>(keys);
         return {
-          bikes: [...bikes].sort(latestFirst).map(summaryOf),
-          unreadable: [...unreadable, ...beside.unreadable],
+          bikes: [
+            ...[...known.values()].filter(({ id }) => stored.has(id)),
+            ...bikes.map((bike) => listed(bike, null)),
+          ].sort(latestFirst),
+          unreadable: [...unreadable, ...shelfOf(beside).unreadable],
         };
       }),
     load: (id) =>
@@ -93,39 +150,108 @@ export function browserStore(): BikeStore {
       }),
     save: (write) =>
       using(async (database) => {
-        const transaction = database.transaction(['bikes', 'revisions'], 'readwrite');
+        const transaction = database.transaction(['bikes', 'index', 'revisions'], 'readwrite');
         const bikes = transaction.objectStore('bikes');
-        const there: unknown = await bikes.get(write.id);
+        const index = transaction.objectStore('index');
+        const [there, entry]: [unknown, unknown] = await Promise.all([
+          bikes.get(write.id),
+          index.get(write.id),
+        ]);
         const read = readRecord(there);
         const { next, kept } = settleWrite(read.ok ? read.value : null, write);
         // A record that cannot be read is kept too.
         const beside = there === undefined || read.ok ? kept : setAside(there, write);
         await Promise.all([
           bikes.put(next),
+          index.put(listed(next, readEntry(entry))),
           ...(beside === null ? [] : [transaction.objectStore('revisions').put(beside)]),
           transaction.done,
         ]);
         return { revision: next.revision, kept };
       }),
+    saveCard: (id, card) =>
+      using(async (database) => {
+        const transaction = database.transaction(['bikes', 'index'], 'readwrite');
+        const index = transaction.objectStore('index');
+        const read = readRecord(await transaction.objectStore('bikes').get(id));
+        if (read.ok) await index.put({ ...listed(read.value, readEntry(await index.get(id))), card });
+        await transaction.done;
+        return null;
+      }),
     remove: (id) =>
       using(async (database) => {
-        const transaction = database.transaction(['bikes', 'revisions', 'originals'], 'readwrite');
+        const transaction = database.transaction(['bikes', ...BESIDE], 'readwrite');
+        const whole = await wholeIn(transaction, id);
+        const sheets = transaction.objectStore('sheets');
+        const pictures = transaction.objectStore('pictures');
         const revisions = transaction.objectStore('revisions');
         const originals = transaction.objectStore('originals');
-        const revisionKeys = await revisions.index('id').getAllKeys(id);
-        const originalKeys = await originals.index('id').getAllKeys(id);
+        for (const key of await sheets.index('bikeId').getAllKeys(id)) await sheets.delete(key);
+        for (const key of await pictures.index('bikeId').getAllKeys(id)) await pictures.delete(key);
+        for (const key of await revisions.index('id').getAllKeys(id)) await revisions.delete(key);
+        for (const key of await originals.index('id').getAllKeys(id)) await originals.delete(key);
         await Promise.all([
           transaction.objectStore('bikes').delete(id),
-          ...revisionKeys.map((key) => revisions.delete(key)),
-          ...originalKeys.map((key) => originals.delete(key)),
+          transaction.objectStore('index').delete(id),
           transaction.done,
         ]);
+        return whole;
+      }),
+    putBack: (whole) =>
+      using(async (database) => {
+        const transaction = database.transaction(['bikes', ...BESIDE], 'readwrite');
+        const { bike, card, sheets, revisions, originals, pictures } = whole;
+        await Promise.all([
+          transaction.objectStore('bikes').put(bike),
+          transaction.objectStore('index').put(withSheets(listed(bike, { card }), sheets)),
+          ...sheets.map((sheet) => transaction.objectStore('sheets').put(sheet)),
+          ...revisions.map((version) => transaction.objectStore('revisions').put(version)),
+          ...originals.map((original) => transaction.objectStore('originals').put(original)),
+          ...pictures.map((picture) => transaction.objectStore('pictures').put(picture)),
+          transaction.done,
+        ]);
+        return null;
+      }),
+    whole: (id) => using((database) => wholeIn(database.transaction(['bikes', ...BESIDE]), id)),
+    sheets: (bikeId) =>
+      using(async (database) => sheetsAmong(await database.getAllFromIndex('sheets', 'bikeId', bikeId))),
+    saveSheet: (sheet) =>
+      using(async (database) => {
+        const transaction = database.transaction(['index', 'sheets'], 'readwrite');
+        await transaction.objectStore('sheets').put(sheet);
+        await countSheets(transaction, sheet.bikeId);
+        await transaction.done;
+        return null;
+      }),
+    removeSheet: (id) =>
+      using(async (database) => {
+        const transaction = database.transaction(['index', 'sheets'], 'readwrite');
+        const [sheet] = sheetsAmong([await transaction.objectStore('sheets').get(id)]);
+        await transaction.objectStore('sheets').delete(id);
+        if (sheet !== undefined) await countSheets(transaction, sheet.bikeId);
+        await transaction.done;
+        return null;
+      }),
+    keepPicture: (picture) =>
+      using(async (database) => {
+        await database.put('pictures', picture);
+        return null;
+      }),
+    pictures: (bikeId) => using((database) => database.getAllFromIndex('pictures', 'bikeId', bikeId)),
+    removePicture: (id) =>
+      using(async (database) => {
+        await database.delete('pictures', id);
         return null;
       }),
     revisions: (id) =>
       using(async (database) => {
         const { bikes } = shelfOf(await database.getAllFromIndex('revisions', 'id', id));
         return [...bikes].sort(latestFirst);
+      }),
+    keepRevision: (version) =>
+      using(async (database) => {
+        await database.put('revisions', version);
+        return null;
       }),
     removeRevision: (id, writer) =>
       using(async (database) => {
@@ -141,6 +267,11 @@ export function browserStore(): BikeStore {
         return null;
       }),
     originals: (id) => using((database) => database.getAllFromIndex('originals', 'id', id)),
+    removeOriginal: (id, keptAt) =>
+      using(async (database) => {
+        await database.delete('originals', [id, keptAt]);
+        return null;
+      }),
     loadPreferences: () =>
       using(
         async (database): Promise<unknown> => (await database.get('preferences', PREFERENCES_KEY)) ?? null,

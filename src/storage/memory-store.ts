@@ -1,41 +1,114 @@
 /** A store that lasts as long as the page, for when the browser gives none. */
 import { solved } from '../core/numeric/result.ts';
-import type { BikeStore, BikeSummary, Original, StoredBike } from './bike-store.ts';
+import { EMPTY_CARD, inTimeOrder, latestFirst, listed, withSheets } from './bike-index.ts';
+import type {
+  BikeCard,
+  BikeStore,
+  KeptPicture,
+  Original,
+  StoredBike,
+  StoredSheet,
+  WholeBike,
+} from './bike-store.ts';
 import { settleWrite } from './settle-write.ts';
 import type { StorageFault } from './storage-fault.ts';
-
-export function latestFirst(a: BikeSummary, b: BikeSummary): number {
-  return b.savedAt - a.savedAt;
-}
-
-export function summaryOf({ id, name, revision, writer, savedAt }: StoredBike): BikeSummary {
-  return { id, name, revision, writer, savedAt };
-}
 
 /** `shortLived` says why this one is used, and the user sees it for as long as it is. */
 export function memoryStore(shortLived: StorageFault | null): BikeStore {
   const bikes = new Map<string, StoredBike>();
+  const cards = new Map<string, BikeCard>();
+  const sheets = new Map<string, StoredSheet>();
+  const pictures = new Map<string, KeptPicture>();
   let revisions: readonly StoredBike[] = [];
   let originals: readonly Original[] = [];
   let preferences: object | null = null;
+
+  const sheetsOf = (id: string): StoredSheet[] =>
+    [...sheets.values()].filter(({ bikeId }) => bikeId === id).sort(inTimeOrder);
+  const picturesOf = (id: string): KeptPicture[] =>
+    [...pictures.values()].filter(({ bikeId }) => bikeId === id);
+  const keepVersion = (kept: StoredBike): void => {
+    revisions = [...revisions.filter((r) => r.id !== kept.id || r.writer !== kept.writer), kept];
+  };
+  const wholeOf = (id: string): WholeBike | null => {
+    const bike = bikes.get(id);
+    if (bike === undefined) return null;
+    return {
+      bike,
+      card: cards.get(id) ?? EMPTY_CARD,
+      sheets: sheetsOf(id),
+      revisions: revisions.filter((each) => each.id === id),
+      originals: originals.filter((each) => each.id === id),
+      pictures: picturesOf(id),
+    };
+  };
+
   return {
     shortLived,
-    list: async () => solved({ bikes: [...bikes.values()].sort(latestFirst).map(summaryOf), unreadable: [] }),
+    list: async () =>
+      solved({
+        bikes: [...bikes.values()]
+          .sort(latestFirst)
+          .map((bike) =>
+            withSheets(listed(bike, { card: cards.get(bike.id) ?? EMPTY_CARD }), sheetsOf(bike.id)),
+          ),
+        unreadable: [],
+      }),
     load: async (id) => solved(bikes.get(id) ?? null),
     save: async (write) => {
       const { next, kept } = settleWrite(bikes.get(write.id) ?? null, write);
       bikes.set(write.id, next);
-      if (kept !== null)
-        revisions = [...revisions.filter((r) => r.id !== kept.id || r.writer !== kept.writer), kept];
+      if (kept !== null) keepVersion(kept);
       return solved({ revision: next.revision, kept });
     },
+    saveCard: async (id, card) => {
+      if (bikes.has(id)) cards.set(id, card);
+      return solved(null);
+    },
     remove: async (id) => {
+      const whole = wholeOf(id);
       bikes.delete(id);
+      cards.delete(id);
       revisions = revisions.filter((each) => each.id !== id);
       originals = originals.filter((each) => each.id !== id);
+      sheetsOf(id).forEach((sheet) => sheets.delete(sheet.id));
+      picturesOf(id).forEach((picture) => pictures.delete(picture.id));
+      return solved(whole);
+    },
+    putBack: async (whole) => {
+      const { id } = whole.bike;
+      bikes.set(id, whole.bike);
+      cards.set(id, whole.card);
+      whole.revisions.forEach(keepVersion);
+      originals = [...originals.filter((each) => each.id !== id), ...whole.originals];
+      whole.sheets.forEach((sheet) => sheets.set(sheet.id, sheet));
+      whole.pictures.forEach((picture) => pictures.set(picture.id, picture));
+      return solved(null);
+    },
+    whole: async (id) => solved(wholeOf(id)),
+    sheets: async (bikeId) => solved(sheetsOf(bikeId)),
+    saveSheet: async (sheet) => {
+      sheets.set(sheet.id, sheet);
+      return solved(null);
+    },
+    removeSheet: async (id) => {
+      sheets.delete(id);
+      return solved(null);
+    },
+    keepPicture: async (picture) => {
+      pictures.set(picture.id, picture);
+      return solved(null);
+    },
+    pictures: async (bikeId) => solved(picturesOf(bikeId)),
+    removePicture: async (id) => {
+      pictures.delete(id);
       return solved(null);
     },
     revisions: async (id) => solved(revisions.filter((each) => each.id === id).sort(latestFirst)),
+    keepRevision: async (version) => {
+      keepVersion(version);
+      return solved(null);
+    },
     removeRevision: async (id, writer) => {
       revisions = revisions.filter((each) => each.id !== id || each.writer !== writer);
       return solved(null);
@@ -46,6 +119,10 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       return solved(null);
     },
     originals: async (id) => solved(originals.filter((each) => each.id === id)),
+    removeOriginal: async (id, keptAt) => {
+      originals = originals.filter((each) => each.id !== id || each.keptAt !== keptAt);
+      return solved(null);
+    },
     loadPreferences: async () => solved(preferences),
     savePreferences: async (next) => {
       preferences = next;

@@ -241,7 +241,7 @@ export const folders = [
 ];
 
 /** Packages a test beside its source may use on top of its folder's own. */
-export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs'];
+export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs', 'fake-indexeddb', 'idb'];
 
 /**
  * The row for a folder under src, such as `core/plane`: its own, or else the row for all folders beside it, which

@@ -1,0 +1,93 @@
+/** Tests of the store in the browser's database, against a database in memory that follows the same standard. */
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { openDB } from 'idb';
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { EMPTY_CARD } from './bike-index.ts';
+import type { BikeStore, BikeWrite, Stored } from './bike-store.ts';
+import { browserStore, DATABASE } from './browser-store.ts';
+
+let store: BikeStore;
+
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory();
+  store = browserStore();
+});
+
+afterEach(() => store.close());
+
+const write = (more: Partial<BikeWrite> = {}): BikeWrite => ({
+  id: 'one',
+  name: 'One',
+  writer: 'a',
+  savedAt: 1,
+  text: '{}',
+  known: null,
+  ...more,
+});
+
+async function value<T>(stored: Stored<T>): Promise<T> {
+  const result = await stored;
+  if (!result.ok) throw new Error(result.reason.sentence);
+  return result.value;
+}
+
+it('reads what the index does not name: a bike of a former build is listed, what is no bike is reported', async () => {
+  await value(store.save(write()));
+  const raw = await openDB(DATABASE);
+  await raw.put('bikes', { id: 'bare', text: '{}' });
+  await raw.put('bikes', { id: 'wrong', text: 7 });
+  await raw.put('index', { id: 'one', name: 7 });
+  raw.close();
+  const { bikes, unreadable } = await value(store.list());
+  expect(bikes.map(({ id, name }) => [id, name])).toEqual([
+    ['one', 'One'],
+    ['bare', 'Bike without a name'],
+  ]);
+  expect(unreadable.map(({ sentence }) => sentence)).toEqual([
+    'A record without a name is not a bike: its text is the number 7.',
+  ]);
+});
+
+it('opens the database of the first build with every bike, version, original and preference in it', async () => {
+  const first = await openDB(DATABASE, 1, {
+    upgrade(database) {
+      database.createObjectStore('bikes', { keyPath: 'id' });
+      database.createObjectStore('revisions', { keyPath: ['id', 'writer'] }).createIndex('id', 'id');
+      database.createObjectStore('originals', { keyPath: ['id', 'keptAt'] }).createIndex('id', 'id');
+      database.createObjectStore('preferences');
+    },
+  });
+  const bike = { id: 'one', name: 'One', revision: 3, writer: 'a', savedAt: 9, text: '{"a":1}' };
+  await first.put('bikes', bike);
+  await first.put('bikes', { id: 'wrong', text: null });
+  await first.put('revisions', { ...bike, writer: 'b' });
+  await first.put('originals', { id: 'one', keptAt: 4, text: 'old' });
+  await first.put('preferences', { theme: 'sun' }, 'preferences');
+  first.close();
+  const { bikes, unreadable } = await value(store.list());
+  expect(bikes).toMatchObject([{ id: 'one', revision: 3, savedAt: 9, card: EMPTY_CARD, sheets: 0 }]);
+  expect(unreadable).toHaveLength(1);
+  expect(await value(store.load('one'))).toEqual(bike);
+  expect(await value(store.revisions('one'))).toEqual([{ ...bike, writer: 'b' }]);
+  expect(await value(store.originals('one'))).toEqual([{ id: 'one', keptAt: 4, text: 'old' }]);
+  expect(await value(store.loadPreferences())).toEqual({ theme: 'sun' });
+});
+
+it('a save and the list read no other bike', async () => {
+  for (let i = 0; i < 50; i++) await value(store.save(write({ id: `bike-${i}` })));
+  const read: string[] = [];
+  const { getAll } = IDBObjectStore.prototype;
+  IDBObjectStore.prototype.getAll = function (...asked: Parameters<typeof getAll>) {
+    read.push(this.name);
+    return getAll.apply(this, asked);
+  };
+  try {
+    await value(store.save(write({ id: 'bike-7', known: 1, text: '[]' })));
+    expect(read).toEqual([]);
+    await value(store.list());
+    expect(read).not.toContain('bikes');
+  } finally {
+    IDBObjectStore.prototype.getAll = getAll;
+  }
+});
