@@ -1,7 +1,30 @@
 /** How the page is built: from src/app into dist, with relative addresses so that it runs from any folder. */
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+
+/**
+ * Leaves out of the page the part of Svelte that takes over what a server has drawn, as no server draws this page.
+ * Svelte guards that part by one flag, which the bundler cannot see to be false for as long as something may set it.
+ * A Svelte that names the flag otherwise ends the build, so that the plugin is looked at again.
+ */
+const withoutServerPages: Plugin = {
+  name: 'without-server-pages',
+  apply: 'build',
+  transform: {
+    filter: { id: /svelte\/src\/internal\/client\/dom\/hydration\.js$/ },
+    handler(code) {
+      const flag = 'export let hydrating = false';
+      const setting = /(function set_hydrating\(value\) \{)[^}]*\}/;
+      if (!code.includes(flag) || !setting.test(code))
+        throw new Error('Svelte no longer guards pages of a server by the flag "hydrating"');
+      return {
+        code: code.replace(flag, 'export const hydrating = false').replace(setting, '$1}'),
+        map: null,
+      };
+    },
+  },
+};
 
 export default defineConfig({
   root: fileURLToPath(new URL('src/app', import.meta.url)),
@@ -18,5 +41,5 @@ export default defineConfig({
       output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
     },
   },
-  plugins: [svelte({ configFile: '../../svelte.config.js' })],
+  plugins: [svelte({ configFile: '../../svelte.config.js' }), withoutServerPages],
 });

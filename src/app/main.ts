@@ -1,7 +1,7 @@
 /** The page's entry: puts the workbench together, brings back what was kept, and mounts the page. */
 import { mount } from 'svelte';
 import { FIRST_DEMO } from '../document/first-demo.ts';
-import { Keeping } from '../session/keeping.svelte.ts';
+import { LateKeeping } from '../session/late-keeping.svelte.ts';
 import { Workbench } from '../session/workbench.svelte.ts';
 import '../ui/page/tokens.css';
 import '../ui/page/base.css';
@@ -11,6 +11,11 @@ const target = document.getElementById('app');
 if (target === null) throw new Error('The page has no element "app" to stand in.');
 
 const bench = new Workbench(FIRST_DEMO);
-const keeping = new Keeping(bench);
-mount(App, { target, props: { bench, keeping } });
-void keeping.begin();
+const late = new LateKeeping(async () => {
+  const { Keeping } = await import('../session/keeping.svelte.ts');
+  const keeping = new Keeping(bench, FIRST_DEMO);
+  void keeping.begin();
+  return keeping;
+});
+mount(App, { target, props: { bench, late } });
+void late.fetch();

@@ -13,7 +13,7 @@ import { machine } from '../core/standing/machine.ts';
 import { stance } from '../core/standing/stance.ts';
 import { degrees } from '../core/units/convert.ts';
 import { SCHEMA } from '../document/document.ts';
-import { openJson } from '../document/open-document.ts';
+import { openJson } from '../document/open-json.ts';
 import { readingsCommand } from './readings.ts';
 
 const fixture = (path: string): string => fileURLToPath(new URL(`../../fixtures/${path}`, import.meta.url));

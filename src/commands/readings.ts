@@ -16,7 +16,8 @@ import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
-import { openDocument, type Opened } from '../document/open-document.ts';
+import { openDocument } from '../document/open-document.ts';
+import type { Opened } from '../document/open-json.ts';
 import { readingsHelp } from './readings-help.ts';
 import { setAdjusterFromWords } from './set-adjuster.ts';
 

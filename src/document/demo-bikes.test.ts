@@ -5,7 +5,7 @@ import roadSport from './demo-road-sport.json' with { type: 'json' };
 import trackDay from './demo-track-day.json' with { type: 'json' };
 import roadster from './demo-twin-shock-roadster.json' with { type: 'json' };
 import { DEMO_BIKES } from './demo-bikes.ts';
-import { openJson } from './open-document.ts';
+import { openJson } from './open-json.ts';
 
 it.each([
   [0, roadSport],

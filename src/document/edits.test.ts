@@ -19,7 +19,8 @@ import {
   setTravelTable,
   type Edited,
 } from './edits.ts';
-import { openDocument, openJson } from './open-document.ts';
+import { openDocument } from './open-document.ts';
+import { openJson } from './open-json.ts';
 import { saveDocument } from './save-document.ts';
 
 function start(): BikeDocument {

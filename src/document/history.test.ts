@@ -5,7 +5,7 @@ import '../../tests/support/cases.ts';
 import plain from '../../fixtures/bikes/plain.json';
 import type { BikeDocument } from './document.ts';
 import { beginHistory, commit, redo, redoLabel, undo, undoLabel } from './history.ts';
-import { openJson } from './open-document.ts';
+import { openJson } from './open-json.ts';
 
 function start(): BikeDocument {
   const opened = openJson(plain);

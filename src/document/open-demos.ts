@@ -1,7 +1,7 @@
 /** Opens demonstration bikes through the reader of every saved bike. */
 import type { BikeDocument } from './document.ts';
 import type { Json } from './json.ts';
-import { openJson } from './open-document.ts';
+import { openJson } from './open-json.ts';
 
 /** What a file leaves out takes its default; one that is no bike is left out. */
 export function openDemos(files: readonly Json[]): BikeDocument[] {

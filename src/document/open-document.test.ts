@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import { SCHEMA } from './document.ts';
-import { openDocument, openJson, type Opened } from './open-document.ts';
+import { openDocument } from './open-document.ts';
+import { openJson, type Opened } from './open-json.ts';
 import type { Json, JsonObject } from './json.ts';
 
 type Path = readonly string[];

@@ -26,6 +26,24 @@ describe('before the store has answered', () => {
     expect(fork()).toBe(11);
   });
 
+  it('an edit made before keeping is there is stored, and the last bike does not take the page', async () => {
+    const store = memoryStore(null);
+    const before = await begun(store);
+    before.turn(7);
+    await before.leave();
+    await idle();
+    const { keeping, leave, fork } = tab(
+      store,
+      () => null,
+      ({ session }) => session.commit((from) => setAdjuster(from, 'forkTubes', 12), 'Fork tubes'),
+    );
+    await keeping.begin();
+    await leave();
+    expect(fork()).toBe(12);
+    expect(await forkOf(store, keeping.bikeId)).toBe(12);
+    expect(await forkOf(store, before.keeping.bikeId)).toBe(7);
+  });
+
   it('an edit keeps the page: the last bike stays in the list', async () => {
     const store = memoryStore(null);
     const before = await begun(store);

@@ -44,6 +44,8 @@ export interface Waiting {
 
 export class Keeping {
   readonly #bench: Workbench;
+  /** The bike that the page began with. */
+  readonly #first: BikeDocument;
   readonly #place: KeepingPlace;
   #store: BikeStore | null = null;
   #autosave: Autosave | null = null;
@@ -74,10 +76,12 @@ export class Keeping {
   /** The bike to come back to: the last one on the page that the store holds. */
   #lastBike = $state<string | null>(null);
 
-  constructor(bench: Workbench, place: KeepingPlace = browserPlace()) {
+  /** `first` is the bike that the page began with: it may have been changed before keeping came. */
+  constructor(bench: Workbench, first: BikeDocument, place: KeepingPlace = browserPlace()) {
     this.#bench = bench;
+    this.#first = first;
     this.#place = place;
-    this.#saved = bench.session.history.present;
+    this.#saved = first;
   }
 
   /**
@@ -85,9 +89,8 @@ export class Keeping {
    * before the store answered stays: a changed or opened bike keeps the page, a chosen preference its value.
    */
   async begin(): Promise<void> {
-    const first = this.#bench.session.history.present;
     const untouched = (): boolean =>
-      this.#bench.session.history.present === first && this.#bench.session.draft === null;
+      this.#bench.session.history.present === this.#first && this.#bench.session.draft === null;
     const store = await this.#place.findStore();
     const stored = this.#noted(await store.loadPreferences());
     this.#bringBack(readPreferences(stored ?? null));

@@ -2,20 +2,12 @@
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
-import { openDocument, type Opened } from '../document/open-document.ts';
+import { openDocument } from '../document/open-document.ts';
+import type { Opened } from '../document/open-json.ts';
 import type { OpenReason } from '../document/open-reason.ts';
 import { saveDocument } from '../document/save-document.ts';
+import { bikeFileName } from './bike-file-name.ts';
 import { download } from './download.ts';
-
-const ENDING = '.sidestance.json';
-const LONGEST_NAME = 60;
-
-/** A name that every file system takes: the bike's letters and digits, of whatever script, with dashes between. */
-export function bikeFileName(bikeName: string, ending = ENDING): string {
-  const plain = [...bikeName.normalize('NFC').toLowerCase()].slice(0, LONGEST_NAME).join('');
-  const safe = plain.replace(/[^\p{L}\p{M}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
-  return `${safe === '' ? 'bike' : safe}${ending}`;
-}
 
 /** Gives the bike to the browser's downloads and returns the file's name. */
 export function downloadBike(bike: BikeDocument, page: Document = document): string {

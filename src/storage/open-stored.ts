@@ -1,6 +1,7 @@
 /** Opens a bike from the store, keeping its text as it was when it had to be repaired. */
 import { solved, type Result } from '../core/numeric/result.ts';
-import { openDocument, type Opened } from '../document/open-document.ts';
+import { openDocument } from '../document/open-document.ts';
+import type { Opened } from '../document/open-json.ts';
 import type { OpenReason } from '../document/open-reason.ts';
 import type { BikeStore } from './bike-store.ts';
 import type { StorageFault } from './storage-fault.ts';

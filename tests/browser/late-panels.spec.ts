@@ -1,5 +1,7 @@
-/** Panels fetched after the first sight: all there once the network is gone, and told when one could not be fetched. */
+/** What is fetched after the first sight: all there once the network is gone, and a word when a part could not be fetched. */
 import { expect, test, type Page } from '@playwright/test';
+import { expectKeptFork } from './support/kept.ts';
+import { FRONT_HEIGHT, typeInto } from './support/panels.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 
 const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Curves', 'Why'] as const;
@@ -48,4 +50,18 @@ test('a panel that cannot be fetched says so, keeps the tabs, and comes when it 
   await page.unroute(/springs-panel[^/]*\.js$/);
   await notice.getByRole('button', { name: 'Try again' }).click();
   await expect(page.getByRole('region', { name: 'Springs', exact: true })).toBeVisible();
+});
+
+test('the page says when what saves could not be fetched, and what was changed meanwhile is saved once it is there', async ({
+  page,
+}) => {
+  await page.route(/keeping[^/]*\.js$/, (route) => route.abort());
+  await page.goto('/');
+  const notice = page.getByRole('alert').filter({ hasText: 'Nothing is saved' });
+  await expect(notice).toBeVisible();
+  await typeInto(page, FRONT_HEIGHT, '9');
+  await page.unroute(/keeping[^/]*\.js$/);
+  await notice.getByRole('button', { name: 'Try again' }).click();
+  await expect(notice).toBeHidden();
+  await expectKeptFork(page, 9);
 });

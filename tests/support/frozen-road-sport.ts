@@ -1,7 +1,7 @@
 /** A road bike with its chain, guide and springs, frozen: tests whose figures are of this one bike stay when a demonstration bike changes. */
 import file from '../../fixtures/documents/v2/road-sport.json' with { type: 'json' };
 import type { BikeDocument } from '../../src/document/document.ts';
-import { openJson } from '../../src/document/open-document.ts';
+import { openJson } from '../../src/document/open-json.ts';
 
 function opened(): BikeDocument {
   const found = openJson(file);

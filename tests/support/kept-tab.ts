@@ -39,12 +39,17 @@ export function channels(): () => Channel {
   };
 }
 
-/** A page with the first demonstration bike that has not looked for its store yet. */
-export function tab(store: BikeStore, channel: () => Channel | null = () => null) {
+/** A page with the first demonstration bike that has not looked for its store yet; `before` is done to it before keeping is there. */
+export function tab(
+  store: BikeStore,
+  channel: () => Channel | null = () => null,
+  before: (bench: Workbench) => void = () => {},
+) {
   const bench = new Workbench(road);
+  before(bench);
   let leave: () => Promise<void> = async () => {};
   let listening = true;
-  const keeping = new Keeping(bench, {
+  const keeping = new Keeping(bench, road, {
     findStore: () => openStore({ ...store, close: () => {} }),
     channel,
     onLeaving: (flush) => {

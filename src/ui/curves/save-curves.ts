@@ -7,7 +7,7 @@ import { plotLayer } from '../../scene/plot.ts';
 import { themeNamed } from '../../scene/theme.ts';
 import type { Curves } from '../../session/curves.svelte.ts';
 import type { Preferences } from '../../session/preferences.svelte.ts';
-import { bikeFileName } from '../../storage/bike-file.ts';
+import { bikeFileName } from '../../storage/bike-file-name.ts';
 import { download } from '../../storage/download.ts';
 import { zonesShown } from './curve-zones.ts';
 

@@ -1,5 +1,5 @@
 /** Keys that work anywhere on the page, except in a text field: undo, redo, files, the view and the end of a corner sequence. */
-import type { Keeping } from '../../session/keeping.svelte.ts';
+import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 
 const PAN_ZOOM = 1.25;
@@ -18,11 +18,11 @@ function hasSettled(target: EventTarget | null): boolean {
   return target instanceof HTMLInputElement && target.dataset.settled === 'true';
 }
 
-export function pageKey(event: KeyboardEvent, bench: Workbench, keeping: Keeping): void {
+export function pageKey(event: KeyboardEvent, bench: Workbench, late: LateKeeping): void {
   if (event.defaultPrevented || event.altKey) return;
   const command = event.ctrlKey || event.metaKey;
   const key = event.key.toLowerCase();
-  const act = commandOf(key, command, event.shiftKey, event.target, bench, keeping);
+  const act = commandOf(key, command, event.shiftKey, event.target, bench, late);
   if (act === null) return;
   event.preventDefault();
   act();
@@ -34,9 +34,9 @@ function commandOf(
   shift: boolean,
   target: EventTarget | null,
   bench: Workbench,
-  keeping: Keeping,
+  late: LateKeeping,
 ): (() => void) | null {
-  if (command && key === 's') return () => keeping.saveFile();
+  if (command && key === 's') return () => late.ask((keeping) => keeping.saveFile());
   if (command && key === 'o') return () => document.querySelector<HTMLElement>('[data-bike-file]')?.click();
   const takesBack = command && (key === 'z' || key === 'y');
   // What is being typed has its own way back; a figure that was taken goes back with the bike.

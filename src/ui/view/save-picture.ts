@@ -4,7 +4,7 @@ import { sceneSvg } from '../../render/svg/scene-svg.ts';
 import { plotLayer } from '../../scene/plot.ts';
 import { themeNamed } from '../../scene/theme.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
-import { bikeFileName } from '../../storage/bike-file.ts';
+import { bikeFileName } from '../../storage/bike-file-name.ts';
 import { pictureNote, withNote } from './picture-note.ts';
 import { download } from '../../storage/download.ts';
 

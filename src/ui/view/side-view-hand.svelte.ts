@@ -1,4 +1,5 @@
 /** From the browser's pointer, wheel and key events on the side view to gestures, and from gestures to the workbench. */
+import { on } from 'svelte/events';
 import { hitRadiusPx } from '../../gestures/handle-hit.ts';
 import type { SideViewEffect } from '../../gestures/side-view-effect.ts';
 import { AT_REST, sideViewStep, type SideViewGesture } from '../../gestures/side-view-gesture.ts';
@@ -16,16 +17,8 @@ export interface HandleChoice {
 export interface SideViewHand {
   readonly hovered: string | null;
   readonly choice: HandleChoice | null;
-  /** Before the press itself: what is half typed counts for the bike as it was, so it is taken or refused first. */
-  settleTyped(): void;
-  down(event: PointerEvent & { currentTarget: HTMLElement }): void;
-  move(event: PointerEvent & { currentTarget: HTMLElement }): void;
-  up(event: PointerEvent & { currentTarget: HTMLElement }): void;
-  cancel(event: PointerEvent & { currentTarget: HTMLElement }): void;
-  leave(event: PointerEvent & { currentTarget: HTMLElement }): void;
-  lost(event: PointerEvent & { currentTarget: HTMLElement }): void;
-  key(event: KeyboardEvent): void;
-  wheel(element: HTMLElement): () => void;
+  /** Hears what hands and keys do anywhere on the side view, until the returned function is called. */
+  listen(element: HTMLElement): () => void;
   choose(id: string): void;
   closeChoice(): void;
 }
@@ -110,7 +103,7 @@ export function sideViewHand(bench: Workbench): SideViewHand {
   }
 
   function pointer(type: PointerInput['type']) {
-    return (event: PointerEvent & { currentTarget: HTMLElement }): void => {
+    return (event: OnView<PointerEvent>): void => {
       // A press on a button over the side view is that button's; captured, its click would never reach it.
       if (type === 'down' && event.target instanceof Element && event.target.closest('button') !== null)
         return;
@@ -123,6 +116,43 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     };
   }
 
+  /** What is half typed counts for the bike as it was, so it is taken or refused first. */
+  function settleTyped(): void {
+    const { activeElement } = document;
+    if (activeElement instanceof HTMLInputElement) activeElement.blur();
+  }
+
+  function leave(event: OnView<PointerEvent>): void {
+    // A pointer that is down belongs to the side view wherever it goes.
+    if (event.buttons === 0) send(inputOf('cancel', event));
+  }
+
+  function key(event: KeyboardEvent): void {
+    send({
+      type: 'key',
+      key: event.key,
+      shift: event.shiftKey,
+      alt: event.altKey,
+      ctrl: event.ctrlKey,
+    });
+    if (event.key !== 'Escape') return;
+    choice = null;
+    bench.mode.chosenPoint = null;
+    bench.measuring.clear();
+  }
+
+  function wheel(event: OnView<WheelEvent>): void {
+    event.preventDefault();
+    const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? LINE_PX : 1;
+    send({
+      type: 'wheel',
+      ...placeOf(event),
+      dxPx: event.deltaX * unit,
+      dyPx: event.deltaY * unit,
+      ctrl: event.ctrlKey || event.metaKey,
+    });
+  }
+
   return {
     get hovered() {
       return hovered;
@@ -130,48 +160,19 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     get choice() {
       return choice !== null && choice.mode === bench.mode.current ? choice.of : null;
     },
-    settleTyped() {
-      const { activeElement } = document;
-      if (activeElement instanceof HTMLInputElement) activeElement.blur();
-    },
-    down: pointer('down'),
-    move: pointer('move'),
-    up: pointer('up'),
-    cancel: pointer('cancel'),
-    leave(event) {
-      // A pointer that is down belongs to the side view wherever it goes.
-      if (event.buttons === 0) send(inputOf('cancel', event));
-    },
-    lost: (event) => send({ type: 'lostCapture', id: event.pointerId }),
-    key(event) {
-      send({
-        type: 'key',
-        key: event.key,
-        shift: event.shiftKey,
-        alt: event.altKey,
-        ctrl: event.ctrlKey,
-      });
-      if (event.key !== 'Escape') return;
-      choice = null;
-      bench.mode.chosenPoint = null;
-      bench.measuring.clear();
-    },
-    wheel(element) {
-      const turned = (event: WheelEvent): void => {
-        event.preventDefault();
-        const box = element.getBoundingClientRect();
-        const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? LINE_PX : 1;
-        send({
-          type: 'wheel',
-          xPx: event.clientX - box.left,
-          yPx: event.clientY - box.top,
-          dxPx: event.deltaX * unit,
-          dyPx: event.deltaY * unit,
-          ctrl: event.ctrlKey || event.metaKey,
-        });
-      };
-      element.addEventListener('wheel', turned, { passive: false });
-      return () => element.removeEventListener('wheel', turned);
+    listen(element) {
+      const ends = [
+        on(element, 'pointerdown', settleTyped, { capture: true }),
+        on(element, 'pointerdown', pointer('down')),
+        on(element, 'pointermove', pointer('move')),
+        on(element, 'pointerup', pointer('up')),
+        on(element, 'pointercancel', pointer('cancel')),
+        on(element, 'pointerleave', leave),
+        on(element, 'lostpointercapture', (event) => send({ type: 'lostCapture', id: event.pointerId })),
+        on(element, 'keydown', key),
+        on(element, 'wheel', wheel, { passive: false }),
+      ];
+      return () => ends.forEach((end) => end());
     },
     choose(id) {
       choice = null;
@@ -188,17 +189,20 @@ export function sideViewHand(bench: Workbench): SideViewHand {
 /** Height of a line in browsers that count the wheel in lines, px. */
 const LINE_PX = 16;
 
-function inputOf(
-  type: PointerInput['type'],
-  event: PointerEvent & { currentTarget: HTMLElement },
-): PointerInput {
+type OnView<Kind extends Event> = Kind & { readonly currentTarget: HTMLElement };
+
+/** Where the mouse or finger is, px from the side view's upper left corner. */
+function placeOf(event: OnView<MouseEvent>): { readonly xPx: number; readonly yPx: number } {
   const box = event.currentTarget.getBoundingClientRect();
+  return { xPx: event.clientX - box.left, yPx: event.clientY - box.top };
+}
+
+function inputOf(type: PointerInput['type'], event: OnView<PointerEvent>): PointerInput {
   return {
     type,
     id: event.pointerId,
     pointer: event.pointerType === 'touch' ? 'touch' : event.pointerType === 'pen' ? 'pen' : 'mouse',
-    xPx: event.clientX - box.left,
-    yPx: event.clientY - box.top,
+    ...placeOf(event),
     button: event.button,
     ctrl: event.ctrlKey || event.metaKey,
     shift: event.shiftKey,
