@@ -12,9 +12,9 @@ import { sprocketColumns } from './sprocket-columns.ts';
 
 /** What a figure does above zero only, and what one does below zero only. */
 const ABOVE =
-  /held (up|down)|holds up|^steeper|^flatter|steadier|falls into turns|travel left|room over|^rises (more|less) toward|squats|^springs push|^rear (stiffer|softer)/u;
+  /held (up|down)|holds up|^steeper|^flatter|steadier|falls into turns|travel left|room over|^rises (more|less) toward|squats|^rear rises|^springs push|^rear (stiffer|softer)/u;
 const BELOW =
-  /pull(s|ed) down|pulls off|rises (less|more) (above|in)|^axle rises|falls (less|more) toward|lifted|beyond coil-bound|bends|reaches|hold the wheel up|gives way|negative/u;
+  /pull(s|ed) down|pulls off|rises (less|more) (above|in)|^axle rises|falls (less|more) toward|lifted|beyond coil-bound|bends|reaches|hold the wheel up|gives way|^rear drops|negative/u;
 const GROWS = /\bmore\b|^steeper|steadier|further beyond|reaches further|push harder|stiffer|^more /u;
 const CROSSES = /\bnow\b|no longer/u;
 
@@ -75,7 +75,7 @@ describe('the word for a change', () => {
   it('of the squat ratio agrees with the pull that its inverse has', () => {
     const ratio = READINGS.find(({ key }) => key === 'squatRatio');
     if (ratio === undefined) throw new Error('no squat ratio');
-    expect(changeWord(ratio, 1, 2)).toBe('squats more, or lifts less');
+    expect(changeWord(ratio, 1, 2)).toBe('held up less on the gas');
     expect(changeWord(ratio, -5, -2)).toBe('pulled down more on the gas');
     expect(changeWord(ratio, -2, -5)).toBe('pulled down less on the gas');
     expect(changeWord(ratio, 5, -5)).toBe('now pulled down on the gas');

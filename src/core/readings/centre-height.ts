@@ -14,8 +14,8 @@ export const centreHeight: Reading = {
   quantity: 'length',
   construction: 'centreOfGravity',
   read: (stance) => (stance.mass > 0 ? stance.centre.y : absent('noMass')),
-  more: 'more load transfer',
-  less: 'less load transfer',
+  more: 'weight higher up',
+  less: 'weight lower down',
   help: {
     what: 'Height of the common centre of gravity of bike, rider and load.',
     sign: 'Positive above the ground.',

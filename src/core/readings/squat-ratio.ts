@@ -37,8 +37,8 @@ export const squatRatio: Reading = {
     if (Math.abs(slope) < LEVEL_SLOPE) return absent('neverSquats');
     return stance.centre.y / stance.pose.wheelbase / slope;
   },
-  more: 'squats more, or lifts less',
-  less: 'squats less, or lifts more',
+  more: 'held up less on the gas',
+  less: 'held up more on the gas',
   belowZero: { more: 'pulled down more on the gas', less: 'pulled down less on the gas' },
   acrossZero: { more: 'no longer pulled down on the gas', less: 'now pulled down on the gas' },
   ...texts(CHAIN),

@@ -19,7 +19,9 @@ export const throttleClosedRise: Reading = {
   read: (stance) =>
     closedThrottleRise(stance) ?? absent(throttleIsClosed(stance) ? 'notCarried' : 'throttleOpen'),
   more: 'rear rises more off the gas',
-  less: 'rear rises less off the gas, or drops',
+  less: 'rear rises less off the gas',
+  belowZero: { more: 'rear drops less off the gas', less: 'rear drops more off the gas' },
+  acrossZero: { more: 'rear now rises off the gas', less: 'rear now drops off the gas' },
   help: {
     what: 'How far the rear comes up as the throttle closes, against coasting with the same load and lean.',
     sign: 'Positive rises, negative drops; near zero line and millimetres may differ, because the unsprung mass and the diving front count here.',
