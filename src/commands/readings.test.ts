@@ -209,7 +209,7 @@ describe('refusing', () => {
   it.each([
     [
       ['--set', 'frontTravelUsed=130'],
-      'The bike cannot stand in the ride state “Travel set by hand”: Front travel used is 130.0',
+      'The bike cannot stand in the ride state “Travel set by hand”: Fork travel used is 130.0',
     ],
     [['--set', 'forkTubes=700'], 'The bike cannot stand in the ride state “Topped out”: Only 40.0'],
     [['--set', 'shockLength=-900'], 'The bike cannot be put together: The swingarm cannot reach that far'],

@@ -50,7 +50,7 @@ const TRAVEL: readonly CurveAxis[] = [
   },
   {
     key: 'frontTravel',
-    label: 'Front travel',
+    label: 'Fork travel',
     quantity: 'length',
     axis: () => ({ kind: 'travel', end: 'front' }),
     range: ({ bike }) => ({ least: 0, most: bike.fork.travel, step: TRAVEL_STEP }),
@@ -58,7 +58,7 @@ const TRAVEL: readonly CurveAxis[] = [
   },
   {
     key: 'bothTravels',
-    label: 'Rear travel, the front with it',
+    label: 'Rear travel, the fork with it',
     quantity: 'length',
     axis: ({ bike, setup }) => ({
       kind: 'travel',

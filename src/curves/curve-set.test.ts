@@ -114,7 +114,9 @@ describe('the words of a curve', () => {
       ...new Set(curve.y.map((y, i) => zoneOf(y as number, curve.x[i], neutral))),
     ]);
     parts.slice(1).forEach((part, i) => expect(part.from).toBe(parts[i].to));
-    expect(plain(zoneWords(set, neutral, style))).toMatch(/^The rear .* from 0\.0 to .* mm\.$/);
+    expect(plain(zoneWords(set, neutral, style))).toMatch(
+      /^The squat line runs in the \S+ zone from 0\.0 to .* mm\.$/,
+    );
   });
 
   it('put the bike in the zone in which the side view puts its squat line', () => {

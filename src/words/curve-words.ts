@@ -171,10 +171,10 @@ export function zoneOf(antiSquat: number, x: number, { middle, band }: Neutral):
 }
 
 const ZONE_WORDS: Readonly<Record<Zone, string>> = {
-  lift: 'lifts on the gas',
-  neutral: 'is neutral',
-  squat: 'squats',
-  proSquat: 'is pulled down by the drive (pro-squat)',
+  lift: 'in the lift zone',
+  neutral: 'in the neutral zone',
+  squat: 'in the squat zone',
+  proSquat: 'in the pro-squat zone',
 };
 
 /** The stretches of one kind along a curve, with where each begins and ends, metric. */
@@ -198,12 +198,12 @@ export function stretchesOf<Kind>(
   return found;
 }
 
-/** What the same zones mean for the line of engine braking: load leaves the rear, so each side is the opposite. */
+/** The same zones of the line of engine braking: load leaves the rear, so each side has the opposite meaning. */
 const CLOSED_WORDS: Readonly<Record<Zone, string>> = {
-  lift: 'is drawn down with the throttle closed',
-  neutral: 'is neutral',
-  squat: 'rises with the throttle closed',
-  proSquat: 'is pushed up by drive and arm',
+  lift: 'above the load-transfer line',
+  neutral: 'about the load-transfer line',
+  squat: 'below the load-transfer line',
+  proSquat: 'below the ground',
 };
 
 /** Whether a reading stands for a line that is held against the load-transfer line. */
@@ -216,14 +216,20 @@ export function isTurned({ key }: Pick<Reading, 'key'>): boolean {
   return key === 'engineBraking';
 }
 
-/** "The rear lifts on the gas from 0 to 23 mm, is neutral from 23 to 61 mm, squats from 61 to 130 mm." */
+/**
+ * "The squat line runs in the lift zone from 0 to 23 mm, in the neutral zone from 23 to 61 mm." Where the line runs and no
+ * more: what the rear does on the gas is the balance's to say, in the state that accelerates.
+ */
 export function zoneWords(set: CurveSet, neutral: Neutral, style: NumberStyle): string {
   const x = (value: number) => writeNumber(value, set.axis.quantity, style);
-  const words = isTurned(set.reading) ? CLOSED_WORDS : ZONE_WORDS;
+  const closed = isTurned(set.reading);
+  const words = closed ? CLOSED_WORDS : ZONE_WORDS;
   const parts = stretchesOf(set.curves[0], (y, x) => zoneOf(y, x, neutral)).map(
     ({ kind, from, to }) => `${words[kind]} from ${x(from).digits} to ${x(to).text}`,
   );
-  return parts.length === 0 ? '' : `The rear ${parts.join(', ')}.`;
+  return parts.length === 0
+    ? ''
+    : `The ${closed ? 'engine-braking' : 'squat'} line runs ${parts.join(', ')}.`;
 }
 
 /** A band the user wants the reading to stay in, metric. */

@@ -79,7 +79,7 @@ it('tells a lean in degrees', () => {
 
 it('tells a bike without a pose as that', () => {
   const beyond = refuse('forkTravelBeyond', { end: 'front', found: 150, limit: 120 });
-  expect(spaced(noEquilibriumWords(beyond, CHAIN, metric))).toContain('Front travel used is 150.0 mm');
+  expect(spaced(noEquilibriumWords(beyond, CHAIN, metric))).toContain('Fork travel used is 150.0 mm');
 });
 
 it('carries no number that is none', () => {

@@ -49,7 +49,7 @@ it.each(Object.keys(REASONS) as NoPoseReason[])(
 it('gives the numbers in the user’s own units', () => {
   const refusal = refuse('forkTravelBeyond', { end: 'front', found: 150, limit: 120 });
   expect(spaced(noPoseWords(refusal, CHAIN, metric))).toBe(
-    'Front travel used is 150.0 mm, but the fork has 0 to 120.0 mm. Set it within that.',
+    'Fork travel used is 150.0 mm, but the fork has 0 to 120.0 mm. Set it within that.',
   );
   expect(spaced(noPoseWords(refusal, CHAIN, inch))).toContain('5.91 in, but the fork has 0 to 4.72 in');
 });

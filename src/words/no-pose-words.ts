@@ -24,9 +24,9 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
   axisFlat: (no, write) =>
     `The steering axis would lean ${write(inDegrees(no.found), 'angle')}, nearly flat; it must lean less than ${write(inDegrees(no.limit), 'angle')} either way. Stand it up, or check the axle heights.`,
   forkTooShort: (no, write) =>
-    `Only ${write(no.found, 'length')} of fork is left between the top clamp and the front axle; it needs at least ${write(no.limit, 'length')}. Set less fork tube above the top clamp [top yoke], use less front travel, or check the fork’s length.`,
+    `Only ${write(no.found, 'length')} of fork is left between the top clamp and the front axle; it needs at least ${write(no.limit, 'length')}. Set less fork tube above the top clamp [top yoke], use less fork travel, or check the fork’s length.`,
   forkTravelBeyond: (no, write) =>
-    `Front travel used is ${write(no.found, 'length')}, but the fork has 0 to ${write(no.limit, 'length')}. Set it within that.`,
+    `Fork travel used is ${write(no.found, 'length')}, but the fork has 0 to ${write(no.limit, 'length')}. Set it within that.`,
   rearTravelBeyond: (no, write) =>
     `Rear travel used is ${write(no.found, 'length')}, but the rear wheel has 0 to ${write(no.limit, 'length')}. Set it within that.`,
   travelTableUnusable: () =>

@@ -86,11 +86,11 @@ test('over travel the bike is read travel set by hand, with the travel of the cu
 
 test('zones through travel are one click away and told in words', async ({ page }) => {
   await openPage(page, 'Topped out');
-  await openCurves(page, 'Trail', 'Front travel');
+  await openCurves(page, 'Trail', 'Fork travel');
   await curves(page).getByRole('button', { name: 'Zones through travel' }).click();
   await expect(curves(page).getByRole('combobox', { name: 'Reading' })).toHaveValue('antiSquat');
   const words = curves(page).getByText(
-    /^The rear lifts on the gas from 0\.0 to .*, is neutral from .*, squats from /,
+    /^The squat line runs in the lift zone from 0\.0 to .*, in the neutral zone from .*, in the squat zone from /,
   );
   await expect(words).toBeVisible();
 });

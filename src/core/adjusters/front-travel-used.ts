@@ -1,4 +1,4 @@
-/** Front travel used, in the ride state with travel set by hand. */
+/** Fork travel used, in the ride state with travel set by hand. */
 import { ANY_LENGTH } from '../parts/bounds.ts';
 import type { NumberDefinition } from './adjuster.ts';
 
@@ -6,7 +6,7 @@ export const frontTravelUsed = {
   key: 'frontTravelUsed',
   kind: 'riding',
   group: 'travel',
-  label: 'Front travel used',
+  label: 'Fork travel used',
   holds: 'number',
   quantity: 'length',
   saved: ANY_LENGTH,
@@ -15,5 +15,5 @@ export const frontTravelUsed = {
   moves: { end: 'front', more: 'down' },
   more: 'deeper',
   less: 'higher',
-  help: 'Fork travel used along the legs, from topped out, in the ride state “Travel set by hand”.',
+  help: 'How far the fork has gone in along the legs, from topped out, in the ride state “Travel set by hand”.',
 } as const satisfies NumberDefinition;
