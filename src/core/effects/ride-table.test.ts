@@ -26,12 +26,16 @@ describe('the table of ride states', () => {
       }
   });
 
-  it('carries the whole weight on both wheels in every state, those that are no balance too', () => {
+  it('carries the whole weight on both wheels in every state that is a balance, and has no loads in the others', () => {
     for (const { bike, setup } of SPRUNG_BIKES)
       for (const { found } of rideTable(bike, setup)) {
         const on = reached(found);
         const { frontLoad, rearLoad, frontShare } = rideFigures(on);
-        const mass = on.balance?.stance.mass ?? on.mass;
+        if (on.balance === undefined) {
+          expect([frontLoad, rearLoad, frontShare]).toEqual([null, null, null]);
+          continue;
+        }
+        const { mass } = on.balance.stance;
         expect((frontLoad ?? NaN) + (rearLoad ?? NaN)).toBeCloseTo(mass * STANDARD_GRAVITY, 6);
         expect(frontShare).toBeCloseTo((100 * (frontLoad ?? NaN)) / (mass * STANDARD_GRAVITY), 9);
       }

@@ -7,12 +7,10 @@ import { groundTrail } from '../readings/trail.ts';
 import type { Rest } from '../riding/end-at-rest.ts';
 import { machine } from '../standing/machine.ts';
 import type { NoStand } from '../riding/no-stand.ts';
-import { AT_REST } from '../riding/ride-forces.ts';
 import { loadCase, RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
 import { sprungMachine } from '../springs/sprung-machine.ts';
 import { standRide, type StandingBike } from '../riding/stand-bike.ts';
 import type { Travel } from '../standing/stance.ts';
-import { steadyLoads } from '../riding/steady-loads.ts';
 import { degrees } from '../units/convert.ts';
 
 /** The bike in one of the states, or why it does not stand there. */
@@ -45,7 +43,7 @@ export interface RideFigures {
   /** How the ends rest; null where the springs do not carry the bike. */
   readonly frontRest: Rest | null;
   readonly rearRest: Rest | null;
-  /** N, vertical; without a balance those of the bike standing still at that travel. Null without mass. */
+  /** N, vertical; null in a state that is no balance, as the readings of the wheel loads have none. */
   readonly frontLoad: number | null;
   readonly rearLoad: number | null;
   /** Per cent of both. */
@@ -80,9 +78,7 @@ export function rideFigures(on: StandingBike): RideFigures {
   };
 }
 
-/** Of the ground on the tyres, N; null when nothing has mass. */
-function wheelLoads({ balance, ...on }: StandingBike): { front: number; rear: number } | null {
-  if (balance !== undefined) return { front: balance.front.wheelLoad, rear: balance.rear.wheelLoad };
-  const still = steadyLoads(on, AT_REST, on.machine.brake);
-  return still.ok ? { front: still.frontLoad, rear: still.rearLoad } : null;
+/** Of the ground on the tyres, N; null where the springs do not carry the bike: hanging wheels press on nothing. */
+function wheelLoads({ balance }: StandingBike): { front: number; rear: number } | null {
+  return balance === undefined ? null : { front: balance.front.wheelLoad, rear: balance.rear.wheelLoad };
 }
