@@ -132,24 +132,33 @@ const HALF_AND_HALF: readonly TravelRow[] = [
 
 const cell = v.pipe(v.number(), v.finite(), v.minValue(-LARGEST_LENGTH), v.maxValue(LARGEST_LENGTH));
 
-const cellJson = (description: string) => ({
+const plusMinus = v.optional(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(LARGEST_LENGTH)));
+
+const cellJson = (description: string, minimum = -LARGEST_LENGTH) => ({
   description: `${description} Unit: mm.`,
   type: 'number',
-  minimum: -LARGEST_LENGTH,
+  minimum,
   maximum: LARGEST_LENGTH,
 });
 
 const travelTable: Leaf<readonly TravelRow[]> = {
   kind: 'leaf',
   words: 'travel table',
-  help: 'Rows of wheel travel and shock stroke, from (0, 0) upward, both rising from row to row.',
+  help: 'Rows of wheel travel and shock stroke, from (0, 0) upward, both rising from row to row; each may have the ± within which it was read.',
   quantity: null,
   validator: v.pipe(
-    v.array(v.object({ wheelTravel: cell, shockStroke: cell })),
+    v.array(
+      v.object({
+        wheelTravel: cell,
+        shockStroke: cell,
+        wheelTravelPlusMinus: plusMinus,
+        shockStrokePlusMinus: plusMinus,
+      }),
+    ),
     v.minLength(2),
     v.maxLength(MOST_TRAVEL_ROWS),
   ),
-  expected: `2 to ${MOST_TRAVEL_ROWS} rows, each with wheelTravel and shockStroke as numbers`,
+  expected: `2 to ${MOST_TRAVEL_ROWS} rows, each with wheelTravel and shockStroke as numbers, and a ± of neither below 0`,
   absent: assumed(HALF_AND_HALF),
   standsIn: 'half a millimetre of shock for each of wheel',
   refuseWrong: false,
@@ -163,6 +172,11 @@ const travelTable: Leaf<readonly TravelRow[]> = {
       properties: {
         wheelTravel: cellJson('Rise of the axle, square to the ground with the frame held.'),
         shockStroke: cellJson('How far the shock is pushed in.'),
+        wheelTravelPlusMinus: cellJson(
+          'How far the wheel travel may be off either way; of the first row, the reading while hanging. Left out where it is exact.',
+          0,
+        ),
+        shockStrokePlusMinus: cellJson('The same of the shock stroke.', 0),
       },
     },
   },

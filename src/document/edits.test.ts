@@ -129,6 +129,10 @@ describe('the bike', () => {
     ];
     expect(done(setTravelTable(start(), rows)).bike.swingarm.travelTable).toEqual(rows);
     expect(refusal(setTravelTable(start(), rows.slice(1)))).toContain('2 to 200 rows');
+    const within = rows.map((row) => ({ ...row, wheelTravelPlusMinus: 1, shockStrokePlusMinus: 0.5 }));
+    expect(done(setTravelTable(start(), within)).bike.swingarm.travelTable).toEqual(within);
+    const wrong = rows.map((row) => ({ ...row, shockStrokePlusMinus: -1 }));
+    expect(refusal(setTravelTable(start(), wrong))).toContain('a ± of neither below 0');
   });
 });
 

@@ -5,7 +5,15 @@ import '../../../tests/support/cases.ts';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
 import type { Swingarm } from '../parts/bike.ts';
 import { radians } from '../units/convert.ts';
-import { armPosition, rearSuspension, type ArmPosition, type RearSuspension } from './rear-suspension.ts';
+import { monotoneCurve } from '../numeric/monotone-curve.ts';
+import {
+  armPosition,
+  rearSuspension,
+  tableCurve,
+  tableStroke,
+  type ArmPosition,
+  type RearSuspension,
+} from './rear-suspension.ts';
 
 const { swingarm } = plainBike;
 
@@ -111,5 +119,40 @@ describe('a rear suspension is refused', () => {
 
   it('when travel takes the axle over the top', () => {
     expect(armPosition(rear(), 700)).toMatchObject({ ok: false, reason: 'swingarmCannotReach', found: 700 });
+  });
+});
+
+describe('a table with a ± at its rows', () => {
+  const within = swingarm.travelTable.map((row) => ({
+    ...row,
+    wheelTravelPlusMinus: 0.5,
+    shockStrokePlusMinus: 0.25,
+  }));
+
+  it('hangs with the shock at its full length and closes at the stroke of its own curve', () => {
+    const measured = rear({ ...swingarm, travelTable: within });
+    expect(at(measured, 0).shockStroke).toBe(0);
+    const last = within[within.length - 1];
+    expect(at(measured, last.wheelTravel).shockStroke).toBeCloseTo(tableStroke(within), 9);
+    expect(Math.abs(tableStroke(within) - last.shockStroke)).toBeLessThan(1);
+  });
+
+  it('reads exactly as ever without one, or with a ± of nothing', () => {
+    const rows = swingarm.travelTable;
+    const ever = monotoneCurve(rows.map(({ wheelTravel: x, shockStroke: y }) => ({ x, y })));
+    if (!ever.ok) throw new Error(ever.reason);
+    const nothing = rows.map((row) => ({ ...row, wheelTravelPlusMinus: 0, shockStrokePlusMinus: 0 }));
+    for (const table of [rows, nothing]) {
+      expect(tableCurve(table)).toEqual({ curve: ever.value, measured: null });
+      expect(tableStroke(table)).toBe(rows[rows.length - 1].shockStroke);
+    }
+  });
+
+  it('is refused where it falls', () => {
+    const falls = within.map((row, i) => (i === 2 ? { ...row, shockStroke: 1 } : row));
+    expect(rearSuspension({ ...swingarm, travelTable: falls }, swingarm.length, 0, 0)).toMatchObject({
+      ok: false,
+      reason: 'travelTableUnusable',
+    });
   });
 });

@@ -6,6 +6,7 @@ import { curveAt, curveInverse, monotoneCurve, type MonotoneCurve } from '../num
 import { radians } from '../units/convert.ts';
 import type { ShockLever } from './leverage.ts';
 import { STEEPEST_SINE } from './link-range.ts';
+import { isMeasured, measuredCurve, type MeasuredCurve } from './measured-curve.ts';
 
 /** The rear suspension with shock length and axle position set, ready for any travel. */
 export interface RearSuspension {
@@ -39,16 +40,44 @@ export interface ArmPosition extends ShockLever {
   readonly motionRatioSlope: number;
 }
 
-/** A longer shock does not change the table, and making the curve through it takes longer than all the rest. */
-const curves = new WeakMap<readonly TravelRow[], ReturnType<typeof monotoneCurve>>();
+/** The curve of a table; `measured` is null where its rows are exact. */
+interface TableCurve {
+  readonly curve: MonotoneCurve;
+  readonly measured: MeasuredCurve | null;
+}
 
-/** The curve through a table, shock stroke over wheel travel, worked out once. */
-function curveOf(travelTable: readonly TravelRow[]): ReturnType<typeof monotoneCurve> {
+/** A longer shock does not change the table, and making the curve through it takes longer than all the rest. */
+const curves = new WeakMap<readonly TravelRow[], { readonly found: TableCurve | null }>();
+
+/**
+ * The curve of a table, shock stroke over wheel travel, worked out once: through rows that are exact, and what rows with a
+ * ± make likely. Null for a table that does not begin at (0, 0) or does not rise.
+ */
+export function tableCurve(travelTable: readonly TravelRow[]): TableCurve | null {
   const known = curves.get(travelTable);
-  if (known !== undefined) return known;
-  const curve = monotoneCurve(travelTable.map((row) => ({ x: row.wheelTravel, y: row.shockStroke })));
-  curves.set(travelTable, curve);
-  return curve;
+  if (known !== undefined) return known.found;
+  const found = newCurve(travelTable);
+  curves.set(travelTable, { found });
+  return found;
+}
+
+function newCurve(rows: readonly TravelRow[]): TableCurve | null {
+  // The table's first row is the shock as delivered, hanging; any other start would shift every length by itself.
+  if (rows[0]?.wheelTravel !== 0 || rows[0].shockStroke !== 0) return null;
+  if (isMeasured(rows)) {
+    const measured = measuredCurve(rows);
+    return measured === null ? null : { curve: measured.curve, measured };
+  }
+  const curve = monotoneCurve(rows.map((row) => ({ x: row.wheelTravel, y: row.shockStroke })));
+  return curve.ok ? { curve: curve.value, measured: null } : null;
+}
+
+/** Shock stroke at a table's last row, mm, by its curve; that row's own where the table cannot be used, 0 without rows. */
+export function tableStroke(travelTable: readonly TravelRow[]): number {
+  if (travelTable.length === 0) return 0;
+  const last = travelTable[travelTable.length - 1];
+  const found = tableCurve(travelTable);
+  return found === null ? last.shockStroke : curveAt(found.curve, last.wheelTravel).value;
 }
 
 /**
@@ -63,33 +92,39 @@ export function rearSuspension(
   shockLength: number,
   axlePosition: number,
 ): RearSuspension | NoPose {
-  const curve = curveOf(layout.travelTable);
-  if (!curve.ok) return refuse('travelTableUnusable');
-  // The table's first row is the shock as delivered, hanging; any other start would shift every length by itself.
-  const [first] = layout.travelTable;
-  if (first.wheelTravel !== 0 || first.shockStroke !== 0) return refuse('travelTableUnusable');
+  const found = tableCurve(layout.travelTable);
+  if (found === null) return refuse('travelTableUnusable');
+  const { curve } = found;
   const tablePitch = radians(layout.tablePitchDeg);
   const hanging = radians(layout.toppedOutAngleDeg) + tablePitch;
   if (!(Math.abs(hanging) < Math.PI / 2))
     return refuse('swingarmCannotReach', { end: 'rear', found: shockLength });
   const deliveredSine = Math.sin(hanging);
-  const hangingTravel = shockLength === 0 ? 0 : curveInverse(curve.value, -shockLength);
+  const hangingTravel = shockLength === 0 ? 0 : curveInverse(curve, -shockLength);
   const toppedOutSine = deliveredSine - hangingTravel / length;
   const arm = length + axlePosition;
   if (!(Math.abs(toppedOutSine) < STEEPEST_SINE) || !(arm > 0))
     return refuse('swingarmCannotReach', { end: 'rear', found: shockLength });
   return {
     ok: true,
-    curve: curve.value,
+    curve,
     tableArm: length,
     arm,
     tablePitch,
     deliveredSine,
     toppedOutSine,
-    toppedOutStroke: curveAt(curve.value, length * (deliveredSine - toppedOutSine)).value,
+    toppedOutStroke: curveAt(curve, length * (deliveredSine - toppedOutSine)).value,
     // Stated, like the table, with the axle at the slot's front: further back it rises by more.
     wheelTravel: (layout.wheelTravel * arm) / length,
   };
+}
+
+/** The table's own wheel travel, mm, where the axle as it stands in its slot has risen `travelUsed` mm from hanging. */
+export function tableTravel(
+  { toppedOutSine, deliveredSine, arm, tableArm }: RearSuspension,
+  travelUsed: number,
+): number {
+  return tableArm * (deliveredSine - toppedOutSine + travelUsed / arm);
 }
 
 /**

@@ -14,6 +14,8 @@ export interface MonotoneCurve {
   readonly x: readonly number[];
   readonly y: readonly number[];
   readonly slope: readonly number[];
+  /** Second derivative at the points, where it is known too: the pieces are then of fifth degree and it has no jumps. */
+  readonly bend?: readonly number[];
 }
 
 /** Builds the curve; both x and y must rise strictly from point to point. Needs two points or more. */
@@ -70,18 +72,19 @@ export interface CurveAt {
   readonly value: number;
   /** Always above zero. */
   readonly slope: number;
-  /** Jumps at each point, where the later segment counts; zero outside the points. */
+  /** Without bends at the points it jumps at each, where the later segment counts; zero outside the points. */
   readonly bend: number;
 }
 
 /** Height, slope and bend of the curve at x. */
 export function curveAt(curve: MonotoneCurve, at: number): CurveAt {
-  const { x, y, slope } = curve;
+  const { x, y, slope, bend } = curve;
   const last = x.length - 1;
   if (at < x[0]) return { value: y[0] + slope[0] * (at - x[0]), slope: slope[0], bend: 0 };
   if (at >= x[last]) return { value: y[last] + slope[last] * (at - x[last]), slope: slope[last], bend: 0 };
   const i = segmentAt(x, at);
   const h = x[i + 1] - x[i];
+  if (bend !== undefined) return fifthDegreeAt({ x, y, slope, bend }, i, at - x[i]);
   const t = (at - x[i]) / h;
   const u = 1 - t;
   const chord = (y[i + 1] - y[i]) / h;
@@ -93,6 +96,22 @@ export function curveAt(curve: MonotoneCurve, at: number): CurveAt {
       slope[i + 1] * h * t * t * u,
     slope: 6 * chord * t * (1 - t) + slope[i] * (1 - t) * (1 - 3 * t) + slope[i + 1] * t * (3 * t - 2),
     bend: (6 * chord * (1 - 2 * t) + slope[i] * (6 * t - 4) + slope[i + 1] * (6 * t - 2)) / h,
+  };
+}
+
+/** The piece behind point i, `on` further: of fifth degree, with height, slope and bend of the points at its ends. */
+function fifthDegreeAt({ x, y, slope, bend }: Required<MonotoneCurve>, i: number, on: number): CurveAt {
+  const h = x[i + 1] - x[i];
+  const rise = (y[i + 1] - y[i]) / h - slope[i] - (bend[i] * h) / 2;
+  const turn = slope[i + 1] - slope[i] - bend[i] * h;
+  const more = ((bend[i + 1] - bend[i]) * h) / 2;
+  const third = (10 * rise - 4 * turn + more) / (h * h);
+  const fourth = (-15 * rise + 7 * turn - 2 * more) / (h * h * h);
+  const fifth = (6 * rise - 3 * turn + more) / (h * h * h * h);
+  return {
+    value: y[i] + on * (slope[i] + on * (bend[i] / 2 + on * (third + on * (fourth + on * fifth)))),
+    slope: slope[i] + on * (bend[i] + on * (3 * third + on * (4 * fourth + on * 5 * fifth))),
+    bend: bend[i] + on * (6 * third + on * (12 * fourth + on * 20 * fifth)),
   };
 }
 

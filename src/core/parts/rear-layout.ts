@@ -1,10 +1,16 @@
 /** How shock and links of a rear suspension lie, as a person draws or measures them. */
 import type { FramePoint } from './frame-point.ts';
 
-/** One row of the rear suspension's table, mm: how far the axle has risen, and how far the shock is pushed in. */
+/**
+ * One row of the rear suspension's table, mm: how far the axle has risen, and how far the shock is pushed in. Each as
+ * read lies within its ± of the truth, anywhere in it as likely; without a ± it is exact. The ± of the first row is that of
+ * the readings hanging, from which all rows are counted.
+ */
 export interface TravelRow {
   readonly wheelTravel: number;
   readonly shockStroke: number;
+  readonly wheelTravelPlusMinus?: number;
+  readonly shockStrokePlusMinus?: number;
 }
 
 /**

@@ -2,6 +2,7 @@
 
 import type { Bike, SpringEnds } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
+import { tableStroke } from '../linkage/rear-suspension.ts';
 
 /** A rubber or an oil lock that only works in the last part of the travel. */
 export interface BumpStop {
@@ -55,7 +56,7 @@ export interface SpringSet {
 export function springSetOf(bike: Bike, setup: Setup): SpringSet {
   const { fork, shock, swingarm } = bike;
   const { links, travelTable } = swingarm;
-  const stroke = travelTable[travelTable.length - 1]?.shockStroke ?? 0;
+  const stroke = tableStroke(travelTable);
   return {
     // Field by field: a sweep over an adjuster makes hundreds of these, and copying objects was a tenth of what that cost.
     fork: {

@@ -1,0 +1,76 @@
+/** How well a measured travel table tells the motion ratio and, with the springs in, the wheel rate. */
+import { tableCurve, tableTravel } from '../linkage/rear-suspension.ts';
+import { suspensionAt } from '../linkage/suspension.ts';
+import { spreadAt } from '../linkage/measured-curve.ts';
+import { wheelRate } from '../linkage/leverage.ts';
+import type { TravelRow } from '../parts/rear-layout.ts';
+import type { Machine } from '../standing/machine.ts';
+import { springForce, springRate } from './spring-law.ts';
+import type { SprungMachine } from './sprung-machine.ts';
+
+/** Half the 95 % band on average over the travel and where it is widest, as part of the figure's mean over the travel. */
+export interface Band {
+  readonly mean: number;
+  readonly most: number;
+}
+
+export interface TableBand {
+  readonly ratio: Band;
+  /** Null while the springs are not known. */
+  readonly rate: Band | null;
+}
+
+/** 95 % of a normal distribution lie within this many standard deviations. */
+const BAND = 1.96;
+/** Places of the travel that are looked at. */
+const PLACES = 49;
+
+/**
+ * The bands of motion ratio and wheel rate over the travel, both square to the ground with the frame held as travel is
+ * counted, from the covariance of stroke, ratio and its change: rate = spring rate · ratio² + force · change. Null where
+ * the rear suspension is no table, or its rows are exact.
+ */
+export function tableBand(
+  { rear }: Machine,
+  rows: readonly TravelRow[],
+  sprung: SprungMachine | null,
+): TableBand | null {
+  const measured = tableCurve(rows)?.measured ?? null;
+  if (rear.kind !== 'table' || measured === null) return null;
+  const perMm = rear.table.tableArm / rear.table.arm;
+  const most = sprung === null ? rear.wheelTravel : sprung.most.rear;
+  const ratios: [figure: number, deviation: number][] = [];
+  const rates: [figure: number, deviation: number][] = [];
+  for (let i = 0; i < PLACES; i++) {
+    const travel = (most * i) / (PLACES - 1);
+    const at = suspensionAt(rear, travel);
+    if (!at.ok) return null;
+    const spread = spreadAt(measured, tableTravel(rear.table, travel));
+    ratios.push([at.motionRatio, perMm * Math.sqrt(spread.ratio)]);
+    if (sprung === null) continue;
+    const [force, rate] = [
+      springForce(sprung.shock, at.shockStroke),
+      springRate(sprung.shock, at.shockStroke),
+    ];
+    const byStroke = rate * at.motionRatioSlope;
+    const byRatio = 2 * rate * at.motionRatio * perMm;
+    const byChange = force * perMm * perMm;
+    const variance =
+      byStroke ** 2 * spread.stroke +
+      byRatio ** 2 * spread.ratio +
+      byChange ** 2 * spread.change +
+      2 * byStroke * (byRatio * spread.strokeRatio + byChange * spread.strokeChange) +
+      2 * byRatio * byChange * spread.ratioChange;
+    rates.push([
+      wheelRate(rate, force, at.motionRatio, at.motionRatioSlope),
+      Math.sqrt(Math.max(0, variance)),
+    ]);
+  }
+  return { ratio: bandOf(ratios), rate: sprung === null ? null : bandOf(rates) };
+}
+
+function bandOf(found: readonly (readonly [figure: number, deviation: number])[]): Band {
+  const mean = found.reduce((sum, [figure]) => sum + Math.abs(figure), 0) / found.length;
+  const halves = found.map(([, deviation]) => (BAND * deviation) / mean);
+  return { mean: halves.reduce((sum, half) => sum + half, 0) / halves.length, most: Math.max(...halves) };
+}

@@ -1,0 +1,35 @@
+/** Tests of what is said of a travel table: its ±, and when the links serve better. */
+import { expect, it } from 'vitest';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { travelTableWords } from './travel-table-words.ts';
+
+const style: NumberStyle = { system: 'metric', decimal: '.' };
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+it('says that rows without a ± count as exact', () => {
+  expect(travelTableWords(null, style)).toContain('The rows count as exact');
+});
+
+it('says what ± motion ratio and wheel rate have, and sends to the links where those are better', () => {
+  const rough = { ratio: { mean: 0.007, most: 0.021 }, rate: { mean: 0.11, most: 0.153 } };
+  const words = plain(travelTableWords(rough, style));
+  expect(words).toContain('motion ratio is known to ±0.7 % on average over the travel and ±2.1 % at worst');
+  expect(words).toContain(
+    'Rear wheel rate with this spring: ±11 % on average over the travel and ±15 % at worst.',
+  );
+  expect(words).toContain('Entering the links serves better where you can reach them');
+});
+
+it('lets a good table stand beside a rocker’s links', () => {
+  const good = { ratio: { mean: 0.004, most: 0.004 }, rate: { mean: 0.02, most: 0.06 } };
+  const words = plain(travelTableWords(good, style));
+  expect(words).toContain('motion ratio is known to ±0.4 %.');
+  expect(words).toContain('as good as the links of a rocker');
+  expect(words).not.toContain('serves better where');
+});
+
+it('speaks of the ratio alone while the springs are not known', () => {
+  const words = travelTableWords({ ratio: { mean: 0.01, most: 0.02 }, rate: null }, style);
+  expect(words).not.toContain('with this spring');
+  expect(words).toContain('More rows make it better.');
+});
