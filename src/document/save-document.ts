@@ -8,11 +8,12 @@ import { SETUP_PART } from './setup-fields.ts';
 /** The text of a document: JSON for people to read, always with the same order of fields, ending with a line end. */
 export function saveDocument(document: BikeDocument): string {
   const { format, schema, baseline } = document;
-  const ordered = { format, schema, ...asSet(document), baseline: asSet(baseline) };
+  const ordered = { format, schema, ...orderedBike(document), baseline: orderedBike(baseline) };
   return `${JSON.stringify(ordered, null, 2)}\n`;
 }
 
-function asSet({ bike, setup }: BikeWithSetup): object {
+/** Bike and setup with their fields in the order of a file. */
+export function orderedBike({ bike, setup }: BikeWithSetup): object {
   return { bike: inOrder(anyPart(BIKE_PART), bike), setup: inOrder(anyPart(SETUP_PART), setup) };
 }
 

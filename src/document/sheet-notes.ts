@@ -1,0 +1,84 @@
+/** What can be noted on a setup sheet: each note is one row here, and form, file, schema and table follow from the list. */
+
+export type NoteGroupKey = 'day' | 'work' | 'rider' | 'tyres' | 'clicks';
+
+export interface NoteGroup {
+  readonly key: NoteGroupKey;
+  readonly label: string;
+}
+
+/** The groups in the order in which a session is logged. */
+export const NOTE_GROUPS: readonly NoteGroup[] = [
+  { key: 'day', label: 'Day' },
+  { key: 'work', label: 'Work done' },
+  { key: 'rider', label: 'What the rider says' },
+  { key: 'tyres', label: 'Tyres' },
+  { key: 'clicks', label: 'Clicks and turns' },
+];
+
+export interface Note {
+  readonly key: string;
+  readonly label: string;
+  readonly group: NoteGroupKey;
+  /** What belongs there. */
+  readonly help: string;
+  /** A line, several lines, or a figure that a phone's number keys type. */
+  readonly entry: 'line' | 'lines' | 'figure';
+  /** Whether the short form for a session has it. */
+  readonly quick: boolean;
+}
+
+const note = (
+  group: NoteGroupKey,
+  key: string,
+  label: string,
+  help: string,
+  more: Partial<Pick<Note, 'entry' | 'quick'>> = {},
+): Note => ({ key, label, group, help, entry: 'line', quick: false, ...more });
+
+const OUT = 'Clicks out from fully closed.';
+const TURNS = 'Turns in from fully out.';
+const PRESSURE = 'With its unit, such as 2.1 bar or 30 psi.';
+
+export const NOTES: readonly Note[] = [
+  note('day', 'title', 'Name of the sheet', 'What this setup is called, such as Rain.', {}),
+  note('day', 'place', 'Place', 'Where the bike was ridden.', { quick: true }),
+  note('day', 'weather', 'Weather', 'Dry or wet, with temperatures of air and ground.', { quick: true }),
+  note('day', 'track', 'Ground', 'Grip and state of road, track or trail.'),
+  note('day', 'fuel', 'Fuel', 'How full the tank was.'),
+  note('work', 'changed', 'What was changed', 'Each part with its figure before and after.', {
+    entry: 'lines',
+    quick: true,
+  }),
+  note('work', 'why', 'Why', 'What the change was meant to mend.', { entry: 'lines' }),
+  note('work', 'felt', 'What was felt', 'What it did to the bike on the road or track.', {
+    entry: 'lines',
+    quick: true,
+  }),
+  note('rider', 'braking', 'Braking', 'How the bike brakes into the corner.', { entry: 'lines' }),
+  note('rider', 'turnIn', 'Turn-in', 'How it goes into the lean.', { entry: 'lines' }),
+  note('rider', 'midCorner', 'Mid-corner', 'How it holds its line.', { entry: 'lines' }),
+  note('rider', 'openingGas', 'Opening the gas', 'What it does as the gas opens.', { entry: 'lines' }),
+  note('rider', 'exit', 'Exit', 'How it drives out.', { entry: 'lines' }),
+  note('tyres', 'frontTyre', 'Front tyre', 'Make, compound and age of the tyre.'),
+  note('tyres', 'frontCold', 'Front pressure, cold', PRESSURE, { entry: 'figure', quick: true }),
+  note('tyres', 'frontHot', 'Front pressure, hot', PRESSURE, { entry: 'figure', quick: true }),
+  note('tyres', 'rearTyre', 'Rear tyre', 'Make, compound and age of the tyre.'),
+  note('tyres', 'rearCold', 'Rear pressure, cold', PRESSURE, { entry: 'figure', quick: true }),
+  note('tyres', 'rearHot', 'Rear pressure, hot', PRESSURE, { entry: 'figure', quick: true }),
+  note('clicks', 'forkRebound', 'Fork rebound', OUT, { entry: 'figure' }),
+  note('clicks', 'forkCompression', 'Fork compression', OUT, { entry: 'figure' }),
+  note('clicks', 'forkPreloadTurns', 'Fork preload', TURNS, { entry: 'figure' }),
+  note('clicks', 'shockRebound', 'Shock rebound', OUT, { entry: 'figure' }),
+  note('clicks', 'shockCompression', 'Shock compression', OUT, { entry: 'figure' }),
+  note('clicks', 'shockPreloadTurns', 'Shock preload', TURNS, { entry: 'figure' }),
+];
+
+/** Every note by its key; an empty text where nothing was noted. */
+export type Notes = Readonly<Record<string, string>>;
+
+/** A further line that a workshop adds by itself. */
+export interface FurtherNote {
+  readonly name: string;
+  readonly text: string;
+}

@@ -1,0 +1,74 @@
+/** The setup sheet: a dated copy of a bike as set, with what was noted about it and what it read that day. */
+import type { BikeWithSetup } from './document.ts';
+import type { FurtherNote, Notes } from './sheet-notes.ts';
+
+export const SHEET_FORMAT = 'sidestance-sheet';
+/** The schema of sheets that this program writes. */
+export const SHEET_SCHEMA = 1;
+
+/** A note that was put right after the sheet was made: both values stay. */
+export interface Correction {
+  /** Milliseconds since 1970, UTC. */
+  readonly at: number;
+  /** The label of what was corrected. */
+  readonly what: string;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Readings by ride state and key, metric, as they were computed when the sheet was made. */
+export type KeptReadings = Readonly<Record<string, Readonly<Record<string, number>>>>;
+
+export interface Sheet extends BikeWithSetup {
+  readonly format: typeof SHEET_FORMAT;
+  readonly schema: typeof SHEET_SCHEMA;
+  /** The day it belongs to, as 2026-11-26. */
+  readonly day: string;
+  /** Milliseconds since 1970, UTC. */
+  readonly madeAt: number;
+  readonly notes: Notes;
+  readonly further: readonly FurtherNote[];
+  readonly readings: KeptReadings;
+  readonly corrections: readonly Correction[];
+}
+
+export interface NewSheet extends BikeWithSetup {
+  readonly day: string;
+  readonly madeAt: number;
+  readonly notes: Notes;
+  readonly further: readonly FurtherNote[];
+  readonly readings: KeptReadings;
+}
+
+/** A sheet as it is made: empty notes are left out. */
+export function newSheet({ notes, further, ...rest }: NewSheet): Sheet {
+  return {
+    format: SHEET_FORMAT,
+    schema: SHEET_SCHEMA,
+    ...rest,
+    notes: Object.fromEntries(Object.entries(notes).filter(([, text]) => text.trim() !== '')),
+    further: further.filter(({ name, text }) => name.trim() !== '' || text.trim() !== ''),
+    corrections: [],
+  };
+}
+
+/** A note put right: the sheet says what stood there before. Nothing changes where both are the same. */
+export function correctNote(sheet: Sheet, key: string, label: string, text: string, at: number): Sheet {
+  const from = sheet.notes[key] ?? '';
+  if (from === text) return sheet;
+  return {
+    ...sheet,
+    notes: { ...sheet.notes, [key]: text },
+    corrections: [...sheet.corrections, { at, what: label, from, to: text }],
+  };
+}
+
+/** The day put right. */
+export function correctDay(sheet: Sheet, day: string, at: number): Sheet {
+  if (sheet.day === day) return sheet;
+  return {
+    ...sheet,
+    day,
+    corrections: [...sheet.corrections, { at, what: 'Day', from: sheet.day, to: day }],
+  };
+}
