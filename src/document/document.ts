@@ -12,9 +12,14 @@ export interface BikeWithSetup {
   readonly setup: Setup;
 }
 
+/** What everything is compared with; `name` says where it comes from, such as a setup sheet. */
+export interface Baseline extends BikeWithSetup {
+  readonly name?: string;
+}
+
 /** Inputs only: everything that is computed is computed anew. Lengths in mm, …Deg in degrees, masses in kg. */
 export interface BikeDocument extends BikeWithSetup {
   readonly format: typeof FORMAT;
   readonly schema: typeof SCHEMA;
-  readonly baseline: BikeWithSetup;
+  readonly baseline: Baseline;
 }

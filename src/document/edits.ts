@@ -5,7 +5,7 @@ import { adjusterOf, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
-import type { BikeDocument } from './document.ts';
+import type { BikeDocument, BikeWithSetup } from './document.ts';
 import type { Part } from './field.ts';
 import { isJsonObject, type Json, type JsonObject } from './json.ts';
 import { readPart } from './read-part.ts';
@@ -92,6 +92,20 @@ export function resetAdjusters(document: BikeDocument): BikeDocument {
 export function replaceSketched(document: BikeDocument, bike: Bike, setup: Setup): Edited {
   const sketched = withBike(document, bike);
   return sketched.ok ? withSetup(sketched.value, setup) : sketched;
+}
+
+/** Makes another bike as set the baseline, by the name under which it is kept. */
+export function setNamedBaseline(
+  document: BikeDocument,
+  { bike, setup }: BikeWithSetup,
+  name: string,
+): BikeDocument {
+  return { ...document, baseline: { name, bike, setup } };
+}
+
+/** Puts bike and setup as they were kept on the page; the baseline stays. */
+export function takeAsSet(document: BikeDocument, { bike, setup }: BikeWithSetup): BikeDocument {
+  return { ...document, bike, setup };
 }
 
 /** Makes the present bike and setup the baseline. */

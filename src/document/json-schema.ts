@@ -1,6 +1,7 @@
 /** The published description of the file format, as JSON Schema, made from the same fields that open and save. */
 import { unitWord } from '../core/units/all-quantities.ts';
 import { BIKE_PART } from './bike-fields.ts';
+import { LONGEST_NAME } from './bounds.ts';
 import { FORMAT, SCHEMA } from './document.ts';
 import { anyPart, type AnyField, type Leaf } from './field.ts';
 import type { JsonObject } from './json.ts';
@@ -61,7 +62,15 @@ export function documentJsonSchema(): JsonObject {
         title: 'Baseline',
         description: 'What everything is compared with; without it, the file’s own bike and setup.',
         type: 'object',
-        properties: halves,
+        properties: {
+          name: {
+            title: 'Name',
+            description: 'Where it comes from, such as a setup sheet; left out where nobody named it.',
+            type: 'string',
+            maxLength: LONGEST_NAME,
+          },
+          ...halves,
+        },
       },
     },
     $defs: { bike: schemaOf(anyPart(BIKE_PART)), setup: schemaOf(anyPart(SETUP_PART)) },

@@ -1,7 +1,8 @@
 /** Opens a saved bike: from parsed JSON to a document and a list of repairs, or to the reason why not. */
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
-import { FORMAT, SCHEMA, type BikeDocument, type BikeWithSetup } from './document.ts';
+import { LONGEST_NAME } from './bounds.ts';
+import { FORMAT, SCHEMA, type Baseline, type BikeDocument, type BikeWithSetup } from './document.ts';
 import type { Part } from './field.ts';
 import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
 import { runMigrations } from './migrations.ts';
@@ -80,7 +81,7 @@ function reasonOf(faults: readonly Fault[]): OpenReason {
 }
 
 /** A file without a baseline means "the bike as it is here"; a damaged one means the same, with a note. */
-function baselineOf(json: Json | undefined, own: BikeWithSetup, repairs: Repair[]): BikeWithSetup {
+function baselineOf(json: Json | undefined, own: BikeWithSetup, repairs: Repair[]): Baseline {
   if (json === undefined) return own;
   if (!isJsonObject(json)) {
     repairs.push({
@@ -89,11 +90,22 @@ function baselineOf(json: Json | undefined, own: BikeWithSetup, repairs: Repair[
     });
     return own;
   }
-  noteUnknownKeys(json, ['bike', 'setup'], 'baseline', repairs);
+  noteUnknownKeys(json, ['name', 'bike', 'setup'], 'baseline', repairs);
   return {
+    ...baselineName(ownValue(json, 'name'), repairs),
     bike: halfOf(BIKE_PART, ownValue(json, 'bike'), 'baseline.bike', own.bike, repairs),
     setup: halfOf(SETUP_PART, ownValue(json, 'setup'), 'baseline.setup', own.setup, repairs),
   };
+}
+
+function baselineName(json: Json | undefined, repairs: Repair[]): Pick<Baseline, 'name'> {
+  if (json === undefined) return {};
+  if (typeof json === 'string' && json.length <= LONGEST_NAME) return { name: json };
+  repairs.push({
+    path: 'baseline.name',
+    sentence: `The baseline’s name (baseline.name) is ${showJson(json)} but must be text of at most ${LONGEST_NAME} characters; left out.`,
+  });
+  return {};
 }
 
 function halfOf<T>(part: Part<T>, json: Json | undefined, path: string, own: T, repairs: Repair[]): T {

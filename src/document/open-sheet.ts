@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
 import { LONGEST_ABOUT, LONGEST_NAME } from './bounds.ts';
 import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
-import { openJson } from './open-document.ts';
+import { openJson } from './open-json.ts';
 import type { OpenReason } from './open-reason.ts';
 import { readJson } from './read-json.ts';
 import { noteUnknownKeys } from './read-part.ts';

@@ -8,7 +8,14 @@ import { SETUP_PART } from './setup-fields.ts';
 /** The text of a document: JSON for people to read, always with the same order of fields, ending with a line end. */
 export function saveDocument(document: BikeDocument): string {
   const { format, schema, baseline } = document;
-  const ordered = { format, schema, ...orderedBike(document), baseline: orderedBike(baseline) };
+  const { name } = baseline;
+  const named = name === undefined ? {} : { name };
+  const ordered = {
+    format,
+    schema,
+    ...orderedBike(document),
+    baseline: { ...named, ...orderedBike(baseline) },
+  };
   return `${JSON.stringify(ordered, null, 2)}\n`;
 }
 

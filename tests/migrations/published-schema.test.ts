@@ -3,16 +3,23 @@ import { readFileSync } from 'node:fs';
 import { format, resolveConfig } from 'prettier';
 import { expect, it } from 'vitest';
 import { documentJsonSchema } from '../../src/document/json-schema.ts';
+import { sheetJsonSchema } from '../../src/document/sheet-json-schema.ts';
 
-const published = new URL('../../static/sidestance-bike.schema.json', import.meta.url);
+const PUBLISHED = [
+  { file: new URL('../../static/sidestance-bike.schema.json', import.meta.url), made: documentJsonSchema },
+  { file: new URL('../../static/sidestance-sheet.schema.json', import.meta.url), made: sheetJsonSchema },
+] as const;
 
-it('the published schema is the one made from the fields (run with -u to write it anew)', async () => {
-  const options = await resolveConfig(published);
-  const text = await format(JSON.stringify(documentJsonSchema()), { ...options, parser: 'json' });
-  await expect(text).toMatchFileSnapshot(published.pathname);
-});
+it.each(PUBLISHED)(
+  'the published schema is the one made from the fields: $file (run with -u to write it anew)',
+  async ({ file, made }) => {
+    const options = await resolveConfig(file);
+    const text = await format(JSON.stringify(made()), { ...options, parser: 'json' });
+    await expect(text).toMatchFileSnapshot(file.pathname);
+  },
+);
 
-it('every field of the published schema says in words what it is', () => {
+it.each(PUBLISHED)('every field of the published schema says in words what it is: $file', ({ file }) => {
   const faults: string[] = [];
   const walk = (node: unknown, path: string): void => {
     if (typeof node !== 'object' || node === null) return;
@@ -21,6 +28,6 @@ it('every field of the published schema says in words what it is', () => {
         if (!('$ref' in each) && !('description' in each)) faults.push(`${path}.${key}`);
     Object.entries(node).forEach(([key, each]) => walk(each, `${path}.${key}`));
   };
-  walk(JSON.parse(readFileSync(published, 'utf8')), '');
+  walk(JSON.parse(readFileSync(file, 'utf8')), '');
   expect(faults).toEqual([]);
 });
