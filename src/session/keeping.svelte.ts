@@ -136,6 +136,22 @@ export class Keeping {
     await this.#turnTo(() => this.#fromFile(file, besides));
   }
 
+  /** Where bikes are kept; null until it has been found. */
+  get store(): BikeStore | null {
+    return this.#store;
+  }
+
+  /** Stores the bike on the page now, changed or not, so that something can be kept beside it; its id, or null where it could not. */
+  async keepNow(): Promise<string | null> {
+    const { bikeId } = this;
+    if (bikeId === null || this.#autosave === null) return null;
+    if (this.#autosave.revision === null || this.#autosave.hasUnsaved) {
+      this.#autosave.change(this.#bench.session.history.present);
+      await this.#autosave.flush();
+    }
+    return this.#autosave.hasUnsaved ? null : bikeId;
+  }
+
   saveFile(): void {
     const name = downloadBike(this.#bench.session.history.present);
     this.message = doneMessage(`Saved to ${name} among your downloads.`);

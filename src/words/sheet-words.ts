@@ -1,0 +1,35 @@
+/** What a setup sheet is called, and what it says in a line. */
+
+/** What is needed of a sheet to name it. */
+export interface NamedSheet {
+  readonly day: string;
+  readonly notes: Readonly<Record<string, string>>;
+}
+
+const LONGEST_LINE = 90;
+
+const DAY = new Intl.DateTimeFormat('en-GB', {
+  day: 'numeric',
+  month: 'short',
+  year: 'numeric',
+  timeZone: 'UTC',
+});
+
+/** A day such as 2026-11-26 as a person reads it: 26 Nov 2026. */
+export function dayWords(day: string): string {
+  return DAY.format(new Date(`${day}T00:00:00Z`));
+}
+
+/** Its name with its day, or its place with its day where nobody named it. */
+export function sheetName({ day, notes }: NamedSheet): string {
+  const name = notes.title ?? notes.place ?? '';
+  return name === '' ? `sheet of ${dayWords(day)}` : `${name}, ${dayWords(day)}`;
+}
+
+/** What was changed or felt, in one line; empty where neither was noted. */
+export function sheetLine({ notes }: NamedSheet): string {
+  const said = [notes.changed ?? '', notes.felt ?? ''].filter((text) => text !== '').join('. ');
+  const line = said.replace(/\s+/gu, ' ');
+  const letters = [...line];
+  return letters.length > LONGEST_LINE ? `${letters.slice(0, LONGEST_LINE).join('')}…` : line;
+}
