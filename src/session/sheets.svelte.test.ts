@@ -17,7 +17,7 @@ const draft: SheetDraft = {
 
 async function opened(store: BikeStore = memoryStore(null)) {
   const bench = new Workbench(newDocument(linkedBike, sprungSetup));
-  const keeping = new Keeping(bench, {
+  const keeping = new Keeping(bench, bench.session.history.present, {
     findStore: async () => store,
     channel: () => null,
     onLeaving: () => () => {},
