@@ -29,15 +29,11 @@ const BESIDE_SAMPLE_PX = 6;
 const BETWEEN_PX = 16;
 const EDGE_PX = 12;
 
-/** What the upright axis is called. */
-export function uprightName({ reading }: CurveSet, style: NumberStyle): string {
-  return withUnit(reading.label, reading.quantity, style);
-}
-
 /** Nothing for a curve that is alone. */
 export function legendOf(set: CurveSet, style: NumberStyle, widthPx: number, textPx: number): Legend {
   if (set.curves.length === 1) return { entries: [], rows: 1 };
-  let x = EDGE_PX + textWidthPx(uprightName(set, style), textPx) + 2 * BETWEEN_PX;
+  const { reading } = set;
+  let x = EDGE_PX + textWidthPx(withUnit(reading.label, reading.quantity, style), textPx) + 2 * BETWEEN_PX;
   let row = 0;
   const entries = set.curves.map((placed): LegendEntry => {
     const line = placed.under === null && placed.curve.x.length > 0;

@@ -1,16 +1,17 @@
 /** The chart of curves as plain drawing data: a scene whose mm are px, and where its field lies. */
-import type { Point } from '../core/plane/point.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import { textWidthPx } from '../scene/text-width.ts';
-import { placeLabels, type Box, type WantedLabel } from '../scene/label-placing.ts';
-import type { LabelShape, LabelSpot, MarkShape, PathStep, Role, Scene, Shape } from '../scene/shape.ts';
+import type { WantedLabel } from '../scene/label-placing.ts';
+import type { MarkShape, Scene, Shape } from '../scene/shape.ts';
 import type { View } from '../scene/view.ts';
-import { axisOf, type Axis } from './axis.ts';
-import { legendOf, uprightName } from './chart-legend.ts';
-import type { CurveSet, PlacedCurve } from './curve-set.ts';
-import type { NeutralZone } from './neutral-zone.ts';
-import { isTurned, withUnit, type Band } from '../words/curve-words.ts';
+import { isTurned, type Band } from '../words/curve-words.ts';
+import { chartArea, chartCurve, type Edge } from './chart-curve.ts';
+import { chartField, type ChartField } from './chart-field.ts';
+import { legendOf, type Legend } from './chart-legend.ts';
+import { chartLine, chartMark } from './chart-line.ts';
+import { chartNames, NOW_RADIUS } from './chart-names.ts';
+import type { CurveSet } from './curve-set.ts';
 import { lookOf } from './line-look.ts';
+import type { NeutralZone } from './neutral-zone.ts';
 
 export interface ChartAsked {
   readonly set: CurveSet;
@@ -34,165 +35,36 @@ export interface Chart {
   readonly bottomPx: number;
 }
 
-const LINE = 1.35;
-const TICK_ACROSS = 6;
-const TICK_UP = 2.4;
-const GAP_PX = 7;
-/** From the place of bare words at their right to where they begin, px. */
-const BARE_BESIDE = 14;
-/** Places along an edge of a zone, which bends little. */
-const EDGE_PLACES = 25;
-const NOW_RADIUS = 6;
-const SIGN_RADIUS = 5;
-
-/** An edge of a zone: its height in the reading's unit at a place of the axis. */
-type Edge = (x: number) => number;
-
-/** Height of one row of the legend, px. */
-export function legendRowPx(textPx: number): number {
-  return LINE * textPx + 3;
-}
+/** How far below its place a name is tried first, as a part of the text's size. */
+const NAME_BELOW = 1.35;
 
 /** A curve of several: the present one is drawn last, over all others. */
 export function chartOf(asked: ChartAsked): Chart {
   const { set, style, widthPx, heightPx, textPx, band, zones } = asked;
-  const y = yEnds(set, band, zones);
+  const { reading, axis, from, to } = set;
   const legend = legendOf(set, style, widthPx, textPx);
-  const rowPx = legendRowPx(textPx);
-  const topPx = legend.rows * rowPx + GAP_PX;
-  const bottomPx = Math.max(topPx + 20, heightPx - 2.6 * LINE * textPx);
-  const yAxis = axisOf({
-    quantity: set.reading.quantity,
+  const field = chartField({
+    across: { name: axis.label, quantity: axis.quantity, from, to },
+    up: { name: reading.label, quantity: reading.quantity, ...yEnds(set, band, zones) },
     style,
-    ...y,
-    fromPx: bottomPx,
-    toPx: topPx,
-    count: Math.max(2, Math.round((bottomPx - topPx) / (TICK_UP * textPx))),
-    rounded: true,
+    widthPx,
+    heightPx,
+    textPx,
+    rows: legend.rows,
   });
-  // What stands left of the axis, with the space that a label has beside its words.
-  const leftPx =
-    BARE_BESIDE + GAP_PX + Math.max(...yAxis.ticks.map(({ text }) => textWidthPx(text, textPx)), textPx);
-  // The last number may stand at the very end, half of it beyond.
-  const rightPx = Math.max(leftPx + 40, widthPx - Math.max(2 * GAP_PX, 1.6 * textPx));
-  const xAxis = axisOf({
-    quantity: set.axis.quantity,
-    style,
-    from: set.from,
-    to: set.to,
-    fromPx: leftPx,
-    toPx: rightPx,
-    count: Math.max(2, Math.round((rightPx - leftPx) / (TICK_ACROSS * textPx))),
-    rounded: false,
-  });
-  // The scene's y goes up; the chart's px go down.
-  const at = (xPx: number, yPx: number): Point => ({ x: xPx, y: heightPx - yPx });
-  const label = (text: string, place: Point, spot: LabelSpot, role: Role): LabelShape => ({
-    kind: 'label',
-    role,
-    text,
-    at: place,
-    spot,
-    shiftPx: { x: 0, y: 0 },
-    sizePx: textPx,
-    leader: false,
-  });
-  const bareLabel = (text: string, xPx: number, yPx: number): LabelShape =>
-    label(text, at(xPx, yPx), 'right', 'axisName');
-  const areas: Shape[] = [];
-  /** The area between two edges along the axis, kept within the field. */
-  const area = (role: Role, lower: Edge, upper: Edge): void => {
-    const within = (y: number): number => Math.min(yAxis.most, Math.max(yAxis.least, y));
-    const places = Array.from({ length: EDGE_PLACES }, (_, i) => {
-      const x = set.from + ((set.to - set.from) * i) / (EDGE_PLACES - 1);
-      return { px: xAxis.px(x), low: within(lower(x)), high: within(upper(x)) };
-    });
-    if (!places.some(({ low, high }) => high > low)) return;
-    const above = places.map(({ px, high }) => at(px, yAxis.px(high)));
-    const below = places.map(({ px, low }) => at(px, yAxis.px(low))).reverse();
-    areas.push({ kind: 'path', role, steps: [...stepsAlong([...above, ...below]), { op: 'close' }] });
-  };
-  if (zones !== null) {
-    const { middle, band: half } = zones;
-    const isClosed = isTurned(set.reading);
-    const edge = (by: number) => (x: number) => middle(x) + by;
-    const ground = () => 0;
-    const squatEnd = (x: number): number => Math.max(0, middle(x) - half);
-    area('proSquatZone', () => yAxis.least, ground);
-    area(isClosed ? 'liftZone' : 'squatZone', ground, squatEnd);
-    area('neutralZone', squatEnd, edge(half));
-    area(isClosed ? 'squatZone' : 'liftZone', edge(half), () => yAxis.most);
-  } else if (band !== null)
-    area(
-      'neutralZone',
-      () => band.least,
-      () => band.most,
-    );
-
-  const grid: Shape[] = [
-    ...yAxis.ticks.map(({ px }) => line('grid', [at(leftPx, px), at(rightPx, px)])),
-    ...xAxis.ticks.map(({ px }) => line('grid', [at(px, topPx), at(px, bottomPx)])),
-    line('axisLine', [at(leftPx, topPx), at(leftPx, bottomPx), at(rightPx, bottomPx)]),
-  ];
-  const words: Shape[] = [
-    ...yAxis.ticks.map(({ px, text }) => label(text, at(leftPx - 2, px), 'left', 'axisName')),
-    ...xAxis.ticks.map(({ px, text }) => label(text, at(px, bottomPx), 'below', 'axisName')),
-    label(
-      withUnit(set.axis.label, set.axis.quantity, style),
-      at((leftPx + rightPx) / 2, bottomPx + LINE * textPx),
-      'below',
-      'axisName',
-    ),
-    bareLabel(uprightName(set, style), 2 * GAP_PX - BARE_BESIDE, rowPx / 2),
-    ...legend.entries.map(({ name, wordsPx, row }) =>
-      bareLabel(name, wordsPx - BARE_BESIDE, (row + 0.5) * rowPx),
-    ),
-  ];
-  const samples: Shape[] = legend.entries.flatMap(({ role, sign, fromPx, toPx, signPx, row }) => {
-    const yPx = (row + 0.5) * rowPx;
-    return [
-      ...(toPx > fromPx ? [line(role, [at(fromPx, yPx), at(toPx, yPx)])] : []),
-      mark(role, sign, at(signPx, yPx)),
-    ];
-  });
-
-  const lines: Shape[] = [];
-  const signs: MarkShape[] = [];
-  const wanted: WantedLabel[] = [];
-  const [first, ...others] = set.curves;
-  if (first.place !== null && first.place >= set.from && first.place <= set.to) {
-    const xPx = xAxis.px(first.place);
-    lines.push(line('curveCursor', [at(xPx, topPx), at(xPx, bottomPx)]));
-  }
-  for (const placed of [...others.reverse(), first]) {
-    const { role, sign } = lookOf(placed);
-    if (placed.under === null)
-      for (const stretch of stretchesIn(placed, xAxis, yAxis, at))
-        lines.push(stretch.length === 1 ? mark(role, 'dot', stretch[0]) : line(role, stretch));
-    const { name, place, value } = placed;
-    if (place === null || typeof value !== 'number' || place < set.from || place > set.to) continue;
-    const here = at(xAxis.px(place), yAxis.px(value));
-    const isNow = placed === first;
-    signs.push(isNow ? { ...mark('curveMark', sign, here), radiusPx: NOW_RADIUS } : mark(role, sign, here));
-    // Over an adjuster all stand one above the other, and there the legend has to do.
-    if (!isNow && (placed.of !== 'state' || !set.overTravel)) continue;
-    const text = isNow ? writeNumber(value, set.reading.quantity, style).text : name;
-    const spot = here.x > (leftPx + rightPx) / 2 ? 'left' : 'right';
-    wanted.unshift({ role, text, at: here, spot, sizePx: textPx, startPx: { x: 0, y: LINE * textPx + 2 } });
-  }
-  const around: Box[] = [
-    { left: 0, top: 0, right: widthPx, bottom: topPx - 2 },
-    { left: 0, top: bottomPx, right: widthPx, bottom: heightPx },
-    { left: 0, top: 0, right: leftPx, bottom: heightPx },
-    ...signs.map(({ at: { x, y } }) => boxAround(x, heightPx - y, NOW_RADIUS)),
-  ];
-  const view: View = { scale: 1, turn: 0, xPx: 0, yPx: heightPx };
-  const names = placeLabels(wanted, view, widthPx, heightPx, around);
+  const { lines, signs, wanted } = curvesIn(field, set, style, textPx);
+  const names = chartNames(field, wanted, signs, widthPx, heightPx);
+  const entries = legend.entries.map(({ name, wordsPx, row }) => field.bareLabel(name, wordsPx, row));
+  const { view, leftPx, rightPx, topPx, bottomPx } = field;
   return {
     scene: [
-      { name: 'zones', ink: 1, shapes: areas },
-      { name: 'construction', ink: 1, shapes: [...grid, ...lines, ...signs, ...samples] },
-      { name: 'labels', ink: 1, shapes: [...words, ...names] },
+      { name: 'zones', ink: 1, shapes: areasIn(field, set, band, zones) },
+      {
+        name: 'construction',
+        ink: 1,
+        shapes: [...field.grid, ...lines, ...signs, ...samplesIn(field, legend)],
+      },
+      { name: 'labels', ink: 1, shapes: [...field.words, ...entries, ...names] },
     ],
     view,
     leftPx,
@@ -200,6 +72,83 @@ export function chartOf(asked: ChartAsked): Chart {
     topPx,
     bottomPx,
   };
+}
+
+/** The zones about neutral, or else the target band. */
+function areasIn(field: ChartField, set: CurveSet, band: Band | null, zones: NeutralZone | null): Shape[] {
+  const { yAxis } = field;
+  if (zones === null)
+    return band === null
+      ? []
+      : chartArea(
+          'neutralZone',
+          field,
+          set,
+          () => band.least,
+          () => band.most,
+        );
+  const { middle, band: half } = zones;
+  const isClosed = isTurned(set.reading);
+  const edge =
+    (by: number): Edge =>
+    (x) =>
+      middle(x) + by;
+  const ground: Edge = () => 0;
+  const squatEnd: Edge = (x) => Math.max(0, middle(x) - half);
+  return [
+    ...chartArea('proSquatZone', field, set, () => yAxis.least, ground),
+    ...chartArea(isClosed ? 'liftZone' : 'squatZone', field, set, ground, squatEnd),
+    ...chartArea('neutralZone', field, set, squatEnd, edge(half)),
+    ...chartArea(isClosed ? 'squatZone' : 'liftZone', field, set, edge(half), () => yAxis.most),
+  ];
+}
+
+/** A piece of each line of the legend, with its sign. */
+function samplesIn({ rowPx, at }: ChartField, legend: Legend): Shape[] {
+  return legend.entries.flatMap(({ role, sign, fromPx, toPx, signPx, row }) => {
+    const yPx = (row + 0.5) * rowPx;
+    return [
+      ...(toPx > fromPx ? [chartLine(role, [at(fromPx, yPx), at(toPx, yPx)])] : []),
+      chartMark(role, sign, at(signPx, yPx)),
+    ];
+  });
+}
+
+/** The curves with a sign and a name where each bike stands, and a line through the place of the present one. */
+function curvesIn(field: ChartField, set: CurveSet, style: NumberStyle, textPx: number) {
+  const { xAxis, topPx, bottomPx, leftPx, rightPx, at } = field;
+  const lines: Shape[] = [];
+  const signs: MarkShape[] = [];
+  const wanted: WantedLabel[] = [];
+  const [first, ...others] = set.curves;
+  if (first.place !== null && first.place >= set.from && first.place <= set.to) {
+    const xPx = xAxis.px(first.place);
+    lines.push(chartLine('curveCursor', [at(xPx, topPx), at(xPx, bottomPx)]));
+  }
+  for (const placed of [...others.reverse(), first]) {
+    const { role, sign } = lookOf(placed);
+    if (placed.under === null) lines.push(...chartCurve(role, field, placed.curve.x, placed.curve.y));
+    const { name, place, value } = placed;
+    if (place === null || typeof value !== 'number' || place < set.from || place > set.to) continue;
+    const here = field.place(place, value);
+    const isNow = placed === first;
+    signs.push(
+      isNow ? { ...chartMark('curveMark', sign, here), radiusPx: NOW_RADIUS } : chartMark(role, sign, here),
+    );
+    // Over an adjuster all stand one above the other, and there the legend has to do.
+    if (!isNow && (placed.of !== 'state' || !set.overTravel)) continue;
+    const text = isNow ? writeNumber(value, set.reading.quantity, style).text : name;
+    const spot = here.x > (leftPx + rightPx) / 2 ? 'left' : 'right';
+    wanted.unshift({
+      role,
+      text,
+      at: here,
+      spot,
+      sizePx: textPx,
+      startPx: { x: 0, y: NAME_BELOW * textPx + 2 },
+    });
+  }
+  return { lines, signs, wanted };
 }
 
 /** The span of all curves and of the band; for zones neutral is always in sight. */
@@ -217,42 +166,4 @@ function yEnds(set: CurveSet, band: Band | null, zones: NeutralZone | null): { f
         from: numbers.reduce((a, b) => Math.min(a, b)),
         to: numbers.reduce((a, b) => Math.max(a, b)),
       };
-}
-
-/** The curve's places, broken where the reading has no number. */
-function stretchesIn(
-  { curve }: PlacedCurve,
-  xAxis: Axis,
-  yAxis: Axis,
-  at: (xPx: number, yPx: number) => Point,
-): Point[][] {
-  const stretches: Point[][] = [];
-  let open = false;
-  for (const [i, x] of curve.x.entries()) {
-    const y = curve.y[i];
-    if (typeof y !== 'number') {
-      open = false;
-      continue;
-    }
-    if (!open) stretches.push([]);
-    open = true;
-    stretches[stretches.length - 1].push(at(xAxis.px(x), yAxis.px(y)));
-  }
-  return stretches;
-}
-
-function line(role: Role, points: readonly Point[]): Shape {
-  return { kind: 'path', role, steps: stepsAlong(points) };
-}
-
-function stepsAlong(points: readonly Point[]): PathStep[] {
-  return points.map((point, i) => ({ op: i === 0 ? 'move' : 'line', ...point }));
-}
-
-function mark(role: Role, sign: MarkShape['sign'], at: Point): MarkShape {
-  return { kind: 'mark', role, at, sign, radiusPx: sign === 'dot' ? 3.5 : SIGN_RADIUS };
-}
-
-function boxAround(xPx: number, yPx: number, halfPx: number): Box {
-  return { left: xPx - halfPx, top: yPx - halfPx, right: xPx + halfPx, bottom: yPx + halfPx };
 }

@@ -93,6 +93,7 @@ export type Role =
   | 'curveBeside6'
   | 'curveCursor'
   | 'curveMark'
+  | 'curveFloor'
   | 'highlight';
 
 /** An outline, filled and stroked as its role says. */

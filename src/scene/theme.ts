@@ -239,6 +239,7 @@ function themeOf(name: ThemeName): Theme {
       curveBeside6: line(p.brick, 2.25, [1, 5]),
       curveCursor: line(p.inkSoft, 1, [3, 3]),
       curveMark: solid(p.background, p.squat, 2.5),
+      curveFloor: line(p.brick, 1.5, [5, 4]),
       highlight: line(p.squat, 5),
     },
   };

@@ -97,6 +97,7 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
       'curveBeside4',
       'curveBeside5',
       'curveBeside6',
+      'curveFloor',
     ] as const;
     const areas = ['squatZone', 'neutralZone', 'liftZone', 'proSquatZone'] as const;
     const faint = lines.flatMap((line) =>

@@ -13,6 +13,8 @@ export interface SvgPage {
   /** Read out, and shown by viewers as the picture's name and explanation. */
   readonly title: string;
   readonly description: string;
+  /** What its ids begin with, where several pictures stand on one page. */
+  readonly idStart?: string;
   /** Lines of small words in a strip below the picture; left out where there are none. */
   readonly note?: readonly string[];
   /** Size on paper, mm of paper to each px; without it the picture is as many px large as the view. */
@@ -36,17 +38,17 @@ export function sceneSvg(
   plotLayer: PlotLayer,
   page: SvgPage,
 ): string {
-  const { widthPx, paperMmPerPx, note = [] } = page;
+  const { widthPx, paperMmPerPx, note = [], idStart = '' } = page;
   const heightPx = page.heightPx + stripPx(note);
   const size = (px: number) => (paperMmPerPx === undefined ? String(px) : `${px * paperMmPerPx}mm`);
   const parts = [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${size(widthPx)}" height="${size(heightPx)}"` +
-      ` viewBox="0 0 ${widthPx} ${heightPx}" role="img" aria-labelledby="title description"` +
+      ` viewBox="0 0 ${widthPx} ${heightPx}" role="img" aria-labelledby="${idStart}title ${idStart}description"` +
       ' font-family="system-ui, sans-serif" style="font-variant-numeric: tabular-nums"' +
       ' text-anchor="middle" stroke-linejoin="round">',
-    `<title id="title">${escapeXml(page.title)}</title>`,
-    `<desc id="description">${escapeXml(page.description)}</desc>`,
+    `<title id="${idStart}title">${escapeXml(page.title)}</title>`,
+    `<desc id="${idStart}description">${escapeXml(page.description)}</desc>`,
     `<rect width="${widthPx}" height="${heightPx}" fill="${escapeXml(theme.background)}"/>`,
   ];
   for (const layer of scene) {
