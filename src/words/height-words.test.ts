@@ -1,5 +1,8 @@
 /** Tests of the sentences about heights. */
 import { expect, it } from 'vitest';
+import { antiSquat } from '../core/readings/anti-squat.ts';
+import { seatHeight } from '../core/readings/seat-height.ts';
+import { trail } from '../core/readings/trail.ts';
 import { heightPlace } from '../core/effects/height-places.ts';
 import { effectWords, notReachedWords, reachedWords, stepEffectWords } from './height-words.ts';
 
@@ -27,6 +30,18 @@ it('say what one step would do', () => {
       ),
     ),
   ).toBe('0.5 mm longer: seat +0.9 mm');
+});
+
+it('name the reading that an adjuster changes, by the difference of its written figures, and count a tooth', () => {
+  const squat = { reading: antiSquat, before: 96.44, after: 97.66 };
+  expect(plain(effectWords({ reading: trail, before: 100.14, after: 98.96 }, mm))).toBe('Trail −1.1 mm');
+  expect(plain(effectWords({ reading: seatHeight, before: 812.4, after: 811.1 }, mm))).toBe('Seat −1.3 mm');
+  expect(plain(stepEffectWords({ amount: 1, quantity: 'teeth', more: 'bigger' }, squat, mm))).toBe(
+    '1 tooth bigger: anti-squat +1.3 points',
+  );
+  expect(
+    plain(stepEffectWords({ amount: 5, quantity: 'percent', more: 'more at the front' }, squat, mm)),
+  ).toBe('5 points more at the front: anti-squat +1.3 points');
 });
 
 it('say what a wanted height was rounded to, and the next step', () => {

@@ -1,10 +1,18 @@
-/** Sentences about the height of an end of the bike: what an adjuster does to it, and what a wanted height came to. */
-import type { HeightEffect } from '../core/effects/adjuster-effect.ts';
-import type { HeightPlace } from '../core/effects/height-places.ts';
+/** Sentences about what an adjuster does to the height of an end or to a reading, and what a wanted height came to. */
+import type { HeightEffect, ReadingEffect } from '../core/effects/adjuster-effect.ts';
+import { heightPlace, type HeightPlace } from '../core/effects/height-places.ts';
 import type { HeightNotReached, HeightReached, HeightStep } from '../core/effects/reach-height.ts';
-import type { QuantityKey } from '../core/units/all-quantities.ts';
-import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
+import {
+  metricOfSteps,
+  shownSteps,
+  writeChange,
+  writeNumber,
+  type NumberStyle,
+} from '../core/units/number-style.ts';
 import { writeShort } from './write-short.ts';
+
+type Effect = HeightEffect | ReadingEffect;
 
 const signed = (mm: number, style: NumberStyle): string =>
   writeNumber(mm, 'length', style, { signed: true }).text;
@@ -21,20 +29,38 @@ function riseWords({ words: [name, where] }: HeightPlace, mm: number, style: Num
   return [name, signed(mm, style), where].filter(Boolean).join(' ');
 }
 
-/** "Front −4.9 mm at the axle line": what an adjuster does since the baseline. */
-export function effectWords({ place, before, after }: HeightEffect, style: NumberStyle): string {
-  const told = riseWords(place, shownRise(before, after, style), style);
+function changeWords(effect: Effect, style: NumberStyle): string {
+  const { before, after } = effect;
+  if ('place' in effect) return riseWords(effect.place, shownRise(before, after, style), style);
+  const { key, label, quantity } = effect.reading;
+  if (key === 'seatHeight') return riseWords(heightPlace('seat'), shownRise(before, after, style), style);
+  const steps = shownSteps(after, quantity, style) - shownSteps(before, quantity, style);
+  const { text } = writeChange(metricOfSteps(steps, quantity, style), quantity, style);
+  return `${label.charAt(0).toLowerCase()}${label.slice(1)} ${text}`;
+}
+
+/** "Front −4.9 mm at the axle line", "Trail −1.2 mm": what an adjuster does since the baseline. */
+export function effectWords(effect: Effect, style: NumberStyle): string {
+  const told = changeWords(effect, style);
   return told.charAt(0).toUpperCase() + told.slice(1);
 }
 
-/** "0.5 mm longer: seat +0.9 mm": what one step of an adjuster would do. */
+/** "0.5 mm", "1 tooth", "5 points": one step of an adjuster. */
+function stepWords(amount: number, quantity: QuantityKey, style: NumberStyle): string {
+  const { changeUnit, counted } = QUANTITIES[quantity];
+  const word = amount === 1 ? (changeUnit?.one ?? counted?.one) : changeUnit?.many;
+  return word === undefined
+    ? writeShort(amount, quantity, style)
+    : `${writeShort(amount, quantity, style, 'digits')}\u00a0${word}`;
+}
+
+/** "0.5 mm longer: seat +0.9 mm", "1 tooth bigger: anti-squat −1.3 points": what one step of an adjuster would do. */
 export function stepEffectWords(
   step: { readonly amount: number; readonly quantity: QuantityKey; readonly more: string },
-  { place, before, after }: HeightEffect,
+  effect: Effect,
   style: NumberStyle,
 ): string {
-  const rise = shownRise(before, after, style);
-  return `${writeShort(step.amount, step.quantity, style)} ${step.more}: ${riseWords(place, rise, style)}`;
+  return `${stepWords(step.amount, step.quantity, style)} ${step.more}: ${changeWords(effect, style)}`;
 }
 
 /** "Shock length 5.5 mm gives seat +10.3 mm. The next step, 5.0 mm, gives +9.4 mm.": what a wanted height was rounded to. */

@@ -1,5 +1,6 @@
 /** The Adjusters panel with mouse and keyboard: groups that fold and say what is changed, and the chain among the adjusters. */
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { ADJUSTERS } from '../../src/core/adjusters/all-adjusters.ts';
 import { ADJUSTER_GROUPS } from '../../src/core/adjusters/adjuster-groups.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chainFit, nearestChain } from '../../src/core/chain/chain-fit.ts';
@@ -60,6 +61,27 @@ test('one button opens every group and folds every group again', async ({ page }
   await page.keyboard.press('Enter');
   expect(await openGroups(page)).toEqual([]);
   await expect(page.getByRole('button', { name: 'Open all adjusters' })).toBeFocused();
+});
+
+test('beside every adjuster stands what a step of it does in the ride state shown, or why it does nothing', async ({
+  page,
+}) => {
+  await openPage(page);
+  await page.getByRole('button', { name: 'Open all adjusters' }).click();
+  const numbers = ADJUSTERS.filter(({ holds }) => holds === 'number' || holds === 'wholeNumber');
+  for (const state of ['Rider on board', 'Accelerating', 'Braking', 'Topped out']) {
+    await page.getByRole('radio', { name: state, exact: true }).check({ force: true });
+    for (const { key } of numbers) {
+      const adjuster = page.locator(`[data-adjuster="${key}"]`);
+      await expect(adjuster.locator('.effect, .elsewhere'), `${key}, ${state}`).toHaveCount(1);
+      await expect(adjuster.locator('.effect, .elsewhere')).toHaveText(
+        /: [a-z][a-z -]* ([+−]\d|0)|^Changes nothing/,
+      );
+    }
+  }
+  await expect(page.locator('[data-adjuster="dragHeight"]')).toContainText(
+    'Changes nothing while Drag is zero.',
+  );
 });
 
 test('which groups are open is remembered for the next visit', async ({ page }) => {

@@ -15,7 +15,8 @@ export const acceleration = {
     'Slower is engine braking (engineDeceleration, ride state “Throttle closed”) or braking (ride state “Braking”).',
   default: 0.5,
   range: { least: 0, most: 1.5, step: 0.05 },
-  more: 'accelerating harder',
-  less: 'accelerating less',
+  reading: 'rearTravel',
+  more: 'harder',
+  less: 'gentler',
   help: 'Acceleration in the ride state “Accelerating”, from none to where the front wheel lifts.',
 } as const satisfies NumberDefinition;

@@ -27,6 +27,20 @@ export interface Aside {
   readonly counted: 'turns' | 'links' | 'teeth';
 }
 
+/** Readings by their keys: those in which people see first what an adjuster does. */
+export type SeenReading =
+  | 'rake'
+  | 'trail'
+  | 'wheelbase'
+  | 'seatHeight'
+  | 'swingarmAngle'
+  | 'antiSquat'
+  | 'freeTravel'
+  | 'frontTravel'
+  | 'rearTravel'
+  | 'frontWeightShare'
+  | 'centreHeight';
+
 /** What an adjuster can be set to, by what it holds. */
 export interface ValueHeld {
   readonly number: number;
@@ -55,6 +69,8 @@ interface Definition {
     /** People turn it to raise or lower that end: its buttons say so, and its track rises to the right. */
     readonly turnedAsHeight?: true;
   };
+  /** The reading in which a person sees first what it does; left out where that is the height of its end. */
+  readonly reading?: SeenReading;
 }
 
 export interface NumberDefinition extends Definition {
@@ -70,6 +86,8 @@ export interface NumberDefinition extends Definition {
   readonly range: DefinedRange;
   /** Sentences that say what ends the range at either end; left out where only workshop custom ends it. */
   readonly ends?: { readonly least?: string; readonly most?: string };
+  /** The adjuster without which it changes nothing: while that one is zero. */
+  readonly needs?: 'riderMass' | 'passengerMass' | 'loadMass' | 'dragForce';
   /** The adjuster that sets this one's value unless it is null; setting this one by hand clears it. */
   readonly placedBy?: 'chainLinks';
   readonly aside?: (value: number, bike: Bike) => Aside | null;

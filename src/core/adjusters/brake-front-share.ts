@@ -12,6 +12,7 @@ export const brakeFrontShare = {
   saved: ANY_PERCENTAGE,
   default: 100,
   range: { least: 0, most: 100, step: 5 },
+  reading: 'frontTravel',
   more: 'more at the front',
   less: 'more at the rear',
   help: 'Part of the braking that the front wheel does; the rear wheel does the rest.',

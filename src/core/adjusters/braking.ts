@@ -14,7 +14,8 @@ export const braking = {
   belowLeast: 'To gain speed set acceleration (ride state “Accelerating”).',
   default: 0.6,
   range: { least: 0, most: 1.5, step: 0.05 },
-  more: 'braking harder',
-  less: 'braking less',
+  reading: 'frontTravel',
+  more: 'harder',
+  less: 'gentler',
   help: 'Deceleration in the ride state “Braking”, from none to where the rear wheel lifts.',
 } as const satisfies NumberDefinition;

@@ -15,6 +15,7 @@ export const chainLinks = {
   default: null,
   // A belt has no links to count; one that has a length in links can be rid of it.
   applies: ({ drive }, held) => drive.kind === 'chain' || (hasRuns(drive.kind) && held !== null),
+  reading: 'wheelbase',
   help: ({ loop, units }) =>
     `The ${loop} on the bike, in ${units}: the axle then stands where ${loop} and slack put it, and follows every change. Without one the axle stands where it is set.`,
 } as const satisfies NumberOrNoneDefinition;

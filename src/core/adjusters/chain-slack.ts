@@ -16,6 +16,7 @@ export const chainSlack = {
   default: 30,
   range: { least: 0, most: 80, step: 1 },
   applies: onRuns,
+  reading: 'freeTravel',
   more: 'slacker',
   less: 'tighter',
   help: ({ loop }) =>

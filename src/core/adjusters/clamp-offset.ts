@@ -13,6 +13,7 @@ export const clampOffset = {
   saved: ANY_PLACE,
   default: 'essential',
   range: { least: 10, most: 60, step: 0.5 },
+  reading: 'trail',
   more: 'more offset',
   less: 'less offset',
   help: 'Fork legs ahead of the steering axis, square to it. More offset takes trail away; too little trail can make the steering shake its head. Keep the tubes’ minimum engagement in both clamps.',

@@ -12,7 +12,8 @@ export const closedBraking = {
   saved: ANY_ACCELERATION,
   default: 0,
   range: { least: 0, most: 1.5, step: 0.05 },
-  more: 'braking harder',
-  less: 'braking less',
+  reading: 'frontTravel',
+  more: 'harder',
+  less: 'gentler',
   help: 'What the brakes add to the engine’s own braking in the ride state “Throttle closed”. The front brake’s share applies to the brakes alone.',
 } as const satisfies NumberDefinition;

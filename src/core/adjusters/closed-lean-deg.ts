@@ -12,7 +12,8 @@ export const closedLeanDeg = {
   saved: ANY_ANGLE,
   default: 0,
   range: { least: 0, most: 60, step: 1 },
-  more: 'leaning further',
+  reading: 'rearTravel',
+  more: 'leaned further',
   less: 'more upright',
   help: 'Lean from upright in the ride state “Throttle closed”.',
 } as const satisfies NumberDefinition;

@@ -15,7 +15,8 @@ export const cornerAcceleration = {
     'To slow in the ride state “Mid-corner” set cornerBraking, or cornerEngineDeceleration for a closed throttle.',
   default: 0,
   range: { least: 0, most: 0.8, step: 0.05 },
-  more: 'accelerating harder',
-  less: 'accelerating less',
+  reading: 'rearTravel',
+  more: 'harder',
+  less: 'gentler',
   help: 'Acceleration in the ride state “Mid-corner”. Takes the throttle open and both brakes off.',
 } as const satisfies NumberDefinition;

@@ -12,7 +12,8 @@ export const cornerBraking = {
   saved: ANY_ACCELERATION,
   default: 0,
   range: { least: 0, most: 0.8, step: 0.05 },
-  more: 'braking harder',
-  less: 'braking less',
+  reading: 'frontTravel',
+  more: 'harder',
+  less: 'gentler',
   help: 'Deceleration by the brakes in the ride state “Mid-corner”. The front brake’s share applies.',
 } as const satisfies NumberDefinition;

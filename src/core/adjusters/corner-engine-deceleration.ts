@@ -12,7 +12,8 @@ export const cornerEngineDeceleration = {
   saved: ANY_ACCELERATION,
   default: 0,
   range: { least: 0, most: 0.5, step: 0.01 },
-  more: 'engine braking harder',
-  less: 'engine braking less',
+  reading: 'rearTravel',
+  more: 'harder',
+  less: 'gentler',
   help: 'What the engine alone slows the bike by in the ride state “Mid-corner”, throttle closed. Zero with the throttle held.',
 } as const satisfies NumberDefinition;

@@ -12,6 +12,7 @@ export const dragForce = {
   saved: ANY_FORCE,
   default: 0,
   range: { least: 0, most: 1000, step: 10 },
+  reading: 'frontTravel',
   more: 'more drag',
   less: 'less drag',
   help: 'Drag of the air against the direction of travel, in every moving ride state. Zero at walking pace.',

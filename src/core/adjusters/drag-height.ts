@@ -12,6 +12,8 @@ export const dragHeight = {
   saved: ANY_LENGTH,
   default: 600,
   range: { least: 300, most: 1200, step: 10 },
+  reading: 'frontTravel',
+  needs: 'dragForce',
   more: 'higher',
   less: 'lower',
   help: 'Where the drag acts, above the ground with the bike upright: about the rider’s chest.',

@@ -13,7 +13,8 @@ export const engineDeceleration = {
   belowLeast: 'To gain speed set acceleration (ride state “Accelerating”).',
   default: 0.1,
   range: { least: 0, most: 0.5, step: 0.01 },
-  more: 'engine braking harder',
-  less: 'engine braking less',
+  reading: 'rearTravel',
+  more: 'harder',
+  less: 'gentler',
   help: 'What the engine alone slows the bike by in the ride state “Throttle closed”. Drag of the air slows it on top; spin of wheels and engine is left out.',
 } as const satisfies NumberDefinition;

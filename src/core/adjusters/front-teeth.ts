@@ -16,6 +16,7 @@ export const frontTeeth = {
   range: { least: 'leastFrontTeeth', most: 40, step: 1 },
   ends: { least: 'A smaller one does not go over the countershaft.' },
   applies: onRuns,
+  reading: 'antiSquat',
   more: 'bigger',
   less: 'smaller',
   help: 'Teeth of the front sprocket, the one on the countershaft.',

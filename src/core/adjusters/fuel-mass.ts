@@ -13,6 +13,7 @@ export const fuelMass = {
   saved: ANY_MASS,
   default: 0,
   range: { least: 0, most: 40, step: 1 },
+  reading: 'seatHeight',
   more: 'heavier',
   less: 'lighter',
   help: 'Fuel in the tank, beside the bike’s own weight. A litre of petrol [gasoline] weighs about 0.75 kg.',

@@ -14,6 +14,7 @@ export const headAngleCupsDeg = {
   saved: ANY_ANGLE,
   default: 0,
   range: { least: -3, most: 3, step: 0.25 },
+  reading: 'rake',
   more: 'leaned further back',
   less: 'stood up',
   help: 'Steering axis leaned further back (+) or stood up (−) by cups in the steering head [headstock]. A cup that sits loose, or bearings out of line, can make the steering stick: a workshop job.',

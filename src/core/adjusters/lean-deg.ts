@@ -12,6 +12,7 @@ export const leanDeg = {
   saved: ANY_ANGLE,
   default: 40,
   range: { least: 0, most: 65, step: 1 },
+  reading: 'rearTravel',
   more: 'leaned further',
   less: 'more upright',
   help: 'Lean from upright in the ride state “Mid-corner”. More lean loads the springs more: at 45° 1.4 times.',

@@ -14,6 +14,7 @@ export const linkLength = {
   default: 0,
   range: { least: -15, most: 15, step: 0.5 },
   applies: ({ swingarm: { links } }) => links !== null && links.kind !== 'direct',
+  reading: 'seatHeight',
   more: 'longer',
   less: 'shorter',
   help: 'Rod of the rear links longer (+) or shorter (−) than as drawn. Which way raises the rear depends on the links.',

@@ -12,6 +12,8 @@ export const loadHeight = {
   saved: ANY_PLACE,
   default: 150,
   range: { least: 0, most: 600, step: 10 },
+  reading: 'centreHeight',
+  needs: 'loadMass',
   more: 'higher',
   less: 'lower',
   help: 'Load’s centre of gravity above the load mark.',

@@ -12,6 +12,8 @@ export const passengerHeight = {
   saved: ANY_PLACE,
   default: 250,
   range: { least: 0, most: 600, step: 10 },
+  reading: 'centreHeight',
+  needs: 'passengerMass',
   more: 'higher',
   less: 'lower',
   help: 'Passenger’s centre of gravity above the passenger’s seat.',

@@ -15,6 +15,7 @@ export const pivotForward = {
   default: 0,
   range: { least: -10, most: 10, step: 0.5 },
   applies: onLinks,
+  reading: 'wheelbase',
   more: 'further forward',
   less: 'further back',
   help: ({ loop }) =>

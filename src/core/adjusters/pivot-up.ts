@@ -15,6 +15,7 @@ export const pivotUp = {
   default: 0,
   range: { least: -10, most: 10, step: 0.5 },
   applies: onLinks,
+  reading: 'swingarmAngle',
   more: 'higher',
   less: 'lower',
   help: 'Swingarm pivot moved up (+) or down (−) by an eccentric. Higher makes the swingarm steeper for the same ride height.',

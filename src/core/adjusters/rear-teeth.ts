@@ -15,6 +15,7 @@ export const rearTeeth = {
   default: 'essential',
   range: { least: 28, most: 90, step: 1 },
   applies: onRuns,
+  reading: 'antiSquat',
   more: 'bigger',
   less: 'smaller',
   help: 'Teeth of the rear sprocket.',

@@ -14,6 +14,8 @@ export const riderForward = {
   saved: ANY_PLACE,
   default: 0,
   range: { least: -300, most: 300, step: 10 },
+  reading: 'frontWeightShare',
+  needs: 'riderMass',
   more: 'further forward',
   less: 'further back',
   help: 'Rider’s centre of gravity moved forward (+) or back (−) on the seat, from the seat mark.',

@@ -12,6 +12,8 @@ export const riderHeight = {
   saved: ANY_PLACE,
   default: 250,
   range: { least: 0, most: 600, step: 10 },
+  reading: 'centreHeight',
+  needs: 'riderMass',
   more: 'higher',
   less: 'lower',
   help: 'Rider’s centre of gravity above the seat mark: about the navel, lower when tucked in.',

@@ -13,6 +13,7 @@ export const riderMass = {
   saved: ANY_MASS,
   default: 0,
   range: { least: 0, most: 200, step: 1 },
+  reading: 'seatHeight',
   more: 'heavier',
   less: 'lighter',
   help: 'Rider in riding gear.',

@@ -6,8 +6,10 @@ import { doesApply } from '../adjusters/does-apply.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import { standBike } from '../riding/stand-bike.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
-import { heightEffect, stateToSeeIt, type StandWith } from './adjuster-effect.ts';
+import { RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
+import { heightEffect, readingEffect, stateToSeeIt, type StandWith } from './adjuster-effect.ts';
+import { READINGS } from '../readings/all-readings.ts';
+import { metricReading } from '../readings/metric-reading.ts';
 import { seatHeight } from '../readings/seat-height.ts';
 
 const { bike, setup } = SPRUNG_ROAD;
@@ -56,6 +58,49 @@ describe('the height that an adjuster gives', () => {
   });
 });
 
+describe('the reading that an adjuster changes', () => {
+  it('is named by every adjuster that says no end, and is a reading there is', () => {
+    for (const { key, moves, reading } of ADJUSTERS) {
+      expect(moves === undefined, key).toBe(reading !== undefined);
+      if (reading !== undefined) expect(READINGS.map((each) => each.key)).toContain(reading);
+    }
+  });
+
+  it('changes by the difference of the readings themselves', () => {
+    const stand = inState('riderUp');
+    const found = readingEffect(adjusterOf('clampOffset'), setup, setup.clampOffset, 33, stand);
+    const [before, after] = [stand(setup), stand({ ...setup, clampOffset: 33 })];
+    if (found === null || before === null || after === null) throw new Error('The road bike stands.');
+    expect(found.reading.key).toBe('trail');
+    expect(found.before).toBe(metricReading(found.reading, before));
+    expect(found.after).toBe(metricReading(found.reading, after));
+    expect(found.after).toBeLessThan(found.before - 2);
+  });
+
+  it('changes in some ride state by a step, unless what the adjuster needs is zero', () => {
+    const carrying = {
+      ...setup,
+      riderMass: 80,
+      passengerMass: 60,
+      loadMass: 10,
+      dragForce: 200,
+      braking: 0.5,
+    };
+    for (const adjuster of ADJUSTERS) {
+      if (adjuster.holds !== 'number' && adjuster.holds !== 'wholeNumber') continue;
+      if (adjuster.reading === undefined || !doesApply(adjuster, bike, carrying)) continue;
+      const value = carrying[adjuster.key];
+      const { most, step } = adjusterRange(adjuster, bike, carrying);
+      const to = value + step <= most ? value + step : value - step;
+      const moved = RIDE_STATES.some(({ key }) => {
+        const found = readingEffect(adjuster, carrying, value, to, inState(key));
+        return found !== null && Math.abs(found.after - found.before) > 1e-6;
+      });
+      expect(moved, adjuster.key).toBe(true);
+    }
+  });
+});
+
 describe('a state to see an adjuster in', () => {
   const seen = (key: NumberAdjuster['key'], state: RideStateKey) =>
     stateToSeeIt(adjusterOf(key), bike, setup, inState(state));
@@ -70,6 +115,17 @@ describe('a state to see an adjuster in', () => {
     expect(seen('braking', 'riderUp')).toBe('braking');
     expect(seen('leanDeg', 'riderUp')).toBe('midCorner');
     expect(seen('rearTravelUsed', 'riderUp')).toBe('travelByHand');
+  });
+
+  it('is none where what the adjuster needs is zero', () => {
+    const still = { ...setup, dragForce: 0, passengerMass: 0, loadMass: 0 };
+    for (const key of ['dragHeight', 'passengerHeight', 'loadHeight'] as const) {
+      expect(stateToSeeIt(adjusterOf(key), bike, still, inState('riderUp')), key).toBe('none');
+      const { needs } = adjusterOf(key);
+      if (needs === undefined) throw new Error(`${key} needs nothing`);
+      const given = { ...still, [needs]: 50 };
+      expect(stateToSeeIt(adjusterOf(key), bike, given, inState('accelerating')), key).toBeNull();
+    }
   });
 
   it('is not offered where the adjuster acts', () => {

@@ -1,8 +1,10 @@
-/** What an adjuster does in the ride state shown: how far it raises its end, or that it does nothing there. */
-import type { NumberAdjuster } from '../adjusters/all-adjusters.ts';
-import type { Setup } from '../adjusters/setup.ts';
+/** What an adjuster does in the ride state shown: how far it raises its end or changes a reading, or that it does nothing there. */
+import type { Adjuster, NumberAdjuster } from '../adjusters/all-adjusters.ts';
+import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
+import { metricReading } from '../readings/metric-reading.ts';
+import type { Reading } from '../readings/reading.ts';
 import { RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
@@ -26,10 +28,10 @@ const LOOKED_AT = { front: heightPlace('front'), rear: heightPlace('seat') };
  * upward. Null where it moves no end, or the bike does not stand with either value.
  */
 export function heightEffect(
-  adjuster: NumberAdjuster,
+  adjuster: Adjuster,
   setup: Setup,
-  from: number,
-  to: number,
+  from: Setup[AdjusterKey],
+  to: Setup[AdjusterKey],
   stand: StandWith,
 ): HeightEffect | null {
   if (adjuster.moves === undefined) return null;
@@ -38,6 +40,33 @@ export function heightEffect(
   if (before === null || after === null) return null;
   const place = LOOKED_AT[adjuster.moves.end];
   return { place, ...heightsAt(place, before, after) };
+}
+
+/** A reading before and after an adjuster was turned, in its metric unit. */
+export interface ReadingEffect {
+  readonly reading: Reading;
+  readonly before: number;
+  readonly after: number;
+}
+
+/**
+ * What one adjuster alone, turned from `from` to `to`, changes of its reading, everything else as in `setup`. Null where it
+ * has none, the bike does not stand with either value, or the reading has no number there.
+ */
+export function readingEffect(
+  adjuster: Adjuster,
+  setup: Setup,
+  from: Setup[AdjusterKey],
+  to: Setup[AdjusterKey],
+  stand: StandWith,
+): ReadingEffect | null {
+  const reading = READINGS.find(({ key }) => key === adjuster.reading);
+  if (reading === undefined) return null;
+  const before = stand({ ...setup, [adjuster.key]: from });
+  const after = stand({ ...setup, [adjuster.key]: to });
+  if (before === null || after === null) return null;
+  const [was, is] = [metricReading(reading, before), metricReading(reading, after)];
+  return typeof was === 'number' && typeof is === 'number' ? { reading, before: was, after: is } : null;
 }
 
 /** Readings nearer than this, by their size, are the same: what a search for a rest leaves over. */
@@ -65,14 +94,15 @@ function doesAct(adjuster: NumberAdjuster, bike: Bike, setup: Setup, stand: Stan
 const ASKED_FIRST: RideStateKey = 'riderUp';
 
 /**
- * The ride state to look at instead, where a step of the adjuster does nothing in the state that `stand` stands it in. Null where it acts there, or in none.
+ * The ride state to look at instead, where a step of the adjuster does nothing in the state that `stand` stands it in;
+ * `none` where it acts in no state. Null where it acts there, or the bike does not stand.
  */
 export function stateToSeeIt(
   adjuster: NumberAdjuster,
   bike: Bike,
   setup: Setup,
   stand: StandWith,
-): RideStateKey | null {
+): RideStateKey | 'none' | null {
   if (doesAct(adjuster, bike, setup, stand) !== false) return null;
   const states = [ASKED_FIRST, ...RIDE_STATES.map(({ key }) => key)];
   const found = states.find(
@@ -82,5 +112,5 @@ export function stateToSeeIt(
         return on.ok ? on : null;
       }) === true,
   );
-  return found ?? null;
+  return found ?? 'none';
 }
