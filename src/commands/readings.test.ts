@@ -1,5 +1,5 @@
 /** Tests of the command that prints readings. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -115,6 +115,18 @@ describe('the readings printed', () => {
   });
 });
 
+/** The linked bike with air beside its springs, in a file. */
+function withAir(): string {
+  const linked = JSON.parse(readFileSync(LINKED, 'utf8')) as typeof plain;
+  const air = { bore: 42, slidingTube: 43 };
+  const support = { spring: { kind: 'oneRate' }, air };
+  const { fork, shock, ...bike } = linked.bike as typeof plain.bike & { shock?: object };
+  return written('air.json', {
+    ...linked,
+    bike: { ...bike, fork: { ...fork, support }, shock: { ...shock, support } },
+  });
+}
+
 describe('--set', () => {
   it.each(ADJUSTERS.map((adjuster) => adjuster.key))(
     'takes the adjuster %s and changes some reading by it',
@@ -132,6 +144,8 @@ describe('--set', () => {
         closedBraking: '0.1',
         cornerEngineDeceleration: '0.05',
         cornerBraking: '0.1',
+        forkAirGap: '150',
+        shockAirGap: '30',
       };
       const needs: Partial<Record<string, string>> = {
         loadHeight: 'loadMass=20',
@@ -141,8 +155,9 @@ describe('--set', () => {
       };
       const needed = needs[key];
       const before = needed === undefined ? [] : ['--set', needed];
-      const changed = printed(LINKED, ...before, '--set', `${key}=${values[key] ?? '3'}`).states;
-      expect(changed).not.toEqual(printed(LINKED, ...before).states);
+      const file = key.includes('Air') ? withAir() : LINKED;
+      const changed = printed(file, ...before, '--set', `${key}=${values[key] ?? '3'}`).states;
+      expect(changed).not.toEqual(printed(file, ...before).states);
       // A change that only makes a state refuse would prove nothing of the adjuster.
       for (const entries of Object.values(changed)) expect(entries).not.toHaveProperty('noAnswer');
     },

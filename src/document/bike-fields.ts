@@ -15,6 +15,7 @@ import { drive, rearBrake } from './drive-fields.ts';
 import { linksField } from './link-fields.ts';
 import { framePlace, framePoint } from './place-fields.ts';
 import { shock, springEnds } from './spring-fields.ts';
+import { otherLegField, supportField } from './support-fields.ts';
 import { eachFramePlace, FRAME_PLACES } from '../core/parts/frame-places.ts';
 import type { Bike, Bodywork, Fork, Frame, Swingarm, Wheel } from '../core/parts/bike.ts';
 import type { TravelRow } from '../core/parts/rear-layout.ts';
@@ -108,6 +109,8 @@ const fork = part<Fork>('fork', 'Measured with the fork topped out.', {
     { least: 1, most: 2, quantity: 'count', whole: true },
   ),
   ends: springEnds('fork'),
+  support: supportField('fork'),
+  otherLeg: otherLegField,
   leastHeight: numberOrNone(
     {
       words: 'least fork tube above clamp',

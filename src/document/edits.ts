@@ -1,6 +1,7 @@
 /** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
 import type { Bike, Bodywork } from '../core/parts/bike.ts';
 import type { LinkLayout, TravelRow } from '../core/parts/rear-layout.ts';
+import type { Support } from '../core/parts/support.ts';
 import { adjusterOf, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
@@ -142,6 +143,12 @@ export function setTravelTable(document: BikeDocument, travelTable: readonly Tra
 export function setLinks(document: BikeDocument, links: LinkLayout | null): Edited {
   const { bike } = document;
   return withBike(document, { ...bike, swingarm: { ...bike.swingarm, links } });
+}
+
+/** What holds an end up; null for a spring with one rate whose air is not counted. */
+export function setSupport(document: BikeDocument, end: 'fork' | 'shock', support: Support | null): Edited {
+  const { bike } = document;
+  return withBike(document, { ...bike, [end]: { ...bike[end], support } });
 }
 
 /**

@@ -14,6 +14,9 @@ export type Absent<T> =
   | { readonly kind: 'documented'; readonly value: T }
   | { readonly kind: 'assumed'; readonly value: T };
 
+/** Values that hold others; their published shapes stand apart from the fields. */
+export type ShapeKey = 'links' | 'support' | 'otherLeg';
+
 export interface Leaf<T> {
   readonly kind: 'leaf';
   /** Names the field to a mechanic, fit to follow "the file has no …". */
@@ -38,6 +41,8 @@ export interface Leaf<T> {
   readonly refuseWrong: boolean;
   /** Type and bounds, for the published schema. */
   readonly json: JsonObject;
+  /** Its place in json-shapes.ts, of a value that holds others. */
+  readonly shape?: ShapeKey;
   /** Bounds of a number, for the form that edits it. */
   readonly bounds: Bounds | null;
 }

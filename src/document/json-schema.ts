@@ -5,6 +5,7 @@ import { LONGEST_NAME } from './bounds.ts';
 import { FORMAT, SCHEMA } from './document.ts';
 import { anyPart, type AnyField, type Leaf } from './field.ts';
 import type { JsonObject } from './json.ts';
+import { SHAPES } from './json-shapes.ts';
 import { SETUP_PART } from './setup-fields.ts';
 
 /** A field's help with its unit, and what a file without it means. */
@@ -26,7 +27,8 @@ function schemaOf(field: AnyField): JsonObject {
   if (field.kind === 'leaf') {
     const { title = capital } = field;
     const fallback = field.absent.kind === 'essential' ? {} : { default: field.absent.value };
-    return { title, description: description(field), ...field.json, ...(fallback as JsonObject) };
+    const json = field.shape === undefined ? field.json : SHAPES[field.shape];
+    return { title, description: description(field), ...json, ...(fallback as JsonObject) };
   }
   const entries = Object.entries(field.fields);
   return {

@@ -54,6 +54,41 @@ const anyLinks = fc.oneof(
   }),
 );
 
+const rate = size;
+const pressure = fc.double({ min: -1000, max: 1000, noNaN: true }).map(withoutSign);
+const force = fc.double({ min: -1e6, max: 1e6, noNaN: true }).map(withoutSign);
+const kind = (name: string, rest: Record<string, fc.Arbitrary<unknown>> = {}): fc.Arbitrary<unknown> =>
+  plainRecord({ kind: fc.constant(name), ...rest });
+/** Every spring and all air that a file can hold. */
+const anySupport = {
+  spring: fc.oneof(
+    kind('oneRate'),
+    kind('inSeries', { otherRate: rate, firstCloses: fc.option(size), otherCloses: fc.option(size) }),
+    kind('twoRates', { secondRate: rate, changeover: size }),
+    kind('table', {
+      rows: fc.array(plainRecord({ pressed: size, force }), { minLength: 2, maxLength: 9 }),
+    }),
+    kind('none'),
+  ),
+  air: fc.option(
+    plainRecord({
+      bore: size,
+      slidingTube: size,
+      exponent: fc.double({ min: 0, max: 10, noNaN: true }).map(withoutSign),
+      steelVolume: size,
+      balance: fc.option(plainRecord({ volume: size, bore: size, rod: size, pressure })),
+    }),
+  ),
+};
+const anyOtherLeg = plainRecord({
+  rate,
+  preload: size,
+  springTravel: fc.option(size),
+  airGap: size,
+  airPressure: pressure,
+  ...anySupport,
+});
+
 /** Anything that a field accepts, made from the field itself. */
 function anyOf(field: AnyField): fc.Arbitrary<unknown> {
   if (field.kind === 'part')
@@ -71,7 +106,9 @@ function anyOf(field: AnyField): fc.Arbitrary<unknown> {
   if (Array.isArray(json.enum)) return fc.constantFrom(...json.enum);
   if (json.type === 'boolean') return fc.boolean();
   if (json.type === 'string') return fc.string({ unit: 'grapheme', maxLength: 40 });
-  if (field.words === 'rear links') return anyLinks;
+  if (field.shape === 'links') return anyLinks;
+  if (field.shape === 'support') return fc.option(plainRecord(anySupport));
+  if (field.shape === 'otherLeg') return fc.option(anyOtherLeg);
   if (field.words === 'gear ratios')
     return fc.array(fc.double({ min: 0.1, max: 20, noNaN: true }), { maxLength: 12 });
   if (json.type === 'array')

@@ -2,6 +2,7 @@
 import type { Shock, SpringEnds } from '../core/parts/bike.ts';
 import { length, rate, thread } from './bounds.ts';
 import { documented, numberField, numberOrNone, part, type Part } from './field.ts';
+import { supportField } from './support-fields.ts';
 
 /** Powers beyond these are no rubber and no oil lock. */
 const exponent = { least: 1, most: 10, quantity: 'ratio' } as const;
@@ -76,4 +77,5 @@ export const shock = part<Shock>('shock', 'The rear shock, or both of them.', {
     { least: 1, most: 2, quantity: 'count', whole: true },
   ),
   ends: springEnds('shock'),
+  support: supportField('shock'),
 });

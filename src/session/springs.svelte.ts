@@ -1,4 +1,5 @@
 /** Spring help: the sags wanted at both ends, the springs that give them, and the best of the rates at hand. */
+import { onForkRate, onShockRate } from '../core/adjusters/fitting.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { machine } from '../core/standing/machine.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
@@ -6,14 +7,14 @@ import { sag, type Sag } from '../core/riding/ride-changes.ts';
 import {
   pickRate,
   springsForSag,
-  type CoilAdvice,
+  type EndAdvice,
   type RateChoices,
   type SagWish,
   type SpringAdvice,
 } from '../core/riding/springs-for-sag.ts';
 import { sprungMachine } from '../core/springs/sprung-machine.ts';
 import type { Travel } from '../core/standing/stance.ts';
-import { setAdjuster, type Edited } from '../document/edits.ts';
+import { setAdjuster, setSupport, type Edited } from '../document/edits.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
@@ -27,8 +28,8 @@ const FIRST_WISH: Readonly<Record<SpringEnd, { readonly free: number; readonly r
   rear: { free: 0.08, rider: 0.25 },
 };
 const ADJUSTERS = {
-  front: ['forkSpringRate', 'forkPreload'],
-  rear: ['shockSpringRate', 'shockPreload'],
+  front: { rate: 'forkSpringRate', preload: 'forkPreload', pressure: 'forkAirPressure' },
+  rear: { rate: 'shockSpringRate', preload: 'shockPreload', pressure: 'shockAirPressure' },
 } as const;
 const TENTH = 10;
 
@@ -70,11 +71,21 @@ export class Springs {
     return this.wish === null ? null : springsForSag(sprung, this.wish);
   });
 
+  /** Sag with what the advice says: of some springs the free sag follows from the rider sag. */
+  readonly advised: Sag | null = $derived.by(() => {
+    if (this.advice === null || !this.advice.ok) return null;
+    const found = sag(this.advice.sprung);
+    return found.ok ? found : null;
+  });
+
   /** Sag of the bike as it is; null while its own rates are not known. */
   readonly now: Sag | null = $derived.by(() => {
-    const { forkSpringRate, shockSpringRate } = this.#session.history.present.setup;
+    const { bike, setup } = this.#session.history.present;
     const sprung = this.#sprung;
-    if (!sprung.ok || !(forkSpringRate > 0) || !(shockSpringRate > 0)) return null;
+    const unknown =
+      (onForkRate(bike) && !(setup.forkSpringRate > 0)) ||
+      (onShockRate(bike) && !(setup.shockSpringRate > 0));
+    if (!sprung.ok || unknown) return null;
     const found = sag(sprung);
     return found.ok ? found : null;
   });
@@ -115,12 +126,18 @@ export class Springs {
     return pickRate(advice, wish, end, atHand);
   }
 
-  /** Puts a spring with its preload in at one end, as one undo entry. */
-  fitSpring(end: SpringEnd, { rate, preload }: CoilAdvice): void {
-    const [rateAdjuster, preloadAdjuster] = ADJUSTERS[end];
+  /** Sets what gives the sag at one end, as one undo entry; a spring with one rate takes the place of another one. */
+  fitSpring(end: SpringEnd, advice: EndAdvice): void {
+    const { rate, preload, pressure } = ADJUSTERS[end];
+    const part = end === 'front' ? 'fork' : 'shock';
     const edit = (from: BikeDocument): Edited => {
-      const first = setAdjuster(from, rateAdjuster, rate);
-      return first.ok ? setAdjuster(first.value, preloadAdjuster, preload) : first;
+      if (advice.kind === 'pressure') return setAdjuster(from, pressure, advice.pressure);
+      const first = setAdjuster(from, preload, advice.preload);
+      if (advice.kind === 'preload' || !first.ok) return first;
+      const second = setAdjuster(first.value, rate, advice.rate);
+      const { support } = from.bike[part];
+      if (!second.ok || support === null) return second;
+      return setSupport(second.value, part, { ...support, spring: { kind: 'oneRate' } });
     };
     this.#session.commit(edit, end === 'front' ? 'Fork springs' : 'Shock spring');
   }

@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { noEquilibriumWords } from './no-equilibrium-words.ts';
-import type { NoEquilibriumReason } from '../core/standing/no-equilibrium.ts';
+import type { NoEquilibrium, NoEquilibriumReason } from '../core/standing/no-equilibrium.ts';
 
 const metric: NumberStyle = { system: 'metric', decimal: '.' };
 const inch: NumberStyle = { system: 'inch', decimal: '.' };
@@ -19,6 +19,17 @@ const REASONS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, tr
   noStroke: true,
   bumpStopImpossible: true,
   topOutImpossible: true,
+  stageImpossible: true,
+  forceTableTooShort: true,
+  forceTableNotFromZero: true,
+  forceTableFalls: true,
+  nothingHolds: true,
+  airSizeImpossible: true,
+  airExponentImpossible: true,
+  balanceChamberImpossible: true,
+  airPressureImpossible: true,
+  noAirLeft: true,
+  balanceTooStrong: true,
   noMass: true,
   massBehindRearAxle: true,
   massAheadOfFrontAxle: true,
@@ -104,4 +115,17 @@ it('says of an impossible centre of gravity on which side of the ground it would
   expect(spaced(high)).toContain('would be 1300.0 mm above the ground, which no motorcycle has');
   const low = noEquilibriumWords(refuse('centreHeightImpossible', { found: -40, limit: 150 }), CHAIN, metric);
   expect(spaced(low)).toContain('would be 40.0 mm below the ground');
+});
+
+it('says at which mm a leg locks, which pressure is too little, and which row of a table falls', () => {
+  const told = (no: NoEquilibrium): string => spaced(noEquilibriumWords(no, CHAIN, metric));
+  expect(told(refuse('noAirLeft', { end: 'front', found: 103.24, limit: 120 }))).toContain(
+    'is used up at 103.2 mm of 120.0 mm: it locks there.',
+  );
+  expect(told(refuse('airPressureImpossible', { end: 'rear', found: -0.12, limit: -0.101325 }))).toContain(
+    'A pressure of −1.20 bar at the rear end is less than no air at all. Set more than −1.01 bar.',
+  );
+  expect(told(refuse('forceTableFalls', { end: 'front', found: 4 }))).toContain(
+    'Row 4 of the front force table',
+  );
 });

@@ -2,9 +2,14 @@
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoLinkageReason } from '../core/linkage/no-linkage.ts';
 import { noLinkageWords } from './no-linkage-words.ts';
+import { NEWTON_A_SQUARE_MM_PER_BAR } from '../core/units/convert.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { NoEquilibrium, NoEquilibriumReason } from '../core/standing/no-equilibrium.ts';
 import { inDegrees, writeApart, type WriteFigure } from './write-apart.ts';
+
+/** A pressure of the core as a gauge shows it, bar. */
+const inBar = (core: number | undefined): number | undefined =>
+  core === undefined ? undefined : core / NEWTON_A_SQUARE_MM_PER_BAR;
 
 type Say = (no: NoEquilibrium, write: WriteFigure) => string;
 
@@ -26,6 +31,28 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
     `The ${endOf(no)}bump stop [bump rubber] does not fit into the travel, or its stiffening is impossible. Check where it begins and its power.`,
   topOutImpossible: (no) =>
     `The ${endOf(no)}top-out spring is longer than the travel, or pulls the wheel right through it. Check its length and rate.`,
+  stageImpossible: (no) =>
+    `A stage of the ${springsOf(no)} has no length. Give how far each spring can be compressed, or where the second rate begins; leave out what you do not know.`,
+  forceTableTooShort: (no) =>
+    `The ${endOf(no)}force table needs two rows or more. Add the force at a second place.`,
+  forceTableNotFromZero: (no) =>
+    `The ${endOf(no)}force table has to begin at 0 mm and no force. Make that its first row.`,
+  forceTableFalls: (no) =>
+    `Row ${no.found ?? '–'} of the ${endOf(no)}force table does not rise: each row needs more travel and more force than the one before. Measure that row again.`,
+  nothingHolds: (no) =>
+    `Neither a spring nor air holds the ${endOf(no)}end up. Choose what holds it under Springs.`,
+  airSizeImpossible: (no) =>
+    `The ${endOf(no)}air space has no size. Give its bore, and the diameter of what slides into it, above zero.`,
+  airExponentImpossible: (no) =>
+    `The exponent of the ${endOf(no)}air lies between 1 and 2. Take 1.3 if you do not know it.`,
+  balanceChamberImpossible: (no) =>
+    `The ${endOf(no)}balance chamber has no size. Its volume has to be above zero, and its bore wider than its rod.`,
+  airPressureImpossible: (no, write) =>
+    `A pressure of ${write(inBar(no.found), 'pressure')} at the ${endOf(no)}end is less than no air at all. Set more than ${write(inBar(no.limit), 'pressure')}.`,
+  noAirLeft: (no, write) =>
+    `The air at the ${endOf(no)}end is used up at ${write(no.found, 'length')} of ${write(no.limit, 'length')}: it locks there. Make the air gap larger, or check the steel volume.`,
+  balanceTooStrong: (no) =>
+    `The ${endOf(no)}balance chamber pulls the wheel right through its travel. Lower its pressure, or raise that of the air it works against.`,
   noMass: () => 'Nothing has a mass, so there is nothing to balance. Give the bike its mass.',
   massBehindRearAxle: () =>
     'The centre of gravity is at or behind the rear axle, so the front wheel carries nothing. Check the masses and where they are.',

@@ -88,6 +88,36 @@ describe('a standing bike rests where its energy is least', () => {
     expectLeast(sprung(withForkSprings({ rate: 2 }, withShock({ rate: 20 }))));
   });
 
+  it('on springs of two stages, on a force table, on air, and on unlike legs', () => {
+    const air = {
+      bore: 41,
+      slidingTube: 43,
+      exponent: 1.3,
+      steelVolume: 0,
+      gap: 110,
+      pressure: 0.02,
+      balance: { volume: 40_000, bore: 36, rod: 12, pressure: 0.1 },
+    };
+    const rows = [0, 20, 50, 90].map((pressed) => ({ pressed, force: 6 * pressed + 0.05 * pressed ** 2 }));
+    const series = { kind: 'inSeries', otherRate: 25, firstCloses: 45, otherCloses: null } as const;
+    const wound = { kind: 'twoRates', secondRate: 130, changeover: 22 } as const;
+    expectLeast(sprung(withForkSprings({ spring: series }, withShock({ spring: wound }))));
+    expectLeast(sprung(withForkSprings({ air })));
+    const shockAir = { ...air, bore: 60, slidingTube: 60, gap: 40, pressure: 0.9, balance: null };
+    expectLeast(
+      sprung(
+        withForkSprings(
+          {
+            spring: { kind: 'none' },
+            air: { ...air, pressure: 0.6 },
+            otherLeg: { ...plainSprings.fork, spring: { kind: 'table', rows } },
+          },
+          withShock({ spring: { kind: 'none' }, air: shockAir }),
+        ),
+      ),
+    );
+  });
+
   it('and whatever the bike, no small move sets energy free', () => {
     let stood = 0;
     fc.assert(

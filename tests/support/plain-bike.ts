@@ -59,6 +59,8 @@ export const plainBike: Bike = {
     axleLead: 0,
     legAngleDeg: 0,
     springLegs: 2,
+    support: null,
+    otherLeg: null,
     ends: NO_ENDS,
     leastHeight: null,
     lowerClampDepth: null,
@@ -78,7 +80,7 @@ export const plainBike: Bike = {
     shockThread: 1.5,
     links: null,
   },
-  shock: { count: 1, ends: NO_ENDS },
+  shock: { count: 1, ends: NO_ENDS, support: null },
   rearBrake: {
     caliper: 'onArm',
     stayAnchor: { x: 0, y: 60 },

@@ -8,7 +8,17 @@ import { plainBike, plainSetup } from './plain-bike.ts';
 import { made } from './standing.ts';
 
 export const plainSprings: SpringSet = {
-  fork: { legs: 2, rate: 9.5, preload: 14, springTravel: null, topOut: null, bump: null },
+  fork: {
+    legs: 2,
+    rate: 9.5,
+    preload: 14,
+    springTravel: null,
+    topOut: null,
+    bump: null,
+    spring: { kind: 'oneRate' },
+    air: null,
+    otherLeg: null,
+  },
   shock: {
     shocks: 1,
     rate: 95,
@@ -18,6 +28,8 @@ export const plainSprings: SpringSet = {
     closedLength: 262,
     topOut: null,
     bump: null,
+    spring: { kind: 'oneRate' },
+    air: null,
   },
 };
 

@@ -53,6 +53,8 @@ const fork = fc.record({
   legAngleDeg: between(-2, 4),
   springLegs: fc.constantFrom(1, 2),
   ends: fc.constant(NO_ENDS),
+  support: fc.constant(null),
+  otherLeg: fc.constant(null),
   leastHeight: fc.option(between(-5, 5)),
   lowerClampDepth: fc.option(between(180, 260)),
 });

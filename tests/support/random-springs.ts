@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import type { RearBrake } from '../../src/core/standing/rear-brake.ts';
 import type { RideForces } from '../../src/core/riding/ride-forces.ts';
-import type { SpringSet } from '../../src/core/standing/spring-set.ts';
+import type { FilledAir, SpringSet } from '../../src/core/standing/spring-set.ts';
+import type { ForceRow, MainSpring } from '../../src/core/parts/support.ts';
 import { replaced } from './random-bikes.ts';
 
 export interface RandomSprings {
@@ -17,6 +18,54 @@ const bump = fc.option(
   fc.record({ startsAt: between(20, 70), rate: between(5, 60), exponent: between(1, 4) }),
 );
 
+/** Kinds of main spring whose first rate lies in a range, N/mm; most bikes have one rate. */
+const spring = (least: number, most: number): fc.Arbitrary<MainSpring> =>
+  fc.oneof(
+    { weight: 6, arbitrary: fc.constant<MainSpring>({ kind: 'oneRate' }) },
+    fc.record({
+      kind: fc.constant('inSeries' as const),
+      otherRate: between(2 * least, 4 * most),
+      firstCloses: fc.option(between(20, 200)),
+      otherCloses: fc.option(between(20, 200)),
+    }),
+    fc.record({
+      kind: fc.constant('twoRates' as const),
+      secondRate: between(least, 2 * most),
+      changeover: between(0, 120),
+    }),
+    fc
+      .array(fc.record({ mm: between(10, 40), rate: between(least, most) }), { minLength: 1, maxLength: 5 })
+      .map((steps): MainSpring => {
+        const rows: ForceRow[] = [{ pressed: 0, force: 0 }];
+        for (const { mm, rate } of steps) {
+          const last = rows[rows.length - 1];
+          rows.push({ pressed: last.pressed + mm, force: last.force + mm * rate });
+        }
+        return { kind: 'table', rows };
+      }),
+  );
+
+/** Air between the sizes of a fork leg and of a shock, with a gap that leaves some at full compression. */
+const air: fc.Arbitrary<FilledAir | null> = fc.option(
+  fc.record({
+    bore: between(35, 50),
+    slidingTube: between(30, 50),
+    exponent: between(1, 1.4),
+    steelVolume: between(0, 20_000),
+    gap: between(60, 200),
+    pressure: between(-0.05, 0.3),
+    balance: fc.option(
+      fc.record({
+        volume: between(20_000, 80_000),
+        bore: between(30, 40),
+        rod: between(8, 20),
+        pressure: between(0, 0.3),
+      }),
+    ),
+  }),
+  { freq: 2 },
+);
+
 const fork = fc.record({
   legs: fc.constantFrom(1, 2),
   rate: between(6, 14),
@@ -24,6 +73,17 @@ const fork = fc.record({
   springTravel: fc.option(between(60, 300)),
   topOut: fc.option(fc.record({ length: between(5, 40), rate: between(3, 20) })),
   bump,
+  spring: spring(6, 14),
+  air,
+  otherLeg: fc.option(
+    fc.record({
+      rate: between(6, 14),
+      preload: between(0, 30),
+      springTravel: fc.option(between(60, 300)),
+      spring: spring(6, 14),
+      air,
+    }),
+  ),
 });
 
 const shock = fc.record({
@@ -35,6 +95,8 @@ const shock = fc.record({
   closedLength: between(220, 260),
   topOut: fc.option(fc.record({ length: between(2, 12), rate: between(20, 120) })),
   bump: fc.option(fc.record({ startsAt: between(15, 35), rate: between(20, 200), exponent: between(1, 4) })),
+  spring: spring(40, 160),
+  air,
 });
 
 const brake: fc.Arbitrary<RearBrake> = fc.oneof(
@@ -68,6 +130,13 @@ const PLACES: readonly (readonly string[])[] = [
   ['springs', 'fork', 'rate'],
   ['springs', 'fork', 'preload'],
   ['springs', 'fork', 'springTravel'],
+  ['springs', 'fork', 'air', 'gap'],
+  ['springs', 'fork', 'air', 'pressure'],
+  ['springs', 'fork', 'spring', 'otherRate'],
+  ['springs', 'fork', 'spring', 'changeover'],
+  ['springs', 'fork', 'otherLeg', 'rate'],
+  ['springs', 'shock', 'air', 'bore'],
+  ['springs', 'shock', 'air', 'exponent'],
   ['springs', 'shock', 'rate'],
   ['springs', 'shock', 'preload'],
   ['springs', 'shock', 'springTravel'],
@@ -77,6 +146,12 @@ const PLACES: readonly (readonly string[])[] = [
   ['forces', 'lean'],
   ['forces', 'frontBrakeShare'],
 ];
+
+/** Whether a number, or none where one may stand, lies at a path: not every spring has every part. */
+function holds(value: unknown, [key, ...rest]: readonly string[]): boolean {
+  if (typeof value !== 'object' || value === null || !(key in value)) return false;
+  return rest.length === 0 || holds((value as Record<string, unknown>)[key], rest);
+}
 
 /** Springs and forces with one or two numbers made absurd. */
 export const absurdSprings: fc.Arbitrary<RandomSprings> = fc
@@ -89,6 +164,6 @@ export const absurdSprings: fc.Arbitrary<RandomSprings> = fc
   })
   .map(({ likely, wrongs }) => {
     let drawn = likely;
-    for (const [place, number] of wrongs) drawn = replaced(drawn, place, number);
+    for (const [place, number] of wrongs) if (holds(drawn, place)) drawn = replaced(drawn, place, number);
     return drawn;
   });

@@ -15,6 +15,8 @@ import { cornerEngineDeceleration } from './corner-engine-deceleration.ts';
 import { dragForce } from './drag-force.ts';
 import { dragHeight } from './drag-height.ts';
 import { engineDeceleration } from './engine-deceleration.ts';
+import { forkAirGap } from './fork-air-gap.ts';
+import { forkAirPressure } from './fork-air-pressure.ts';
 import { forkExtenders } from './fork-extenders.ts';
 import { forkPreload } from './fork-preload.ts';
 import { forkSpringRate } from './fork-spring-rate.ts';
@@ -38,6 +40,8 @@ import { rearTyre } from './rear-tyre.ts';
 import { riderForward } from './rider-forward.ts';
 import { riderHeight } from './rider-height.ts';
 import { riderMass } from './rider-mass.ts';
+import { shockAirGap } from './shock-air-gap.ts';
+import { shockAirPressure } from './shock-air-pressure.ts';
 import { shockLength } from './shock-length.ts';
 import { shockMountShim } from './shock-mount-shim.ts';
 import { shockPreload } from './shock-preload.ts';
@@ -60,8 +64,12 @@ const ROWS = [
   pivotUp,
   forkSpringRate,
   forkPreload,
+  forkAirGap,
+  forkAirPressure,
   shockSpringRate,
   shockPreload,
+  shockAirGap,
+  shockAirPressure,
   frontTyre,
   rearTyre,
   forkExtenders,

@@ -1,5 +1,6 @@
 /** Fork preload: how far a fork spring is pressed with the fork topped out. */
 import { ANY_PLACE } from '../parts/bounds.ts';
+import { onForkSpring } from './fitting.ts';
 import { inTurns, type NumberDefinition } from './adjuster.ts';
 
 export const forkPreload = {
@@ -14,6 +15,7 @@ export const forkPreload = {
   default: 0,
   range: { least: 0, most: 40, step: 1 },
   aside: (value, bike) => inTurns(value, bike.fork.ends.preloadThread),
+  applies: onForkSpring,
   moves: { end: 'front', more: 'up' },
   more: 'more',
   less: 'less',

@@ -1,5 +1,6 @@
 /** Fork spring rate: that of one fork spring. */
 import { ANY_RATE } from '../parts/bounds.ts';
+import { onForkRate } from './fitting.ts';
 import type { NumberDefinition } from './adjuster.ts';
 
 export const forkSpringRate = {
@@ -13,6 +14,7 @@ export const forkSpringRate = {
   saved: ANY_RATE,
   default: 0,
   range: { least: 0, most: 30, step: 0.5 },
+  applies: onForkRate,
   moves: { end: 'front', more: 'up' },
   more: 'stiffer',
   less: 'softer',

@@ -1,5 +1,6 @@
 /** Shock preload: how far a shock’s spring is pressed with the wheel hanging. */
 import { ANY_PLACE } from '../parts/bounds.ts';
+import { onShockSpring } from './fitting.ts';
 import { inTurns, type NumberDefinition } from './adjuster.ts';
 
 export const shockPreload = {
@@ -14,6 +15,7 @@ export const shockPreload = {
   default: 0,
   range: { least: 0, most: 40, step: 1 },
   aside: (value, bike) => inTurns(value, bike.shock.ends.preloadThread),
+  applies: onShockSpring,
   moves: { end: 'rear', more: 'up' },
   more: 'more',
   less: 'less',

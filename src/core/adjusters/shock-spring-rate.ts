@@ -1,5 +1,6 @@
 /** Shock spring rate: that of one shock’s spring. */
 import { ANY_RATE } from '../parts/bounds.ts';
+import { onShockRate } from './fitting.ts';
 import type { NumberDefinition } from './adjuster.ts';
 
 export const shockSpringRate = {
@@ -13,6 +14,7 @@ export const shockSpringRate = {
   saved: ANY_RATE,
   default: 0,
   range: { least: 0, most: 250, step: 5 },
+  applies: onShockRate,
   moves: { end: 'rear', more: 'up' },
   more: 'stiffer',
   less: 'softer',

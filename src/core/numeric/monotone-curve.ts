@@ -18,9 +18,17 @@ export interface MonotoneCurve {
   readonly bend?: readonly number[];
 }
 
-/** Builds the curve; both x and y must rise strictly from point to point. Needs two points or more. */
+/** Smallest slope kept at an end unless the caller says another, as a part of its own chord. */
+const END_SLOPE_FLOOR = 0.5;
+
+/**
+ * Builds the curve; both x and y must rise strictly from point to point. Needs two points or more. `leastEndSlope` is
+ * the smallest slope kept at an end, as a part of its own chord; with zero an end may be flat, and the curve has no
+ * inverse beyond it.
+ */
 export function monotoneCurve(
   points: readonly { readonly x: number; readonly y: number }[],
+  leastEndSlope = END_SLOPE_FLOOR,
 ): Result<MonotoneCurve, CurveReason> {
   const n = points.length;
   if (n < 2) return refused('tooFewPoints');
@@ -43,13 +51,10 @@ export function monotoneCurve(
   }
   slope.push(endSlope(step[n - 2], step[n - 3], secant[n - 2], secant[n - 3]));
   // One small kink can make an end flat, which would throw the straight continuation and its inverse far off.
-  slope[0] = Math.max(slope[0], END_SLOPE_FLOOR * secant[0]);
-  slope[n - 1] = Math.max(slope[n - 1], END_SLOPE_FLOOR * secant[n - 2]);
+  slope[0] = Math.max(slope[0], leastEndSlope * secant[0]);
+  slope[n - 1] = Math.max(slope[n - 1], leastEndSlope * secant[n - 2]);
   return solved({ x, y, slope });
 }
-
-/** Smallest slope kept at an end, as a part of its own chord. */
-const END_SLOPE_FLOOR = 0.5;
 
 function endSlope(h0: number, h1: number, d0: number, d1: number): number {
   // With rising chords this is always below 2·d0, so it cannot overshoot; the floor keeps it from being too flat.
@@ -70,7 +75,7 @@ function segmentAt(x: readonly number[], at: number): number {
 /** The curve at one place: its height, slope and second derivative. */
 export interface CurveAt {
   readonly value: number;
-  /** Always above zero. */
+  /** Above zero; zero only at and beyond an end that may be flat. */
   readonly slope: number;
   /** Without bends at the points it jumps at each, where the later segment counts; zero outside the points. */
   readonly bend: number;

@@ -3,6 +3,7 @@
 import type { FramePlaces } from './frame-places.ts';
 import type { FramePoint } from './frame-point.ts';
 import type { LinkLayout, TravelRow } from './rear-layout.ts';
+import type { OtherLeg, Support } from './support.ts';
 
 export interface Frame extends FramePlaces {
   /** Where the steering axis passes through the top of the upper fork clamp. */
@@ -49,6 +50,10 @@ export interface Fork {
   /** Legs that hold a spring: 2, or 1 where the other leg only damps. */
   readonly springLegs: number;
   readonly ends: SpringEnds;
+  /** What holds a leg up; null for a spring with one rate whose air is not counted. */
+  readonly support: Support | null;
+  /** Null while both legs are alike; with one `springLegs` says nothing. */
+  readonly otherLeg: OtherLeg | null;
   /**
    * Least tube above the top clamp with which both clamps still hold enough, mm, by the maker's manual; null when not
    * known.
@@ -62,6 +67,8 @@ export interface Shock {
   /** Shocks that share the load: 1, or 2 side by side. */
   readonly count: number;
   readonly ends: SpringEnds;
+  /** What holds a shock up; null for a spring with one rate. */
+  readonly support: Support | null;
 }
 
 export interface Swingarm {

@@ -26,6 +26,10 @@ export const ANY_MASS: SavedBounds = { least: 0, most: LARGEST_MASS };
 /** N/mm. */
 export const ANY_RATE: SavedBounds = { least: 0, most: 100_000 };
 export const ANY_FORCE: SavedBounds = { least: 0, most: LARGEST_FORCE };
+/** Bar on a gauge; the core refuses what is less than no air at all. */
+export const ANY_PRESSURE: SavedBounds = { least: -1000, most: 1000 };
+/** ml. */
+export const ANY_VOLUME: SavedBounds = { least: 0, most: 100_000 };
 export const ANY_ACCELERATION: SavedBounds = { least: 0, most: LARGEST_ACCELERATION };
 export const ANY_PERCENTAGE: SavedBounds = { least: 0, most: 100 };
 export const ANY_TEETH: SavedBounds = { least: 1, most: MOST_TEETH };

@@ -26,7 +26,8 @@ export const frontWheelRate: Reading = {
   help: {
     what: 'How much more load the front carries for each mm it sinks, of the springs alone.',
     sign: 'Always positive. Oil lock and bump rubber are left out.',
-    measured: 'Computed from the springs’ rate and the fork’s lean; the air in the fork is not counted.',
+    measured:
+      'Computed from the springs’ rate and the fork’s lean; the air in the fork counts where its sizes are given.',
     feels: 'Stiffer dives less and rides harsher; softer grips better and bottoms sooner.',
   },
 };

@@ -16,6 +16,13 @@ export function adjusterToTurn(no: NoStand, ride: LoadCase, setup: Setup): Adjus
     }
     case 'preloadBeyondSpring':
       return end === 'front' ? 'forkPreload' : 'shockPreload';
+    case 'noAirLeft':
+      return end === 'front' ? 'forkAirGap' : 'shockAirGap';
+    case 'airPressureImpossible': {
+      const key = end === 'front' ? 'forkAirPressure' : 'shockAirPressure';
+      // The pressure of a balance chamber is no adjuster.
+      return setup[key] < 0 ? key : null;
+    }
     case 'frontLifts':
     case 'rearLifts':
     case 'forkTravelBeyond':

@@ -2,10 +2,33 @@
 import { describe, expect, it } from 'vitest';
 import { reached, sprung, withForkSprings, withShock } from '../../../tests/support/plain-springs.ts';
 import { sag } from './ride-changes.ts';
-import { pickRate, preloadTurns, springsForSag, type SagWish } from './springs-for-sag.ts';
+import {
+  pickRate,
+  preloadTurns,
+  springsForSag,
+  type CoilAdvice,
+  type EndAdvice,
+  type SagWish,
+} from './springs-for-sag.ts';
 
 const wish: SagWish = { free: { front: 25, rear: 12 }, rider: { front: 38, rear: 33 } };
+const air = {
+  bore: 41,
+  slidingTube: 43,
+  exponent: 1.3,
+  steelVolume: 0,
+  gap: 130,
+  pressure: 0,
+  balance: null,
+};
+const shockAir = { ...air, bore: 40, slidingTube: 40, gap: 30, pressure: 0.5 };
 const atHand = { rates: [8, 8.5, 9, 9.5, 10, 10.5, 11], leastPreload: 0, mostPreload: 30, thread: 1 };
+
+/** The advice for an end whose spring has one rate. */
+function coilOf(advice: EndAdvice): CoilAdvice {
+  if (advice.kind !== 'coil') throw new Error(`no coil but ${advice.kind}`);
+  return advice;
+}
 
 function expectWish(found: ReturnType<typeof sag>, wanted: SagWish): void {
   const got = reached(found);
@@ -23,8 +46,8 @@ describe('springs for a wanted sag', () => {
   it('do so whatever springs are in the bike now', () => {
     const other = sprung(withForkSprings({ rate: 20, preload: 0 }, withShock({ rate: 40, preload: 30 })));
     const [a, b] = [sprung(), other].map((bike) => reached(springsForSag(bike, wish)));
-    expect(a.front.rate).toBeCloseTo(b.front.rate, 9);
-    expect(a.rear.preload).toBeCloseTo(b.rear.preload, 9);
+    expect(coilOf(a.front).rate).toBeCloseTo(coilOf(b.front).rate, 9);
+    expect(coilOf(a.rear).preload).toBeCloseTo(coilOf(b.rear).preload, 9);
   });
 
   it('count bump stops and top-out springs in, from where the wheels hang', () => {
@@ -34,6 +57,33 @@ describe('springs for a wanted sag', () => {
     const found = reached(springsForSag(bike, wish));
     expect(found.sprung.hanging.front).toBeGreaterThan(1);
     expectWish(sag(found.sprung), wish);
+  });
+
+  it('count the air in, and an unlike leg, and still give both sags exactly', () => {
+    const unlike = { rate: 11, preload: 5, springTravel: null, spring: { kind: 'oneRate' }, air } as const;
+    const bike = sprung(withForkSprings({ air, otherLeg: unlike }, withShock({ air: shockAir })));
+    expectWish(sag(reached(springsForSag(bike, wish)).sprung), wish);
+  });
+
+  it('of two stages, by a table and of air alone give the rider sag by preload or pressure', () => {
+    const rows = [0, 30, 60, 110].map((pressed) => ({ pressed, force: 7 * pressed + 0.04 * pressed ** 2 }));
+    const wound = { kind: 'twoRates', secondRate: 14, changeover: 40 } as const;
+    const none = { kind: 'none' } as const;
+    for (const [fork, shock, kinds] of [
+      [{ spring: wound }, { spring: none, air: shockAir }, ['preload', 'pressure']],
+      [{ spring: { kind: 'table', rows } }, {}, ['preload', 'coil']],
+      [{ spring: none, air }, { spring: { ...wound, secondRate: 130 } }, ['pressure', 'preload']],
+    ] as const) {
+      const {
+        front,
+        rear,
+        sprung: set,
+      } = reached(springsForSag(sprung(withForkSprings(fork, withShock(shock))), wish));
+      expect([front.kind, rear.kind]).toEqual(kinds);
+      const got = reached(sag(set));
+      expect(got.rider.front).toBeCloseTo(wish.rider.front, 6);
+      expect(got.rider.rear).toBeCloseTo(wish.rider.rear, 6);
+    }
   });
 
   it('are refused when the rider is to sink no further than the bike does alone, or beyond the travel', () => {
@@ -61,7 +111,7 @@ describe('the pick from rates at hand', () => {
     const miss = choices.map((choice) => Math.abs(choice.freeSag - 25));
     expect([...miss].sort((a, b) => a - b)).toEqual(miss);
     const nearest = atHand.rates.reduce((a, b) =>
-      Math.abs(a - advice.front.rate) < Math.abs(b - advice.front.rate) ? a : b,
+      Math.abs(a - coilOf(advice.front).rate) < Math.abs(b - coilOf(advice.front).rate) ? a : b,
     );
     expect(Math.abs(best.rate - nearest)).toBeLessThanOrEqual(0.5);
     expect(best.turns).toBe(best.preload);

@@ -1,11 +1,14 @@
-/** Springs for a wanted sag: the exact rate and preload at each end, and the best of the rates at hand. */
+/** Springs for a wanted sag: what gives it at each end, and the best of the rates at hand. */
 import { refuse } from '../numeric/refusal.ts';
 import { alone } from './loads.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { sag } from './ride-changes.ts';
 import { AT_REST } from './ride-forces.ts';
-import { besidesCoil } from '../springs/spring-law.ts';
-import type { SpringSet } from '../standing/spring-set.ts';
+import { airForce, pressureFor } from '../springs/air-chamber.ts';
+import { pressedBy } from '../springs/main-spring.ts';
+import { besidesMain } from '../springs/spring-law.ts';
+import { NEWTON_A_SQUARE_MM_PER_BAR } from '../units/convert.ts';
+import type { MainSupport, SpringSet } from '../standing/spring-set.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Travel } from '../standing/stance.ts';
 import { steadyLoads } from './steady-loads.ts';
@@ -23,11 +26,21 @@ export interface CoilAdvice {
   readonly preload: number;
 }
 
+/**
+ * What gives the sag at one end: rate and preload of a spring with one rate give both sags; of any other spring the
+ * preload, and of air alone the pressure, give the rider sag, and the free sag follows.
+ */
+export type EndAdvice =
+  | ({ readonly kind: 'coil' } & CoilAdvice)
+  | { readonly kind: 'preload'; readonly preload: number }
+  /** As a gauge shows it, bar. */
+  | { readonly kind: 'pressure'; readonly pressure: number };
+
 export interface SpringAdvice {
   readonly ok: true;
-  readonly front: CoilAdvice;
-  readonly rear: CoilAdvice;
-  /** The bike with these coils in it. */
+  readonly front: EndAdvice;
+  readonly rear: EndAdvice;
+  /** The bike so set. */
   readonly sprung: SprungMachine;
 }
 
@@ -35,7 +48,7 @@ export interface SpringAdvice {
 const HANGING_TOLERANCE = 1e-7;
 const MOST_ROUNDS = 60;
 
-/** What the coils of both ends have to carry at a travel, N, and how far each spring is pressed beyond its preload, mm. */
+/** What the main springs alike of both ends have to carry at a travel, N, and how far they are pressed beyond preload, mm. */
 interface Asked {
   readonly ok: true;
   readonly frontForce: number;
@@ -52,9 +65,9 @@ function askedOfCoils(sprung: SprungMachine, travel: Travel): Asked | NoEquilibr
   const atShock = (loads.rearPush * on.pose.pivot.x) / on.arm.lever;
   return {
     ok: true,
-    frontForce: loads.frontPush - besidesCoil(sprung.fork, travel.front),
+    frontForce: loads.frontPush - besidesMain(sprung.fork, travel.front),
     frontStroke: travel.front,
-    rearForce: atShock - besidesCoil(sprung.shock, on.arm.shockStroke),
+    rearForce: atShock - besidesMain(sprung.shock, on.arm.shockStroke),
     rearStroke: on.arm.shockStroke,
   };
 }
@@ -63,24 +76,35 @@ function beyond(hanging: Travel, sagged: Travel): Travel {
   return { front: hanging.front + sagged.front, rear: hanging.rear + sagged.rear };
 }
 
-/** The same bike with other coils; everything else of its springs stays. */
-function withCoils(
-  sprung: SprungMachine,
-  front: CoilAdvice,
-  rear: CoilAdvice,
-): SprungMachine | NoEquilibrium {
+/** The same bike with both ends set so; everything else of its springs stays. */
+function withAdvice(sprung: SprungMachine, front: EndAdvice, rear: EndAdvice): SprungMachine | NoEquilibrium {
+  const { fork, shock } = sprung.springs;
   const springs: SpringSet = {
-    fork: { ...sprung.springs.fork, rate: front.rate, preload: front.preload },
-    shock: { ...sprung.springs.shock, rate: rear.rate, preload: rear.preload },
+    fork: { ...fork, ...setTo(fork, front) },
+    shock: { ...shock, ...setTo(shock, rear) },
   };
   return sprungMachine(sprung.machine, springs, sprung.brake);
 }
 
+function setTo(end: MainSupport, advice: EndAdvice): Partial<MainSupport> {
+  if (advice.kind === 'coil')
+    return { rate: advice.rate, preload: advice.preload, spring: { kind: 'oneRate' } };
+  if (advice.kind === 'preload') return { preload: advice.preload };
+  const pressure = advice.pressure * NEWTON_A_SQUARE_MM_PER_BAR;
+  return end.air === null ? {} : { air: { ...end.air, pressure } };
+}
+
+/** Springs alike that the rate and preload of an end set. */
+function springsAlike({ springs: { fork, shock } }: SprungMachine, end: 'front' | 'rear'): number {
+  if (end === 'rear') return shock.shocks;
+  return fork.otherLeg === null ? fork.legs : 1;
+}
+
 /**
- * The rate and preload of both ends that give exactly the free and the rider sag wanted. Closed form: the loads at
- * the two wanted postures tell the force each coil has there; two forces at two strokes make a straight rate.
- * No answer when rider sag is not more than free sag, when it lies beyond the travel, or when the load at the
- * second is not more than at the first (`sagImpossible`, with the rate in the way).
+ * What of both ends gives the free and the rider sag wanted. Closed form: the loads at the two wanted postures tell the
+ * force each spring has there; two forces at two strokes make a straight rate, and the second alone makes the preload of
+ * another spring, or the pressure of air alone. No answer when rider sag is not more than free sag, when it lies beyond
+ * the travel, or when the load at the second is not more than at the first (`sagImpossible`, with the rate in the way).
  */
 export function springsForSag(sprung: SprungMachine, wish: SagWish): SpringAdvice | NoEquilibrium {
   let now = sprung;
@@ -89,49 +113,51 @@ export function springsForSag(sprung: SprungMachine, wish: SagWish): SpringAdvic
     if (!free.ok) return free;
     const rider = askedOfCoils(now, beyond(now.hanging, wish.rider));
     if (!rider.ok) return rider;
-    const front = coilThrough(
-      free.frontForce,
-      free.frontStroke,
-      rider.frontForce,
-      rider.frontStroke,
-      now.springs.fork.legs,
-    );
-    if (front.rate === null) return refuse('sagImpossible', { end: 'front', found: front.total, limit: 0 });
-    const rear = coilThrough(
-      free.rearForce,
-      free.rearStroke,
-      rider.rearForce,
-      rider.rearStroke,
-      now.springs.shock.shocks,
-    );
-    if (rear.rate === null) return refuse('sagImpossible', { end: 'rear', found: rear.total, limit: 0 });
-    const advice = {
-      front: { rate: front.rate, preload: front.preload },
-      rear: { rate: rear.rate, preload: rear.preload },
-    };
-    const next = withCoils(now, advice.front, advice.rear);
+    const front = adviceFor(now, 'front', free, rider);
+    if ('reason' in front) return front;
+    const rear = adviceFor(now, 'rear', free, rider);
+    if ('reason' in rear) return rear;
+    const next = withAdvice(now, front, rear);
     if (!next.ok) return next;
     const drift = Math.max(
       Math.abs(next.hanging.front - now.hanging.front),
       Math.abs(next.hanging.rear - now.hanging.rear),
     );
-    if (drift <= HANGING_TOLERANCE) return { ok: true, ...advice, sprung: next };
+    if (drift <= HANGING_TOLERANCE) return { ok: true, front, rear, sprung: next };
     now = next;
   }
   return refuse('notConverged', { limit: HANGING_TOLERANCE });
 }
 
-function coilThrough(
-  freeForce: number,
-  freeStroke: number,
-  riderForce: number,
-  riderStroke: number,
-  count: number,
-): { readonly rate: number | null; readonly total: number; readonly preload: number } {
-  const total = (riderForce - freeForce) / (riderStroke - freeStroke);
-  if (!(total > 0 && riderStroke > freeStroke && Number.isFinite(total)))
-    return { rate: null, total, preload: 0 };
-  return { rate: total / count, total, preload: freeForce / total - freeStroke };
+function adviceFor(
+  sprung: SprungMachine,
+  end: 'front' | 'rear',
+  free: Asked,
+  rider: Asked,
+): EndAdvice | NoEquilibrium {
+  const law = end === 'front' ? sprung.fork : sprung.shock;
+  const { spring, air } = end === 'front' ? sprung.springs.fork : sprung.springs.shock;
+  const [freeForce, freeStroke, force, stroke] =
+    end === 'front'
+      ? [free.frontForce, free.frontStroke, rider.frontForce, rider.frontStroke]
+      : [free.rearForce, free.rearStroke, rider.rearForce, rider.rearStroke];
+  const impossible = (found: number): NoEquilibrium => refuse('sagImpossible', { end, found, limit: 0 });
+  if (spring.kind === 'oneRate') {
+    const total = (force - freeForce) / (stroke - freeStroke);
+    if (!(total > 0 && stroke > freeStroke && Number.isFinite(total))) return impossible(total);
+    const rate = total / springsAlike(sprung, end);
+    return { kind: 'coil', rate, preload: freeForce / total - freeStroke };
+  }
+  if (law.curved !== null) {
+    const pressed = pressedBy(law.curved, force);
+    return pressed === null ? impossible(force) : { kind: 'preload', preload: pressed - stroke };
+  }
+  // The first chamber is the one whose pressure the adjuster sets, where the first leg has air.
+  const main = air === null ? undefined : law.air?.[0];
+  const pressure = main === undefined ? null : pressureFor(main, force + airForce(main, stroke), stroke);
+  return pressure === null
+    ? impossible(force)
+    : { kind: 'pressure', pressure: pressure / NEWTON_A_SQUARE_MM_PER_BAR };
 }
 
 /** The rates a user keeps for one end, and its preload adjuster. */
@@ -178,7 +204,7 @@ export function pickRate(
   if (!asked.ok) return asked;
   const force = end === 'front' ? asked.frontForce : asked.rearForce;
   const stroke = end === 'front' ? asked.frontStroke : asked.rearStroke;
-  const count = end === 'front' ? sprung.springs.fork.legs : sprung.springs.shock.shocks;
+  const count = springsAlike(sprung, end);
   const choices: RateChoice[] = [];
   const refused: { rate: number; why: NoEquilibrium }[] = [];
   for (const rate of atHand.rates) {
@@ -187,11 +213,8 @@ export function pickRate(
       continue;
     }
     const coil: CoilAdvice = { rate, preload: force / (count * rate) - stroke };
-    const bike = withCoils(
-      sprung,
-      end === 'front' ? coil : advice.front,
-      end === 'rear' ? coil : advice.rear,
-    );
+    const set: EndAdvice = { kind: 'coil', ...coil };
+    const bike = withAdvice(sprung, end === 'front' ? set : advice.front, end === 'rear' ? set : advice.rear);
     const sits = bike.ok ? sag(bike) : bike;
     if (!sits.ok) {
       refused.push({ rate, why: sits });

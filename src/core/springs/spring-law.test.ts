@@ -6,7 +6,15 @@ import { springForce, springLaw, springRate, type SpringLaw } from './spring-law
 import { springEnergy } from '../../../tests/support/spring-energy.ts';
 import type { Coil } from '../standing/spring-set.ts';
 
-const coil: Coil = { rate: 10, preload: 12, springTravel: null, topOut: null, bump: null };
+const coil: Coil = {
+  rate: 10,
+  preload: 12,
+  springTravel: null,
+  topOut: null,
+  bump: null,
+  spring: { kind: 'oneRate' },
+  air: null,
+};
 
 function law(with_: Partial<Coil> = {}, count = 2, stroke = 120): SpringLaw {
   const result = springLaw({ ...coil, ...with_ }, count, stroke, 'front');

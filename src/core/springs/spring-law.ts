@@ -1,12 +1,14 @@
-/** The force of a whole end's springs over its own stroke: coil, top-out spring and bump stop together. */
+/** The force of a whole end over its stroke: main springs, air, top-out springs and bump stops together. */
 import { refuse } from '../numeric/refusal.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
-import type { Coil } from '../standing/spring-set.ts';
+import type { Coil, MainSupport } from '../standing/spring-set.ts';
+import { airChambers, airForce, airRate, type AirChamber } from './air-chamber.ts';
+import { mainForce, mainRate, mainSpring, type CurvedSpring } from './main-spring.ts';
 
 /** All springs of one end as one, mm and N, stroke measured from full extension. */
 export interface SpringLaw {
   readonly ok: true;
-  /** N/mm, all legs or shocks together. */
+  /** Straight main springs alike, N/mm, all legs or shocks together; zero where there are none. */
   readonly rate: number;
   readonly preload: number;
   readonly topOutRate: number;
@@ -20,6 +22,12 @@ export interface SpringLaw {
   readonly stroke: number;
   /** Whether it is the coils that end it. */
   readonly coilsEnd: boolean;
+  /** The main springs that are not straight, or are in one of two unlike legs; null where there are none. */
+  readonly curved: CurvedSpring | null;
+  /** The main spring of the other leg, where the legs are unlike and it holds one. */
+  readonly other: CurvedSpring | null;
+  /** Null where the air is not counted. */
+  readonly air: readonly AirChamber[] | null;
 }
 
 /** Powers beyond these are no rubber and no oil lock. */
@@ -32,82 +40,134 @@ export const LEAST_STROKE = 0.1;
 /** Beyond this no number belongs to a motorcycle's springs, in mm and N/mm, and far beyond it forces overflow. */
 const LARGEST = 1e6;
 
+/** A straight spring closes where its travel says, and nowhere by its rate. */
+const STRAIGHT = { ok: true, spring: null, closesAt: Infinity } as const;
+
 /** More legs or shocks than this no bike has. */
 const MOST_SPRINGS = 4;
 
 /**
- * The springs of one end over `stroke` mm, `count` of them side by side. Refused with the number in the way: a
- * rate of zero or less, no stroke, preload that already closes the coils, a bump stop or top-out spring that lies
- * outside the stroke. Coils that close before the stroke is used up are no error: they end the stroke.
+ * The springs of one end over `stroke` mm, `count` of them side by side; with an `other` leg the first counts once and
+ * the other leg beside it. Refused with the number in the way: a rate of zero or less, no stroke, preload that already
+ * closes the coils, a bump stop or top-out spring that lies outside the stroke, and what `mainSpring` and `airChambers`
+ * refuse. Coils that close before the stroke is used up are no error: they end the stroke.
  */
 export function springLaw(
   coil: Coil,
   count: number,
   stroke: number,
   end: 'front' | 'rear',
+  other: MainSupport | null = null,
 ): SpringLaw | NoEquilibrium {
-  const { rate, preload, springTravel, topOut, bump } = coil;
+  const { topOut, bump } = coil;
   if (!(Number.isInteger(count) && count >= 1 && count <= MOST_SPRINGS))
     return refuse('springCountImpossible', { end, found: count, limit: MOST_SPRINGS });
-  const numbers = [stroke, ...numbersIn(coil), ...numbersIn(topOut), ...numbersIn(bump)];
+  const numbers = addNumbers(other, addNumbers(coil, [stroke]));
   if (!numbers.every(Number.isFinite)) return refuse('inputNotANumber', { end });
   const tooLarge = numbers.find((number) => Math.abs(number) > LARGEST);
   if (tooLarge !== undefined) return refuse('inputTooLarge', { end, found: tooLarge, limit: LARGEST });
   if (stroke < LEAST_STROKE) return refuse('noStroke', { end, found: stroke, limit: LEAST_STROKE });
+  const straight = coil.spring.kind === 'oneRate' && other === null;
+  const rate = straight ? coil.rate : Infinity;
   const leastRate = Math.min(rate, topOut?.rate ?? rate, bump?.rate ?? rate);
   if (leastRate <= 0) return refuse('rateNotAboveZero', { end, found: leastRate, limit: 0 });
-  if (springTravel !== null && preload > springTravel - LEAST_STROKE)
-    return refuse('preloadBeyondSpring', { end, found: preload, limit: springTravel });
-  if (topOut !== null && !(topOut.length > 0 && topOut.length <= stroke))
-    return refuse('topOutImpossible', { end, found: topOut.length, limit: stroke });
-  if (bump !== null) {
-    if (!(bump.startsAt >= 0 && bump.startsAt <= stroke - LEAST_STROKE))
-      return refuse('bumpStopImpossible', { end, found: bump.startsAt, limit: stroke });
-    if (!(bump.exponent >= LEAST_EXPONENT && bump.exponent <= MOST_EXPONENT))
-      return refuse('bumpStopImpossible', {
-        end,
-        found: bump.exponent,
-        limit: bump.exponent > MOST_EXPONENT ? MOST_EXPONENT : LEAST_EXPONENT,
-      });
+  const wrongStop = stopWrong(coil, stroke, end);
+  if (wrongStop !== null) return wrongStop;
+
+  const legs =
+    other === null ? [{ leg: coil, alike: count }] : [coil, other].map((leg) => ({ leg, alike: 1 }));
+  let curved: CurvedSpring | null = null;
+  let otherSpring: CurvedSpring | null = null;
+  let untilCoils = Infinity;
+  for (const { leg, alike } of legs) {
+    const made = straight ? STRAIGHT : mainSpring(leg, alike, end);
+    if (made === null) continue;
+    if (!made.ok) return made;
+    const closesAt = Math.min(leg.springTravel ?? Infinity, made.closesAt);
+    if (leg.preload > closesAt - LEAST_STROKE)
+      return refuse('preloadBeyondSpring', { end, found: leg.preload, limit: closesAt });
+    untilCoils = Math.min(untilCoils, closesAt - leg.preload);
+    if (leg === coil) curved = made.spring;
+    else otherSpring = made.spring;
   }
-  const untilCoils = springTravel === null ? Infinity : springTravel - preload;
+  const reach = Math.min(stroke, untilCoils);
+  const air: AirChamber[] = [];
+  for (const { leg, alike } of legs) {
+    if (leg.air === null) continue;
+    const made = airChambers(leg.air, alike, stroke, reach, end);
+    if (!made.ok) return made;
+    air.push(...made.chambers);
+  }
+  if (!straight && curved === null && otherSpring === null && air.length === 0)
+    return refuse('nothingHolds', { end });
+
   const bumpDepth = bump === null ? 0 : stroke - bump.startsAt;
   return {
     ok: true,
-    rate: count * rate,
-    preload,
+    rate: straight ? count * coil.rate : 0,
+    preload: coil.preload,
     topOutRate: topOut === null ? 0 : count * topOut.rate,
     topOutLength: topOut === null ? 0 : topOut.length,
     bumpStart: bump === null ? Infinity : bump.startsAt,
     bumpDepth,
     bumpForce: bump === null ? 0 : count * bump.rate * bumpDepth,
     bumpExponent: bump === null ? 1 : bump.exponent,
-    stroke: Math.min(stroke, untilCoils),
+    stroke: reach,
     coilsEnd: untilCoils < stroke,
+    curved,
+    other: otherSpring,
+    air: air.length === 0 ? null : air,
   };
 }
 
-function numbersIn(part: object | null): number[] {
-  return Object.values(part ?? {}).filter((value): value is number => typeof value === 'number');
+/** What is wrong with the top-out spring or the bump stop; null when nothing is. */
+function stopWrong({ topOut, bump }: Coil, stroke: number, end: 'front' | 'rear'): NoEquilibrium | null {
+  if (topOut !== null && !(topOut.length > 0 && topOut.length <= stroke))
+    return refuse('topOutImpossible', { end, found: topOut.length, limit: stroke });
+  if (bump === null) return null;
+  if (!(bump.startsAt >= 0 && bump.startsAt <= stroke - LEAST_STROKE))
+    return refuse('bumpStopImpossible', { end, found: bump.startsAt, limit: stroke });
+  if (!(bump.exponent >= LEAST_EXPONENT && bump.exponent <= MOST_EXPONENT))
+    return refuse('bumpStopImpossible', {
+      end,
+      found: bump.exponent,
+      limit: bump.exponent > MOST_EXPONENT ? MOST_EXPONENT : LEAST_EXPONENT,
+    });
+  return null;
 }
 
-/** Force of everything but the coil spring at a stroke, N, pushing the end out; the top-out spring pulls it in. */
-export function besidesCoil(law: SpringLaw, at: number): number {
+/** Adds every number in a part, and in the parts it holds, to a list. */
+function addNumbers(part: object | null, numbers: number[]): number[] {
+  if (part === null) return numbers;
+  for (const value of Object.values(part) as unknown[])
+    if (typeof value === 'number') numbers.push(value);
+    else if (typeof value === 'object') addNumbers(value, numbers);
+  return numbers;
+}
+
+/**
+ * Force at a stroke of everything but the main springs alike, N, pushing the end out: air, an unlike leg’s spring, bump
+ * stop, and the top-out spring, which pulls it in.
+ */
+export function besidesMain(law: SpringLaw, at: number): number {
   let force = 0;
   if (at < law.topOutLength) force -= law.topOutRate * (law.topOutLength - at);
   if (at > law.bumpStart) force += law.bumpForce * ((at - law.bumpStart) / law.bumpDepth) ** law.bumpExponent;
+  if (law.air !== null) for (const chamber of law.air) force += airForce(chamber, at);
+  if (law.other !== null) force += mainForce(law.other, at);
   return force;
 }
 
 /**
- * Force of the end's springs at a stroke, N, along the legs or the shock, positive pushing the end out. Below zero
- * a top-out spring holds it in. Stops are not springs: what they hold is the balance's to say.
+ * Force of the end's springs and air at a stroke, N, along the legs or the shock, positive pushing the end out. Below
+ * zero a top-out spring or a balance chamber holds it in. Stops are not springs: what they hold is the balance's to say.
  */
 export function springForce(law: SpringLaw, at: number): number {
-  return law.rate * Math.max(0, law.preload + at) + besidesCoil(law, at);
+  const force = law.rate * Math.max(0, law.preload + at) + besidesMain(law, at);
+  return law.curved === null ? force : force + mainForce(law.curved, at);
 }
 
-/** Rate of the end's springs at a stroke, N/mm: the slope of `springForce`, at a kink that of pressing further. */
+/** Rate of the end's springs and air at a stroke, N/mm: the slope of `springForce`, at a kink that of pressing further. */
 export function springRate(law: SpringLaw, at: number): number {
   let rate = law.preload + at >= 0 ? law.rate : 0;
   if (at < law.topOutLength) rate += law.topOutRate;
@@ -115,5 +175,8 @@ export function springRate(law: SpringLaw, at: number): number {
     const part = (at - law.bumpStart) / law.bumpDepth;
     rate += ((law.bumpForce * law.bumpExponent) / law.bumpDepth) * part ** (law.bumpExponent - 1);
   }
+  if (law.curved !== null) rate += mainRate(law.curved, at);
+  if (law.other !== null) rate += mainRate(law.other, at);
+  if (law.air !== null) for (const chamber of law.air) rate += airRate(chamber, at);
   return rate;
 }

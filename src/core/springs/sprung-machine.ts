@@ -24,7 +24,7 @@ export interface SprungMachine {
   readonly most: Travel;
   readonly frontEndsBy: TravelEnd;
   readonly rearEndsBy: TravelEnd;
-  /** Travel at which each wheel hangs in the air, mm: zero without a top-out spring that is pressed by then. */
+  /** Travel at which each wheel hangs in the air, mm: zero where nothing pulls the end in by then. */
   readonly hanging: Travel;
 }
 
@@ -41,7 +41,7 @@ export function sprungMachine(
   brake: RearBrake = machine.brake,
 ): SprungMachine | NoEquilibrium {
   const { fork, shock } = springs;
-  const forkLaw = springLaw(fork, fork.legs, machine.front.travel, 'front');
+  const forkLaw = springLaw(fork, fork.legs, machine.front.travel, 'front', fork.otherLeg);
   if (!forkLaw.ok) return forkLaw;
   const shockLaw = springLaw(shock, shock.shocks, shock.fullLength - shock.closedLength, 'rear');
   if (!shockLaw.ok) return shockLaw;
@@ -79,8 +79,8 @@ export function sprungMachine(
       springForce(shockLaw, at.shockStroke) * at.lever + machine.rearUnsprung * STANDARD_GRAVITY * weightLever
     );
   }, rearMost);
-  if (frontHangs === null) return refuse('topOutImpossible', { end: 'front' });
-  if (rearHangs === null) return refuse('topOutImpossible', { end: 'rear' });
+  if (frontHangs === null) return refuse(pullsIn(forkLaw), { end: 'front' });
+  if (rearHangs === null) return refuse(pullsIn(shockLaw), { end: 'rear' });
 
   return {
     ok: true,
@@ -96,7 +96,12 @@ export function sprungMachine(
   };
 }
 
-/** Where a wheel in the air comes to rest, mm; null when its top-out spring would swallow the whole travel. */
+/** What pulls an end in that hangs nowhere. */
+function pullsIn({ topOutRate }: SpringLaw): 'topOutImpossible' | 'balanceTooStrong' {
+  return topOutRate > 0 ? 'topOutImpossible' : 'balanceTooStrong';
+}
+
+/** Where a wheel in the air comes to rest, mm; null when what pulls it in would swallow the whole travel. */
 function hangs(outward: (travel: number) => number, most: number): number | null {
   if (outward(0) >= 0) return 0;
   const root = solveBetween(outward, 0, most, TRAVEL_TOLERANCE);

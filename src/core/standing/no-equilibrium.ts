@@ -8,7 +8,25 @@ export type SpringReason =
   | 'preloadBeyondSpring'
   | 'noStroke'
   | 'bumpStopImpossible'
-  | 'topOutImpossible';
+  | 'topOutImpossible'
+  /** A stage of a spring that is no length, mm. */
+  | 'stageImpossible'
+  /** Of a force table: the row in the way, counted from 1. */
+  | 'forceTableTooShort'
+  | 'forceTableNotFromZero'
+  | 'forceTableFalls'
+  /** Neither a spring nor air in any leg. */
+  | 'nothingHolds'
+  /** A bore, a sliding tube or a chamber that is no size. */
+  | 'airSizeImpossible'
+  | 'airExponentImpossible'
+  | 'balanceChamberImpossible'
+  /** Less than no air at all, N/mm² above the air outside. */
+  | 'airPressureImpossible'
+  /** The air is used up before the travel is: the stroke at which the end locks, mm. */
+  | 'noAirLeft'
+  /** A balance chamber that pulls the wheel right through its travel. */
+  | 'balanceTooStrong';
 
 export type NoEquilibriumReason =
   | NoLinkageReason

@@ -1,6 +1,8 @@
 /** The springs of a bike as a mechanic writes them down: fork legs and shock, each with its ends. */
 
 import type { Bike, SpringEnds } from '../parts/bike.ts';
+import type { Air, MainSpring, OtherLeg } from '../parts/support.ts';
+import { NEWTON_A_SQUARE_MM_PER_BAR } from '../units/convert.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { tableStroke } from '../linkage/rear-suspension.ts';
 
@@ -22,14 +24,37 @@ export interface TopOutSpring {
   readonly rate: number;
 }
 
-/** One coil spring and what works beside it: of one fork leg, or of one shock. */
-export interface Coil {
-  /** N/mm. */
+/** Air as it is filled in. Pressures are those above the air outside, N/mm²; volumes are in mm³. */
+export interface FilledAir {
+  readonly bore: number;
+  readonly slidingTube: number;
+  readonly exponent: number;
+  readonly steelVolume: number;
+  /** mm, fully compressed. */
+  readonly gap: number;
+  readonly pressure: number;
+  readonly balance: {
+    readonly volume: number;
+    readonly bore: number;
+    readonly rod: number;
+    readonly pressure: number;
+  } | null;
+}
+
+/** The main spring of one leg or one shock, and its air. */
+export interface MainSupport {
+  /** N/mm: of a spring with two stages the first. */
   readonly rate: number;
   /** How far the spring is pressed at full extension, mm; below zero it is loose by so much. */
   readonly preload: number;
   /** How far the spring can be pressed before its coils touch, mm; null when not known. */
   readonly springTravel: number | null;
+  readonly spring: MainSpring;
+  readonly air: FilledAir | null;
+}
+
+/** One main spring and what works beside it: of one fork leg, or of one shock. */
+export interface Coil extends MainSupport {
   readonly topOut: TopOutSpring | null;
   readonly bump: BumpStop | null;
 }
@@ -37,6 +62,8 @@ export interface Coil {
 export interface ForkSprings extends Coil {
   /** Legs that hold such a spring: 2, or 1 where the other leg only damps. */
   readonly legs: number;
+  /** What the other leg holds instead of the same; the legs are two then. Top-out spring and bump stop are in both. */
+  readonly otherLeg: MainSupport | null;
 }
 
 export interface ShockSprings extends Coil {
@@ -52,6 +79,9 @@ export interface SpringSet {
   readonly shock: ShockSprings;
 }
 
+const ONE_RATE: MainSpring = { kind: 'oneRate' };
+const MM3_PER_ML = 1000;
+
 /** The springs of a bike with its adjusters set. A table's shock has no lengths: its stroke is that of the table's travel. */
 export function springSetOf(bike: Bike, setup: Setup): SpringSet {
   const { fork, shock, swingarm } = bike;
@@ -65,7 +95,10 @@ export function springSetOf(bike: Bike, setup: Setup): SpringSet {
       springTravel: fork.ends.springTravel,
       topOut: topOutOf(fork.ends),
       bump: bumpOf(fork.ends),
-      legs: fork.springLegs,
+      legs: fork.otherLeg === null ? fork.springLegs : 2,
+      spring: fork.support === null ? ONE_RATE : fork.support.spring,
+      air: filledAir(fork.support, setup.forkAirGap, setup.forkAirPressure),
+      otherLeg: otherLegOf(fork.otherLeg),
     },
     shock: {
       rate: setup.shockSpringRate,
@@ -73,11 +106,45 @@ export function springSetOf(bike: Bike, setup: Setup): SpringSet {
       springTravel: shock.ends.springTravel,
       topOut: topOutOf(shock.ends),
       bump: bumpOf(shock.ends),
+      spring: shock.support === null ? ONE_RATE : shock.support.spring,
+      air: filledAir(shock.support, setup.shockAirGap, setup.shockAirPressure),
       shocks: shock.count,
       fullLength: links === null ? stroke : links.shock.fullLength,
       closedLength: links === null ? 0 : links.shock.closedLength,
     },
   };
+}
+
+function filledAir(
+  support: { readonly air: Air | null } | null,
+  gap: number,
+  pressure: number,
+): FilledAir | null {
+  if (support === null || support.air === null) return null;
+  const { bore, slidingTube, exponent, steelVolume, balance } = support.air;
+  return {
+    bore,
+    slidingTube,
+    exponent,
+    steelVolume: steelVolume * MM3_PER_ML,
+    gap,
+    pressure: pressure * NEWTON_A_SQUARE_MM_PER_BAR,
+    balance:
+      balance === null
+        ? null
+        : {
+            volume: balance.volume * MM3_PER_ML,
+            bore: balance.bore,
+            rod: balance.rod,
+            pressure: balance.pressure * NEWTON_A_SQUARE_MM_PER_BAR,
+          },
+  };
+}
+
+function otherLegOf(leg: OtherLeg | null): MainSupport | null {
+  if (leg === null) return null;
+  const { rate, preload, springTravel, spring } = leg;
+  return { rate, preload, springTravel, spring, air: filledAir(leg, leg.airGap, leg.airPressure) };
 }
 
 function topOutOf({ topOutLength, topOutRate }: SpringEnds): TopOutSpring | null {

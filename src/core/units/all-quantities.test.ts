@@ -6,7 +6,15 @@ import { parseQuantity } from './parse-quantity.ts';
 describe('the quantities', () => {
   it('that mechanics count in inches and pounds are shown so, all others are the same in both systems', () => {
     const differing = Object.entries(QUANTITIES).filter(([, q]) => q.metric.symbol !== q.inch.symbol);
-    expect(differing.map(([key]) => key)).toEqual(['length', 'mass', 'force', 'rate', 'speed']);
+    expect(differing.map(([key]) => key)).toEqual([
+      'length',
+      'mass',
+      'force',
+      'rate',
+      'speed',
+      'pressure',
+      'volume',
+    ]);
   });
 
   it('turn the core’s radians into degrees and leave everything else', () => {

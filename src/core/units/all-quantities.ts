@@ -7,10 +7,12 @@ import { length } from './length.ts';
 import { links } from './links.ts';
 import { mass } from './mass.ts';
 import { percent } from './percent.ts';
+import { pressure } from './pressure.ts';
 import { rate } from './rate.ts';
 import { ratio } from './ratio.ts';
 import { speed } from './speed.ts';
 import { teeth } from './teeth.ts';
+import { volume } from './volume.ts';
 import type { Quantity, ShownUnit, UnitSystem } from './quantity.ts';
 
 const quantities = {
@@ -26,6 +28,8 @@ const quantities = {
   force,
   rate,
   speed,
+  pressure,
+  volume,
 } satisfies Readonly<Record<string, Quantity>>;
 
 export type QuantityKey = keyof typeof quantities;

@@ -8,6 +8,8 @@ export const KM_PER_MILE = 1.609344;
 export const KG_PER_POUND = 0.45359237;
 /** Newtons in a pound-force, exact: one pound under standard gravity. */
 export const NEWTON_PER_POUND_FORCE = 4.4482216152605;
+/** N/mm² in a bar, exact. */
+export const NEWTON_A_SQUARE_MM_PER_BAR = 0.1;
 /** Standard gravity in m/s², exact (3rd CGPM, 1901). */
 export const STANDARD_GRAVITY = 9.80665;
 

@@ -27,7 +27,9 @@ export function parseQuantity(
     .toLowerCase();
   if (plain === '') return refused('empty');
   const match =
-    /^([+-]?)\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+))\s*([a-z"″°%/]*)$/.exec(plain);
+    /^([+-]?)\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+))\s*([a-z"″°%/]*³?)$/.exec(
+      plain,
+    );
   if (!match) return refused('notANumber');
   const [, sign, whole, over, under, overOnly, underOnly, decimal, word] = match;
   const size =
