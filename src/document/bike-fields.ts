@@ -229,6 +229,30 @@ const swingarm = part<Swingarm>('swingarm', 'Measured with the axle at the front
     },
     thread,
   ),
+  mass: numberField(
+    {
+      words: 'swingarm mass',
+      help: 'The arm with all that is bolted to it, without wheel, brake and sprocket; the program splits it between axle and pivot. 0 where the rear unsprung mass holds a share of it already.',
+    },
+    documented(0),
+    mass,
+  ),
+  centreAlong: numberField(
+    {
+      words: 'swingarm centre of gravity, along the arm',
+      help: 'From the pivot toward the axle: where the arm balances on an edge.',
+    },
+    documented(0),
+    length,
+  ),
+  centreAbove: numberField(
+    {
+      words: 'swingarm centre of gravity, above the arm',
+      help: 'Square above the line from pivot to axle; below it counts as less than 0.',
+    },
+    documented(0),
+    placed,
+  ),
   links: linksField,
 });
 
@@ -240,7 +264,13 @@ const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
       length,
     ),
     unsprungMass: numberField(
-      { words: `${end} unsprung mass`, help: `Mass that moves with the ${end} axle.` },
+      {
+        words: `${end} unsprung mass`,
+        help:
+          end === 'front'
+            ? 'Mass that moves with the front axle.'
+            : 'Mass that moves with the rear axle: wheel, brake and sprocket, and a share of the swingarm where its own mass is not entered.',
+      },
       assumed(0),
       mass,
     ),

@@ -76,6 +76,16 @@ const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own
     bike: stayed,
     own: { cornerAcceleration: 0, cornerEngineDeceleration: 0.12, cornerBraking: 0.2 },
   },
+  {
+    name: 'a heavy swingarm with its centre above the arm, on a stay',
+    bike: withSwingarm(stayed, { mass: 9, centreAlong: 240, centreAbove: 60 }),
+    own: { axlePosition: 12 },
+  },
+  {
+    name: 'a swingarm braced below, axle placed by its chain',
+    bike: withSwingarm(worn(linkedBike), { mass: 7, centreAlong: 310, centreAbove: -45 }),
+    own: { chainLinks: 114 },
+  },
   { name: 'a chain under its guide', bike: withFrame(linkedBike, { lowerGuideRadius: UNDER_GUIDE }) },
 ];
 

@@ -67,6 +67,9 @@ const swingarm = fc.record({
   travelTable,
   tablePitchDeg: between(-4, 4),
   shockThread: fc.option(between(0.75, 2)),
+  mass: fc.oneof(fc.constant(0), between(0, 12)),
+  centreAlong: between(0, 400),
+  centreAbove: between(-60, 80),
   links: fc.constant(null),
 });
 

@@ -23,10 +23,18 @@ const axleInFrame = ({ machine, arm }: Stance): Point => ({
 
 /** What the springs carry, each with its place in the frame as the bike stands; rider and loads sit still there. */
 function carried(on: Stance): { mass: number; at: Point }[] {
-  return on.machine.carried.map(({ mass, at, height }) => {
+  const onFrame = on.machine.carried.filter(({ key }) => key !== 'swingarm');
+  return onFrame.map(({ mass, at, height }) => {
     const mark = onGround(on.pose, at);
     return { mass, at: inFrame(on.pose, { x: mark.x, y: mark.y + height }) };
   });
+}
+
+/** The swingarm's own centre of gravity as the arm lies, frame coordinates: one body, not its split. */
+function armCentre({ machine, arm }: Stance): Point {
+  const { along, above } = machine.armMass;
+  const [cos, sin] = [Math.cos(arm.angle), Math.sin(arm.angle)];
+  return { x: -along * cos - above * sin, y: -along * sin + above * cos };
 }
 
 /** Angle of a line that touches two circles on their upper (1) or lower (−1) sides, from the first, `r1` mm, to the second. */
@@ -77,7 +85,8 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
   const parts = carried(on);
   const m = bike.machine;
   const weight = STANDARD_GRAVITY / Math.cos(forces.lean);
-  const mass = m.frontUnsprung + m.rearUnsprung + parts.reduce((sum, part) => sum + part.mass, 0);
+  const armMass = m.armMass.mass;
+  const mass = m.frontUnsprung + m.rearWheelMass + armMass + parts.reduce((sum, part) => sum + part.mass, 0);
   const drag = forces.drag?.force ?? 0;
   // With the throttle closed drag slows the bike on top of engine and brakes.
   const inertia = STANDARD_GRAVITY * forces.acceleration - ((forces.slowedByDrag ?? 0) * drag) / mass;
@@ -92,6 +101,8 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
       const [a, b] = [onGround(before.pose, at), onGround(after.pose, at)];
       work -= part * (weight * (b.y - a.y) + inertia * (b.x - a.x));
     }
+    const [armBefore, armAfter] = [before, after].map((each) => onGround(each.pose, armCentre(each)));
+    work -= armMass * (weight * (armAfter.y - armBefore.y) + inertia * (armAfter.x - armBefore.x));
     // Axles keep their height; the rear one is where x is counted from.
     const longer = after.frontAxle.x - before.frontAxle.x;
     const pitched = after.pose.pitch - before.pose.pitch;

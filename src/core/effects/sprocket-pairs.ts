@@ -21,6 +21,7 @@ import {
 } from '../standing/axle-in-slot.ts';
 import { setAxlePosition } from '../standing/chain-in-frame.ts';
 import { chainMomentPerThousand } from '../chain/chain-moment.ts';
+import { withRear } from '../standing/arm-mass.ts';
 import { machine, type Machine, type NoMachine } from '../standing/machine.ts';
 import { pairObstacle, type PairObstacle } from '../chain/pair-obstacle.ts';
 import type { LoadCase } from '../riding/load-case.ts';
@@ -180,12 +181,11 @@ function sprocketPair(
   const { axlePosition } = place;
   if (axlePosition === null) return { ...bare, links, fitting, misfit };
   const placed: Machine = {
-    ...base.machine,
+    ...withRear(base.machine, withAxleAt(base.machine.rear, axlePosition)),
     frontTeeth,
     rearTeeth,
     frontSprocketRadius: fresh.frontRadius,
     rearSprocketRadius: fresh.rearRadius,
-    rear: withAxleAt(base.machine.rear, axlePosition),
   };
   const obstacle = pairObstacle(placed, chainPitch, asked.leastFront);
   const on = stanceInRide(placed, base.ride, base.near);

@@ -31,13 +31,19 @@ export function sprungFromWhole(
   y: number,
 ): SprungCentre | NoEquilibrium {
   const { machine, pose } = on;
-  const unsprung = machine.frontUnsprung + machine.rearUnsprung;
+  // The arm's share on the pivot hangs on the frame, but is not of it.
+  const onPivot = machine.carried.find(({ key }) => key === 'swingarm')?.mass ?? 0;
+  const unsprung = machine.frontUnsprung + machine.rearUnsprung + onPivot;
+  const armX = onPivot * pose.pivot.x - machine.armMoment * Math.sin(on.swingarmAngle);
+  const armY = onPivot * pose.pivot.y + machine.armMoment * Math.cos(on.swingarmAngle);
   const sprung = mass - unsprung;
   if (!Number.isFinite(x + y)) return refuse('inputNotANumber');
   if (!(sprung > 0)) return refuse('unsprungTooHeavy', { found: unsprung, limit: mass });
   const sprungX =
-    (mass * x - machine.frontUnsprung * on.frontAxle.x - machine.rearUnsprung * on.rearAxle.x) / sprung;
+    (mass * x - machine.frontUnsprung * on.frontAxle.x - machine.rearUnsprung * on.rearAxle.x - armX) /
+    sprung;
   const sprungY =
-    (mass * y - machine.frontUnsprung * on.frontAxle.y - machine.rearUnsprung * on.rearAxle.y) / sprung;
+    (mass * y - machine.frontUnsprung * on.frontAxle.y - machine.rearUnsprung * on.rearAxle.y - armY) /
+    sprung;
   return { ok: true, mass: sprung, centre: inFrame(pose, { x: sprungX, y: sprungY }) };
 }

@@ -16,7 +16,7 @@ export interface NeutralAntiSquat {
  * rear unsprung mass is pushed forward at its axle, not at the height of the pivot: its inertia about the pivot,
  * m·a·(pivot height − axle height), presses the rear down and has to be held up as well. Dividing the balance about
  * the pivot by the load transfer gives 100·(1 + unsprung/mass · armSlope · wheelbase/centre height), with armSlope that
- * of the arm, axle to pivot. Lean and speed do not enter. Not counted: a nose that rises carries the centre back,
+ * of the arm, axle to pivot; what the swingarm carries above its own line counts the other way, by its moment over arm and slope. Lean and speed do not enter. Not counted: a nose that rises carries the centre back,
  * which presses the rear down by some tenths of a millimetre more. No answer without a centre of gravity above the ground.
  */
 export function neutralAntiSquat(on: Stance): NeutralAntiSquat | NoEquilibrium {
@@ -24,6 +24,9 @@ export function neutralAntiSquat(on: Stance): NeutralAntiSquat | NoEquilibrium {
   if (!(on.centre.y > 0)) return refuse('neverLifts', { end: 'front' });
   const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
   const part = on.machine.rearUnsprung / on.mass;
-  const shift = (100 * part * armSlope * on.pose.wheelbase) / on.centre.y;
+  const turned = on.machine.armMoment / (on.machine.rear.arm * on.mass);
+  const shift =
+    (100 * part * armSlope * on.pose.wheelbase) / on.centre.y -
+    (100 * turned * on.pose.wheelbase) / on.centre.y;
   return { ok: true, neutral: 100 + shift, shift };
 }

@@ -67,8 +67,8 @@ export function pushesOn(of: LoadedStance): Pushes | NoEquilibrium {
   };
 }
 
-/** Change of a force per mm or radian by which the frame moves, and per mm of wheelbase. */
-type PerMove = Pick<StanceChange, 'pitch' | 'pivot' | 'wheelbase'>;
+/** Change of a force per mm or radian by which frame and arm move, and per mm of wheelbase. */
+type PerMove = StanceChange;
 
 /** Change of the front load: of the moment of the whole bike about the rear patch, over the wheelbase. */
 function frontLoadPerMove({ forces, stance: on, loads }: LoadedStance): PerMove {
@@ -82,7 +82,10 @@ function frontLoadPerMove({ forces, stance: on, loads }: LoadedStance): PerMove 
   let above = mass * on.centre.y - rearUnsprung * machine.rearRadius - frontUnsprung * machine.frontRadius;
   for (const each of machine.carried) above -= each.mass * each.height;
   above -= carried * pose.pivot.y;
+  // What the arm carries above its own line turns with it.
+  const turning = machine.armMoment;
   return {
+    armAngle: turning * (upright * Math.sin(on.swingarmAngle) - level * Math.cos(on.swingarmAngle)),
     pitch: -level * above - upright * ahead,
     pivot: { x: level * carried, y: -upright * carried },
     wheelbase: level * frontUnsprung - loads.frontLoad / pose.wheelbase,
@@ -91,6 +94,7 @@ function frontLoadPerMove({ forces, stance: on, loads }: LoadedStance): PerMove 
 
 function changeOfLoad(per: PerMove, change: StanceChange): number {
   return (
+    per.armAngle * change.armAngle +
     per.pitch * change.pitch +
     per.pivot.x * change.pivot.x +
     per.pivot.y * change.pivot.y +
@@ -112,7 +116,7 @@ function frontPushPerTurn(
 
 /** Change of the rear push with the slopes along which drive, brake and unsprung mass act. */
 function changeOfSlopes(
-  { sprung, stance: on, loads }: LoadedStance,
+  { sprung, forces, stance: on, loads }: LoadedStance,
   change: StanceChange,
 ): number | NoEquilibrium {
   const brakeSlope = loads.rearBrake > 0 ? changeOfRearBrakeSlope(sprung.brake, on, change) : 0;
@@ -122,12 +126,14 @@ function changeOfSlopes(
   const engineSlope = loads.engineBrake > 0 ? changeOfEngineBrakingSlope(on, change) : 0;
   const { x: pivotX, y: pivotY } = on.pose.pivot;
   const armSlope = (pivotY - on.rearAxle.y) / pivotX;
-  const inertia = on.machine.rearUnsprung * STANDARD_GRAVITY * loads.acceleration;
+  const { rearUnsprung, armMoment, rear } = on.machine;
+  const perSlope =
+    STANDARD_GRAVITY * (rearUnsprung * loads.acceleration - armMoment / (rear.arm * Math.cos(forces.lean)));
   return (
     loads.rearBrake * brakeSlope +
     loads.engineBrake * engineSlope -
     loads.thrust * driveSlope +
-    (inertia * (change.pivot.y - armSlope * change.pivot.x)) / pivotX
+    (perSlope * (change.pivot.y - armSlope * change.pivot.x)) / pivotX
   );
 }
 

@@ -76,11 +76,13 @@ export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): S
   }
   const rearWeight = machine.rearUnsprung * STANDARD_GRAVITY;
   const armSlope = (pose.pivot.y - on.rearAxle.y) / pose.pivot.x;
+  const armTurn = (machine.armMoment * STANDARD_GRAVITY) / machine.rear.arm;
   const rearPush =
     rearLoad -
     thrust * (on.swingarmSlope + on.chainSlope) +
     rearHold -
-    rearWeight * (pressed - acceleration * armSlope);
+    rearWeight * (pressed - acceleration * armSlope) -
+    armTurn * (acceleration + pressed * armSlope);
   return {
     ok: true,
     acceleration,

@@ -74,9 +74,12 @@ export function sprungMachine(
   const rearHangs = hangs((travel) => {
     const at = suspensionAt(machine.rear, travel);
     if (!at.ok) return NaN;
-    const weightLever = machine.rear.arm * Math.cos(at.angle + toppedOut.pose.pitch);
+    const angle = at.angle + toppedOut.pose.pitch;
+    // Mass above the arm's line leans forward over the pivot and still turns the arm the way it hangs.
     return (
-      springForce(shockLaw, at.shockStroke) * at.lever + machine.rearUnsprung * STANDARD_GRAVITY * weightLever
+      springForce(shockLaw, at.shockStroke) * at.lever +
+      machine.rearUnsprung * STANDARD_GRAVITY * (machine.rear.arm * Math.cos(angle)) +
+      machine.armMoment * STANDARD_GRAVITY * Math.sin(angle)
     );
   }, rearMost);
   if (frontHangs === null) return refuse(pullsIn(forkLaw), { end: 'front' });

@@ -4,7 +4,7 @@ import type { FramePlaces } from '../parts/frame-places.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 
 export interface CarriedMass {
-  readonly key: 'sprung' | 'rider' | 'passenger' | 'fuel' | 'load';
+  readonly key: 'sprung' | 'rider' | 'passenger' | 'fuel' | 'load' | 'swingarm';
   /** kg. */
   readonly mass: number;
   /** Where it weighs on the frame, frame coordinates, mm. */

@@ -11,6 +11,7 @@ import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
 import { wrongNumber } from '../numeric/wrong-number.ts';
 import { hasRuns, type DriveKind } from '../parts/drive-kind.ts';
+import { withRear, type ArmMass } from './arm-mass.ts';
 import { axleSlot, loopOf, stretchOf, wornLoopOf } from './chain-of.ts';
 import { axleForChain, SLOT_ROUNDING, type AxleMisfit, type AxleSlot } from './axle-in-slot.ts';
 import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
@@ -42,7 +43,11 @@ export interface Machine {
   /** The chain or belt with its slot, worn as it is, and its links where they are named; null with a shaft or hub drive. */
   readonly chain: { readonly loop: ChainLoop; readonly slot: AxleSlot; readonly links: number | null } | null;
   readonly frontUnsprung: number;
+  /** With the swingarm's share. */
   readonly rearUnsprung: number;
+  readonly rearWheelMass: number;
+  readonly armMass: ArmMass;
+  readonly armMoment: number;
   /** What the frame carries on its springs. */
   readonly carried: readonly CarriedMass[];
   readonly springs: SpringSet;
@@ -75,7 +80,8 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const carried = carriedMasses(frame.sprungMass, setup, places);
   const frontUnsprung = bike.frontWheel.unsprungMass;
   const rearUnsprung = bike.rearWheel.unsprungMass;
-  const least = Math.min(frontUnsprung, rearUnsprung, ...carried.map(({ mass }) => mass));
+  const { mass, centreAlong, centreAbove } = bike.swingarm;
+  const least = Math.min(frontUnsprung, rearUnsprung, mass, ...carried.map(({ mass }) => mass));
   if (least < 0) return refuse('massNegative', { found: least, limit: 0 });
   if (wrongLoop !== null) return refuse('chainPitchImpossible', wrongLoop);
   const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
@@ -105,6 +111,9 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
       : null,
     frontUnsprung,
     rearUnsprung,
+    rearWheelMass: rearUnsprung,
+    armMass: { mass, along: centreAlong, above: centreAbove },
+    armMoment: 0,
     carried,
     springs: springSetOf(bike, setup),
     brake: rearBrakeOf(bike.rearBrake, setup),
@@ -121,9 +130,9 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
 /** The machine with its axle where a chain of named links, as worn, puts it: longer links let it stand further back. */
 function onChain(made: Machine): Machine | NoMachine {
   const { chain } = made;
-  if (chain === null || chain.links === null) return made;
+  if (chain === null || chain.links === null) return withRear(made, made.rear);
   const place = axleForChain(made, chain.loop, chain.slot, chain.links);
-  return place.ok ? { ...made, rear: withAxleAt(made.rear, place.axlePosition) } : place;
+  return place.ok ? withRear(made, withAxleAt(made.rear, place.axlePosition)) : place;
 }
 
 /** The guide radius from which one sprocket would lie within the guide, so that no run could leave it, mm. */

@@ -119,7 +119,7 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
       ? machine.guideRadius
       : upperRunLever;
 
-  const { rearUnsprung, frontUnsprung } = machine;
+  const { rearUnsprung, frontUnsprung, armMoment } = machine;
   let mass = 0;
   let momentX = 0;
   let momentY = 0;
@@ -131,6 +131,11 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
   mass = mass + rearUnsprung + frontUnsprung;
   momentX += frontUnsprung * pose.wheelbase;
   momentY = momentY + rearUnsprung * rearRadius + frontUnsprung * frontRadius;
+  const swingarmAngle = arm.angle + pose.pitch;
+  if (armMoment !== 0) {
+    momentX -= armMoment * Math.sin(swingarmAngle);
+    momentY += armMoment * Math.cos(swingarmAngle);
+  }
 
   return {
     ok: true,
@@ -143,7 +148,7 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
     rearAxle: { x: 0, y: rearRadius },
     frontAxle: { x: pose.wheelbase, y: frontRadius },
     countershaft,
-    swingarmAngle: arm.angle + pose.pitch,
+    swingarmAngle,
     upperRunAngle,
     lowerRunAngle,
     upperRunLever,
