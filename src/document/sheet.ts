@@ -32,6 +32,14 @@ export interface Sheet extends BikeWithSetup {
   readonly corrections: readonly Correction[];
 }
 
+/** A sheet being filled in, of the bike with that id. */
+export interface SheetDraft {
+  readonly bike: string;
+  readonly day: string;
+  readonly notes: Notes;
+  readonly further: readonly FurtherNote[];
+}
+
 export interface NewSheet extends BikeWithSetup {
   readonly day: string;
   readonly madeAt: number;

@@ -1,4 +1,5 @@
 /** How this person likes to see things; kept apart from the bike and never part of its file. */
+import type { SheetDraft } from '../document/sheet.ts';
 import type { ThemeName } from '../scene/theme.ts';
 import type { ShadowAlign } from '../scene/shadow-drawing.ts';
 import type { AdjusterGroup } from '../core/adjusters/adjuster-groups.ts';
@@ -54,6 +55,8 @@ export interface PreferenceData {
   readonly openAdjusters: readonly string[];
   /** The ride state chosen last, by its key; empty until one is. */
   readonly rideState: string;
+  /** A setup sheet that is being filled in and is not kept yet; null when none is. */
+  readonly sheetDraft: SheetDraft | null;
 }
 
 export const FIRST_PREFERENCES: PreferenceData = {
@@ -73,6 +76,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   sagUse: 'road',
   openAdjusters: FIRST_OPEN_ADJUSTERS,
   rideState: '',
+  sheetDraft: null,
 };
 
 export class Preferences {

@@ -6,14 +6,10 @@ import { setAdjuster } from '../document/edits.ts';
 import type { BikeStore } from '../storage/bike-store.ts';
 import { memoryStore } from '../storage/memory-store.ts';
 import { Keeping } from './keeping.svelte.ts';
-import { Sheets, type SheetDraft } from './sheets.svelte.ts';
+import { Sheets } from './sheets.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 
-const draft: SheetDraft = {
-  day: '2026-05-02',
-  notes: { place: 'Invented hill road', changed: 'Shock 3 mm longer' },
-  further: [],
-};
+const NOTES = { place: 'Invented hill road', changed: 'Shock 3 mm longer' };
 
 async function opened(store: BikeStore = memoryStore(null)) {
   const bench = new Workbench(newDocument(linkedBike, sprungSetup));
@@ -24,9 +20,14 @@ async function opened(store: BikeStore = memoryStore(null)) {
     now: () => 1000,
   });
   await keeping.begin();
-  const sheets = new Sheets(bench, keeping, () => 2000);
-  await sheets.show(keeping.bikeId);
+  const sheets = new Sheets(bench, () => 2000);
+  await sheets.show(keeping, keeping.bikeId);
   return { bench, keeping, sheets, store };
+}
+
+async function log(sheets: Sheets): Promise<boolean> {
+  sheets.begin('2026-05-02', NOTES);
+  return await sheets.log();
 }
 
 const turn = (bench: Workbench, value: number): void =>
@@ -35,11 +36,11 @@ const turn = (bench: Workbench, value: number): void =>
 it('a sheet keeps the bike as set with what it reads, and stores a bike that nobody changed', async () => {
   const { bench, keeping, sheets, store } = await opened();
   turn(bench, 3);
-  expect(await sheets.log(draft)).toBe(true);
+  expect(await log(sheets)).toBe(true);
   const [{ sheet }] = sheets.kept;
   expect(sheet.setup.shockLength).toBe(3);
   expect(sheet.readings.riderUp.trail).toBeGreaterThan(50);
-  expect(sheet.notes).toEqual(draft.notes);
+  expect(sheet.notes).toEqual(NOTES);
   const listed = await store.list();
   if (!listed.ok) throw new Error(listed.reason.sentence);
   expect(listed.value.bikes).toMatchObject([{ id: keeping.bikeId, sheets: 1, latestSheet: '2026-05-02' }]);
@@ -48,7 +49,7 @@ it('a sheet keeps the bike as set with what it reads, and stores a bike that nob
 
 it('opening one sets the bike as it was, as one undo entry, and later work leaves the sheet alone', async () => {
   const { bench, keeping, sheets } = await opened();
-  await sheets.log(draft);
+  await log(sheets);
   const [{ id, sheet }] = sheets.kept;
   turn(bench, 7);
   sheets.open(id);
@@ -62,7 +63,7 @@ it('opening one sets the bike as it was, as one undo entry, and later work leave
 
 it('one taken as baseline gives it its name', async () => {
   const { bench, keeping, sheets } = await opened();
-  await sheets.log(draft);
+  await log(sheets);
   turn(bench, 7);
   sheets.useAsBaseline(sheets.kept[0].id);
   const { baseline, setup } = bench.session.document;
@@ -75,14 +76,14 @@ it('one taken as baseline gives it its name', async () => {
 
 it('a correction keeps both values, also after the page is opened again', async () => {
   const { bench, keeping, sheets } = await opened();
-  await sheets.log(draft);
+  await log(sheets);
   const [{ id }] = sheets.kept;
   expect(await sheets.correct(id, 'changed', 'Shock 4 mm longer')).toBe(true);
   expect(await sheets.correctDay(id, '2026-05-03')).toBe(true);
   expect(await sheets.correctDay(id, '3 May')).toBe(false);
   expect(sheets.refusal).toContain('such as 2026-11-26');
-  const again = new Sheets(bench, keeping);
-  await again.show(keeping.bikeId);
+  const again = new Sheets(bench);
+  await again.show(keeping, keeping.bikeId);
   expect(again.kept[0].sheet).toMatchObject({
     day: '2026-05-03',
     notes: { changed: 'Shock 4 mm longer' },
@@ -96,7 +97,7 @@ it('a correction keeps both values, also after the page is opened again', async 
 
 it('a deleted sheet can be brought back as it was', async () => {
   const { keeping, sheets } = await opened();
-  await sheets.log(draft);
+  await log(sheets);
   const [before] = sheets.kept;
   await sheets.remove(before.id);
   expect(sheets.kept).toEqual([]);
@@ -108,12 +109,35 @@ it('a deleted sheet can be brought back as it was', async () => {
 
 it('a sheet that cannot be read is named with the reason and stays in the store', async () => {
   const { keeping, sheets, store } = await opened();
-  await sheets.log(draft);
+  await log(sheets);
   const bikeId = keeping.bikeId ?? '';
   await store.saveSheet({ id: 'broken', bikeId, day: '2026-01-01', madeAt: 1, text: '{"format":"other"}' });
-  await sheets.show(bikeId);
+  await sheets.show(keeping, bikeId);
   expect(sheets.unreadable).toMatchObject([{ id: 'broken', day: '2026-01-01' }]);
   expect(sheets.unreadable[0].sentence).toContain('not a setup sheet');
   expect(sheets.kept).toHaveLength(1);
+  await keeping.end();
+});
+
+it('what is being filled in stays with its bike until it is kept or dropped', async () => {
+  const { bench, keeping, sheets } = await opened();
+  sheets.begin('2026-05-02', NOTES);
+  sheets.fill({ notes: { ...NOTES, felt: 'calm' } });
+  expect(bench.preferences.data.sheetDraft).toEqual({
+    bike: keeping.bikeId,
+    day: '2026-05-02',
+    notes: { ...NOTES, felt: 'calm' },
+    further: [],
+  });
+  await sheets.show(keeping, 'another');
+  expect(sheets.draft).toBeNull();
+  await sheets.show(keeping, keeping.bikeId);
+  sheets.fill({ day: 'soon' });
+  expect(await sheets.log()).toBe(false);
+  expect(sheets.draft?.notes.felt).toBe('calm');
+  sheets.fill({ day: '2026-05-04' });
+  expect(await sheets.log()).toBe(true);
+  expect(sheets.draft).toBeNull();
+  expect(sheets.kept.map(({ sheet }) => sheet.day)).toEqual(['2026-05-04']);
   await keeping.end();
 });

@@ -4,8 +4,8 @@ import { solved } from '../core/numeric/result.ts';
 import { setNamedBaseline, takeAsSet } from '../document/edits.ts';
 import { isDay, openSheet } from '../document/open-sheet.ts';
 import { saveSheet } from '../document/save-sheet.ts';
-import { NOTES, type FurtherNote, type Notes } from '../document/sheet-notes.ts';
-import { correctDay, correctNote, newSheet, type Sheet } from '../document/sheet.ts';
+import { NOTES, type Notes } from '../document/sheet-notes.ts';
+import { correctDay, correctNote, newSheet, type Sheet, type SheetDraft } from '../document/sheet.ts';
 import type { StoredSheet } from '../storage/bike-store.ts';
 import { newId } from '../storage/new-id.ts';
 import { sheetName } from '../words/sheet-words.ts';
@@ -25,17 +25,10 @@ export interface UnreadableSheet {
   readonly sentence: string;
 }
 
-/** What a person fills in. */
-export interface SheetDraft {
-  readonly day: string;
-  readonly notes: Notes;
-  readonly further: readonly FurtherNote[];
-}
-
 export class Sheets {
-  readonly #bench: Pick<Workbench, 'session'>;
-  readonly #keeping: Keeping;
+  readonly #bench: Pick<Workbench, 'session' | 'preferences'>;
   readonly #now: () => number;
+  #keeping: Keeping | null = null;
   /** In time order. */
   kept = $state.raw<readonly KeptSheet[]>([]);
   unreadable = $state.raw<readonly UnreadableSheet[]>([]);
@@ -45,21 +38,21 @@ export class Sheets {
   removed = $state.raw<KeptSheet | null>(null);
   #bikeId: string | null = null;
 
-  constructor(bench: Pick<Workbench, 'session'>, keeping: Keeping, now: () => number = Date.now) {
+  constructor(bench: Pick<Workbench, 'session' | 'preferences'>, now: () => number = Date.now) {
     this.#bench = bench;
-    this.#keeping = keeping;
     this.#now = now;
   }
 
-  /** Reads the sheets of a bike; of none where no bike is kept. */
-  async show(bikeId: string | null): Promise<void> {
-    const { store } = this.#keeping;
+  /** Reads the sheets of a bike that `keeping` keeps; of none where it keeps none. */
+  async show(keeping: Keeping, bikeId: string | null): Promise<void> {
+    const { store } = keeping;
     if (bikeId !== this.#bikeId) {
       this.kept = [];
       this.unreadable = [];
       this.removed = null;
       this.refusal = null;
     }
+    this.#keeping = keeping;
     this.#bikeId = bikeId;
     if (bikeId === null || store === null) return;
     const found = await store.sheets(bikeId);
@@ -79,15 +72,47 @@ export class Sheets {
     this.unreadable = unreadable;
   }
 
-  /** Keeps the bike as it is set now as a sheet, with what it reads; true when it is stored. */
-  async log({ day, notes, further }: SheetDraft): Promise<boolean> {
+  /** What is being filled in for the bike on the page; null when nothing is. */
+  get draft(): SheetDraft | null {
+    const { sheetDraft } = this.#bench.preferences.data;
+    return sheetDraft !== null && sheetDraft.bike === this.#bikeId ? sheetDraft : null;
+  }
+
+  /** Begins a sheet of today, or of the day given, with what is known already. */
+  begin(day: string, notes: Notes): void {
+    if (this.#bikeId === null) return;
+    this.refusal = null;
+    this.#fill({ bike: this.#bikeId, day, notes, further: [] });
+  }
+
+  /** Fills in what was typed; it outlives the page. */
+  fill(changes: Partial<Omit<SheetDraft, 'bike'>>): void {
+    if (this.draft !== null) this.#fill({ ...this.draft, ...changes });
+  }
+
+  drop(): void {
+    this.refusal = null;
+    this.#fill(null);
+  }
+
+  #fill(sheetDraft: SheetDraft | null): void {
+    this.#bench.preferences.change({ sheetDraft });
+  }
+
+  /** Keeps the bike as it is set now with what was filled in and what it reads; true when it is stored. */
+  async log(): Promise<boolean> {
+    const { draft } = this;
+    if (draft === null || this.#keeping === null) return false;
+    const { day, notes, further } = draft;
     if (!isDay(day)) return this.#refuse('The day must be a day of the calendar, such as 2026-11-26.');
     const { bike, setup } = this.#bench.session.history.present;
     const bikeId = await this.#keeping.keepNow();
     if (bikeId === null) return this.#refuse('The bike could not be stored, and so neither could its sheet.');
     const readings = readingsByState(bike, setup);
     const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings });
-    return await this.#save({ id: newId(), sheet }, bikeId);
+    if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
+    this.#fill(null);
+    return true;
   }
 
   /** Puts a note right; the sheet keeps both values. True when it is stored. */
@@ -126,7 +151,7 @@ export class Sheets {
   }
 
   async remove(id: string): Promise<void> {
-    const { store } = this.#keeping;
+    const store = this.#keeping?.store ?? null;
     const found = this.#sheet(id);
     if (found === undefined || store === null) return;
     const gone = await store.removeSheet(id);
@@ -136,7 +161,7 @@ export class Sheets {
     }
     this.refusal = null;
     this.removed = found;
-    await this.show(this.#bikeId);
+    await this.#read();
   }
 
   /** Brings back the sheet that was deleted last. */
@@ -151,15 +176,19 @@ export class Sheets {
   }
 
   async #save({ id, sheet }: KeptSheet, bikeId: string): Promise<boolean> {
-    const { store } = this.#keeping;
+    const store = this.#keeping?.store ?? null;
     if (store === null) return this.#refuse('Nothing can be stored yet.');
     const { day, madeAt } = sheet;
     const stored: StoredSheet = { id, bikeId, day, madeAt, text: saveSheet(sheet) };
     const saved = await store.saveSheet(stored);
     if (!saved.ok) return this.#refuse(saved.reason.sentence);
     this.refusal = null;
-    await this.show(bikeId);
+    await this.#read();
     return true;
+  }
+
+  async #read(): Promise<void> {
+    if (this.#keeping !== null) await this.show(this.#keeping, this.#bikeId);
   }
 
   #refuse(sentence: string): false {

@@ -1,5 +1,7 @@
 /** How a person likes to see things, kept beside the bikes and never in their files. */
 import * as v from 'valibot';
+import { LONGEST_ABOUT } from '../document/bounds.ts';
+import { MOST_FURTHER } from '../document/open-sheet.ts';
 
 const rates = v.pipe(
   v.array(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e4))),
@@ -25,6 +27,14 @@ const fields = {
   sagUse: v.picklist(['road', 'track', 'offRoad']),
   openAdjusters: names,
   rideState: v.pipe(v.string(), v.maxLength(100)),
+  sheetDraft: v.nullable(
+    v.object({
+      bike: v.pipe(v.string(), v.maxLength(100)),
+      day: v.pipe(v.string(), v.maxLength(20)),
+      notes: v.record(v.string(), v.pipe(v.string(), v.maxLength(LONGEST_ABOUT))),
+      further: v.pipe(v.array(v.object({ name: v.string(), text: v.string() })), v.maxLength(MOST_FURTHER)),
+    }),
+  ),
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };
