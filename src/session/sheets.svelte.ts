@@ -36,7 +36,7 @@ export class Sheets {
   refusal = $state.raw<string | null>(null);
   /** The sheet that was deleted last and can be brought back; null when none. */
   removed = $state.raw<KeptSheet | null>(null);
-  #bikeId: string | null = null;
+  #bikeId = $state<string | null>(null);
 
   constructor(bench: Pick<Workbench, 'session' | 'preferences'>, now: () => number = Date.now) {
     this.#bench = bench;

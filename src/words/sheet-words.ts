@@ -20,6 +20,25 @@ export function dayWords(day: string): string {
   return DAY.format(new Date(`${day}T00:00:00Z`));
 }
 
+const MOMENT = new Intl.DateTimeFormat('en-GB', {
+  day: 'numeric',
+  month: 'short',
+  year: 'numeric',
+  hour: '2-digit',
+  minute: '2-digit',
+});
+
+/** A moment, ms since 1970, as a person reads it where they are. */
+export function momentWords(ms: number): string {
+  return MOMENT.format(ms);
+}
+
+/** The day that a clock on the wall shows, as 2026-11-26. */
+export function today(now: Date): string {
+  const two = (number: number): string => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
 /** Its name with its day, or its place with its day where nobody named it. */
 export function sheetName({ day, notes }: NamedSheet): string {
   const name = notes.title ?? notes.place ?? '';

@@ -1,10 +1,13 @@
 /** The tabs below the side view, in their order: each is a folder under src/ui, one row here, and fetched late. */
 import type { Component, Snippet } from 'svelte';
 import type { DriveText } from '../../core/parts/drive-noun.ts';
+import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 
 export interface PanelProps {
   readonly bench: Workbench;
+  /** Keeping, which comes after the first sight. */
+  readonly late: LateKeeping;
   /** The choice of tabs, for the panel's header. */
   readonly tabs: Snippet;
 }
@@ -27,6 +30,12 @@ export const TABS: readonly Tab[] = [
     key: 'sprockets',
     label: 'Sprockets',
     load: () => import('../sprockets/sprockets-panel.svelte'),
+    height: 'high',
+  },
+  {
+    key: 'sheets',
+    label: 'Sheets',
+    load: () => import('../sheets/sheets-panel.svelte'),
     height: 'high',
   },
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },

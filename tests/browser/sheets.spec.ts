@@ -1,0 +1,96 @@
+/** Setup sheets: a session logged, opened again after a reload, compared with, put right openly, deleted and brought back. */
+import { expect, test } from '@playwright/test';
+import { field, REAR_HEIGHT, typeInto, undo } from './support/panels.ts';
+import { openPage } from './support/side-view.ts';
+import { beginSheet, keepSheet, openSheets, sheetRow, sheets } from './support/sheets.ts';
+
+test('a session is logged with what was turned, and last season’s sheet sets the bike again', async ({
+  page,
+}) => {
+  await openPage(page);
+  await typeInto(page, REAR_HEIGHT, '3');
+  await openSheets(page);
+  await beginSheet(page);
+  await expect(sheets(page).getByLabel('What was changed')).toHaveValue(/^Shock length 0\.0\smm → 3\.0\smm$/);
+  await sheets(page).getByLabel('Day').fill('2025-05-02');
+  await sheets(page).getByLabel('Place').fill('Invented hill road');
+  await sheets(page).getByLabel('Front pressure, cold').fill('2.3 bar');
+  await keepSheet(page);
+  await expect(sheetRow(page, 'Invented hill road')).toContainText('2 May 2025');
+  await page.reload();
+  await openSheets(page);
+  await typeInto(page, REAR_HEIGHT, '-4');
+  await sheetRow(page, 'Invented hill road').click();
+  const sheet = page.getByRole('article', { name: /^Setup sheet Invented hill road/ });
+  await expect(sheet.getByRole('region', { name: 'Adjusters' })).toContainText(/3\.0\smm → −4\.0\smm now/);
+  await expect(sheet.getByRole('region', { name: 'Notes' })).toContainText('2.3 bar');
+  await expect(sheet.getByRole('region', { name: 'Readings of that day' })).toContainText(
+    /Trail\s*[\d.]+\smm/,
+  );
+  await sheet.getByRole('button', { name: 'Set the bike like this' }).click();
+  await expect(field(page, REAR_HEIGHT)).toHaveValue('3.0');
+  await expect(sheet.getByRole('region', { name: 'Adjusters' })).toContainText(
+    'The bike is set as on this sheet.',
+  );
+  await undo(page);
+  await expect(field(page, REAR_HEIGHT)).toHaveValue('−4.0');
+});
+
+test('a half filled sheet is there after a reload', async ({ page }) => {
+  await openPage(page);
+  await typeInto(page, REAR_HEIGHT, '2');
+  await openSheets(page);
+  await beginSheet(page);
+  await sheets(page).getByLabel('What was felt').fill('calm on the brakes');
+  // Saved as all that is typed: by itself, and at the latest as the page is left.
+  await page.evaluate(
+    () =>
+      new Promise<void>((done, failed) => {
+        const look = (): void => {
+          const asked = indexedDB.open('sidestance');
+          asked.onerror = () => failed(new Error(String(asked.error)));
+          asked.onsuccess = () => {
+            const read = asked.result
+              .transaction('preferences')
+              .objectStore('preferences')
+              .get('preferences');
+            read.onsuccess = () => {
+              asked.result.close();
+              if (JSON.stringify(read.result ?? null).includes('calm on the brakes')) done();
+              else requestAnimationFrame(look);
+            };
+          };
+        };
+        look();
+      }),
+  );
+  await page.reload();
+  await openSheets(page);
+  await expect(sheets(page).getByLabel('What was felt')).toHaveValue('calm on the brakes');
+  await sheets(page).getByRole('button', { name: 'Drop it' }).click();
+  await expect(sheets(page).getByRole('button', { name: 'Log a session' })).toBeVisible();
+});
+
+test('a sheet gives the baseline its name, keeps both values of a correction, and comes back when deleted', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openSheets(page);
+  await beginSheet(page);
+  await sheets(page).getByLabel('Place').fill('Invented hill road');
+  await keepSheet(page);
+  await sheetRow(page, 'Invented hill road').click();
+  const sheet = page.getByRole('article');
+  await sheet.getByRole('button', { name: 'Compare with this' }).click();
+  await expect(sheets(page)).toContainText(/Baseline: Invented hill road, \d/);
+  await sheet.getByRole('button', { name: 'Put a note right' }).click();
+  await sheet.getByLabel('Place').fill('Invented valley road');
+  await sheet.getByLabel('Weather').focus();
+  const right = sheet.getByRole('region', { name: 'Put right' });
+  await expect(right).toContainText('Place, “Invented hill road” → “Invented valley road”');
+  await sheet.getByRole('button', { name: 'Put a note right' }).click();
+  await sheet.getByRole('button', { name: 'Delete' }).click();
+  await expect(sheets(page)).toContainText('Deleted Invented valley road');
+  await sheets(page).getByRole('button', { name: 'Bring it back' }).click();
+  await expect(sheetRow(page, 'Invented valley road')).toBeVisible();
+});
