@@ -103,7 +103,7 @@ describe('the readings printed', () => {
     expect(printed(file, '--set', 'riderMass=0').states.toppedOut.antiSquat).toEqual({
       value: null,
       unit: '%',
-      reason: 'Anti-squat: needs a mass: give the bike, the rider or the load one.',
+      reason: 'Anti-squat: needs a weight: enter that of the bike, the rider or the load.',
     });
   });
 

@@ -59,7 +59,7 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
   countershaft,
   sprungCentre,
   sprungMass: numberField(
-    { words: 'sprung mass', help: 'Mass of all that the springs carry, without rider and load.' },
+    { words: 'sprung weight', help: 'Weight of all that the springs carry, without rider and load.' },
     assumed(0),
     mass,
   ),
@@ -231,8 +231,8 @@ const swingarm = part<Swingarm>('swingarm', 'Measured with the axle at the front
   ),
   mass: numberField(
     {
-      words: 'swingarm mass',
-      help: 'The arm with all that is bolted to it, without wheel, brake and sprocket; the program splits it between axle and pivot. 0 where the rear unsprung mass holds a share of it already.',
+      words: 'swingarm weight',
+      help: 'The arm with all that is bolted to it, without wheel, brake and sprocket; the program splits it between axle and pivot. 0 where the rear unsprung weight holds a share of it already.',
     },
     documented(0),
     mass,
@@ -259,17 +259,17 @@ const swingarm = part<Swingarm>('swingarm', 'Measured with the axle at the front
 const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
   part<Wheel>(`${end} wheel`, `The ${end} wheel and what moves with it.`, {
     rimDiameter: numberField(
-      { words: `${end} rim diameter`, help: 'Bead diameter of the rim; 17 in is 431.8 mm.' },
+      { words: `${end} rim diameter`, help: 'Bead diameter of the rim, such as 17 in.' },
       assumed(431.8),
       length,
     ),
     unsprungMass: numberField(
       {
-        words: `${end} unsprung mass`,
+        words: `${end} unsprung weight`,
         help:
           end === 'front'
-            ? 'Mass that moves with the front axle.'
-            : 'Mass that moves with the rear axle: wheel, brake and sprocket, and a share of the swingarm where its own mass is not entered.',
+            ? 'Weight that moves with the front axle.'
+            : 'Weight that moves with the rear axle: wheel, brake and sprocket, and a share of the swingarm where its own weight is not entered.',
       },
       assumed(0),
       mass,

@@ -156,7 +156,7 @@ describe('refusing', () => {
     ['steering head, forward of the pivot', ['bike', 'frame', 'steeringHead', 'x']],
     ['steering head, above the pivot', ['bike', 'frame', 'steeringHead', 'y']],
     ['steering axis angle', ['bike', 'frame', 'axisAngleDeg']],
-    ['countershaft sprocket, forward of the pivot', ['bike', 'frame', 'countershaft', 'x']],
+    ['front sprocket, forward of the pivot', ['bike', 'frame', 'countershaft', 'x']],
     ['fork length', ['bike', 'fork', 'length']],
     ['swingarm length', ['bike', 'swingarm', 'length']],
     ['swingarm angle, topped out', ['bike', 'swingarm', 'toppedOutAngleDeg']],

@@ -2,13 +2,13 @@
 import type { Absent, AbsentReason } from '../core/readings/absent.ts';
 
 const WORDS: Readonly<Record<AbsentReason, string>> = {
-  noMass: 'needs a mass: give the bike, the rider or the load one',
+  noMass: 'needs a weight: enter that of the bike, the rider or the load',
   centreOnGround: 'the centre of gravity is not above the ground',
   neverSquats: 'no ratio: the squat line lies level, so only the spring carries the load transfer',
   noSprings: 'set both spring rates under Springs',
-  notCarried: 'not a state that the springs carry: choose “Rider on board” or another in which they do',
+  notCarried: 'the springs do not carry the bike in this ride state: choose “Rider on board”',
   coilsClosed: 'the springs would be coil-bound before this travel',
-  linksSilent: 'the rear links have no answer at this travel',
+  linksSilent: 'the rear links do not reach this travel',
   deadPoint: 'the shock does not move here, so there is no leverage',
   noClampDepth: 'needs the lower clamp’s underside: enter it under Edit, Fork',
   noLeastHeight: 'needs the least fork tube above clamp from the maker’s manual: enter it under Edit, Fork',

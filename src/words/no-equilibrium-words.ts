@@ -53,11 +53,12 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
     `The air at the ${endOf(no)}end is used up at ${write(no.found, 'length')} of ${write(no.limit, 'length')}: it locks there. Make the air gap larger, or check the steel volume.`,
   balanceTooStrong: (no) =>
     `The ${endOf(no)}balance chamber pulls the wheel right through its travel. Lower its pressure, or raise that of the air it works against.`,
-  noMass: () => 'Nothing has a mass, so there is nothing to balance. Give the bike its mass.',
+  noMass: () =>
+    'Nothing on the bike has a weight, so the springs have nothing to carry. Give the bike its weight.',
   massBehindRearAxle: () =>
-    'The centre of gravity is at or behind the rear axle, so the front wheel carries nothing. Check the masses and where they are.',
+    'The centre of gravity is at or behind the rear axle, so the front wheel carries nothing. Check the weights and where they are.',
   massAheadOfFrontAxle: () =>
-    'The centre of gravity is at or ahead of the front axle, so the rear wheel carries nothing. Check the masses and where they are.',
+    'The centre of gravity is at or ahead of the front axle, so the rear wheel carries nothing. Check the weights and where they are.',
   unsprungTooHeavy: (no, write) =>
     `The unsprung parts weigh ${write(no.found, 'mass')}, as much as the whole bike or more. Check both.`,
   frontLifts: (no, write) =>

@@ -76,7 +76,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
     lead: ({ machine }, style) =>
       `Fork tubes ${length(-machine.front.tubeAbove, style)} below the clamp’s top`,
     text: () =>
-      'The top clamp [top yoke] holds the fork tubes with part of its height only. Do not ride like this. Slide the tubes further up through the clamps before riding it.',
+      'The top clamp [top yoke] holds the fork tubes with part of its height only. Do not ride like this: slide the tubes further up through the clamps first.',
     short: () => 'too little tube in the clamps. Do not ride like this.',
   },
   steepAndShort: {
@@ -93,7 +93,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
   tubeTooShort: {
     lead: ofReading(forkTubeSpare),
     text: () =>
-      'The clamps hold less fork tube than the maker’s manual gives as the least. Do not ride like this. Slide the tubes further up through the clamps before riding it.',
+      'The clamps hold less fork tube than the maker’s manual gives as the least. Do not ride like this: slide the tubes further up through the clamps first.',
     short: () => 'too little tube in the clamps. Do not ride like this.',
   },
   tyreHitsClamp: {

@@ -69,17 +69,17 @@ export function foundRows(
 ): FoundRow[] {
   const write = (value: number, quantity: QuantityKey): string => writeNumber(value, quantity, style).text;
   return [
-    { name: 'Whole mass, as weighed', text: withError(whole.mass, errors.mass, 'mass', style) },
+    { name: 'Whole weight, as weighed', text: withError(whole.mass, errors.mass, 'mass', style) },
     {
       name: 'Centre of gravity ahead of rear contact patch',
       text: withError(whole.x, errors.x, 'length', style),
     },
-    { name: 'Centre of gravity above the ground', text: withError(whole.y, errors.y, 'length', style) },
+    { name: 'Centre of gravity height', text: withError(whole.y, errors.y, 'length', style) },
     {
       name: 'On the front and rear wheel',
       text: `${write(frontShare, 'percent')}, ${write(100 - frontShare, 'percent')}`,
     },
-    { name: 'Sprung mass, without fuel', text: write(sprungMass, 'mass') },
+    { name: 'Sprung weight, without fuel', text: write(sprungMass, 'mass') },
     {
       name: 'Its centre ahead of and above the pivot',
       text: `${write(sprungCentre.x, 'length')}, ${write(sprungCentre.y, 'length')}`,

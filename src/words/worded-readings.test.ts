@@ -1,5 +1,6 @@
 /** Tests of the readings in the words of a drive. */
 import { expect, it } from 'vitest';
+import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { readingsOf } from './worded-readings.ts';
@@ -20,4 +21,19 @@ it('keys and figures are the same for a belt', () => {
   expect(readingsOf('belt').map(({ key, read }) => [key, read])).toEqual(
     READINGS.map(({ key, read }) => [key, read]),
   );
+});
+
+/** Every text that readings and adjusters bring with them, for both drives. */
+const TEXTS = (['chain', 'belt'] as const).flatMap((kind) => [
+  ...readingsOf(kind).map(textOf),
+  ...namedAdjusters(kind).map(({ label, help }) => JSON.stringify([label, help])),
+]);
+
+it('no text has a decimal sign, which some readers write as a comma', () => {
+  expect(TEXTS.filter((text) => /\d[.,]\d/.test(text))).toEqual([]);
+});
+
+it('a weight is called weight, and what the fork goes in fork travel', () => {
+  expect(TEXTS.length).toBeGreaterThan(150);
+  expect(TEXTS.filter((text) => /\bmass(es)?\b|front travel|countershaft sprocket/i.test(text))).toEqual([]);
 });

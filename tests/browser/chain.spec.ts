@@ -171,7 +171,7 @@ test('wear is told against the maker’s limit, refused where it is absurd, and 
 }) => {
   await openPage(page);
   await openChain(page, 'Wear');
-  await expect(chain(page)).toContainText('The limit shown is only a usual one');
+  await expect(chain(page)).toContainText('This limit is only a usual one');
   await typeInto(page, 'Their length', '0');
   await expect(chain(page).getByRole('alert')).toContainText('cannot be their length');
   await field(page, 'Their length').press('Escape');

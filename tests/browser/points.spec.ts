@@ -141,9 +141,9 @@ const STEPS = [
 for (const key of ['seat', 'rearAxle', 'frontAxle', 'steeringHead'] as const)
   test(`S2: arrow keys move the point ${key} by 1, 10 and 0.1 mm along and up`, async ({ page }) => {
     await openPage(page, 'Topped out');
-    await expect(page.getByText('Arrow keys 1 mm, Shift 10, Alt 0.1.')).toBeHidden();
+    await expect(page.getByText('Arrow keys 1 mm, Shift 10, Alt a tenth.')).toBeHidden();
     await chooseMode(page, 'Edit');
-    await expect(page.getByText('Arrow keys 1 mm, Shift 10, Alt 0.1.')).toBeVisible();
+    await expect(page.getByText('Arrow keys 1 mm, Shift 10, Alt a tenth.')).toBeVisible();
     await handle(page, `point-${key}`).focus();
     let before = await savedDocument(page);
     for (const { press, x, y } of STEPS) {
@@ -239,7 +239,7 @@ test('S3: a tap on two points asks which, in full inside the side view, and Esca
     const at = await middleOf(page, 'point-pivot');
     await page.mouse.click(at.x, at.y);
     await expect(chooser.getByRole('button', { name: 'Swingarm pivot' })).toBeFocused();
-    await expect(chooser.getByRole('button', { name: 'Countershaft sprocket' })).toBeVisible();
+    await expect(chooser.getByRole('button', { name: 'Front sprocket' })).toBeVisible();
     const list = await chooser.boundingBox();
     if (list === null) throw new Error('no chooser');
     expect(list.x).toBeGreaterThanOrEqual(box.x);
@@ -252,7 +252,7 @@ test('S3: a tap on two points asks which, in full inside the side view, and Esca
   }
   const at = await middleOf(page, 'point-pivot');
   await page.mouse.click(at.x, at.y);
-  await chooser.getByRole('button', { name: 'Countershaft sprocket' }).click();
+  await chooser.getByRole('button', { name: 'Front sprocket' }).click();
   await expect(chooser).toBeHidden();
   await expect(handle(page, 'point-countershaft')).toHaveAttribute('aria-pressed', 'true');
   await expectNoUndo(page);

@@ -288,7 +288,7 @@ test('preload beyond its spring, and a mass behind the rear axle, are told with 
   const text = await savedText(page);
   await typeInto(page, 'Ahead of rear contact patch', '-900');
   await expect(page.getByRole('alert').filter({ hasText: 'Put back' })).toContainText(
-    'The centre of gravity is at or behind the rear axle, so the front wheel carries nothing. Check the masses',
+    'The centre of gravity is at or behind the rear axle, so the front wheel carries nothing. Check the weights',
   );
   expect(await savedText(page)).toBe(text);
 });

@@ -41,7 +41,7 @@ test('scales give mass and centre back, the wheels then carry what the scales sh
     .locator('summary')
     .filter({ hasText: /^Frame$/ })
     .click();
-  await typeInto(page, 'Sprung mass', '90');
+  await typeInto(page, 'Sprung weight', '90');
   await typeInto(page, 'Sprung centre of gravity, above the pivot', '20');
   await expect(useButton(page)).toBeDisabled();
   await expect(found(page)).toContainText('Next: what the front scale shows with the bike level.');
@@ -55,7 +55,7 @@ test('scales give mass and centre back, the wheels then carry what the scales sh
   expect(plain(await rows.nth(2).innerText())).toContain(`${on.centre.y.toFixed(1)} ± `);
   await useButton(page).click();
   await expect(useButton(page)).toBeDisabled();
-  await expect(found(page)).toContainText('The bike has this mass and this centre of gravity.');
+  await expect(found(page)).toContainText('The bike has this weight and this centre of gravity.');
   const weighed = await savedDocument(page);
   const { frame } = weighed.bike;
   expect(frame.sprungMass).toBeCloseTo(real.bike.frame.sprungMass, 5);
@@ -119,7 +119,7 @@ test('every figure can be reached and given by keys alone', async ({ page }) => 
   await expect(useButton(page)).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(undoButton(page)).toBeEnabled();
-  await expect(found(page)).toContainText('The bike has this mass and this centre of gravity.');
+  await expect(found(page)).toContainText('The bike has this weight and this centre of gravity.');
 });
 
 test('figures that cannot be are refused with what to check, and stay to be corrected', async ({ page }) => {

@@ -26,7 +26,7 @@ test('a bike is weighed with a finger, every control large enough and nothing be
   await expect(found(page).locator('dd')).toHaveCount(6);
   expect(await amissIn(page.locator('details[open]').first())).toEqual([]);
   await useButton(page).tap();
-  await expect(found(page)).toContainText('The bike has this mass and this centre of gravity.');
+  await expect(found(page)).toContainText('The bike has this weight and this centre of gravity.');
   await undoButton(page).tap();
   await expectNoUndo(page);
 });

@@ -18,5 +18,5 @@ export const forkSpringRate = {
   moves: { end: 'front', more: 'up' },
   more: 'stiffer',
   less: 'softer',
-  help: 'Rate of one fork spring, as printed on it. Leave it at zero if you do not know it: there are readings then for topped out and for travel set by hand only.',
+  help: 'Rate of one fork spring, as printed on it. Leave it at zero if you do not know it: only Topped out and Travel set by hand have readings then.',
 } as const satisfies NumberDefinition;

@@ -16,5 +16,5 @@ export const fuelMass = {
   reading: 'seatHeight',
   more: 'heavier',
   less: 'lighter',
-  help: 'Fuel in the tank, beside the bike’s own weight. A litre of petrol [gasoline] weighs about 0.75 kg.',
+  help: 'Fuel in the tank, beside the bike’s own weight. Four litres of petrol [gasoline] weigh about 3 kg.',
 } as const satisfies NumberDefinition;

@@ -15,5 +15,5 @@ export const leanDeg = {
   reading: 'rearTravel',
   more: 'leaned further',
   less: 'more upright',
-  help: 'Lean from upright in the ride state “Mid-corner”. More lean loads the springs more: at 45° 1.4 times.',
+  help: 'Lean from upright in the ride state “Mid-corner”. More lean loads the springs more: at 45° by two fifths.',
 } as const satisfies NumberDefinition;

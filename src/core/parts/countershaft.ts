@@ -2,8 +2,8 @@
 import type { FramePlace } from './frame-place.ts';
 
 export const countershaft: FramePlace = {
-  label: 'Countershaft sprocket',
-  help: 'Centre of the front sprocket.',
+  label: 'Front sprocket',
+  help: 'Centre of the front sprocket, the countershaft.',
   needsRun: true,
   absent: null,
 };

@@ -16,8 +16,8 @@ export function percentOfLoadTransfer(stance: Stance, slope: number): number | A
 const texts = ({ loop }: DriveNoun) => ({
   help: {
     what: `How much of the load transfer the ${loop} pull and swingarm hold up without the spring.`,
-    sign: 'About 100 % neither squats nor lifts; see the neutral anti-squat for this bike. Less squats, more lifts, below zero the drive pulls the rear down.',
-    measured: 'Computed. Real wheel and swingarm mass shifts the neutral point by a few per cent.',
+    sign: 'Near 100 % the rear neither squats nor lifts; Neutral anti-squat says where exactly on this bike. Below it the rear squats, above it lifts; below zero the drive pulls it down.',
+    measured: 'Computed. The weight of wheel and swingarm shifts the neutral point by a few points.',
     feels: 'More holds the line on the exit; too much takes away grip as the throttle opens.',
   },
 });

@@ -9,7 +9,7 @@ import { absent } from './absent.ts';
  */
 export const centrePosition: Reading = {
   key: 'centrePosition',
-  label: 'Centre of gravity ahead of rear',
+  label: 'Centre of gravity ahead of rear contact patch',
   group: 'balance',
   quantity: 'length',
   construction: 'centreOfGravity',

@@ -5,7 +5,7 @@ import { withoutRun } from './without-run.ts';
 
 const texts = ({ loop }: DriveNoun) => ({
   help: {
-    what: 'Height of the countershaft sprocket above the ground.',
+    what: 'Height of the front sprocket’s centre, the countershaft, above the ground.',
     sign: 'Positive above the ground.',
     measured: 'Tape from the floor to the centre of the countershaft.',
     feels: `Compared with pivot and axle it sets which way the ${loop} pulls.`,
@@ -24,8 +24,8 @@ export const frontSprocketHeight: Reading = {
   quantity: 'length',
   construction: 'heights',
   read: (stance) => withoutRun(stance) ?? stance.countershaft.y,
-  more: 'higher countershaft',
-  less: 'lower countershaft',
+  more: 'higher front sprocket',
+  less: 'lower front sprocket',
   ...texts(CHAIN),
   texts,
 };

@@ -17,7 +17,7 @@ export const motionRatio: Reading = {
   more: 'shock moves more for the wheel',
   less: 'shock moves less for the wheel',
   help: {
-    what: 'How far the shock moves for the rear wheel’s movement, at this place of the travel: 0.5 is 0.5 mm of shock per mm of wheel.',
+    what: 'How far the shock moves for the rear wheel’s movement, at this place of the travel: one half is 1 mm of shock for 2 mm of wheel.',
     sign: 'Positive: the shock goes in as the wheel rises.',
     measured:
       'Spring out, frame and wheel supported, a second person holding the bike: lift the wheel by 10 mm about where it stands and see how far the shock moves. A loaded spring can injure: use a spring compressor, or leave it to a workshop.',

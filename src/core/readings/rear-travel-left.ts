@@ -19,7 +19,7 @@ export const rearTravelLeft: Reading = {
   help: {
     what: 'How far the rear axle can still rise before a stop ends it or the spring is coil-bound.',
     sign: 'Positive while travel is left; below zero the spring would be coil-bound already.',
-    measured: 'Rubber ring on the shock’s rod, or the travel of the table less what is used.',
+    measured: 'Rubber ring on the shock’s rod, or the whole travel less what is used.',
     feels: 'When little is left, the next bump, a load or a passenger bottoms it.',
   },
 };

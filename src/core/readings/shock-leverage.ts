@@ -19,7 +19,7 @@ export const shockLeverage: Reading = {
   more: 'wheel moves more for the shock',
   less: 'wheel moves less for the shock',
   help: {
-    what: 'How many mm the rear wheel moves for one mm of the shock: 2.5 is 2.5 to 1.',
+    what: 'How many mm the rear wheel moves for one mm of the shock: 3 is 3 to 1.',
     sign: 'Positive: the wheel rises as the shock goes in.',
     measured:
       'Spring out, frame and wheel supported, a second person holding the bike: lift the wheel by 10 mm about where it stands and divide by what the shock moves. A loaded spring can injure: use a spring compressor, or leave it to a workshop.',

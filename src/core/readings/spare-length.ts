@@ -26,7 +26,8 @@ export const spareLength: Reading = {
   help: {
     what: 'How much longer chain or belt is than both runs pulled straight, at this travel.',
     sign: 'Positive; below zero the drive is too tight here.',
-    measured: 'Computed from the links named, or from the slack that is set.',
+    measured:
+      'Computed from the chain or belt on the bike where its length is set, otherwise from the slack.',
     feels: 'It is what the wheel gives back before the other run pulls.',
   },
 };

@@ -24,7 +24,7 @@ export const throttleClosedRise: Reading = {
   acrossZero: { more: 'rear now rises off the gas', less: 'rear now drops off the gas' },
   help: {
     what: 'How far the rear comes up as the throttle closes, against coasting with the same load and lean.',
-    sign: 'Positive rises, negative drops; near zero line and millimetres may differ, because the unsprung mass and the diving front count here.',
+    sign: 'Positive rises, negative drops. Near zero the engine-braking line may say otherwise: it leaves out the unsprung weight and the diving front, which count here.',
     measured: 'Computed from the balance; the spin of wheels and engine is left out.',
     feels: 'A rear that rises loads the front as you shut the throttle; one that drops feels held down.',
   },

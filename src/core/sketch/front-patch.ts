@@ -5,7 +5,7 @@ import { always, type BikePoint } from './bike-point.ts';
 
 export const frontPatch: BikePoint = {
   label: 'Front contact patch',
-  help: 'Where the front tyre meets the ground; sets its diameter.',
+  help: 'Where the front tyre meets the ground. Moving it changes the tyre’s diameter.',
   applies: always,
   place: ({ pose }) => ({ x: pose.wheelbase, y: 0 }),
   move: ({ bike, setup, stance, target }) =>

@@ -5,7 +5,7 @@ import { always, type BikePoint } from './bike-point.ts';
 
 export const rearPatch: BikePoint = {
   label: 'Rear contact patch',
-  help: 'Where the rear tyre meets the ground; sets its diameter.',
+  help: 'Where the rear tyre meets the ground. Moving it changes the tyre’s diameter.',
   applies: always,
   place: () => ({ x: 0, y: 0 }),
   move: ({ bike, setup, stance, target }) =>
