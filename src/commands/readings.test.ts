@@ -28,6 +28,7 @@ interface Entry {
 interface Printed {
   readonly bike: string;
   readonly schema: number;
+  readonly warnings: readonly { readonly warning: string; readonly state: string; readonly words: string }[];
   readonly states: Readonly<Record<'toppedOut' | 'travelByHand', Readonly<Record<string, Entry>>>>;
 }
 
@@ -45,6 +46,33 @@ function written(name: string, value: unknown): string {
   writeFileSync(file, JSON.stringify(value));
   return file;
 }
+
+describe('the warnings printed', () => {
+  const { bike, setup } = plain;
+  const { frame, swingarm } = bike;
+
+  it.each([
+    ['pivotInTyre', { ...bike, swingarm: { ...swingarm, length: 250 } }, setup],
+    ['tyresOverlap', { ...bike, frame: { ...frame, steeringHead: { x: -300, y: 455 } } }, setup],
+    ['frontSprocketOnGround', { ...bike, frame: { ...frame, countershaft: { x: 80, y: -440 } } }, setup],
+    ['rearSprocketOnGround', { ...bike, drive: { chainPitch: 25.4 } }, { ...setup, rearTeeth: 85 }],
+    ['tubeOutOfClamp', bike, { ...setup, forkTubes: -25 }],
+    ['forkTubes', bike, { ...setup, forkTubes: 300 }],
+    ['shockLength', bike, { ...setup, shockLength: 60 }],
+  ])('name %s of a file, and the ride state they are read in', (warning, madeBike, madeSetup) => {
+    const file = written('impossible.json', { ...plain, bike: madeBike, setup: madeSetup });
+    const { code, out, err } = readingsCommand([file]);
+    expect([code, err]).toEqual([0, '']);
+    const found = (JSON.parse(out) as Printed).warnings.find((each) => each.warning === warning);
+    // Without spring rates no other state has readings.
+    expect(found?.state).toBe('toppedOut');
+    expect(found?.words).toMatch(/Check|slide/);
+  });
+
+  it('are none of a bike that can be', () => {
+    expect(printed(PLAIN).warnings).toEqual([]);
+  });
+});
 
 describe('the readings printed', () => {
   it('are all there, in every ride state, with the units of a file', () => {

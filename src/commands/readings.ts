@@ -136,12 +136,17 @@ export function readingsJson({ bike, setup, schema }: BikeDocument): Result<stri
 }
 
 /** What a rider must be warned of: at rest with the rider on board, or topped out where the springs give no rest. */
-function warningsOf(bike: Bike, setup: Setup, made: Machine): { warning: string; words: string }[] {
+function warningsOf(
+  bike: Bike,
+  setup: Setup,
+  made: Machine,
+): { warning: string; state: string; words: string }[] {
   const rested = standMachine(made, setup, 'riderUp');
   const stance = rested.ok ? rested : standMachine(made, setup, 'toppedOut');
   if (!stance.ok) return [];
   return warningWords({ bike, setup, stance, rested: stance }, METRIC).map(({ key, lead, text }) => ({
     warning: key,
+    state: rested.ok ? 'riderUp' : 'toppedOut',
     words: `${lead}. ${text}`,
   }));
 }
