@@ -49,6 +49,21 @@ describe('a list of spring rates', () => {
     expect(read.ok && writeList(read.value, inch, 'rate')).toBe('50; 57,1');
   });
 
+  it('takes a unit with a space before it', () => {
+    const read = readList('50 lb/in, 8.5 N/mm', rules, metric);
+    expect(read).toEqual({ ok: true, value: [expect.closeTo(8.756, 3) as number, 8.5] });
+  });
+
+  it('asks about a number that may be thousands, where a figure above 100 can be meant', () => {
+    for (const text of ['1,420', '9.5 1.420', '1,000'])
+      expect(readList(text, rules, metric), text).toMatchObject({
+        ok: false,
+        reason: expect.stringMatching(/thousands or one with decimals/) as string,
+      });
+    expect(readList('1,42 9,52', rules, metric)).toEqual({ ok: true, value: [1.42, 9.52] });
+    expect(readList('1,421', RATIOS, POINT)).toEqual({ ok: true, value: [1.421] });
+  });
+
   it('refuses a number as computers write it, and one that no spring has', () => {
     for (const text of ['0x10', '1e3', '-4', '0']) expect(readList(text, rules, metric).ok, text).toBe(false);
   });

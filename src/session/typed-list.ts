@@ -20,12 +20,18 @@ export interface ListRules {
  */
 export function readList(text: string, rules: ListRules, style: NumberStyle): Result<number[], string> {
   const { least, longest, most, whole, quantity = 'ratio' } = rules;
-  const words = text.split(whole ? /[\s;,]+/ : /[\s;]+|,(?=\s|$)/).filter((word) => word !== '');
+  const words = withUnits(text, rules)
+    .split(whole ? /[\s;,]+/ : /[\s;]+|,(?=\s|$)/)
+    .filter((word) => word !== '');
   if (words.length > longest) return refused(`At most ${longest} numbers go here.`);
   const numbers: number[] = [];
   for (const word of words) {
     const read = parseQuantity(word, quantity, style.system);
     if (!read.ok) return refused(`“${word}” is not a number.`);
+    if (!whole && most > THOUSANDS_ABOVE && isThousands(word, read.value))
+      return refused(
+        `“${word}” could be a number of thousands or one with decimals. Type it without a sign between the thousands, or with fewer decimals.`,
+      );
     if (whole && !Number.isInteger(read.value)) return refused(`“${word}” is not whole.`);
     if (read.value < least || read.value > most)
       return refused(
@@ -34,6 +40,19 @@ export function readList(text: string, rules: ListRules, style: NumberStyle): Re
     numbers.push(read.value);
   }
   return solved(numbers);
+}
+
+/** Numbers up to this are not written with a sign between thousands. */
+const THOUSANDS_ABOVE = 100;
+
+/** Whether `1,420` may mean 1420: three digits behind one separator, read as a number below a hundred. */
+function isThousands(word: string, value: number): boolean {
+  return /^[1-9]\d{0,2}[.,]\d{3}(?!\d)/.test(word) && value < THOUSANDS_ABOVE;
+}
+
+/** The text with each unit drawn to its number, so that the space before it parts nothing. */
+function withUnits(text: string, { quantity }: ListRules): string {
+  return quantity === undefined ? text : text.replace(/(\d)\s+(?=[a-z])/giu, '$1');
 }
 
 /** Digits kept of a number in another unit, far below what anyone types. */
