@@ -14,6 +14,7 @@ export const centreHeight: Reading = {
   quantity: 'length',
   construction: 'centreOfGravity',
   read: (stance) => (stance.mass > 0 ? stance.centre.y : absent('noMass')),
+  usual: { least: 200, most: 1300 },
   more: 'weight higher up',
   less: 'weight lower down',
   help: {

@@ -14,6 +14,7 @@ export const frontWeightShare: Reading = {
   quantity: 'percent',
   construction: 'centreOfGravity',
   read: ({ mass, centre, pose }) => (mass > 0 ? (100 * centre.x) / pose.wheelbase : absent('noMass')),
+  usual: { least: 10, most: 90 },
   more: 'more weight on the front',
   less: 'more weight on the rear',
   help: {

@@ -14,6 +14,7 @@ export const normalTrail: Reading = {
   quantity: 'length',
   construction: 'trailTriangle',
   read: (stance) => stance.machine.frontRadius * Math.sin(stance.rake) - stance.offset,
+  usual: { least: 0, most: 280 },
   more: 'steadier steering',
   less: 'quicker steering',
   belowZero: { more: 'pulls off straight less', less: 'pulls off straight more' },

@@ -16,6 +16,7 @@ export const rearLiftLimit: Reading = {
   quantity: 'acceleration',
   construction: 'centreOfGravity',
   read: (stance) => withoutCentre(stance) ?? (stance.pose.wheelbase - stance.centre.x) / stance.centre.y,
+  usual: { least: 0.2, most: 3 },
   more: 'rear lifts later',
   less: 'rear lifts sooner',
   help: {

@@ -10,7 +10,7 @@ import { isBeyondUsual } from './usual.ts';
 
 it('holds usual bikes, and each range runs upward', () => {
   const ranged = READINGS.filter(({ usual }) => usual !== undefined);
-  expect(ranged.length).toBeGreaterThanOrEqual(6);
+  expect(ranged.length).toBeGreaterThanOrEqual(13);
   for (const on of [standing(plainBike, plainSetup), standing(linkedBike, sprungSetup)])
     for (const reading of ranged) {
       const value = metricReading(reading, on);
@@ -18,6 +18,15 @@ it('holds usual bikes, and each range runs upward', () => {
       expect(isBeyondUsual(reading, value), reading.key).toBe(false);
       expect(reading.usual?.least ?? 0).toBeLessThan(reading.usual?.most ?? 0);
     }
+});
+
+it('is there for every reading of steering and balance whose words for a change are of feel', () => {
+  const feel =
+    /steering|steadier|quicker|calmer|livelier|falls into turns|lifts (later|sooner)|weight (higher|lower)/;
+  const bare = READINGS.filter(
+    ({ more, less, usual }) => feel.test(`${more} ${less}`) && usual === undefined,
+  );
+  expect(bare.map(({ key }) => key)).toEqual([]);
 });
 
 it('ends where no motorcycle lies', () => {

@@ -16,6 +16,7 @@ export const wheelFlop: Reading = {
   construction: 'trailTriangle',
   read: ({ machine, rake, offset }) =>
     groundTrail(machine.frontRadius, rake, offset) * Math.sin(rake) * Math.cos(rake),
+  usual: { least: 0, most: 120 },
   more: 'falls into turns more',
   less: 'falls into turns less',
   belowZero: { more: 'front rises less in turns', less: 'front rises more in turns' },

@@ -16,6 +16,7 @@ export const wheelieLimit: Reading = {
   quantity: 'acceleration',
   construction: 'centreOfGravity',
   read: (stance) => withoutCentre(stance) ?? stance.centre.x / stance.centre.y,
+  usual: { least: 0.2, most: 3 },
   more: 'front lifts later',
   less: 'front lifts sooner',
   help: {
