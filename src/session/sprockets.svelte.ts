@@ -73,7 +73,7 @@ export class Sprockets {
   sortKey = $state<PairKey>('frontTeeth');
   falling = $state(false);
   against = $state<Against>('baseline');
-  /** The row that tells more, as "15/45". */
+  /** The row that tells more, as "14/42". */
   selected = $state<string | null>(null);
   #rowsAsked = $state(ROWS_AT_ONCE);
 
@@ -257,7 +257,7 @@ export class Sprockets {
   }
 }
 
-/** A pair's name, as "15/45". */
+/** A pair's name, as "14/42". */
 export function pairKey(pair: { readonly frontTeeth: number; readonly rearTeeth: number }): string {
   return `${pair.frontTeeth}/${pair.rearTeeth}`;
 }

@@ -4,7 +4,7 @@ import { withoutRun } from './without-run.ts';
 
 /**
  * Rear teeth divided by front teeth; a plain number. No answer with a shaft or hub drive.
- * Example: front teeth 15, rear teeth 45 → 3.
+ * Example: front teeth 14, rear teeth 42 → 3.
  */
 export const finalDriveRatio: Reading = {
   key: 'finalDriveRatio',

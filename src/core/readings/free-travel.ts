@@ -7,7 +7,7 @@ import { withoutRun } from './without-run.ts';
 /**
  * Turn of the front sprocket, from where the upper run pulls to where the lower run pulls, radians: the spare chain at this
  * travel, a tooth for each pitch. Below zero the chain is too tight. No answer with a shaft or hub drive.
- * Example: front teeth 15, rear teeth 45, pivot ahead 570 mm, pivot height 399 mm, chain slack 30 mm → 1.053°.
+ * Example: front teeth 14, rear teeth 42, pivot ahead 570 mm, pivot height 399 mm, chain slack 30 mm → 1.128°.
  */
 export const freeTravel: Reading = {
   key: 'freeTravel',

@@ -7,7 +7,7 @@ import { withoutRun } from './without-run.ts';
 /**
  * Chain or belt beyond both taut runs at this travel, mm: its length less the shortest loop over the pivot's guides. Below zero
  * it is too tight by so much. No answer with a shaft or hub drive.
- * Example: front teeth 15, rear teeth 45, pivot ahead 570 mm, pivot height 399 mm, chain slack 30 mm → 0.697 mm.
+ * Example: front teeth 14, rear teeth 42, pivot ahead 570 mm, pivot height 399 mm, chain slack 30 mm → 0.696 mm.
  */
 export const spareLength: Reading = {
   key: 'spareLength',

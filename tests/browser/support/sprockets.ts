@@ -12,7 +12,7 @@ export async function openSprockets(page: Page): Promise<void> {
   await expect(sprockets(page)).toBeVisible();
 }
 
-/** The row of a pair such as "15/45". */
+/** The row of a pair such as "14/42". */
 export function pairRow(page: Page, key: string): Locator {
   return sprockets(page)
     .getByRole('row')
