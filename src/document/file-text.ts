@@ -4,16 +4,17 @@ import type { OpenReason } from './open-reason.ts';
 import { LARGEST_TEXT, tooLarge } from './read-json.ts';
 
 /** Why a file of this size is not even read; null when it may be read. */
-export function tooLargeToRead(sizeInBytes: number): OpenReason | null {
-  return sizeInBytes > LARGEST_TEXT ? tooLarge(sizeInBytes) : null;
+export function tooLargeToRead(sizeInBytes: number, most = LARGEST_TEXT): OpenReason | null {
+  return sizeInBytes > most ? tooLarge(sizeInBytes, most) : null;
 }
 
 /** The text of `bytes`. `decode` is the platform's strict UTF-8 decoder, which throws on any other bytes. */
 export function textOfBytes(
   bytes: Uint8Array,
   decode: (bytes: Uint8Array) => string,
+  most = LARGEST_TEXT,
 ): Result<string, OpenReason> {
-  const large = tooLargeToRead(bytes.length);
+  const large = tooLargeToRead(bytes.length, most);
   if (large) return refused(large);
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))
     return refused({

@@ -11,17 +11,17 @@ export const LARGEST_TEXT = 5_000_000;
 export const DEEPEST_NESTING = 32;
 
 /** The reason for a file too large to look at; `size` is in bytes or characters. */
-export function tooLarge(size: number): OpenReason {
+export function tooLarge(size: number, most = LARGEST_TEXT): OpenReason {
   const megabytes = (n: number): string => (n / 1e6).toFixed(1);
   return {
     kind: 'tooLarge',
-    sentence: `The file is ${megabytes(size)} MB; a bike takes a few kB, and nothing above ${megabytes(LARGEST_TEXT)} MB is opened.`,
+    sentence: `The file is ${megabytes(size)} MB; a bike takes a few kB, and nothing above ${megabytes(most)} MB is opened.`,
   };
 }
 
-/** Parses `text` after looking at its size and nesting. A byte order mark and any line ends are accepted. */
-export function readJson(text: string): Result<Json, OpenReason> {
-  if (text.length > LARGEST_TEXT) return refused(tooLarge(text.length));
+/** Parses `text` of at most `most` characters after looking at its size and nesting. A byte order mark and any line ends are accepted. */
+export function readJson(text: string, most = LARGEST_TEXT): Result<Json, OpenReason> {
+  if (text.length > most) return refused(tooLarge(text.length, most));
   const body = text.startsWith('\ufeff') ? text.slice(1) : text;
   if (body.trim() === '') return refused({ kind: 'empty', sentence: 'The file is empty.' });
   const shape = shapeOf(body);

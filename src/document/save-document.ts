@@ -5,18 +5,21 @@ import { anyPart, type AnyField } from './field.ts';
 import { isJsonObject } from './json.ts';
 import { SETUP_PART } from './setup-fields.ts';
 
-/** The text of a document: JSON for people to read, always with the same order of fields, ending with a line end. */
-export function saveDocument(document: BikeDocument): string {
-  const { format, schema, baseline } = document;
+/** A document as JSON, always with the same order of fields. */
+export function documentJson({ format, schema, bike, setup, baseline }: BikeDocument): object {
   const { name } = baseline;
   const named = name === undefined ? {} : { name };
-  const ordered = {
+  return {
     format,
     schema,
-    ...orderedBike(document),
+    ...orderedBike({ bike, setup }),
     baseline: { ...named, ...orderedBike(baseline) },
   };
-  return `${JSON.stringify(ordered, null, 2)}\n`;
+}
+
+/** The text of a document: JSON for people to read, ending with a line end. */
+export function saveDocument(document: BikeDocument): string {
+  return `${JSON.stringify(documentJson(document), null, 2)}\n`;
 }
 
 /** Bike and setup with their fields in the order of a file. */

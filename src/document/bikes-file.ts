@@ -1,0 +1,159 @@
+/** The file of several bikes: each with what the shop keeps about it and its setup sheets; saved and opened with a report. */
+import * as v from 'valibot';
+import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { LONGEST_ABOUT, LONGEST_NAME } from './bounds.ts';
+import type { BikeDocument } from './document.ts';
+import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
+import { openJson } from './open-json.ts';
+import type { OpenReason } from './open-reason.ts';
+import { openSheetJson } from './open-sheet.ts';
+import { readJson } from './read-json.ts';
+import { documentJson } from './save-document.ts';
+import { sheetJson } from './save-sheet.ts';
+import type { Sheet } from './sheet.ts';
+
+export const BIKES_FORMAT = 'sidestance-bikes';
+export const BIKES_SCHEMA = 1;
+
+/** The largest file of several bikes, in characters: a shop's years of bikes with their sheets. */
+export const LARGEST_BIKES_TEXT = 300_000_000;
+
+export interface FiledSheet {
+  readonly id: string;
+  readonly sheet: Sheet;
+}
+
+/** A bike in the file, under the id that it has in the store it came from. */
+export interface FiledBike {
+  readonly id: string;
+  readonly card: {
+    readonly owner: string;
+    readonly notes: string;
+    readonly tags: readonly string[];
+    readonly archived: boolean;
+  };
+  readonly document: BikeDocument;
+  readonly sheets: readonly FiledSheet[];
+}
+
+export interface OpenedBikes {
+  readonly bikes: readonly FiledBike[];
+  /** What could not be opened or was repaired, a sentence each. */
+  readonly report: readonly string[];
+}
+
+/** The text of a file with these bikes; `savedAt` in ms since 1970, UTC. */
+export function saveBikes(bikes: readonly FiledBike[], savedAt: number): string {
+  const filed = {
+    format: BIKES_FORMAT,
+    schema: BIKES_SCHEMA,
+    savedAt,
+    bikes: bikes.map(({ id, card, document, sheets }) => ({
+      id,
+      card,
+      bike: documentJson(document),
+      sheets: sheets.map(({ id: sheetId, sheet }) => ({ id: sheetId, sheet: sheetJson(sheet) })),
+    })),
+  };
+  return `${JSON.stringify(filed, null, 1)}\n`;
+}
+
+/** Whether parsed JSON says that it is a file of several bikes. */
+export function isBikesJson(json: Json): boolean {
+  return isJsonObject(json) && ownValue(json, 'format') === BIKES_FORMAT;
+}
+
+/** Opens the text of such a file. A bike or sheet that cannot be used is left out and named; the others open. Never throws. */
+export function openBikes(text: string): Result<OpenedBikes, OpenReason> {
+  const json = readJson(text, LARGEST_BIKES_TEXT);
+  return json.ok ? openBikesJson(json.value) : json;
+}
+
+/** The same for JSON that is parsed already. */
+export function openBikesJson(json: Json): Result<OpenedBikes, OpenReason> {
+  if (!isJsonObject(json) || !isBikesJson(json))
+    return refused({
+      kind: 'notOurs',
+      sentence: `The file does not hold several bikes: it does not say "format": "${BIKES_FORMAT}".`,
+    });
+  const schema = ownValue(json, 'schema');
+  if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1)
+    return refused({
+      kind: 'schemaUnreadable',
+      path: 'schema',
+      sentence: `The file does not say which schema it follows: "schema" is ${showJson(schema)} but must be a whole number from 1.`,
+    });
+  if (schema > BIKES_SCHEMA)
+    return refused({
+      kind: 'newer',
+      path: 'schema',
+      sentence: `The file was saved by a newer Sidestance (schema ${schema}); this one reads up to schema ${BIKES_SCHEMA}.`,
+    });
+  const given = ownValue(json, 'bikes');
+  if (!Array.isArray(given))
+    return refused({
+      kind: given === undefined ? 'fieldMissing' : 'fieldWrong',
+      path: 'bikes',
+      sentence: `The file’s bikes are ${showJson(given)}, not a list.`,
+    });
+  const report: string[] = [];
+  const bikes = given.flatMap((each: Json, i): FiledBike[] => {
+    const bike = bikeOf(each, `Bike ${i + 1} of the file`, report);
+    return bike === null ? [] : [bike];
+  });
+  return solved({ bikes, report });
+}
+
+const id = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME));
+const card = v.object({
+  owner: v.fallback(v.pipe(v.string(), v.maxLength(LONGEST_NAME)), ''),
+  notes: v.fallback(v.pipe(v.string(), v.maxLength(LONGEST_ABOUT)), ''),
+  tags: v.fallback(v.array(v.pipe(v.string(), v.maxLength(LONGEST_NAME))), []),
+  archived: v.fallback(v.boolean(), false),
+});
+const NOTHING_NOTED = { owner: '', notes: '', tags: [], archived: false };
+
+function bikeOf(json: Json, called: string, report: string[]): FiledBike | null {
+  const entry: JsonObject = isJsonObject(json) ? json : {};
+  const named = v.safeParse(id, ownValue(entry, 'id'));
+  if (!named.success) {
+    report.push(`${called} was left out: its id is ${showJson(ownValue(entry, 'id'))}.`);
+    return null;
+  }
+  const opened = openJson(ownValue(entry, 'bike') ?? null);
+  if (!opened.ok) {
+    report.push(`${called} was left out. ${opened.reason.sentence}`);
+    return null;
+  }
+  const { document, repairs } = opened.value;
+  const { name } = document.bike;
+  if (repairs.length > 0)
+    report.push(`${name} was opened with ${repairs.length} repairs, the first: ${repairs[0].sentence}`);
+  const noted = v.safeParse(card, ownValue(entry, 'card'));
+  const given = ownValue(entry, 'sheets');
+  if (given !== undefined && !Array.isArray(given))
+    report.push(`The sheets of ${name} are ${showJson(given)}, not a list; left out.`);
+  const sheets = (Array.isArray(given) ? given : []).flatMap((each: Json, i): FiledSheet[] => {
+    const sheet = sheetOf(each, `Sheet ${i + 1} of ${name}`, report);
+    return sheet === null ? [] : [sheet];
+  });
+  return { id: named.output, card: noted.success ? noted.output : NOTHING_NOTED, document, sheets };
+}
+
+function sheetOf(json: Json, called: string, report: string[]): FiledSheet | null {
+  const entry: JsonObject = isJsonObject(json) ? json : {};
+  const named = v.safeParse(id, ownValue(entry, 'id'));
+  if (!named.success) {
+    report.push(`${called} was left out: its id is ${showJson(ownValue(entry, 'id'))}.`);
+    return null;
+  }
+  const opened = openSheetJson(ownValue(entry, 'sheet') ?? null);
+  if (!opened.ok) {
+    report.push(`${called} was left out. ${opened.reason.sentence}`);
+    return null;
+  }
+  const { sheet, repairs } = opened.value;
+  if (repairs.length > 0)
+    report.push(`${called} was opened with ${repairs.length} repairs, the first: ${repairs[0].sentence}`);
+  return { id: named.output, sheet };
+}

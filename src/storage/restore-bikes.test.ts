@@ -1,0 +1,131 @@
+/** Tests of bringing a file of several bikes back: saved, opened with a report, merged without losing either side. */
+import { describe, expect, it } from 'vitest';
+import { newDocument } from '../../tests/support/new-document.ts';
+import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
+import { openBikes, saveBikes, type FiledBike } from '../document/bikes-file.ts';
+import { saveDocument } from '../document/save-document.ts';
+import { saveSheet } from '../document/save-sheet.ts';
+import { newSheet } from '../document/sheet.ts';
+import type { BikeStore, Stored } from './bike-store.ts';
+import { memoryStore } from './memory-store.ts';
+import { restoreBikes } from './restore-bikes.ts';
+
+const sheet = (place: string) =>
+  newSheet({
+    day: '2026-05-02',
+    madeAt: 5,
+    bike: plainBike,
+    setup: plainSetup,
+    notes: { place },
+    further: [],
+    readings: {},
+  });
+
+const filed = (more: Partial<FiledBike> = {}): FiledBike => ({
+  id: 'one',
+  card: { owner: 'Ada', notes: '', tags: ['track'], archived: false },
+  document: newDocument(plainBike, plainSetup),
+  sheets: [{ id: 's1', sheet: sheet('Invented hill road') }],
+  ...more,
+});
+
+let ids = 0;
+const options = { now: 100, newId: () => `new-${++ids}` };
+
+async function value<T>(stored: Stored<T>): Promise<T> {
+  const result = await stored;
+  if (!result.ok) throw new Error(result.reason.sentence);
+  return result.value;
+}
+
+async function restored(store: BikeStore, bikes: readonly FiledBike[]) {
+  return await value(restoreBikes(store, bikes, options));
+}
+
+function opened(text: string) {
+  const found = openBikes(text);
+  if (!found.ok) throw new Error(found.reason.sentence);
+  return found.value;
+}
+
+describe('a file of several bikes', () => {
+  it('opens as it was saved', () => {
+    const bikes = [filed(), filed({ id: 'two', sheets: [] })];
+    expect(opened(saveBikes(bikes, 7))).toEqual({ bikes, report: [] });
+  });
+
+  it('opens without the bikes and sheets that cannot be used, and names each', () => {
+    const json = JSON.parse(saveBikes([filed(), filed({ id: 'two' })], 7)) as {
+      bikes: { id: unknown; bike: unknown; sheets: { id: unknown; sheet: unknown }[] }[];
+    };
+    json.bikes[0].sheets.push({ id: 's2', sheet: { format: 'other' } });
+    json.bikes[1].bike = null;
+    json.bikes.push({ id: 4, bike: null, sheets: [] });
+    const { bikes, report } = opened(JSON.stringify(json));
+    expect(bikes).toEqual([filed()]);
+    expect(report).toEqual([
+      `Sheet 2 of ${plainBike.name} was left out. This is not a setup sheet: it does not say "format": "sidestance-sheet".`,
+      expect.stringMatching(/^Bike 2 of the file was left out\. The file is not a Sidestance bike/),
+      'Bike 3 of the file was left out: its id is 4.',
+    ]);
+  });
+
+  it('of a newer schema, of another format or cut off is refused', () => {
+    const reason = (text: string): string => {
+      const found = openBikes(text);
+      return found.ok ? 'opened' : found.reason.sentence;
+    };
+    expect(reason('{"format":"sidestance-bikes","schema":2,"bikes":[]}')).toContain('newer Sidestance');
+    expect(reason('{"format":"sidestance-bike"}')).toContain('does not hold several bikes');
+    expect(reason('{"format":"sidestance-bikes","schema":1,"bikes":7}')).toContain('are 7, not a list');
+    expect(reason(saveBikes([filed()], 7).slice(0, 900))).not.toBe('opened');
+  });
+});
+
+describe('bringing one back', () => {
+  it('into an empty store makes every bike with its card and sheets, and twice makes nothing twice', async () => {
+    const store = memoryStore(null);
+    const bikes = [filed(), filed({ id: 'two', sheets: [] })];
+    expect(await restored(store, bikes)).toEqual({
+      bikesAdded: 2,
+      versionsKept: 0,
+      sheetsAdded: 1,
+      sheetsBeside: 0,
+    });
+    const { bikes: listed } = await value(store.list());
+    expect(listed.find(({ id }) => id === 'one')).toMatchObject({ sheets: 1, card: { owner: 'Ada' } });
+    expect(await restored(store, bikes)).toEqual({
+      bikesAdded: 0,
+      versionsKept: 0,
+      sheetsAdded: 0,
+      sheetsBeside: 0,
+    });
+  });
+
+  it('loses neither side where both have changed', async () => {
+    const store = memoryStore(null);
+    await restored(store, [filed()]);
+    const here = saveDocument(newDocument(plainBike, { ...plainSetup, shockLength: 5 }));
+    await value(store.save({ id: 'one', name: 'Here', writer: 'here', savedAt: 200, text: here, known: 1 }));
+    const [own] = await value(store.sheets('one'));
+    await value(store.saveSheet({ ...own, text: saveSheet(sheet('Put right here')) }));
+    const theirs = filed({ sheets: [...filed().sheets, { id: 's9', sheet: sheet('Only in the file') }] });
+    expect(await restored(store, [theirs])).toEqual({
+      bikesAdded: 0,
+      versionsKept: 1,
+      sheetsAdded: 1,
+      sheetsBeside: 1,
+    });
+    expect((await value(store.load('one')))?.text).toBe(here);
+    expect((await value(store.revisions('one'))).map(({ text }) => text)).toEqual([
+      saveDocument(theirs.document),
+    ]);
+    const places = (await value(store.sheets('one'))).map(({ text }) => /"place": "(.*)"/.exec(text)?.[1]);
+    expect(new Set(places)).toEqual(new Set(['Put right here', 'Invented hill road', 'Only in the file']));
+    expect(await restored(store, [theirs])).toMatchObject({
+      versionsKept: 0,
+      sheetsAdded: 0,
+      sheetsBeside: 0,
+    });
+  });
+});
