@@ -4,6 +4,7 @@ import { absentWords } from '../words/absent-words.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { samePlace, type CurveSet } from './curve-set.ts';
+import { csvText, type Cell } from '../words/csv.ts';
 import { withUnit } from '../words/curve-words.ts';
 
 /** One place in metric units; a value is null where that bike does not stand there. */
@@ -65,21 +66,15 @@ export function cellText(value: number | Absent | null, quantity: QuantityKey, s
 }
 
 /**
- * The rows as CSV (RFC 4180) in the user's unit and decimal sign; with a decimal comma the columns part at semicolons,
- * as spreadsheets of those countries expect. One column says who stands at the place of a row; a place without a number
+ * The rows as CSV in the user's unit and decimal sign. One column says who stands at the place of a row; a place without a number
  * is empty, and the last column says why.
  */
 export function curveCsv(set: CurveSet, style: NumberStyle): string {
-  const separator = style.decimal === ',' ? ';' : ',';
-  const number = (value: number, quantity: QuantityKey): string =>
-    // Programs read the plain minus only.
-    writeNumber(value, quantity, style, { extraDigits: EXTRA_DIGITS }).digits.replace('\u2212', '-');
-  const quoted = (text: string): string =>
-    /["\r\n,;]/.test(text) && (text.includes(separator) || /["\r\n]/.test(text))
-      ? `"${text.replaceAll('"', '""')}"`
-      : text;
+  const number = (value: number, quantity: QuantityKey): Cell => ({
+    figure: writeNumber(value, quantity, style, { extraDigits: EXTRA_DIGITS }).digits,
+  });
   const names = set.curves.map(({ name }) => name);
-  const lines = [
+  const rows: readonly (readonly Cell[])[] = [
     [...columnHeads(set, style), HERE_HEAD, 'Why empty'],
     ...curveRows(set).map(({ x, values, here }) => [
       number(x, set.axis.quantity),
@@ -88,7 +83,7 @@ export function curveCsv(set: CurveSet, style: NumberStyle): string {
       whyEmpty(values, names),
     ]),
   ];
-  return lines.map((cells) => `${cells.map(quoted).join(separator)}\r\n`).join('');
+  return csvText(rows, style);
 }
 
 /** The reasons of one row, with whom they hold for unless it is everybody. */

@@ -1,4 +1,5 @@
 /** Setup sheets: a session logged, opened again after a reload, compared with, put right openly, deleted and brought back. */
+import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
 import { field, REAR_HEIGHT, typeInto, undo } from './support/panels.ts';
 import { openPage } from './support/side-view.ts';
@@ -93,4 +94,45 @@ test('a sheet gives the baseline its name, keeps both values of a correction, an
   await expect(sheets(page)).toContainText('Deleted Invented valley road');
   await sheets(page).getByRole('button', { name: 'Bring it back' }).click();
   await expect(sheetRow(page, 'Invented valley road')).toBeVisible();
+});
+
+test('a bike with its sheets goes to a file and comes back in another browser, beside what is there', async ({
+  page,
+  browser,
+}) => {
+  await openPage(page);
+  await openSheets(page);
+  await beginSheet(page);
+  await sheets(page).getByLabel('Place').fill('Invented hill road');
+  await keepSheet(page);
+  await sheets(page).getByText('Files: save sheets and bikes, bring them back').click();
+  const download = page.waitForEvent('download');
+  await sheets(page).getByRole('button', { name: 'Save this bike with its sheets' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toBe('road-sport-as-delivered.sidestance-bikes.json');
+  const path = await file.path();
+  const table = page.waitForEvent('download');
+  await sheets(page).getByRole('button', { name: 'Save the sheets as a table (CSV)' }).click();
+  expect((await table).suggestedFilename()).toBe('road-sport-as-delivered-sheets.csv');
+  // Bringing back what is here adds nothing.
+  await sheets(page).getByLabel('Files to bring back').setInputFiles(path);
+  await expect(
+    page.getByRole('status').filter({ hasText: 'Everything in the file was here already.' }),
+  ).toBeVisible();
+
+  const other = await browser.newContext();
+  const fresh = await other.newPage();
+  await openPage(fresh, undefined, page.url());
+  await openSheets(fresh);
+  await sheets(fresh).getByText('Files: save sheets and bikes, bring them back').click();
+  const json = 'application/json';
+  await sheets(fresh)
+    .getByLabel('Files to bring back')
+    .setInputFiles([
+      { name: 'whole.json', mimeType: json, buffer: await readFile(path) },
+      { name: 'cut.json', mimeType: json, buffer: Buffer.from('{"format":"sidestance-bikes",') },
+    ]);
+  const told = fresh.getByRole('alert').filter({ hasText: 'Brought back one bike and one sheet.' });
+  await expect(told).toContainText('cut.json was not opened.');
+  await other.close();
 });
