@@ -1,7 +1,7 @@
 /** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
 import type { Bike, Bodywork } from '../core/parts/bike.ts';
 import type { LinkLayout, TravelRow } from '../core/parts/rear-layout.ts';
-import type { Support } from '../core/parts/support.ts';
+import type { OtherLeg, Support } from '../core/parts/support.ts';
 import { adjusterOf, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { refused, solved, type Result } from '../core/numeric/result.ts';
@@ -149,6 +149,12 @@ export function setLinks(document: BikeDocument, links: LinkLayout | null): Edit
 export function setSupport(document: BikeDocument, end: 'fork' | 'shock', support: Support | null): Edited {
   const { bike } = document;
   return withBike(document, { ...bike, [end]: { ...bike[end], support } });
+}
+
+/** What the other fork leg holds; null while both are alike. */
+export function setOtherLeg(document: BikeDocument, otherLeg: OtherLeg | null): Edited {
+  const { bike } = document;
+  return withBike(document, { ...bike, fork: { ...bike.fork, otherLeg } });
 }
 
 /**

@@ -12,6 +12,7 @@ import {
   type SagWish,
   type SpringAdvice,
 } from '../core/riding/springs-for-sag.ts';
+import type { SpringLaw } from '../core/springs/spring-law.ts';
 import { sprungMachine } from '../core/springs/sprung-machine.ts';
 import type { Travel } from '../core/standing/stance.ts';
 import { setAdjuster, setSupport, type Edited } from '../document/edits.ts';
@@ -97,6 +98,12 @@ export class Springs {
 
   wishFor(end: SpringEnd, kind: 'free' | 'rider', mm: number): void {
     this.#typed = { ...this.#typed, [kind]: { ...this.#typed[kind], [end]: mm } };
+  }
+
+  /** The force law of an end as it is; null while its springs are impossible. */
+  law(end: SpringEnd): SpringLaw | null {
+    if (!this.#sprung.ok) return null;
+    return end === 'front' ? this.#sprung.fork : this.#sprung.shock;
   }
 
   ratesAtHand(end: SpringEnd): readonly number[] {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { MainSpring } from '../parts/support.ts';
 import type { MainSupport } from '../standing/spring-set.ts';
-import { mainForce, mainRate, mainSpring, type MadeSpring } from './main-spring.ts';
+import { changeoverStroke, mainForce, mainRate, mainSpring, type MadeSpring } from './main-spring.ts';
 
 function made(spring: MainSpring, over: Partial<MainSupport> = {}, count = 1): MadeSpring {
   const support: MainSupport = { rate: 10, preload: 5, springTravel: null, air: null, spring, ...over };
@@ -26,16 +26,19 @@ describe('two springs in series', () => {
     expect(mainForce(spring, 32.5)).toBeCloseTo(300, 12);
     expect(mainForce(spring, 40)).toBeCloseTo(300 + 40 * 7.5, 12);
     expect([mainRate(spring, 32), mainRate(spring, 33)]).toEqual([8, 40]);
+    expect(changeoverStroke(spring)).toBeCloseTo(32.5, 12);
     expect(closesAt).toBe(50);
   });
 
   it('leave the softer one working where the stiffer one closes first', () => {
     const { spring } = made(series(30, 5));
+    expect(changeoverStroke(spring)).toBeCloseTo(200 / 8 - 5, 12);
     expect(mainRate(spring, 25)).toBe(10);
   });
 
   it('never change over while nobody knows where either closes', () => {
     const { spring, closesAt } = made(series(null, null));
+    expect(changeoverStroke(spring)).toBeNull();
     expect(mainForce(spring, 95)).toBeCloseTo(800, 12);
     expect(closesAt).toBe(Infinity);
   });
@@ -49,10 +52,12 @@ describe('one spring wound with two rates', () => {
     expect(mainForce(spring, 35)).toBe(2 * 10 * 40);
     expect(mainForce(spring, 75)).toBe(2 * (10 * 60 + 14 * 20));
     expect([mainRate(spring, 54), mainRate(spring, 55)]).toEqual([20, 28]);
+    expect(changeoverStroke(spring)).toBe(55);
   });
 
   it('has passed its changeover where preload lies beyond it', () => {
     const { spring } = made(wound, { preload: 70 });
+    expect(changeoverStroke(spring)).toBe(-10);
     expect(mainRate(spring, 0)).toBe(14);
     expect(mainForce(spring, 0)).toBe(10 * 60 + 14 * 10);
   });

@@ -136,3 +136,10 @@ function forceCurve(rows: readonly ForceRow[], end: 'front' | 'rear'): MonotoneC
   );
   return refuse('forceTableFalls', { end, found: falls + 1 });
 }
+
+/** Where a spring of two stages changes over, as a stroke, mm: below zero inside the preload. Null where it never does. */
+export function changeoverStroke(spring: CurvedSpring): number | null {
+  return spring.kind === 'stages' && Number.isFinite(spring.changeover)
+    ? spring.changeover - spring.preload
+    : null;
+}

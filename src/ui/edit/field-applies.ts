@@ -10,10 +10,13 @@ const stayed = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
 const elsewhere = (): boolean => false;
 const byTable = (bike: Bike): boolean => bike.swingarm.links === null;
 
+const legsAlike = (bike: Bike): boolean => bike.fork.otherLeg === null;
+
 const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'swingarm.toppedOutAngleDeg': byTable,
   'swingarm.wheelTravel': byTable,
   'swingarm.tablePitchDeg': byTable,
+  'fork.springLegs': legsAlike,
   'frame.countershaft.x': runs,
   'frame.countershaft.y': runs,
   'frame.guideRadius': runs,
