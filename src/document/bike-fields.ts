@@ -11,7 +11,7 @@ import {
   thread,
 } from './bounds.ts';
 import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
-import { drive, rearBrake } from './drive-fields.ts';
+import { drive, housing, rearBrake } from './drive-fields.ts';
 import { linksField } from './link-fields.ts';
 import { framePlace, framePoint } from './place-fields.ts';
 import { shock, springEnds } from './spring-fields.ts';
@@ -300,6 +300,7 @@ export const BIKE_PART: Part<Bike> = part<Bike>(
     swingarm,
     shock,
     rearBrake,
+    housing,
     frontWheel: wheel('front'),
     rearWheel: wheel('rear'),
     drive,

@@ -1,6 +1,6 @@
 /** The saved fields of the drive and of what holds the rear brake. */
 import * as v from 'valibot';
-import type { Drive, RearBrakeMount } from '../core/parts/bike.ts';
+import type { Drive, HousingMount, RearBrakeMount } from '../core/parts/bike.ts';
 import { length } from './bounds.ts';
 import {
   assumed,
@@ -47,7 +47,7 @@ export const drive = part<Drive>('drive', 'How the engine turns the rear wheel.'
   kind: choiceField(
     {
       words: 'kind of drive',
-      help: 'Chain or toothed belt, which pull along a run; a shaft with its housing on the swingarm, or a hub motor.',
+      help: 'Chain or toothed belt, which pull along a run; a shaft, or a hub motor.',
     },
     documented('chain'),
     ['chain', 'belt', 'shaft', 'hub'],
@@ -117,10 +117,10 @@ export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear
   caliper: choiceField(
     {
       words: 'rear caliper',
-      help: 'Bolted to the swingarm, or on a bracket about the axle that a stay [torque arm] holds to the frame.',
+      help: 'Bolted to the swingarm, on a bracket about the axle that a stay [torque arm] holds to the frame, or to a shaft’s housing.',
     },
     documented('onArm'),
-    ['onArm', 'ownStay'],
+    ['onArm', 'ownStay', 'onHousing'],
     true,
   ),
   stayAnchor: framePoint(
@@ -140,6 +140,38 @@ export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear
       help: 'On which side of the line from axle to anchor the bracket’s bolt lies.',
     },
     documented('above'),
+    ['above', 'below'],
+    true,
+  ),
+});
+
+export const housing = part<HousingMount>('shaft housing', 'What holds the housing of a shaft drive.', {
+  heldBy: choiceField(
+    {
+      words: 'shaft’s housing',
+      help: 'Fixed to the swingarm; or free to turn about the axle, held by a torque arm to the frame.',
+    },
+    documented('swingarm'),
+    ['swingarm', 'torqueArm'],
+    true,
+  ),
+  armAnchor: framePoint(
+    'torque arm’s anchor',
+    'Where the torque arm of the shaft’s housing is bolted to the frame.',
+    quietlyAt(-10, -70),
+  ),
+  boltRadius: numberField(
+    { words: 'housing radius', help: 'Rear axle to where the torque arm is bolted to the housing.' },
+    documented(90),
+    length,
+  ),
+  armLength: numberField({ words: 'torque arm’s length', help: 'Bolt to bolt.' }, documented(500), length),
+  boltSide: choiceField(
+    {
+      words: 'housing’s side',
+      help: 'On which side of the line from axle to anchor the housing’s bolt lies.',
+    },
+    documented('below'),
     ['above', 'below'],
     true,
   ),

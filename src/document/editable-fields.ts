@@ -7,7 +7,7 @@ import { anyPart, type AnyPart, type Bounds } from './field.ts';
 import { isJsonObject } from './json.ts';
 
 export type FieldGroup =
-  'frame' | 'fork' | 'swingarm' | 'shock' | 'rearBrake' | 'frontWheel' | 'rearWheel' | 'drive';
+  'frame' | 'fork' | 'swingarm' | 'shock' | 'rearBrake' | 'housing' | 'frontWheel' | 'rearWheel' | 'drive';
 
 export const FIELD_GROUPS: readonly { readonly key: FieldGroup; readonly label: string }[] = [
   { key: 'frame', label: 'Frame' },
@@ -17,6 +17,7 @@ export const FIELD_GROUPS: readonly { readonly key: FieldGroup; readonly label: 
   { key: 'frontWheel', label: 'Front wheel' },
   { key: 'rearWheel', label: 'Rear wheel' },
   { key: 'drive', label: 'Drive' },
+  { key: 'housing', label: 'Shaft’s housing' },
   { key: 'rearBrake', label: 'Rear brake' },
 ];
 

@@ -1,4 +1,6 @@
 /** The rear brake's caliper, with its bracket and stay when the swingarm does not hold it. */
+import type { Line } from '../core/plane/line.ts';
+import type { Point } from '../core/plane/point.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { stayLine } from './braking-lines.ts';
 import { along, pen } from './outline.ts';
@@ -23,13 +25,18 @@ export function rearBrakeShapes(standing: Stance): Shape[] {
     const arm = along(axle, pivot);
     return [caliper(axle.x, axle.y, arm.turn + CALIPER_AHEAD)];
   }
+  const below = stay.from.y < axle.y ? 1 : -1;
+  const { turn } = along(axle, stay.from);
+  return [caliper(axle.x, axle.y, turn + below * CALIPER_AHEAD), ...bracketShapes(axle, stay)];
+}
+
+/** A bracket about the axle with the rod that holds it on the frame. */
+export function bracketShapes(axle: Point, stay: Line): Shape[] {
   const bracket = along(axle, stay.from);
   const reach = Math.hypot(stay.from.x - axle.x, stay.from.y - axle.y);
   const rod = along(stay.from, stay.to);
   const length = Math.hypot(stay.to.x - stay.from.x, stay.to.y - stay.from.y);
-  const below = stay.from.y < axle.y ? 1 : -1;
   return [
-    caliper(axle.x, axle.y, bracket.turn + below * CALIPER_AHEAD),
     pen(bracket)
       .move(0, -BRACKET_HALF)
       .line(reach, -BRACKET_HALF * 0.7, reach, BRACKET_HALF * 0.7, 0, BRACKET_HALF)

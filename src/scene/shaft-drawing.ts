@@ -1,7 +1,9 @@
 /** A shaft drive: its housing along the swingarm, bellows at the pivot and the bevel box about the rear axle. */
 import type { Stance } from '../core/standing/stance.ts';
 import { along, pen } from './outline.ts';
+import { bracketShapes } from './rear-brake-drawing.ts';
 import type { Shape } from './shape.ts';
+import { torqueArmLine } from './squat-construction.ts';
 
 /** Drawn sizes, mm; they carry no measurement. */
 const TUBE_HALF = 31;
@@ -33,7 +35,9 @@ export function shaftDriveShapes(standing: Stance): Shape[] {
     const r = (BOX + COVER) / 2;
     bolts.circle(axle.x + r * Math.cos(at), axle.y + r * Math.sin(at), 4.5);
   }
+  const torqueArm = torqueArmLine(standing);
   return [
+    ...(torqueArm === null ? [] : bracketShapes(axle, torqueArm)),
     pen(place)
       .move(tubeFrom, -TUBE_HALF)
       .line(arm - BOX * 1.25, -TUBE_HALF)

@@ -32,6 +32,8 @@ const REASONS: Readonly<Record<NoPoseReason, true>> = {
   guideImpossible: true,
   countershaftBehindAxle: true,
   massNegative: true,
+  torqueArmCannotClose: true,
+  torqueArmInLine: true,
 };
 
 it.each(Object.keys(REASONS) as NoPoseReason[])(

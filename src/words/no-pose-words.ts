@@ -47,6 +47,10 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
     `A guide of ${write(no.found, 'length')} about the pivot cannot carry a ${loop}; its radius must lie between zero and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the guide’s radius.`,
   countershaftBehindAxle: (_no, _write, { loop }) =>
     `The countershaft lies behind the rear axle, so no ${loop} could pull the wheel forward. Check both.`,
+  torqueArmCannotClose: (no, write) =>
+    `With ${write(no.found, 'length')} the torque arm cannot reach from the shaft’s housing to the frame. Check its length, the housing’s radius and the bolt on the frame.`,
+  torqueArmInLine: (no, write) =>
+    `The torque arm lies in line with the swingarm: its line passes the rear axle at ${write(no.found, 'length')} and must pass at ${write(no.limit, 'length')} or more, or nothing holds the shaft’s housing. Move the bolt on the housing or on the frame away from the swingarm.`,
   massNegative: (no, write) =>
     `A weight is ${write(no.found, 'mass')}; no weight can be below ${write(no.limit, 'mass')}. Check the weights of bike, rider and load.`,
 };

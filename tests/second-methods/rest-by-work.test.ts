@@ -53,6 +53,11 @@ const stayed: Bike = {
   },
 };
 
+function torqueArmed(boltSide: 'above' | 'below', other: Partial<Bike['housing']> = {}): Bike {
+  const bike = driven('shaft');
+  return { ...bike, housing: { ...bike.housing, heldBy: 'torqueArm', armLength: 540, boltSide, ...other } };
+}
+
 const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own?: Partial<Setup> }[] = [
   ...rearLayouts.map(({ name, layout }) => ({
     name,
@@ -68,6 +73,14 @@ const BIKES: readonly { readonly name: string; readonly bike: Bike; readonly own
   },
   { name: 'a belt', bike: driven('belt'), own: { frontTeeth: 19, rearTeeth: 55 } },
   { name: 'a shaft', bike: driven('shaft') },
+  { name: 'a shaft with a torque arm below', bike: torqueArmed('below') },
+  {
+    name: 'a shaft with a torque arm above and the caliper on its housing',
+    bike: {
+      ...torqueArmed('above', { armAnchor: { x: -40, y: 70 }, armLength: 520 }),
+      rearBrake: { ...linkedBike.rearBrake, caliper: 'onHousing' },
+    },
+  },
   { name: 'a hub motor', bike: driven('hub') },
   { name: 'a caliper on a stay', bike: stayed },
   { name: 'slowing in the corner', bike: stayed, own: { cornerAcceleration: 0, cornerBraking: 0.25 } },

@@ -1,5 +1,16 @@
 /** The shock bike as rigid bodies in a general physics engine, shaken down until it stands still. */
-import { Circle, Edge, PrismaticJoint, RevoluteJoint, Settings, Vec2, World, type Body } from 'planck';
+import {
+  Circle,
+  DistanceJoint,
+  Edge,
+  PrismaticJoint,
+  RevoluteJoint,
+  Settings,
+  Vec2,
+  World,
+  type Body,
+} from 'planck';
+import { onGround } from '../../src/core/chassis/pose.ts';
 import type { SpringSet } from '../../src/core/standing/spring-set.ts';
 import type { Stance, Travel } from '../../src/core/standing/stance.ts';
 import { boltDistance, LOWER_BOLT, UPPER_BOLT } from './shock-bike.ts';
@@ -9,8 +20,8 @@ export interface EngineForces {
   readonly acceleration: number;
   /** Weight in the bike's plane against its weight upright: 1/cos of the lean. */
   readonly pressed: number;
-  /** What holds the bike against that: the chain's upper run, its lower run, or the brake of one wheel. */
-  readonly held: 'chain' | 'closedThrottle' | 'frontBrake' | 'rearBrake' | 'nothing';
+  /** What holds the bike against that: the chain's upper run, its lower run, a shaft's torque arm, or the brake of one wheel. */
+  readonly held: 'chain' | 'closedThrottle' | 'torqueArm' | 'frontBrake' | 'rearBrake' | 'nothing';
 }
 
 export interface EngineRest {
@@ -29,6 +40,8 @@ const CHAIN_DAMPING = 6000;
 const FORK_DAMPING = 2500;
 const SHOCK_DAMPING = 12000;
 const GRIP = 30;
+/** Of a shaft's housing, kg. */
+const HOUSING_MASS = 2;
 
 const metres = (x: number, y: number): Vec2 => new Vec2(x / 1000, y / 1000);
 
@@ -108,6 +121,7 @@ function settle(start: Stance, springs: SpringSet, forces: EngineForces): Engine
   world.createJoint(new RevoluteJoint({}, frame, arm, pivot));
   const brake = { enableMotor: true, motorSpeed: 0, maxMotorTorque: 1e5 };
   world.createJoint(new RevoluteJoint(forces.held === 'rearBrake' ? brake : {}, arm, rearWheel, rearAxle));
+  if (forces.held === 'torqueArm') holdHousing(world, start, { frame, arm, rearWheel }, body);
   world.createJoint(
     new RevoluteJoint(forces.held === 'frontBrake' ? brake : {}, legs, frontWheel, frontAxle),
   );
@@ -149,6 +163,30 @@ function settle(start: Stance, springs: SpringSet, forces: EngineForces): Engine
       ...[frame, arm, legs, rearWheel, frontWheel].map((each) => each.getLinearVelocity().length()),
     ),
   };
+}
+
+/** A shaft's housing as one more body on the rear axle, its gears locked, with a rod from its bolt to the frame. */
+function holdHousing(
+  world: World,
+  start: Stance,
+  { frame, arm, rearWheel }: { readonly frame: Body; readonly arm: Body; readonly rearWheel: Body },
+  body: (at: Vec2, angle: number, mass: number, centre: Vec2, inertia: number) => Body,
+): void {
+  const hold = start.torqueHold;
+  if (hold === null) throw new Error('The bike has no torque arm');
+  const axle = metres(start.rearAxle.x, start.rearAxle.y);
+  const bolt = onGround(start.pose, hold.bolt);
+  const anchor = onGround(start.pose, hold.anchor);
+  const housing = body(axle, 0, HOUSING_MASS, new Vec2(0, 0), 0.1);
+  // What the housing weighs is taken from the wheel, which sits on the same axle.
+  rearWheel.setMassData({ mass: rearWheel.getMass() - HOUSING_MASS, center: new Vec2(0, 0), I: 0.4 });
+  world.createJoint(new RevoluteJoint({}, arm, housing, axle));
+  world.createJoint(
+    new RevoluteJoint({ enableMotor: true, motorSpeed: 0, maxMotorTorque: 1e5 }, housing, rearWheel, axle),
+  );
+  world.createJoint(
+    new DistanceJoint({}, housing, frame, metres(bolt.x, bolt.y), metres(anchor.x, anchor.y)),
+  );
 }
 
 /** Draws `a` along `way` and `b` against it with one force, in one line through `at`. */

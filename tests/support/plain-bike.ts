@@ -84,6 +84,13 @@ export const plainBike: Bike = {
     links: null,
   },
   shock: { count: 1, ends: NO_ENDS, support: null },
+  housing: {
+    heldBy: 'swingarm',
+    armAnchor: { x: -10, y: -70 },
+    boltRadius: 90,
+    armLength: 500,
+    boltSide: 'below',
+  },
   rearBrake: {
     caliper: 'onArm',
     stayAnchor: { x: 0, y: 60 },

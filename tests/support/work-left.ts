@@ -3,6 +3,7 @@ import { inFrame, onGround } from '../../src/core/chassis/pose.ts';
 import type { RideForces } from '../../src/core/riding/ride-forces.ts';
 import { springEnergy } from './spring-energy.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
+import type { RearBrake } from '../../src/core/standing/rear-brake.ts';
 import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
 import type { Point } from '../../src/core/plane/point.ts';
 import { STANDARD_GRAVITY } from '../../src/core/units/convert.ts';
@@ -49,6 +50,7 @@ function touching(from: Point, r1: number, to: Point, r2: number, side: 1 | -1):
  */
 function turnedByDrive(on: Stance, before: Stance, after: Stance, side: 1 | -1): number {
   const m = on.machine;
+  if (m.torqueArm !== null) return heldAngle(after, m.torqueArm) - heldAngle(before, m.torqueArm);
   if (m.driveKind === 'shaft' || m.driveKind === 'hub') return after.arm.angle - before.arm.angle;
   const axle = axleInFrame(on);
   const shaft = m.places.countershaft;
@@ -63,8 +65,8 @@ function turnedByDrive(on: Stance, before: Stance, after: Stance, side: 1 | -1):
   return (side * ((b.x - a.x) * Math.cos(run) + (b.y - a.y) * Math.sin(run))) / m.rearSprocketRadius;
 }
 
-/** Angle of the caliper's bracket in the frame; the arm's where the caliper is bolted to it. */
-function bracketAngle(on: Stance, { brake }: SprungMachine): number {
+/** Angle in the frame of what holds the wheel's torque: a bracket or housing on a stay, or the arm itself. */
+function heldAngle(on: Stance, brake: RearBrake): number {
   if (brake.caliper === 'onArm') return on.arm.angle;
   const { anchor, bracketRadius, stayLength, bracketSide } = brake;
   const axle = axleInFrame(on);
@@ -110,7 +112,7 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
     work -= drag * (onGround(after.pose, blown).x - onGround(before.pose, blown).x);
     work += driving * m.rearRadius * (pitched + turnedByDrive(on, before, after, 1));
     work -= engine * m.rearRadius * (pitched + turnedByDrive(on, before, after, -1));
-    const held = bracketAngle(after, bike) - bracketAngle(before, bike);
+    const held = heldAngle(after, bike.brake) - heldAngle(before, bike.brake);
     const rear = braking * (1 - forces.frontBrakeShare);
     if (rear > 0) work -= rear * m.rearRadius * (pitched + held);
     work -= braking * forces.frontBrakeShare * (longer + m.frontRadius * pitched);

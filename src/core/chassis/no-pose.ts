@@ -21,7 +21,10 @@ export type NoPoseReason =
   | 'chainPitchImpossible'
   | 'guideImpossible'
   | 'countershaftBehindAxle'
-  | 'massNegative';
+  | 'massNegative'
+  /** The torque arm of a shaft's housing: too long or too short, or its line through the axle, mm. */
+  | 'torqueArmCannotClose'
+  | 'torqueArmInLine';
 
 /** Why there is no pose; figures in mm, teeth, kg. */
 export type NoPose = Refusal<NoPoseReason>;

@@ -100,8 +100,10 @@ export interface Swingarm {
 
 /** What holds the rear brake's caliper. */
 export interface RearBrakeMount {
-  /** Bolted to the swingarm, or on a bracket about the axle that a stay holds to the frame. */
-  readonly caliper: 'onArm' | 'ownStay';
+  /**
+   * Bolted to the swingarm, on a bracket about the axle that a stay holds to the frame, or to the housing of a shaft.
+   */
+  readonly caliper: 'onArm' | 'ownStay' | 'onHousing';
   /** Where the stay is bolted to the frame; this and what follows count with a stay only. */
   readonly stayAnchor: FramePoint;
   /** Rear axle to where the stay is bolted to the bracket, mm. */
@@ -110,6 +112,20 @@ export interface RearBrakeMount {
   readonly stayLength: number;
   /** On which side of the line from axle to anchor the bracket's bolt lies. */
   readonly bracketSide: 'above' | 'below';
+}
+
+/** What holds the housing of a shaft drive, with the bevel gears about the rear axle. */
+export interface HousingMount {
+  /** Fixed to the swingarm; or free to turn about the axle, held by an arm pinned to housing and frame. */
+  readonly heldBy: 'swingarm' | 'torqueArm';
+  /** Where the torque arm is bolted to the frame; this and what follows count with a torque arm only. */
+  readonly armAnchor: FramePoint;
+  /** Rear axle to where the torque arm is bolted to the housing, mm. */
+  readonly boltRadius: number;
+  /** Bolt to bolt, mm. */
+  readonly armLength: number;
+  /** On which side of the line from axle to anchor the housing's bolt lies. */
+  readonly boltSide: 'above' | 'below';
 }
 
 export interface Wheel {
@@ -121,8 +137,8 @@ export interface Wheel {
 
 export interface Drive {
   /**
-   * By where the driving torque is held: chain and toothed belt pull at a distance from the pivot; a shaft has its
-   * housing fixed to the swingarm and a hub its motor, so that the arm itself holds the torque.
+   * By where the driving torque is held: chain and toothed belt pull at a distance from the pivot; a shaft's housing is
+   * held by the swingarm or by a torque arm, and a hub's motor by the swingarm.
    */
   readonly kind: 'chain' | 'belt' | 'shaft' | 'hub';
   /** Pitch of chain or belt, mm: 15.875 for 5xx chains, 12.7 for 4xx (ISO 606). */
@@ -161,6 +177,7 @@ export interface Bike {
   readonly swingarm: Swingarm;
   readonly shock: Shock;
   readonly rearBrake: RearBrakeMount;
+  readonly housing: HousingMount;
   readonly frontWheel: Wheel;
   readonly rearWheel: Wheel;
   readonly drive: Drive;

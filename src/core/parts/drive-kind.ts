@@ -1,8 +1,8 @@
 /** Kinds of final drive, by where the driving torque is held. */
 
 /**
- * `chain` and `belt` pull at a distance from the pivot. `shaft` has its housing fixed to the swingarm and `hub` its
- * motor: the arm itself holds the torque.
+ * `chain` and `belt` pull at a distance from the pivot. With `shaft` and `hub` the
+ * swingarm itself holds the torque, unless a torque arm holds the shaft's housing.
  */
 export type DriveKind = 'chain' | 'belt' | 'shaft' | 'hub';
 

@@ -2,7 +2,7 @@
 import { moveArm } from '../linkage/move-arm.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import { refused, solved, type Result } from '../numeric/result.ts';
-import type { Frame, RearBrakeMount } from '../parts/bike.ts';
+import type { Frame, HousingMount, RearBrakeMount } from '../parts/bike.ts';
 import { eachFramePlace } from '../parts/frame-places.ts';
 import type { Point } from '../plane/point.ts';
 import type { Stance } from '../standing/stance.ts';
@@ -36,7 +36,12 @@ export function measureArm(
   if (!(Math.cos(toGround) > 0)) return refused('axleNotBehindPivot');
   const { swingarm } = bike;
   const moved = {
-    bike: { ...bike, frame: originMoved(bike.frame, pivot), rearBrake: brakeMoved(bike.rearBrake, pivot) },
+    bike: {
+      ...bike,
+      frame: originMoved(bike.frame, pivot),
+      rearBrake: brakeMoved(bike.rearBrake, pivot),
+      housing: housingMoved(bike.housing, pivot),
+    },
     setup: setup.chainLinks === null ? setup : { ...setup, axlePosition, chainLinks: null },
   };
   if (swingarm.links !== null) {
@@ -69,4 +74,9 @@ function originMoved(frame: Frame, by: Point): Frame {
 function brakeMoved(brake: RearBrakeMount, by: Point): RearBrakeMount {
   const { x, y } = brake.stayAnchor;
   return { ...brake, stayAnchor: { x: x - by.x, y: y - by.y } };
+}
+
+function housingMoved(housing: HousingMount, by: Point): HousingMount {
+  const { x, y } = housing.armAnchor;
+  return { ...housing, armAnchor: { x: x - by.x, y: y - by.y } };
 }

@@ -2,7 +2,12 @@
 import { hasRuns } from '../parts/drive-kind.ts';
 import { chainSlope, type SquatSlope } from '../drive/squat-slope.ts';
 import type { Stance } from './stance.ts';
-import { changeOfRunLever, changeOfSwingarmSlope, type StanceChange } from './stance-change.ts';
+import {
+  changeOfChainSlope,
+  changeOfRunLever,
+  changeOfSwingarmSlope,
+  type StanceChange,
+} from './stance-change.ts';
 
 /**
  * Lower run above the pivot, square to the run, mm: below zero in the usual case, where it passes under the pivot.
@@ -49,12 +54,13 @@ function lowerRunLength({ countershaft, machine }: Stance): number {
  * without loading or unloading the rear spring, in its two parts. The lower run is tight: a braking force B at the
  * patch makes a pull B·wheelRadius / sprocketRadius along it, forward on the rear sprocket. Moments about the pivot
  * of arm and wheel as one massless body: as on the gas (drive/squat-slope.ts), with the lower run's lever and the
- * opposite sign. A positive slope draws the rear down while load transfer lifts it. Shaft and hub: through the pivot.
+ * opposite sign. A positive slope draws the rear down while load transfer lifts it. Shaft and hub: the same line as on
+ * the gas, through the pivot or the torque arm's crossing.
  * A run under the lower guide pulls with the guide's radius.
  */
 export function engineBrakingSlopeOf(stance: Stance): SquatSlope {
   const { machine, pose } = stance;
-  if (!hasRuns(machine.driveKind)) return { swingarm: stance.swingarmSlope, chain: 0 };
+  if (!hasRuns(machine.driveKind)) return { swingarm: stance.swingarmSlope, chain: stance.chainSlope };
   const { rearRadius, rearSprocketRadius } = machine;
   return {
     swingarm: stance.swingarmSlope,
@@ -65,7 +71,7 @@ export function engineBrakingSlopeOf(stance: Stance): SquatSlope {
 /** Change of that slope per mm of travel, both parts together, while the stance changes as given. */
 export function changeOfEngineBrakingSlope(on: Stance, change: StanceChange): number {
   const swingarm = changeOfSwingarmSlope(on, change);
-  if (!hasRuns(on.machine.driveKind)) return swingarm;
+  if (!hasRuns(on.machine.driveKind)) return swingarm + changeOfChainSlope(on, change);
   const { rearRadius, rearSprocketRadius } = on.machine;
   const { lever, onGuide } = lowerPull(on);
   const pivotX = on.pose.pivot.x;

@@ -14,7 +14,7 @@ import { hasRuns, type DriveKind } from '../parts/drive-kind.ts';
 import { withRear, type ArmMass } from './arm-mass.ts';
 import { axleSlot, loopOf, stretchOf, wornLoopOf } from './chain-of.ts';
 import { axleForChain, SLOT_ROUNDING, type AxleMisfit, type AxleSlot } from './axle-in-slot.ts';
-import { rearBrakeOf, type RearBrake } from './rear-brake.ts';
+import { rearBrakeOf, torqueArmOf, type RearBrake, type StayedBrake } from './rear-brake.ts';
 import { springSetOf, type SpringSet } from './spring-set.ts';
 import { carriedMasses, type CarriedMass } from './carried-masses.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
@@ -52,6 +52,8 @@ export interface Machine {
   readonly carried: readonly CarriedMass[];
   readonly springs: SpringSet;
   readonly brake: RearBrake;
+  /** What holds a shaft's housing; null where the swingarm does, and with every other drive. */
+  readonly torqueArm: StayedBrake | null;
 }
 
 /** Why these parts make no machine. */
@@ -84,6 +86,7 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const least = Math.min(frontUnsprung, rearUnsprung, mass, ...carried.map(({ mass }) => mass));
   if (least < 0) return refuse('massNegative', { found: least, limit: 0 });
   if (wrongLoop !== null) return refuse('chainPitchImpossible', wrongLoop);
+  const torqueArm = kind === 'shaft' ? torqueArmOf(bike.housing, setup) : null;
   const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
   const made: Machine = {
     ok: true,
@@ -116,7 +119,8 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     armMoment: 0,
     carried,
     springs: springSetOf(bike, setup),
-    brake: rearBrakeOf(bike.rearBrake, setup),
+    brake: rearBrakeOf(bike.rearBrake, setup, torqueArm),
+    torqueArm,
   };
   const wrong = wrongNumber(made);
   if (wrong !== null) return refuse(wrong);

@@ -2,7 +2,7 @@
 import { refuse } from '../numeric/refusal.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { Point } from '../plane/point.ts';
-import type { RearBrakeMount } from '../parts/bike.ts';
+import type { HousingMount, RearBrakeMount } from '../parts/bike.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { swingarmSlope } from '../drive/squat-slope.ts';
@@ -22,9 +22,26 @@ export type RearBrake =
       readonly bracketSide: 'above' | 'below';
     };
 
-/** The rear brake of a bike, its stay's anchor seen from the pivot where the adjusters hold it. */
-export function rearBrakeOf(mount: RearBrakeMount, setup: Setup): RearBrake {
+/** The torque arm that holds a shaft's housing, as a stay; null where the swingarm holds it. */
+export function torqueArmOf(mount: HousingMount, setup: Setup): StayedBrake | null {
+  const { heldBy, armAnchor, boltRadius, armLength, boltSide } = mount;
+  if (heldBy === 'swingarm') return null;
+  return {
+    caliper: 'ownStay',
+    anchor: fromPivot(armAnchor, setup),
+    bracketRadius: boltRadius,
+    stayLength: armLength,
+    bracketSide: boltSide,
+  };
+}
+
+/**
+ * The rear brake of a bike, its stay's anchor seen from the pivot where the adjusters hold it. A caliper on a shaft's
+ * housing brakes through what holds the housing.
+ */
+export function rearBrakeOf(mount: RearBrakeMount, setup: Setup, torqueArm: StayedBrake | null): RearBrake {
   const { caliper, stayAnchor, bracketRadius, stayLength, bracketSide } = mount;
+  if (caliper === 'onHousing') return torqueArm ?? { caliper: 'onArm' };
   return caliper === 'onArm'
     ? { caliper }
     : { caliper, anchor: fromPivot(stayAnchor, setup), bracketRadius, stayLength, bracketSide };

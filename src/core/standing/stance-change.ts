@@ -3,6 +3,7 @@ import { hasRuns } from '../parts/drive-kind.ts';
 import { armAnglePerTravel } from '../linkage/suspension.ts';
 import type { Point } from '../plane/point.ts';
 import type { Stance } from './stance.ts';
+import { changeOfStaySlope } from './stay-slope.ts';
 
 /**
  * How the frame, the arm and the wheelbase change per mm of travel used at one end, in the units and the frame of
@@ -58,12 +59,14 @@ export function changeOfSwingarmSlope({ pose, swingarmSlope }: Stance, change: S
 
 /**
  * Change of the chain's part of the squat slope per mm of travel, while the stance changes as given. A run that lies
- * on the guide keeps the guide's radius. Zero with a shaft or hub drive.
+ * on the guide keeps the guide's radius. Of a torque arm in the chain's place; zero with any other shaft or hub drive.
  */
 export function changeOfChainSlope(on: Stance, change: StanceChange): number {
   const { machine, pose } = on;
-  if (!hasRuns(machine.driveKind)) return 0;
   const pivotX = pose.pivot.x;
+  const { torqueHold } = on;
+  if (torqueHold !== null) return changeOfStaySlope(torqueHold, machine.rearRadius, pivotX, change);
+  if (!hasRuns(machine.driveKind)) return 0;
   const { rearRadius, rearSprocketRadius } = machine;
   const lever = on.pullLever === on.upperRunLever ? changeOfRunLever(on, change, 'upper') : 0;
   return (-rearRadius * lever) / (rearSprocketRadius * pivotX) - (on.chainSlope * change.pivot.x) / pivotX;

@@ -8,6 +8,8 @@ import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { suspensionAt, type SuspensionAt } from '../linkage/suspension.ts';
 import type { Point } from '../plane/point.ts';
 import type { Machine } from './machine.ts';
+import { stayHold, type StayHold } from './rear-brake.ts';
+import { staySlope } from './stay-slope.ts';
 import { travelWithin } from './travel-within.ts';
 
 /** Travel used from topped out, mm: fork along the legs, rear axle square to the ground with the frame held. */
@@ -37,7 +39,7 @@ export interface Stance {
   readonly swingarmAngle: number;
   /**
    * Upper and lower run above horizontal toward the front; the free runs, as if no guide were there. These and the
-   * levers mean nothing with a shaft or hub drive, whose chain slope is zero.
+   * levers mean nothing with a shaft or hub drive, whose chain slope is zero without a torque arm.
    */
   readonly upperRunAngle: number;
   readonly lowerRunAngle: number;
@@ -45,7 +47,9 @@ export interface Stance {
   readonly upperRunLever: number;
   /** Lever of the chain's pull about the pivot: the free run's, or the guide's radius when the run bends. */
   readonly pullLever: number;
-  /** The two parts of the squat line's slope; see squat-slope.ts. */
+  /** What holds the housing of a shaft; null without a torque arm. */
+  readonly torqueHold: StayHold | null;
+  /** The two parts of the squat line's slope; see squat-slope.ts. A torque arm's part counts as the chain's. */
   readonly swingarmSlope: number;
   readonly chainSlope: number;
   /** Whole mass with rider and load, kg, and its centre. With no mass at all the centre is the rear patch. */
@@ -119,6 +123,15 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
       ? machine.guideRadius
       : upperRunLever;
 
+  const torqueHold =
+    machine.torqueArm === null ? null : stayHold(machine.torqueArm, machine.rear.arm, arm.angle);
+  if (torqueHold !== null && !torqueHold.ok) {
+    const { found, limit } = torqueHold;
+    const reason = torqueHold.reason === 'stayThroughAxle' ? 'torqueArmInLine' : 'torqueArmCannotClose';
+    return refuse(reason, { end: 'rear', found, limit });
+  }
+  const torqueSlope = torqueHold === null ? 0 : staySlope(torqueHold, rearRadius, pivotX);
+
   const { rearUnsprung, frontUnsprung, armMoment } = machine;
   let mass = 0;
   let momentX = 0;
@@ -153,8 +166,9 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
     lowerRunAngle,
     upperRunLever,
     pullLever,
+    torqueHold,
     swingarmSlope: swingarmSlope(pivotX, pivotY),
-    chainSlope: runs ? chainSlope(pivotX, pullLever, rearRadius, machine.rearSprocketRadius) : 0,
+    chainSlope: runs ? chainSlope(pivotX, pullLever, rearRadius, machine.rearSprocketRadius) : torqueSlope,
     mass,
     centre: mass > 0 ? { x: momentX / mass, y: momentY / mass } : { x: 0, y: 0 },
   };

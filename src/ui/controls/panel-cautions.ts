@@ -31,5 +31,8 @@ export const CAUTION_AXLE =
 export const CAUTION_SPRINGS =
   'Fitting a spring is a workshop job: a loaded spring can injure. Unload it first and follow the maker’s manual.';
 
+/** Beside a shaft's housing that a torque arm holds. */
+export const CAUTION_TORQUE_ARM = 'A torque arm carries the whole drive. Only the maker’s parts and torque.';
+
 /** Beside a rear caliper that a stay holds. */
 export const CAUTION_STAY = 'A stay carries the whole rear brake. Only the maker’s parts and torque.';

@@ -9,6 +9,13 @@ const hidden = (bike: Bike) =>
   BIKE_FIELDS.map(({ path }) => path).filter((path) => !fieldApplies(bike, path));
 /** Asked for in the Chain tab, beside what follows from them, whatever the drive. */
 const OF_CHAIN = ['drive.measuredLinks', 'drive.measuredLength', 'drive.wearLimit', 'drive.leastSlack'];
+/** Only of a shaft whose housing a torque arm holds. */
+const OF_TORQUE_ARM = [
+  'housing.armAnchor.x',
+  'housing.armAnchor.y',
+  'housing.boltRadius',
+  'housing.armLength',
+];
 const driven = (kind: Bike['drive']['kind']): Bike => ({
   ...plainBike,
   drive: { ...plainBike.drive, kind },
@@ -16,8 +23,8 @@ const driven = (kind: Bike['drive']['kind']): Bike => ({
 });
 
 it('all figures are, of a bike with a chain and a caliper on a stay, but those of the Chain tab', () => {
-  expect(hidden(driven('chain'))).toEqual(OF_CHAIN);
-  expect(hidden(driven('belt'))).toEqual(OF_CHAIN);
+  expect(hidden(driven('chain'))).toEqual([...OF_CHAIN, ...OF_TORQUE_ARM]);
+  expect(hidden(driven('belt'))).toEqual([...OF_CHAIN, ...OF_TORQUE_ARM]);
 });
 
 it('those of run and guide are not with a shaft, and those of the gearbox not with a hub motor', () => {
@@ -29,16 +36,23 @@ it('those of run and guide are not with a shaft, and those of the gearbox not wi
     'drive.chainPitch',
     'drive.leastFrontTeeth',
   ];
-  expect(hidden(driven('shaft'))).toEqual([...ofRuns, ...OF_CHAIN]);
-  expect(hidden(driven('hub'))).toEqual([...ofRuns, 'drive.primaryRatio', ...OF_CHAIN]);
+  expect(hidden(driven('shaft'))).toEqual([...ofRuns, ...OF_CHAIN, ...OF_TORQUE_ARM]);
+  expect(hidden(driven('hub'))).toEqual([...ofRuns, 'drive.primaryRatio', ...OF_CHAIN, ...OF_TORQUE_ARM]);
 });
 
 it('those of the stay are not with a caliper on the swingarm', () => {
   expect(hidden(plainBike)).toEqual([
     ...OF_CHAIN,
+    ...OF_TORQUE_ARM,
     'rearBrake.stayAnchor.x',
     'rearBrake.stayAnchor.y',
     'rearBrake.bracketRadius',
     'rearBrake.stayLength',
   ]);
+});
+
+it('those of a torque arm are, of a shaft whose housing one holds', () => {
+  const shaft = driven('shaft');
+  const held = { ...shaft, housing: { ...shaft.housing, heldBy: 'torqueArm' as const } };
+  for (const path of OF_TORQUE_ARM) expect(hidden(held)).not.toContain(path);
 });

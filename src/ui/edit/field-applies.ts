@@ -6,6 +6,8 @@ const runs = (bike: Bike): boolean => hasRuns(bike.drive.kind);
 const geared = (bike: Bike): boolean => bike.drive.kind !== 'hub';
 const stayed = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
 
+const torqueArm = (bike: Bike): boolean => bike.drive.kind === 'shaft' && bike.housing.heldBy === 'torqueArm';
+
 /** Of the chain as it is now, asked for in its own tab beside what follows from them. */
 const elsewhere = (): boolean => false;
 const byTable = (bike: Bike): boolean => bike.swingarm.links === null;
@@ -32,6 +34,10 @@ const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'rearBrake.stayAnchor.y': stayed,
   'rearBrake.bracketRadius': stayed,
   'rearBrake.stayLength': stayed,
+  'housing.armAnchor.x': torqueArm,
+  'housing.armAnchor.y': torqueArm,
+  'housing.boltRadius': torqueArm,
+  'housing.armLength': torqueArm,
 };
 
 /** Whether a field, by its path, is asked for on this bike. */
