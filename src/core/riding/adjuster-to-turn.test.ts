@@ -54,6 +54,24 @@ describe('the adjuster behind a refusal', () => {
     expect(adjusterToTurn(found, ride, hard)).toBe('acceleration');
   });
 
+  it('is the air gap that leaves no air, and the pressure below no air at all', () => {
+    const air = { bore: 42, slidingTube: 43, exponent: 1.3, steelVolume: 0, balance: null };
+    const support = { spring: { kind: 'oneRate' }, air } as const;
+    const pumped = { ...bike, fork: { ...bike.fork, support }, shock: { ...bike.shock, support } };
+    expect(refused('riderUp', { forkAirGap: 0 }, pumped)).toEqual(['noAirLeft', 'forkAirGap']);
+    expect(refused('riderUp', { shockAirGap: 0 }, pumped)).toEqual(['noAirLeft', 'shockAirGap']);
+    expect(refused('riderUp', { forkAirPressure: -2 }, pumped)).toEqual([
+      'airPressureImpossible',
+      'forkAirPressure',
+    ]);
+    const balance = { volume: 40, bore: 36, rod: 12, pressure: -2 };
+    const opposed = { ...support, air: { ...air, balance } };
+    expect(refused('riderUp', {}, { ...pumped, shock: { ...bike.shock, support: opposed } })).toEqual([
+      'airPressureImpossible',
+      null,
+    ]);
+  });
+
   it('is the preload that closes the coils, the lean, the share, the drag and the travel', () => {
     const ends = { ...bike.shock.ends, springTravel: 10 };
     expect(refused('riderUp', {}, { ...bike, shock: { ...bike.shock, ends } })).toEqual([
