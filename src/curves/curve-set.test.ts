@@ -84,6 +84,18 @@ describe('a curve', () => {
     );
   });
 
+  it('ends with the travel of its own bike where another goes further, and the notes say no more than that', () => {
+    const longer = source(
+      plainBike,
+      { ...plainSetup, axlePosition: plainBike.swingarm.slot },
+      'travelByHand',
+    );
+    const set = curveSet(trail, axis('rearTravel'), [longer, { ...asSet, name: 'Baseline', of: 'baseline' }]);
+    expect(chartNotes(set, CHAIN, style).map(plain)).toEqual([
+      'Baseline: Ends at 130.0 mm, the end of its rear travel.',
+    ]);
+  });
+
   it('lies under another that is the same, and the notes say so', () => {
     const set = curveSet(trail, axis('rearTravel'), [asSet, { ...asSet, name: 'Baseline', of: 'baseline' }]);
     expect(sameLine(set.curves[0].curve, set.curves[1].curve)).toBe(true);

@@ -113,13 +113,25 @@ export function chartNotes(set: CurveSet, drive: DriveNoun, style: NumberStyle):
   return notes;
 }
 
+/** Where a line ends with its bike's travel: nobody set a travel, so there is nothing to set otherwise. Null of other stops. */
+function travelEnd(no: NoStand, style: NumberStyle): string | null {
+  if (no.reason !== 'rearTravelBeyond' && no.reason !== 'forkTravelBeyond') return null;
+  const end = no.reason === 'rearTravelBeyond' ? 'rear' : 'fork';
+  return `Ends at ${writeNumber(no.limit ?? 0, 'length', style).text}, the end of its ${end} travel.`;
+}
+
 function notesOf({ curve }: PlacedCurve, { axis }: CurveSet, drive: DriveNoun, style: NumberStyle): string[] {
   const { lowStop, highStop } = curve;
   if (curve.x.length === 0)
     return lowStop === null ? [] : [`No curve. ${noStandWords(lowStop.noStand, drive, style)}`];
   const x = (value: number): string => writeNumber(value, axis.quantity, style).text;
   const stops = [lowStop, highStop].flatMap((stop) =>
-    stop === null ? [] : [`Stops before ${x(stop.x)}. ${noStandWords(stop.noStand, drive, style)}`],
+    stop === null
+      ? []
+      : [
+          travelEnd(stop.noStand, style) ??
+            `Stops before ${x(stop.x)}. ${noStandWords(stop.noStand, drive, style)}`,
+        ],
   );
   const reasons = new Set(curve.y.filter((value) => typeof value !== 'number'));
   return [...stops, ...[...reasons].map((reason) => `Gap: ${absentWords(reason)}.`)];
