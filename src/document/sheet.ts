@@ -40,6 +40,13 @@ export interface SheetDraft {
   readonly further: readonly FurtherNote[];
 }
 
+/** A pinned state: the bike it belongs to by its id, its letter, and its text as in a bike's file. */
+export interface PinnedText {
+  readonly bike: string;
+  readonly letter: string;
+  readonly text: string;
+}
+
 export interface NewSheet extends BikeWithSetup {
   readonly day: string;
   readonly madeAt: number;

@@ -1,5 +1,5 @@
 /** How this person likes to see things; kept apart from the bike and never part of its file. */
-import type { SheetDraft } from '../document/sheet.ts';
+import type { PinnedText, SheetDraft } from '../document/sheet.ts';
 import type { ThemeName } from '../scene/theme.ts';
 import type { ShadowAlign } from '../scene/shadow-drawing.ts';
 import type { AdjusterGroup } from '../core/adjusters/adjuster-groups.ts';
@@ -57,6 +57,8 @@ export interface PreferenceData {
   readonly rideState: string;
   /** A setup sheet that is being filled in and is not kept yet; null when none is. */
   readonly sheetDraft: SheetDraft | null;
+  /** Pinned states of bikes, each as its text in a file. */
+  readonly variants: readonly PinnedText[];
 }
 
 export const FIRST_PREFERENCES: PreferenceData = {
@@ -77,6 +79,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   openAdjusters: FIRST_OPEN_ADJUSTERS,
   rideState: '',
   sheetDraft: null,
+  variants: [],
 };
 
 export class Preferences {

@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { LONGEST_ABOUT } from '../document/bounds.ts';
 import { MOST_FURTHER } from '../document/open-sheet.ts';
+import { LARGEST_TEXT } from '../document/read-json.ts';
 
 const rates = v.pipe(
   v.array(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e4))),
@@ -9,6 +10,9 @@ const rates = v.pipe(
 );
 
 const names = v.pipe(v.array(v.pipe(v.string(), v.maxLength(100))), v.maxLength(200));
+
+/** More pinned states of all bikes together than anyone keeps. */
+const MOST_PINNED = 400;
 
 const fields = {
   theme: v.picklist(['paper', 'garage', 'sun']),
@@ -34,6 +38,16 @@ const fields = {
       notes: v.record(v.string(), v.pipe(v.string(), v.maxLength(LONGEST_ABOUT))),
       further: v.pipe(v.array(v.object({ name: v.string(), text: v.string() })), v.maxLength(MOST_FURTHER)),
     }),
+  ),
+  variants: v.pipe(
+    v.array(
+      v.object({
+        bike: v.pipe(v.string(), v.maxLength(100)),
+        letter: v.pipe(v.string(), v.maxLength(1)),
+        text: v.pipe(v.string(), v.maxLength(LARGEST_TEXT)),
+      }),
+    ),
+    v.maxLength(MOST_PINNED),
   ),
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),

@@ -1,7 +1,7 @@
 /** Setup sheets: a session logged, opened again after a reload, compared with, put right openly, deleted and brought back. */
 import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
-import { field, REAR_HEIGHT, typeInto, undo } from './support/panels.ts';
+import { field, FRONT_HEIGHT, REAR_HEIGHT, typeInto, undo } from './support/panels.ts';
 import { openPage } from './support/side-view.ts';
 import { beginSheet, keepSheet, openSheets, sheetRow, sheets } from './support/sheets.ts';
 
@@ -135,4 +135,33 @@ test('a bike with its sheets goes to a file and comes back in another browser, b
   const told = fresh.getByRole('alert').filter({ hasText: 'Brought back one bike and one sheet.' });
   await expect(told).toContainText('cut.json was not opened.');
   await other.close();
+});
+
+test('rear, front and both pinned as variants stand beside the baseline, are set again and made a sheet', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openSheets(page);
+  const pin = sheets(page).getByRole('button', { name: 'Pin as variant' });
+  await expect(pin).toBeEnabled();
+  await typeInto(page, REAR_HEIGHT, '5');
+  await pin.click();
+  await typeInto(page, FRONT_HEIGHT, '10');
+  await pin.click();
+  await typeInto(page, REAR_HEIGHT, '0');
+  await pin.click();
+  const table = sheets(page).getByRole('region', { name: 'Variants' });
+  const cells = table.getByRole('row').filter({ hasText: 'Trail' }).first().getByRole('cell');
+  await expect(cells).toHaveCount(4);
+  for (const at of [1, 2, 3]) await expect(cells.nth(at)).toContainText(/▼ −[\d.]+\smm/);
+  await table.getByRole('button', { name: 'Set A' }).click();
+  await expect(field(page, REAR_HEIGHT)).toHaveValue('5.0');
+  await undo(page);
+  await expect(field(page, REAR_HEIGHT)).toHaveValue('0.0');
+  await table.getByRole('button', { name: 'Unpin A' }).click();
+  await table.getByRole('button', { name: 'Sheet of B' }).click();
+  await expect(sheets(page).getByLabel('What was changed')).toHaveValue(/Shock length .*Fork tubes/);
+  await keepSheet(page);
+  await expect(sheets(page).getByRole('listitem')).toHaveCount(1);
+  await expect(table).toBeVisible();
 });
