@@ -154,6 +154,8 @@ describe('a bike built k times as large', () => {
           length: k * swingarm.length,
           slot: k * swingarm.slot,
           wheelTravel: k * swingarm.wheelTravel,
+          centreAlong: k * swingarm.centreAlong,
+          centreAbove: k * swingarm.centreAbove,
           travelTable: swingarm.travelTable.map((row) => ({
             wheelTravel: k * row.wheelTravel,
             shockStroke: k * row.shockStroke,
