@@ -59,6 +59,8 @@ export interface PreferenceData {
   readonly sheetDraft: SheetDraft | null;
   /** Pinned states of bikes, each as its text in a file. */
   readonly variants: readonly PinnedText[];
+  /** Sheets kept since all bikes were last saved to a file. */
+  readonly sheetsSinceCopy: number;
 }
 
 export const FIRST_PREFERENCES: PreferenceData = {
@@ -80,6 +82,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   rideState: '',
   sheetDraft: null,
   variants: [],
+  sheetsSinceCopy: 0,
 };
 
 export class Preferences {

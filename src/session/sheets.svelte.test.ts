@@ -141,3 +141,14 @@ it('what is being filled in stays with its bike until it is kept or dropped', as
   expect(sheets.kept.map(({ sheet }) => sheet.day)).toEqual(['2026-05-04']);
   await keeping.end();
 });
+
+it('ten sheets without a copy in a file are told, until all bikes are saved', async () => {
+  const { keeping, sheets } = await opened();
+  for (let i = 0; i < 9; i++) await log(sheets);
+  expect(sheets.copyDue).toBeNull();
+  await log(sheets);
+  expect(sheets.copyDue).toBe(10);
+  sheets.copied();
+  expect(sheets.copyDue).toBeNull();
+  await keeping.end();
+});

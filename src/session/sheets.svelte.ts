@@ -25,6 +25,9 @@ export interface UnreadableSheet {
   readonly sentence: string;
 }
 
+/** Sheets after which a copy in a file is asked for: some weekends of work. */
+const COPY_AFTER = 10;
+
 export class Sheets {
   readonly #bench: Pick<Workbench, 'session' | 'preferences'>;
   readonly #now: () => number;
@@ -111,8 +114,20 @@ export class Sheets {
     const readings = readingsByState(bike, setup);
     const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings });
     if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
-    this.#fill(null);
+    const { preferences } = this.#bench;
+    preferences.change({ sheetDraft: null, sheetsSinceCopy: preferences.data.sheetsSinceCopy + 1 });
     return true;
+  }
+
+  /** How many sheets are only in this browser, once they are so many that a copy is due; null before. */
+  get copyDue(): number | null {
+    const { sheetsSinceCopy } = this.#bench.preferences.data;
+    return sheetsSinceCopy >= COPY_AFTER ? sheetsSinceCopy : null;
+  }
+
+  /** All bikes with their sheets have been saved to a file. */
+  copied(): void {
+    this.#bench.preferences.change({ sheetsSinceCopy: 0 });
   }
 
   /** Puts a note right; the sheet keeps both values. True when it is stored. */

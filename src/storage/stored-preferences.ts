@@ -49,6 +49,7 @@ const fields = {
     ),
     v.maxLength(MOST_PINNED),
   ),
+  sheetsSinceCopy: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };
