@@ -60,7 +60,8 @@ function lowerRunLength({ countershaft, machine }: Stance): number {
  */
 export function engineBrakingSlopeOf(stance: Stance): SquatSlope {
   const { machine, pose } = stance;
-  if (!hasRuns(machine.driveKind)) return { swingarm: stance.swingarmSlope, chain: stance.chainSlope };
+  if (!hasRuns(machine.driveKind))
+    return { swingarm: stance.swingarmSlope, chain: stance.torqueHold === null ? 0 : stance.chainSlope };
   const { rearRadius, rearSprocketRadius } = machine;
   return {
     swingarm: stance.swingarmSlope,
