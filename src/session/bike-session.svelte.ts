@@ -109,10 +109,10 @@ export class BikeSession {
     this.#turnTo(redo(this.history), `Redo ${this.redoLabel ?? ''}`);
   }
 
-  /** Another bike takes the page, with a history of its own. */
-  open(document: BikeDocument): void {
+  /** Another bike takes the page, with what can be undone on it. */
+  open(history: History): void {
     this.cancel();
-    this.history = beginHistory(document);
+    this.history = history;
     this.opened += 1;
     this.#show();
     for (const { opened } of this.#listeners) opened?.();

@@ -5,6 +5,7 @@ import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { ROLL_MS, CornerSequence, type Frames } from './corner-sequence.svelte.ts';
 import { Riding } from './riding.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
+import { beginHistory } from '../document/history.ts';
 
 /** Pictures that come when the test says so. */
 class Asked implements Frames {
@@ -112,7 +113,7 @@ describe('the corner sequence', () => {
   it('ends when another bike is opened', () => {
     const { bench } = begun();
     bench.cornerSequence.scrub(0.5, 0);
-    bench.open(DEMO_BIKES[1]);
+    bench.open(beginHistory(DEMO_BIKES[1]));
     expect(bench.standing.cornerPart).toBeNull();
   });
 });

@@ -2,6 +2,7 @@
 import type { BikeStore } from '../storage/bike-store.ts';
 import { memoryStore } from '../storage/memory-store.ts';
 import { openStore } from '../storage/open-store.ts';
+import { askToPersist, type Persistence } from '../storage/persistence.ts';
 import { saveOnLeaving } from '../storage/save-on-leaving.ts';
 import { storageFault } from '../storage/storage-fault.ts';
 import { browserChannel, type Channel } from '../storage/tab-notices.ts';
@@ -15,6 +16,8 @@ export interface KeepingPlace {
   readonly onLeaving: (flush: () => Promise<void>) => () => void;
   /** Milliseconds since 1970, UTC. */
   readonly now: () => number;
+  /** Asks for the promise that what is stored stays. */
+  readonly persist: () => Promise<Persistence>;
 }
 
 export function browserPlace(): KeepingPlace {
@@ -23,6 +26,7 @@ export function browserPlace(): KeepingPlace {
     channel: browserChannel,
     onLeaving: (flush) => saveOnLeaving(flush),
     now: () => Date.now(),
+    persist: () => askToPersist(),
   };
 }
 

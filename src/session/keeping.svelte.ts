@@ -2,44 +2,39 @@
 import { untrack } from 'svelte';
 import type { Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { openDocument } from '../document/open-document.ts';
-import { visible } from '../document/json.ts';
+import { beginHistory, type History } from '../document/history.ts';
 import { Autosave } from '../storage/autosave.ts';
-import { downloadBike, readBikeFile } from '../storage/bike-file.ts';
-import type { BikeStore, BikeSummary, StoredBike, UnreadableRecord } from '../storage/bike-store.ts';
+import { downloadBike } from '../storage/bike-file.ts';
+import { listed } from '../storage/bike-index.ts';
+import type {
+  BikeStore,
+  BikeSummary,
+  ListedBike,
+  StoredBike,
+  UnreadableRecord,
+} from '../storage/bike-store.ts';
 import { newId } from '../storage/new-id.ts';
-import { openStored } from '../storage/open-stored.ts';
+import type { Persistence } from '../storage/persistence.ts';
 import type { SaveStatus } from '../storage/save-status.ts';
 import type { StorageFault } from '../storage/storage-fault.ts';
 import { readPreferences, type StoredPreferences } from '../storage/stored-preferences.ts';
 import { TabNotices, type TabNotice } from '../storage/tab-notices.ts';
-import {
-  doneMessage,
-  errorMessage,
-  openedMessage,
-  unreadableMessage,
-  type Message,
-} from '../words/keeping-message.ts';
+import { doneMessage, errorMessage, unreadableMessage, type Message } from '../words/keeping-message.ts';
+import { findInFile, findInVersion, findStored, type FoundBike } from './found-bike.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
-
-/** A bike that is to take the page. */
-interface Found {
-  readonly document: BikeDocument;
-  readonly id: string;
-  /** The revision it was opened from; null for one that is not stored yet. */
-  readonly revision: number | null;
-  /** Whether it need not be stored until it is changed. */
-  readonly kept: boolean;
-  readonly message: Message | null;
-}
 
 /** A bike waits to take the page, because the one on it holds changes that could not be stored. */
 export interface Waiting {
   /** The bike whose changes would be lost. */
   readonly name: string;
-  readonly found: Found;
+  readonly found: FoundBike;
+}
+
+/** A message with the way back from what it tells of; null where there is none. */
+export interface Told extends Message {
+  readonly undo?: () => void;
 }
 
 export class Keeping {
@@ -58,17 +53,22 @@ export class Keeping {
   #wish = 0;
   /** The records that were reported, by their keys. */
   #reported: readonly string[] = [];
+  /** What can be undone on the bikes that were on the page, by their ids. */
+  readonly #histories = new Map<string, History>();
+  #asked = false;
   #ending: readonly (() => void)[] = [];
 
   /** The bike on the page, by its id in the store; null until the store has answered. */
   bikeId = $state<string | null>(null);
-  bikes = $state.raw<readonly BikeSummary[]>([]);
+  bikes = $state.raw<readonly ListedBike[]>([]);
   /** Versions of the bike on the page that other tabs made and that are kept beside it. */
   others = $state.raw<readonly StoredBike[]>([]);
   status = $state.raw<SaveStatus>({ state: 'saved', revision: null, savedAt: null });
   /** Why something beside the bike itself could not be stored or listed; null once it could. */
   fault = $state.raw<StorageFault | null>(null);
-  message = $state.raw<Message | null>(null);
+  message = $state.raw<Told | null>(null);
+  /** Whether the browser keeps what is stored; null until it was asked, after the first save. */
+  persistence = $state.raw<Persistence | null>(null);
   /** What lies in the store and is no bike, until it is dismissed. */
   unreadable = $state.raw<Message | null>(null);
   elsewhere = $state.raw<TabNotice | null>(null);
@@ -92,12 +92,12 @@ export class Keeping {
     const untouched = (): boolean =>
       this.#bench.session.history.present === this.#first && this.#bench.session.draft === null;
     const store = await this.#place.findStore();
-    const stored = this.#noted(await store.loadPreferences());
+    const stored = this.noted(await store.loadPreferences());
     this.#bringBack(readPreferences(stored ?? null));
     this.#store = store;
     await this.#list();
     const last = this.bikes.find(({ id }) => id === this.#lastBike);
-    const found = last !== undefined && untouched() ? await this.#fromStore(store, last.id) : null;
+    const found = last !== undefined && untouched() ? await this.#find(store, last.id) : null;
     if (found !== null && untouched()) this.#showOrTell(found);
     if (this.#autosave === null) this.#join(newId(), null);
     this.#ending = [
@@ -121,19 +121,25 @@ export class Keeping {
 
   /** A copy of a bike becomes a new one of the user's own; it is stored once it is changed. */
   async startWith(document: BikeDocument): Promise<void> {
-    await this.#turnTo(async () => ({ document, id: newId(), revision: null, kept: true, message: null }));
+    const found = { history: beginHistory(document), id: newId(), revision: null, kept: true, message: null };
+    await this.#turnTo(async () => found);
   }
 
   /** Puts a bike of the store on the page. */
   async openStored(id: string): Promise<void> {
     const store = this.#store;
     if (id === this.bikeId || store === null) return;
-    await this.#turnTo(() => this.#fromStore(store, id));
+    await this.#turnTo(() => this.#find(store, id));
   }
 
   /** Opens a file as a new bike, or says why not and leaves everything as it is. `besides` were given with it. */
   async openFile(file: File, besides = 0): Promise<void> {
-    await this.#turnTo(() => this.#fromFile(file, besides));
+    await this.#turnTo(() =>
+      findInFile(file, besides, async (id, text) => {
+        if (this.#store !== null)
+          this.noted(await this.#store.keepOriginal({ id, keptAt: this.#place.now(), text }));
+      }),
+    );
   }
 
   /** Where bikes are kept; null until it has been found. */
@@ -167,15 +173,15 @@ export class Keeping {
 
   /** Opens a version that another tab made of this bike, as a bike of its own; both stay. */
   async openOther(writer: string): Promise<void> {
-    await this.#turnTo(async () => {
-      const other = this.others.find((each) => each.writer === writer);
-      if (other === undefined) return errorMessage('The other version is no longer saved in this browser.');
-      const opened = openDocument(other.text);
-      if (!opened.ok) return errorMessage(`The other version was not opened. ${opened.reason.sentence}`);
-      const { document, repairs } = opened.value;
-      const message = openedMessage('the other version', repairs, 'It is also kept as it was.');
-      return { document, id: newId(), revision: null, kept: false, message };
-    });
+    const other = this.others.find((each) => each.writer === writer);
+    if (other === undefined)
+      this.message = errorMessage('The other version is no longer saved in this browser.');
+    else await this.openVersion(other.text, 'the other version');
+  }
+
+  /** Opens a text that is kept beside a bike, as a bike of its own. `what` names it, such as `the other version`. */
+  async openVersion(text: string, what: string): Promise<void> {
+    await this.#turnTo(async () => findInVersion(text, what));
   }
 
   /** The user has seen that both versions are kept. */
@@ -192,7 +198,7 @@ export class Keeping {
     this.elsewhere = null;
     // Then the version here is the newest, and the notice of that tells how to open the other one.
     if (this.status.state === 'conflict') return;
-    await this.#turnTo(() => this.#fromStore(store, bikeId));
+    await this.#turnTo(() => this.#find(store, bikeId));
   }
 
   /** Lets the waiting bike take the page; the changes that could not be stored are lost. */
@@ -207,17 +213,30 @@ export class Keeping {
     this.waiting = null;
   }
 
+  now(): number {
+    return this.#place.now();
+  }
+
+  /** What could be undone on a bike when it left the page; null for one that was not on it. */
+  historyOf(id: string): History | null {
+    return this.#histories.get(id) ?? null;
+  }
+
+  remember(id: string, history: History): void {
+    this.#histories.set(id, history);
+  }
+
   /** Looks again at what the store holds, as other tabs may have added to it. */
   async refresh(): Promise<void> {
     await this.#list();
   }
 
-  async #turnTo(find: () => Promise<Found | Message>): Promise<void> {
+  async #turnTo(find: () => Promise<FoundBike | Message>): Promise<void> {
     const wish = ++this.#wish;
     this.waiting = null;
     const found = await find();
     if (wish !== this.#wish) return;
-    if (!('document' in found)) {
+    if (!('history' in found)) {
       this.message = found;
       return;
     }
@@ -228,49 +247,21 @@ export class Keeping {
     else this.#show(found);
   }
 
-  async #fromStore(store: BikeStore, id: string): Promise<Found | Message> {
-    const loaded = await store.load(id);
-    if (!loaded.ok) return errorMessage(loaded.reason.sentence);
-    if (loaded.value === null) return errorMessage('That bike is no longer saved in this browser.');
-    const { text, revision, name } = loaded.value;
-    const opened = await openStored(store, id, text, this.#place.now());
-    if (!opened.ok) return errorMessage(`${name} was not opened. ${opened.reason.sentence}`);
-    const { document, repairs, originalLost } = opened.value;
-    if (repairs.length === 0) return { document, id, revision, kept: true, message: null };
-    const original =
-      originalLost === null
-        ? 'It is also kept as it was.'
-        : 'It stays as it was saved in this browser until you change it.';
-    const message = openedMessage(visible(name), repairs, original);
-    return { document, id, revision, kept: originalLost !== null, message };
+  #find(store: BikeStore, id: string): Promise<FoundBike | Message> {
+    return findStored(store, id, this.#place.now(), (each) => this.historyOf(each));
   }
 
-  async #fromFile(file: File, besides: number): Promise<Found | Message> {
-    const read = await readBikeFile(file);
-    if (!read.ok)
-      return errorMessage(`${file.name} was not opened. ${read.reason.sentence}`, [
-        'The bike on the page is as it was.',
-      ]);
-    const { document, repairs, text } = read.value;
-    const id = newId();
-    if (repairs.length > 0 && this.#store !== null)
-      this.#noted(await this.#store.keepOriginal({ id, keptAt: this.#place.now(), text }));
-    const opened = openedMessage(visible(file.name), repairs, 'The file itself is as it was.');
-    const message =
-      besides === 0 ? opened : { ...opened, details: [...opened.details, 'One bike is opened at a time.'] };
-    return { document, id, revision: null, kept: false, message };
-  }
-
-  #showOrTell(found: Found | Message): void {
-    if ('document' in found) this.#show(found);
+  #showOrTell(found: FoundBike | Message): void {
+    if ('history' in found) this.#show(found);
     else this.message = found;
   }
 
-  #show({ document, id, revision, kept, message }: Found): void {
+  #show({ history, id, revision, kept, message }: FoundBike): void {
+    if (this.bikeId !== null) this.remember(this.bikeId, this.#bench.session.history);
     // An edit made since the last flush is saved under its own bike while the next one is already here.
     void this.#leave();
-    this.#bench.open(document);
-    this.#saved = kept ? document : null;
+    this.#bench.open(history);
+    this.#saved = kept ? history.present : null;
     this.message = message;
     this.#join(id, revision);
   }
@@ -306,13 +297,22 @@ export class Keeping {
       onStatus: (status) => {
         if (onPage()) this.status = status;
       },
-      onSaved: (saved, savedAt) => {
+      onSaved: (saved, savedAt, name) => {
         notices.saved(saved, savedAt);
-        if (onPage()) this.#lastBike = id;
-        void this.#list();
+        this.#listSaved({ id, name, revision: saved, writer, savedAt });
+        if (!onPage()) return;
+        this.#lastBike = id;
+        void this.#listOthers();
+        void this.#askToPersist();
       },
     });
-    void this.#list();
+    void this.#listOthers();
+  }
+
+  async #askToPersist(): Promise<void> {
+    if (this.#asked || this.#store?.shortLived !== null) return;
+    this.#asked = true;
+    this.persistence = await this.#place.persist();
   }
 
   #hear(notice: TabNotice): void {
@@ -342,20 +342,30 @@ export class Keeping {
   }
 
   async #savePreferences(now: object): Promise<void> {
-    if (this.#store !== null) this.#noted(await this.#store.savePreferences(now));
+    if (this.#store !== null) this.noted(await this.#store.savePreferences(now));
   }
 
   async #list(): Promise<void> {
-    const { bikeId } = this;
     const store = this.#store;
     if (store === null) return;
-    const shelf = this.#noted(await store.list());
+    const shelf = this.noted(await store.list());
     if (shelf !== null) {
       this.bikes = shelf.bikes;
       this.#reportUnreadable(shelf.unreadable);
     }
-    if (bikeId === null) return;
-    const others = this.#noted(await store.revisions(bikeId));
+    await this.#listOthers();
+  }
+
+  /** A bike that was saved goes to the head of the list, which is not read anew for it. */
+  #listSaved(saved: BikeSummary): void {
+    const before = this.bikes.find(({ id }) => id === saved.id) ?? null;
+    this.bikes = [listed(saved, before), ...this.bikes.filter(({ id }) => id !== saved.id)];
+  }
+
+  async #listOthers(): Promise<void> {
+    const { bikeId } = this;
+    if (bikeId === null || this.#store === null) return;
+    const others = this.noted(await this.#store.revisions(bikeId));
     if (others !== null && bikeId === this.bikeId) this.others = others;
   }
 
@@ -370,8 +380,8 @@ export class Keeping {
     ]);
   }
 
-  /** What the store answered; null when it failed, which the page then tells. */
-  #noted<T>(answer: Result<T, StorageFault>): T | null {
+  /** What the store answered; null when it failed, which the page then says. */
+  noted<T>(answer: Result<T, StorageFault>): T | null {
     this.fault = answer.ok ? null : answer.reason;
     return answer.ok ? answer.value : null;
   }

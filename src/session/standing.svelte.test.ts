@@ -11,6 +11,7 @@ import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setBaseline, setAdjuster } from '../document/edits.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Standing } from './standing.svelte.ts';
+import { beginHistory } from '../document/history.ts';
 
 const [road, track] = DEMO_BIKES;
 
@@ -83,7 +84,7 @@ describe('a standing bike', () => {
     // Read by itself, the same bike sits high on its springs.
     const alone = standBike(bike, { ...setup, riderMass: 80 }, 'riderUp');
     expect(alone.ok && alone.travel.rear).toBeLessThan(20);
-    session.open({ ...session.document, setup: { ...session.document.setup } });
+    session.open(beginHistory({ ...session.document, setup: { ...session.document.setup } }));
     expect(standing.live?.stance.travel.rear).toBeLessThan(20);
   });
 
@@ -91,7 +92,7 @@ describe('a standing bike', () => {
     const { session, standing } = begun();
     standing.choose('accelerating');
     standing.choose('riderUp');
-    session.open(track);
+    session.open(beginHistory(track));
     expect(standing.nearOf('accelerating')).toBeUndefined();
     const alone = standBike(track.bike, track.setup, 'riderUp');
     expect(standing.live?.stance.travel).toEqual(alone.ok ? alone.travel : null);
@@ -124,7 +125,7 @@ describe('a standing bike', () => {
     const springless = { ...road, setup, baseline: { bike: road.bike, setup } };
     const { session, standing } = begun();
     standing.choose('midCorner');
-    session.open(springless);
+    session.open(beginHistory(springless));
     expect(standing.problem).toBeNull();
     expect(standing.state).toBe('toppedOut');
     standing.choose('midCorner');
@@ -150,7 +151,7 @@ describe('a standing bike', () => {
     expect(rowOf()?.value).toBeLessThan(Number(rowOf()?.quoted?.value) - 1);
     standing.choose('braking');
     expect(preferences.data.rideState).toBe('braking');
-    session.open({ ...road });
+    session.open(beginHistory({ ...road }));
     expect(standing.state).toBe('braking');
     standing.choose('toppedOut');
     expect(rowOf()?.quoted).toBeNull();

@@ -12,6 +12,7 @@ import { newDocument } from '../../tests/support/new-document.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Weighing } from './weighing.svelte.ts';
+import { beginHistory } from '../document/history.ts';
 
 /** The pivot held off its place and wheels of unequal size, so that nothing falls out of the sums by chance. */
 const [demo] = DEMO_BIKES;
@@ -120,7 +121,7 @@ describe('a weigh-in', () => {
     const { session, weighing } = weighed(RAISINGS[0]);
     weighing.typed.wheelbase = 1400;
     weighing.typedFuel = 1;
-    session.open(REAL);
+    session.open(beginHistory(REAL));
     expect(weighing.missing).toBe('front');
     expect(weighing.typed.wheelbase).toBeNull();
     expect(weighing.fuel).toBe(REAL.setup.fuelMass);

@@ -5,6 +5,7 @@ import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { Riding } from './riding.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
+import { beginHistory } from '../document/history.ts';
 
 describe('the state of a tab', () => {
   it('is made once, and goes on following the bike when the tab that asked is gone', () => {
@@ -41,7 +42,7 @@ describe('the announcer', () => {
 
   it('says nothing of another bike that takes the page', () => {
     const bench = new Workbench(DEMO_BIKES[0]);
-    bench.open(DEMO_BIKES[1]);
+    bench.open(beginHistory(DEMO_BIKES[1]));
     bench.session.commit((from) => setAdjuster(from, 'riderMass', from.setup.riderMass), 'Rider weight');
     expect(bench.announcer.message).toBe('');
   });

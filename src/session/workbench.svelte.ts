@@ -10,6 +10,7 @@ import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { rideStateOf, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { BikeDocument } from '../document/document.ts';
+import type { History } from '../document/history.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
@@ -180,15 +181,15 @@ export class Workbench {
     return (readings.find((reading) => shown.includes(reading.key)) ?? readings[0])?.key ?? null;
   }
 
-  /** Another bike takes the page and is fitted into the window. */
-  open(document: BikeDocument): void {
+  /** Another bike takes the page with its history and is fitted into the window. */
+  open(history: History): void {
     this.cornerSequence.end(performance.now());
     this.moving.restore();
     this.measuring.clear();
     this.changeMode('adjusters');
     this.mode.chosenReading = null;
     this.drawing.highlighted = null;
-    this.session.open(document);
+    this.session.open(history);
     this.showWhole();
   }
 }

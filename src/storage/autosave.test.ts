@@ -257,6 +257,6 @@ describe('two tabs on one bike', () => {
     const autosave = new Autosave(options);
     autosave.change(withFork(1));
     await autosave.flush();
-    expect(onSaved.mock.calls).toEqual([[1, 7]]);
+    expect(onSaved.mock.calls).toEqual([[1, 7, withFork(1).bike.name]]);
   });
 });

@@ -22,7 +22,7 @@ export interface AutosaveOptions {
   readonly now: () => number;
   readonly onStatus: (status: SaveStatus) => void;
   /** Called after every save that came through, for a notice to other tabs. */
-  readonly onSaved?: (revision: number, savedAt: number) => void;
+  readonly onSaved?: (revision: number, savedAt: number, name: string) => void;
 }
 
 export class Autosave {
@@ -119,7 +119,7 @@ export class Autosave {
       this.#known = revision;
       this.#savedAt = savedAt;
       this.#conflict = kept ?? this.#conflict;
-      onSaved?.(revision, savedAt);
+      onSaved?.(revision, savedAt, name);
       this.#report(this.#afterSave(revision, savedAt));
     }
   }

@@ -1,6 +1,6 @@
 /** The list of bikes as the index keeps it: what each entry says, and what a save, a sheet or a card changes in it. */
 import * as v from 'valibot';
-import type { BikeCard, BikeSummary, ListedBike, StoredBike, StoredSheet } from './bike-store.ts';
+import type { BikeCard, BikeSummary, ListedBike, StoredSheet } from './bike-store.ts';
 
 /** A bike that nothing was noted about. */
 export const EMPTY_CARD: BikeCard = { owner: '', notes: '', tags: [], archived: false };
@@ -15,12 +15,12 @@ export function inTimeOrder(a: StoredSheet, b: StoredSheet): number {
   return a.madeAt - b.madeAt;
 }
 
-export function summaryOf({ id, name, revision, writer, savedAt }: StoredBike): BikeSummary {
+export function summaryOf({ id, name, revision, writer, savedAt }: BikeSummary): BikeSummary {
   return { id, name, revision, writer, savedAt };
 }
 
 /** The entry of a bike: what was noted about it before stays. */
-export function listed(bike: StoredBike, before: Partial<ListedBike> | null): ListedBike {
+export function listed(bike: BikeSummary, before: Partial<ListedBike> | null): ListedBike {
   const { card = EMPTY_CARD, sheets = 0, latestSheet = null } = before ?? {};
   return { ...summaryOf(bike), card, sheets, latestSheet };
 }

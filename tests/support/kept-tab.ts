@@ -57,6 +57,7 @@ export function tab(
       return () => (listening = false);
     },
     now: () => (time += 1),
+    persist: async () => 'kept',
   });
   opened = [...opened, keeping];
   return {

@@ -1,5 +1,7 @@
 /** Panels that the first sight of the page does not need: loaded right after it, and kept, so that no network is missed later. */
 import type { Component } from 'svelte';
+import type { Keeping } from '../../session/keeping.svelte.ts';
+import type { Workbench } from '../../session/workbench.svelte.ts';
 import { FIRST_TAB, TABS, type PanelProps } from './tabs.ts';
 
 /** How a panel is fetched. */
@@ -56,4 +58,19 @@ export const latePanels = new LatePanels<Component<PanelProps>>([
   FIRST_TAB,
   { key: EDIT, load: () => import('../edit/bike-panel.svelte') },
   ...otherTabs,
+]);
+
+export interface BikesDialogProps {
+  readonly bench: Workbench;
+  readonly keeping: Keeping;
+  readonly open: boolean;
+  readonly onclose: () => void;
+}
+
+/** The key of the list of bikes. */
+export const BIKES = 'bikes';
+
+/** What opens over the page, fetched after the panels. */
+export const lateDialogs = new LatePanels<Component<BikesDialogProps>>([
+  { key: BIKES, load: () => import('../bikes/bikes-dialog.svelte') },
 ]);

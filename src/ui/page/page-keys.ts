@@ -20,6 +20,8 @@ function hasSettled(target: EventTarget | null): boolean {
 
 export function pageKey(event: KeyboardEvent, bench: Workbench, late: LateKeeping): void {
   if (event.defaultPrevented || event.altKey) return;
+  // What lies over the page has the keys.
+  if (document.querySelector('dialog[open]') !== null) return;
   const command = event.ctrlKey || event.metaKey;
   const key = event.key.toLowerCase();
   const act = commandOf(key, command, event.shiftKey, event.target, bench, late);
