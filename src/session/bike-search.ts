@@ -11,7 +11,7 @@ export const BIKE_ORDERS = [
 export type BikeOrder = (typeof BIKE_ORDERS)[number]['key'];
 
 /** A bike with all its words in one text, made once and not at each letter typed. */
-export interface SearchedBike<Bike extends ListedBike> {
+interface SearchedBike<Bike extends ListedBike> {
   readonly bike: Bike;
   readonly words: string;
 }

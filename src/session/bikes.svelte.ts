@@ -129,7 +129,7 @@ export class Bikes {
     if (row === null || store === null) return;
     const document = await this.#documentOf(store, row);
     if (document === null) return;
-    const names = new Set(this.all.map(({ name }) => name));
+    const names = this.all.map(({ name }) => name);
     const named = renameBike(document, freeName(row.name, names));
     if (!named.ok) return this.#tell(`${row.name} was not duplicated. ${named.reason.sentence}`);
     const copy = newId();
@@ -389,9 +389,9 @@ export class Bikes {
 }
 
 /** The first of `X, copy`, `X, copy 2` and so on that no bike has. */
-function freeName(name: string, taken: ReadonlySet<string>): string {
+function freeName(name: string, taken: readonly string[]): string {
   for (let count = 1; ; count++) {
     const copy = count === 1 ? `${name}, copy` : `${name}, copy ${count}`;
-    if (!taken.has(copy)) return copy;
+    if (!taken.includes(copy)) return copy;
   }
 }

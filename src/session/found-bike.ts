@@ -21,7 +21,7 @@ export interface FoundBike {
 }
 
 /** What a bike's history was when it left the page; null for one that was not on it. */
-export type Remembered = (id: string) => History | null;
+type Remembered = (id: string) => History | null;
 
 /** The history of a stored text: the remembered one where it still says what is stored, otherwise a new one. */
 function historyOf(text: string, before: History | null): History | null {

@@ -54,7 +54,7 @@ export class Keeping {
   /** The records that were reported, by their keys. */
   #reported: readonly string[] = [];
   /** What can be undone on the bikes that were on the page, by their ids. */
-  readonly #histories = new Map<string, History>();
+  #histories: Readonly<Record<string, History | undefined>> = {};
   #asked = false;
   #ending: readonly (() => void)[] = [];
 
@@ -219,11 +219,11 @@ export class Keeping {
 
   /** What could be undone on a bike when it left the page; null for one that was not on it. */
   historyOf(id: string): History | null {
-    return this.#histories.get(id) ?? null;
+    return this.#histories[id] ?? null;
   }
 
   remember(id: string, history: History): void {
-    this.#histories.set(id, history);
+    this.#histories = { ...this.#histories, [id]: history };
   }
 
   /** Looks again at what the store holds, as other tabs may have added to it. */

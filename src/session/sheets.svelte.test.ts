@@ -18,6 +18,7 @@ async function opened(store: BikeStore = memoryStore(null)) {
     channel: () => null,
     onLeaving: () => () => {},
     now: () => 1000,
+    persist: async () => 'kept',
   });
   await keeping.begin();
   const sheets = new Sheets(bench, () => 2000);

@@ -4,7 +4,7 @@
 export type Persistence = 'kept' | 'mayGo' | 'unasked';
 
 /** The part of the browser's storage that answers. */
-export type StoragePromise = Pick<StorageManager, 'persist' | 'persisted'>;
+type StoragePromise = Pick<StorageManager, 'persist' | 'persisted'>;
 
 /** Asks for the promise, unless it is given already. */
 export async function askToPersist(

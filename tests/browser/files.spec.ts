@@ -4,14 +4,13 @@ import { fileURLToPath } from 'node:url';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { textOfBytes } from '../../src/document/file-text.ts';
 import { openDocument } from '../../src/document/open-document.ts';
+import { expectBike } from './support/bikes.ts';
 import { savedText } from './support/bike-document.ts';
 import { expectNoUndo, field, FRONT_HEIGHT, readingText, typeInto, undo } from './support/panels.ts';
 import { openPage } from './support/side-view.ts';
 
 const broken = fileURLToPath(new URL('../../fixtures/broken/', import.meta.url));
 const plain = fileURLToPath(new URL('../../fixtures/bikes/plain.json', import.meta.url));
-
-const menu = (page: Page): Locator => page.getByRole('combobox', { name: 'Bike' });
 
 async function open(page: Page, file: string | { name: string; text: string }): Promise<void> {
   const given =
@@ -51,7 +50,7 @@ test('Ctrl+S saves and Ctrl+O asks for a file, named after the bike', async ({ p
     page.locator('body').press('Control+o'),
   ]);
   await chooser.setFiles(plain);
-  await expect(menu(page).locator('option:checked')).toHaveText('Plain road bike, invented');
+  await expectBike(page, 'Plain road bike, invented');
 });
 
 test('a file written by hand with the least there can be opens, and every assumption is listed', async ({
@@ -146,10 +145,10 @@ test('a file dropped anywhere on the page is opened, and a hint says so before',
   const file = { name: 'plain.json', text: readFileSync(plain, 'utf8') };
   await dropped(page, [file], () => expect(hint).toBeVisible());
   await expect(hint).toHaveCount(0);
-  await expect(menu(page).locator('option:checked')).toHaveText('Plain road bike, invented');
+  await expectBike(page, 'Plain road bike, invented');
   await dropped(page, [{ name: 'cut.json', text: '{' }], () => expect(hint).toBeVisible());
   await expect(told(page, 'cut.json was not opened.')).toBeVisible();
-  await expect(menu(page).locator('option:checked')).toHaveText('Plain road bike, invented');
+  await expectBike(page, 'Plain road bike, invented');
 });
 
 test('a dragged file that leaves the page takes the hint along, and dragged words show none', async ({
@@ -170,5 +169,5 @@ test('a dragged file that leaves the page takes the hint along, and dragged word
   await over.dispatchEvent('dragleave', { dataTransfer });
   await expect(hint).toHaveCount(0);
   await dropped(page, [], () => expect(hint).toHaveCount(0));
-  await expect(menu(page).locator('option:checked')).toHaveText('Road sport, as delivered');
+  await expectBike(page, 'Road sport, as delivered');
 });

@@ -2,6 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { expectKeptFork } from './support/kept.ts';
 import { FRONT_HEIGHT, typeInto } from './support/panels.ts';
+import { askForDemo } from './support/bikes.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 
 const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Curves', 'Why'] as const;
@@ -11,11 +12,12 @@ async function choose(page: Page, tab: string): Promise<void> {
 }
 
 test('with the page once open, every panel works without a network', async ({ page, context }) => {
-  // The curves come last of all.
-  const last = page.waitForResponse(/curves-panel[^/]*\.js$/);
+  // The list of bikes comes last of all.
+  const last = page.waitForResponse(/bikes-dialog[^/]*\.js$/);
   await openPage(page);
   await (await last).finished();
   await context.setOffline(true);
+  await askForDemo(page, 'Twin-shock roadster');
   for (const tab of TABS) {
     await choose(page, tab);
     await expect(page.getByRole('region', { name: tab, exact: true })).toBeVisible();

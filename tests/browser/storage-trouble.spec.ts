@@ -1,5 +1,6 @@
 /** The page without storage, or with a full one: it works, says so for as long as it is so, and saves to files. */
 import { expect, test, type Page } from '@playwright/test';
+import { askForDemo, chooseBike, expectBike } from './support/bikes.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { kept } from './support/kept.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto, undo } from './support/panels.ts';
@@ -52,7 +53,7 @@ for (const [name, { words, script }] of Object.entries(BLOCKED))
     await expectToWork(page, words);
     // Bikes are kept for as long as the page lasts.
     await startDemo(page, 'Twin-shock roadster');
-    await page.getByRole('combobox', { name: 'Bike' }).selectOption({ label: 'Road sport, as delivered' });
+    await chooseBike(page, 'Road sport, as delivered');
     await expect(field(page, FRONT_HEIGHT)).toHaveValue('12.0');
     await expect(warning(page)).toBeVisible();
     expect(troubles).toEqual([]);
@@ -70,11 +71,10 @@ test('S14: with full storage the page works, says so until a save comes through,
   });
   await expectToWork(page, 'storage is full');
 
-  const menu = page.getByRole('combobox', { name: 'Bike' });
-  await menu.selectOption({ label: 'New from demo: Twin-shock roadster' });
+  await askForDemo(page, 'Twin-shock roadster');
   const asked = page.getByRole('alert').filter({ hasText: 'holds changes that the browser did not store' });
   await expect(asked).toBeVisible();
-  await expect(menu.locator('option:checked')).toHaveText('Road sport, as delivered');
+  await expectBike(page, 'Road sport, as delivered');
   await asked.getByRole('button', { name: 'Stay with this bike' }).click();
   await expect(asked).toHaveCount(0);
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('12.0');
@@ -93,8 +93,7 @@ test('a bike whose changes cannot be stored may be left all the same', async ({ 
   });
   await openPage(page);
   await typeInto(page, FRONT_HEIGHT, '9');
-  const menu = page.getByRole('combobox', { name: 'Bike' });
-  await menu.selectOption({ label: 'New from demo: Twin-shock roadster' });
+  await askForDemo(page, 'Twin-shock roadster');
   await page.getByRole('button', { name: 'Open the other bike all the same' }).click();
-  await expect(menu.locator('option:checked')).toHaveText('Twin-shock roadster');
+  await expectBike(page, 'Twin-shock roadster');
 });

@@ -2,6 +2,7 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import { ADJUSTER_GROUPS } from '../../../src/core/adjusters/adjuster-groups.ts';
 import { adjusterLabel, namedAdjusters } from '../../../src/core/adjusters/named-adjusters.ts';
+import { askForDemo, expectBike } from './bikes.ts';
 
 export function readings(page: Page): Locator {
   return page.getByRole('region', { name: 'Readings' }).first();
@@ -91,9 +92,8 @@ export function liveRegion(page: Page): Locator {
 
 /** Takes a new bike from a demonstration, by its name. */
 export async function startDemo(page: Page, name: string): Promise<void> {
-  const menu = page.getByRole('combobox', { name: 'Bike' });
-  await menu.selectOption({ label: `New from demo: ${name}` });
-  await expect(menu.locator('option:checked')).toHaveText(name);
+  await askForDemo(page, name);
+  await expectBike(page, name);
 }
 
 /** Nothing can be undone: nothing that happened since left an entry. */

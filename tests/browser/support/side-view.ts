@@ -1,5 +1,6 @@
 /** The side view in a browser test: where its points and grips are, and taking hold of them with the mouse. */
 import { expect, type Locator, type Page } from '@playwright/test';
+import { expectLookedFor } from './bikes.ts';
 
 export interface Place {
   readonly x: number;
@@ -12,8 +13,7 @@ export interface Place {
  */
 export async function openPage(page: Page, state?: 'Topped out', address = '/'): Promise<void> {
   await page.goto(address);
-  // Until what was kept has been looked for, the bike on the page has no id.
-  await expect(page.getByRole('combobox', { name: 'Bike' })).toHaveValue(/^(?!current$)/);
+  await expectLookedFor(page);
   await expect(handle(page, 'point-pivot')).toBeAttached();
   await expect(stand(page)).toBeVisible();
   if (state === undefined) return;
