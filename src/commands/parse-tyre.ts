@@ -1,5 +1,5 @@
 /** Reads what a person types for a tyre: a size code, a diameter or a circumference. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
 import { readTyreCode, tyreDiameter, type Tyre, type TyreReason } from '../core/parts/tyre.ts';
@@ -17,10 +17,10 @@ export function parseTyre(text: string, system: UnitSystem): Result<Tyre, ParseR
 }
 
 function tyreMeant(text: string, system: UnitSystem): Result<Tyre, ParseReason | TyreReason> {
-  if (typeof readTyreCode(text) === 'object') return solved({ code: text.trim() });
+  if (typeof readTyreCode(text) === 'object') return succeed({ code: text.trim() });
   const [, word = 'diameter', amount = ''] = /^\s*(?:(diameter|circumference)\s*=)?(.*)$/is.exec(text) ?? [];
   const parsed = parseQuantity(amount, 'length', system);
-  if (!parsed.ok) return refused(parsed.reason === 'notANumber' ? 'tyreCodeUnreadable' : parsed.reason);
+  if (!parsed.ok) return fail(parsed.reason === 'notANumber' ? 'tyreCodeUnreadable' : parsed.reason);
   const length = parsed.value;
-  return solved(word.toLowerCase() === 'diameter' ? { diameter: length } : { circumference: length });
+  return succeed(word.toLowerCase() === 'diameter' ? { diameter: length } : { circumference: length });
 }

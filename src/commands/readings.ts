@@ -1,6 +1,6 @@
 /** Prints the readings of a saved bike. */
 import { readFileSync, statSync } from 'node:fs';
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import { absentWords } from '../words/absent-words.ts';
@@ -49,17 +49,16 @@ function requestFrom(args: readonly string[]): Result<Request, string> {
     if (arg === '--help' || arg === '-h') help = true;
     else if (arg === '--set') {
       i++;
-      if (i === args.length)
-        return refused('--set takes an adjuster and its value, as in --set forkTubes=5.');
+      if (i === args.length) return fail('--set takes an adjuster and its value, as in --set forkTubes=5.');
       sets.push(args[i]);
     } else if (arg.startsWith('--set=')) sets.push(arg.slice('--set='.length));
-    else if (arg.startsWith('-')) return refused(`There is no option ${arg}; --help lists them.`);
+    else if (arg.startsWith('-')) return fail(`There is no option ${arg}; --help lists them.`);
     else files.push(arg);
   }
-  if (files.length > 1) return refused(`One file at a time, not ${files.length}: ${files.join(', ')}.`);
+  if (files.length > 1) return fail(`One file at a time, not ${files.length}: ${files.join(', ')}.`);
   if (files.length === 0 && !help)
-    return refused('Which file? npm run readings -- FILE [--set forkTubes=5 …], or --help.');
-  return solved({ file: files[0] ?? null, sets, help });
+    return fail('Which file? npm run readings -- FILE [--set forkTubes=5 …], or --help.');
+  return succeed({ file: files[0] ?? null, sets, help });
 }
 
 const decode = (bytes: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(bytes);
@@ -68,15 +67,15 @@ function openFile(file: string): Result<Opened, string> {
   let bytes: Uint8Array;
   try {
     const large = tooLargeToRead(statSync(file).size);
-    if (large) return refused(large.sentence);
+    if (large) return fail(large.sentence);
     bytes = readFileSync(file);
   } catch (error) {
-    return refused(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
+    return fail(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
   }
   const text = textOfBytes(bytes, decode);
-  if (!text.ok) return refused(text.reason.sentence);
+  if (!text.ok) return fail(text.reason.sentence);
   const opened = openDocument(text.value);
-  return opened.ok ? opened : refused(opened.reason.sentence);
+  return opened.ok ? opened : fail(opened.reason.sentence);
 }
 
 function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>, string> {
@@ -93,10 +92,10 @@ function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>,
       continue;
     }
     const value = fromCore(found);
-    if (!Number.isFinite(value)) return refused(`${label} (${key}) came out as no finite number.`);
+    if (!Number.isFinite(value)) return fail(`${label} (${key}) came out as no finite number.`);
     add(key, formerly, { value, unit });
   }
-  return solved(Object.fromEntries(entries));
+  return succeed(Object.fromEntries(entries));
 }
 
 /** What is printed of one state: its readings, or why the bike does not come to rest in it. */
@@ -109,9 +108,7 @@ type StateEntry = Record<string, ReadingEntry> | { readonly noAnswer: string };
 export function readingsJson({ bike, setup, schema }: BikeDocument): Result<string, string> {
   const made = machine(bike, setup);
   if (!made.ok)
-    return refused(
-      `The bike cannot be put together: ${noStandWords(made, driveNoun(bike.drive.kind), METRIC)}`,
-    );
+    return fail(`The bike cannot be put together: ${noStandWords(made, driveNoun(bike.drive.kind), METRIC)}`);
   const states: [string, StateEntry][] = [];
   for (const { key, formerly, label, springsCarry } of RIDE_STATES) {
     const add = (entry: StateEntry): void => {
@@ -121,16 +118,16 @@ export function readingsJson({ bike, setup, schema }: BikeDocument): Result<stri
     const standing = standMachine(made, setup, key);
     if (!standing.ok) {
       const why = noStandWords(standing, driveNoun(bike.drive.kind), METRIC);
-      if (!springsCarry) return refused(`The bike cannot stand in the ride state “${label}”: ${why}`);
+      if (!springsCarry) return fail(`The bike cannot stand in the ride state “${label}”: ${why}`);
       add({ noAnswer: why });
       continue;
     }
     const entries = entriesOf(standing);
-    if (!entries.ok) return refused(`${label}: ${entries.reason}`);
+    if (!entries.ok) return fail(`${label}: ${entries.reason}`);
     add(entries.value);
   }
   const warnings = warningsOf(bike, setup, made);
-  return solved(
+  return succeed(
     `${JSON.stringify({ bike: bike.name, schema, warnings, states: Object.fromEntries(states) }, null, 2)}\n`,
   );
 }

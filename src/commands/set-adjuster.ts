@@ -2,7 +2,7 @@
 import { ADJUSTERS, type Adjuster, type NumberAdjuster } from '../core/adjusters/all-adjusters.ts';
 import { adjusterRange, isWithin } from '../core/standing/adjuster-range.ts';
 import type { TyreReason } from '../core/parts/tyre.ts';
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts';
 import { unitWord } from '../core/units/all-quantities.ts';
 import type { BikeDocument } from '../document/document.ts';
@@ -34,34 +34,34 @@ export interface AdjusterSet {
 export function setAdjusterFromWords(document: BikeDocument, words: string): Result<AdjusterSet, string> {
   const at = words.indexOf('=');
   if (at < 1)
-    return refused(`--set takes an adjuster and its value, as in --set forkTubes=5, not "${quote(words)}".`);
+    return fail(`--set takes an adjuster and its value, as in --set forkTubes=5, not "${quote(words)}".`);
   const name = words.slice(0, at).trim();
   const text = words.slice(at + 1).trim();
   const adjuster = ADJUSTERS.find(
     (each) => each.key === name || (each.formerly !== undefined && each.formerly === name),
   );
   if (adjuster === undefined)
-    return refused(
+    return fail(
       `There is no adjuster named "${quote(name)}". The adjusters are ${ADJUSTERS.map((d) => d.key).join(', ')}.`,
     );
-  const refuse = (why: string) => refused(`The adjuster ${name} cannot be "${quote(text)}": ${why}.`);
+  const refuse = (why: string) => fail(`The adjuster ${name} cannot be "${quote(text)}": ${why}.`);
   if (adjuster.holds === 'tyre') {
     const tyre = parseTyre(text, 'metric');
     if (!tyre.ok) return refuse(WHY[tyre.reason]);
     const edited = setAdjuster(document, adjuster.key, tyre.value);
-    return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
+    return edited.ok ? succeed({ document: edited.value, remark: null }) : fail(edited.reason.sentence);
   }
   if (adjuster.holds === 'wholeNumberOrNone') {
     const count = text === 'none' ? null : parseQuantity(text, adjuster.quantity, 'metric');
     if (count?.ok === false) return refuse(WHY[count.reason]);
     const edited = setAdjuster(document, adjuster.key, count === null ? null : count.value);
-    return edited.ok ? solved({ document: edited.value, remark: null }) : refused(edited.reason.sentence);
+    return edited.ok ? succeed({ document: edited.value, remark: null }) : fail(edited.reason.sentence);
   }
   const value = parseQuantity(text, adjuster.quantity, 'metric');
   if (!value.ok) return refuse(WHY[value.reason]);
   const edited = setAdjuster(document, adjuster.key, value.value);
-  if (!edited.ok) return refused(edited.reason.sentence);
-  return solved({ document: edited.value, remark: remarkOn(adjuster, edited.value, value.value) });
+  if (!edited.ok) return fail(edited.reason.sentence);
+  return succeed({ document: edited.value, remark: remarkOn(adjuster, edited.value, value.value) });
 }
 
 function remarkOn(adjuster: NumberAdjuster, { bike, setup }: BikeDocument, value: number): string | null {

@@ -1,6 +1,6 @@
 /** The file of several bikes: each with what the shop keeps about it and its setup sheets; saved and opened with a report. */
 import * as v from 'valibot';
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { LONGEST_ABOUT, LONGEST_NAME } from './bounds.ts';
 import type { BikeDocument } from './document.ts';
 import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
@@ -72,26 +72,26 @@ export function openBikes(text: string): Result<OpenedBikes, OpenReason> {
 /** The same for JSON that is parsed already. */
 export function openBikesJson(json: Json): Result<OpenedBikes, OpenReason> {
   if (!isJsonObject(json) || !isBikesJson(json))
-    return refused({
+    return fail({
       kind: 'notOurs',
       sentence: `The file does not hold several bikes: it does not say "format": "${BIKES_FORMAT}".`,
     });
   const schema = ownValue(json, 'schema');
   if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1)
-    return refused({
+    return fail({
       kind: 'schemaUnreadable',
       path: 'schema',
       sentence: `The file does not say which schema it follows: "schema" is ${showJson(schema)} but must be a whole number from 1.`,
     });
   if (schema > BIKES_SCHEMA)
-    return refused({
+    return fail({
       kind: 'newer',
       path: 'schema',
       sentence: `The file was saved by a newer Sidestance (schema ${schema}); this one reads up to schema ${BIKES_SCHEMA}.`,
     });
   const given = ownValue(json, 'bikes');
   if (!Array.isArray(given))
-    return refused({
+    return fail({
       kind: given === undefined ? 'fieldMissing' : 'fieldWrong',
       path: 'bikes',
       sentence: `The file’s bikes are ${showJson(given)}, not a list.`,
@@ -101,7 +101,7 @@ export function openBikesJson(json: Json): Result<OpenedBikes, OpenReason> {
     const bike = bikeOf(each, `Bike ${i + 1} of the file`, report);
     return bike === null ? [] : [bike];
   });
-  return solved({ bikes, report });
+  return succeed({ bikes, report });
 }
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME));

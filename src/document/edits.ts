@@ -4,7 +4,7 @@ import type { LinkLayout, TravelRow } from '../core/parts/rear-layout.ts';
 import type { OtherLeg, Support } from '../core/parts/support.ts';
 import { adjusterOf, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import type { BikeDocument, BikeWithSetup } from './document.ts';
 import type { Part } from './field.ts';
@@ -27,18 +27,18 @@ export type Edited = Result<BikeDocument, EditReason>;
 function storable<T>(part: Part<T>, value: unknown, path: string, before: T): Result<T, EditReason> {
   const read = readPart(part, value, path, before);
   const [fault] = [...read.faults, ...read.repairs];
-  if (fault === undefined) return solved(read.value);
-  return refused({ path: fault.path, sentence: fault.problem ?? fault.sentence });
+  if (fault === undefined) return succeed(read.value);
+  return fail({ path: fault.path, sentence: fault.problem ?? fault.sentence });
 }
 
 function withBike(document: BikeDocument, bike: unknown): Edited {
   const checked = storable(BIKE_PART, bike, 'bike', document.bike);
-  return checked.ok ? solved({ ...document, bike: checked.value }) : checked;
+  return checked.ok ? succeed({ ...document, bike: checked.value }) : checked;
 }
 
 function withSetup(document: BikeDocument, setup: unknown): Edited {
   const checked = storable(SETUP_PART, setup, 'setup', document.setup);
-  return checked.ok ? solved({ ...document, setup: checked.value }) : checked;
+  return checked.ok ? succeed({ ...document, setup: checked.value }) : checked;
 }
 
 /** Sets one adjuster, in the adjuster's metric number. The adjuster's own range is the workshop's; it is not enforced here. */
@@ -51,7 +51,7 @@ export function setAdjuster<K extends AdjusterKey>(document: BikeDocument, key: 
   if (edited.ok || !('belowLeast' in adjuster) || adjuster.belowLeast === undefined) return edited;
   if (!(typeof value === 'number' && value < adjuster.saved.least)) return edited;
   const { path, sentence } = edited.reason;
-  return refused({ path, sentence: `${sentence} ${adjuster.belowLeast}` });
+  return fail({ path, sentence: `${sentence} ${adjuster.belowLeast}` });
 }
 
 /** What is fitted together when the gearing changes. */
@@ -116,7 +116,7 @@ export function setBaseline(document: BikeDocument): BikeDocument {
 
 export function renameBike(document: BikeDocument, name: string): Edited {
   const plain = name.trim();
-  if (plain === '') return refused({ path: 'bike.name', sentence: 'A bike needs a name.' });
+  if (plain === '') return fail({ path: 'bike.name', sentence: 'A bike needs a name.' });
   return withBike(document, { ...document.bike, name: plain });
 }
 
@@ -170,7 +170,7 @@ export function setChain(document: BikeDocument, chainLinks: number | null, axle
  */
 export function setBikeField(document: BikeDocument, path: string, value: Json): Edited {
   const changed = replacedAt(document.bike, path.split('.'), value);
-  if (changed === null) return refused({ path: `bike.${path}`, sentence: `A bike has no field ${path}.` });
+  if (changed === null) return fail({ path: `bike.${path}`, sentence: `A bike has no field ${path}.` });
   return withBike(document, changed);
 }
 

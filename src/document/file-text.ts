@@ -1,5 +1,5 @@
 /** From the bytes of a file to its text, refusing what is too large or not UTF-8. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { OpenReason } from './open-reason.ts';
 import { LARGEST_TEXT, tooLarge } from './read-json.ts';
 
@@ -15,16 +15,16 @@ export function textOfBytes(
   most = LARGEST_TEXT,
 ): Result<string, OpenReason> {
   const large = tooLargeToRead(bytes.length, most);
-  if (large) return refused(large);
+  if (large) return fail(large);
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff))
-    return refused({
+    return fail({
       kind: 'notText',
       sentence: 'The file is saved as UTF-16. Save it as UTF-8 and open it again.',
     });
   try {
-    return solved(decode(bytes));
+    return succeed(decode(bytes));
   } catch {
-    return refused({
+    return fail({
       kind: 'notText',
       sentence:
         'The file is not text in UTF-8, so it is no Sidestance bike or it was saved in another encoding.',

@@ -1,5 +1,5 @@
 /** Opens a saved bike: from parsed JSON to a document and a list of repairs, or to the reason why not. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './bike-fields.ts';
 import { LONGEST_NAME } from './bounds.ts';
 import { FORMAT, SCHEMA, type Baseline, type BikeDocument, type BikeWithSetup } from './document.ts';
@@ -27,19 +27,19 @@ const FILE_KEYS = ['format', 'schema', 'bike', 'setup', 'baseline', '$schema'];
  */
 export function openJson(json: Json): Result<Opened, OpenReason> {
   if (!isJsonObject(json) || ownValue(json, 'format') !== FORMAT)
-    return refused({
+    return fail({
       kind: 'notOurs',
       sentence: `The file is not a Sidestance bike: it does not say "format": "${FORMAT}".`,
     });
   const schema = ownValue(json, 'schema');
   if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 0)
-    return refused({
+    return fail({
       kind: 'schemaUnreadable',
       path: 'schema',
       sentence: `The file does not say which schema it follows: "schema" is ${showJson(schema)} but must be a whole number.`,
     });
   if (schema > SCHEMA)
-    return refused({
+    return fail({
       kind: 'newer',
       path: 'schema',
       sentence: `The file was saved by a newer Sidestance (schema ${schema}); this one reads up to schema ${SCHEMA}.`,
@@ -57,11 +57,11 @@ function openCurrent(json: JsonObject, repairs: Repair[]): Result<Opened, OpenRe
   const bike = readPart(BIKE_PART, ownValue(json, 'bike'), 'bike');
   const setup = readPart(SETUP_PART, ownValue(json, 'setup'), 'setup');
   const faults = [...bike.faults, ...setup.faults];
-  if (faults.length > 0) return refused(reasonOf(faults));
+  if (faults.length > 0) return fail(reasonOf(faults));
   repairs.push(...bike.repairs, ...setup.repairs);
   const own: BikeWithSetup = { bike: bike.value, setup: setup.value };
   const baseline = baselineOf(ownValue(json, 'baseline'), own, repairs);
-  return solved({ document: { format: FORMAT, schema: SCHEMA, ...own, baseline }, repairs });
+  return succeed({ document: { format: FORMAT, schema: SCHEMA, ...own, baseline }, repairs });
 }
 
 /** The most faults in one message; nobody reads more. */

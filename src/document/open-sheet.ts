@@ -1,6 +1,6 @@
 /** Opens a setup sheet: from text to a sheet and a list of repairs, or to the reason why not. */
 import * as v from 'valibot';
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { LONGEST_ABOUT, LONGEST_NAME } from './bounds.ts';
 import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
 import { openJson } from './open-json.ts';
@@ -60,40 +60,40 @@ export function openSheet(given: string): Result<OpenedSheet, OpenReason> {
 /** The same for JSON that is parsed already. */
 export function openSheetJson(json: Json): Result<OpenedSheet, OpenReason> {
   if (!isJsonObject(json) || ownValue(json, 'format') !== SHEET_FORMAT)
-    return refused({
+    return fail({
       kind: 'notOurs',
       sentence: `This is not a setup sheet: it does not say "format": "${SHEET_FORMAT}".`,
     });
   const schema = ownValue(json, 'schema');
   if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1)
-    return refused({
+    return fail({
       kind: 'schemaUnreadable',
       path: 'schema',
       sentence: `The sheet does not say which schema it follows: "schema" is ${showJson(schema)} but must be a whole number from 1.`,
     });
   if (schema > SHEET_SCHEMA)
-    return refused({
+    return fail({
       kind: 'newer',
       path: 'schema',
       sentence: `The sheet was saved by a newer Sidestance (schema ${schema}); this one reads up to schema ${SHEET_SCHEMA}.`,
     });
   const day = ownValue(json, 'day');
   if (typeof day !== 'string' || !isDay(day))
-    return refused({
+    return fail({
       kind: day === undefined ? 'fieldMissing' : 'fieldWrong',
       path: 'day',
       sentence: `The sheet’s day (day) is ${showJson(day)} but must be a day such as 2026-11-26.`,
     });
   const asSet = openJson(ownValue(json, 'asSet') ?? null);
   if (!asSet.ok)
-    return refused({
+    return fail({
       ...asSet.reason,
       sentence: `The sheet’s bike cannot be used. ${asSet.reason.sentence}`,
     });
   const repairs: Repair[] = [...asSet.value.repairs];
   noteUnknownKeys(json, FILE_KEYS, '', repairs);
   const { bike, setup } = asSet.value.document;
-  return solved({
+  return succeed({
     sheet: {
       format: SHEET_FORMAT,
       schema: SHEET_SCHEMA,

@@ -1,5 +1,5 @@
 /** From text to parsed JSON, refusing early what is too large, too deep, cut off, ambiguous or no JSON at all. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { jsonFaultAt } from './json-fault.ts';
 import { showJson, type Json } from './json.ts';
 import type { OpenReason } from './open-reason.ts';
@@ -21,22 +21,22 @@ export function tooLarge(size: number, most = LARGEST_TEXT): OpenReason {
 
 /** Parses `text` of at most `most` characters after looking at its size and nesting. A byte order mark and any line ends are accepted. */
 export function readJson(text: string, most = LARGEST_TEXT): Result<Json, OpenReason> {
-  if (text.length > most) return refused(tooLarge(text.length, most));
+  if (text.length > most) return fail(tooLarge(text.length, most));
   const body = text.startsWith('\ufeff') ? text.slice(1) : text;
-  if (body.trim() === '') return refused({ kind: 'empty', sentence: 'The file is empty.' });
+  if (body.trim() === '') return fail({ kind: 'empty', sentence: 'The file is empty.' });
   const shape = shapeOf(body);
   if (shape === 'tooDeep')
-    return refused({
+    return fail({
       kind: 'tooDeep',
       sentence: `The file is nested more than ${DEEPEST_NESTING} levels deep, which no bike is.`,
     });
   try {
     const parsed: Json = JSON.parse(body);
     const repeated = repeatedName(body);
-    return repeated === null ? solved(parsed) : refused(givenTwice(body, repeated));
+    return repeated === null ? succeed(parsed) : fail(givenTwice(body, repeated));
   } catch {
     const where = placeOfFault(body);
-    return refused(
+    return fail(
       shape === 'open'
         ? { kind: 'cutOff', sentence: 'The file breaks off before its end; part of it is missing.' }
         : { kind: 'notJson', sentence: `The file is not JSON that can be read${where}.` },

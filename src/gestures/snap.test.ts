@@ -1,15 +1,15 @@
 /** Tests of snapping a dragged place. */
 import { expect, it } from 'vitest';
-import { SNAP_REACH_PX, snapped } from './snap.ts';
+import { SNAP_REACH_PX, snapPlace } from './snap.ts';
 
 it('a place far from every other point goes to whole millimetres, without a guide', () => {
-  const found = snapped({ x: 100.4, y: -0.3 }, [{ x: 500.7, y: 300.2 }], 1, true);
+  const found = snapPlace({ x: 100.4, y: -0.3 }, [{ x: 500.7, y: 300.2 }], 1, true);
   expect(found).toEqual({ place: { x: 100, y: 0 }, guides: [] });
 });
 
 it('a place nearly plumb with a point is put plumb with it, and a guide says so', () => {
   const other = { x: 97.25, y: 300 };
-  const found = snapped({ x: 100.4, y: 50.4 }, [other], 1, true);
+  const found = snapPlace({ x: 100.4, y: 50.4 }, [other], 1, true);
   expect(found.place).toEqual({ x: 97.25, y: 50 });
   expect(found.guides).toEqual([{ from: other, to: found.place }]);
 });
@@ -17,13 +17,13 @@ it('a place nearly plumb with a point is put plumb with it, and a guide says so'
 it('a place may be plumb with one point and level with another', () => {
   const above = { x: 97.25, y: 300 };
   const beside = { x: 900, y: 52.5 };
-  const found = snapped({ x: 100.4, y: 50.4 }, [above, beside], 1, true);
+  const found = snapPlace({ x: 100.4, y: 50.4 }, [above, beside], 1, true);
   expect(found.place).toEqual({ x: 97.25, y: 52.5 });
   expect(found.guides.map((guide) => guide.from)).toEqual([above, beside]);
 });
 
 it('of several points the nearest in the coordinate wins', () => {
-  const found = snapped(
+  const found = snapPlace(
     { x: 100, y: 0 },
     [
       { x: 104.5, y: 300 },
@@ -38,7 +38,7 @@ it('of several points the nearest in the coordinate wins', () => {
 it('reach is on the screen: zoomed in eight times, it is an eighth as far on the bike', () => {
   const other = { x: 0.25, y: 300 };
   const at = (mm: number, scale: number) =>
-    snapped({ x: 0.25 + mm, y: 0 }, [other], scale, true).guides.length;
+    snapPlace({ x: 0.25 + mm, y: 0 }, [other], scale, true).guides.length;
   expect(at(SNAP_REACH_PX, 1)).toBe(1);
   expect(at(SNAP_REACH_PX + 0.01, 1)).toBe(0);
   expect(at(SNAP_REACH_PX / 8, 8)).toBe(1);
@@ -47,5 +47,5 @@ it('reach is on the screen: zoomed in eight times, it is an eighth as far on the
 
 it('a place stays where it is while snapping is off', () => {
   const place = { x: 100.43, y: 50.41 };
-  expect(snapped(place, [{ x: 100, y: 50 }], 1, false)).toEqual({ place, guides: [] });
+  expect(snapPlace(place, [{ x: 100, y: 50 }], 1, false)).toEqual({ place, guides: [] });
 });

@@ -10,7 +10,7 @@ export interface SnapGuide {
   readonly to: Point;
 }
 
-export interface Snapped {
+export interface Snap {
   readonly place: Point;
   readonly guides: readonly SnapGuide[];
 }
@@ -19,7 +19,7 @@ export interface Snapped {
  * Where a place of the ground frame goes, mm: each coordinate to that of the point nearest in it within reach, else to
  * a whole mm. `scale` is the view's, px per mm. Without `allowed` the place stays as it is.
  */
-export function snapped(place: Point, others: readonly Point[], scale: number, allowed: boolean): Snapped {
+export function snapPlace(place: Point, others: readonly Point[], scale: number, allowed: boolean): Snap {
   if (!allowed) return { place, guides: [] };
   const reach = SNAP_REACH_PX / scale;
   const plumb = nearestIn('x', place, others, reach);

@@ -6,8 +6,8 @@ import { ghostLabels, ghostShapes, type Ghost } from './ghost-drawing.ts';
 import { placeLabels } from './label-placing.ts';
 import { alignedAt, SHADOW_ALIGNS } from './shadow-drawing.ts';
 import type { Shape } from './shape.ts';
-import { THEMES, themeNamed } from './theme.ts';
-import { fitted } from './view.ts';
+import { THEMES, findTheme } from './theme.ts';
+import { fitView } from './view.ts';
 
 const live = standing();
 const GHOSTS: readonly Ghost[] = [10, 40, 70, 90, 110, 120].map((front, i) => ({
@@ -38,7 +38,7 @@ describe('ghosts', () => {
     const shapes = ghostShapes(GHOSTS, 'rearPatch', { x: 0, y: 0 });
     expect(new Set(shapes.map(({ role }) => role))).toEqual(new Set(['ghost']));
     for (const { key } of THEMES) {
-      const { ghost, shadow } = themeNamed(key).roles;
+      const { ghost, shadow } = findTheme(key).roles;
       expect(ghost.widthPx).toBeLessThan(shadow.widthPx);
       expect(ghost.fill).toBeNull();
     }
@@ -47,7 +47,7 @@ describe('ghosts', () => {
   it('are all named, at labels that keep apart', () => {
     const wanted = ghostLabels(GHOSTS, 'rearPatch', { x: 0, y: 0 }, 11);
     expect(wanted.map(({ text }) => text)).toEqual(GHOSTS.map(({ name }) => name));
-    const view = fitted({ left: -330, right: 1750, bottom: -120, top: 1150 }, 374, 260, 10);
+    const view = fitView({ left: -330, right: 1750, bottom: -120, top: 1150 }, 374, 260, 10);
     expect(placeLabels(wanted, view, 374, 260)).toHaveLength(GHOSTS.length);
   });
 });

@@ -4,7 +4,7 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { WantedLabel } from './label-placing.ts';
-import { alignedAt, outlineShapes, shifted, type ShadowAlign } from './shadow-drawing.ts';
+import { alignedAt, outlineShapes, shiftShapes, type ShadowAlign } from './shadow-drawing.ts';
 import type { Shape } from './shape.ts';
 import { anchors } from './silhouette-anchors.ts';
 
@@ -20,7 +20,7 @@ const TAIL_UP = 30;
 /** The outlines of all ghosts, each with its place of `align` at `here`. */
 export function ghostShapes(ghosts: readonly Ghost[], align: ShadowAlign, here: Point): Shape[] {
   return ghosts.flatMap(({ stance, bike }) =>
-    shifted(outlineShapes(stance, bike, 'ghost'), alignedAt(stance, align), here),
+    shiftShapes(outlineShapes(stance, bike, 'ghost'), alignedAt(stance, align), here),
   );
 }
 

@@ -4,11 +4,11 @@ import { PlotLog } from '../../tests/support/plot-log.ts';
 import { labelBox } from './label-placing.ts';
 import { plotLabel } from './plot-label.ts';
 import type { LabelShape } from './shape.ts';
-import { themeNamed } from './theme.ts';
+import { findTheme } from './theme.ts';
 import { toScreen, type View } from './view.ts';
 
 const VIEW: View = { scale: 0.5, turn: 0, xPx: 100, yPx: 600 };
-const THEME = themeNamed('paper');
+const THEME = findTheme('paper');
 const LABEL: LabelShape = {
   kind: 'label',
   role: 'trailLine',

@@ -3,11 +3,11 @@ import { expect, it } from 'vitest';
 import { PlotLog } from '../../tests/support/plot-log.ts';
 import { plotMark } from './plot-mark.ts';
 import type { MarkShape } from './shape.ts';
-import { themeNamed } from './theme.ts';
+import { findTheme } from './theme.ts';
 import { toScreen, type View } from './view.ts';
 
 const VIEW: View = { scale: 0.5, turn: 0.3, xPx: 100, yPx: 600 };
-const THEME = themeNamed('paper');
+const THEME = findTheme('paper');
 const STYLE = THEME.roles.centreOfGravity;
 const AT = { x: 400, y: 200 };
 const SCREEN = toScreen(VIEW, AT);

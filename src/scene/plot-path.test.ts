@@ -4,11 +4,11 @@ import { PlotLog } from '../../tests/support/plot-log.ts';
 import { pen, segment } from './outline.ts';
 import { plotPath } from './plot-path.ts';
 import type { PathShape, Shape } from './shape.ts';
-import { themeNamed } from './theme.ts';
+import { findTheme } from './theme.ts';
 import { toScreen, type View } from './view.ts';
 
 const VIEW: View = { scale: 0.5, turn: 0.4, xPx: 100, yPx: 600 };
-const { roles } = themeNamed('paper');
+const { roles } = findTheme('paper');
 
 function plotted(shape: Shape, view = VIEW) {
   if (shape.kind !== 'path') throw new Error('not a path');

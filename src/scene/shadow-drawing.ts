@@ -62,7 +62,7 @@ export function outlineShapes(standing: Stance, bike: Bike, role: Role): PathSha
 }
 
 /** Shapes shifted so that what lies at `there` comes to lie at `here`. */
-export function shifted(shapes: readonly PathShape[], there: Point, here: Point): PathShape[] {
+export function shiftShapes(shapes: readonly PathShape[], there: Point, here: Point): PathShape[] {
   const by = { x: here.x - there.x, y: here.y - there.y };
   return shapes.map(({ kind, role, steps }) => ({ kind, role, steps: steps.map((step) => moved(step, by)) }));
 }
@@ -73,5 +73,5 @@ export function shadowShapes(baseline: Stance, bike: Bike, live: Stance, align: 
   const end = zonesEnd(baseline);
   const squatLine = segment('shadow', { x: 0, y: 0 }, { x: end, y: squatSlope * end });
   const shapes = [...outlineShapes(baseline, bike, 'shadow'), squatLine];
-  return shifted(shapes, alignedAt(baseline, align), alignedAt(live, align));
+  return shiftShapes(shapes, alignedAt(baseline, align), alignedAt(live, align));
 }

@@ -56,5 +56,5 @@ it('nothing is drawn of what is not known', () => {
 it('the loads’ arrows stand under the patches, in proportion', () => {
   const rest = ridden('riderUp', wholeBike);
   const [rear, front] = wheelLoadShapes(rest).map(lengthOf);
-  expect(front / rear).toBeCloseTo(rest.balance.front.wheelLoad / rest.balance.rear.wheelLoad, 9);
+  expect(front / rear).toBeCloseTo(rest.equilibrium.front.wheelLoad / rest.equilibrium.rear.wheelLoad, 9);
 });

@@ -101,9 +101,9 @@ export function clampGapShapes(on: Stance): Shape[] {
 }
 
 /** Both wheel loads as arrows under the patches; nothing in a ride state without an equilibrium. */
-export function wheelLoadShapes({ balance, pose }: StandingBike): Shape[] {
-  if (balance === undefined) return [];
+export function wheelLoadShapes({ equilibrium, pose }: StandingBike): Shape[] {
+  if (equilibrium === undefined) return [];
   const arrow = (x: number, load: number): Shape =>
     segment('dimension', { x, y: -load * MM_PER_NEWTON }, { x, y: 0 }, { arrows: 'end' });
-  return [arrow(0, balance.rear.wheelLoad), arrow(pose.wheelbase, balance.front.wheelLoad)];
+  return [arrow(0, equilibrium.rear.wheelLoad), arrow(pose.wheelbase, equilibrium.front.wheelLoad)];
 }

@@ -251,6 +251,6 @@ const ALL: Readonly<Record<ThemeName, Theme>> = {
   sun: themeOf('sun'),
 };
 
-export function themeNamed(name: ThemeName): Theme {
+export function findTheme(name: ThemeName): Theme {
   return ALL[name];
 }

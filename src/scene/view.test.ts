@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import '../../tests/support/cases.ts';
 import {
-  fitted,
+  fitView,
   LEAST_SCALE,
   MOST_SCALE,
-  panned,
+  panView,
   toGround,
   toScreen,
   zoomedAbout,
@@ -53,14 +53,14 @@ describe('the view', () => {
   it('pans by the px given', () => {
     const seen: View = { scale: 0.5, turn: 0.1, xPx: 10, yPx: 20 };
     const before = toScreen(seen, { x: 100, y: 200 });
-    const after = toScreen(panned(seen, 7, -3), { x: 100, y: 200 });
+    const after = toScreen(panView(seen, 7, -3), { x: 100, y: 200 });
     expect(after.x - before.x).toBeCloseTo(7, 9);
     expect(after.y - before.y).toBeCloseTo(-3, 9);
   });
 
   it('fits an extent whole within the margins', () => {
     const extent = { left: -400, right: 1900, bottom: -200, top: 1200 };
-    const seen = fitted(extent, 700, 400, 14);
+    const seen = fitView(extent, 700, 400, 14);
     const low = toScreen(seen, { x: extent.left, y: extent.bottom });
     const high = toScreen(seen, { x: extent.right, y: extent.top });
     expect(Math.min(low.x, high.y)).toBeGreaterThanOrEqual(14 - 1e-9);

@@ -42,7 +42,7 @@ export function zoomedAbout(view: View, at: Point, factor: number): View {
   };
 }
 
-export function panned(view: View, dxPx: number, dyPx: number): View {
+export function panView(view: View, dxPx: number, dyPx: number): View {
   return { ...view, xPx: view.xPx + dxPx, yPx: view.yPx + dyPx };
 }
 
@@ -55,7 +55,7 @@ export interface Extent {
 }
 
 /** The level view that shows an extent whole in a window of the size given, with a margin all round. */
-export function fitted(extent: Extent, widthPx: number, heightPx: number, marginPx: number): View {
+export function fitView(extent: Extent, widthPx: number, heightPx: number, marginPx: number): View {
   const width = Math.max(1, extent.right - extent.left);
   const height = Math.max(1, extent.top - extent.bottom);
   const free = (whole: number) => Math.max(whole * 0.5, whole - 2 * marginPx);

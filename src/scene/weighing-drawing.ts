@@ -1,12 +1,11 @@
 /** A bike on its scales, level or with one axle raised: wheels, scales, blocks, centre of gravity and what is measured. */
 import type { Point } from '../core/plane/point.ts';
+import type { WeighedEnd } from '../core/weighing/weigh-in-figures.ts';
 import { groundShapes } from './ground-drawing.ts';
 import { placeLabels, type WantedLabel } from './label-placing.ts';
 import { pen, segment } from './outline.ts';
 import type { Scene, Shape } from './shape.ts';
 import type { View } from './view.ts';
-
-export type WeighedEnd = 'front' | 'rear';
 
 export interface WeighingShown {
   readonly wheelbase: number;
@@ -47,7 +46,7 @@ const CENTRE_PX = 7;
 /** How far beside the raised wheel the lift is dimensioned, mm. */
 const LIFT_BESIDE = 70;
 
-interface Placed {
+interface BikePlaces {
   readonly axle: Readonly<Record<WeighedEnd, Point>>;
   readonly radius: Readonly<Record<WeighedEnd, number>>;
   /** Height of each axle in the first weighing, mm. */
@@ -55,7 +54,7 @@ interface Placed {
 }
 
 /** Where both axles are, above the upper side of the scales; the rear one lies at x = 0 in every position. */
-function placed({ wheelbase, frontRadius, rearRadius, first, raised }: WeighingShown): Placed {
+function placeBike({ wheelbase, frontRadius, rearRadius, first, raised }: WeighingShown): BikePlaces {
   const apart = Math.hypot(wheelbase, frontRadius - rearRadius);
   const level = Math.max(frontRadius, rearRadius);
   const before =
@@ -72,7 +71,7 @@ function placed({ wheelbase, frontRadius, rearRadius, first, raised }: WeighingS
 }
 
 /** The centre carried from level ground to where the axles are now. */
-function centreNow(shown: WeighingShown, { axle }: Placed): Point | null {
+function centreNow(shown: WeighingShown, { axle }: BikePlaces): Point | null {
   const { centre, wheelbase, frontRadius, rearRadius } = shown;
   if (centre === null) return null;
   const turn =
@@ -93,7 +92,7 @@ function box(x: number, reach: number, bottom: number, top: number): Shape {
     .shape('clamp');
 }
 
-function weighingView(place: Placed, wordsPx: number, window: WeighingWindow): View {
+function weighingView(place: BikePlaces, wordsPx: number, window: WeighingWindow): View {
   const { axle, radius } = place;
   const left = -radius.rear - BESIDE;
   const right = axle.front.x + radius.front + BESIDE;
@@ -112,7 +111,7 @@ function weighingView(place: Placed, wordsPx: number, window: WeighingWindow): V
 
 /** The scene and the view it is made for; both axles, both tyres and the lift to one scale. */
 export function weighingScene(shown: WeighingShown, window: WeighingWindow): { scene: Scene; view: View } {
-  const place = placed(shown);
+  const place = placeBike(shown);
   const { axle, radius, before } = place;
   const view = weighingView(place, shown.raised === null ? WHEELBASE_WORDS_PX : SCALE_WORDS_PX, window);
   const ends: readonly WeighedEnd[] = ['rear', 'front'];
@@ -205,7 +204,7 @@ export function weighingScene(shown: WeighingShown, window: WeighingWindow): { s
           },
         ]),
   ];
-  const ground = groundShapes().map((shape) => lowered(shape, SCALE_HEIGHT));
+  const ground = groundShapes().map((shape) => lower(shape, SCALE_HEIGHT));
   return {
     view,
     scene: [
@@ -217,7 +216,7 @@ export function weighingScene(shown: WeighingShown, window: WeighingWindow): { s
 }
 
 /** The ground, on which the scales stand. */
-function lowered(shape: Shape, by: number): Shape {
+function lower(shape: Shape, by: number): Shape {
   if (shape.kind !== 'path') return shape;
   return {
     ...shape,

@@ -1,7 +1,7 @@
 /** Tests of history, draft and what stands while the present cannot. */
 import { describe, expect, it } from 'vitest';
 import { readIn } from '../../tests/support/read-in.ts';
-import { refused, solved } from '../core/numeric/result.ts';
+import { fail, succeed } from '../core/numeric/result.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { BikeSession } from './bike-session.svelte.ts';
@@ -45,10 +45,10 @@ describe('a session', () => {
 
   it('tells why an edit was refused and keeps the bike', () => {
     const session = new BikeSession(first);
-    session.commit(() => refused({ path: 'x', sentence: 'No.' }), 'Nothing');
+    session.commit(() => fail({ path: 'x', sentence: 'No.' }), 'Nothing');
     expect(session.refusal).toBe('No.');
     expect(session.document).toBe(first);
-    session.commit((from) => solved({ ...from }), 'Same');
+    session.commit((from) => succeed({ ...from }), 'Same');
     expect(session.refusal).toBeNull();
     expect(session.canUndo).toBe(false);
   });

@@ -78,7 +78,7 @@ describe('the chain that the axle asks for', () => {
     expect(chain.on).toBeNull();
     session.undo();
     chain.takeChain(null);
-    expect(chain.fitted).toBeNull();
+    expect(chain.linksOn).toBeNull();
     expect(chain.axlePosition).toBeCloseTo(choice.axlePosition, 5);
   });
 
@@ -177,7 +177,7 @@ describe('slack', () => {
     chain.setLeastSlack(20);
     chain.setSlack('Axle for slack');
     expect(session.history.past).toHaveLength(3);
-    expect(chain.fitted).toBe(112);
+    expect(chain.linksOn).toBe(112);
     expect(chain.slackSet).toBeGreaterThan(30);
     expect(chain.axlePosition).toBeLessThan(before);
     expect(chain.slackEnough).toBe(true);

@@ -60,7 +60,7 @@ export class Chain {
     return problem === null && live !== null && live.bike.drive.kind === 'chain' ? live : null;
   });
   /** The chain said to be on the bike, in links, which then places the axle; null where only its slack is known. */
-  readonly fitted: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
+  readonly linksOn: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
   /** Play set at the middle of the lower run with the wheel hanging, mm up and down together. */
   readonly slackSet: number = $derived.by(() => this.#session.document.setup.chainSlack);
   /** What its adjuster offers, mm. */
@@ -86,11 +86,11 @@ export class Chain {
   readonly stretchPercent: number = $derived(stretchOf(this.#drive));
   /** How much further back wear lets the axle stand than the same chain new would, mm; null without such a chain. */
   readonly wornBack: number | null = $derived.by(() => {
-    const { on, freshLoop, slot, fitted, axlePosition } = this;
-    if (on === null || freshLoop === null || slot === null || fitted === null || axlePosition === null)
+    const { on, freshLoop, slot, linksOn, axlePosition } = this;
+    if (on === null || freshLoop === null || slot === null || linksOn === null || axlePosition === null)
       return null;
     if (this.stretchPercent === 0) return null;
-    const fresh = axleForChain(on.stance.machine, freshLoop, slot, fitted);
+    const fresh = axleForChain(on.stance.machine, freshLoop, slot, linksOn);
     return fresh.axlePosition === null ? null : axlePosition - fresh.axlePosition;
   });
   /** The chain over its sprockets, worn as it is. */
@@ -109,16 +109,16 @@ export class Chain {
     if (on === null || loop === null || slot === null || axlePosition === null) return null;
     return chainForAxle(on.stance.machine, loop, slot, axlePosition);
   });
-  /** The whole chains about that length, each with where it puts the axle: the next shorter and longer, and the fitted one. */
+  /** The whole chains about that length, each with where it puts the axle: the next shorter and longer, and that on the bike. */
   readonly near: readonly (AxlePlace | AxleMisfit)[] = $derived.by(() => {
-    const { on, loop, slot, asked, fitted } = this;
+    const { on, loop, slot, asked, linksOn } = this;
     if (on === null || loop === null || slot === null || asked === null || !asked.ok) return [];
     const step = this.halfLink ? 1 : 2;
     const choices = asked.choices.map((choice) => choice.links);
     // An axle that stands where a whole chain puts it needs that one; then those on both sides are of use.
     const here = asked.choices.find((choice) => choice.ok && this.standsAt(choice.axlePosition));
     if (here !== undefined) choices.splice(0, Infinity, here.links - step, here.links, here.links + step);
-    if (fitted !== null && !choices.includes(fitted)) choices.push(fitted);
+    if (linksOn !== null && !choices.includes(linksOn)) choices.push(linksOn);
     return choices.sort((a, b) => a - b).map((each) => axleForChain(on.stance.machine, loop, slot, each));
   });
   /**
@@ -126,7 +126,7 @@ export class Chain {
    * set on the stand with the axle where it is, whole or not.
    */
   readonly links: number | null = $derived.by(() => {
-    if (this.fitted !== null) return this.fitted;
+    if (this.linksOn !== null) return this.linksOn;
     const { asked } = this;
     return asked === null || !asked.ok ? null : asked.exactLinks;
   });
@@ -177,7 +177,7 @@ export class Chain {
   readonly betterLinks: number | null = $derived.by(() => {
     const { toSet, loop, on, slot, leastSlack } = this;
     if (toSet === null || on === null || loop === null || slot === null || this.links === null) return null;
-    if (this.fitted === null || (toSet.ok && toSet.inSlot)) return null;
+    if (this.linksOn === null || (toSet.ok && toSet.inSlot)) return null;
     const step = slot.rule.halfLink ? 1 : 2;
     const first = step * Math.round(this.links / step);
     for (const away of CHAINS_TRIED) {
@@ -270,7 +270,7 @@ export class Chain {
     const { toSet } = this;
     if (toSet === null || !toSet.ok) return;
     const { slack, axlePosition } = toSet;
-    const follows = this.fitted !== null;
+    const follows = this.linksOn !== null;
     this.#session.commit((from): Edited => {
       const set = setAdjuster(from, 'chainSlack', keptMm(slack.total));
       return follows || !set.ok ? set : setAdjuster(set.value, 'axlePosition', keptMm(axlePosition));

@@ -2,7 +2,7 @@
 import { flushSync } from 'svelte';
 import { afterEach, expect, it } from 'vitest';
 import { begun, endAll, forkOf, idle, names } from '../../tests/support/kept-tab.ts';
-import { solved } from '../core/numeric/result.ts';
+import { succeed } from '../core/numeric/result.ts';
 import type { BikeStore } from '../storage/bike-store.ts';
 import { memoryStore } from '../storage/memory-store.ts';
 import { shelfOf } from '../storage/read-record.ts';
@@ -18,7 +18,7 @@ function withRecords(records: unknown[]): BikeStore {
     ...inner,
     list: async () => {
       const listed = await inner.list();
-      return listed.ok ? solved({ ...listed.value, unreadable: shelfOf(records).unreadable }) : listed;
+      return listed.ok ? succeed({ ...listed.value, unreadable: shelfOf(records).unreadable }) : listed;
     },
   };
 }

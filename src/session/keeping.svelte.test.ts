@@ -2,7 +2,7 @@
 import { flushSync } from 'svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { begun, endAll, forkOf, idle, names, road, tab, track } from '../../tests/support/kept-tab.ts';
-import { refused } from '../core/numeric/result.ts';
+import { fail } from '../core/numeric/result.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { saveDocument } from '../document/save-document.ts';
 import type { BikeStore } from '../storage/bike-store.ts';
@@ -208,7 +208,7 @@ describe('when the store takes nothing', () => {
     const inner = memoryStore(null);
     const store: BikeStore = {
       ...inner,
-      save: async (write) => (fault ? refused(fault) : inner.save(write)),
+      save: async (write) => (fault ? fail(fault) : inner.save(write)),
     };
     const { bench, keeping, turn, fork } = await begun(store);
     fault = storageFault('full');
@@ -232,7 +232,7 @@ describe('when the store takes nothing', () => {
     const inner = memoryStore(null);
     const store: BikeStore = {
       ...inner,
-      savePreferences: async (data) => (fault ? refused(fault) : inner.savePreferences(data)),
+      savePreferences: async (data) => (fault ? fail(fault) : inner.savePreferences(data)),
     };
     const { bench, keeping } = await begun(store);
     fault = storageFault('full');

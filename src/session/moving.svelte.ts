@@ -5,8 +5,9 @@ import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import { stepAdjuster } from '../core/standing/adjuster-range.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
+import { MOVE_WORDS, NOTHING_TO_HOLD } from '../words/move-words.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledAdjuster, type GripKey } from '../core/sketch/grips.ts';
 import { movePoint } from '../core/sketch/move-point.ts';
@@ -15,7 +16,7 @@ import type { Stance } from '../core/standing/stance.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { replaceSketched, setAdjuster, type EditReason } from '../document/edits.ts';
 import { toGround, toScreen, type View } from '../scene/view.ts';
-import { snapped } from '../gestures/snap.ts';
+import { snapPlace } from '../gestures/snap.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Drawing } from './drawing.svelte.ts';
 import type { Handle, Handles } from './handles.svelte.ts';
@@ -30,18 +31,6 @@ interface Mark {
   readonly stance: Stance;
   readonly view: View;
 }
-
-/** Told when the bike has no pose, and so no place for a hand. */
-const NOTHING_TO_HOLD =
-  'The bike cannot stand as it is, so its parts cannot be taken hold of. Undo, or change the figure that stands in the way.';
-
-const MOVE_WORDS = {
-  notANumber: 'That is not a place.',
-  axleNotBehindPivot: 'The rear axle has to stay behind the swingarm pivot.',
-  onOtherPoint: 'Two points that make a line would fall together there.',
-  linksCannotFollow: 'The rear links could not close with the point there.',
-  noSuchPoint: 'This bike has no such point: its rear links are of another layout.',
-} as const;
 
 export class Moving {
   readonly #session: BikeSession;
@@ -90,7 +79,7 @@ export class Moving {
     const { handle, stance, view } = mark;
     if (dxPx === 0 && dyPx === 0) {
       // Back where it began is the very bike that was grabbed, without what rounding makes of it.
-      this.#session.preview(solved);
+      this.#session.preview(succeed);
       this.#drawing.guides = [];
       this.#view.view = view;
       return;
@@ -116,7 +105,7 @@ export class Moving {
       .filter((each) => each.target.kind === 'point' && each.id !== handle.id)
       .map((each) => each.place);
     const allowed = snapping && this.#preferences.data.snapping;
-    const { place: target, guides } = snapped(place, others, view.scale, allowed);
+    const { place: target, guides } = snapPlace(place, others, view.scale, allowed);
     this.#drawing.guides = guides;
     this.#session.preview((from) => placedEdit(from, stance, key, target));
     this.#holdFrame(mark, key);
@@ -186,7 +175,7 @@ export class Moving {
       .map((each) => each.place);
     const { view } = this.#view;
     const tapped = toGround(view, { x: xPx, y: yPx });
-    this.place(key, snapped(tapped, others, view.scale, this.#preferences.data.snapping).place);
+    this.place(key, snapPlace(tapped, others, view.scale, this.#preferences.data.snapping).place);
   }
 
   /** The edit, refused when the bike could not stand with the point there. */
@@ -199,7 +188,7 @@ export class Moving {
     const edited = placedEdit(from, stance, key, target);
     if (!edited.ok) return edited;
     const found = this.#standing.stand(edited.value);
-    return 'stance' in found ? edited : refused({ path: key, sentence: this.#refusedPlace(found) });
+    return 'stance' in found ? edited : fail({ path: key, sentence: this.#refusedPlace(found) });
   }
 
   #refusedPlace(problem: NoStand): string {
@@ -261,7 +250,7 @@ function placedEdit(
   const moved = movePoint(key, { bike: from.bike, setup: from.setup, stance, target });
   return moved.ok
     ? replaceSketched(from, moved.value.bike, moved.value.setup)
-    : refused({ path: key, sentence: MOVE_WORDS[moved.reason] });
+    : fail({ path: key, sentence: MOVE_WORDS[moved.reason] });
 }
 
 function pointLabel(key: PointKey): string {

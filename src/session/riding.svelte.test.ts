@@ -76,7 +76,7 @@ describe('riding', () => {
     bench.stateOf(Riding).showGhost('braking', true);
     const first = layer(bench, 'ghosts');
     expect(first?.shapes.length).toBeGreaterThan(4);
-    bench.stand.pan(10, 10);
+    bench.sideView.pan(10, 10);
     bench.ride('accelerating');
     bench.cornerSequence.scrub(0.3, 0);
     expect(layer(bench, 'ghosts')).toBe(first);

@@ -1,6 +1,6 @@
 /** The setup sheets of the bike on the page: logged, corrected, opened again, taken as baseline. */
 import { readingsByState } from '../core/effects/readings-by-state.ts';
-import { solved } from '../core/numeric/result.ts';
+import { succeed } from '../core/numeric/result.ts';
 import { setNamedBaseline, takeAsSet } from '../document/edits.ts';
 import { isDay, openSheet } from '../document/open-sheet.ts';
 import { saveSheet } from '../document/save-sheet.ts';
@@ -153,7 +153,7 @@ export class Sheets {
     const found = this.#sheet(id);
     if (found === undefined) return;
     const { sheet } = found;
-    this.#bench.session.commit((from) => solved(takeAsSet(from, sheet)), `Set as on ${sheetName(sheet)}`);
+    this.#bench.session.commit((from) => succeed(takeAsSet(from, sheet)), `Set as on ${sheetName(sheet)}`);
   }
 
   /** Compares everything with the sheet, under its name, as one undo entry. */
@@ -162,7 +162,7 @@ export class Sheets {
     if (found === undefined) return;
     const { sheet } = found;
     const name = sheetName(sheet);
-    this.#bench.session.commit((from) => solved(setNamedBaseline(from, sheet, name)), `Baseline: ${name}`);
+    this.#bench.session.commit((from) => succeed(setNamedBaseline(from, sheet, name)), `Baseline: ${name}`);
   }
 
   async remove(id: string): Promise<void> {

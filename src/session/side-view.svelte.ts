@@ -1,5 +1,5 @@
 /** The window onto the side view: its size, where the bike lies in it, and fitting the bike into it. */
-import { fitted, panned, zoomedAbout, type Extent, type View } from '../scene/view.ts';
+import { fitView, panView, zoomedAbout, type Extent, type View } from '../scene/view.ts';
 
 /** Free space round the bike when it is fitted, px. */
 const MARGIN = 14;
@@ -21,12 +21,12 @@ export class SideView {
 
   showWhole(extent: Extent): void {
     if (!(this.widthPx > 0 && this.heightPx > 0)) return;
-    this.view = fitted(extent, this.widthPx, this.heightPx, MARGIN);
+    this.view = fitView(extent, this.widthPx, this.heightPx, MARGIN);
     this.#untouched = true;
   }
 
   pan(dxPx: number, dyPx: number): void {
-    this.view = panned(this.view, dxPx, dyPx);
+    this.view = panView(this.view, dxPx, dyPx);
     this.#untouched = false;
   }
 

@@ -6,7 +6,7 @@ import { readIn } from '../../tests/support/read-in.ts';
 import { loadCase, RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { CORNER_PLACES } from '../core/riding/corner-sequence.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
-import { solved } from '../core/numeric/result.ts';
+import { succeed } from '../core/numeric/result.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setBaseline, setAdjuster } from '../document/edits.ts';
 import { BikeSession } from './bike-session.svelte.ts';
@@ -54,9 +54,9 @@ describe('a standing bike', () => {
   it('begins from where the state rested last: a small change takes few rounds', () => {
     const { session, standing } = begun();
     standing.choose('braking');
-    const cold = standing.live?.stance.balance?.rounds ?? 0;
+    const cold = standing.live?.stance.equilibrium?.rounds ?? 0;
     session.preview((from) => setAdjuster(from, 'riderMass', 78.2));
-    const warm = standing.live?.stance.balance?.rounds ?? Infinity;
+    const warm = standing.live?.stance.equilibrium?.rounds ?? Infinity;
     expect(warm).toBeLessThan(cold);
     expect(warm).toBeLessThanOrEqual(3);
     expect(standing.nearOf('braking')).toEqual(standing.live?.stance.travel);
@@ -134,7 +134,7 @@ describe('a standing bike', () => {
     expect(standing.live?.asked.state).toBe('toppedOut');
     expect(standing.live?.setup).toBe(setup);
     session.commit((from) => setAdjuster(from, 'shockSpringRate', 130), 'Shock spring rate');
-    expect(standing.live?.stance.balance).toBeDefined();
+    expect(standing.live?.stance.equilibrium).toBeDefined();
   });
 
   it('opens with the rider on board, keeps the state that is chosen, and quotes the swingarm angle topped out beside it', () => {
@@ -180,7 +180,7 @@ describe('a standing bike', () => {
     expect('stance' in found ? found.setup.shockLength : null).toBe(0);
     expect(standing.live?.setup.shockLength).toBe(5);
     session.cancel();
-    session.commit((from) => solved(setBaseline(from)), 'Set as baseline');
+    session.commit((from) => succeed(setBaseline(from)), 'Set as baseline');
     expect(standing.baseline?.asked.cornerPart).toBe(0.3);
   });
 });

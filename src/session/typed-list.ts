@@ -1,5 +1,5 @@
 /** A list of numbers as a person types it, such as chains in stock or the ratios of a gearbox. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 import { parseQuantity } from '../core/units/parse-quantity.ts';
@@ -23,23 +23,23 @@ export function readList(text: string, rules: ListRules, style: NumberStyle): Re
   const words = withUnits(text, rules)
     .split(whole ? /[\s;,]+/ : /[\s;]+|,(?=\s|$)/)
     .filter((word) => word !== '');
-  if (words.length > longest) return refused(`At most ${longest} numbers go here.`);
+  if (words.length > longest) return fail(`At most ${longest} numbers go here.`);
   const numbers: number[] = [];
   for (const word of words) {
     const read = parseQuantity(word, quantity, style.system);
-    if (!read.ok) return refused(`“${word}” is not a number.`);
+    if (!read.ok) return fail(`“${word}” is not a number.`);
     if (!whole && most > THOUSANDS_ABOVE && isThousands(word, read.value))
-      return refused(
+      return fail(
         `“${word}” could be a number of thousands or one with decimals. Type it without a sign between the thousands, or with fewer decimals.`,
       );
-    if (whole && !Number.isInteger(read.value)) return refused(`“${word}” is not whole.`);
+    if (whole && !Number.isInteger(read.value)) return fail(`“${word}” is not whole.`);
     if (read.value < least || read.value > most)
-      return refused(
+      return fail(
         `“${word}” is not from ${writeOne(least, quantity, style)} to ${writeOne(most, quantity, style)}.`,
       );
     numbers.push(read.value);
   }
-  return solved(numbers);
+  return succeed(numbers);
 }
 
 /** Numbers up to this are not written with a sign between thousands. */

@@ -2,7 +2,7 @@
 import { metricReading } from '../core/readings/metric-reading.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { Absent } from '../core/readings/absent.ts';
-import { solved } from '../core/numeric/result.ts';
+import { succeed } from '../core/numeric/result.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import { takeAsSet } from '../document/edits.ts';
 import { openDocument } from '../document/open-document.ts';
@@ -76,7 +76,7 @@ export class Variants {
   set(letter: string): void {
     const variant = this.pinned.find((each) => each.letter === letter);
     if (variant === undefined) return;
-    this.#bench.session.commit((from) => solved(takeAsSet(from, variant)), `Set as variant ${letter}`);
+    this.#bench.session.commit((from) => succeed(takeAsSet(from, variant)), `Set as variant ${letter}`);
   }
 
   /** The baseline and each variant with these readings, read in the state that the page shows. */

@@ -31,7 +31,7 @@ export class Workbench {
   readonly standing: Standing;
   readonly preferences = new Preferences();
   readonly mode = new Mode();
-  readonly stand = new SideView();
+  readonly sideView = new SideView();
   readonly drawing: Drawing;
   readonly handles: Handles;
   readonly moving: Moving;
@@ -49,18 +49,18 @@ export class Workbench {
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
     this.standing = new Standing(this.session, this.preferences);
-    this.drawing = new Drawing(this.session, this.standing, this.preferences, this.stand);
-    this.handles = new Handles(this.standing, this.mode, this.preferences, this.stand);
+    this.drawing = new Drawing(this.session, this.standing, this.preferences, this.sideView);
+    this.handles = new Handles(this.standing, this.mode, this.preferences, this.sideView);
     this.drawing.taken = () => this.handles.boxes;
     this.moving = new Moving(
       this.session,
       this.standing,
-      this.stand,
+      this.sideView,
       this.drawing,
       this.handles,
       this.preferences,
     );
-    this.measuring = new Measuring(this.drawing, this.handles, this.stand);
+    this.measuring = new Measuring(this.drawing, this.handles, this.sideView);
     this.announcer = new Announcer(this.standing, this.preferences);
     this.announcer.remember();
     this.session.listen({
@@ -106,14 +106,14 @@ export class Workbench {
   /** Shows the whole bike in the window. */
   showWhole(): void {
     const { live } = this.standing;
-    if (live !== null) this.stand.showWhole(bikeExtent(live.stance));
+    if (live !== null) this.sideView.showWhole(bikeExtent(live.stance));
   }
 
   resize(widthPx: number, heightPx: number): void {
     const { live } = this.standing;
     // Fitted while a hand holds a part, the bike would leave the hand.
     const fits = live !== null && this.moving.held === null;
-    this.stand.resize(widthPx, heightPx, fits ? bikeExtent(live.stance) : null);
+    this.sideView.resize(widthPx, heightPx, fits ? bikeExtent(live.stance) : null);
   }
 
   /** A tap on a handle, or Enter on it: one end of a dimension, or the point that the next tap places. */
@@ -168,8 +168,8 @@ export class Workbench {
   chooseLineAt(xPx: number, yPx: number): void {
     const { live } = this.standing;
     if (live === null) return;
-    const place = toGround(this.stand.view, { x: xPx, y: yPx });
-    const reach = LINE_REACH_PX / this.stand.view.scale;
+    const place = toGround(this.sideView.view, { x: xPx, y: yPx });
+    const reach = LINE_REACH_PX / this.sideView.view.scale;
     const found = constructionAt(live.stance, place, reach, this.drawing.highlighted);
     this.drawing.highlighted = found;
     this.mode.chosenReading = found === null ? null : this.#readingOf(found);

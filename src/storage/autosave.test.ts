@@ -1,7 +1,7 @@
 /** Tests of saving by itself: when, what is reported, and that two tabs lose nothing. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { refused } from '../core/numeric/result.ts';
+import { fail } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
 import { openJson } from '../document/open-json.ts';
@@ -61,7 +61,7 @@ function faulty(): { store: BikeStore; fault: StorageFault | null } {
     fault: null,
     store: {
       ...inner,
-      save: async (write) => (it.fault ? refused(it.fault) : inner.save(write)),
+      save: async (write) => (it.fault ? fail(it.fault) : inner.save(write)),
     },
   };
   return it;

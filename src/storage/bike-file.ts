@@ -1,5 +1,5 @@
 /** Bikes as files: written to the downloads, and read from a file that the user gives. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import { openDocument } from '../document/open-document.ts';
@@ -24,16 +24,16 @@ export interface ReadBike extends Opened {
 /** Opens a file, or says why not; one that is too large is not even read. */
 export async function readBikeFile(file: Blob): Promise<Result<ReadBike, OpenReason>> {
   const large = tooLargeToRead(file.size);
-  if (large) return refused(large);
+  if (large) return fail(large);
   let bytes: Uint8Array;
   try {
     bytes = new Uint8Array(await file.arrayBuffer());
   } catch (error) {
     const why = error instanceof Error ? ` (${error.message})` : '';
-    return refused({ kind: 'unreadable', sentence: `The browser could not read the file${why}.` });
+    return fail({ kind: 'unreadable', sentence: `The browser could not read the file${why}.` });
   }
   const text = textOfBytes(bytes, (given) => new TextDecoder('utf-8', { fatal: true }).decode(given));
   if (!text.ok) return text;
   const opened = openDocument(text.value);
-  return opened.ok ? solved({ ...opened.value, text: text.value }) : opened;
+  return opened.ok ? succeed({ ...opened.value, text: text.value }) : opened;
 }

@@ -1,6 +1,6 @@
 /** The store in the browser's own database (IndexedDB). */
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
-import { refused, solved } from '../core/numeric/result.ts';
+import { fail, succeed } from '../core/numeric/result.ts';
 import { latestFirst, listed, listedAmong, readEntry, sheetsAmong, withSheets } from './bike-index.ts';
 import type { BikeStore, BikeWrite, KeptPicture, Original, Stored, WholeBike } from './bike-store.ts';
 import { readRecord, shelfOf } from './read-record.ts';
@@ -108,14 +108,14 @@ export function browserStore(): BikeStore {
   const using = async <T>(use: (database: Database) => Promise<T>): Stored<T> => {
     try {
       // Where storage is forbidden, even looking at it may throw.
-      if (typeof indexedDB === 'undefined') return refused(storageFault('missing'));
+      if (typeof indexedDB === 'undefined') return fail(storageFault('missing'));
       const answer = await withinTime(connect().then(use), LONGEST_ANSWER_MS);
-      if (answer.ok) return solved(answer.value);
+      if (answer.ok) return succeed(answer.value);
       connection = null;
-      return refused(storageFault('silent'));
+      return fail(storageFault('silent'));
     } catch (error) {
       connection = null;
-      return refused(faultOf(error));
+      return fail(faultOf(error));
     }
   };
 

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import type { BikeStore, BikeWrite, Stored } from './bike-store.ts';
 import { memoryStore } from './memory-store.ts';
 import { openStore } from './open-store.ts';
-import { refused } from '../core/numeric/result.ts';
+import { fail } from '../core/numeric/result.ts';
 import { faultOf, storageFault } from './storage-fault.ts';
 import { withinTime } from './within-time.ts';
 
@@ -83,7 +83,7 @@ it('gives back the preferences it was given', async () => {
 it('a store that cannot be read is replaced by one in memory that says why', async () => {
   const working = memoryStore(null);
   expect(await openStore(working)).toBe(working);
-  const blocked: BikeStore = { ...working, list: async () => refused(storageFault('blocked')) };
+  const blocked: BikeStore = { ...working, list: async () => fail(storageFault('blocked')) };
   const store = await openStore(blocked);
   expect(store.shortLived?.kind).toBe('blocked');
   expect(await value(store.list())).toEqual({ bikes: [], unreadable: [] });

@@ -1,5 +1,5 @@
 /** A store that lasts as long as the page, for when the browser gives none. */
-import { solved } from '../core/numeric/result.ts';
+import { succeed } from '../core/numeric/result.ts';
 import { EMPTY_CARD, inTimeOrder, latestFirst, listed, withSheets } from './bike-index.ts';
 import type {
   BikeCard,
@@ -46,7 +46,7 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
   return {
     shortLived,
     list: async () =>
-      solved({
+      succeed({
         bikes: [...bikes.values()]
           .sort(latestFirst)
           .map((bike) =>
@@ -54,16 +54,16 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
           ),
         unreadable: [],
       }),
-    load: async (id) => solved(bikes.get(id) ?? null),
+    load: async (id) => succeed(bikes.get(id) ?? null),
     save: async (write) => {
       const { next, kept } = settleWrite(bikes.get(write.id) ?? null, write);
       bikes.set(write.id, next);
       if (kept !== null) keepVersion(kept);
-      return solved({ revision: next.revision, kept });
+      return succeed({ revision: next.revision, kept });
     },
     saveCard: async (id, card) => {
       if (bikes.has(id)) cards.set(id, card);
-      return solved(null);
+      return succeed(null);
     },
     remove: async (id) => {
       const whole = wholeOf(id);
@@ -73,7 +73,7 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       originals = originals.filter((each) => each.id !== id);
       sheetsOf(id).forEach((sheet) => sheets.delete(sheet.id));
       picturesOf(id).forEach((picture) => pictures.delete(picture.id));
-      return solved(whole);
+      return succeed(whole);
     },
     putBack: async (whole) => {
       const { id } = whole.bike;
@@ -83,50 +83,50 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       originals = [...originals.filter((each) => each.id !== id), ...whole.originals];
       whole.sheets.forEach((sheet) => sheets.set(sheet.id, sheet));
       whole.pictures.forEach((picture) => pictures.set(picture.id, picture));
-      return solved(null);
+      return succeed(null);
     },
-    whole: async (id) => solved(wholeOf(id)),
-    sheets: async (bikeId) => solved(sheetsOf(bikeId)),
+    whole: async (id) => succeed(wholeOf(id)),
+    sheets: async (bikeId) => succeed(sheetsOf(bikeId)),
     saveSheet: async (sheet) => {
       sheets.set(sheet.id, sheet);
-      return solved(null);
+      return succeed(null);
     },
     removeSheet: async (id) => {
       sheets.delete(id);
-      return solved(null);
+      return succeed(null);
     },
     keepPicture: async (picture) => {
       pictures.set(picture.id, picture);
-      return solved(null);
+      return succeed(null);
     },
-    pictures: async (bikeId) => solved(picturesOf(bikeId)),
+    pictures: async (bikeId) => succeed(picturesOf(bikeId)),
     removePicture: async (id) => {
       pictures.delete(id);
-      return solved(null);
+      return succeed(null);
     },
-    revisions: async (id) => solved(revisions.filter((each) => each.id === id).sort(latestFirst)),
+    revisions: async (id) => succeed(revisions.filter((each) => each.id === id).sort(latestFirst)),
     keepRevision: async (version) => {
       keepVersion(version);
-      return solved(null);
+      return succeed(null);
     },
     removeRevision: async (id, writer) => {
       revisions = revisions.filter((each) => each.id !== id || each.writer !== writer);
-      return solved(null);
+      return succeed(null);
     },
     keepOriginal: async (original) => {
       if (!originals.some((each) => each.id === original.id && each.text === original.text))
         originals = [...originals, original];
-      return solved(null);
+      return succeed(null);
     },
-    originals: async (id) => solved(originals.filter((each) => each.id === id)),
+    originals: async (id) => succeed(originals.filter((each) => each.id === id)),
     removeOriginal: async (id, keptAt) => {
       originals = originals.filter((each) => each.id !== id || each.keptAt !== keptAt);
-      return solved(null);
+      return succeed(null);
     },
-    loadPreferences: async () => solved(preferences),
+    loadPreferences: async () => succeed(preferences),
     savePreferences: async (next) => {
       preferences = next;
-      return solved(null);
+      return succeed(null);
     },
     close: () => {},
   };

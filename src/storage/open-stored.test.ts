@@ -1,7 +1,7 @@
 /** Tests of opening stored bikes. */
 import { expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
-import { refused } from '../core/numeric/result.ts';
+import { fail } from '../core/numeric/result.ts';
 import { memoryStore } from './memory-store.ts';
 import { openStored } from './open-stored.ts';
 import { storageFault } from './storage-fault.ts';
@@ -22,7 +22,7 @@ it('keeps the text as it was when opening had to repair it, and only then', asyn
 });
 
 it('says so when the text as it was could not be kept', async () => {
-  const store = { ...memoryStore(null), keepOriginal: async () => refused(storageFault('full')) };
+  const store = { ...memoryStore(null), keepOriginal: async () => fail(storageFault('full')) };
   const opened = await openStored(store, 'bike', damaged, 6);
   expect(opened.ok && opened.value.originalLost?.kind).toBe('full');
 });

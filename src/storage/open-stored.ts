@@ -1,5 +1,5 @@
 /** Opens a bike from the store, keeping its text as it was when it had to be repaired. */
-import { solved, type Result } from '../core/numeric/result.ts';
+import { succeed, type Result } from '../core/numeric/result.ts';
 import { openDocument } from '../document/open-document.ts';
 import type { Opened } from '../document/open-json.ts';
 import type { OpenReason } from '../document/open-reason.ts';
@@ -23,7 +23,7 @@ export async function openStored(
 ): Promise<Result<OpenedFromStore, OpenReason>> {
   const opened = openDocument(text);
   if (!opened.ok) return opened;
-  if (opened.value.repairs.length === 0) return solved({ ...opened.value, originalLost: null });
+  if (opened.value.repairs.length === 0) return succeed({ ...opened.value, originalLost: null });
   const kept = await store.keepOriginal({ id, keptAt: now, text });
-  return solved({ ...opened.value, originalLost: kept.ok ? null : kept.reason });
+  return succeed({ ...opened.value, originalLost: kept.ok ? null : kept.reason });
 }

@@ -1,18 +1,18 @@
 /** Reads the text of a file of several bikes, or says why not; one that is too large is not even read. */
-import { refused, type Result } from '../core/numeric/result.ts';
+import { fail, type Result } from '../core/numeric/result.ts';
 import { LARGEST_BIKES_TEXT } from '../document/bikes-file.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import type { OpenReason } from '../document/open-reason.ts';
 
 export async function readBikesText(file: Blob): Promise<Result<string, OpenReason>> {
   const large = tooLargeToRead(file.size, LARGEST_BIKES_TEXT);
-  if (large) return refused(large);
+  if (large) return fail(large);
   let bytes: Uint8Array;
   try {
     bytes = new Uint8Array(await file.arrayBuffer());
   } catch (error) {
     const why = error instanceof Error ? ` (${error.message})` : '';
-    return refused({ kind: 'unreadable', sentence: `The browser could not read the file${why}.` });
+    return fail({ kind: 'unreadable', sentence: `The browser could not read the file${why}.` });
   }
   const decode = (given: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(given);
   return textOfBytes(bytes, decode, LARGEST_BIKES_TEXT);

@@ -1,6 +1,6 @@
 /** Reads what lies on a shelf of the store as bikes: another build or a faulty disk may have left anything there. */
 import * as v from 'valibot';
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { Shelf, StoredBike, UnreadableRecord } from './bike-store.ts';
 
 /** The latest moment of a date, ms since 1970, by ECMA-262. */
@@ -20,7 +20,7 @@ const storedBike = v.object({
 /** The bike that a record holds, with defaults for what is wrong beside its id and text; or why it holds none. */
 export function readRecord(record: unknown): Result<StoredBike, UnreadableRecord> {
   const read = v.safeParse(storedBike, record);
-  if (read.success) return solved(read.output);
+  if (read.success) return succeed(read.output);
   const { id, name, text } =
     typeof record === 'object' && record !== null
       ? (record as Readonly<Record<string, unknown>>)
@@ -28,7 +28,7 @@ export function readRecord(record: unknown): Result<StoredBike, UnreadableRecord
   const called = typeof name === 'string' ? `“${name}”` : 'A record without a name';
   const why = typeof id === 'string' ? `its text is ${wordsFor(text)}` : `its id is ${wordsFor(id)}`;
   const marked = typeof id === 'string' || typeof id === 'number' ? id : wordsFor(id);
-  return refused({ key: `${typeof id} ${marked} ${called}`, sentence: `${called} is not a bike: ${why}.` });
+  return fail({ key: `${typeof id} ${marked} ${called}`, sentence: `${called} is not a bike: ${why}.` });
 }
 
 /** Words for what stands in the place of a text. A store can hold what JSON cannot, so only numbers are written out. */

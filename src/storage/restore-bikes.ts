@@ -1,5 +1,5 @@
 /** Brings bikes and sheets of a file into the store beside what is there: nothing on either side is lost. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { FiledBike } from '../document/bikes-file.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { saveSheet } from '../document/save-sheet.ts';
@@ -37,34 +37,34 @@ export async function restoreBikes(
     const text = saveDocument(document);
     const { name } = document.bike;
     const there = await store.load(id);
-    if (!there.ok) return refused(there.reason);
+    if (!there.ok) return fail(there.reason);
     if (there.value === null) {
       const saved = await store.save({ id, name, writer: newId(), savedAt: now, text, known: null });
-      if (!saved.ok) return refused(saved.reason);
+      if (!saved.ok) return fail(saved.reason);
       const noted = await store.saveCard(id, card);
-      if (!noted.ok) return refused(noted.reason);
+      if (!noted.ok) return fail(noted.reason);
       counts.bikesAdded++;
     } else if (there.value.text !== text) {
       const beside = await store.revisions(id);
-      if (!beside.ok) return refused(beside.reason);
+      if (!beside.ok) return fail(beside.reason);
       if (!beside.value.some((version) => version.text === text)) {
         const kept = await store.keepRevision({ id, name, revision: 0, writer: newId(), savedAt: now, text });
-        if (!kept.ok) return refused(kept.reason);
+        if (!kept.ok) return fail(kept.reason);
         counts.versionsKept++;
       }
     }
     const own = await store.sheets(id);
-    if (!own.ok) return refused(own.reason);
+    if (!own.ok) return fail(own.reason);
     for (const { id: sheetId, sheet } of sheets) {
       const filed = { bikeId: id, day: sheet.day, madeAt: sheet.madeAt, text: saveSheet(sheet) };
       if (own.value.some((each) => each.text === filed.text)) continue;
       const isTaken = own.value.some((each) => each.id === sheetId);
       const stored: StoredSheet = { id: isTaken ? newId() : sheetId, ...filed };
       const saved = await store.saveSheet(stored);
-      if (!saved.ok) return refused(saved.reason);
+      if (!saved.ok) return fail(saved.reason);
       if (isTaken) counts.sheetsBeside++;
       else counts.sheetsAdded++;
     }
   }
-  return solved(counts);
+  return succeed(counts);
 }

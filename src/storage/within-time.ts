@@ -1,14 +1,14 @@
 /** Waiting for an answer, but not for ever. */
-import { refused, solved, type Result } from '../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
 
 /** The answer, or `late` when it has not come within the time; an answer that fails in time fails here too. */
 export async function withinTime<T>(answer: Promise<T>, longestMs: number): Promise<Result<T, 'late'>> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const late = new Promise<Result<T, 'late'>>((resolve) => {
-    timer = setTimeout(() => resolve(refused('late')), longestMs);
+    timer = setTimeout(() => resolve(fail('late')), longestMs);
   });
   try {
-    return await Promise.race([answer.then(solved), late]);
+    return await Promise.race([answer.then(succeed), late]);
   } finally {
     clearTimeout(timer);
   }

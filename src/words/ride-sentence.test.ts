@@ -13,8 +13,8 @@ const { bike, setup } = SPRUNG_ROAD;
 
 function told(state: RideStateKey, changes: Partial<typeof setup> = {}, style = METRIC): string {
   const asSet = { ...setup, ...changes };
-  const { balance } = reached(standBike(bike, asSet, state));
-  return rideSentence(loadCase(state, asSet), asSet, balance, style).replace(/\u00a0/g, ' ');
+  const { equilibrium } = reached(standBike(bike, asSet, state));
+  return rideSentence(loadCase(state, asSet), asSet, equilibrium, style).replace(/\u00a0/g, ' ');
 }
 
 describe('the sentence of a ride state', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { SAG_RANGES, SAG_USES } from '../core/riding/sag-ranges.ts';
-import { sagJudged, sagPlace, sagSentence } from './sag-words.ts';
+import { judgeSag, sagPlace, sagSentence } from './sag-words.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
@@ -15,10 +15,10 @@ describe('a sag', () => {
     expect(plain(sagSentence(9.4, 120, 'front', 'free', 'track', METRIC))).toBe(
       'Front free sag 9.4 mm, 8 % of the travel, less than the 15 to 25 mm common on the track',
     );
-    expect(plain(sagJudged(120, 'rear', 'rider', 'offRoad', METRIC))).toBe(
+    expect(plain(judgeSag(120, 'rear', 'rider', 'offRoad', METRIC))).toBe(
       'more than the 90 to 110 mm common off the road',
     );
-    expect(plain(sagJudged(33, 'rear', 'rider', 'road', { system: 'inch', decimal: ',' }))).toBe(
+    expect(plain(judgeSag(33, 'rear', 'rider', 'road', { system: 'inch', decimal: ',' }))).toBe(
       'within 0,98 to 1,57 in common on the road',
     );
   });

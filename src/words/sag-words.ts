@@ -15,7 +15,7 @@ export function sagPlace(sag: number, end: SagEnd, kind: SagKind, use: SagUse): 
 }
 
 /** Such as "within 25 to 40 mm common on the road". */
-export function sagJudged(sag: number, end: SagEnd, kind: SagKind, use: SagUse, style: NumberStyle): string {
+export function judgeSag(sag: number, end: SagEnd, kind: SagKind, use: SagUse, style: NumberStyle): string {
   const { least, most } = SAG_RANGES[use][end][kind];
   const range = `${writeShort(least, 'length', style, 'digits')} to ${writeShort(most, 'length', style)}`;
   const { where } = SAG_USES.find(({ key }) => key === use) ?? SAG_USES[0];
@@ -36,5 +36,5 @@ export function sagSentence(
   const name = `${end === 'front' ? 'Front' : 'Rear'} ${kind} sag`;
   const part = writeNumber((100 * sag) / travel, 'percent', style, { extraDigits: -1 }).text;
   const mm = writeNumber(sag, 'length', style).text;
-  return `${name} ${mm}, ${part} of the travel, ${sagJudged(sag, end, kind, use, style)}`;
+  return `${name} ${mm}, ${part} of the travel, ${judgeSag(sag, end, kind, use, style)}`;
 }

@@ -52,11 +52,11 @@ test('S19: nothing serious while editing, where the page asks which point is mea
   const at = await middleOf(page, 'point-pivot');
   await page.mouse.click(at.x, at.y);
   await expect(page.getByRole('group', { name: 'Which one?' })).toBeVisible();
-  await expectNothingSerious(page, 'section.stand');
+  await expectNothingSerious(page, 'section.side-view');
   await page.keyboard.press('Escape');
   await typeInto(page, 'Fork length', '10');
-  await expect(page.locator('section.stand').getByRole('alert')).toBeVisible();
-  await expectNothingSerious(page, 'section.stand');
+  await expect(page.locator('section.side-view').getByRole('alert')).toBeVisible();
+  await expectNothingSerious(page, 'section.side-view');
 });
 
 test('S19: nothing serious among the adjusters with every group open, a chain put on and one that does not fit', async ({

@@ -19,7 +19,7 @@ import {
   undo,
   undoButton,
 } from './support/panels.ts';
-import { chooseMode, openPage, pressAndMove, middleOf, stand } from './support/side-view.ts';
+import { chooseMode, openPage, pressAndMove, middleOf, sideView } from './support/side-view.ts';
 
 const AXLE = adjusterLabel('axlePosition', 'chain');
 const LINKS = 'Links of the chain';
@@ -146,7 +146,7 @@ test('a folded group opens for an adjuster that is asked for, again too, and sta
   await typeInto(page, adjusterLabel('forkSpringRate', 'chain'), '0');
   await adjusterGroup(page, 'Springs').click();
   const rideState = page.getByRole('group', { name: 'Ride state' });
-  const way = stand(page).getByRole('button', { name: 'Go to Fork spring rate' });
+  const way = sideView(page).getByRole('button', { name: 'Go to Fork spring rate' });
   for (const mode of ['Edit', 'Adjusters'] as const) {
     await chooseMode(page, mode);
     // In Edit the bike hangs until a state is chosen.
@@ -229,12 +229,12 @@ test('links that do not fit are refused in words with those that do, and nothing
   await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '32');
   await expect(alert).toContainText(`A chain of ${before} links is too long`);
   await adjusterGroup(page, 'Gearing and axle').click();
-  await stand(page).getByRole('button', { name: 'Go to Chain length' }).click();
+  await sideView(page).getByRole('button', { name: 'Go to Chain length' }).click();
   await expect(chainAdjuster(page).getByRole('radio', { name: 'By the chain' })).toBeFocused();
   await expect(chainAdjuster(page)).toBeInViewport();
   await chainAdjuster(page).getByRole('button', { name: 'Chain length: the next shorter chain' }).click();
   await expect(alert).toBeHidden();
-  await expect(stand(page).getByRole('alert')).toBeHidden();
+  await expect(sideView(page).getByRole('alert')).toBeHidden();
   const { bike, setup } = await savedDocument(page);
   expect(setup.chainLinks).toBeLessThan(Number(before));
   expect(chainFit(bike, setup, setup.chainLinks ?? 0).ok).toBe(true);

@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { ADJUSTER_GROUPS } from '../../src/core/adjusters/adjuster-groups.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chainAdjuster, adjusterGroup, expectNoUndo, field, typeInto, undoButton } from './support/panels.ts';
-import { openPage, stand } from './support/side-view.ts';
+import { openPage, sideView } from './support/side-view.ts';
 import { choosePanel, LEAST_PX } from './support/touch.ts';
 
 test('a tap opens a group and another folds it, each name wide and high enough for a finger', async ({
@@ -55,7 +55,7 @@ test('a chain is put on, stepped and taken back by taps, and a refusal leads int
   await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '32');
   await adjusterGroup(page, 'Gearing and axle').tap();
   await choosePanel(page, 'Readings');
-  await stand(page).getByRole('button', { name: 'Go to Chain length' }).tap();
+  await sideView(page).getByRole('button', { name: 'Go to Chain length' }).tap();
   await expect(chainAdjuster(page)).toBeInViewport();
   await chainAdjuster(page).getByRole('button', { name: 'Chain length: the next shorter chain' }).tap();
   await expect(links).not.toHaveValue(first);

@@ -14,7 +14,7 @@ import {
   undoButton,
   why,
 } from './support/panels.ts';
-import { chooseMode, handle, openPage, stand } from './support/side-view.ts';
+import { chooseMode, handle, openPage, sideView } from './support/side-view.ts';
 import { inkOf, pictureText } from './support/side-view-picture.ts';
 
 const IMPOSSIBLE = [
@@ -24,7 +24,7 @@ const IMPOSSIBLE = [
 ] as const;
 
 function advice(page: Page): Locator {
-  return stand(page).getByRole('alert');
+  return sideView(page).getByRole('alert');
 }
 
 for (const { group, label, typed } of IMPOSSIBLE)

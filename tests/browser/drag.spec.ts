@@ -24,7 +24,7 @@ import {
   middleOf,
   openPage,
   pressAndMove,
-  stand,
+  sideView,
 } from './support/side-view.ts';
 
 /** How far a dragged point may be from the pointer that holds it, px. */
@@ -270,14 +270,14 @@ test('S5: a drag into danger or beyond what can be is told below the side view, 
   await openPage(page);
   await chooseMode(page, 'Edit');
   const first = await savedText(page);
-  const box = await stand(page).boundingBox();
-  const foot = page.locator('section.stand > [role="alert"]');
+  const box = await sideView(page).boundingBox();
+  const foot = page.locator('section.side-view > [role="alert"]');
   const rear = await middleOf(page, 'point-rearAxle');
   const pivot = await middleOf(page, 'point-pivot');
   await page.keyboard.down('Control');
   await pressAndMove(page, rear, { x: pivot.x + 30, y: pivot.y });
   await expect(foot).toContainText('The rear axle has to stay behind the swingarm pivot.');
-  expect(await stand(page).boundingBox()).toEqual(box);
+  expect(await sideView(page).boundingBox()).toEqual(box);
   await page.mouse.move(rear.x, rear.y, { steps: 4 });
   await expect(foot).toBeHidden();
   await page.mouse.up();
@@ -285,7 +285,7 @@ test('S5: a drag into danger or beyond what can be is told below the side view, 
   const axle = await middleOf(page, 'point-frontAxle');
   await pressAndMove(page, axle, { x: axle.x + 44, y: axle.y - 12 });
   await expect(foot).toContainText('Do not ride like this.');
-  expect(await stand(page).boundingBox()).toEqual(box);
+  expect(await sideView(page).boundingBox()).toEqual(box);
   await drawn(page);
   expect(apart(await middleOf(page, 'point-frontAxle'), { x: axle.x + 44, y: axle.y - 12 })).toBeLessThan(
     FOLLOWS_WITHIN_PX,

@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { readingLine, REAR_HEIGHT, startDemo } from './support/panels.ts';
 import { openRide } from './support/ride.ts';
-import { chooseMode, drawn, openPage, stand, type HandMode } from './support/side-view.ts';
+import { chooseMode, drawn, openPage, sideView, type HandMode } from './support/side-view.ts';
 import { pictureText, wordBoxes, type WordBox } from './support/side-view-picture.ts';
 
 /** Digits of a picture are rounded; what that may come to, px. */
@@ -11,7 +11,7 @@ const ROUNDING_PX = 0.01;
 
 /** The marks that are seen, px of the side view. */
 async function marks(page: Page): Promise<WordBox[]> {
-  return await stand(page).evaluate((element) => {
+  return await sideView(page).evaluate((element) => {
     const { left, top } = element.getBoundingClientRect();
     return [...element.querySelectorAll('[data-handle] .mark')]
       .filter((mark) => getComputedStyle(mark).opacity !== '0')

@@ -4,7 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { stripPx } from '../../src/render/svg/scene-svg.ts';
 import { pictureNote } from '../../src/ui/view/picture-note.ts';
-import { chooseMode, drawn, middleOf, openPage, pressAndMove, stand } from './support/side-view.ts';
+import { chooseMode, drawn, middleOf, openPage, pressAndMove, sideView } from './support/side-view.ts';
 
 /** The canvas that the thread paints; Konva's lies one element deeper. */
 const LENT = '.canvas > canvas';
@@ -51,7 +51,7 @@ async function bothWays(browser: Browser): Promise<{ byKonva: Page; byThread: Pa
 /** A fingerprint of what is seen. */
 async function shown(page: Page): Promise<string> {
   return createHash('sha256')
-    .update(await stand(page).screenshot())
+    .update(await sideView(page).screenshot())
     .digest('hex');
 }
 
@@ -212,7 +212,7 @@ test('a saved picture has twice the pixels of the screen, and the same ones whoe
   const { byKonva, byThread } = await bothWays(browser);
   const [first, second] = [await savedPicture(byKonva), await savedPicture(byThread)];
   expect(second.equals(first)).toBe(true);
-  const box = await stand(byThread).boundingBox();
+  const box = await sideView(byThread).boundingBox();
   const [width, height] = [Math.round(box?.width ?? 0), Math.round(box?.height ?? 0)];
   // Width and height stand in a PNG's first chunk; the caution has a strip below the bike.
   expect([first.readUInt32BE(16), first.readUInt32BE(20)]).toEqual([

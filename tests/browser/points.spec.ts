@@ -16,7 +16,7 @@ import {
   middleOf,
   openPage,
   pxPerMm,
-  stand,
+  sideView,
   zoomOutAt,
 } from './support/side-view.ts';
 import { toggleShown } from './support/side-view-picture.ts';
@@ -224,7 +224,7 @@ test('S3: a tap on two points asks which, in full inside the side view, and Esca
   for (let turn = 0; turn < 5; turn++) await page.mouse.wheel(0, 25);
   await page.keyboard.up('Control');
   const chooser = page.getByRole('group', { name: 'Which one?' });
-  const box = await stand(page).boundingBox();
+  const box = await sideView(page).boundingBox();
   if (box === null) throw new Error('no Stand');
   const corners = [
     { x: box.x + box.width / 2, y: box.y + box.height / 2 },

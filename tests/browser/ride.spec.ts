@@ -27,7 +27,7 @@ import {
   rideSentenceOn,
   rideStates,
 } from './support/ride.ts';
-import { chooseMode, drawn, middleOf, openPage, stand } from './support/side-view.ts';
+import { chooseMode, drawn, middleOf, openPage, sideView } from './support/side-view.ts';
 import { inkOf, layerOf, pictureText, wordsOf } from './support/side-view-picture.ts';
 
 const GAS = adjusterLabel('acceleration', 'chain');
@@ -186,7 +186,7 @@ test('more g than the front holds is refused with the limit and the way to the a
   const before = layerOf(await pictureText(page), 'bike');
   const trail = await readingText(page, 'Trail');
   await typeInto(page, GAS, '1.5');
-  const alert = stand(page).getByRole('alert');
+  const alert = sideView(page).getByRole('alert');
   await expect(alert).toContainText(/At 1\.50\sg the front wheel lifts; it stays down to (0|1)\.\d\d\sg\./);
   const picture = await pictureText(page);
   expect(layerOf(picture, 'bike') === before, 'the same picture').toBe(true);
@@ -248,7 +248,7 @@ for (const { adjuster, value, state, words } of [
     });
     const before = layerOf(await pictureText(page), 'bike');
     await chooseState(page, state);
-    await expect(stand(page).getByRole('alert')).toContainText(words);
+    await expect(sideView(page).getByRole('alert')).toContainText(words);
     expect(layerOf(await pictureText(page), 'bike') === before, 'the same picture').toBe(true);
     const side = page.getByRole('region', { name: 'Readings' }).first();
     await expect(side.getByRole('status')).toContainText(words);
@@ -257,7 +257,7 @@ for (const { adjuster, value, state, words } of [
     await expect(field(page, label)).toBeInViewport();
     await expect(field(page, label)).toHaveValue(new RegExp(value.replace('-', '[-−]')));
     await chooseState(page, 'Topped out');
-    await expect(stand(page).getByRole('alert')).toBeHidden();
+    await expect(sideView(page).getByRole('alert')).toBeHidden();
   });
 
 test('preload beyond its spring, and a mass behind the rear axle, are told with what to change and the picture stays', async ({
@@ -271,7 +271,7 @@ test('preload beyond its spring, and a mass behind the rear axle, are told with 
   await page.getByText('Shock', { exact: true }).click();
   await page.getByRole('checkbox', { name: 'Shock spring’s own travel', exact: true }).check();
   await typeInto(page, 'Shock spring’s own travel', '10');
-  const alert = stand(page).getByRole('alert');
+  const alert = sideView(page).getByRole('alert');
   await expect(alert).toContainText(
     /preload of 13\.0\smm makes the shock spring coil-bound, which can be compressed 10\.0\smm\. Take preload off/,
   );

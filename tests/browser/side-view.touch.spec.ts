@@ -11,7 +11,7 @@ import {
   handle,
   middleOf,
   openPage,
-  stand,
+  sideView,
   type Place,
 } from './support/side-view.ts';
 
@@ -19,7 +19,7 @@ const WITHIN_PX = 1;
 
 /** A place of the side view, as parts of its width and height, px of the window. */
 async function placeOn(page: Page, right: number, down: number): Promise<Place> {
-  const box = await stand(page).boundingBox();
+  const box = await sideView(page).boundingBox();
   if (box === null) throw new Error('the side view is not on the page');
   return { x: box.x + right * box.width, y: box.y + down * box.height };
 }

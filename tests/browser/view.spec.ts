@@ -11,7 +11,7 @@ import {
   middleOf,
   openPage,
   pressAndMove,
-  stand,
+  sideView,
   type Place,
 } from './support/side-view.ts';
 
@@ -63,7 +63,7 @@ test('S4: Ctrl with the wheel zooms about the cursor, wherever it is, also at bo
   page,
 }) => {
   await openPage(page);
-  const box = await stand(page).boundingBox();
+  const box = await sideView(page).boundingBox();
   if (box === null) throw new Error('no Stand');
   const cursors = [
     { x: box.x + 40, y: box.y + 30 },
@@ -117,7 +117,7 @@ test('S4: dragging an empty place or with the middle button pans and changes not
 
 test('S4: F and the button fit the whole bike again, as it was fitted on opening', async ({ page }) => {
   await openPage(page);
-  const box = await stand(page).boundingBox();
+  const box = await sideView(page).boundingBox();
   if (box === null) throw new Error('no Stand');
   const before = await allMiddles(page);
   for (const at of before) {
@@ -149,7 +149,7 @@ test('S4: a turned adjuster leaves the view as it is, and a new size of the wind
   expect(apart(await middleOf(page, 'point-rearPatch'), rear)).toBeLessThan(0.01);
   await page.setViewportSize({ width: 1500, height: 900 });
   await expect.poll(async () => apart(await middleOf(page, 'point-rearPatch'), rear)).toBeGreaterThan(10);
-  const box = await stand(page).boundingBox();
+  const box = await sideView(page).boundingBox();
   if (box === null) throw new Error('no Stand');
   for (const at of await allMiddles(page)) {
     expect(at.x).toBeGreaterThan(box.x);

@@ -194,8 +194,8 @@ it(
     fc.assert(
       fc.property(changed, ({ bike, to }) => {
         const on = stand(bike, to, 'accelerating');
-        if (on?.balance === undefined || on.sprung === undefined) return;
-        const { forces } = on.balance;
+        if (on?.equilibrium === undefined || on.sprung === undefined) return;
+        const { forces } = on.equilibrium;
         const steady = balance(on.sprung, { ...forces, acceleration: 0 });
         if (!steady.ok || !(forces.acceleration > 0)) return;
         // A bike that can rest in two postures may be found in either.

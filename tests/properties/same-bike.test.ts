@@ -6,7 +6,7 @@ import type { Bike } from '../../src/core/parts/bike.ts';
 import type { FramePoint } from '../../src/core/parts/frame-point.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import type { Tyre } from '../../src/core/parts/tyre.ts';
-import { turned } from '../../src/core/plane/point.ts';
+import { rotate } from '../../src/core/plane/point.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
@@ -87,7 +87,7 @@ describe('a bike described in other axes of the frame', () => {
   it.each([-20, -3, 0.5, 7, 30])('turned by %d° gives the same readings', (byDeg) => {
     describedAs(
       ({ bike, setup, travel }) => {
-        const frame = mapped(bike, (p) => turned(p, radians(byDeg)));
+        const frame = mapped(bike, (p) => rotate(p, radians(byDeg)));
         const { swingarm } = bike;
         return {
           bike: {

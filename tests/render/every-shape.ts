@@ -1,10 +1,10 @@
 /** A scene with every kind of shape, sign, spot and arrow in it, and every role at least once. */
 import { pen, segment } from '../../src/scene/outline.ts';
 import type { LabelSpot, Role, Scene, Shape } from '../../src/scene/shape.ts';
-import { themeNamed } from '../../src/scene/theme.ts';
+import { findTheme } from '../../src/scene/theme.ts';
 import type { View } from '../../src/scene/view.ts';
 
-export const ROLES = Object.keys(themeNamed('paper').roles) as Role[];
+export const ROLES = Object.keys(findTheme('paper').roles) as Role[];
 
 /** Turned, so that an angle with the wrong sign shows. */
 export const TURNED_VIEW: View = { scale: 0.4, turn: 0.3, xPx: 120.5, yPx: 500.25 };

@@ -5,7 +5,7 @@ import { drawingList } from '../../src/render/canvas/drawing-list.ts';
 import { paintList, type CanvasSize } from '../../src/render/canvas/paint-list.ts';
 import { plotLayer } from '../../src/scene/plot.ts';
 import type { Scene } from '../../src/scene/shape.ts';
-import { themeNamed, THEMES } from '../../src/scene/theme.ts';
+import { findTheme, THEMES } from '../../src/scene/theme.ts';
 import { EVERY_SHAPE, TURNED_VIEW } from './every-shape.ts';
 import { RecordingContext, type Painted } from './recording-context.ts';
 
@@ -32,7 +32,7 @@ class Paper extends RecordingContext {
   }
 }
 
-function straight(scene: Scene, theme: ReturnType<typeof themeNamed>): Painted[] {
+function straight(scene: Scene, theme: ReturnType<typeof findTheme>): Painted[] {
   const paper = new Paper();
   for (const layer of scene)
     plotLayer(layer, TURNED_VIEW, theme, new CanvasPlotter(paper as unknown as CanvasContext));
@@ -40,7 +40,7 @@ function straight(scene: Scene, theme: ReturnType<typeof themeNamed>): Painted[]
 }
 
 /** The page's own canvas, and those of the dimmed layers in the order in which they were made. */
-function throughList(scene: Scene, theme: ReturnType<typeof themeNamed>) {
+function throughList(scene: Scene, theme: ReturnType<typeof findTheme>) {
   const paper = new Paper();
   const dimmed: Paper[] = [];
   const list = drawingList({ scene, view: TURNED_VIEW, theme }, plotLayer);
@@ -55,7 +55,7 @@ function throughList(scene: Scene, theme: ReturnType<typeof themeNamed>) {
 const inFull: Scene = EVERY_SHAPE.map((layer) => ({ ...layer, ink: 1 }));
 
 describe.each(THEMES)('a drawing as a list, in the theme $key', ({ key }) => {
-  const theme = themeNamed(key);
+  const theme = findTheme(key);
 
   it('paints every outline and every word as it is painted straight away, to the last digit', () => {
     const { paper, dimmed } = throughList(inFull, theme);
@@ -72,7 +72,7 @@ describe.each(THEMES)('a drawing as a list, in the theme $key', ({ key }) => {
 });
 
 describe('a drawing as a list', () => {
-  const theme = themeNamed('paper');
+  const theme = findTheme('paper');
 
   it('dims each layer as a whole, on a canvas that is laid over the others with the layer’s ink', () => {
     const { paper, dimmed } = throughList(EVERY_SHAPE, theme);
@@ -105,7 +105,7 @@ describe('a drawing as a list', () => {
   it('keeps a list as it was when the next one is made', () => {
     const { list } = throughList(inFull, theme);
     const before = list.numbers.slice();
-    throughList(EVERY_SHAPE, themeNamed('garage'));
+    throughList(EVERY_SHAPE, findTheme('garage'));
     expect(list.numbers).toEqual(before);
   });
 });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { CanvasPlotter } from '../../src/render/canvas/canvas-plotter.ts';
 import { sceneSvg, type SvgPage } from '../../src/render/svg/scene-svg.ts';
 import { plotLayer } from '../../src/scene/plot.ts';
-import { themeNamed, THEMES } from '../../src/scene/theme.ts';
+import { findTheme, THEMES } from '../../src/scene/theme.ts';
 import { EVERY_SHAPE, TURNED_VIEW } from './every-shape.ts';
 import { leaves, readPath, readSvg, type Element } from './read-svg.ts';
 import { RecordingContext, type Painted, type PathPoint } from './recording-context.ts';
@@ -20,14 +20,14 @@ const PAGE: SvgPage = {
   description: 'Trail 98 mm\u0000, ‘rake’ 24°',
 };
 
-function onCanvas(theme: ReturnType<typeof themeNamed>): Painted[] {
+function onCanvas(theme: ReturnType<typeof findTheme>): Painted[] {
   const context = new RecordingContext(ARC_PART);
   for (const layer of EVERY_SHAPE)
     plotLayer(layer, TURNED_VIEW, theme, new CanvasPlotter(context as unknown as CanvasRenderingContext2D));
   return context.painted;
 }
 
-function inSvg(theme: ReturnType<typeof themeNamed>): Element {
+function inSvg(theme: ReturnType<typeof findTheme>): Element {
   return readSvg(sceneSvg(EVERY_SHAPE, TURNED_VIEW, theme, plotLayer, PAGE));
 }
 
@@ -66,7 +66,7 @@ function withAlpha(element: Element, attribute: 'fill' | 'stroke'): string | nul
 }
 
 describe.each(THEMES)('the picture in the theme $key', ({ key }) => {
-  const theme = themeNamed(key);
+  const theme = findTheme(key);
 
   it('S16: canvas and SVG lay the same outlines, place by place, to 0.01 px', () => {
     const canvas = onCanvas(theme);
@@ -117,7 +117,7 @@ describe.each(THEMES)('the picture in the theme $key', ({ key }) => {
 });
 
 describe('the SVG document', () => {
-  const root = inSvg(themeNamed('paper'));
+  const root = inSvg(findTheme('paper'));
 
   it('says what it is, with what XML does not allow left out', () => {
     expect(root.name).toBe('svg');
@@ -139,7 +139,7 @@ describe('the SVG document', () => {
   it('is as many px large as the view, or as many mm of paper as given', () => {
     expect([root.attributes.width, root.attributes.height]).toEqual(['1280', '720']);
     const page = { ...PAGE, paperMmPerPx: 0.2 };
-    const paper = readSvg(sceneSvg(EVERY_SHAPE, TURNED_VIEW, themeNamed('paper'), plotLayer, page));
+    const paper = readSvg(sceneSvg(EVERY_SHAPE, TURNED_VIEW, findTheme('paper'), plotLayer, page));
     expect([paper.attributes.width, paper.attributes.height]).toEqual(['256mm', '144mm']);
     expect(paper.attributes.viewBox).toBe('0 0 1280 720');
   });

@@ -1,7 +1,7 @@
 /** Whether every line can be seen on every theme's paper, measured as WCAG 2.2 does. */
 import { describe, expect, it } from 'vitest';
 import type { Role } from '../../src/scene/shape.ts';
-import { themeNamed, THEMES } from '../../src/scene/theme.ts';
+import { findTheme, THEMES } from '../../src/scene/theme.ts';
 import { ROLES } from './every-shape.ts';
 
 /** WCAG 2.2, 1.4.11 for lines and 1.4.3 for words. */
@@ -45,7 +45,7 @@ it('black on white is 21 to 1, and a half-transparent black on white a middle gr
 });
 
 describe.each(THEMES)('the theme $key', ({ key }) => {
-  const theme = themeNamed(key);
+  const theme = findTheme(key);
   const paper = colourOf(theme.background, WHITE);
   const against = (hex: string) => contrast(colourOf(hex, paper), paper);
 

@@ -104,8 +104,8 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
 
   it('on the gas comes to rest with what they leave for the spring, to a millionth of a newton', () => {
     const on = standBike(driven(linkedBike, kind), { ...sprungSetup, acceleration: 0.3 }, 'accelerating');
-    if (!on.ok || on.balance === undefined) throw new Error(`no rest with a ${kind}`);
-    const { loads, rear } = on.balance;
+    if (!on.ok || on.equilibrium === undefined) throw new Error(`no rest with a ${kind}`);
+    const { loads, rear } = on.equilibrium;
     const held = loadWithoutSpring(cut(on, torque(on, 'left')), loads.thrust);
     const weight = on.machine.rearUnsprung * 9.80665;
     const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;
@@ -115,8 +115,8 @@ describe.each(['chain', 'belt', 'shaft', 'hub'] as const)('a bike with a %s driv
   it('with the throttle closed comes to rest with what they leave for the spring, to a millionth of a newton', () => {
     const setup = { ...sprungSetup, engineDeceleration: 0.3 };
     const on = standBike(driven(linkedBike, kind), setup, 'throttleClosed');
-    if (!on.ok || on.balance === undefined) throw new Error(`no rest with a ${kind}`);
-    const { loads, rear } = on.balance;
+    if (!on.ok || on.equilibrium === undefined) throw new Error(`no rest with a ${kind}`);
+    const { loads, rear } = on.equilibrium;
     expect(loads.engineBrake).toBeCloseTo(0.3 * 9.80665 * on.mass, 9);
     const held = loadWithoutSpring(cut(on, torque(on, 'right')), -loads.engineBrake);
     const weight = on.machine.rearUnsprung * 9.80665;
@@ -198,10 +198,10 @@ describe('the rear brake', () => {
     const setup = { ...sprungSetup, braking: 0.3, brakeFrontShare: 0 };
     const bike = onStay(linkedBike, { x: 0, y: -90 }, 4);
     const on = standBike(bike, setup, 'braking');
-    if (!on.ok || on.balance === undefined) throw new Error('no rest on the brakes');
+    if (!on.ok || on.equilibrium === undefined) throw new Error('no rest on the brakes');
     const line = stayOf(on, bike);
     if (line === null) throw new Error('the stay does not reach');
-    const { loads, rear } = on.balance;
+    const { loads, rear } = on.equilibrium;
     const held = loadWithoutSpring(cut(on, { by: 'stay', line }), -loads.rearBrake);
     const weight = on.machine.rearUnsprung * 9.80665;
     const armSlope = (on.pose.pivot.y - on.rearAxle.y) / on.pose.pivot.x;

@@ -120,11 +120,11 @@ describe.each(BIKES)('$name', ({ bike, own = {} }) => {
   it.each(STATES)('%s: no small move of fork or rear wheel sets work free', (state) => {
     const asSet = { ...setup, ...own };
     const on = standBike(bike, asSet, state);
-    if (!on.ok || on.sprung === undefined || on.balance === undefined)
+    if (!on.ok || on.sprung === undefined || on.equilibrium === undefined)
       throw new Error(`No balance: ${JSON.stringify(on.ok ? null : on)}`);
     const forces = forcesIn(loadCase(state, asSet));
     if (forces === null) throw new Error('No forces');
-    expect([on.balance.front.rest, on.balance.rear.rest]).toEqual(['onSprings', 'onSprings']);
+    expect([on.equilibrium.front.rest, on.equilibrium.rear.rest]).toEqual(['onSprings', 'onSprings']);
     if (bike.frame.guideRadius === ON_GUIDE) expect(on.pullLever).toBe(ON_GUIDE);
     if (bike.frame.lowerGuideRadius === UNDER_GUIDE)
       expect(lowerPull(on)).toEqual({ lever: -UNDER_GUIDE, onGuide: true });

@@ -91,8 +91,8 @@ describe('in equilibrium', () => {
   it('a little more load sinks the rear wheel by load over rate, the drive and the front apart', () => {
     const rest = ridden('riderUp');
     const heavier = ridden('riderUp', undefined, { ...sprungSetup, riderMass: sprungSetup.riderMass + 0.05 });
-    const { rear: a } = rest.balance;
-    const { rear: b } = heavier.balance;
+    const { rear: a } = rest.equilibrium;
+    const { rear: b } = heavier.equilibrium;
     expect(number(rearWheelRate, rest)).toBe(a.wheelRate);
     const rate = (b.forceAtWheel - a.forceAtWheel) / (b.travelUsed - a.travelUsed);
     expect(Math.abs(rate / a.wheelRate - 1)).toBeLessThan(0.02);
@@ -102,8 +102,8 @@ describe('in equilibrium', () => {
     const rest = ridden('riderUp');
     const heavier = ridden('riderUp', undefined, { ...sprungSetup, riderMass: sprungSetup.riderMass + 0.05 });
     const lean = rest.machine.front.legLean + rest.pose.pitch;
-    const { front: a } = rest.balance;
-    const { front: b } = heavier.balance;
+    const { front: a } = rest.equilibrium;
+    const { front: b } = heavier.equilibrium;
     // What the wheel lifts is the legs' push over the cosine of their lean, and it rises by travel times the cosine.
     const perCos = (b.springForce - a.springForce) / Math.cos(lean);
     const rate = perCos / ((b.travelUsed - a.travelUsed) * Math.cos(lean));

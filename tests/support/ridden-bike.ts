@@ -17,12 +17,12 @@ export function ridden(
   state: Exclude<RideStateKey, 'toppedOut' | 'travelByHand'>,
   bike: Bike = wholeBike,
   setup: Setup = sprungSetup,
-): StandingBike & { readonly balance: Equilibrium; readonly sprung: SprungMachine } {
+): StandingBike & { readonly equilibrium: Equilibrium; readonly sprung: SprungMachine } {
   const found = standBike(bike, setup, state);
   if (!found.ok) throw new Error(`The bike finds no rest: ${JSON.stringify(found)}`);
-  const { balance, sprung } = found;
-  if (balance === undefined || sprung === undefined) throw new Error(`${state} has no equilibrium`);
-  return { ...found, balance, sprung };
+  const { equilibrium, sprung } = found;
+  if (equilibrium === undefined || sprung === undefined) throw new Error(`${state} has no equilibrium`);
+  return { ...found, equilibrium, sprung };
 }
 
 /** The bike at a given travel, with springs known but not in equilibrium. */

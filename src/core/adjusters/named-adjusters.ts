@@ -15,13 +15,13 @@ import type { AdjusterKey } from './setup.ts';
 export type Named<Each extends Adjuster> = Each & { readonly label: string; readonly help: string };
 export type NamedAdjuster = Named<NumberAdjuster> | Named<NumberOrNoneAdjuster> | Named<TyreAdjuster>;
 
-function named(adjuster: Adjuster, drive: DriveNoun): NamedAdjuster {
+function nameAdjuster(adjuster: Adjuster, drive: DriveNoun): NamedAdjuster {
   return { ...adjuster, label: nameDrive(adjuster.label, drive), help: nameDrive(adjuster.help, drive) };
 }
 
 // Named once each: the page shows the same adjuster again at every step of a drag, and would draw a new one anew.
-const OF_CHAIN: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => named(adjuster, CHAIN));
-const OF_BELT: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => named(adjuster, BELT));
+const OF_CHAIN: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => nameAdjuster(adjuster, CHAIN));
+const OF_BELT: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => nameAdjuster(adjuster, BELT));
 
 /** All adjusters in the words of a drive; keys and numbers are the same. */
 export function namedAdjusters(kind: DriveKind): readonly NamedAdjuster[] {

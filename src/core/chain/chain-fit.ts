@@ -14,7 +14,7 @@ import { machine, type NoMachine } from '../standing/machine.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import type { ChainMachine } from '../standing/chain-in-frame.ts';
 
-interface Unchained {
+interface ChainlessBike {
   readonly ok: true;
   readonly made: ChainMachine;
   readonly loop: ChainLoop;
@@ -22,7 +22,7 @@ interface Unchained {
 }
 
 /** The bike without its chain, the axle at the front of its slot, where every chain can be tried. */
-function unchained(bike: Bike, setup: Setup): Unchained | NoMachine {
+function withoutChain(bike: Bike, setup: Setup): ChainlessBike | NoMachine {
   const made = machine(bike, { ...setup, chainLinks: null, axlePosition: 0 });
   if (!made.ok) return made;
   const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
@@ -31,7 +31,7 @@ function unchained(bike: Bike, setup: Setup): Unchained | NoMachine {
 
 /** Where a chain of `links` links puts the axle, mm back from its slot's front; or why it cannot be put on. */
 export function chainFit(bike: Bike, setup: Setup, links: number): AxlePlace | NoMachine {
-  const on = unchained(bike, setup);
+  const on = withoutChain(bike, setup);
   return on.ok ? axleForChain(on.made, on.loop, on.slot, links) : on;
 }
 
@@ -44,7 +44,7 @@ export function nearestChain(
   setup: Setup,
   axlePosition: number,
 ): { readonly ok: true; readonly links: number } | AxleMisfit | NoMachine | NoRunSlack {
-  const on = unchained(bike, setup);
+  const on = withoutChain(bike, setup);
   if (!on.ok) return on;
   const asked = chainForAxle(on.made, on.loop, on.slot, axlePosition);
   if (!asked.ok) return asked;

@@ -1,5 +1,5 @@
 /** Chain wear: how much longer the links have become, and when the chain is worn out. */
-import { refused, solved, type Result } from '../numeric/result.ts';
+import { fail, succeed, type Result } from '../numeric/result.ts';
 
 /** Wear at which a chain is worn out, per cent, on sprockets up to 66 teeth or so. */
 const USUAL_LIMIT = 3;
@@ -39,9 +39,9 @@ const MISCOUNT = 0.12;
 
 /** Longer than new, in parts of it; or why the figures cannot be right. */
 function elongation({ links, length }: MeasuredChain, pitch: number): Result<number, WearReason> {
-  if (!(Number.isInteger(links) && links > 0)) return refused('linksImpossible');
+  if (!(Number.isInteger(links) && links > 0)) return fail('linksImpossible');
   const longer = length / (links * pitch) - 1;
-  return Math.abs(longer) < MISCOUNT ? solved(longer) : refused('lengthImpossible');
+  return Math.abs(longer) < MISCOUNT ? succeed(longer) : fail('lengthImpossible');
 }
 
 /**
@@ -65,8 +65,8 @@ export function chainWear(
 ): Result<ChainWear, WearReason> {
   const longer = elongation(measured, pitch);
   if (!longer.ok) return longer;
-  if (!(limit > 0 && limit < 100 * MISCOUNT)) return refused('limitImpossible');
+  if (!(limit > 0 && limit < 100 * MISCOUNT)) return fail('limitImpossible');
   const percent = 100 * longer.value;
   const lengthAtLimit = measured.links * pitch * (1 + limit / 100);
-  return solved({ percent, limit, lengthAtLimit, done: percent >= limit });
+  return succeed({ percent, limit, lengthAtLimit, done: percent >= limit });
 }

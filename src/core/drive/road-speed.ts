@@ -1,5 +1,5 @@
 /** Road speed from engine speed through the gears. */
-import { refused, solved, type Result } from '../numeric/result.ts';
+import { fail, succeed, type Result } from '../numeric/result.ts';
 
 /** What lies between crankshaft and road. Ratios are driven teeth over driving teeth, in turns per turn. */
 export interface Gearing {
@@ -24,8 +24,8 @@ export function speedPerThousand(gearing: Gearing): Result<number, 'gearingImpos
   const { primaryRatio, gearboxRatio, finalDriveRatio, circumference } = gearing;
   const whole = primaryRatio * gearboxRatio * finalDriveRatio;
   const least = Math.min(primaryRatio, gearboxRatio, finalDriveRatio, circumference);
-  if (!(least > 0) || !Number.isFinite(whole * circumference)) return refused('gearingImpossible');
-  return solved((1000 * MINUTES_PER_HOUR * circumference) / (whole * MM_PER_KM));
+  if (!(least > 0) || !Number.isFinite(whole * circumference)) return fail('gearingImpossible');
+  return succeed((1000 * MINUTES_PER_HOUR * circumference) / (whole * MM_PER_KM));
 }
 
 /**

@@ -21,7 +21,7 @@ describe('the table of ride states', () => {
         expect(reached(found).travel).toEqual(alone.travel);
         expect(figures.rake).toBe(degrees(rake.read(alone) as number));
         expect(figures.trail).toBe(trail.read(alone));
-        expect(figures.frontRest).toBe(alone.balance?.front.rest ?? null);
+        expect(figures.frontRest).toBe(alone.equilibrium?.front.rest ?? null);
         expect(figures.rearLeft).toBeCloseTo((alone.sprung?.most.rear ?? NaN) - alone.travel.rear, 9);
       }
   });
@@ -31,11 +31,11 @@ describe('the table of ride states', () => {
       for (const { found } of rideTable(bike, setup)) {
         const on = reached(found);
         const { frontLoad, rearLoad, frontShare } = rideFigures(on);
-        if (on.balance === undefined) {
+        if (on.equilibrium === undefined) {
           expect([frontLoad, rearLoad, frontShare]).toEqual([null, null, null]);
           continue;
         }
-        const { mass } = on.balance.stance;
+        const { mass } = on.equilibrium.stance;
         expect((frontLoad ?? NaN) + (rearLoad ?? NaN)).toBeCloseTo(mass * STANDARD_GRAVITY, 6);
         expect(frontShare).toBeCloseTo((100 * (frontLoad ?? NaN)) / (mass * STANDARD_GRAVITY), 9);
       }
@@ -78,7 +78,7 @@ describe('the table of ride states', () => {
     const there = reached(standBike(bike, setup, 'riderUp')).travel;
     const row = rideTable(bike, setup, () => there).find(({ state }) => state === 'riderUp');
     if (row === undefined) throw new Error('the table has no row for the rider on board');
-    expect(reached(row.found).balance?.rounds).toBeLessThanOrEqual(1);
+    expect(reached(row.found).equilibrium?.rounds).toBeLessThanOrEqual(1);
   });
 
   it('tells no loads and no anti-squat of a bike without mass', () => {

@@ -57,7 +57,7 @@ export interface RideFigures {
 
 /** The figures of a standing bike. */
 export function rideFigures(on: StandingBike): RideFigures {
-  const { balance, sprung, travel, machine: made } = on;
+  const { equilibrium, sprung, travel, machine: made } = on;
   const most = sprung?.most ?? { front: made.front.travel, rear: made.rear.wheelTravel };
   const loads = wheelLoads(on);
   const squat = antiSquat.read(on);
@@ -66,8 +66,8 @@ export function rideFigures(on: StandingBike): RideFigures {
     frontLeft: most.front - travel.front,
     rearUsed: travel.rear,
     rearLeft: most.rear - travel.rear,
-    frontRest: balance?.front.rest ?? null,
-    rearRest: balance?.rear.rest ?? null,
+    frontRest: equilibrium?.front.rest ?? null,
+    rearRest: equilibrium?.rear.rest ?? null,
     frontLoad: loads?.front ?? null,
     rearLoad: loads?.rear ?? null,
     frontShare: loads === null ? null : (100 * loads.front) / (loads.front + loads.rear),
@@ -79,6 +79,8 @@ export function rideFigures(on: StandingBike): RideFigures {
 }
 
 /** Of the ground on the tyres, N; null where the springs do not carry the bike: hanging wheels press on nothing. */
-function wheelLoads({ balance }: StandingBike): { front: number; rear: number } | null {
-  return balance === undefined ? null : { front: balance.front.wheelLoad, rear: balance.rear.wheelLoad };
+function wheelLoads({ equilibrium }: StandingBike): { front: number; rear: number } | null {
+  return equilibrium === undefined
+    ? null
+    : { front: equilibrium.front.wheelLoad, rear: equilibrium.rear.wheelLoad };
 }

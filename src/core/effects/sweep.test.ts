@@ -116,7 +116,10 @@ describe('a sweep over an adjuster in a ride state', () => {
       const on = standBike(bike, { ...sprungSetup, acceleration }, 'accelerating');
       if (!on.ok) throw new Error(on.reason);
       expect(swept.stances[i].travel.rear).toBeCloseTo(on.travel.rear, 7);
-      expect(swept.stances[i].balance?.front.wheelLoad).toBeCloseTo(on.balance?.front.wheelLoad ?? 0, 5);
+      expect(swept.stances[i].equilibrium?.front.wheelLoad).toBeCloseTo(
+        on.equilibrium?.front.wheelLoad ?? 0,
+        5,
+      );
     });
   });
 

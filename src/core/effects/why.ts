@@ -127,10 +127,10 @@ function endChange(end: 'front' | 'rear', before: StandingBike, after: StandingB
 }
 
 /** What decides how deep an end rides; null where no balance does. */
-function springsOf(end: 'front' | 'rear', { balance, sprung }: StandingBike) {
-  if (balance === undefined || sprung === undefined) return null;
+function springsOf(end: 'front' | 'rear', { equilibrium, sprung }: StandingBike) {
+  if (equilibrium === undefined || sprung === undefined) return null;
   const { rate, preload } = end === 'front' ? sprung.fork : sprung.shock;
-  const { frontPush, rearPush } = balance.loads;
+  const { frontPush, rearPush } = equilibrium.loads;
   return { rate, preload, push: end === 'front' ? frontPush : rearPush };
 }
 

@@ -1,6 +1,6 @@
 /** A link layout in the posture it was drawn in: every point with the part that carries it. */
 import type { FramePoint } from '../parts/frame-point.ts';
-import { turned, type Point } from '../plane/point.ts';
+import { rotate, type Point } from '../plane/point.ts';
 import type { ArmPoint, LinkLayout, ShockFarEnd } from '../parts/rear-layout.ts';
 
 /** The part a point is bolted to. */
@@ -34,12 +34,12 @@ export function levelArm(point: ArmPoint): Point {
 
 /** An arm point in frame coordinates, with the arm at `angle` radians below the frame's x axis. */
 export function armPointInFrame(point: ArmPoint, angle: number): FramePoint {
-  return turned(levelArm(point), angle);
+  return rotate(levelArm(point), angle);
 }
 
 /** The reverse of `armPointInFrame`. */
 export function framePointOnArm(point: FramePoint, angle: number): ArmPoint {
-  const level = turned(point, -angle);
+  const level = rotate(point, -angle);
   return { along: -level.x, above: level.y };
 }
 

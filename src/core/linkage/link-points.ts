@@ -1,5 +1,5 @@
 /** Where every point of a linkage is at an angle of the arm. */
-import { turned, type Point } from '../plane/point.ts';
+import { rotate, type Point } from '../plane/point.ts';
 import type { LinkPoint } from './link-drawing.ts';
 import type { Links } from './links.ts';
 import { loopAt } from './rocker-loop.ts';
@@ -12,13 +12,13 @@ export function linkPoints(of: Links, angle: number): readonly LinkPoint[] | nul
   if (of.kind === 'direct')
     return [
       { key: 'shockOnFrame', part: 'frame', place: of.mount },
-      { key: 'shockOnArm', part: 'arm', place: turned(of.eye, angle) },
+      { key: 'shockOnArm', part: 'arm', place: rotate(of.eye, angle) },
     ];
   const { loop, sense } = of;
   const at = loopAt(loop, sense * angle);
   if (at === null) return null;
   const onFrame = sense > 0;
-  const place = (p: Point): Point => (onFrame ? p : turned(p, angle));
+  const place = (p: Point): Point => (onFrame ? p : rotate(p, angle));
   const plus = (p: Point): Point => place({ x: loop.pivot.x + p.x, y: loop.pivot.y + p.y });
   return [
     { key: 'rockerPivot', part: onFrame ? 'frame' : 'arm', place: place(loop.pivot) },

@@ -1,5 +1,5 @@
 /** A link layout with its adjusters set, in plain numbers, and the shock's length at any angle of the arm. */
-import { distance, turned, type Point } from '../plane/point.ts';
+import { distance, rotate, type Point } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
@@ -81,7 +81,7 @@ function directLinks(
 ): DirectLinks | NoLinkage {
   if (adjusters.linkLength !== 0) return noLinkage('adjusterNeedsLinks', { found: adjusters.linkLength });
   const eyeDrawn = armPointInFrame(layout.shockOnArm, base.drawnAngle);
-  const shimmed = shifted(layout.shockOnFrame, eyeDrawn, adjusters.shockMountShim);
+  const shimmed = shift(layout.shockOnFrame, eyeDrawn, adjusters.shockMountShim);
   if (shimmed === null) return noLinkage('partHasNoLength', { found: 0, limit: LEAST_LENGTH });
   const mount = fromPivot(shimmed, adjusters);
   const eye = levelArm(layout.shockOnArm);
@@ -99,7 +99,7 @@ function rockerLinks(
   const { shockMountShim, linkLength } = adjusters;
   const onFrame = layout.kind === 'rockerOnFrame';
   // The carrier's own coordinates as drawn: frame coordinates, or those of the arm lying level.
-  const toCarrier = (p: Point): Point => (onFrame ? p : turned(p, -drawnAngle));
+  const toCarrier = (p: Point): Point => (onFrame ? p : rotate(p, -drawnAngle));
   const held = onFrame
     ? {
         pivot: layout.rockerPivot,
@@ -121,7 +121,7 @@ function rockerLinks(
   const sine = cross(toRod, minus(held.end, held.rod)) / (Math.hypot(toRod.x, toRod.y) * drawnRod);
 
   const farDrawn = toCarrier(farEndInFrame(layout.shockFarEnd, drawnAngle));
-  const shimmed = shifted(farDrawn, held.shock, shockMountShim);
+  const shimmed = shift(farDrawn, held.shock, shockMountShim);
   if (shimmed === null) return noLinkage('partHasNoLength', { found: 0, limit: LEAST_LENGTH });
   const farTurns = (layout.shockFarEnd.on === 'frame') !== onFrame;
   // Unshimmed mounts are taken as they were typed, without turning them there and back.
@@ -131,7 +131,7 @@ function rockerLinks(
         ? layout.shockFarEnd.at
         : levelArm(layout.shockFarEnd.at)
       : farTurns
-        ? turned(shimmed, onFrame ? -drawnAngle : drawnAngle)
+        ? rotate(shimmed, onFrame ? -drawnAngle : drawnAngle)
         : shimmed;
   const farMoved = layout.shockFarEnd.on === 'frame' ? fromPivot(far, adjusters) : far;
   const pivot = onFrame ? fromPivot(held.pivot, adjusters) : held.pivot;
@@ -156,7 +156,7 @@ function rockerLinks(
 }
 
 /** A mount moved by a shim's thickness toward the shock's other eye; null when the two eyes are in one place. */
-function shifted(mount: Point, toward: Point, by: number): Point | null {
+function shift(mount: Point, toward: Point, by: number): Point | null {
   const length = distance(mount, toward);
   if (!(length >= LEAST_LENGTH)) return null;
   return {

@@ -8,7 +8,7 @@ import type {
   RockerOnArmLayout,
   RockerOnFrameLayout,
 } from '../parts/rear-layout.ts';
-import { turned } from '../plane/point.ts';
+import { rotate } from '../plane/point.ts';
 import { radians } from '../units/convert.ts';
 import { AS_DELIVERED } from './link-adjustments.ts';
 import { links, shockAt } from './links.ts';
@@ -69,7 +69,7 @@ export function startingLinks(kind: LinkKind, swingarm: Swingarm): LinkLayout | 
   const { length, toppedOutAngleDeg, tablePitchDeg, wheelTravel } = swingarm;
   const scale = length / PATTERN_ARM;
   const turn = radians(toppedOutAngleDeg - PATTERN_ANGLE_DEG);
-  const onFrame = ({ x, y }: FramePoint): FramePoint => turned({ x: scale * x, y: scale * y }, turn);
+  const onFrame = ({ x, y }: FramePoint): FramePoint => rotate({ x: scale * x, y: scale * y }, turn);
   const onArm = ({ along, above }: ArmPoint): ArmPoint => ({ along: scale * along, above: scale * above });
   const place = mapBolts(PATTERNS[kind], { onFrame, onArm });
   const drawn: LinkLayout = { ...place, drawnAngleDeg: toppedOutAngleDeg, framePitchDeg: tablePitchDeg };

@@ -6,7 +6,7 @@ import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { adjustersIn, rearLayout } from './rear-layout-of.ts';
 import { suspension, withAxleAt, type Suspension } from './suspension.ts';
 
-interface Solved {
+interface Solution {
   readonly adjusters: RearAdjusters;
   readonly found: Suspension | NoLinkage;
 }
@@ -15,7 +15,7 @@ interface Solved {
 const KEPT = 4;
 
 /** A new sprocket or a heavier rider does not change the links, and solving them takes longer than all the rest. */
-const solved = new WeakMap<Swingarm, Solved[]>();
+const solutions = new WeakMap<Swingarm, Solution[]>();
 
 const sameAdjusters = (a: RearAdjusters, b: RearAdjusters): boolean =>
   a.shockLength === b.shockLength &&
@@ -31,12 +31,12 @@ export function suspensionAsSet(swingarm: Swingarm, setup: Setup): Suspension | 
   if (!Number.isFinite(axlePosition)) return noLinkage('inputNotANumber');
   const arm = swingarm.length + axlePosition;
   if (!(arm > 0)) return noLinkage('swingarmCannotReach', { found: arm, limit: 0 });
-  const known = solved.get(swingarm) ?? [];
+  const known = solutions.get(swingarm) ?? [];
   let entry = known.find((each) => sameAdjusters(each.adjusters, adjusters));
   if (entry === undefined) {
     const found = suspension(rearLayout(swingarm), swingarm.length, { ...adjusters, axlePosition: 0 });
     entry = { adjusters, found };
-    solved.set(swingarm, [entry, ...known.slice(0, KEPT - 1)]);
+    solutions.set(swingarm, [entry, ...known.slice(0, KEPT - 1)]);
   }
   const { found } = entry;
   return found.ok && axlePosition !== 0 ? withAxleAt(found, axlePosition) : found;

@@ -1,5 +1,5 @@
 /** Monotone cubic interpolation through measured points, with slopes and an inverse. */
-import { refused, solved, type Result } from './result.ts';
+import { fail, succeed, type Result } from './result.ts';
 
 /** Why points cannot carry a monotone curve. */
 export type CurveReason = 'tooFewPoints' | 'notANumber' | 'notIncreasing';
@@ -31,18 +31,18 @@ export function monotoneCurve(
   leastEndSlope = END_SLOPE_FLOOR,
 ): Result<MonotoneCurve, CurveReason> {
   const n = points.length;
-  if (n < 2) return refused('tooFewPoints');
+  if (n < 2) return fail('tooFewPoints');
   const x = points.map((p) => p.x);
   const y = points.map((p) => p.y);
-  if (!x.every(Number.isFinite) || !y.every(Number.isFinite)) return refused('notANumber');
+  if (!x.every(Number.isFinite) || !y.every(Number.isFinite)) return fail('notANumber');
   const step: number[] = [];
   const secant: number[] = [];
   for (let i = 0; i < n - 1; i++) {
     step.push(x[i + 1] - x[i]);
     secant.push((y[i + 1] - y[i]) / step[i]);
-    if (!(step[i] > 0) || !(secant[i] > 0) || !Number.isFinite(secant[i])) return refused('notIncreasing');
+    if (!(step[i] > 0) || !(secant[i] > 0) || !Number.isFinite(secant[i])) return fail('notIncreasing');
   }
-  if (n === 2) return solved({ x, y, slope: [secant[0], secant[0]] });
+  if (n === 2) return succeed({ x, y, slope: [secant[0], secant[0]] });
   const slope: number[] = [endSlope(step[0], step[1], secant[0], secant[1])];
   for (let i = 1; i < n - 1; i++) {
     const before = 2 * step[i] + step[i - 1];
@@ -53,7 +53,7 @@ export function monotoneCurve(
   // One small kink can make an end flat, which would throw the straight continuation and its inverse far off.
   slope[0] = Math.max(slope[0], leastEndSlope * secant[0]);
   slope[n - 1] = Math.max(slope[n - 1], leastEndSlope * secant[n - 2]);
-  return solved({ x, y, slope });
+  return succeed({ x, y, slope });
 }
 
 function endSlope(h0: number, h1: number, d0: number, d1: number): number {

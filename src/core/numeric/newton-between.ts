@@ -28,7 +28,12 @@ export function newtonBetween(
   high: number,
   tolerance: number,
 ): NewtonRoot {
-  const ended = (status: NewtonRoot['status'], x: number, residual: number, rounds: number): NewtonRoot => ({
+  const endWith = (
+    status: NewtonRoot['status'],
+    x: number,
+    residual: number,
+    rounds: number,
+  ): NewtonRoot => ({
     status,
     x,
     residual,
@@ -37,10 +42,10 @@ export function newtonBetween(
   const first = at(low);
   const last = at(high);
   if (first === null || last === null || !Number.isFinite(first.value + last.value))
-    return ended('noValue', low, 0, 0);
-  if (Math.abs(first.value) <= tolerance) return ended('solved', low, first.value, 0);
-  if (Math.abs(last.value) <= tolerance) return ended('solved', high, last.value, 0);
-  if (first.value > 0 === last.value > 0) return ended('noSignChange', low, first.value, 0);
+    return endWith('noValue', low, 0, 0);
+  if (Math.abs(first.value) <= tolerance) return endWith('solved', low, first.value, 0);
+  if (Math.abs(last.value) <= tolerance) return endWith('solved', high, last.value, 0);
+  if (first.value > 0 === last.value > 0) return endWith('noSignChange', low, first.value, 0);
   // `below` is where the value is under zero, on whichever side that lies.
   let below = first.value < 0 ? low : high;
   let above = first.value < 0 ? high : low;
@@ -49,19 +54,19 @@ export function newtonBetween(
   let stepBefore = step;
   for (let rounds = 1; rounds <= MOST_ROUNDS; rounds++) {
     const now = at(x);
-    if (now === null || !Number.isFinite(now.value)) return ended('noValue', x, 0, rounds);
-    if (Math.abs(now.value) <= tolerance) return ended('solved', x, now.value, rounds);
+    if (now === null || !Number.isFinite(now.value)) return endWith('noValue', x, 0, rounds);
+    if (Math.abs(now.value) <= tolerance) return endWith('solved', x, now.value, rounds);
     if (now.value < 0) below = x;
     else above = x;
     const newton = x - now.value / now.slope;
     // The step is below the rounding of x: no number is nearer.
-    if (newton === x && Number.isFinite(now.slope)) return ended('solved', x, now.value, rounds);
+    if (newton === x && Number.isFinite(now.slope)) return endWith('solved', x, now.value, rounds);
     const inside = newton > Math.min(below, above) && newton < Math.max(below, above);
     const next = inside && Math.abs(newton - x) <= stepBefore / 2 ? newton : below + (above - below) / 2;
-    if (next === below || next === above) return ended('solved', x, now.value, rounds);
+    if (next === below || next === above) return endWith('solved', x, now.value, rounds);
     stepBefore = step;
     step = Math.abs(next - x);
     x = next;
   }
-  return ended('notConverged', x, at(x)?.value ?? 0, MOST_ROUNDS);
+  return endWith('notConverged', x, at(x)?.value ?? 0, MOST_ROUNDS);
 }

@@ -3,10 +3,10 @@
 export type Result<T, R> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly reason: R };
 
-export function solved<T>(value: T): { readonly ok: true; readonly value: T } {
+export function succeed<T>(value: T): { readonly ok: true; readonly value: T } {
   return { ok: true, value };
 }
 
-export function refused<R>(reason: R): { readonly ok: false; readonly reason: R } {
+export function fail<R>(reason: R): { readonly ok: false; readonly reason: R } {
   return { ok: false, reason };
 }

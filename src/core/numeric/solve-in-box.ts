@@ -37,13 +37,13 @@ interface BoxEnd {
   readonly rounds: number;
 }
 
-export interface BoxSolved<At extends PushesAt> extends BoxEnd {
+export interface BoxRoot<At extends PushesAt> extends BoxEnd {
   readonly status: 'solved';
   /** What `pushesAt` gave there. At a stop its push is what the stop holds, elsewhere it is near zero. */
   readonly at: At;
 }
 
-export interface BoxUnsolved extends BoxEnd {
+export interface BoxFailure extends BoxEnd {
   /**
    * `notConverged` when the rounds ran out or no step came nearer; `noValue` when the pushes have no value at the
    * start, or are not numbers later.
@@ -51,7 +51,7 @@ export interface BoxUnsolved extends BoxEnd {
   readonly status: 'notConverged' | 'noValue';
 }
 
-export type BoxSolution<At extends PushesAt> = BoxSolved<At> | BoxUnsolved;
+export type BoxSolution<At extends PushesAt> = BoxRoot<At> | BoxFailure;
 
 const MOST_ROUNDS = 40;
 /** Steps shorter than this part of Newton's are not tried. */
@@ -81,10 +81,10 @@ export function solveInBox<At extends PushesAt>(problem: BoxProblem<At>): BoxSol
   let miss = Infinity;
   let rounds = 0;
   let stable = true;
-  const unsolved = (status: BoxUnsolved['status']): BoxUnsolved => ({ status, x, y, miss, stable, rounds });
+  const endWith = (status: BoxFailure['status']): BoxFailure => ({ status, x, y, miss, stable, rounds });
   let now = pushesAt(x, y);
   while (rounds++ < MOST_ROUNDS) {
-    if (now === null) return unsolved('noValue');
+    if (now === null) return endWith('noValue');
     const { pushX, pushY } = now;
     // An unknown without room is held by its stops, whatever pushes it.
     const xx = highX > lowX ? now.xPerX : -1;
@@ -94,7 +94,7 @@ export function solveInBox<At extends PushesAt>(problem: BoxProblem<At>): BoxSol
     const giveX = xx === 0 ? 1 : 1 / Math.abs(xx);
     const giveY = yy === 0 ? 1 : 1 / Math.abs(yy);
     miss = Math.max(gap(x, pushX, giveX, lowX, highX), gap(y, pushY, giveY, lowY, highY));
-    if (!Number.isFinite(miss + xx + xy + yx + yy)) return unsolved('noValue');
+    if (!Number.isFinite(miss + xx + xy + yx + yy)) return endWith('noValue');
 
     const aimX = x + pushX * giveX;
     const aimY = y + pushY * giveY;
@@ -111,7 +111,7 @@ export function solveInBox<At extends PushesAt>(problem: BoxProblem<At>): BoxSol
       const at = restX === x && restY === y ? now : pushesAt(restX, restY);
       x = restX;
       y = restY;
-      return at === null ? unsolved('noValue') : { status: 'solved', at, x, y, miss, stable, rounds };
+      return at === null ? endWith('noValue') : { status: 'solved', at, x, y, miss, stable, rounds };
     }
 
     let dx = stopX !== null ? stopX - x : 0;
@@ -143,8 +143,8 @@ export function solveInBox<At extends PushesAt>(problem: BoxProblem<At>): BoxSol
       miss = left;
       nearer = tried;
     }
-    if (nearer === null) return unsolved('notConverged');
+    if (nearer === null) return endWith('notConverged');
     now = nearer;
   }
-  return unsolved('notConverged');
+  return endWith('notConverged');
 }

@@ -1,5 +1,6 @@
 /** What a motorcycle is made of: everything that stays as it is when a mechanic turns the adjusters. */
 
+import type { DriveKind } from './drive-kind.ts';
 import type { FramePlaces } from './frame-places.ts';
 import type { FramePoint } from './frame-point.ts';
 import type { LinkLayout, TravelRow } from './rear-layout.ts';
@@ -140,7 +141,7 @@ export interface Drive {
    * By where the driving torque is held: chain and toothed belt pull at a distance from the pivot; a shaft's housing is
    * held by the swingarm or by a torque arm, and a hub's motor by the swingarm.
    */
-  readonly kind: 'chain' | 'belt' | 'shaft' | 'hub';
+  readonly kind: DriveKind;
   /** Pitch of chain or belt, mm: 15.875 for 5xx chains, 12.7 for 4xx (ISO 606). */
   readonly chainPitch: number;
   /** Whether one half link may be put into the chain, so that odd counts can be joined. */

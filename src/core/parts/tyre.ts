@@ -1,6 +1,6 @@
 /** Tyres: outside diameter from the size code, or as measured. */
 import { MM_PER_INCH } from '../units/convert.ts';
-import { refused, solved, type Result } from '../numeric/result.ts';
+import { fail, succeed, type Result } from '../numeric/result.ts';
 
 /** A tyre by its size code, by its measured outside diameter, or by its measured rolling circumference, mm. */
 export type Tyre =
@@ -41,10 +41,10 @@ export function tyreDiameter(tyre: Tyre): Result<number, TyreReason> {
   let diameter: number;
   if ('code' in tyre) {
     const size = readTyreCode(tyre.code);
-    if (typeof size === 'string') return refused(size);
+    if (typeof size === 'string') return fail(size);
     diameter = (2 * size.width * size.aspect) / 100 + MM_PER_INCH * size.rim;
   } else if ('diameter' in tyre) diameter = tyre.diameter;
   else diameter = tyre.circumference / Math.PI;
-  if (!(diameter >= LEAST_DIAMETER && diameter <= MOST_DIAMETER)) return refused('tyreSizeImpossible');
-  return solved(diameter);
+  if (!(diameter >= LEAST_DIAMETER && diameter <= MOST_DIAMETER)) return fail('tyreSizeImpossible');
+  return succeed(diameter);
 }

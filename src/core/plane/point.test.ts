@@ -1,6 +1,6 @@
 /** Tests of points. */
 import { expect, it } from 'vitest';
-import { distance, turned } from './point.ts';
+import { distance, rotate } from './point.ts';
 
 it('the distance of two points is the same both ways', () => {
   expect(distance({ x: 1, y: 2 }, { x: 4, y: 6 })).toBe(5);
@@ -8,7 +8,7 @@ it('the distance of two points is the same both ways', () => {
 });
 
 it('a quarter turn takes forward to up', () => {
-  const up = turned({ x: 1, y: 0 }, Math.PI / 2);
+  const up = rotate({ x: 1, y: 0 }, Math.PI / 2);
   expect(up.x).toBeCloseTo(0, 15);
   expect(up.y).toBeCloseTo(1, 15);
 });

@@ -11,7 +11,7 @@ export function distance(a: Point, b: Point): number {
 }
 
 /** The point turned counter-clockwise about the origin by an angle in radians. */
-export function turned(p: Point, angle: number): Point {
+export function rotate(p: Point, angle: number): Point {
   const c = Math.cos(angle);
   const s = Math.sin(angle);
   return { x: c * p.x - s * p.y, y: s * p.x + c * p.y };

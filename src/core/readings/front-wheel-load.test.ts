@@ -14,8 +14,8 @@ it('of 280 kg half-way between the patches is 1372.931', () => {
   const even = { ...on, mass: 280, centre: { ...on.centre, x: on.pose.wheelbase / 2 } };
   const loads = steadyLoads(even, AT_REST, { caliper: 'onArm' });
   if (!loads.ok) throw new Error(loads.reason);
-  const balance = { ...on.balance, front: { ...on.balance.front, wheelLoad: loads.frontLoad } };
-  expect(frontWheelLoad.read({ ...even, balance })).toBeCloseTo(1372.931, 3);
+  const equilibrium = { ...on.equilibrium, front: { ...on.equilibrium.front, wheelLoad: loads.frontLoad } };
+  expect(frontWheelLoad.read({ ...even, equilibrium })).toBeCloseTo(1372.931, 3);
 });
 
 it('is that of the whole bike in balance about the other patch', () => {

@@ -13,8 +13,8 @@ export const frontWheelLoad: Reading = {
   group: 'suspension',
   quantity: 'force',
   construction: 'wheelLoads',
-  read: ({ balance, sprung }) =>
-    balance?.front.wheelLoad ?? (sprung === undefined ? absent('noSprings') : absent('notCarried')),
+  read: ({ equilibrium, sprung }) =>
+    equilibrium?.front.wheelLoad ?? (sprung === undefined ? absent('noSprings') : absent('notCarried')),
   more: 'more load on the front',
   less: 'less load on the front',
   help: {

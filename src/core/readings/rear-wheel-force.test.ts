@@ -16,7 +16,7 @@ it('of a spring that pushes with 3000 at a motion ratio of 0.4 is 1200', () => {
 it('at rest is the rear wheel’s load less the weight of what the springs do not carry', () => {
   const on = ridden('riderUp');
   const unsprung = on.machine.rearUnsprung * STANDARD_GRAVITY;
-  expect(rearWheelForce.read(on)).toBeCloseTo(on.balance.rear.wheelLoad - unsprung, 5);
+  expect(rearWheelForce.read(on)).toBeCloseTo(on.equilibrium.rear.wheelLoad - unsprung, 5);
 });
 
 it('has no number without springs, nor beyond closed coils', () => {

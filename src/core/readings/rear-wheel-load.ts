@@ -13,8 +13,8 @@ export const rearWheelLoad: Reading = {
   group: 'suspension',
   quantity: 'force',
   construction: 'wheelLoads',
-  read: ({ balance, sprung }) =>
-    balance?.rear.wheelLoad ?? (sprung === undefined ? absent('noSprings') : absent('notCarried')),
+  read: ({ equilibrium, sprung }) =>
+    equilibrium?.rear.wheelLoad ?? (sprung === undefined ? absent('noSprings') : absent('notCarried')),
   more: 'more load on the rear',
   less: 'less load on the rear',
   help: {

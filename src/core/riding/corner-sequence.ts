@@ -39,11 +39,11 @@ export function cornerSequenceCase(part: number, setup: Setup): LoadCase {
 
 /** A case part of the way from one to another. Brakes and refusals are those of the one that brakes or accelerates more. */
 function between(from: InEquilibrium, to: InEquilibrium, part: number): InEquilibrium {
-  const mixed = (a: number, b: number): number => a + (b - a) * part;
+  const mix = (a: number, b: number): number => a + (b - a) * part;
   const [slower, faster] =
     from.forces.acceleration <= to.forces.acceleration ? ([from, to] as const) : ([to, from] as const);
-  const acceleration = mixed(from.forces.acceleration, to.forces.acceleration);
-  const engine = mixed(from.forces.engineBraking ?? 0, to.forces.engineBraking ?? 0);
+  const acceleration = mix(from.forces.acceleration, to.forces.acceleration);
+  const engine = mix(from.forces.engineBraking ?? 0, to.forces.engineBraking ?? 0);
   const { frontLifts } = faster.setBy;
   const { rearLifts } = slower.setBy;
   return {
@@ -52,8 +52,8 @@ function between(from: InEquilibrium, to: InEquilibrium, part: number): InEquili
       acceleration,
       // Where the way crosses over to acceleration the engine no longer brakes.
       engineBraking: Math.min(engine, Math.max(0, -acceleration)),
-      slowedByDrag: mixed(from.forces.slowedByDrag ?? 0, to.forces.slowedByDrag ?? 0),
-      lean: mixed(from.forces.lean, to.forces.lean),
+      slowedByDrag: mix(from.forces.slowedByDrag ?? 0, to.forces.slowedByDrag ?? 0),
+      lean: mix(from.forces.lean, to.forces.lean),
       frontBrakeShare: slower.forces.frontBrakeShare,
       drag: to.forces.drag,
     },

@@ -1,6 +1,6 @@
 /** The search for the travel at which every push of a bike under steady forces is held. */
 import { refuse } from '../numeric/refusal.ts';
-import { solveInBox, type BoxSolution, type BoxSolved } from '../numeric/solve-in-box.ts';
+import { solveInBox, type BoxSolution, type BoxRoot } from '../numeric/solve-in-box.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
@@ -23,7 +23,7 @@ const STARTS: readonly (readonly [number, number])[] = [
 /** Where the solver ended, with the loads there; wheel loads may be negative, as if the ground could pull. */
 export interface Settled {
   readonly ok: true;
-  readonly found: BoxSolved<Pushes>;
+  readonly found: BoxRoot<Pushes>;
   readonly stance: Stance;
   readonly loads: SteadyLoads;
 }

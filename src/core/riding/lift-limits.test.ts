@@ -25,7 +25,9 @@ describe('the front-lift limit', () => {
     const below = reached(balance(bike, { ...AT_REST, acceleration: limit - 1e-6 }));
     expect(below.front.wheelLoad).toBeGreaterThan(0);
     expect(below.front.wheelLoad).toBeLessThan(0.01);
-    expect(balance(bike, { ...AT_REST, acceleration: limit + 1e-6 })).toMatchObject({ reason: 'frontLifts' });
+    expect(balance(bike, { ...AT_REST, acceleration: limit + 1e-6 })).toMatchObject({
+      reason: 'frontLifts',
+    });
   });
 
   it('is that of the posture it happens in, fork extended, and some per cent below that with the rider up', () => {
@@ -67,7 +69,9 @@ describe('the rear-lift limit', () => {
     const { limit, travel } = reached(rearLiftLimit(bike, AT_REST));
     expect(rearLimitOf(reached(stance(bike.machine, travel)))).toBeCloseTo(limit, 9);
     expect(balance(bike, { ...AT_REST, acceleration: 1e-6 - limit }).ok).toBe(true);
-    expect(balance(bike, { ...AT_REST, acceleration: -limit - 1e-6 })).toMatchObject({ reason: 'rearLifts' });
+    expect(balance(bike, { ...AT_REST, acceleration: -limit - 1e-6 })).toMatchObject({
+      reason: 'rearLifts',
+    });
   });
 
   it('is refused when the rear carries nothing as it stands, or for what no balance takes', () => {

@@ -1,5 +1,5 @@
 /** What the gas does to the rear of a standing bike. */
-import { balance as equilibriumOf } from './equilibrium.ts';
+import { balance } from './equilibrium.ts';
 import type { StandingBike } from './stand-bike.ts';
 
 /**
@@ -7,8 +7,9 @@ import type { StandingBike } from './stand-bike.ts';
  * lean and drag at steady speed to the one that the bike stands in. Null where it does not accelerate or comes to no
  * rest at steady speed.
  */
-export function squatOnGas({ sprung, balance }: StandingBike): number | null {
-  if (sprung === undefined || balance === undefined || !(balance.forces.acceleration > 0)) return null;
-  const steady = equilibriumOf(sprung, { ...balance.forces, acceleration: 0 }, balance.stance.travel);
-  return steady.ok ? balance.stance.travel.rear - steady.stance.travel.rear : null;
+export function squatOnGas({ sprung, equilibrium }: StandingBike): number | null {
+  if (sprung === undefined || equilibrium === undefined || !(equilibrium.forces.acceleration > 0))
+    return null;
+  const steady = balance(sprung, { ...equilibrium.forces, acceleration: 0 }, equilibrium.stance.travel);
+  return steady.ok ? equilibrium.stance.travel.rear - steady.stance.travel.rear : null;
 }

@@ -16,7 +16,7 @@ export interface StandingBike extends Stance {
   /** Left out while spring rates are not known, or the springs are impossible. */
   readonly sprung?: SprungMachine;
   /** Left out where the springs do not carry the bike, as when it is topped out. */
-  readonly balance?: Equilibrium;
+  readonly equilibrium?: Equilibrium;
 }
 
 /**
@@ -56,9 +56,9 @@ export function standRide(
   if (!sprung.ok) return withoutSprings(made, ride, sprung);
   const found = standSprung(sprung, ride, near);
   if (!found.ok) return found;
-  const { stance: on, balance } = found;
+  const { stance: on, equilibrium } = found;
   // The many numbers of a stance come last: what is added to a copy of them costs more than the balance itself.
-  return balance === null ? { sprung, ...on } : { sprung, balance, ...on };
+  return equilibrium === null ? { sprung, ...on } : { sprung, equilibrium, ...on };
 }
 
 /** The stance of standRide alone, for many machines at once of which nobody asks what the springs say. */

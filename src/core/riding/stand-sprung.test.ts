@@ -36,7 +36,7 @@ describe('a bike', () => {
     const { front, rear } = travelIn(HANGING, held);
     expect(front).toBeGreaterThan(1);
     expect(rear).toBeGreaterThan(0.5);
-    expect(reached(standSprung(held, HANGING)).balance).toBeNull();
+    expect(reached(standSprung(held, HANGING)).equilibrium).toBeNull();
   });
 
   it('alone carries neither rider nor load, and sits higher than with its rider up', () => {
@@ -63,7 +63,7 @@ describe('a bike', () => {
   it('at a given travel stands there, which is refused beyond the travel there is', () => {
     const given = reached(standSprung(bike, at(33, 44)));
     expect(given.stance.travel).toEqual({ front: 33, rear: 44 });
-    expect(given.balance).toBeNull();
+    expect(given.equilibrium).toBeNull();
     expect(standSprung(bike, at(333, 44))).toMatchObject({ reason: 'forkTravelBeyond' });
   });
 

@@ -10,7 +10,7 @@ export interface StoodSprung {
   readonly ok: true;
   readonly stance: Stance;
   /** Null where the springs do not carry the bike. */
-  readonly balance: Equilibrium | null;
+  readonly equilibrium: Equilibrium | null;
 }
 
 /**
@@ -24,8 +24,8 @@ export function standSprung(
 ): StoodSprung | NoEquilibrium {
   if (ride.kind !== 'equilibrium') {
     const on = stance(sprung.machine, ride.kind === 'travel' ? ride.travel : sprung.hanging);
-    return on.ok ? { ok: true, stance: on, balance: null } : on;
+    return on.ok ? { ok: true, stance: on, equilibrium: null } : on;
   }
   const rest = balance(ride.carries ? sprung : alone(sprung), ride.forces, near);
-  return rest.ok ? { ok: true, stance: rest.stance, balance: rest } : rest;
+  return rest.ok ? { ok: true, stance: rest.stance, equilibrium: rest } : rest;
 }

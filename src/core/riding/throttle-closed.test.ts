@@ -35,8 +35,8 @@ describe('a closed throttle', () => {
 
   it('moves the rear by what the two balances differ by, also when one of them is known', () => {
     const on = standBike(SPRUNG_ROAD.bike, { ...SPRUNG_ROAD.setup, closedLeanDeg: 30 }, 'throttleClosed');
-    if (!on.ok || on.sprung === undefined || on.balance === undefined) throw new Error('no rest');
-    const { forces } = on.balance;
+    if (!on.ok || on.sprung === undefined || on.equilibrium === undefined) throw new Error('no rest');
+    const { forces } = on.equilibrium;
     const change = reached(throttleShut(on.sprung, forces));
     const coasting = reached(balance(on.sprung, { ...AT_REST, lean: forces.lean }));
     expect(change.from.stance.travel.rear).toBeCloseTo(coasting.stance.travel.rear, 9);

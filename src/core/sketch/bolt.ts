@@ -4,7 +4,7 @@ import type { LinkPointKey } from '../linkage/link-drawing.ts';
 import { linkPoints } from '../linkage/link-points.ts';
 import { moveBolt } from '../linkage/move-bolt.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
-import { refused, solved } from '../numeric/result.ts';
+import { fail, succeed } from '../numeric/result.ts';
 import type { BikePoint } from './bike-point.ts';
 
 /** A bolt that moves alone: wheel and other bolts stay where the stance has them. */
@@ -23,12 +23,12 @@ export function bolt(key: LinkPointKey, label: string, help: string): BikePoint 
     move: ({ bike, setup, stance, target }) => {
       const { swingarm } = bike;
       const { machine, arm, pose } = stance;
-      if (swingarm.links === null || !(key in swingarm.links)) return refused('noSuchPoint');
+      if (swingarm.links === null || !(key in swingarm.links)) return fail('noSuchPoint');
       const hanging = Math.asin(machine.rear.toppedOutSine) - machine.rear.framePitch;
       const posture = { angle: arm.angle, hanging };
       const links = moveBolt(swingarm.links, key, inFrame(pose, target), posture, adjustersIn(setup));
-      if ('ok' in links) return refused('linksCannotFollow');
-      return solved({ bike: { ...bike, swingarm: { ...swingarm, links } }, setup });
+      if ('ok' in links) return fail('linksCannotFollow');
+      return succeed({ bike: { ...bike, swingarm: { ...swingarm, links } }, setup });
     },
     placedBy: null,
     staysStill: 'steeringHead',

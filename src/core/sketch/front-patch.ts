@@ -1,5 +1,5 @@
 /** The contact patch of the front tyre. */
-import { solved } from '../numeric/result.ts';
+import { succeed } from '../numeric/result.ts';
 import { distance } from '../plane/point.ts';
 import { always, type BikePoint } from './bike-point.ts';
 
@@ -9,7 +9,7 @@ export const frontPatch: BikePoint = {
   applies: always,
   place: ({ pose }) => ({ x: pose.wheelbase, y: 0 }),
   move: ({ bike, setup, stance, target }) =>
-    solved({ bike, setup: { ...setup, frontTyre: { diameter: 2 * distance(target, stance.frontAxle) } } }),
+    succeed({ bike, setup: { ...setup, frontTyre: { diameter: 2 * distance(target, stance.frontAxle) } } }),
   placedBy: {
     fields: [],
     tyre: 'frontTyre',

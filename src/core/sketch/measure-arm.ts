@@ -1,7 +1,7 @@
 /** Measures the swingarm anew from its two ends. */
 import { moveArm } from '../linkage/move-arm.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
-import { refused, solved, type Result } from '../numeric/result.ts';
+import { fail, succeed, type Result } from '../numeric/result.ts';
 import type { Frame, HousingMount, RearBrakeMount } from '../parts/bike.ts';
 import { eachFramePlace } from '../parts/frame-places.ts';
 import type { Point } from '../plane/point.ts';
@@ -30,39 +30,39 @@ export function measureArm(
   const arm = Math.hypot(fromPivot.x, fromPivot.y);
   const axlePosition = rear.arm - rear.slotFrontArm;
   const length = arm - axlePosition;
-  if (!(length >= LEAST_APART)) return refused('onOtherPoint');
+  if (!(length >= LEAST_APART)) return fail('onOtherPoint');
   const newAngle = Math.atan2(-fromPivot.y, -fromPivot.x);
   const toGround = newAngle + rear.framePitch;
-  if (!(Math.cos(toGround) > 0)) return refused('axleNotBehindPivot');
+  if (!(Math.cos(toGround) > 0)) return fail('axleNotBehindPivot');
   const { swingarm } = bike;
   const moved = {
     bike: {
       ...bike,
-      frame: originMoved(bike.frame, pivot),
-      rearBrake: brakeMoved(bike.rearBrake, pivot),
+      frame: moveOrigin(bike.frame, pivot),
+      rearBrake: moveBrake(bike.rearBrake, pivot),
       housing: housingMoved(bike.housing, pivot),
     },
     setup: setup.chainLinks === null ? setup : { ...setup, axlePosition, chainLinks: null },
   };
   if (swingarm.links !== null) {
     const newHangingSine = Math.sin(toGround) + stance.travel.rear / arm;
-    if (!(Math.abs(newHangingSine) < 1)) return refused('axleNotBehindPivot');
+    if (!(Math.abs(newHangingSine) < 1)) return fail('axleNotBehindPivot');
     const newHanging = Math.asin(newHangingSine) - rear.framePitch;
     const line = { angle: stance.arm.angle, newAngle, pivot, newHanging };
     const links = moveArm(swingarm.links, line, adjustersIn(setup));
-    if ('ok' in links) return refused('linksCannotFollow');
-    return solved({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, links } } });
+    if ('ok' in links) return fail('linksCannotFollow');
+    return succeed({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, links } } });
   }
-  if (rear.kind !== 'table') return refused('noSuchPoint');
+  if (rear.kind !== 'table') return fail('noSuchPoint');
   const { deliveredSine, toppedOutSine, tableArm, tablePitch } = rear.table;
   const hangingTravel = tableArm * (deliveredSine - toppedOutSine);
   const newSine = Math.sin(toGround) + stance.travel.rear / arm + hangingTravel / length;
-  if (!(Math.abs(newSine) < 1)) return refused('axleNotBehindPivot');
+  if (!(Math.abs(newSine) < 1)) return fail('axleNotBehindPivot');
   const toppedOutAngleDeg = degrees(Math.asin(newSine) - tablePitch);
-  return solved({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, toppedOutAngleDeg } } });
+  return succeed({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, toppedOutAngleDeg } } });
 }
 
-function originMoved(frame: Frame, by: Point): Frame {
+function moveOrigin(frame: Frame, by: Point): Frame {
   const moved = (p: Point): Point => ({ x: p.x - by.x, y: p.y - by.y });
   return {
     ...frame,
@@ -71,7 +71,7 @@ function originMoved(frame: Frame, by: Point): Frame {
   };
 }
 
-function brakeMoved(brake: RearBrakeMount, by: Point): RearBrakeMount {
+function moveBrake(brake: RearBrakeMount, by: Point): RearBrakeMount {
   const { x, y } = brake.stayAnchor;
   return { ...brake, stayAnchor: { x: x - by.x, y: y - by.y } };
 }

@@ -1,7 +1,7 @@
 /** Measures the steering anew from both ends of its axis and the front axle. */
 import { asStored } from '../chassis/pivot-move.ts';
 import { inFrame } from '../chassis/pose.ts';
-import { refused, solved, type Result } from '../numeric/result.ts';
+import { fail, succeed, type Result } from '../numeric/result.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import { distance, type Point } from '../plane/point.ts';
 import type { Stance } from '../standing/stance.ts';
@@ -36,7 +36,7 @@ export function measureSteering(
     axle = inFrame(stance.pose, stance.frontAxle),
   } = elsewhere;
   const headTubeLength = distance(head, foot);
-  if (!(headTubeLength >= LEAST_APART)) return refused('onOtherPoint');
+  if (!(headTubeLength >= LEAST_APART)) return fail('onOtherPoint');
   const axisAngle = Math.atan2(foot.x - head.x, head.y - foot.y);
   const drawnAngle = axisAngle - radians(setup.headAngleCupsDeg);
   const legLean = axisAngle - radians(bike.fork.legAngleDeg);
@@ -45,8 +45,8 @@ export function measureSteering(
   const fromClampY = axle.y - head.y - setup.clampOffset * Math.sin(axisAngle);
   const leg = fromClampX * Math.sin(legLean) - fromClampY * Math.cos(legLean);
   const axleLead = fromClampX * Math.cos(legLean) + fromClampY * Math.sin(legLean);
-  if (!(leg >= LEAST_APART)) return refused('onOtherPoint');
-  return solved({
+  if (!(leg >= LEAST_APART)) return fail('onOtherPoint');
+  return succeed({
     bike: {
       ...bike,
       frame: {

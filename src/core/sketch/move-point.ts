@@ -1,5 +1,5 @@
 /** Moves one point of the bike and leaves every other in its place. */
-import { refused, type Result } from '../numeric/result.ts';
+import { fail, type Result } from '../numeric/result.ts';
 import type { Move, MoveReason, Sketched } from './bike-point.ts';
 import { POINTS, type PointKey } from './points.ts';
 
@@ -12,6 +12,6 @@ import { POINTS, type PointKey } from './points.ts';
  * when the target is not finite, and for the other reasons of MoveReason.
  */
 export function movePoint(key: PointKey, move: Move): Result<Sketched, MoveReason> {
-  if (!Number.isFinite(move.target.x) || !Number.isFinite(move.target.y)) return refused('notANumber');
+  if (!Number.isFinite(move.target.x) || !Number.isFinite(move.target.y)) return fail('notANumber');
   return POINTS[key].move(move);
 }

@@ -1,5 +1,5 @@
 /** The contact patch of the rear tyre. */
-import { solved } from '../numeric/result.ts';
+import { succeed } from '../numeric/result.ts';
 import { distance } from '../plane/point.ts';
 import { always, type BikePoint } from './bike-point.ts';
 
@@ -9,7 +9,7 @@ export const rearPatch: BikePoint = {
   applies: always,
   place: () => ({ x: 0, y: 0 }),
   move: ({ bike, setup, stance, target }) =>
-    solved({ bike, setup: { ...setup, rearTyre: { diameter: 2 * distance(target, stance.rearAxle) } } }),
+    succeed({ bike, setup: { ...setup, rearTyre: { diameter: 2 * distance(target, stance.rearAxle) } } }),
   placedBy: {
     fields: [],
     tyre: 'rearTyre',

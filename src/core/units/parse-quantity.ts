@@ -1,5 +1,5 @@
 /** Reading what a person types into a number field: decimals, fractions, and a unit of either system. */
-import { refused, solved, type Result } from '../numeric/result.ts';
+import { fail, succeed, type Result } from '../numeric/result.ts';
 import { QUANTITIES, shownUnit, type QuantityKey } from './all-quantities.ts';
 import type { UnitSystem } from './quantity.ts';
 
@@ -25,12 +25,12 @@ export function parseQuantity(
     .replace(/[\u2212\u2013]/g, '-')
     .replace(/[\u00a0\u202f]/g, ' ')
     .toLowerCase();
-  if (plain === '') return refused('empty');
+  if (plain === '') return fail('empty');
   const match =
     /^([+-]?)\s*(?:(\d+)\s+(\d+)\/(\d+)|(\d+)\/(\d+)|(\d+(?:[.,]\d*)?|[.,]\d+))\s*([a-z"″°%/]*³?)$/.exec(
       plain,
     );
-  if (!match) return refused('notANumber');
+  if (!match) return fail('notANumber');
   const [, sign, whole, over, under, overOnly, underOnly, decimal, word] = match;
   const size =
     whole !== undefined
@@ -38,15 +38,15 @@ export function parseQuantity(
       : overOnly !== undefined
         ? Number(overOnly) / Number(underOnly)
         : Number(decimal.replace(',', '.'));
-  if (!Number.isFinite(size)) return refused('notANumber');
+  if (!Number.isFinite(size)) return fail('notANumber');
   let perUnit = shownUnit(quantity, system).inMetric;
   if (word !== '') {
     const { typed } = QUANTITIES[quantity];
-    if (!Object.hasOwn(typed, word)) return refused('wrongUnit');
+    if (!Object.hasOwn(typed, word)) return fail('wrongUnit');
     perUnit = typed[word];
   }
   // 1.5 · 25.4 is 38.1, not 38.099999999999994: what was typed has no digits that far down.
   const metric = Number(((sign === '-' ? -1 : 1) * size * perUnit).toFixed(KEPT_DECIMALS));
-  if (Math.abs(metric) > LARGEST) return refused('tooLarge');
-  return solved(metric);
+  if (Math.abs(metric) > LARGEST) return fail('tooLarge');
+  return succeed(metric);
 }

@@ -1,7 +1,7 @@
 /** Tests of what a number field shows and takes. */
 import { describe, expect, it } from 'vitest';
 import type { NumberStyle } from '../../core/units/number-style.ts';
-import { fieldNumber, readTyped, stepped, stepsOfKey, typedAdvice } from './number-text.ts';
+import { fieldNumber, readTyped, stepText, stepsOfKey, typedAdvice } from './number-text.ts';
 
 const metric: NumberStyle = { system: 'metric', decimal: '.' };
 const german: NumberStyle = { system: 'metric', decimal: ',' };
@@ -74,16 +74,16 @@ describe('typed words', () => {
 
 describe('a step', () => {
   it('leaves no rounding noise and stays within the limits', () => {
-    expect(stepped(0.1, 1, 0.2, 'length', {})).toBe(0.3);
-    expect(stepped(29.8, 1, 0.5, 'length', { most: 30 })).toBe(30);
-    expect(stepped(5, 0, 1, 'teeth', {})).toBe(5);
+    expect(stepText(0.1, 1, 0.2, 'length', {})).toBe(0.3);
+    expect(stepText(29.8, 1, 0.5, 'length', { most: 30 })).toBe(30);
+    expect(stepText(5, 0, 1, 'teeth', {})).toBe(5);
   });
 
   it('of a tenth is a whole tooth, link or part', () => {
-    expect(stepped(16, -0.1, 1, 'teeth', {})).toBe(15);
-    expect(stepped(16, 10, 1, 'teeth', {})).toBe(26);
-    expect(stepped(20, 0.1, 1, 'links', {})).toBe(21);
-    expect(stepped(1, 0.1, 1, 'count', { least: 1, most: 2 })).toBe(2);
+    expect(stepText(16, -0.1, 1, 'teeth', {})).toBe(15);
+    expect(stepText(16, 10, 1, 'teeth', {})).toBe(26);
+    expect(stepText(20, 0.1, 1, 'links', {})).toBe(21);
+    expect(stepText(1, 0.1, 1, 'count', { least: 1, most: 2 })).toBe(2);
   });
 
   it('is asked for by arrows and Page keys, not by shortcuts', () => {

@@ -1,5 +1,5 @@
 /** What stands in a number field: the digits shown, what typed words mean, and advice when they mean nothing. */
-import { refused, solved, type Result } from '../../core/numeric/result.ts';
+import { fail, succeed, type Result } from '../../core/numeric/result.ts';
 import { writeNumber, type NumberStyle, type WrittenNumber } from '../../core/units/number-style.ts';
 import { parseQuantity, type ParseReason } from '../../core/units/parse-quantity.ts';
 import { QUANTITIES, shownUnit, type QuantityKey } from '../../core/units/all-quantities.ts';
@@ -41,18 +41,18 @@ export function readTyped(
   const parsed = parseQuantity(text, quantity, style.system);
   if (!parsed.ok) return parsed;
   const { value } = parsed;
-  if (isThousands(text, value, quantity, style, limits)) return refused('thousands');
+  if (isThousands(text, value, quantity, style, limits)) return fail('thousands');
   const { counted, indistinct } = QUANTITIES[quantity];
-  if (counted !== null && !Number.isInteger(value)) return refused('notWhole');
+  if (counted !== null && !Number.isInteger(value)) return fail('notWhole');
   const { least = -Infinity, most = Infinity } = limits;
-  if (value >= least && value <= most) return solved(value);
+  if (value >= least && value <= most) return succeed(value);
   // The limit as the message and the readings show it is rounded; typed back it must be taken, as the limit itself.
   const { digits, perMetric } = shownUnit(quantity, style.system);
   for (const limit of [least, most]) {
     const shown = Number((limit * perMetric).toFixed(digits)) / perMetric;
-    if (Math.abs(value - limit) <= indistinct || Math.abs(value - shown) <= indistinct) return solved(limit);
+    if (Math.abs(value - limit) <= indistinct || Math.abs(value - shown) <= indistinct) return succeed(limit);
   }
-  return refused(value < least ? 'belowRange' : 'aboveRange');
+  return fail(value < least ? 'belowRange' : 'aboveRange');
 }
 
 /** Figures above this are where a separator may part thousands. */
@@ -126,7 +126,7 @@ function exampleOf(quantity: QuantityKey, { least = 0, most = Infinity }: Limits
 const STEP_DECIMALS = 6;
 
 /** `steps` steps on from a metric value, held within the limits; a part of what is counted whole is one of it. */
-export function stepped(
+export function stepText(
   value: number,
   steps: number,
   step: number,

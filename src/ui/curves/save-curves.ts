@@ -4,7 +4,7 @@ import { curveCsv } from '../../curves/curve-table.ts';
 import { chartTitle, courseWords, statesWords } from '../../words/curve-words.ts';
 import { sceneSvg } from '../../render/svg/scene-svg.ts';
 import { plotLayer } from '../../scene/plot.ts';
-import { themeNamed } from '../../scene/theme.ts';
+import { findTheme } from '../../scene/theme.ts';
 import type { Curves } from '../../session/curves.svelte.ts';
 import type { Preferences } from '../../session/preferences.svelte.ts';
 import { bikeFileName } from '../../storage/bike-file-name.ts';
@@ -41,7 +41,7 @@ function svgText({ curves, preferences, bikeName }: CurvesShown): string | null 
     band,
     zones: zonesShown(curves, data.band),
   });
-  return sceneSvg(scene, view, themeNamed(data.theme), plotLayer, {
+  return sceneSvg(scene, view, findTheme(data.theme), plotLayer, {
     widthPx: WIDTH,
     heightPx: HEIGHT,
     title: `${bikeName}: ${chartTitle(set, style)}`,

@@ -3,8 +3,8 @@ import type { Bike } from '../../core/parts/bike.ts';
 import { hasRuns } from '../../core/parts/drive-kind.ts';
 
 const runs = (bike: Bike): boolean => hasRuns(bike.drive.kind);
-const geared = (bike: Bike): boolean => bike.drive.kind !== 'hub';
-const stayed = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
+const hasGears = (bike: Bike): boolean => bike.drive.kind !== 'hub';
+const hasStay = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
 
 const torqueArm = (bike: Bike): boolean => bike.drive.kind === 'shaft' && bike.housing.heldBy === 'torqueArm';
 
@@ -25,15 +25,15 @@ const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'frame.lowerGuideRadius': runs,
   'drive.chainPitch': runs,
   'drive.leastFrontTeeth': runs,
-  'drive.primaryRatio': geared,
+  'drive.primaryRatio': hasGears,
   'drive.measuredLinks': elsewhere,
   'drive.measuredLength': elsewhere,
   'drive.wearLimit': elsewhere,
   'drive.leastSlack': elsewhere,
-  'rearBrake.stayAnchor.x': stayed,
-  'rearBrake.stayAnchor.y': stayed,
-  'rearBrake.bracketRadius': stayed,
-  'rearBrake.stayLength': stayed,
+  'rearBrake.stayAnchor.x': hasStay,
+  'rearBrake.stayAnchor.y': hasStay,
+  'rearBrake.bracketRadius': hasStay,
+  'rearBrake.stayLength': hasStay,
   'housing.armAnchor.x': torqueArm,
   'housing.armAnchor.y': torqueArm,
   'housing.boltRadius': torqueArm,

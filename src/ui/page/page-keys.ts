@@ -49,7 +49,7 @@ function commandOf(
   if (key === 'escape' && (bench.cornerSequence.playing || bench.standing.cornerPart !== null))
     return () => bench.cornerSequence.end(performance.now());
   if (key === 'f') return () => bench.showWhole();
-  if (key === '+' || key === '=') return () => bench.stand.zoomMiddle(PAN_ZOOM);
-  if (key === '-') return () => bench.stand.zoomMiddle(1 / PAN_ZOOM);
+  if (key === '+' || key === '=') return () => bench.sideView.zoomMiddle(PAN_ZOOM);
+  if (key === '-') return () => bench.sideView.zoomMiddle(1 / PAN_ZOOM);
   return null;
 }

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { NOTE_LINE_PX, NOTE_PX, sceneSvg, stripPx } from '../../render/svg/scene-svg.ts';
 import { plotLayer } from '../../scene/plot.ts';
 import { textWidthPx } from '../../scene/text-width.ts';
-import { themeNamed } from '../../scene/theme.ts';
+import { findTheme } from '../../scene/theme.ts';
 import { CAUTION_ON_PICTURES } from '../controls/cautions.ts';
 import { pictureNote } from './picture-note.ts';
 
@@ -19,7 +19,7 @@ it('stands in a strip below the picture, which keeps its own size', () => {
   const page = { widthPx: 400, heightPx: 200, title: 'A', description: 'B' };
   const view = { scale: 1, xPx: 0, yPx: 0, turn: 0 };
   const svg = (more: object): string =>
-    sceneSvg([], view, themeNamed('paper'), plotLayer, { ...page, ...more });
+    sceneSvg([], view, findTheme('paper'), plotLayer, { ...page, ...more });
   expect(svg({ note })).toContain(`viewBox="0 0 400 ${200 + stripPx(note)}"`);
   for (const line of note) expect(svg({ note })).toContain(`>${line}</text>`);
   expect(svg({})).toContain('viewBox="0 0 400 200"');

@@ -2,7 +2,7 @@
 import { konvaCanvas } from '../../render/konva/konva-canvas.ts';
 import { sceneSvg } from '../../render/svg/scene-svg.ts';
 import { plotLayer } from '../../scene/plot.ts';
-import { themeNamed } from '../../scene/theme.ts';
+import { findTheme } from '../../scene/theme.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 import { bikeFileName } from '../../storage/bike-file-name.ts';
 import { pictureNote, withNote } from './picture-note.ts';
@@ -15,13 +15,13 @@ export function saveSvg(bench: Workbench): void {
   const { bike } = bench.session.document;
   const text = sceneSvg(
     bench.drawing.scene,
-    bench.stand.view,
-    themeNamed(bench.preferences.data.theme),
+    bench.sideView.view,
+    findTheme(bench.preferences.data.theme),
     plotLayer,
     {
-      widthPx: bench.stand.widthPx,
-      heightPx: bench.stand.heightPx,
-      note: pictureNote(bench.stand.widthPx),
+      widthPx: bench.sideView.widthPx,
+      heightPx: bench.sideView.heightPx,
+      note: pictureNote(bench.sideView.widthPx),
       title: bike.name,
       description: `Side view of ${bike.name} with its chassis geometry. ${bike.about}`,
     },
@@ -32,8 +32,8 @@ export function saveSvg(bench: Workbench): void {
 /** False when the browser could not make the picture. */
 export async function savePng(bench: Workbench): Promise<boolean> {
   const page = konvaCanvas(document.createElement('div'), plotLayer);
-  const { view, widthPx, heightPx } = bench.stand;
-  const theme = themeNamed(bench.preferences.data.theme);
+  const { view, widthPx, heightPx } = bench.sideView;
+  const theme = findTheme(bench.preferences.data.theme);
   page.draw({ scene: bench.drawing.scene, view, theme }, { widthPx, heightPx, pixelRatio: 1 });
   const canvas = withNote(page.picture(PICTURE_RATIO), PICTURE_RATIO, theme);
   page.destroy();

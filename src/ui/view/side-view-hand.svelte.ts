@@ -90,11 +90,11 @@ export function sideViewHand(bench: Workbench): SideViewHand {
         break;
       case 'pan':
         choice = null;
-        bench.stand.pan(effect.dxPx, effect.dyPx);
+        bench.sideView.pan(effect.dxPx, effect.dyPx);
         break;
       case 'zoom':
         choice = null;
-        bench.stand.zoom(effect.xPx, effect.yPx, effect.factor);
+        bench.sideView.zoom(effect.xPx, effect.yPx, effect.factor);
         break;
       case 'hover':
         hovered = effect.handle;

@@ -15,13 +15,13 @@ export async function openPage(page: Page, state?: 'Topped out', address = '/'):
   await page.goto(address);
   await expectLookedFor(page);
   await expect(handle(page, 'point-pivot')).toBeAttached();
-  await expect(stand(page)).toBeVisible();
+  await expect(sideView(page)).toBeVisible();
   if (state === undefined) return;
   await page.getByRole('radio', { name: state, exact: true }).check({ force: true });
   await drawn(page);
 }
 
-export function stand(page: Page): Locator {
+export function sideView(page: Page): Locator {
   return page.getByRole('application', { name: 'Side view of the bike' });
 }
 
@@ -77,7 +77,7 @@ export async function dragHandle(page: Page, id: string, dx: number, dy: number)
 
 /** A spot of the side view that no handle is near, px of the window: a little inside its upper left corner. */
 export async function emptySpot(page: Page): Promise<Place> {
-  const box = await stand(page).boundingBox();
+  const box = await sideView(page).boundingBox();
   if (box === null) throw new Error('the side view is not on the page');
   return { x: box.x + 24, y: box.y + 24 };
 }
