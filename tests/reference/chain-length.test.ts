@@ -4,7 +4,7 @@ import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { handbookCentres, handbookLinks } from '../support/handbook-chain.ts';
 import { centresFor, linksAround } from '../support/taut-chain.ts';
 
-// Source: V. B. Bhandari; Design of Machine Elements; edition not recorded; example 14.3.
+// Source: V. B. Bhandari, Design of Machine Elements, example 14.3; from memory.
 describe('21 and 63 teeth, pitch 12.7, centres 500', () => {
   const loop = chainLoop(21, 63, 12.7);
 
@@ -19,7 +19,7 @@ describe('21 and 63 teeth, pitch 12.7, centres 500', () => {
   });
 });
 
-// Source: V. B. Bhandari; Design of Machine Elements; edition not recorded; example 14.4.
+// Source: V. B. Bhandari, Design of Machine Elements, example 14.4; from memory.
 describe('17 and 34 teeth, pitch 19.05, centres 40 pitches', () => {
   const loop = chainLoop(17, 34, 19.05);
   /** The example draws the centres together by this much for the chain's sag. */

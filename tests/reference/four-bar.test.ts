@@ -28,8 +28,7 @@ function angles(loop: RockerLoop, crankDeg: number): { coupler: number; rocker: 
   };
 }
 
-// Source: R. L. Norton; Design of Machinery; edition not recorded; position analysis, examples 4-1 and 4-2, problem 4-1a;
-// from memory. Recomputed and agrees; the printed digits are the tolerance.
+// Source: R. L. Norton, Design of Machinery, position analysis, examples 4-1 and 4-2, problem 4-1a; from memory. Recomputed and agrees; the printed digits are the tolerance.
 describe('a textbook’s four-bars', () => {
   it('example 4-1: 40, 120, 80 on 100, crank at 40°, open', () => {
     const { coupler, rocker } = angles(fourBar(40, 120, 80, 100, -1), 40);

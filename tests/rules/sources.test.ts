@@ -29,6 +29,7 @@ it('a check has its source in the comment right above it', () => {
     '// Source: somewhere.',
     '// Source: A. Author; Title; Table 1.',
     '// A. Author; T; 1; p. 3.',
+    '// Source: A. Author; Title; edition not recorded; p. 3.',
   ])
     expect(under(wrong)).toEqual([`line 2: ${check}`]);
   expect(under('// Source: common practice, no source.', '')).toHaveLength(1);

@@ -4,6 +4,8 @@
 const SOURCE = /^(common practice, no source|[^;]+(; [^;]+){3}(; from memory)?|[^;]+; from memory)$/;
 /** A test may leave its sources to the rows of its fixture. */
 const ROWS = /^beside each row of fixtures\/reference\/[\w-]+\.json$/;
+/** No edition: such a source was not looked up again, which has words of its own. */
+const NO_EDITION = /edition not recorded/;
 const CHECK = /^(it|test|describe)\b/;
 
 /** Each check at the top of a test file without a comment `// Source: ….` right above it, by its line. */
@@ -26,7 +28,11 @@ function isSource(comment: string): boolean {
   const [, words] = /^Source: (.*)$/.exec(comment) ?? [];
   return [...(words ?? '').matchAll(/\.(?= |$)/g)]
     .map(({ index }) => words.slice(0, index))
-    .some((source) => SOURCE.test(source) || ROWS.test(source));
+    .some((source) => isInForm(source) || ROWS.test(source));
+}
+
+function isInForm(source: string): boolean {
+  return SOURCE.test(source) && !NO_EDITION.test(source);
 }
 
 /** Each part of a fixture that holds numbers and neither has a `source` nor lies in a part that has one, by its path. */
@@ -34,7 +40,7 @@ export function rowsWithoutSource(value: unknown, path = ''): string[] {
   if (typeof value === 'number') return [path];
   if (typeof value !== 'object' || value === null) return [];
   if ('source' in value)
-    return typeof value.source === 'string' && SOURCE.test(value.source) ? [] : [`${path}.source`];
+    return typeof value.source === 'string' && isInForm(value.source) ? [] : [`${path}.source`];
   return [
     ...new Set(Object.entries(value).flatMap(([key, inner]) => rowsWithoutSource(inner, `${path}.${key}`))),
   ];
