@@ -204,7 +204,7 @@ describe('the chart', () => {
     expect(part).toBeCloseTo(40 / 130, 9);
   });
 
-  it('draws zones behind anti-squat only where they are asked for, and neutral always in sight', () => {
+  it('draws zones behind anti-squat only with the zones switched on, and keeps neutral in sight', () => {
     const roles = (zones: NeutralZone | null) =>
       chartOf({ ...asked, zones }).scene[0].shapes.map((shape) => shape.role);
     expect(roles(null)).toEqual([]);

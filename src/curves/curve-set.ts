@@ -34,7 +34,7 @@ export interface CurveSet {
   /** Ends of the axis, in the metric unit of its quantity. */
   readonly from: number;
   readonly to: number;
-  /** Whether the axis is one of travel, along which each curve has a place of its own. */
+  /** Whether the axis is one of travel, along which each curve has its own place. */
   readonly overTravel: boolean;
   /** The present bike's first. */
   readonly curves: readonly PlacedCurve[];
@@ -45,7 +45,7 @@ export interface AxisEnds {
   readonly to: number;
 }
 
-/** What a sweep depends on; over an adjuster it asks nowhere how the bike stands. */
+/** What a sweep depends on; over an adjuster how the bike stands does not count. */
 type Swept = Pick<CurveSource, 'bike' | 'setup' | 'state'> & Partial<Pick<CurveSource, 'stance'>>;
 
 /** Places along the axis: close enough that no bend shows corners on a wide screen, and every tenth part is one. */

@@ -1,4 +1,4 @@
-/** How each curve is told from the others without its colour: its line and its sign. */
+/** What each curve differs by besides its colour: its line and its sign. */
 import type { MarkShape, Role } from '../scene/shape.ts';
 import type { PlacedCurve } from './curve-set.ts';
 
@@ -11,7 +11,7 @@ export interface LineLook {
 const NOW: LineLook = { role: 'curveNow', sign: 'ring' };
 const BASELINE: LineLook = { role: 'curveBaseline', sign: 'dot' };
 
-/** For the curves beside those two, each with a dash and a sign of its own. */
+/** For the curves beside those two, each with its own dash and sign. */
 const BESIDE: readonly LineLook[] = [
   { role: 'curveBeside1', sign: 'square' },
   { role: 'curveBeside2', sign: 'triangle' },
@@ -21,7 +21,7 @@ const BESIDE: readonly LineLook[] = [
   { role: 'curveBeside6', sign: 'cross' },
 ];
 
-/** As many lines beside the present one and the baseline as can be told apart. */
+/** As many lines beside the present one and the baseline as a reader can tell apart. */
 export const MOST_BESIDE = BESIDE.length;
 
 export function lookOf({ of, slot }: Pick<PlacedCurve, 'of' | 'slot'>): LineLook {

@@ -1,4 +1,4 @@
-/** Several ride states drawn at once: which lines they have, where their signs are, and what is told of them. */
+/** Several ride states drawn at once: which lines they have, where their signs are, and their words. */
 import { CHAIN } from '../core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { antiSquat } from '../core/readings/anti-squat.ts';
@@ -88,14 +88,14 @@ describe('a ride state over travel', () => {
     expect(labels.filter(({ text }) => text === 'Rider on board')).toHaveLength(2);
   });
 
-  it('has a sign without a line where the reading asks for a balance', () => {
+  it('has a sign without a line where the reading needs an equilibrium', () => {
     const loads = curveSet(frontWheelLoad, axis('rearTravel'), [now, inState('riderUp', 0)]);
     expect([...new Set(loads.curves[1].curve.y)]).toEqual([absent('notCarried')]);
     expect(loads.curves[1].value).toEqual(expect.any(Number));
     expect(loads.curves[1].value).toBe(frontWheelLoad.read(standing(inState('riderUp', 0))));
   });
 
-  it('is told with its figure and its travel, and with its reason where it does not settle', () => {
+  it('has its figure and its travel in words, or the reason why it does not settle', () => {
     expect(plain(statesWords(set, style))).toMatch(
       /^Now [\d.]+ % at 0\.0 mm; No rider [\d.]+ % at [\d.]+ mm; .*Each line has the fork where that state puts it\.$/,
     );
@@ -120,7 +120,7 @@ describe('a ride state over an adjuster', () => {
     expect(curves[1].place).toBeNull();
   });
 
-  it('has a column of its own in the rows and in the file', () => {
+  it('has its own column in the rows and in the file', () => {
     const set = curveSet(antiSquat, axis('shockPreload'), [now, ...states]);
     const [head] = curveCsv(set, style).split('\r\n');
     for (const { state } of states)

@@ -1,6 +1,6 @@
 /** The bikes as their list and cards show them, and what can be done with them, each act with a way back. */
 import { tick } from 'svelte';
-import { solved } from '../core/numeric/result.ts';
+import { succeed } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { renameBike, setNamedBaseline } from '../document/edits.ts';
 import { FIRST_DEMO } from '../document/first-demo.ts';
@@ -312,7 +312,7 @@ export class Bikes {
       return false;
     }
     this.#bench.session.commit(
-      (from) => solved(setNamedBaseline(from, opened.value.document, what)),
+      (from) => succeed(setNamedBaseline(from, opened.value.document, what)),
       'Other version as baseline',
     );
     return true;

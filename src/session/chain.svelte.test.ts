@@ -1,4 +1,4 @@
-/** Tests of the chain on the page: what it asks for, its wear and slack, and what setting it does to the bike. */
+/** Tests of the chain on the page: its length, wear and slack, and what setting it does to the bike. */
 import { describe, expect, it } from 'vitest';
 import { readIn } from '../../tests/support/read-in.ts';
 import { linksAround } from '../../tests/support/taut-chain.ts';
@@ -31,7 +31,7 @@ function askedOf(chain: Chain) {
   return chain.asked;
 }
 
-describe('the chain that the axle asks for', () => {
+describe('the chain that the axle needs', () => {
   it('taut is the one round the sprockets of the standing bike', () => {
     const { chain, standing } = chainOn(first);
     chain.setSlackTo(0);
@@ -102,7 +102,7 @@ describe('wear', () => {
     expect(placed() - before).toBeGreaterThan(4);
   });
 
-  it('of the chain on the bike takes the axle back with the same slack, is told, and is one undo that stays in the file', () => {
+  it('of the chain on the bike takes the axle back with the same slack, has its words, and is one undo that stays in the file', () => {
     const { chain, session } = chainOn(first);
     chain.takeChain(112);
     const before = chain.axlePosition ?? NaN;
@@ -198,7 +198,7 @@ describe('slack', () => {
 });
 
 describe('the chain over the pivot', () => {
-  it('that lies on the guide is told with its push, and the sprocket that lifts it off', () => {
+  it('that lies on the guide has its push in words, and the sprocket that lifts it off', () => {
     const { chain, session } = chainOn(low);
     expect(chain.clearance).toMatchObject({ ok: true, leastAt: 0 });
     expect(chain.clearance !== null && chain.clearance.ok && chain.clearance.touching.length).toBe(1);
@@ -213,7 +213,7 @@ describe('the chain over the pivot', () => {
     expect(session.document.setup.frontTeeth).toBe(teeth);
   });
 
-  it('with sprockets that reach over the pivot is told which would clear it', () => {
+  it('with sprockets that reach over the pivot names those that would clear it', () => {
     const { chain } = chainOn(
       newDocument(
         { ...first.bike, frame: { ...first.bike.frame, countershaft: { x: 40, y: 7 } } },

@@ -122,7 +122,7 @@ export class Chain {
     return choices.sort((a, b) => a - b).map((each) => axleForChain(on.stance.machine, loop, slot, each));
   });
   /**
-   * Length of the chain whose slack is told, in links: of the one said to be on the bike, else of one that has the slack
+   * Length of the chain whose slack is shown, in links: of the one on the bike, else of one that has the slack
    * set on the stand with the axle where it is, whole or not.
    */
   readonly links: number | null = $derived.by(() => {
@@ -143,7 +143,7 @@ export class Chain {
     const place = tightestPlace(chain.stance.machine, chain.loop, chain.axlePosition);
     return place.ok ? slackAt(chain.stance.machine, chain, place.rearTravel) : place;
   });
-  /** Whether the tightest place keeps the least slack asked for; true where there is no bike to ask. */
+  /** Whether the tightest place keeps the least slack; true without a bike that stands. */
   readonly slackEnough: boolean = $derived.by(() => {
     const { tightest } = this;
     if (tightest === null || !tightest.ok) return true;
@@ -240,7 +240,7 @@ export class Chain {
     return this.axlePosition !== null && Math.abs(place - this.axlePosition) < SAME_PLACE;
   }
 
-  /** Puts the axle where it is asked for, as one entry of the history; no chain places it then. */
+  /** Puts the axle at a place, as one entry of the history; no chain places it then. */
   setAxle(axlePosition: number, label: string): void {
     this.#session.commit((from) => setAdjuster(from, 'axlePosition', keptMm(axlePosition)), label);
   }

@@ -71,7 +71,7 @@ describe('the corner sequence', () => {
     expect(bench.standing.ride).toEqual(loadCase('accelerating', bench.session.document.setup));
   });
 
-  it('shows the named places in turn where no motion is wanted', () => {
+  it('shows the named places one after another for those who want no motion', () => {
     const { bench, frames, cornerSequence } = begun();
     cornerSequence.play(true);
     const seen = new Set<number | null>();

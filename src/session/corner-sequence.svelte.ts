@@ -59,7 +59,7 @@ export class CornerSequence {
     this.#announcer.settled(nowMs);
   }
 
-  /** Plays the whole way once; `inSteps` for those who want no motion: it then shows the named places in turn. */
+  /** Plays the whole way once; `inSteps`, for those who want no motion, shows the named places one after another. */
   play(inSteps: boolean): void {
     this.stop();
     this.#moving.restore();

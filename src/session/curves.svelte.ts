@@ -180,7 +180,7 @@ export class Curves {
     this.zones = true;
   }
 
-  /** Whether one more line beside the present one and the baseline can still be told apart. */
+  /** Whether a reader can still tell one more line apart. */
   get hasRoom(): boolean {
     return this.kept.length + this.further.length < MOST_BESIDE;
   }
@@ -206,7 +206,7 @@ export class Curves {
     return this.#standing.cornerPart === null && state === this.#shownState;
   }
 
-  /** Draws the present bike in a further ride state, or no more; beyond what can be told apart nothing changes. */
+  /** Draws the present bike in one more ride state, or in one less; with no look left for a line nothing changes. */
   tick(state: RideStateKey, ticked: boolean): void {
     const others = this.further.filter((each) => each.state !== state);
     if (!ticked) this.further = others;

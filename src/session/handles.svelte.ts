@@ -108,7 +108,7 @@ export class Handles {
     this.#view = view;
   }
 
-  /** The handle of an id, where it is now; undefined when the bike has it no more. */
+  /** The handle of an id, where it is now; undefined when the bike no longer has it. */
   at(id: string): Handle | undefined {
     return this.#at[id];
   }

@@ -1,4 +1,4 @@
-/** Tests of keeping bikes: what was done before the store answered, what is stored and when, and what is told. */
+/** Tests of keeping bikes: what was done before the store answered, what is stored and when, and what the page says. */
 import { flushSync } from 'svelte';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { begun, endAll, forkOf, idle, names, road, tab, track } from '../../tests/support/kept-tab.ts';
@@ -163,7 +163,7 @@ describe('what is stored', () => {
     expect(await forkOf(store, keeping.bikeId)).toBe(road.setup.forkTubes);
   });
 
-  it('an opened bike that was repaired is told of, and stored with its original beside it', async () => {
+  it('an opened bike that was repaired has a message, and is stored with its original beside it', async () => {
     const store = memoryStore(null);
     const { keeping, leave } = await begun(store);
     const text = saveDocument(track).replace('"invented": true', '"invented": "yes"');
@@ -177,7 +177,7 @@ describe('what is stored', () => {
   });
 });
 
-describe('what is asked for last', () => {
+describe('the last bike chosen', () => {
   it('wins over what takes longer to be found', async () => {
     const store = memoryStore(null);
     const { bench, keeping, turn } = await begun(store);
@@ -203,7 +203,7 @@ describe('what is asked for last', () => {
 });
 
 describe('when the store takes nothing', () => {
-  it('a bike that would be lost is asked about before another takes the page', async () => {
+  it('the page asks before a bike that would be lost makes room for another', async () => {
     let fault: StorageFault | null = null;
     const inner = memoryStore(null);
     const store: BikeStore = {
@@ -227,7 +227,7 @@ describe('when the store takes nothing', () => {
     expect(keeping.status.state).toBe('saved');
   });
 
-  it('preferences that could not be stored are told of, until they can', async () => {
+  it('a message says that preferences could not be stored, until they can', async () => {
     let fault: StorageFault | null = null;
     const inner = memoryStore(null);
     const store: BikeStore = {
@@ -248,7 +248,7 @@ describe('when the store takes nothing', () => {
   });
 });
 
-it('what was done is told until the next change, what went wrong until it is dismissed', async () => {
+it('a message of what was done stays until the next change, one of what went wrong until it is dismissed', async () => {
   const { keeping, turn } = await begun(memoryStore(null));
   await keeping.openFile(new File([saveDocument(track)], 'track.json'));
   expect(keeping.message?.text).toBe('Opened track.json.');

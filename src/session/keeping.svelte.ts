@@ -171,7 +171,7 @@ export class Keeping {
     this.unreadable = null;
   }
 
-  /** Opens a version that another tab made of this bike, as a bike of its own; both stay. */
+  /** Opens a version that another tab made of this bike, as a separate bike; both stay. */
   async openOther(writer: string): Promise<void> {
     const other = this.others.find((each) => each.writer === writer);
     if (other === undefined)
@@ -322,7 +322,7 @@ export class Keeping {
 
   #change(document: BikeDocument): void {
     if (document === this.#saved) return;
-    // What is told of a bike that was opened stays while that is being stored.
+    // The message about an opened bike stays while that bike is being stored.
     if (this.#saved !== null && this.message?.kind === 'done') this.message = null;
     this.#saved = document;
     this.#autosave?.change(document);

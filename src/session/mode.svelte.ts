@@ -10,7 +10,7 @@ export class Mode {
   chosenPoint = $state<PointKey | null>(null);
   /** The point whose figures are shown: the one last held or chosen. */
   shownPoint = $state<PointKey>('pivot');
-  /** The adjuster that was asked for last; a new object each time, so that asking again goes there again. */
+  /** The adjuster that the page went to last; a new object each time, so that it goes there again. */
   wantedAdjuster = $state.raw<{ readonly key: AdjusterKey } | null>(null);
   /** The reading whose construction is lit. */
   chosenReading = $state<string | null>(null);

@@ -54,7 +54,7 @@ describe('riding', () => {
     expect(bench.stateOf(Riding).baselineEffects?.sag.ok).toBe(true);
   });
 
-  it('shows ghosts of the states that are asked for, each named, but not of the one drawn in full', () => {
+  it('shows outlines of the ticked states, each named, but not of the one drawn in full', () => {
     const bench = begun();
     bench.ride('toppedOut');
     bench.resize(900, 500);

@@ -94,7 +94,7 @@ export class Riding {
     return sprung === null || sprung.ok ? null : sprung;
   });
 
-  /** The states to outline, none that is drawn in full; as one word, which tells by itself whether it has changed. */
+  /** The states to outline without the one drawn in full, as one word, so that a comparison shows whether they changed. */
   readonly #outlined: string = $derived.by(() => {
     const { state: chosen, cornerPart } = this.#standing;
     return RIDE_STATES.map(({ key }) => key)

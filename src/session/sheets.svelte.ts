@@ -46,7 +46,7 @@ export class Sheets {
     this.#now = now;
   }
 
-  /** Reads the sheets of a bike that `keeping` keeps; of none where it keeps none. */
+  /** Reads the sheets of the bike that `keeping` keeps; no sheets without a kept bike. */
   async show(keeping: Keeping, bikeId: string | null): Promise<void> {
     const { store } = keeping;
     if (bikeId !== this.#bikeId) {

@@ -53,7 +53,7 @@ describe('the pairs', () => {
     expect(session.lastLabel).toBe(`Sprockets ${frontTeeth + 1}/${rearTeeth + 2}`);
   });
 
-  it('are taken as asked for, and a range that runs backward or to too many pairs is refused in words', () => {
+  it('are taken as typed, and a range that runs backward or to too many pairs is refused in words', () => {
     const { sprockets } = started();
     sprockets.setRange('front', { least: 13, most: 14 });
     sprockets.setRange('rear', { least: 40, most: 41 });
@@ -72,7 +72,7 @@ describe('the pairs', () => {
     expect(sprockets.all).toHaveLength(45);
   });
 
-  it('are told too of a bike whose axle is out of its slot, and put it back', () => {
+  it('are found for a bike whose axle is out of its slot too, and put it back', () => {
     const axlePosition = first.bike.swingarm.slot + 5;
     const { standing, sprockets } = started({ ...first, setup: { ...first.setup, axlePosition } });
     expect(standing.problem).not.toBeNull();
@@ -195,7 +195,7 @@ describe('the filters', () => {
 });
 
 describe('the order', () => {
-  it('is that of a column, and the other way round when it is asked for again', () => {
+  it('is that of a column, and the other way round when the column is chosen again', () => {
     const { sprockets } = started();
     sprockets.sortBy('antiSquat');
     const rising = sprockets.rows.map(({ pair }) => pair.antiSquat as number);

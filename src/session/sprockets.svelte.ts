@@ -1,4 +1,4 @@
-/** The choice of sprockets: which pairs are asked for, filtered, ordered and compared, and the fitting of one of them. */
+/** The choice of sprockets: the pairs to compute, filter, order and compare, and the fitting of one of them. */
 import { filteredPairs, sortedPairs, type PairFilter, type PairKey } from '../core/effects/pair-choice.ts';
 import {
   pairAsItStands,

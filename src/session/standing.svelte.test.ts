@@ -81,7 +81,7 @@ describe('a standing bike', () => {
       expect(standing.live?.stance.travel.rear, `${mass} kg`).toBeGreaterThan(90);
     }
     session.commitDraft('Rider weight');
-    // Read by itself, the same bike sits high on its springs.
+    // Read alone, the same bike sits high on its springs.
     const alone = standBike(bike, { ...setup, riderMass: 80 }, 'riderUp');
     expect(alone.ok && alone.travel.rear).toBeLessThan(20);
     session.open(beginHistory({ ...session.document, setup: { ...session.document.setup } }));

@@ -129,7 +129,7 @@ export class Standing {
   });
   /** Where on the corner sequence from braking to the exit the bike is read, 0 to 1; null while it is read in its state. */
   readonly cornerPart: number | null = $derived(this.#cornerPart);
-  /** What is asked of the present bike. */
+  /** The bike, setup and ride state to stand now. */
   readonly ride: LoadCase = $derived.by(() => caseOf(this.#asked(), this.#setup));
 
   /** Whether going one step back may help: the bike stood before the last change, or its parts cannot meet at all. */
@@ -195,7 +195,7 @@ export class Standing {
     this.#settle(this.#session.document);
   }
 
-  /** A bike as it stands in what is asked of it now, or why it does not. */
+  /** A bike as it stands in the present ride state, or why it does not. */
   stand(asSet: BikeWithSetup): Stood | NoStand {
     const now = this.#stoodNow;
     const asked = this.#asked();
@@ -210,7 +210,7 @@ export class Standing {
     return stood(asSet, asked, cornerPart === null ? this.#near[state] : this.#cornerNear);
   }
 
-  /** A bike with a setup as it stands in what is asked of it now; null where it does not. */
+  /** A bike with a setup as it stands in the present ride state; null where it does not. */
   standWith(bike: Bike, setup: Setup): StandingBike | null {
     const found = this.stand({ bike, setup });
     return isStood(found) ? found.stance : null;

@@ -16,7 +16,7 @@ function weighing(figures: Partial<Weighing['figures']>): Weighing {
   return made;
 }
 
-it('asks for the next figure by the scale and the axle that are meant', () => {
+it('names the scale and the axle of the next figure', () => {
   const begun = weighing({ front: 95 });
   expect(hindrance(begun, CHAIN, METRIC)).toBe('Next: what the rear scale shows with the bike level.');
   begun.figures.rear = 105;

@@ -179,7 +179,7 @@ describe('the uncertainty', () => {
 });
 
 describe('figures that cannot be', () => {
-  it('are asked for one after the other', () => {
+  it('are read one after the other', () => {
     const weighing = new Weighing({ session: new BikeSession(REAL) });
     const asked: (string | null)[] = [];
     for (const [key, value] of [
@@ -228,7 +228,7 @@ describe('figures that cannot be', () => {
     expect(weighing.outcome).toMatchObject({ ok: false, reason: 'massBehindRearAxle' });
   });
 
-  it('are told where the bike on the page has another wheelbase or tyre than was measured', () => {
+  it('have a message where the bike on the page has another wheelbase or tyre than was measured', () => {
     const { weighing } = weighed(RAISINGS[0]);
     const { lengths } = weighing;
     if (lengths === null) throw new Error('no bike');

@@ -40,7 +40,7 @@ export class Workbench {
   readonly cornerSequence: CornerSequence;
   readonly #ofTabs: object[] = [];
 
-  /** The point that the next tap places; none where the bike has it no more, after an undo or with other links. */
+  /** The point that the next tap places; null when the bike no longer has it, after an undo or with other links. */
   readonly armedPoint: PointKey | null = $derived.by(() => {
     const { chosenPoint } = this.mode;
     return this.handles.free.some(({ id }) => id === `point-${chosenPoint}`) ? chosenPoint : null;

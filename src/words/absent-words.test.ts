@@ -22,7 +22,7 @@ const REASONS: Readonly<Record<AbsentReason, true>> = {
   stayThroughAxle: true,
 };
 
-it('every reason for having no number is told in words of its own', () => {
+it('every reason for having no number has its own words', () => {
   const words = (Object.keys(REASONS) as AbsentReason[]).map((reason) => absentWords(absent(reason)));
   expect(new Set(words).size).toBe(words.length);
   for (const sentence of words) expect(sentence.length).toBeGreaterThan(10);

@@ -25,12 +25,12 @@ const inches: NumberStyle = { system: 'inch', decimal: ',' };
 const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
 
 describe('chains and places', () => {
-  it('links are told to a hundredth, in the user’s own decimal sign', () => {
+  it('links are written to a hundredth, with the user’s decimal sign', () => {
     expect(exactLinksText(111.384, style)).toBe('111.38');
     expect(exactLinksText(112, inches)).toBe('112,00');
   });
 
-  it('a place is told with the way there, and in inches for those who use them', () => {
+  it('a place is written with the way there, in inches for those who use them', () => {
     const place = { ok: true, links: 112, axlePosition: 25.4, residual: 0 } as const;
     expect(plain(placeWords(place, 20.4, style))).toBe('axle at 25.4 mm, 5.0 mm back');
     expect(plain(placeWords(place, 26.4, style))).toBe('axle at 25.4 mm, 1.0 mm forward');
@@ -38,7 +38,7 @@ describe('chains and places', () => {
     expect(plain(placeWords(place, 0, inches))).toBe('axle at 1,00 in, 1,00 in back');
   });
 
-  it('a chain that does not fit is told with where the axle would be', () => {
+  it('the sentence for a chain that does not fit says where the axle would be', () => {
     const misfit = {
       ok: false,
       reason: 'chainTooShort',
@@ -59,7 +59,7 @@ describe('chains and places', () => {
     );
   });
 
-  it('no chain is told with its reason', () => {
+  it('the sentence for no chain gives its reason', () => {
     expect(noChainWords({ ok: false, reason: 'slackImpossible' }, CHAIN, style)).toMatch(
       /cannot have this much slack\. Set less/,
     );
@@ -104,7 +104,7 @@ describe('slack', () => {
     );
   });
 
-  it('that cannot be set is told why', () => {
+  it('that cannot be set has its reason in words', () => {
     for (const [reason, words] of [
       ['chainDoesNotReach', /does not reach the slot/],
       ['tooSlack', /Keep less/],
@@ -164,7 +164,7 @@ describe('the gap to the pivot', () => {
     touching: [],
   };
 
-  it('is told with its least and where that is', () => {
+  it('names its least and where that is', () => {
     expect(plain(clearanceWords(clearance, true, 130, style))).toBe(
       'The upper run stays clear: least gap 15.0 mm with the wheel hanging, to the chain slider [rub strip].',
     );
@@ -176,7 +176,7 @@ describe('the gap to the pivot', () => {
     );
   });
 
-  it('closed is told with the travel over which the chain lies on the guide', () => {
+  it('closed names the travel over which the chain lies on the guide', () => {
     const words = (from: number, to: number): string =>
       plain(
         clearanceWords(
@@ -194,7 +194,7 @@ describe('the gap to the pivot', () => {
     expect(words(20, 130)).toMatch(/chain slider \[rub strip\] from 20\.0 mm of rear travel to bottomed\./);
   });
 
-  it('closed is told with what that does', () => {
+  it('closed says what that does', () => {
     expect(plain(rubbingWords(26.2, 38, 433.6, style))).toBe(
       'There it pulls at 38.0 mm from the pivot, the chain slider’s radius, instead of 26.2 mm, and presses on the chain slider with 434 N for every 1000 N of thrust. That wears both.',
     );

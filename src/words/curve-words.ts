@@ -15,7 +15,7 @@ export interface PlacedCurve {
   readonly name: string;
   readonly of: 'now' | 'baseline' | 'kept' | 'state';
   readonly curve: Curve;
-  /** The name of an earlier curve that is the same line; null when it is a line of its own. */
+  /** The name of an earlier curve that is the same line; null when there is none. */
   readonly under: string | null;
   /** Where on the axis it stands and what it reads there, which on an axis of both travels may lie beside the line. */
   readonly place: number | null;

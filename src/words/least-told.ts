@@ -1,4 +1,4 @@
-/** The least change that is told, and what stands below it. */
+/** The least change that a sentence names, and what it says below that. */
 import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 

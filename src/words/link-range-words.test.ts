@@ -1,4 +1,4 @@
-/** Tests of what is told of the links' way beyond the travel. */
+/** Tests of the words for the links' way beyond the travel. */
 import { describe, expect, it } from 'vitest';
 import { rockerOnArm, rockerToFrame, rearLayouts, twoShocks } from '../../tests/support/rear-layouts.ts';
 import { madeRear } from '../../tests/support/rear-made.ts';
@@ -39,7 +39,7 @@ describe('the way of the links beyond the travel', () => {
     },
   );
 
-  it('is told with the figure and the reason at each end', () => {
+  it('names the figure and the reason at each end', () => {
     for (const layout of [twoShocks, rockerToFrame, rockerOnArm]) {
       const of = made(layout);
       const words = linkRangeWords(of, metric);

@@ -97,7 +97,7 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
 
 /**
  * Two sentences for a person, with the numbers in the user's own units: what does not balance, and what to change. A
- * bike without a pose is told as such; a number the refusal does not carry is a dash.
+ * bike without a pose has its own sentence; a number that the refusal does not carry is a dash.
  */
 export function noEquilibriumWords(no: NoEquilibrium, drive: DriveNoun, style: NumberStyle): string {
   const { reason } = no;

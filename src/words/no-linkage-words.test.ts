@@ -76,7 +76,7 @@ it('gives two lengths that differ different digits', () => {
   expect(near).toContain('330.001 mm');
 });
 
-it('a number in the way that is none is refused as such', () => {
+it('a figure that is not a number has its own sentence', () => {
   expect(noLinkage('shockTooLong', { found: NaN })).toEqual({
     ok: false,
     reason: 'inputNotANumber',

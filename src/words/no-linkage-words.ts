@@ -1,4 +1,4 @@
-/** Tells a person why a rear suspension cannot be as it is asked to be, and what to change. */
+/** Why a rear suspension cannot be as it is set, in words, and what to change. */
 import { noPoseWords } from './no-pose-words.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { NoPose } from '../core/chassis/no-pose.ts';

@@ -8,7 +8,7 @@ import { noStandAdvice, wayToAdjuster } from './no-stand-advice.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
-it('asks for a spring rate that is not known, by the name of its adjuster', () => {
+it('says which spring rate to give, by the name of its adjuster', () => {
   const problem = refuse('rateNotAboveZero', { end: 'front' });
   expect(noStandAdvice(problem, 'forkSpringRate', 'chain', METRIC)).toBe(
     'Fork spring rate is not known yet. Set that adjuster to the rate printed on the spring; until then only these ride states have readings: topped out and travel set by hand.',

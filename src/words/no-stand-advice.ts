@@ -1,4 +1,4 @@
-/** What is said when the bike does not stand as it is asked to: what is in the way, and what to change. */
+/** The words for a bike that does not stand as it is set: what is in the way, and what to change. */
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';

@@ -1,4 +1,4 @@
-/** Tells a person why a bike does not stand in a ride state: what is in the way, and what to change. */
+/** Why a bike does not stand in a ride state, in words: what is in the way, and what to change. */
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';

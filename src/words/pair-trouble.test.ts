@@ -1,4 +1,4 @@
-/** Tests of what a person is told about a pair that cannot be fitted. */
+/** Tests of the words for a pair of sprockets that cannot be fitted. */
 import { CHAIN } from '../core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { ANY_CHAIN, pairsOf } from '../../tests/support/pairs-asked.ts';

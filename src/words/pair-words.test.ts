@@ -91,7 +91,7 @@ describe('the difference of two pairs', () => {
     expect(pairDifference({ ...pair(15, 45), wheelbase: null }, pair(15, 46)).wheelbase).toBeNull();
   });
 
-  it('is told with its cause: the chain’s torque about the pivot', () => {
+  it('names its cause: the chain’s torque about the pivot', () => {
     const words = pairWords(pair(15, 45), pair(16, 48), CHAIN, style);
     const { antiSquat, chainMoment } = pairDifference(pair(15, 45), pair(16, 48));
     expect(antiSquat).toBeLessThan(0);

@@ -17,7 +17,7 @@ const LEAST_MOMENT = 0.05;
 /**
  * One sentence such as "Same ratio, less anti-squat (−0.4 points), because the chain pulls 1.4 N·m more about the pivot per
  * 1000 N of thrust." The cause is named only when its direction is that of the change; otherwise the chain is named as
- * working against it. Without an anti-squat on either side only the ratio is told.
+ * working against it. Without an anti-squat on either side it names the ratio alone.
  */
 export function pairWords(
   from: SprocketPair,

@@ -10,7 +10,7 @@ export interface RideColumn extends ChangeWords {
   readonly label: string;
   readonly quantity: QuantityKey;
   readonly value: (figures: RideFigures) => number | null;
-  /** What is told below the figure; empty for nothing. */
+  /** The words below the figure; empty for none. */
   readonly besides: (figures: RideFigures, style: NumberStyle) => string;
 }
 

@@ -8,7 +8,7 @@ import { restsWords } from './rest-words.ts';
 import type { LoadCase } from '../core/riding/load-case.ts';
 import { writeShort } from './write-short.ts';
 
-/** Lean below this is told as upright, radians: a tenth of a degree. */
+/** Below this lean the sentence says upright, radians: a tenth of a degree. */
 const UPRIGHT = 0.0017;
 /** Braking below this is rounding of sums, g. */
 const NO_BRAKES = 1e-9;

@@ -8,7 +8,7 @@ const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
 
 describe('a sag', () => {
-  it('is told in mm and in per cent of the travel, against what is common', () => {
+  it('is written in mm and in per cent of the travel, beside what is common', () => {
     expect(plain(sagSentence(33, 132.5, 'rear', 'rider', 'road', METRIC))).toBe(
       'Rear rider sag 33.0 mm, 25 % of the travel, within 25 to 40 mm common on the road',
     );

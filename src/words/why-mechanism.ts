@@ -224,7 +224,7 @@ function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[
     });
 }
 
-/** How far the two ends of the frame rose, when by as much as is told. */
+/** How far the two ends of the frame rose; null below the least change that a sentence names. */
 function movedSentence({ pivotHeight, headHeight }: Why, style: NumberStyle): string | null {
   const ends = [
     { name: 'swingarm pivot', height: pivotHeight },

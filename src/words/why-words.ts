@@ -33,7 +33,7 @@ export interface WhySentence {
 }
 
 export interface WhyStory {
-  /** Null when nothing changed by as much as is told. */
+  /** Null when no change is large enough for a sentence. */
   readonly headline: string | null;
   readonly sentences: readonly WhySentence[];
 }
@@ -155,7 +155,7 @@ interface Change {
   readonly weight: number;
 }
 
-/** The changes that are told, the biggest first by what a rider notices. */
+/** The changes that sentences name, the one that a rider notices most first. */
 function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
   return splits
     .map((split): Change => {
@@ -204,7 +204,7 @@ export function whyStory(
   };
 }
 
-/** The least changes that are told, in one sentence. */
+/** The least changes that sentences name, in one sentence. */
 export function leastToldWords(style: NumberStyle): string {
   const least = [
     writeShort(LEAST_TOLD.angle, 'angle', style),

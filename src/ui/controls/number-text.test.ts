@@ -54,7 +54,7 @@ describe('typed words', () => {
     expect(typedAdvice('aboveRange', 'angle', german, { most: 3 })).toBe('This is at most 3,00°.');
   });
 
-  it('are told what ends the range where they pass it, and at that end only', () => {
+  it('name what ends the range where they pass it, and at that end only', () => {
     const teeth = { least: 12, most: 40, ends: { least: 'A smaller one does not go over the shaft.' } };
     const small = readTyped('9', 'teeth', metric, teeth);
     expect(small).toEqual({ ok: false, reason: 'belowRange' });
@@ -86,7 +86,7 @@ describe('a step', () => {
     expect(stepText(1, 0.1, 1, 'count', { least: 1, most: 2 })).toBe(2);
   });
 
-  it('is asked for by arrows and Page keys, not by shortcuts', () => {
+  it('follows arrows and Page keys, not shortcuts', () => {
     const key = (name: string, more = {}) =>
       stepsOfKey({ key: name, shiftKey: false, altKey: false, ctrlKey: false, metaKey: false, ...more });
     expect(key('ArrowUp')).toBe(1);

@@ -147,7 +147,7 @@ export interface StepKey {
   readonly metaKey: boolean;
 }
 
-/** Steps a key asks for: arrows one, with Shift ten, with Alt a tenth; Page keys ten. Null for any other key. */
+/** Steps of a key: arrows one, with Shift ten, with Alt a tenth; Page keys ten. Null for any other key. */
 export function stepsOfKey(event: StepKey): number | null {
   if (event.ctrlKey || event.metaKey) return null;
   const size = event.shiftKey ? 10 : event.altKey ? 0.1 : 1;

@@ -70,7 +70,7 @@ export async function saveCurvesPng(shown: CurvesShown): Promise<boolean> {
   try {
     await image.decode();
   } catch {
-    // A browser that cannot read its own SVG is told of by the caller.
+    // The caller says so where a browser cannot read its own SVG.
     return false;
   }
   const canvas = document.createElement('canvas');

@@ -1,4 +1,4 @@
-/** Tests of which figures are asked for. */
+/** Tests of which figures the form shows. */
 import { expect, it } from 'vitest';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
 import type { Bike } from '../../core/parts/bike.ts';

@@ -1,4 +1,4 @@
-/** Which of the bike's figures say something about this bike; the others are not asked for. */
+/** Which of the bike's figures say something about this bike; the form leaves the others out. */
 import type { Bike } from '../../core/parts/bike.ts';
 import { hasRuns } from '../../core/parts/drive-kind.ts';
 
@@ -8,7 +8,7 @@ const hasStay = (bike: Bike): boolean => bike.rearBrake.caliper === 'ownStay';
 
 const torqueArm = (bike: Bike): boolean => bike.drive.kind === 'shaft' && bike.housing.heldBy === 'torqueArm';
 
-/** Of the chain as it is now, asked for in its own tab beside what follows from them. */
+/** Of the chain as it is now; its own tab has their fields, beside what follows from them. */
 const elsewhere = (): boolean => false;
 const byTable = (bike: Bike): boolean => bike.swingarm.links === null;
 
@@ -40,7 +40,7 @@ const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'housing.armLength': torqueArm,
 };
 
-/** Whether a field, by its path, is asked for on this bike. */
+/** Whether the form shows a field, by its path, for this bike. */
 export function fieldApplies(bike: Bike, path: string): boolean {
   return NEEDS[path]?.(bike) ?? true;
 }

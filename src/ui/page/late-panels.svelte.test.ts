@@ -1,8 +1,8 @@
-/** Tests of fetching panels after the first sight: in turn, once each, and again where one did not come. */
+/** Tests of fetching panels after the first sight: one after another, each once, and again after a failure. */
 import { expect, it } from 'vitest';
 import { LatePanels } from './late-panels.svelte.ts';
 
-/** Panels that are mere names, how often each was asked for in order, and which cannot be fetched for now. */
+/** Panels that are mere names, which of them were fetched in which order, and which cannot be fetched for now. */
 function begun(cut: readonly string[] = []) {
   const asked: string[] = [];
   const away = new Set(cut);
@@ -18,13 +18,13 @@ function begun(cut: readonly string[] = []) {
   return { late: new LatePanels(['ride', 'springs', 'chain', 'curves'].map(late)), asked, away };
 }
 
-it('has no panel before it is asked for, and has not failed either', () => {
+it('has no panel before it fetches one, and has not failed either', () => {
   const { late } = begun();
   expect(late.panel('chain')).toBeNull();
   expect(late.hasFailed('chain')).toBe(false);
 });
 
-it('fetches all in turn, and none that is there again', async () => {
+it('fetches all one after another, and none twice', async () => {
   const { late, asked } = begun();
   await late.load('chain');
   await late.loadAll();

@@ -55,7 +55,7 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     if (current === 'measure') bench.measuring.tapPlace(xPx, yPx);
     else if (current === 'edit' && armedPoint !== null) {
       bench.moving.placeAt(armedPoint, xPx, yPx);
-      // One tap places once; the next one would throw a part that nobody meant any more.
+      // One tap places once; the next one would move a part that nobody meant to move.
       bench.mode.chosenPoint = null;
     } else bench.chooseLineAt(xPx, yPx);
   }
