@@ -32,7 +32,7 @@ export interface AxisAsked {
   readonly rounded: boolean;
 }
 
-/** Least span of an axis, in the smallest steps that the quantity is written in: less would draw rounding noise. */
+/** Least span of an axis, in the smallest steps that the quantity is written in: less would draw rounding noise. What is counted has none. */
 const LEAST_STEPS = 10;
 
 /** Ends that are too near to each other move apart about their middle. */
@@ -41,7 +41,8 @@ export function axisOf(asked: AxisAsked): Axis {
   const { counted } = QUANTITIES[quantity];
   const { perMetric, digits } = shownUnit(quantity, style.system);
   const middle = ((asked.from + asked.to) / 2) * perMetric;
-  const half = Math.max((asked.to - asked.from) * perMetric, LEAST_STEPS / 10 ** digits) / 2;
+  const least = counted === null ? LEAST_STEPS / 10 ** digits : 1;
+  const half = Math.max((asked.to - asked.from) * perMetric, least) / 2;
   // Its ticks and round ends are those of every even scale; the one that also blends brings 5 kB for colours.
   const scale = scaleQuantize().domain([middle - half, middle + half]);
   if (asked.rounded) scale.nice(count);

@@ -165,3 +165,28 @@ test('rear, front and both pinned as variants stand beside the baseline, are set
   await expect(sheets(page).getByRole('listitem')).toHaveCount(1);
   await expect(table).toBeVisible();
 });
+
+test('a season is one figure over the sheets, with day, weather and words at each', async ({ page }) => {
+  await openPage(page);
+  await openSheets(page);
+  for (const [length, day, weather] of [
+    ['0', '2026-04-03', 'cold and dry'],
+    ['4', '2026-05-02', 'warm'],
+  ] as const) {
+    await typeInto(page, REAR_HEIGHT, length);
+    await beginSheet(page);
+    await sheets(page).getByLabel('Day').fill(day);
+    await sheets(page).getByLabel('Weather').fill(weather);
+    await keepSheet(page);
+  }
+  await sheets(page).getByText('Season: one figure over all sheets').click();
+  await sheets(page).getByLabel('Figure').selectOption('Shock length');
+  const picture = sheets(page).getByRole('img', { name: 'Shock length over the sheets' });
+  await expect(picture).toBeVisible();
+  await expect(picture.locator('desc')).toHaveText(
+    /^From 0\.0\smm on the first sheet to 4\.0\smm on the latest\.$/,
+  );
+  await expect(sheets(page).getByRole('listitem').filter({ hasText: 'cold and dry' })).toContainText(
+    /0\.0\smm, 3 Apr 2026, cold and dry/,
+  );
+});
