@@ -1,0 +1,88 @@
+/** A shop's week with its bikes: found, opened, noted, put away, deleted and brought back, with 2,000 of them. */
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test, type Page } from '@playwright/test';
+import { bikeRow, bikeRows, bikesDialog, expectBike, openBikes, openCard } from './support/bikes.ts';
+import { expectKeptFork } from './support/kept.ts';
+import { field, FRONT_HEIGHT, startDemo, typeInto, undo } from './support/panels.ts';
+import { openPage } from './support/side-view.ts';
+
+/** Copies the stored bike many times into the browser's database, with owners of their own. */
+async function fillShop(page: Page, count: number): Promise<void> {
+  await page.evaluate(
+    (many) =>
+      new Promise<void>((done, failed) => {
+        const asked = indexedDB.open('sidestance');
+        asked.onsuccess = () => {
+          const transaction = asked.result.transaction(['bikes', 'index'], 'readwrite');
+          const bikes = transaction.objectStore('bikes');
+          const index = transaction.objectStore('index');
+          const all = bikes.getAll();
+          all.onsuccess = () => {
+            for (let at = 0; at < many; at++) {
+              const bike = { ...all.result[0], id: `made-${at}`, name: `Customer bike ${at}`, savedAt: at };
+              bikes.put(bike);
+              const { text, ...summary } = bike;
+              const card = { owner: `Owner ${at}`, notes: '', tags: [], archived: false };
+              index.put({ ...summary, card, sheets: 10, latestSheet: '2026-11-01', length: text.length });
+            }
+          };
+          transaction.oncomplete = () => {
+            asked.result.close();
+            done();
+          };
+          transaction.onerror = () => failed(new Error(String(transaction.error)));
+        };
+      }),
+    count,
+  );
+}
+
+test('a bike is opened by Enter, and passing over others with the arrow keys opens none', async ({
+  page,
+}) => {
+  await openPage(page);
+  await typeInto(page, FRONT_HEIGHT, '9');
+  await expectKeptFork(page, 9);
+  await startDemo(page, 'Twin-shock roadster');
+  await openBikes(page);
+  await expect(page.getByRole('searchbox', { name: 'Search bikes' })).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  await expect(bikeRow(page, 'Road sport, as delivered')).toBeFocused();
+  await expectBike(page, 'Twin-shock roadster');
+  await page.keyboard.press('Enter');
+  await expectBike(page, 'Road sport, as delivered');
+  await undo(page);
+  await expect(field(page, FRONT_HEIGHT)).toHaveValue('5.0');
+});
+
+test('a card takes the owner, and a deleted bike comes back', async ({ page }) => {
+  await openPage(page);
+  await typeInto(page, FRONT_HEIGHT, '9');
+  await expectKeptFork(page, 9);
+  const card = await openCard(page, 'Road sport, as delivered');
+  await card.getByRole('textbox', { name: 'Owner' }).fill('Ana');
+  await card.getByRole('textbox', { name: 'Owner' }).press('Enter');
+  await expect(bikesDialog(page).getByText('Changed the owner')).not.toHaveCount(0);
+  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
+  expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+  await card.getByRole('button', { name: 'Delete' }).click();
+  await bikesDialog(page).getByRole('button', { name: 'Undo', exact: true }).click();
+  // Its card is open again, with the owner.
+  await expect(card.getByRole('textbox', { name: 'Owner' })).toHaveValue('Ana');
+  await expectBike(page, 'Road sport, as delivered');
+});
+
+test('2,000 bikes are on the page as a few rows, and are searched by their owner', async ({ page }) => {
+  await openPage(page);
+  await typeInto(page, FRONT_HEIGHT, '9');
+  await expectKeptFork(page, 9);
+  await fillShop(page, 2000);
+  const dialog = await openBikes(page);
+  await expect(dialog.getByRole('status').filter({ hasText: '2001 in all' })).toBeVisible();
+  expect(await bikeRows(page).count()).toBeLessThan(40);
+  await dialog.getByRole('searchbox').pressSequentially('owner 1999');
+  await expect(bikeRows(page)).toHaveCount(1);
+  await page.keyboard.press('Enter');
+  await expectBike(page, 'Customer bike 1999');
+});
