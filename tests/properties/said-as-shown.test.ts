@@ -55,12 +55,13 @@ const changes = fc.record(
   { requiredKeys: [] },
 );
 
-/** Springs that carry the drawn bike, each of its own stiffness. */
+/** Springs that carry the drawn bike, each of its own stiffness, and gas enough to move it. */
 const springs = fc.record({
   forkSpringRate: tenth(8, 12),
   shockSpringRate: tenth(80, 140),
   forkPreload: tenth(5, 20),
   shockPreload: tenth(5, 15),
+  acceleration: tenth(0.2, 0.8),
 });
 
 interface Changed {
