@@ -5,11 +5,11 @@ import { scriptSizes } from '../support/script-sizes.ts';
 
 /**
  * kB (1000 bytes) of gzip. A part that grows beyond its ceiling has to give something back, or come later. The first
- * sight holds the force laws, saved fields, adjusters and refusals of springs as sold and of air: 2.6 kB, and the torque arm of a shaft: 0.7 kB. All scripts hold the torque arm
- * with its form, 1.2 kB, and several bikes in a file and sheets as a table, 1.9 kB. The list of bikes with its cards, search and ways back
- * is 9 kB, all of it late.
+ * sight holds the force laws, saved fields, adjusters and refusals of springs as sold and of air, 2.6 kB, and the torque
+ * arm of a shaft, 0.7. All scripts hold the list of bikes with its cards and ways back, 9 kB, the files and the table
+ * of setup sheets, 1.9, the torque arm's form, 1.2, and a season's chart, 1.2; all of these come late.
  */
-const CEILINGS = { firstSight: 138, all: 293, panel: 25 };
+const CEILINGS = { firstSight: 138, all: 295, panel: 25 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
