@@ -4,6 +4,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { begun, endAll, forkOf, idle, names, road, tab, track } from '../../tests/support/kept-tab.ts';
 import { fail } from '../core/numeric/result.ts';
 import { setAdjuster } from '../document/edits.ts';
+import { saveBikes } from '../document/bikes-file.ts';
 import { saveDocument } from '../document/save-document.ts';
 import type { BikeStore } from '../storage/bike-store.ts';
 import { memoryStore } from '../storage/memory-store.ts';
@@ -174,6 +175,32 @@ describe('what is stored', () => {
     expect(keeping.message?.kind).toBe('warning');
     expect(await names(store)).toEqual(['Track day']);
     expect(await store.originals(keeping.bikeId ?? '')).toMatchObject({ value: [{ text }] });
+  });
+});
+
+describe('a file of several bikes', () => {
+  it('is brought back beside what is there, and the bike on the page stays', async () => {
+    const store = memoryStore(null);
+    const { bench, keeping, turn, leave } = await begun(store);
+    turn(9);
+    await leave();
+    const card = { owner: '', notes: '', tags: [], archived: false };
+    const bikes = [road, track].map((document, i) => ({ id: `filed-${i}`, card, document, sheets: [] }));
+    await keeping.openFile(new File([saveBikes(bikes, 5)], 'shop.json'));
+    expect(keeping.message).toMatchObject({
+      kind: 'done',
+      text: 'Brought back 2 bikes. What was here is as it was.',
+    });
+    expect(bench.session.document.setup.forkTubes).toBe(9);
+    expect((await names(store)).sort()).toEqual([road.bike.name, road.bike.name, track.bike.name].sort());
+  });
+
+  it('that is cut off changes nothing and says so', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    await keeping.openFile(new File(['{"format":"sidestance-bikes","schema":1,"bikes":['], 'cut.json'));
+    expect(keeping.message).toMatchObject({ kind: 'error', text: 'Nothing was brought back.' });
+    expect(await names(store)).toEqual([]);
   });
 });
 

@@ -3,6 +3,7 @@ import { untrack } from 'svelte';
 import type { Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { beginHistory, type History } from '../document/history.ts';
+import { holdsSeveralBikes } from '../storage/read-bikes-text.ts';
 import { Autosave } from '../storage/autosave.ts';
 import { downloadBike } from '../storage/bike-file.ts';
 import { listed } from '../storage/bike-index.ts';
@@ -21,6 +22,7 @@ import { readPreferences, type StoredPreferences } from '../storage/stored-prefe
 import { TabNotices, type TabNotice } from '../storage/tab-notices.ts';
 import { doneMessage, errorMessage, unreadableMessage, type Message } from '../words/keeping-message.ts';
 import { findInFile, findInVersion, findStored, type FoundBike } from './found-bike.ts';
+import { restoreFiles } from './bike-files.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
@@ -134,12 +136,17 @@ export class Keeping {
 
   /** Opens a file as a new bike, or says why not and leaves everything as it is. `besides` were given with it. */
   async openFile(file: File, besides = 0): Promise<void> {
-    await this.#turnTo(() =>
-      findInFile(file, besides, async (id, text) => {
-        if (this.#store !== null)
-          this.noted(await this.#store.keepOriginal({ id, keptAt: this.#place.now(), text }));
-      }),
-    );
+    const store = this.#store;
+    await this.#turnTo(async () => {
+      if (store !== null && (await holdsSeveralBikes(file))) {
+        const message = await restoreFiles(store, [file]);
+        await this.refresh();
+        return message;
+      }
+      return await findInFile(file, besides, async (id, text) => {
+        if (store !== null) this.noted(await store.keepOriginal({ id, keptAt: this.#place.now(), text }));
+      });
+    });
   }
 
   /** Where bikes are kept; null until it has been found. */

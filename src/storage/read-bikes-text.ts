@@ -1,8 +1,20 @@
 /** Reads the text of a file of several bikes, or says why not; one that is too large is not even read. */
 import { fail, type Result } from '../core/numeric/result.ts';
-import { LARGEST_BIKES_TEXT } from '../document/bikes-file.ts';
+import { BIKES_FORMAT, LARGEST_BIKES_TEXT } from '../document/bikes-file.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import type { OpenReason } from '../document/open-reason.ts';
+
+/** As much of a file as says what it holds, bytes. */
+const HEAD = 400;
+
+/** Whether a file says at its head that it holds several bikes; no where it cannot be read, which opening it then says. */
+export async function holdsSeveralBikes(file: Blob): Promise<boolean> {
+  try {
+    return (await file.slice(0, HEAD).text()).includes(`"${BIKES_FORMAT}"`);
+  } catch {
+    return false;
+  }
+}
 
 export async function readBikesText(file: Blob): Promise<Result<string, OpenReason>> {
   const large = tooLargeToRead(file.size, LARGEST_BIKES_TEXT);
