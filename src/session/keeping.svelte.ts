@@ -312,6 +312,7 @@ export class Keeping {
         void this.#listOthers();
         void this.#askToPersist();
       },
+      onUnreadable: () => void this.refresh(),
     });
     void this.#listOthers();
   }

@@ -23,6 +23,8 @@ export interface AutosaveOptions {
   readonly onStatus: (status: SaveStatus) => void;
   /** Called after every save that came through, for a notice to other tabs. */
   readonly onSaved?: (revision: number, savedAt: number, name: string) => void;
+  /** Called after a save that found no bike under its id and kept what lay there beside. */
+  readonly onUnreadable?: () => void;
 }
 
 export class Autosave {
@@ -98,7 +100,7 @@ export class Autosave {
   }
 
   async #writeAll(): Promise<void> {
-    const { store, id, writer, now, onSaved } = this.#options;
+    const { store, id, writer, now, onSaved, onUnreadable } = this.#options;
     while (this.#unsaved !== null) {
       const document = this.#unsaved;
       this.#unsaved = null;
@@ -120,6 +122,7 @@ export class Autosave {
       this.#savedAt = savedAt;
       this.#conflict = kept ?? this.#conflict;
       onSaved?.(revision, savedAt, name);
+      if (saved.value.foundUnreadable) onUnreadable?.();
       this.#report(this.#afterSave(revision, savedAt));
     }
   }

@@ -93,6 +93,8 @@ export interface SaveOutcome {
   readonly revision: number;
   /** Another tab's state that was not known to this writer and is kept beside; null when there was none. */
   readonly kept: StoredBike | null;
+  /** Set where what lay under the bike's id was no bike: it is kept beside as it is. */
+  readonly foundUnreadable?: true;
 }
 
 /** The text of a file or a stored bike as it was before it was repaired. */

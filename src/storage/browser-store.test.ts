@@ -91,3 +91,17 @@ it('a save and the list read no other bike', async () => {
     IDBObjectStore.prototype.getAll = getAll;
   }
 });
+
+it('a save over what is no bike keeps that beside, and says that it found it', async () => {
+  await value(store.save(write()));
+  const open = await openDB(DATABASE);
+  await open.put('bikes', { id: 'one', name: 'Odd', text: 7 });
+  open.close();
+  expect(await value(store.save(write({ known: 1, text: '[]' })))).toMatchObject({ foundUnreadable: true });
+  const { bikes, unreadable } = await value(store.list());
+  expect(bikes.map(({ id }) => id)).toEqual(['one']);
+  expect(unreadable.map(({ sentence }) => sentence)).toEqual([
+    '“Odd” is not a bike: its text is the number 7.',
+  ]);
+  expect(await value(store.save(write({ known: 2, text: '{}' })))).not.toHaveProperty('foundUnreadable');
+});

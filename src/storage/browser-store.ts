@@ -167,7 +167,10 @@ export function browserStore(): BikeStore {
           ...(beside === null ? [] : [transaction.objectStore('revisions').put(beside)]),
           transaction.done,
         ]);
-        return { revision: next.revision, kept };
+        const { revision } = next;
+        return there === undefined || read.ok
+          ? { revision, kept }
+          : { revision, kept, foundUnreadable: true as const };
       }),
     saveCard: (id, card) =>
       using(async (database) => {
