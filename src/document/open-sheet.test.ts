@@ -76,7 +76,7 @@ describe('a setup sheet', () => {
     ]);
   });
 
-  it('keeps both values of a correction, and none where nothing changed', () => {
+  it('keeps both values of a correction, and keeps no correction when nothing changed', () => {
     const once = correctNote(sheet, 'place', 'Place', 'Invented valley road', 5);
     expect(once.notes.place).toBe('Invented valley road');
     expect(once.corrections).toEqual([

@@ -16,7 +16,7 @@ export interface KeepingPlace {
   readonly onLeaving: (flush: () => Promise<void>) => () => void;
   /** Milliseconds since 1970, UTC. */
   readonly now: () => number;
-  /** Asks for the promise that what is stored stays. */
+  /** Asks the browser to keep what is stored. */
   readonly persist: () => Promise<Persistence>;
 }
 

@@ -143,7 +143,7 @@ it('what is being filled in stays with its bike until it is kept or dropped', as
   await keeping.end();
 });
 
-it('ten sheets without a copy in a file are told, until all bikes are saved', async () => {
+it('after ten sheets a copy in a file is due, until all bikes are saved', async () => {
   const { keeping, sheets } = await opened();
   for (let i = 0; i < 9; i++) await log(sheets);
   expect(sheets.copyDue).toBeNull();

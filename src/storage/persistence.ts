@@ -6,7 +6,7 @@ export type Persistence = 'kept' | 'mayGo' | 'unasked';
 /** The part of the browser's storage that answers. */
 type StoragePromise = Pick<StorageManager, 'persist' | 'persisted'>;
 
-/** Asks for the promise, unless it is given already. */
+/** Asks the browser to keep what is stored, unless it does already. */
 export async function askToPersist(
   storage: StoragePromise | undefined = navigator.storage as StorageManager | undefined,
 ): Promise<Persistence> {

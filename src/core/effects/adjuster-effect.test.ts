@@ -117,7 +117,7 @@ describe('a state to see an adjuster in', () => {
     expect(seen('rearTravelUsed', 'riderUp')).toBe('travelByHand');
   });
 
-  it('is none where what the adjuster needs is zero', () => {
+  it('is missing when what the adjuster needs is zero', () => {
     const still = { ...setup, dragForce: 0, passengerMass: 0, loadMass: 0 };
     for (const key of ['dragHeight', 'passengerHeight', 'loadHeight'] as const) {
       expect(stateToSeeIt(adjusterOf(key), bike, still, inState('riderUp')), key).toBe('none');

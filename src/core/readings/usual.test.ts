@@ -20,7 +20,7 @@ it('holds usual bikes, and each range runs upward', () => {
     }
 });
 
-it('is there for every reading of steering and balance whose words for a change are of feel', () => {
+it('stands with every reading of steering and balance whose change is told by feel', () => {
   const feel =
     /steering|steadier|quicker|calmer|livelier|falls into turns|lifts (later|sooner)|weight (higher|lower)/;
   const bare = READINGS.filter(

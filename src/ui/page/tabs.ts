@@ -35,7 +35,13 @@ export const TABS: readonly Tab[] = [
   {
     key: 'sheets',
     label: 'Sheets',
-    load: () => import('../sheets/sheets-panel.svelte'),
+    load: async () => {
+      const [panel] = await Promise.all([
+        import('../sheets/sheets-panel.svelte'),
+        import('../sheets/season.svelte'),
+      ]);
+      return panel;
+    },
     height: 'high',
   },
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
