@@ -81,7 +81,7 @@ test('S3: a tap where points lie close together asks which one is meant', async 
   expect(apart(pivot, countershaft)).toBeLessThan(22);
   await page.touchscreen.tap(pivot.x, pivot.y);
   const chooser = page.getByRole('group', { name: 'Which one?' });
-  await chooser.getByRole('button', { name: 'Countershaft' }).tap();
+  await chooser.getByRole('button', { name: 'Front sprocket' }).tap();
   await expect(handle(page, 'point-countershaft')).toHaveAttribute('aria-pressed', 'true');
   await expect(chooser).toHaveCount(0);
 });
