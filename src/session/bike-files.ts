@@ -1,5 +1,11 @@
 /** Files of several bikes and tables of sheets: saved to the downloads, and brought back into the store. */
-import { openBikes, saveBikes, type FiledBike, type OpenedBikes } from '../document/bikes-file.ts';
+import {
+  LARGEST_BIKES_TEXT,
+  openBikes,
+  saveBikes,
+  type FiledBike,
+  type OpenedBikes,
+} from '../document/bikes-file.ts';
 import { openDocument } from '../document/open-document.ts';
 import { openSheet } from '../document/open-sheet.ts';
 import { NOTES } from '../document/sheet-notes.ts';
@@ -7,7 +13,7 @@ import { bikeFileName } from '../storage/bike-file-name.ts';
 import type { BikeStore, WholeBike } from '../storage/bike-store.ts';
 import { download } from '../storage/download.ts';
 import { newId } from '../storage/new-id.ts';
-import { readBikesText } from '../storage/read-bikes-text.ts';
+import { readTextFile } from '../storage/read-text-file.ts';
 import { restoreBikes, type Restored } from '../storage/restore-bikes.ts';
 import { doneMessage, errorMessage, type Message } from '../words/keeping-message.ts';
 import { restoredWords } from '../words/restored-words.ts';
@@ -83,7 +89,7 @@ export async function restoreFiles(store: BikeStore, files: readonly File[]): Pr
   let total = NOTHING;
   let opened = 0;
   for (const file of files) {
-    const text = await readBikesText(file);
+    const text = await readTextFile(file, LARGEST_BIKES_TEXT);
     const found = text.ok ? bikesIn(text.value) : text;
     if (!found.ok) {
       report.push(`${file.name} was not opened. ${found.reason.sentence}`);

@@ -3,7 +3,7 @@ import { untrack } from 'svelte';
 import type { Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { beginHistory, type History } from '../document/history.ts';
-import { holdsSeveralBikes } from '../storage/read-bikes-text.ts';
+import { holdsSeveralBikes } from '../storage/read-text-file.ts';
 import { Autosave } from '../storage/autosave.ts';
 import { downloadBike } from '../storage/bike-file.ts';
 import { listed } from '../storage/bike-index.ts';

@@ -1,13 +1,13 @@
 /** Bikes as files: written to the downloads, and read from a file that the user gives. */
-import { fail, succeed, type Result } from '../core/numeric/result.ts';
+import { succeed, type Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import { openDocument } from '../document/open-document.ts';
 import type { Opened } from '../document/open-json.ts';
 import type { OpenReason } from '../document/open-reason.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { bikeFileName } from './bike-file-name.ts';
 import { download } from './download.ts';
+import { readTextFile } from './read-text-file.ts';
 
 /** Gives the bike to the browser's downloads and returns the file's name. */
 export function downloadBike(bike: BikeDocument, page: Document = document): string {
@@ -23,16 +23,7 @@ export interface ReadBike extends Opened {
 
 /** Opens a file, or says why not; one that is too large is not even read. */
 export async function readBikeFile(file: Blob): Promise<Result<ReadBike, OpenReason>> {
-  const large = tooLargeToRead(file.size);
-  if (large) return fail(large);
-  let bytes: Uint8Array;
-  try {
-    bytes = new Uint8Array(await file.arrayBuffer());
-  } catch (error) {
-    const why = error instanceof Error ? ` (${error.message})` : '';
-    return fail({ kind: 'unreadable', sentence: `The browser could not read the file${why}.` });
-  }
-  const text = textOfBytes(bytes, (given) => new TextDecoder('utf-8', { fatal: true }).decode(given));
+  const text = await readTextFile(file);
   if (!text.ok) return text;
   const opened = openDocument(text.value);
   return opened.ok ? succeed({ ...opened.value, text: text.value }) : opened;

@@ -20,7 +20,7 @@ it('holds usual bikes, and each range runs upward', () => {
     }
 });
 
-it('stands with every reading of steering and balance whose change is told by feel', () => {
+it('limits every reading of steering and balance that has feel words', () => {
   const feel =
     /steering|steadier|quicker|calmer|livelier|falls into turns|lifts (later|sooner)|weight (higher|lower)/;
   const bare = READINGS.filter(

@@ -1,6 +1,6 @@
-/** Reads the text of a file of several bikes, or says why not; one that is too large is not even read. */
+/** Reads the text of a file, or says why not; one that is too large is not even read. */
 import { fail, type Result } from '../core/numeric/result.ts';
-import { BIKES_FORMAT, LARGEST_BIKES_TEXT } from '../document/bikes-file.ts';
+import { BIKES_FORMAT } from '../document/bikes-file.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import type { OpenReason } from '../document/open-reason.ts';
 
@@ -16,8 +16,9 @@ export async function holdsSeveralBikes(file: Blob): Promise<boolean> {
   }
 }
 
-export async function readBikesText(file: Blob): Promise<Result<string, OpenReason>> {
-  const large = tooLargeToRead(file.size, LARGEST_BIKES_TEXT);
+/** The text of a file of at most `most` bytes; without it, of one bike. */
+export async function readTextFile(file: Blob, most?: number): Promise<Result<string, OpenReason>> {
+  const large = tooLargeToRead(file.size, most);
   if (large) return fail(large);
   let bytes: Uint8Array;
   try {
@@ -27,5 +28,5 @@ export async function readBikesText(file: Blob): Promise<Result<string, OpenReas
     return fail({ kind: 'unreadable', sentence: `The browser could not read the file${why}.` });
   }
   const decode = (given: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(given);
-  return textOfBytes(bytes, decode, LARGEST_BIKES_TEXT);
+  return textOfBytes(bytes, decode, most);
 }
