@@ -18,7 +18,8 @@ const riding = ['core/chain', 'core/springs', ...chainOrSprings];
 const weighing = ['core/riding', ...riding];
 const readings = ['core/weighing', ...weighing];
 const effects = ['core/readings', ...readings];
-const core = ['core/effects', 'core/sketch', ...effects];
+const measure = ['core/readings', 'core/sketch', ...readings];
+const core = ['core/measure', 'core/effects', 'core/sketch', ...effects];
 const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', 'words', ...core];
 const belowPanel = ['ui/controls', 'render/svg', 'session', ...belowSession];
 
@@ -139,6 +140,12 @@ export const folders = [
     { values: chainOrSprings },
   ),
   row(
+    'core/measure',
+    'tape, gauge and scales to a bike with the ± of every reading',
+    'a measured bike is judged by its readings; what a change does and how a bike is saved is not its business',
+    { values: measure },
+  ),
+  row(
     'words',
     'every sentence with a figure in it, from data and the figures shown',
     'sentences come last: they are made from what the core found, and nothing is computed from a sentence',
@@ -234,7 +241,7 @@ export const folders = [
   ),
   row(
     'commands',
-    'node-side commands: start, test, readings, bench',
+    'node-side commands: start, test, readings, measure, bench',
     'a command works on files with the core and needs no page',
     { values: ['document', 'words', ...core], packages: ['vite', '@playwright/test'], node: true },
   ),

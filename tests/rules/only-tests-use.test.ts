@@ -14,6 +14,7 @@ const ENTRIES = [
     .map((script) => /^node (src\/commands\/\S+)$/.exec(script)?.[1])
     .filter((file) => file !== undefined),
   'src/commands/readings.ts',
+  'src/commands/measure.ts',
   'src/document/json-schema.ts',
   'src/document/sheet-json-schema.ts',
 ];

@@ -1,0 +1,97 @@
+/** Fits a bike to a sheet of measurements, and prints it with the ± of every reading. */
+import { readFileSync, statSync } from 'node:fs';
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
+import { measureBike } from '../core/measure/measure-bike.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
+import { kindsText, noMeasureWords } from './measure-words.ts';
+import { nearestName } from './nearest-name.ts';
+import { readMeasureFile } from './read-measure-file.ts';
+import type { Outcome } from './readings.ts';
+
+const HELP = `Fits a bike to a sheet of measurements and prints it as JSON.
+
+  npm run measure -- FILE [--for READING]
+  npm run measure -- --kinds
+  node src/commands/measure.js FILE    the same without npm's own lines
+
+FILE is JSON: {"format": "sidestance-measure", "schema": 1, "start": "roadSport", "rows": [{"kind": "distance",
+"parts": ["pivot", "rearAxle"], "figure": "580 mm"}, …]}. A row may name "state", "sd", "outOfPlane", "fromOther" and
+"off"; --kinds lists kinds, parts, states and standard deviations. --for chooses the reading that the next measurement
+is to help most, trail when nothing is chosen.
+
+"status" is solved, notFixed, disagrees or twoAnswers; readings have "value", "unit", "u" (one standard deviation) and
+"fixed". The exit code is 1, with one line, when a row cannot be read or cannot be.
+`;
+
+interface Request {
+  readonly file: string | null;
+  readonly wanted: string | null;
+  readonly show: 'help' | 'kinds' | 'fit';
+}
+
+function requestFrom(args: readonly string[]): Result<Request, string> {
+  const files: string[] = [];
+  let wanted: string | null = null;
+  let show: Request['show'] = 'fit';
+  for (let i = 0; i < args.length; i++) {
+    const arg = args[i];
+    if (arg === '--help' || arg === '-h') show = 'help';
+    else if (arg === '--kinds') show = 'kinds';
+    else if (arg === '--for') {
+      i++;
+      if (i === args.length) return fail('--for takes the name of a reading, as in --for trail.');
+      wanted = args[i];
+    } else if (arg.startsWith('-')) return fail(`There is no option ${arg}; --help lists them.`);
+    else files.push(arg);
+  }
+  if (files.length > 1) return fail(`One file at a time, not ${files.length}: ${files.join(', ')}.`);
+  if (files.length === 0 && show === 'fit') return fail('Which file? npm run measure -- FILE, or --help.');
+  return succeed({ file: files[0] ?? null, wanted, show });
+}
+
+const decode = (bytes: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+
+function textOf(file: string): Result<string, string> {
+  let bytes: Uint8Array;
+  try {
+    const large = tooLargeToRead(statSync(file).size);
+    if (large) return fail(large.sentence);
+    bytes = readFileSync(file);
+  } catch (error) {
+    return fail(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
+  }
+  const text = textOfBytes(bytes, decode);
+  return text.ok ? text : fail(text.reason.sentence);
+}
+
+/** Everything the command does except writing to the streams. */
+export function measureCommand(args: readonly string[]): Outcome {
+  const refused = (line: string): Outcome => ({ code: 1, out: '', err: `${line}\n` });
+  const request = requestFrom(args);
+  if (!request.ok) return refused(request.reason);
+  const { file, show } = request.value;
+  if (show === 'kinds') return { code: 0, out: kindsText(), err: '' };
+  if (show === 'help' || file === null) return { code: 0, out: HELP, err: '' };
+  const text = textOf(file);
+  if (!text.ok) return refused(text.reason);
+  const read = readMeasureFile(text.value);
+  if (!read.ok) return refused(read.reason);
+  const { start, sheet } = read.value;
+  const wanted = request.value.wanted ?? read.value.wanted ?? 'trail';
+  const keys = READINGS.map(({ key }) => key);
+  if (!keys.includes(wanted))
+    return refused(`There is no reading “${wanted}”; the nearest is “${nearestName(wanted, keys)}”.`);
+  const found = measureBike({ start, sheet, wanted });
+  if (!found.ok) return refused(noMeasureWords(found));
+  const { bike, setup, ...rest } = found;
+  return { code: 0, out: `${JSON.stringify({ ...rest, bike, setup }, null, 2)}\n`, err: '' };
+}
+
+/** `args` are the command's arguments; the result is the exit code. */
+export function run(args: readonly string[]): number {
+  const { code, out, err } = measureCommand(args);
+  process.stderr.write(err);
+  process.stdout.write(out);
+  return code;
+}

@@ -1,0 +1,146 @@
+/** Reads a sheet of measurements that a person wrote by hand or the page saved. */
+import { fail, succeed, type Result } from '../core/numeric/result.ts';
+import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
+import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
+import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
+import type { StartingBike } from '../core/measure/measured-bike.ts';
+import type { MeasureRow, MeasureSheet } from '../core/measure/sheet.ts';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { openDocument } from '../document/open-document.ts';
+import { nearestName } from './nearest-name.ts';
+
+export interface MeasureFile {
+  readonly start: StartingBike;
+  readonly sheet: MeasureSheet;
+  readonly wanted: string | null;
+}
+
+const FORMAT = 'sidestance-measure';
+const FIELDS = ['format', 'schema', 'about', 'invented', 'start', 'wanted', 'gaugeZeroed', 'rows'] as const;
+const ROW_FIELDS = [
+  'kind',
+  'parts',
+  'state',
+  'otherState',
+  'figure',
+  'unit',
+  'sd',
+  'outOfPlane',
+  'fromOther',
+  'off',
+  'note',
+] as const;
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** The starting bikes by name: the types of bike that come with the program. */
+const STARTS = ['roadSport', 'trackDay', 'twinShockRoadster', 'longTravel'] as const;
+
+const isFields = (value: unknown): value is Fields =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** The sheet in a text, or one line that says what cannot be read, with the nearest name where a name is unknown. */
+export function readMeasureFile(text: string): Result<MeasureFile, string> {
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch (error) {
+    return fail(`The file is no JSON: ${error instanceof Error ? error.message : String(error)}.`);
+  }
+  if (!isFields(json) || json.format !== FORMAT)
+    return fail(`The file is no sheet of measurements: its "format" has to be "${FORMAT}".`);
+  if (json.schema !== 1) return fail('This program reads sheets of measurements with "schema": 1.');
+  const unknown = Object.keys(json).find((key) => !includes(FIELDS, key));
+  if (unknown !== undefined) return fail(unknownName('field', unknown, FIELDS));
+  const { rows, gaugeZeroed = true, wanted = null } = json;
+  if (!Array.isArray(rows)) return fail('"rows" has to be a list.');
+  if (typeof gaugeZeroed !== 'boolean') return fail('"gaugeZeroed" has to be true or false.');
+  if (wanted !== null && typeof wanted !== 'string') return fail('"wanted" has to be the name of a reading.');
+  const start = readStart(json.start);
+  if (!start.ok) return start;
+  const read: MeasureRow[] = [];
+  for (const [index, row] of (rows as readonly unknown[]).entries()) {
+    const found = readRow(row);
+    if (!found.ok) return fail(`Row ${index + 1}: ${found.reason}`);
+    read.push(found.value);
+  }
+  return succeed({ start: start.value, sheet: { gaugeZeroed, rows: read }, wanted });
+}
+
+function readStart(start: unknown): Result<StartingBike, string> {
+  if (start === undefined) return succeed(DEMO_BIKES[0]);
+  if (typeof start === 'string') {
+    const at = STARTS.findIndex((each) => each === start);
+    return at < 0 ? fail(unknownName('starting bike', start, STARTS)) : succeed(DEMO_BIKES[at]);
+  }
+  const opened = openDocument(JSON.stringify(start));
+  return opened.ok ? succeed(opened.value.document) : fail(`"start": ${opened.reason.sentence}`);
+}
+
+function readRow(row: unknown): Result<MeasureRow, string> {
+  if (!isFields(row)) return fail('a row has to be an object with "kind" and "figure".');
+  const unknown = Object.keys(row).find((key) => !includes(ROW_FIELDS, key));
+  if (unknown !== undefined) return fail(unknownName('field', unknown, ROW_FIELDS));
+  const kind = MEASURE_KINDS.find(({ key }) => key === row.kind);
+  if (kind === undefined) return fail(unknownName('kind', row.kind, keysOf(MEASURE_KINDS)));
+  const parts = readNames('part', row.parts ?? [], MEASURE_PART_KEYS);
+  if (!parts.ok) return parts;
+  const states = readNames(
+    'state',
+    [
+      row.state ?? kind.state,
+      ...(row.otherState === undefined || row.otherState === null ? [] : [row.otherState]),
+    ],
+    keysOf(MEASURE_STATES),
+  );
+  if (!states.ok) return states;
+  const { figure, unit = '', sd = null, outOfPlane = 0, fromOther = false, off = false } = row;
+  if (typeof figure !== 'string' && typeof figure !== 'number')
+    return fail('"figure" has to be a number, or a text such as "17 3/4 in" or "120/70-17".');
+  if (typeof unit !== 'string') return fail('"unit" has to be a text such as "mm".');
+  if (sd !== null && typeof sd !== 'number') return fail('"sd" has to be a number.');
+  if (typeof outOfPlane !== 'number') return fail('"outOfPlane" has to be a number of mm.');
+  if (typeof fromOther !== 'boolean' || typeof off !== 'boolean')
+    return fail('"fromOther" and "off" have to be true or false.');
+  const [state, otherState = null] = states.value;
+  return succeed({
+    kind: kind.key,
+    parts: parts.value,
+    state,
+    otherState,
+    figure: String(figure),
+    unit,
+    sd,
+    outOfPlane,
+    fromOther,
+    off,
+  });
+}
+
+function readNames<Name extends string>(
+  what: string,
+  given: unknown,
+  names: readonly Name[],
+): Result<readonly Name[], string> {
+  if (!Array.isArray(given)) return fail(`the ${what}s have to be a list of names.`);
+  const found: Name[] = [];
+  for (const each of given as readonly unknown[]) {
+    const name = names.find((known) => known === each);
+    if (name === undefined) return fail(unknownName(what, each, names));
+    found.push(name);
+  }
+  return succeed(found);
+}
+
+function unknownName(what: string, given: unknown, names: readonly string[]): string {
+  const typed = typeof given === 'string' ? given : JSON.stringify(given ?? null);
+  return `there is no ${what} “${typed}”; the nearest is “${nearestName(typed, names)}”.`;
+}
+
+function includes(names: readonly string[], name: string): boolean {
+  return names.includes(name);
+}
+
+function keysOf<Key extends string>(list: readonly { readonly key: Key }[]): readonly Key[] {
+  return list.map(({ key }) => key);
+}

@@ -1,0 +1,23 @@
+/** The angle of a line of the bike, as an angle gauge shows it. */
+import { degrees } from '../units/convert.ts';
+import { lineAngle } from './line-angle.ts';
+import type { MeasureKind } from './measure-kind.ts';
+
+export const angle = {
+  key: 'angle',
+  label: 'Angle',
+  quantity: 'angle',
+  read: 'number',
+  takes: [['line']],
+  sd: 0.1,
+  state: 'onWheels',
+  betweenStates: false,
+  least: -120,
+  most: 120,
+  help: 'Zero the gauge on the floor in line with the bike, then lay it along the part. Fork leg: from vertical, leaning back positive. Swingarm: below horizontal positive. Chain and frame rail: rising forward positive.',
+  figure: (held, [line]) => {
+    const found = lineAngle(held, line);
+    return found === null ? null : degrees(found);
+  },
+  fromOther: { label: 'from the other reference (90° less)', turn: (figure) => 90 - figure },
+} as const satisfies MeasureKind;

@@ -1,0 +1,25 @@
+/** A distance between two places, as a tape shows it. */
+import type { MeasureKind } from './measure-kind.ts';
+
+export const distance = {
+  key: 'distance',
+  label: 'Distance',
+  quantity: 'length',
+  read: 'number',
+  takes: [
+    ['point', 'mark'],
+    ['point', 'mark'],
+  ],
+  sd: 1,
+  state: 'onWheels',
+  betweenStates: false,
+  least: 5,
+  most: 4000,
+  help: 'Hold the tape from centre to centre, square to the bike’s side. Under 200 mm also measure how far one centre lies behind the other.',
+  figure: ({ place }, [from, to]) => {
+    const a = place(from);
+    const b = place(to);
+    return a === null || b === null ? null : Math.hypot(b.x - a.x, b.y - a.y);
+  },
+  fromOther: null,
+} as const satisfies MeasureKind;

@@ -1,0 +1,32 @@
+/** A bike as it is held while it is measured: where its parts are over the floor. */
+import type { Point } from '../plane/point.ts';
+import type { MeasurePartKey } from './measure-parts.ts';
+
+/** Floor frame: mm, x forward from below the rear axle, y up from the floor; angles in radians. */
+export interface HeldBike {
+  /** Nose-up pitch of the frame's axes. */
+  readonly pitch: number;
+  readonly frontRadius: number;
+  readonly rearRadius: number;
+  /** Where a point or mark is; null for a bolt that the links do not have. */
+  readonly place: (part: MeasurePartKey) => Point | null;
+  /** Steering axis from vertical, leaning back positive. */
+  readonly rake: number;
+  /** Steering axis less fork legs, both from vertical: zero on almost every motorcycle. */
+  readonly legTilt: number;
+  /** Front axle ahead of the steering axis, square to it, mm. */
+  readonly offset: number;
+  /** Pitch radii of the sprockets, mm; null without a chain or belt. */
+  readonly sprockets: { readonly front: number; readonly rear: number } | null;
+  /** Angle of the frame rail in frame coordinates, rising forward. */
+  readonly rail: number;
+  /** How far the floor rises forward under a gauge that was not zeroed on it. */
+  readonly slope: number;
+  /** Fork tube between seal and lower clamp, mm. */
+  readonly exposedTube: number;
+  /** Shock, eye to eye, mm; null where it is not known. */
+  readonly eyeToEye: number | null;
+  /** Whole bike as weighed, kg, and its centre. */
+  readonly mass: number;
+  readonly centre: Point;
+}

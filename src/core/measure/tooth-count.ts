@@ -1,0 +1,18 @@
+/** The teeth of a sprocket. */
+import type { MeasureKind } from './measure-kind.ts';
+
+export const toothCount = {
+  key: 'toothCount',
+  label: 'Teeth',
+  quantity: 'teeth',
+  read: 'exact',
+  takes: [['sprocket']],
+  sd: 0,
+  state: 'onWheels',
+  betweenStates: false,
+  least: 6,
+  most: 120,
+  help: 'Count them, or read the number stamped on the sprocket.',
+  figure: () => null,
+  fromOther: null,
+} as const satisfies MeasureKind;
