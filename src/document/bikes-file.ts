@@ -1,4 +1,5 @@
 /** The file of several bikes: each with what the shop keeps about it and its setup sheets; saved and opened with a report. */
+import { countChanges } from './repair.ts';
 import * as v from 'valibot';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { LONGEST_ABOUT, LONGEST_NAME } from './bounds.ts';
@@ -128,7 +129,9 @@ function bikeOf(json: Json, called: string, report: string[]): FiledBike | null 
   const { document, repairs } = opened.value;
   const { name } = document.bike;
   if (repairs.length > 0)
-    report.push(`${name} was opened with ${repairs.length} repairs, the first: ${repairs[0].sentence}`);
+    report.push(
+      `${name} was opened with ${countChanges(repairs)} repairs, the first: ${repairs[0].sentence}`,
+    );
   const noted = v.safeParse(card, ownValue(entry, 'card'));
   const given = ownValue(entry, 'sheets');
   if (given !== undefined && !Array.isArray(given))
@@ -154,6 +157,8 @@ function sheetOf(json: Json, called: string, report: string[]): FiledSheet | nul
   }
   const { sheet, repairs } = opened.value;
   if (repairs.length > 0)
-    report.push(`${called} was opened with ${repairs.length} repairs, the first: ${repairs[0].sentence}`);
+    report.push(
+      `${called} was opened with ${countChanges(repairs)} repairs, the first: ${repairs[0].sentence}`,
+    );
   return { id: named.output, sheet };
 }

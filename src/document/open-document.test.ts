@@ -1,4 +1,5 @@
 /** Tests of opening: what is refused and why, what is repaired and how that is said. */
+import { countChanges } from './repair.ts';
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import { SCHEMA } from './document.ts';
@@ -130,6 +131,7 @@ describe('repairing', () => {
     const { repairs } = opened({ ...plain, ...extra });
     expect(repairs).toHaveLength(13);
     expect(repairs[12].sentence).toBe('988 more unknown fields were left out.');
+    expect(countChanges(repairs)).toBe(1000);
   });
 
   it('replaces a baseline that cannot be used by the file’s own bike and setup, and says why', () => {

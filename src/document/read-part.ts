@@ -196,5 +196,6 @@ export function noteUnknownKeys(
     repairs.push({
       path,
       sentence: `${more} more unknown fields ${path === '' ? '' : `of ${path} `}were left out.`,
+      changes: more,
     });
 }

@@ -5,4 +5,11 @@ export interface Repair {
   readonly sentence: string;
   /** What is wrong, without the place in the file and without what was done about it; left out where the sentence is all. */
   readonly problem?: string;
+  /** How many changes the sentence stands for, where it sums up several. */
+  readonly changes?: number;
+}
+
+/** How many changes a list of repairs stands for. */
+export function countChanges(repairs: readonly Pick<Repair, 'changes'>[]): number {
+  return repairs.reduce((sum, { changes }) => sum + (changes ?? 1), 0);
 }

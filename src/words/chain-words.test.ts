@@ -196,7 +196,7 @@ describe('the gap to the pivot', () => {
 
   it('closed says what that does', () => {
     expect(plain(rubbingWords(26.2, 38, 433.6, style))).toBe(
-      'There it pulls at 38.0 mm from the pivot, the chain slider’s radius, instead of 26.2 mm, and presses on the chain slider with 434 N for every 1000 N of thrust. That wears both.',
+      'There it pulls at 38.0 mm from the pivot, the chain slider’s radius, instead of 26.2 mm. When the tyre pushes with 1000 N, the chain presses on the chain slider with 434 N. That wears both.',
     );
   });
 });

@@ -176,7 +176,7 @@ export function rubbingWords(
   style: NumberStyle,
 ): string {
   return (
-    `There it pulls at ${length(guideRadius, style)} from the pivot, the chain slider’s radius, instead of ${length(freeLever, style)},` +
-    ` and presses on the chain slider with ${Math.round(newtons)}\u00a0N for every 1000\u00a0N of thrust. That wears both.`
+    `There it pulls at ${length(guideRadius, style)} from the pivot, the chain slider’s radius, instead of ${length(freeLever, style)}.` +
+    ` When the tyre pushes with 1000\u00a0N, the chain presses on the chain slider with ${Math.round(newtons)}\u00a0N. That wears both.`
   );
 }

@@ -3,6 +3,8 @@
 /** A change that was made to a file so that it could be opened, in one sentence. */
 interface Repaired {
   readonly sentence: string;
+  /** How many changes it stands for, where it sums up several. */
+  readonly changes?: number;
 }
 
 export type MessageKind = 'done' | 'warning' | 'error';
@@ -25,7 +27,8 @@ export function errorMessage(text: string, details: readonly string[] = []): Mes
 /** That a bike was opened, with every change made on the way. `original` says where it is as it was. */
 export function openedMessage(name: string, repairs: readonly Repaired[], original: string): Message {
   if (repairs.length === 0) return doneMessage(`Opened ${name}.`);
-  const changes = repairs.length === 1 ? 'one change' : `${repairs.length} changes`;
+  const count = repairs.reduce((sum, each) => sum + (each.changes ?? 1), 0);
+  const changes = count === 1 ? 'one change' : `${count} changes`;
   return {
     kind: 'warning',
     text: `Opened ${name}, with ${changes}. ${original}`,

@@ -65,8 +65,10 @@ describe('what is said of the rider’s hands', () => {
     });
     const { value, words } = neutralTold(on, METRIC);
     expect(value).toBeCloseTo(102.15, 2);
-    expect(plain(words)).toContain('With 20 kg unsprung at the rear the neutral point is 102.2 %');
-    expect(plain(words)).toContain('moves it by +2.2 points from 100.');
+    expect(plain(words)).toContain('At 102.2 % the gas neither squats nor lifts the rear.');
+    expect(plain(words)).toContain(
+      'is +2.2 points from 100, because the gas also speeds up the 20 kg unsprung at the rear.',
+    );
     expect(neutralTold(stanceWith({ mass: 0 }), METRIC).value).toBeNull();
   });
 });

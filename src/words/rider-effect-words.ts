@@ -94,11 +94,11 @@ export function riderEffectsTold(
     })),
     told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `Upright, with ${mm(travel.rear)} of the rear’s travel used at that moment. The reading of this name uses the ride state shown.`,
+      words: `Upright, with ${mm(travel.rear)} of the rear’s travel used at that moment. Among the readings, the wheelie limit belongs to the ride state shown.`,
     })),
     told(REAR_LIFTS, rearLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `Upright, with ${mm(travel.front)} of the fork’s travel used at that moment. The reading of this name uses the ride state shown.`,
+      words: `Upright, with ${mm(travel.front)} of the fork’s travel used at that moment. Among the readings, the rear-lift limit belongs to the ride state shown.`,
     })),
   ];
 }
@@ -109,7 +109,7 @@ export function neutralTold(on: Stance, style: NumberStyle): Told {
     const unsprung = writeShort(on.machine.rearUnsprung, 'mass', style);
     return {
       value: neutral,
-      words: `With ${unsprung} unsprung at the rear the neutral point is ${writeNumber(neutral, 'percent', style).text}: the wheel’s own inertia moves it by ${writeChange(shift, 'percent', style).text} from 100.`,
+      words: `At ${writeNumber(neutral, 'percent', style).text} the gas neither squats nor lifts the rear. This neutral point is ${writeChange(shift, 'percent', style).text} from 100, because the gas also speeds up the ${unsprung} unsprung at the rear.`,
     };
   });
 }

@@ -55,6 +55,21 @@ test('ride height is open at first, every other group is folded to its name, and
   await expectNoUndo(page);
 });
 
+test('a tyre and a chain say at the baseline what a step of them would do, as shock and fork do', async ({
+  page,
+}) => {
+  await openPage(page);
+  const effect = (key: string): Locator => page.locator(`[data-adjuster="${key}"] .effect`);
+  await page.getByRole('button', { name: 'Open all adjusters' }).click();
+  await expect(effect('frontTyre')).toHaveText(/^10\smm larger: front \+[45]\.\d\smm at the axle line$/);
+  await expect(effect('rearTyre')).toHaveText(/^10\smm larger: seat \+\d\.\d\smm$/);
+  await expect(effect('chainLinks')).toHaveCount(0);
+  await chainAdjuster(page).getByText('By the chain').click();
+  await expect(effect('chainLinks')).toHaveText(/^Wheelbase ([+−]\d+\.\d|0\.0)\smm$/);
+  await page.getByRole('button', { name: 'Set as baseline' }).click();
+  await expect(effect('chainLinks')).toHaveText(/^2\slinks (longer|shorter): wheelbase [+−]\d+\.\d\smm$/);
+});
+
 test('one button opens every group and folds every group again', async ({ page }) => {
   await openPage(page);
   await page.getByRole('button', { name: 'Open all adjusters' }).click();

@@ -85,6 +85,17 @@ test('a file written by hand with the least there can be opens, and every assump
   await expect(list).toHaveCount(0);
 });
 
+test('a file with 4,800 changes says how many, names the first and sums up the rest', async ({ page }) => {
+  await openPage(page);
+  const unknown = Object.fromEntries(Array.from({ length: 4800 }, (_, i) => [`unknown${i}`, i]));
+  const text = JSON.stringify({ ...JSON.parse(readFileSync(plain, 'utf8')), ...unknown });
+  await open(page, { name: 'many.json', text });
+  const list = told(page, 'Opened many.json, with 4800 changes.').getByRole('listitem');
+  await expect(list).toHaveCount(13);
+  await expect(list.first()).toHaveText('unknown0 is not used by this file format and was left out.');
+  await expect(list.last()).toHaveText('4788 more unknown fields were left out.');
+});
+
 test('a broken file is refused in plain words, and the bike on the page stays with all that can be undone', async ({
   page,
 }) => {

@@ -169,7 +169,7 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
     /From steady speed to 0\.50\sg of acceleration at 40° of lean: the rear squats \d\.\d\smm/,
   );
   await expect(region).toContainText(/From steady speed to 0\.70\sg, 90\s% of it at the front/);
-  await expect(region).toContainText(/the neutral point is 10\d\.\d\s%/);
+  await expect(region).toContainText(/At 10\d\.\d\s% the gas neither squats nor lifts the rear/);
   await typeInto(page, adjusterLabel('riderHeight', 'chain'), '250');
   await expect(region).toContainText(/▼ −0\.\d\d\sg\s+lifts sooner/);
   // A refused figure spoils its own line only.

@@ -12,7 +12,8 @@ const texts = ({ loop }: DriveNoun) => ({
   help: {
     what: `The part of the anti-squat that the ${loop}’s pull makes about the swingarm pivot.`,
     sign: 'Negative pulls the rear down: the usual case, with the upper run above the pivot.',
-    measured: 'Computed from the upper run, the pivot, the rear sprocket and the tyre.',
+    measured:
+      'Computed from the upper run, the pivot, the rear sprocket and the tyre. With the swingarm’s part it makes the whole, up to rounding.',
     feels: 'Changes with every sprocket, even at the same ratio.',
   },
 });

@@ -11,7 +11,7 @@ import { withoutRun } from './without-run.ts';
  */
 export const freeTravel: Reading = {
   key: 'freeTravel',
-  label: 'Free travel between pulls',
+  label: 'Free travel from gas to closed throttle',
   group: 'drive',
   quantity: 'angle',
   construction: 'chainRuns',
