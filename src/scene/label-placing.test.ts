@@ -60,8 +60,31 @@ describe('labels on the side view', () => {
     expect(second.shiftPx).not.toEqual({ x: 0, y: 0 });
   });
 
-  it('of areas are left out rather than moved', () => {
-    expect(placeLabels([label, { ...label, fixed: true }], seen, WIDTH, HEIGHT)).toHaveLength(1);
+  it('of areas move along them, and are left out where no spot is free there', () => {
+    const name: WantedLabel = { ...label, along: 0.5 };
+    const [, moved] = placeLabels([label, name], seen, WIDTH, HEIGHT);
+    expect(moved.shiftPx.x).not.toBe(0);
+    expect(moved.shiftPx.y).toBeCloseTo(-0.5 * moved.shiftPx.x, 9);
+    expect(moved.leader).toBe(false);
+    expect(
+      placeLabels([label, name], seen, WIDTH, HEIGHT, [{ left: 0, top: 0, right: WIDTH, bottom: HEIGHT }]),
+    ).toEqual([]);
+  });
+
+  it('keep off what is avoided while there is room near, and lie over it otherwise', () => {
+    const { x, y } = toScreen(seen, label.at);
+    const avoid = (half: number): Box => ({
+      left: x - half,
+      top: y - half,
+      right: x + half,
+      bottom: y + half,
+    });
+    const boxOver = (half: number) => {
+      const [placed] = placeLabels([label], seen, WIDTH, HEIGHT, [], [avoid(half)]);
+      return labelBox(placed.text, placed.sizePx, placed.spot, { x, y }, placed.shiftPx);
+    };
+    expect(overlap(boxOver(40), avoid(40))).toBe(false);
+    expect(overlap(boxOver(400), avoid(400))).toBe(true);
   });
 
   it('of places outside the window are left out', () => {

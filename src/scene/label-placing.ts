@@ -13,8 +13,11 @@ export interface WantedLabel {
   readonly sizePx: number;
   /** Where the first try lies, px right and down of the place; for words beside a slanting line. */
   readonly startPx?: Point;
-  /** Left out rather than moved: for the name of an area, which means nothing beside it. */
-  readonly fixed?: boolean;
+  /**
+   * For the name of an area, which means nothing beside it: moved along the area only, which rises to the right by this
+   * much, and left out where it finds no spot there.
+   */
+  readonly along?: number;
   readonly backed?: boolean;
 }
 
@@ -33,6 +36,10 @@ const CLEARANCE = 3;
 /** How far a label may wander from its place, px, and in what steps. */
 const FARTHEST = 182;
 const STEP = 13;
+/** How far a label goes to keep clear of what it may lie over if need be, px. */
+const FAR_ENOUGH = 65;
+/** How far the name of an area moves along it, px. */
+const ALONG_FARTHEST = 130;
 /** A label further from its place than this gets a line back to it, px. */
 const LEADER_FROM = 20;
 
@@ -77,9 +84,23 @@ const SHIFTS: readonly Point[] = (() => {
   return all;
 })();
 
+const NEAR_SHIFTS = SHIFTS.filter(({ x, y }) => Math.hypot(x, y) <= FAR_ENOUGH);
+
+/** A little forward, where the area ends, and far back along it. */
+const ALONG: readonly number[] = (() => {
+  const all = [0, STEP, 2 * STEP];
+  for (let x = STEP; x <= ALONG_FARTHEST; x += STEP) all.push(-x);
+  return all;
+})();
+
+function shiftsAlong(rise: number): Point[] {
+  return ALONG.map((x) => ({ x, y: -rise * x }));
+}
+
 /**
- * The labels with their spots found, none over another, over `taken` or past the window's edge. A label whose
- * place is outside the window, or that finds no free spot, is left out rather than laid over another.
+ * The labels with their spots found, none over another, over `taken` or past the window's edge, and off what is
+ * `avoided` where there is room near. A label whose place is outside the window, or that finds no free spot, is left
+ * out rather than laid over another.
  */
 export function placeLabels(
   wanted: readonly WantedLabel[],
@@ -87,6 +108,7 @@ export function placeLabels(
   widthPx: number,
   heightPx: number,
   taken: readonly Box[] = [],
+  avoided: readonly Box[] = [],
 ): LabelShape[] {
   const boxes: Box[] = [...taken];
   const placed: LabelShape[] = [];
@@ -94,26 +116,33 @@ export function placeLabels(
     const screen = toScreen(view, label.at);
     if (screen.x < 0 || screen.y < 0 || screen.x > widthPx || screen.y > heightPx) continue;
     const start = label.startPx ?? NO_SHIFT;
-    for (const step of label.fixed ? [NO_SHIFT] : SHIFTS) {
-      const shiftPx = { x: start.x + step.x, y: start.y + step.y };
-      const box = labelBox(label.text, label.sizePx, label.spot, screen, shiftPx);
-      if (box.left < CLEARANCE || box.top < CLEARANCE) continue;
-      if (box.right > widthPx - CLEARANCE || box.bottom > heightPx - CLEARANCE) continue;
-      if (!boxes.every((other) => apart(box, other))) continue;
-      boxes.push(box);
-      placed.push({
-        kind: 'label',
-        role: label.role,
-        text: label.text,
-        at: label.at,
-        spot: label.spot,
-        shiftPx,
-        sizePx: label.sizePx,
-        ...(label.backed && { backed: true }),
-        leader: Math.hypot(step.x, step.y) > LEADER_FROM,
-      });
-      break;
-    }
+    const spotOf = (steps: readonly Point[], among: readonly Box[]) => {
+      for (const step of steps) {
+        const shiftPx = { x: start.x + step.x, y: start.y + step.y };
+        const box = labelBox(label.text, label.sizePx, label.spot, screen, shiftPx);
+        if (box.left < CLEARANCE || box.top < CLEARANCE) continue;
+        if (box.right > widthPx - CLEARANCE || box.bottom > heightPx - CLEARANCE) continue;
+        if (among.every((other) => apart(box, other))) return { step, shiftPx, box };
+      }
+      return null;
+    };
+    const found =
+      label.along === undefined
+        ? ((avoided.length > 0 ? spotOf(NEAR_SHIFTS, [...boxes, ...avoided]) : null) ?? spotOf(SHIFTS, boxes))
+        : spotOf(shiftsAlong(label.along), boxes);
+    if (found === null) continue;
+    boxes.push(found.box);
+    placed.push({
+      kind: 'label',
+      role: label.role,
+      text: label.text,
+      at: label.at,
+      spot: label.spot,
+      shiftPx: found.shiftPx,
+      sizePx: label.sizePx,
+      ...(label.backed && { backed: true }),
+      leader: label.along === undefined && Math.hypot(found.step.x, found.step.y) > LEADER_FROM,
+    });
   }
   return placed;
 }

@@ -9,6 +9,9 @@ import type { PathShape, PathStep, Role, Shape } from './shape.ts';
 import { squatConstruction } from './squat-construction.ts';
 import { zonesEnd } from './zones.ts';
 
+/** The inner edge of a tyre's ring, as a part of its radius. */
+const TYRE_PART = 0.8;
+
 /** Which place of both bikes is laid on the same spot. */
 export type ShadowAlign = 'rearPatch' | 'frontPatch' | 'pivot';
 
@@ -72,6 +75,17 @@ export function shadowShapes(baseline: Stance, bike: Bike, live: Stance, align: 
   const { squatSlope } = squatConstruction(baseline);
   const end = zonesEnd(baseline);
   const squatLine = segment('shadow', { x: 0, y: 0 }, { x: end, y: squatSlope * end });
-  const shapes = [...outlineShapes(baseline, bike, 'shadow'), squatLine];
-  return shiftShapes(shapes, alignedAt(baseline, align), alignedAt(live, align));
+  const outlines = outlineShapes(baseline, bike, 'shadow').map(inColour);
+  return shiftShapes([...outlines, squatLine], alignedAt(baseline, align), alignedAt(live, align));
+}
+
+/** What is closed has an area of colour as well, so that the baseline is a second drawing; of a wheel the tyre, whose spokes let it through. */
+function inColour(shape: PathShape): PathShape {
+  if (!shape.steps.some(({ op }) => op === 'close')) return shape;
+  const inner = shape.steps.flatMap((step): PathStep[] => {
+    if (step.op !== 'arc') return [];
+    const radius = TYRE_PART * step.radius;
+    return [{ op: 'move', x: step.cx + radius, y: step.cy }, { ...step, radius }, { op: 'close' }];
+  });
+  return { ...shape, role: 'shadowBody', steps: [...shape.steps, ...inner] };
 }

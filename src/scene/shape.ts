@@ -57,11 +57,14 @@ export type Role =
   | 'reach'
   | 'axle'
   | 'shadow'
+  | 'shadowBody'
   | 'ghost'
   | 'squatZone'
   | 'neutralZone'
   | 'liftZone'
   | 'proSquatZone'
+  | 'zoneEdge'
+  | 'zoneHatch'
   | 'zoneName'
   | 'chainLine'
   | 'swingarmLine'
@@ -80,6 +83,7 @@ export type Role =
   | 'centreOfGravity'
   | 'dimension'
   | 'snapGuide'
+  | 'closeUp'
   | 'grid'
   | 'axisLine'
   | 'axisName'
@@ -137,7 +141,7 @@ export type LabelSpot = 'right' | 'left' | 'above' | 'below' | 'centre';
 export type Shape = PathShape | MarkShape | LabelShape;
 
 /** Layers from back to front. */
-export type LayerName = 'zones' | 'shadow' | 'bike' | 'ghosts' | 'construction' | 'labels';
+export type LayerName = 'zones' | 'shadow' | 'bike' | 'ghosts' | 'construction' | 'labels' | 'closeUps';
 
 export interface SceneLayer {
   readonly name: LayerName;

@@ -34,12 +34,15 @@ export interface LabelOptions {
   readonly lit: Construction | null;
 }
 
+/** How far under the ground the middle of the trail's words stands, as a part of the text size. */
+const UNDER_GROUND = 0.85;
+
 /** Labels in order of importance. */
 export function sideViewLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
   const { style, sizePx } = options;
   const { pose, machine, rake, offset, swingarmAngle } = standing;
   const { squatSlope, loadPoint, swingarm } = squatConstruction(standing);
-  const { axisGround, patch, head } = trailPlaces(standing);
+  const { axisGround, head } = trailPlaces(standing);
   const trail = groundTrail(machine.frontRadius, rake, offset);
   const labels: WantedLabel[] = [
     // The chosen reading's words come before those that are always there.
@@ -47,8 +50,10 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
     {
       role: 'trailLine',
       text: `Trail ${writeNumber(trail, 'length', style).text}`,
-      at: { x: (axisGround.x + patch.x) / 2, y: 0 },
-      spot: 'below',
+      at: axisGround,
+      spot: 'right',
+      // Under the ground, beside the triangle.
+      startPx: { x: 0, y: UNDER_GROUND * sizePx },
       sizePx,
     },
     {
@@ -113,7 +118,7 @@ export function zoneLabels(standing: StandingBike, options: LabelOptions): Wante
     text: ZONE_WORDS[zone],
     at: { x, y },
     spot: 'left',
-    fixed: true,
+    along: NARROW.includes(zone) ? y / x : 0,
     backed: true,
     sizePx: NARROW.includes(zone) || options.brief ? options.sizePx : options.sizePx * 1.2,
   }));
@@ -128,7 +133,7 @@ function driveLineLabels(standing: StandingBike, options: LabelOptions): WantedL
   const { style, sizePx } = options;
   const { squatSlope } = squatConstruction(standing);
   const percent = antiSquat.read(standing);
-  const squatAt = standing.pose.wheelbase * 0.42;
+  const squatAt = standing.pose.wheelbase * 0.28;
   return [
     {
       role: 'squatLine',

@@ -52,6 +52,7 @@ interface Palette {
   readonly seat: string;
   readonly engine: string;
   readonly shadow: string;
+  readonly shadowFill: string;
   readonly ghost: string;
   readonly squat: string;
   readonly transfer: string;
@@ -82,6 +83,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     seat: '#55585c',
     engine: '#d8d3c7',
     shadow: '#6a737c',
+    shadowFill: '#56b4e98c',
     ghost: '#5f6871',
     squat: OKABE_ITO.vermillion,
     transfer: OKABE_ITO.blue,
@@ -110,6 +112,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     seat: '#0f1114',
     engine: '#23282e',
     shadow: '#7f8a96',
+    shadowFill: '#56b4e999',
     ghost: '#8793a0',
     squat: OKABE_ITO.orange,
     transfer: OKABE_ITO.skyBlue,
@@ -138,6 +141,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     seat: '#000000',
     engine: '#e4e4e4',
     shadow: '#6b6b6b',
+    shadowFill: '#56b4e9b3',
     ghost: '#5a5a5a',
     squat: '#b34700',
     transfer: '#005a8d',
@@ -202,12 +206,15 @@ function themeOf(name: ThemeName): Theme {
       rubbing: line(p.squat, 5),
       reach: line(p.inkSoft, 1.25, [6, 3]),
       axle: solid(p.background, p.ink, 1.5),
-      shadow: line(p.shadow, 1.25, [5, 4]),
+      shadow: line(p.shadow, 2, [6, 3]),
+      shadowBody: { ...line(p.shadow, 2, [6, 3]), fill: p.shadowFill },
       ghost: line(p.ghost, 1, [1, 3]),
       squatZone: solid(p.squatZone, null),
       neutralZone: solid(p.neutralZone, null),
       liftZone: solid(p.liftZone, null),
       proSquatZone: solid(p.proSquatZone, null),
+      zoneEdge: line(p.inkSoft, 1),
+      zoneHatch: line(p.inkSoft, 1),
       zoneName: line(p.inkSoft, 1),
       chainLine: line(p.ink, 1, [2, 3]),
       swingarmLine: line(p.ink, 1, [10, 4, 2, 4]),
@@ -225,6 +232,7 @@ function themeOf(name: ThemeName): Theme {
       instantCentre: solid(p.background, p.squat, 2),
       centreOfGravity: solid(p.background, p.ink, 1.5),
       dimension: line(p.transfer, 1.5),
+      closeUp: solid(p.background, p.inkSoft, 1.5),
       snapGuide: line(p.transfer, 1, [2, 2]),
       grid: line(p.inkFaint, 1),
       axisLine: line(p.inkSoft, 1.5),

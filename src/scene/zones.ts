@@ -6,6 +6,7 @@ import { squatOnGas } from '../core/riding/squat-on-gas.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { Point } from '../core/plane/point.ts';
+import { clipLine } from './clip.ts';
 import { pen } from './outline.ts';
 import { squatConstruction } from './squat-construction.ts';
 import type { Role, Shape } from './shape.ts';
@@ -14,10 +15,13 @@ import type { Role, Shape } from './shape.ts';
 const AHEAD = 170;
 const LIFT_REACH = 1.75;
 const PRO_SQUAT_REACH = 0.22;
+/** How wide the hatched end of an area is, and how far apart its strokes are, mm. */
+const HATCHED = 120;
+const HATCH_APART = 75;
 /** How far above its lower edge the lift area's name stands, as a part of the same slope. */
 const LIFT_NAME_ABOVE = 0.16;
 /** The squat area's name stands low, ahead of where the front tyre has rounded away. */
-const PRO_SQUAT_NAME_BELOW = 0.165;
+const PRO_SQUAT_NAME_BELOW = 0.18;
 const SQUAT_NAME_ABOVE = 0.065;
 
 /** Below the neutral zone, in it, above it and below the ground: on the gas, and with the throttle closed. */
@@ -85,12 +89,41 @@ export function zoneShapes(standing: StandingBike, band: number): Shape[] {
     : ['squatZone', 'liftZone'];
   const wedge = (role: Role, from: number, to: number): Shape =>
     pen().move(0, 0).line(x, from, x, to).close().shape(role);
+  const [bottom, top] = [-PRO_SQUAT_REACH * rise, LIFT_REACH * rise];
+  const edges = pen();
+  for (const y of [bottom, low, high]) edges.move(0, 0).line(x, y);
   return [
-    wedge('proSquatZone', -PRO_SQUAT_REACH * rise, 0),
+    wedge('proSquatZone', bottom, 0),
     wedge(below, 0, low),
     wedge('neutralZone', low, high),
-    wedge(above, high, LIFT_REACH * rise),
+    wedge(above, high, top),
+    hatch(x, bottom, 0, ['up', 'down']),
+    hatch(x, 0, low, ['up']),
+    hatch(x, high, top, ['down']),
+    edges.line(x, top).shape('zoneEdge'),
   ];
+}
+
+/** Strokes along the right end of an area, ahead of the bike, which tell it by their slant from its neighbours. */
+function hatch(x: number, from: number, to: number, slants: readonly ('up' | 'down')[]): Shape {
+  const start = x - HATCHED;
+  const part = start / x;
+  const area = [
+    { x: start, y: part * from },
+    { x, y: from },
+    { x, y: to },
+    { x: start, y: part * to },
+  ];
+  const drawn = pen();
+  const least = Math.min(from, part * from);
+  const most = Math.max(to, part * to);
+  for (const slant of slants)
+    for (let y = least - HATCHED; y < most + HATCHED; y += HATCH_APART) {
+      const [left, right] = slant === 'up' ? [y, y + HATCHED] : [y + HATCHED, y];
+      const stroke = clipLine({ x: start, y: left }, { x, y: right }, area);
+      if (stroke !== null) drawn.move(stroke.from.x, stroke.from.y).line(stroke.to.x, stroke.to.y);
+    }
+  return drawn.shape('zoneHatch');
 }
 
 /** A change of the rear below this is none, mm. */

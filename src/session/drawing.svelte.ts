@@ -5,6 +5,7 @@ import { bikeShapes } from '../scene/bike-drawing.ts';
 import { constructionShapes, highlightShapes, standingConstructions } from '../scene/construction-drawing.ts';
 import { dimensionLabel, dimensionShapes } from '../scene/dimension-drawing.ts';
 import { groundShapes } from '../scene/ground-drawing.ts';
+import { frontWheelBox, keptClear } from '../scene/kept-clear.ts';
 import { placeLabels, type Box } from '../scene/label-placing.ts';
 import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts';
 import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
@@ -26,10 +27,18 @@ const LARGE_WINDOW = 1000;
 const LARGE_HEIGHT = 550;
 const TEXT = { small: 11, normal: 13, large: 17 };
 
+const NO_CLOSE_UPS: CloseUpDrawing = { shapes: [], boxes: [] };
+
 /** A snap guide through a point, or a dimension between two, in ground coordinates. */
 export interface Measured {
   readonly from: Point;
   readonly to: Point;
+}
+
+/** What the close-ups draw, and the boxes of the screen that they take, px. */
+export interface CloseUpDrawing {
+  readonly shapes: readonly Shape[];
+  readonly boxes: readonly Box[];
 }
 
 export class Drawing {
@@ -45,6 +54,8 @@ export class Drawing {
   taken: () => readonly Box[] = () => [];
   /** Other ride states to show as quiet outlines; set by what knows them, once it is there. */
   ghosts = $state.raw<() => readonly Ghost[]>(() => []);
+  /** What changed, larger; set by what knows it, once it is there. */
+  closeUps = $state.raw<() => CloseUpDrawing>(() => NO_CLOSE_UPS);
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
@@ -63,7 +74,7 @@ export class Drawing {
   });
 
   /** Whether the live bike differs from the baseline in anything that is saved. */
-  readonly #differs = $derived.by(() => {
+  readonly differs = $derived.by(() => {
     const { bike, setup, baseline } = this.#session.document;
     return bike !== baseline.bike || setup !== baseline.setup;
   });
@@ -71,7 +82,7 @@ export class Drawing {
   readonly #shadow: SceneLayer = $derived.by(() => {
     const { live, baseline } = this.#standing;
     const { shadow, align } = this.#preferences.data;
-    const shown = shadow && this.#differs && live !== null && baseline !== null;
+    const shown = shadow && this.differs && live !== null && baseline !== null;
     return {
       name: 'shadow',
       ink: this.#ink,
@@ -138,6 +149,8 @@ export class Drawing {
     }),
   );
 
+  readonly #closeUps = $derived.by(() => this.closeUps());
+
   readonly #labels: SceneLayer = $derived.by(() => {
     const { live } = this.#standing;
     const { labels, zones, band } = this.#preferences.data;
@@ -170,9 +183,27 @@ export class Drawing {
     return {
       name: 'labels',
       ink: this.#ink,
-      shapes: placeLabels(wanted, view, widthPx, heightPx, [...this.taken(), ...this.#marks]),
+      shapes: placeLabels(
+        wanted,
+        view,
+        widthPx,
+        heightPx,
+        [
+          ...this.taken(),
+          ...this.#marks,
+          ...this.#closeUps.boxes,
+          ...(live === null ? [] : keptClear(live.stance, view)),
+        ],
+        live === null ? [] : [frontWheelBox(live.stance, view)],
+      ),
     };
   });
+
+  readonly #closeUpLayer: SceneLayer = $derived.by(() => ({
+    name: 'closeUps',
+    ink: 1,
+    shapes: this.#closeUps.shapes,
+  }));
 
   readonly scene: Scene = $derived([
     this.#zones,
@@ -182,6 +213,7 @@ export class Drawing {
     this.#ghostLayer,
     this.#construction,
     this.#labels,
+    this.#closeUpLayer,
   ]);
 
   constructor(session: BikeSession, standing: Standing, preferences: Preferences, view: SideView) {

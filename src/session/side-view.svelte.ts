@@ -3,6 +3,9 @@ import { fitView, panView, zoomedAbout, type Extent, type View } from '../scene/
 
 /** Free space round the bike when it is fitted, px. */
 const MARGIN = 14;
+/** Kept free ahead of the bike, as a part of the width, unless the window is too narrow for it, px. */
+const AHEAD = 0.1;
+const NARROW = 520;
 const FIRST_VIEW: View = { scale: 0.3, turn: 0, xPx: 100, yPx: 400 };
 
 export class SideView {
@@ -21,7 +24,12 @@ export class SideView {
 
   showWhole(extent: Extent): void {
     if (!(this.widthPx > 0 && this.heightPx > 0)) return;
-    this.view = fitView(extent, this.widthPx, this.heightPx, MARGIN);
+    const ahead = this.widthPx > NARROW ? AHEAD * this.widthPx : 0;
+    const fitted = fitView(extent, this.widthPx - ahead, this.heightPx, MARGIN);
+    const drawn = fitted.scale * (extent.right - extent.left);
+    // What width is left lies ahead of the bike, where a close-up of the front patch has its place.
+    const left = Math.max(0, (this.widthPx - ahead - drawn) / 2 - MARGIN);
+    this.view = { ...fitted, xPx: fitted.xPx - left };
     this.#untouched = true;
   }
 

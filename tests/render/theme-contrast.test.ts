@@ -88,6 +88,8 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
       'steeringAxis',
       'chainLine',
       'shadow',
+      'zoneEdge',
+      'zoneHatch',
       'ghost',
       'curveNow',
       'curveBaseline',

@@ -74,3 +74,12 @@ export const BIKES = 'bikes';
 export const lateDialogs = new LatePanels<Component<BikesDialogProps>>([
   { key: BIKES, load: () => import('../bikes/bikes-dialog.svelte') },
 ]);
+
+/** What shows changes larger on the side view, fetched when the page has settled; null when it could not be. */
+export async function fetchCloseUps(): Promise<typeof import('../../session/close-ups.svelte.ts') | null> {
+  try {
+    return await import('../../session/close-ups.svelte.ts');
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,102 @@
+/** Where on the side view a close-up comes to lie: near what it shows, off what must stay in sight, and off the bike. */
+import type { Point } from '../core/plane/point.ts';
+import type { Box } from './label-placing.ts';
+
+/** What a place is sought among, px of the screen. */
+export interface Surroundings {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** What no close-up may lie over. */
+  readonly clear: readonly Box[];
+  /** Places on the bike's outline, of which as few as possible are covered. */
+  readonly bike: readonly Point[];
+}
+
+/** Free space to the window's edge and to what is kept clear, px. */
+const EDGE = 6;
+const CLEARANCE = 3;
+/** Distance between the places tried, px. */
+const STEP = 8;
+/** Side of a close-up by the window's width, px. */
+const PART_OF_WINDOW = 0.27;
+const LEAST_SIDE = 112;
+const LEAST_HEIGHT = 84;
+const MOST_SIDE = 300;
+/** Width and height tried one after another, as parts of the side. */
+const FORMS: readonly (readonly [number, number])[] = [
+  [1, 0.85],
+  [1, 0.62],
+  [0.85, 0.75],
+  [0.7, 0.6],
+];
+/** What a covered place of the bike costs, in px of distance. */
+const COVERED = 18;
+/** A place at which at most so many places of the bike are covered is good enough to look at no smaller size. */
+const GOOD = 3;
+
+/** The box, at least so many px wide, for a close-up of what lies at `near`; null where there is no room for one. */
+export function closeUpPlace(near: Point, leastPx: number, about: Surroundings): Box | null {
+  let best: { box: Box; cost: number } | null = null;
+  for (const [width, height] of sizes(leastPx, about)) {
+    const found = bestOfSize(width, height, near, about);
+    if (found === null) continue;
+    if (found.covered <= GOOD) return found.box;
+    if (best === null || found.cost < best.cost) best = found;
+  }
+  return best?.box ?? null;
+}
+
+/** Whether a close-up may stay where it is. */
+export function mayStay(box: Box, { widthPx, heightPx, clear }: Surroundings): boolean {
+  return (
+    box.left >= 0 &&
+    box.top >= 0 &&
+    box.right <= widthPx &&
+    box.bottom <= heightPx &&
+    clear.every((other) => apart(box, other))
+  );
+}
+
+function sizes(leastPx: number, { widthPx }: Surroundings): (readonly [number, number])[] {
+  const side = Math.min(MOST_SIDE, Math.max(LEAST_SIDE, PART_OF_WINDOW * widthPx));
+  return FORMS.map(
+    ([width, height]) =>
+      [Math.max(leastPx, LEAST_SIDE, width * side), Math.max(LEAST_HEIGHT, height * side)] as const,
+  );
+}
+
+function bestOfSize(
+  width: number,
+  height: number,
+  near: Point,
+  { widthPx, heightPx, clear, bike }: Surroundings,
+): { box: Box; cost: number; covered: number } | null {
+  let best: { box: Box; cost: number; covered: number } | null = null;
+  const [mostLeft, mostTop] = [widthPx - EDGE - width, heightPx - EDGE - height];
+  for (let left = mostLeft; left >= EDGE; left -= STEP)
+    for (let top = EDGE; top <= mostTop; top += STEP) {
+      const box = { left, top, right: left + width, bottom: top + height };
+      if (!clear.every((other) => apart(box, other))) continue;
+      const covered = bike.reduce((sum, place) => sum + (holds(box, place) ? 1 : 0), 0);
+      const cost = COVERED * covered + distance(box, near);
+      if (best === null || cost < best.cost) best = { box, cost, covered };
+    }
+  return best;
+}
+
+function apart(a: Box, b: Box): boolean {
+  return (
+    a.right + CLEARANCE <= b.left ||
+    b.right + CLEARANCE <= a.left ||
+    a.bottom + CLEARANCE <= b.top ||
+    b.bottom + CLEARANCE <= a.top
+  );
+}
+
+function holds({ left, top, right, bottom }: Box, { x, y }: Point): boolean {
+  return x > left && x < right && y > top && y < bottom;
+}
+
+function distance({ left, top, right, bottom }: Box, { x, y }: Point): number {
+  return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+}

@@ -1,0 +1,198 @@
+/** What changed at the front patch and about the instant centre, larger than the side view shows it, before and now. */
+import { antiSquat } from '../core/readings/anti-squat.ts';
+import { groundTrail } from '../core/readings/trail.ts';
+import { throttleIsClosed } from '../core/riding/throttle-closed.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
+import { degrees } from '../core/units/convert.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { Point } from '../core/plane/point.ts';
+import { isLess } from '../words/least-told.ts';
+import { shownChange } from '../words/shown-change.ts';
+import { closeUpFrame, headingWidth, LINE, type CloseUpPage, type Drawer } from './close-up-frame.ts';
+import { instantCentreShown, trailPlaces } from './construction-drawing.ts';
+import type { Box } from './label-placing.ts';
+import type { Role, Shape } from './shape.ts';
+import { squatConstruction } from './squat-construction.ts';
+import type { View } from './view.ts';
+
+export type CloseUpKey = 'front' | 'rear';
+
+export interface CloseUpOptions {
+  readonly style: NumberStyle;
+  readonly sizePx: number;
+  readonly view: View;
+}
+
+/** One close-up: where on the ground frame what it shows lies, and how to draw it into a box of the screen. */
+export interface CloseUp {
+  readonly key: CloseUpKey;
+  readonly at: Point;
+  /** The least width that holds its words, px. */
+  readonly leastPx: number;
+  /** Nothing where the box would show it hardly larger than the side view does. */
+  draw(box: Box): readonly Shape[];
+}
+
+/** A change takes at least this many px of a close-up, as far as the largest scale allows. */
+const CHANGE_PX = 7;
+/** The two instant centres lie so far apart, as a part of the picture, and at most so many times larger than the side view. */
+const CENTRES_APART = 0.3;
+const MOST_TIMES = 8;
+/** The least height of a picture, px; where the third line of the heading would take of it, it is left out. */
+const LEAST_PICTURE = 46;
+/** The largest scale, px to each mm. */
+const MOST_SCALE = 18;
+/** A close-up is at least so many times larger than the side view. */
+const LEAST_TIMES = 1.4;
+/** Free space round what is shown, as a part of it. */
+const AROUND = 0.16;
+/** How far below the ground the change of the trail is drawn, px. */
+const BELOW_PX = 9;
+/** Corners of the tyre's drawn arc to each side of the patch. */
+const TYRE_CORNERS = 12;
+
+/** The close-ups of a bike that stands differently from its baseline by what a gauge shows. */
+export function closeUps(live: StandingBike, baseline: StandingBike, options: CloseUpOptions): CloseUp[] {
+  return [frontCloseUp(live, baseline, options), rearCloseUp(live, baseline, options)].filter(
+    (found) => found !== null,
+  );
+}
+
+/** A line of the heading: its name, how much it changed, and from which figure to which. */
+function changeLines(
+  name: string,
+  before: number,
+  now: number,
+  quantity: 'length' | 'angle' | 'percent',
+  style: NumberStyle,
+): [string, string] {
+  const change = shownChange(now - before, quantity, style);
+  const [from, to] = [before, now].map((value) => writeNumber(value, quantity, style));
+  return [`${name} ${change.signed}`, `${from.digits} → ${to.text}`];
+}
+
+function frontCloseUp(
+  live: StandingBike,
+  baseline: StandingBike,
+  { style, sizePx, view }: CloseUpOptions,
+): CloseUp | null {
+  const trailOf = ({ machine, rake, offset }: StandingBike) => groundTrail(machine.frontRadius, rake, offset);
+  const [before, now] = [trailOf(baseline), trailOf(live)];
+  const [rakeBefore, rakeNow] = [degrees(baseline.rake), degrees(live.rake)];
+  const isSame = isLess(now - before, 'length');
+  if (isSame && isLess(rakeNow - rakeBefore, 'angle')) return null;
+  const trailWords = changeLines('Trail', before, now, 'length', style);
+  const rakeWords = changeLines('Rake', rakeBefore, rakeNow, 'angle', style);
+  const heading = isSame ? [rakeWords[0], rakeWords[1]] : [trailWords[0], trailWords[1], rakeWords[0]];
+  return {
+    key: 'front',
+    at: { x: live.pose.wheelbase, y: 0 },
+    leastPx: headingWidth(heading, sizePx),
+    draw(box) {
+      const frame = closeUpFrame(pageOf(box, heading, sizePx, style, view));
+      const [least, most] = [Math.min(0, before, now), Math.max(0, before, now)];
+      const whole = frame.widthPx / ((1 + 2 * AROUND) * Math.max(most - least, 1));
+      const shown = isSame ? 0 : CHANGE_PX / Math.abs(now - before);
+      const scale = Math.min(MOST_SCALE, Math.max(whole, shown));
+      if (scale < LEAST_TIMES * view.scale) return [];
+      // The whole triangle where the change shows in it; otherwise the foot of the axis, with the patch to one side.
+      const middle = scale > whole ? (before + now) / 2 : (least + most) / 2;
+      const aside = scale > whole ? 0.8 : 0.5;
+      const onGround = (2.4 * BELOW_PX) / frame.heightPx;
+      const drawer = frame.look({ x: middle, y: 0 }, scale, aside, Math.min(0.4, onGround));
+      const reach = frame.widthPx / scale;
+      drawTyre(drawer, live.machine.frontRadius, reach);
+      drawTriangle(drawer, baseline, 'shadowBody', 'shadow');
+      drawTriangle(drawer, live, 'trailTriangle', 'steeringAxis');
+      drawer.line('ground', { x: middle - reach, y: 0 }, { x: middle + reach, y: 0 });
+      drawer.line('trailLine', { x: 0, y: 0 }, { x: now, y: 0 });
+      if (!isSame) {
+        const y = -BELOW_PX / scale;
+        drawer.line('highlight', { x: before, y: 0 }, { x: now, y: 0 });
+        drawer.arrow('dimension', { x: before, y }, { x: now, y });
+      }
+      drawer.mark('axle', { x: 0, y: 0 }, 'dot', 3.5);
+      drawer.finish();
+      return drawer.shapes;
+    },
+  };
+}
+
+function pageOf(
+  box: Box,
+  heading: readonly string[],
+  sizePx: number,
+  style: NumberStyle,
+  view: View,
+): CloseUpPage {
+  const left = box.bottom - box.top - LINE * heading.length * sizePx;
+  const lines = left < LEAST_PICTURE ? heading.slice(0, 2) : heading;
+  return { box, heading: lines, sizePx, style, view };
+}
+
+function drawTyre(drawer: Drawer, radius: number, reach: number): void {
+  const most = Math.min(1, reach / radius);
+  const places: Point[] = [];
+  for (let i = -TYRE_CORNERS; i <= TYRE_CORNERS; i++) {
+    const angle = (i / TYRE_CORNERS) * most;
+    places.push({ x: radius * Math.sin(angle), y: radius * (1 - Math.cos(angle)) });
+  }
+  drawer.line('spoke', ...places);
+}
+
+/** The trail triangle and the axis beyond it, laid with the patch at the origin. */
+function drawTriangle(drawer: Drawer, standing: StandingBike, area: Role, axis: Role): void {
+  const { axisGround, patch, top, head } = trailPlaces(standing);
+  const fromPatch = ({ x, y }: Point): Point => ({ x: x - patch.x, y });
+  drawer.area(area, [axisGround, patch, top].map(fromPatch));
+  drawer.line(axis, fromPatch(axisGround), fromPatch(head));
+}
+
+function rearCloseUp(
+  live: StandingBike,
+  baseline: StandingBike,
+  { style, sizePx, view }: CloseUpOptions,
+): CloseUp | null {
+  const [before, now] = [antiSquat.read(baseline), antiSquat.read(live)];
+  if (typeof before !== 'number' || typeof now !== 'number' || throttleIsClosed(live)) return null;
+  const [angleBefore, angleNow] = [degrees(baseline.swingarmAngle), degrees(live.swingarmAngle)];
+  const isSame = isLess(now - before, 'percent');
+  if (isSame && isLess(angleNow - angleBefore, 'angle')) return null;
+  const centres = [instantCentreShown(baseline), instantCentreShown(live)];
+  const [centreBefore, centreNow] = centres;
+  if (centreBefore === null || centreNow === null) return null;
+  const squatWords = changeLines('Anti-squat', before, now, 'percent', style);
+  const angleWords = changeLines('Swingarm', angleBefore, angleNow, 'angle', style);
+  const heading = isSame ? [...angleWords] : [...squatWords, angleWords[0]];
+  return {
+    key: 'rear',
+    at: centreNow,
+    leastPx: headingWidth(heading, sizePx),
+    draw(box) {
+      const frame = closeUpFrame(pageOf(box, heading, sizePx, style, view));
+      const apart = Math.hypot(centreNow.x - centreBefore.x, centreNow.y - centreBefore.y);
+      const room = CENTRES_APART * Math.min(frame.widthPx, frame.heightPx);
+      const scale = Math.min(MOST_TIMES * view.scale, room / Math.max(apart, 1));
+      if (scale < LEAST_TIMES * view.scale) return [];
+      const middle = { x: (centreBefore.x + centreNow.x) / 2, y: (centreBefore.y + centreNow.y) / 2 };
+      const drawer = frame.look(middle, scale);
+      drawLines(drawer, baseline, centreBefore, true);
+      drawLines(drawer, live, centreNow, false);
+      drawer.arrow('dimension', centreBefore, centreNow);
+      drawer.finish();
+      return drawer.shapes;
+    },
+  };
+}
+
+/** Swingarm line, upper run and squat line through the instant centre, from the rear patch. */
+function drawLines(drawer: Drawer, standing: StandingBike, centre: Point, isBefore: boolean): void {
+  const { swingarm, chain } = squatConstruction(standing);
+  const beyond = { x: 2 * centre.x, y: 2 * centre.y };
+  const role = (live: Role): Role => (isBefore ? 'shadow' : live);
+  drawer.line(role('swingarmLine'), swingarm.from, centre);
+  if (chain !== null) drawer.line(role('chainLine'), chain.from, centre);
+  drawer.line(role('squatLine'), { x: 0, y: 0 }, beyond);
+  drawer.mark(isBefore ? 'shadow' : 'axle', standing.pose.pivot, 'dot', 4);
+  drawer.mark(role('instantCentre'), centre, 'ring', 6);
+}

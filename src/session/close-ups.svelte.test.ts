@@ -1,0 +1,139 @@
+/** Tests of what the side view shows of a change, and of what its words and close-ups leave in sight. */
+import { describe, expect, it } from 'vitest';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { setAdjuster } from '../document/edits.ts';
+import { keptClear } from '../scene/kept-clear.ts';
+import { labelBox, type Box } from '../scene/label-placing.ts';
+import type { LabelShape, LayerName, Shape } from '../scene/shape.ts';
+import { toScreen } from '../scene/view.ts';
+import { CloseUps } from './close-ups.svelte.ts';
+import type { SideViewMode } from './mode.svelte.ts';
+import { Workbench } from './workbench.svelte.ts';
+
+/** The side view's own size on windows of 1280 × 720, 1920 × 1080, 1024 × 768, 820 × 1180, 390 × 844 and 390 × 664, with low and high panels, px. */
+const SIZES: readonly (readonly [number, number])[] = [
+  [656, 345],
+  [656, 290],
+  [1027, 667],
+  [1027, 500],
+  [688, 620],
+  [820, 420],
+  [390, 250],
+  [390, 200],
+];
+
+const MODES: readonly SideViewMode[] = ['adjusters', 'edit', 'measure'];
+
+function shapesOf(bench: Workbench, name: LayerName): readonly Shape[] {
+  return bench.drawing.scene.find((layer) => layer.name === name)?.shapes ?? [];
+}
+
+function labelsOf(bench: Workbench, name: LayerName): LabelShape[] {
+  return shapesOf(bench, name).filter((shape) => shape.kind === 'label');
+}
+
+function boxesOf(bench: Workbench): { text: string; box: Box }[] {
+  return labelsOf(bench, 'labels').map((label) => ({
+    text: label.text,
+    box: labelBox(
+      label.text,
+      label.sizePx,
+      label.spot,
+      toScreen(bench.sideView.view, label.at),
+      label.shiftPx,
+    ),
+  }));
+}
+
+function overlap(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+function begun(demo: number, [widthPx, heightPx]: readonly [number, number]): Workbench {
+  const bench = new Workbench(DEMO_BIKES[demo]);
+  bench.resize(widthPx, heightPx);
+  return bench;
+}
+
+/** Turns shock and fork tubes so far from where the baseline has them, mm. */
+function turn(bench: Workbench, shock: number, tubes: number): void {
+  const { setup } = bench.session.document.baseline;
+  bench.session.commit((from) => setAdjuster(from, 'shockLength', setup.shockLength + shock), 'Shock');
+  bench.session.commit((from) => setAdjuster(from, 'forkTubes', setup.forkTubes + tubes), 'Fork tubes');
+}
+
+describe.each(DEMO_BIKES.map(({ bike }, demo) => [bike.name, demo] as const))('%s', (name, demo) => {
+  it.each(SIZES)(
+    'S8: no word and no close-up lies over trail triangle, patches, instant centre or wheelbase arrow, at %i × %i',
+    (widthPx, heightPx) => {
+      const bench = begun(demo, [widthPx, heightPx]);
+      const closeUps = bench.stateOf(CloseUps);
+      for (const [shock, tubes] of [
+        [0, 0],
+        [6, 5],
+        [-5, -2],
+      ])
+        for (const key of MODES) {
+          turn(bench, shock, tubes);
+          bench.changeMode(key);
+          const { live } = bench.standing;
+          if (live === null) throw new Error(`${name} does not stand`);
+          const clear = keptClear(live.stance, bench.sideView.view);
+          expect(clear.length).toBeGreaterThan(6);
+          const laid = [
+            ...boxesOf(bench),
+            ...closeUps.drawing.boxes.map((box) => ({ text: 'a close-up', box })),
+          ];
+          const over = laid.filter(({ box }) => clear.some((other) => overlap(box, other)));
+          expect(over.map(({ text }) => text)).toEqual([]);
+          for (const [i, { box, text }] of laid.entries())
+            expect(
+              laid.slice(i + 1).filter((other) => overlap(box, other.box)),
+              text,
+            ).toEqual([]);
+        }
+    },
+  );
+
+  it.each(SIZES.filter(([, heightPx]) => heightPx > 240))(
+    'a change of the trail opens a close-up that says it, at %i × %i',
+    (widthPx, heightPx) => {
+      const bench = begun(demo, [widthPx, heightPx]);
+      bench.stateOf(CloseUps);
+      expect(shapesOf(bench, 'closeUps')).toEqual([]);
+      turn(bench, 6, 5);
+      const texts = labelsOf(bench, 'closeUps').map(({ text }) => text);
+      expect(texts.join('; ')).toMatch(/Trail −[\d.]+.mm; [\d.]+ → [\d.]+.mm/);
+      expect(texts.join('; ')).toMatch(/\d+.mm ×\d/);
+      const drawn = shapesOf(bench, 'closeUps').map(({ role }) => role);
+      for (const role of ['shadowBody', 'trailTriangle', 'shadow', 'steeringAxis', 'highlight'] as const)
+        expect(drawn).toContain(role);
+    },
+  );
+});
+
+describe('a close-up', () => {
+  it('stays where it is while the adjuster goes on turning, and goes with the change', () => {
+    const bench = begun(0, SIZES[0]);
+    const closeUps = bench.stateOf(CloseUps);
+    turn(bench, 3, 0);
+    const [first] = closeUps.drawing.boxes;
+    for (let shock = 3; shock < 8; shock += 0.5) {
+      turn(bench, shock, 0);
+      expect(closeUps.drawing.boxes[0]).toEqual(first);
+    }
+    turn(bench, 0, 0);
+    expect(closeUps.drawing.shapes).toEqual([]);
+  });
+
+  it('is not there for a change that no gauge shows, nor without the baseline’s shadow', () => {
+    const bench = begun(0, SIZES[0]);
+    const closeUps = bench.stateOf(CloseUps);
+    turn(bench, 0.1, 0);
+    expect(closeUps.drawing.shapes).toEqual([]);
+    turn(bench, 6, 0);
+    expect(closeUps.drawing.shapes.length).toBeGreaterThan(0);
+    bench.preferences.change({ shadow: false });
+    expect(closeUps.drawing.shapes).toEqual([]);
+  });
+});
