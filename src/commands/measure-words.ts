@@ -54,7 +54,8 @@ const WORDS: Readonly<Record<NoMeasureReason, (no: NoMeasure) => string>> = {
     `with rows ${withRows.map((row) => row + 1).join(' and ')} it makes no triangle: one distance is longer than the other two together`,
   tooManyRows: ({ found, limit }) => `${found} rows are too many; the most is ${limit}`,
   startCannotStand: () => 'the starting bike does not stand on its wheels',
-  noBike: () => 'these rows lead to no bike that stands',
+  noBike: ({ suspected }) =>
+    `these rows lead to no bike that stands${suspected === undefined ? '' : `; the others make it ${Number(suspected.expected.toPrecision(5))}`}`,
 };
 
 /** One line: the row, counted from 1, and the reason. */

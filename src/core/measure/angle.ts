@@ -12,6 +12,8 @@ export const angle = {
   sd: 0.1,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: -120,
   most: 120,
   help: 'Zero the gauge on the floor in line with the bike, then lay it along the part. Fork leg: from vertical, leaning back positive. Swingarm: below horizontal positive. Chain and frame rail: rising forward positive.',

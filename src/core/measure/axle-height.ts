@@ -10,7 +10,9 @@ export const axleHeight = {
   sd: 1,
   state: 'onWheels',
   betweenStates: false,
-  least: 50,
+  slant: false,
+  anyState: false,
+  least: 5,
   most: 1500,
   help: 'Stand a square on the floor beside the wheel and read the axle’s centre. On its wheels this is the tyre’s radius; off the floor it says how high the wheel hangs.',
   figure: ({ place }, [wheel]) =>

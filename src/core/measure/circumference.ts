@@ -12,7 +12,9 @@ export const circumference = {
   sd: 2 * Math.PI,
   state: 'onWheels',
   betweenStates: false,
-  least: 500,
+  slant: false,
+  anyState: true,
+  least: 20,
   most: 3500,
   help: 'Lay a tape round the middle of the tread with the wheel off the floor.',
   figure: (held, [wheel]) => {

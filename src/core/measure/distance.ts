@@ -13,6 +13,8 @@ export const distance = {
   sd: 1,
   state: 'onWheels',
   betweenStates: false,
+  slant: true,
+  anyState: false,
   least: 5,
   most: 4000,
   help: 'Hold the tape from centre to centre, square to the bike’s side. Under 200 mm also measure how far one centre lies behind the other.',

@@ -10,6 +10,8 @@ export const exposedTube = {
   sd: 0.5,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: 0,
   most: 600,
   help: 'Measure the shiny tube between the dust seal and the clamp, or the casting it slides into. In two states it says how much travel is used.',

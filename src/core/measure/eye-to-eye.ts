@@ -10,9 +10,11 @@ export const eyeToEye = {
   sd: 0.5,
   state: 'onWheels',
   betweenStates: false,
-  least: 100,
+  slant: false,
+  anyState: false,
+  least: 5,
   most: 700,
   help: 'Measure from the centre of one bolt to the centre of the other. With the rear hanging this is the full length.',
-  figure: ({ eyeToEye }) => eyeToEye,
+  figure: ({ eyeToEye }) => eyeToEye(),
   fromOther: null,
 } as const satisfies MeasureKind;

@@ -10,6 +10,8 @@ export const height = {
   sd: 1.5,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: 0,
   most: 2500,
   help: 'Stand the tape upright on the floor beside the bike and sight across to the centre.',

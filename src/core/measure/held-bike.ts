@@ -25,8 +25,7 @@ export interface HeldBike {
   /** Fork tube between seal and lower clamp, mm. */
   readonly exposedTube: number;
   /** Shock, eye to eye, mm; null where it is not known. */
-  readonly eyeToEye: number | null;
-  /** Whole bike as weighed, kg, and its centre. */
-  readonly mass: number;
-  readonly centre: Point;
+  readonly eyeToEye: () => number | null;
+  /** Whole bike with its fuel and nobody on it, kg, and its centre. */
+  readonly weighed: () => { readonly mass: number; readonly centre: Point };
 }

@@ -13,6 +13,8 @@ export const horizontal = {
   sd: 1.5,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: -4000,
   most: 4000,
   help: 'Drop a plumb line from both centres and measure between them on the floor; positive when the second lies ahead of the first.',

@@ -20,6 +20,10 @@ export interface MeasureKind {
   readonly state: MeasureStateKey;
   /** True where a row is one distance in a first state less the same in a second one. */
   readonly betweenStates: boolean;
+  /** True where a distance out of plane lengthens what the tape shows. */
+  readonly slant: boolean;
+  /** True where the figure is the same in every state, so that its state says nothing. */
+  readonly anyState: boolean;
   /** Least and most that a motorcycle can have, in the file's unit. */
   readonly least: number;
   readonly most: number;

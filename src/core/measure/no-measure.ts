@@ -3,6 +3,7 @@ import type { Refusal } from '../numeric/refusal.ts';
 import type { TyreReason } from '../parts/tyre.ts';
 import type { ParseReason } from '../units/parse-quantity.ts';
 import type { NoStand } from '../riding/no-stand.ts';
+import type { Suspicion } from './measured-bike.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
 
 /**
@@ -10,7 +11,8 @@ import type { MeasurePartKey } from './measure-parts.ts';
  * `partsWrong`: not the parts that the kind takes; `partMissing`: this bike has no such part; `statesWrong`: a change
  * needs two different states; `notWeighedSo`: scales are not read in that state; `sdWrong`: no standard deviation above
  * zero; `otherReferenceWrong`: the kind has one reference; `triangleImpossible`: three distances that make no triangle;
- * `tooManyRows`; `startCannotStand`: the starting bike does not stand; `noBike`: the rows lead to no bike that stands.
+ * `tooManyRows`; `startCannotStand`: the starting bike does not stand; `noBike`: the rows lead to no bike that stands,
+ * and `row` is the one suspected.
  */
 export type NoMeasureReason =
   | 'figureUnreadable'
@@ -35,6 +37,8 @@ interface RowFigures {
   readonly part?: MeasurePartKey;
   readonly unread?: ParseReason | TyreReason;
   readonly stand?: NoStand;
+  /** What the other rows make of the row that leads to no bike. */
+  readonly suspected?: Suspicion;
 }
 
 /** `row` is its place in the sheet, from 0; null where no single row is to blame. */

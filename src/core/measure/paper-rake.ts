@@ -11,6 +11,8 @@ export const paperRake = {
   sd: 0.25,
   state: 'makersPosture',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: -10,
   most: 60,
   help: 'From the maker’s data; also called caster or steering head angle. Some makers give it from horizontal.',

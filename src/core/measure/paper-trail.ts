@@ -10,6 +10,8 @@ export const paperTrail = {
   sd: 2.5,
   state: 'makersPosture',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: -200,
   most: 400,
   help: 'From the maker’s data, along the ground.',

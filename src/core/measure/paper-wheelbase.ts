@@ -10,6 +10,8 @@ export const paperWheelbase = {
   sd: 2.5,
   state: 'makersPosture',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: 500,
   most: 3000,
   help: 'From the maker’s data.',

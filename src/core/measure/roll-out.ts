@@ -12,7 +12,9 @@ export const rollOut = {
   sd: 4 * Math.PI,
   state: 'onWheels',
   betweenStates: false,
-  least: 500,
+  slant: false,
+  anyState: true,
+  least: 20,
   most: 3500,
   help: 'Mark tyre and floor at the valve, push the bike on until the valve is down again, and measure between the marks.',
   figure: (held, [wheel]) => {

@@ -10,6 +10,8 @@ export const toothCount = {
   sd: 0,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: true,
   least: 6,
   most: 120,
   help: 'Count them, or read the number stamped on the sprocket.',

@@ -12,6 +12,8 @@ export const tyreCode = {
   sd: 4,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: true,
   least: 75,
   most: 1000,
   help: 'Read it on the sidewall, such as 120/70-17.',

@@ -13,6 +13,8 @@ export const vertical = {
   sd: 1.5,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: -2500,
   most: 2500,
   help: 'Measure both heights over the floor and take the difference; positive when the second lies higher than the first.',

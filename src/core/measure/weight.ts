@@ -10,14 +10,19 @@ export const weight = {
   sd: 0.5,
   state: 'onWheels',
   betweenStates: false,
+  slant: false,
+  anyState: false,
   least: 0,
   most: 1500,
   help: 'Both wheels on one level, one on the scale and the other on a block as high; nobody on the bike.',
-  figure: ({ mass, centre, place }, [wheel]) => {
+  figure: ({ weighed, slope, place }, [wheel]) => {
+    const { mass, centre } = weighed();
     const rear = place('rearAxle');
     const front = place('frontAxle');
     if (rear === null || front === null) return null;
-    const onFront = (mass * (centre.x - rear.x)) / (front.x - rear.x);
+    // On a floor that rises forward, what lies high weighs further back.
+    const ahead = centre.x - rear.x - centre.y * Math.tan(slope);
+    const onFront = (mass * ahead) / (front.x - rear.x);
     if (wheel === 'frontWheel') return onFront;
     return wheel === 'rearWheel' ? mass - onFront : null;
   },

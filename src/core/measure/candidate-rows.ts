@@ -1,0 +1,48 @@
+/** Every measurement that could be taken next on this bike, in the states of its sheet. */
+import { MEASURE_KINDS, type MeasureKindKey } from './all-kinds.ts';
+import type { MeasureStateKey } from './all-measure-states.ts';
+import { measureStateOf } from './all-measure-states.ts';
+import type { Fit } from './fit-values.ts';
+import type { MeasureKind } from './measure-kind.ts';
+import { MEASURE_PART_KEYS, MEASURE_PARTS, type MeasurePartKey } from './measure-parts.ts';
+import type { AskedRow } from './row-figures.ts';
+
+export interface Candidate extends AskedRow {
+  readonly kind: MeasureKind & { readonly key: MeasureKindKey };
+}
+
+/** Kinds times parts times states, repeats of rows included; marks only where the sheet has them. */
+export function candidateRows({ origin, rows }: Fit): readonly Candidate[] {
+  const states = new Set<MeasureStateKey>([origin.readIn]);
+  const named = new Set<MeasurePartKey>();
+  for (const { row, kind } of rows) {
+    if (!kind.anyState) states.add(row.state);
+    if (row.otherState !== null) states.add(row.otherState);
+    for (const part of row.parts) named.add(part);
+  }
+  states.delete('makersPosture');
+  const parts = MEASURE_PART_KEYS.filter(
+    (key) =>
+      MEASURE_PARTS[key].applies(origin.bike) && (MEASURE_PARTS[key].shape !== 'mark' || named.has(key)),
+  );
+  const found: Candidate[] = [];
+  for (const kind of MEASURE_KINDS) {
+    if (kind.read !== 'number' || kind.betweenStates || kind.state === 'makersPosture') continue;
+    for (const chosen of choices(kind, parts))
+      for (const state of kind.anyState ? [origin.readIn] : states)
+        if (kind.quantity !== 'mass' || measureStateOf(state).weighed)
+          found.push({ kind, row: { parts: chosen, state, otherState: null, outOfPlane: 0 } });
+  }
+  return found;
+}
+
+/** The parts that a kind can be held to; a pair once. */
+function choices(
+  { takes }: MeasureKind,
+  parts: readonly MeasurePartKey[],
+): readonly (readonly MeasurePartKey[])[] {
+  const fits = takes.map((shapes) => parts.filter((key) => shapes.includes(MEASURE_PARTS[key].shape)));
+  if (fits.length === 0) return [[]];
+  if (fits.length === 1) return fits[0].map((key) => [key]);
+  return fits[0].flatMap((from, i) => fits[1].slice(i + 1).map((to) => [from, to]));
+}
