@@ -7,23 +7,13 @@ import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import { adjusterUnit } from './set-adjuster.ts';
+import { textTable } from './text-table.ts';
 
 function range(adjuster: Adjuster, { bike, setup }: BikeWithSetup): string {
   if (adjuster.holds === 'tyre') return '190/55-17, diameter=640 or circumference=2010';
   if (adjuster.holds === 'wholeNumberOrNone') return 'a count such as 112, or none';
   const { least, most, step } = adjusterRange(adjuster, bike, setup);
   return `${least} to ${most} in steps of ${step}`;
-}
-
-/** Columns of even width; the last is left as it is. */
-function table(rows: readonly (readonly string[])[]): string {
-  const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
-  return rows
-    .map(
-      (row) =>
-        `  ${row.map((cell, i) => (i === row.length - 1 ? cell : cell.padEnd(widths[i] + 2))).join('')}`,
-    )
-    .join('\n');
 }
 
 /** The help text. Some ranges depend on the bike as it is set, so they are those of `of`. */
@@ -53,12 +43,12 @@ the error stream. A reading without a number has "value": null and a reason, a r
 state in which the bike does not come to rest has "noAnswer" and the reason. The exit code is 1 when there are no readings.
 
 Adjusters, with their ranges on "${bike.name}":
-${table(adjusters)}
+${textTable(adjusters)}
 
 Readings, with their units:
-${table(readings)}
+${textTable(readings)}
 
 Ride states:
-${table(states)}
+${textTable(states)}
 `;
 }

@@ -1,5 +1,4 @@
 /** Prints the readings of a saved bike. */
-import { readFileSync, statSync } from 'node:fs';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
 import { readingsOf } from '../words/worded-readings.ts';
@@ -15,18 +14,10 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
-import { openDocument } from '../document/open-document.ts';
-import type { Opened } from '../document/open-json.ts';
+import { openFile } from './open-file.ts';
+import type { Outcome } from './outcome.ts';
 import { readingsHelp } from './readings-help.ts';
 import { setAdjusterFromWords } from './set-adjuster.ts';
-
-/** What the command leaves behind; either stream may be empty. */
-export interface Outcome {
-  readonly code: 0 | 1;
-  readonly out: string;
-  readonly err: string;
-}
 
 interface Request {
   readonly file: string | null;
@@ -59,23 +50,6 @@ function requestFrom(args: readonly string[]): Result<Request, string> {
   if (files.length === 0 && !help)
     return fail('Which file? npm run readings -- FILE [--set forkTubes=5 …], or --help.');
   return succeed({ file: files[0] ?? null, sets, help });
-}
-
-const decode = (bytes: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-
-function openFile(file: string): Result<Opened, string> {
-  let bytes: Uint8Array;
-  try {
-    const large = tooLargeToRead(statSync(file).size);
-    if (large) return fail(large.sentence);
-    bytes = readFileSync(file);
-  } catch (error) {
-    return fail(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
-  }
-  const text = textOfBytes(bytes, decode);
-  if (!text.ok) return fail(text.reason.sentence);
-  const opened = openDocument(text.value);
-  return opened.ok ? opened : fail(opened.reason.sentence);
 }
 
 function entriesOf(standing: StandingBike): Result<Record<string, ReadingEntry>, string> {

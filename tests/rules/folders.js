@@ -18,8 +18,9 @@ const riding = ['core/chain', 'core/springs', ...chainOrSprings];
 const weighing = ['core/riding', ...riding];
 const readings = ['core/weighing', ...weighing];
 const effects = ['core/readings', ...readings];
+const plan = ['core/effects', ...effects];
 const measure = ['core/readings', 'core/sketch', ...readings];
-const core = ['core/measure', 'core/effects', 'core/sketch', ...effects];
+const core = ['core/measure', 'core/plan', 'core/sketch', ...plan];
 const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', 'words', ...core];
 const belowPanel = ['ui/controls', 'render/svg', 'session', ...belowSession];
 
@@ -134,6 +135,12 @@ export const folders = [
     { values: effects },
   ),
   row(
+    'core/plan',
+    'what moves what; targets to setups in workshop steps',
+    'a plan is many bikes stood and read; it knows nothing of how a bike is saved or drawn',
+    { values: plan },
+  ),
+  row(
     'core/sketch',
     'one point of the bike a file; grips, and how a hand moves them',
     'a point is moved on the standing bike; what the readings make of it is not its business',
@@ -241,7 +248,7 @@ export const folders = [
   ),
   row(
     'commands',
-    'node-side commands: start, test, readings, measure, bench',
+    'node-side commands: start, test, readings, plan, measure, bench',
     'a command works on files with the core and needs no page',
     { values: ['document', 'words', ...core], packages: ['vite', '@playwright/test'], node: true },
   ),

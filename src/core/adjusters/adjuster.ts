@@ -91,6 +91,8 @@ export interface NumberDefinition extends Definition {
   /** The adjuster that sets this one's value unless it is null; setting this one by hand clears it. */
   readonly placedBy?: 'chainLinks';
   readonly aside?: (value: number, bike: Bike) => Aside | null;
+  /** Minutes of work to turn it; left out where those of its group are usual. Common practice, no source. */
+  readonly minutes?: number;
   /** A mechanic's words for a value above and below another. */
   readonly more: string;
   readonly less: string;

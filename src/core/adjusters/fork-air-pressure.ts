@@ -14,6 +14,7 @@ export const forkAirPressure = {
   saved: ANY_PRESSURE,
   default: 0,
   range: { least: 0, most: 15, step: 0.1 },
+  minutes: 5,
   applies: onForkAir,
   moves: { end: 'front', more: 'up' },
   more: 'more',

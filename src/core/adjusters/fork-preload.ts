@@ -14,6 +14,7 @@ export const forkPreload = {
   saved: ANY_PLACE,
   default: 0,
   range: { least: 0, most: 40, step: 1 },
+  minutes: 5,
   aside: (value, bike) => inTurns(value, bike.fork.ends.preloadThread),
   applies: onForkSpring,
   moves: { end: 'front', more: 'up' },

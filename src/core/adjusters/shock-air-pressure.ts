@@ -14,6 +14,7 @@ export const shockAirPressure = {
   saved: ANY_PRESSURE,
   default: 0,
   range: { least: 0, most: 25, step: 0.2 },
+  minutes: 5,
   applies: onShockAir,
   moves: { end: 'rear', more: 'up' },
   more: 'more',

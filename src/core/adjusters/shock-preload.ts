@@ -14,6 +14,7 @@ export const shockPreload = {
   saved: ANY_PLACE,
   default: 0,
   range: { least: 0, most: 40, step: 1 },
+  minutes: 5,
   aside: (value, bike) => inTurns(value, bike.shock.ends.preloadThread),
   applies: onShockSpring,
   moves: { end: 'rear', more: 'up' },

@@ -1,0 +1,172 @@
+/** Tests of the command that finds setups. */
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { planCommand } from './plan.ts';
+
+const fixture = (path: string): string => fileURLToPath(new URL(`../../fixtures/${path}`, import.meta.url));
+const SPRUNG = fixture('bikes/linked.json');
+const BARE = fixture('bikes/plain.json');
+
+interface Entry {
+  readonly reading: string;
+  readonly formerly?: string;
+  readonly state: string;
+  readonly value: number;
+  readonly unit: string;
+}
+interface PrintedPlan {
+  readonly minutes: number;
+  readonly steps: readonly {
+    readonly turn: readonly { readonly adjuster: string; readonly to: number; readonly unit: string }[];
+    readonly readings: readonly Entry[];
+  }[];
+  readonly readings: readonly Entry[];
+}
+interface Printed {
+  readonly combinations: { readonly tried: number; readonly total: number; readonly all: boolean };
+  readonly plans: readonly PrintedPlan[];
+  readonly none: {
+    readonly why: string;
+    readonly smallestChange: string;
+    readonly relaxation: { readonly target: number; readonly to: number; readonly plan: PrintedPlan } | null;
+  } | null;
+}
+
+function printed(...args: string[]): Printed & { readonly told: readonly string[] } {
+  const told: string[] = [];
+  const { code, out, err } = planCommand(args, (line) => told.push(line));
+  if (code !== 0) throw new Error(err);
+  return { ...(JSON.parse(out) as Printed), told };
+}
+
+const ASKED = ['--target', 'rake@toppedOut=23.5±0.2', '--with', 'shockLength=-5..5,forkTubes=0..10'];
+
+describe('the plan command', () => {
+  it('prints plans with their steps, the readings after each, and how many combinations it tried', () => {
+    const { combinations, plans, none, told } = printed(SPRUNG, ...ASKED);
+    expect(combinations.all).toBe(true);
+    expect(combinations.tried).toBe(combinations.total);
+    expect(none).toBe(null);
+    expect(plans.length).toBeGreaterThan(0);
+    for (const { steps, readings, minutes } of plans) {
+      expect(Math.abs(readings[0].value - 23.5)).toBeLessThanOrEqual(0.2 + 1e-9);
+      expect(readings[0]).toMatchObject({ reading: 'rake', state: 'toppedOut', unit: 'deg' });
+      expect(steps[steps.length - 1].readings).toEqual(readings);
+      expect(minutes).toBe(10 * steps.length);
+    }
+    expect(told[told.length - 1]).toContain(`${combinations.total} of ${combinations.total}`);
+  });
+
+  it('takes former names of adjusters, readings and ride states, and prints them beside the present ones', () => {
+    const { plans } = printed(SPRUNG, ...ASKED);
+    const former = ASKED.map((word) => word.replace('forkTubes', 'forkHeight'));
+    expect(printed(SPRUNG, ...former).plans).toEqual(plans);
+    for (const { key, formerly } of READINGS)
+      if (formerly !== undefined) {
+        const [now, then] = [key, formerly].map((name) => {
+          const args = [SPRUNG, '--keep', `${name}@toppedOut`, '--with', 'forkTubes=5..6'];
+          return planCommand(args, () => undefined);
+        });
+        expect(then, formerly).toEqual(now);
+        if (now.code === 0) expect(now.out).toContain(`"formerly": "${formerly}"`);
+      }
+    for (const { key, formerly } of RIDE_STATES)
+      if (formerly !== undefined)
+        expect(printed(SPRUNG, '--keep', `rake@${formerly}`, '--with', 'forkTubes=5..6').plans).toEqual(
+          printed(SPRUNG, '--keep', `rake@${key}`, '--with', 'forkTubes=5..6').plans,
+        );
+  });
+
+  it('says why there is no plan, and the smallest change that gives one', () => {
+    const { plans, none } = printed(SPRUNG, '--target', 'rake@toppedOut=40', '--with', 'forkTubes=0..10');
+    expect(plans).toEqual([]);
+    expect(none?.why).toBe('Of 11 combinations 11 miss Rake topped out.');
+    expect(none?.relaxation?.target).toBe(0);
+    expect(none?.relaxation?.plan.steps[0].turn).toMatchObject([
+      { adjuster: 'forkTubes', to: 0, unit: 'mm' },
+    ]);
+    expect(none?.smallestChange).toMatch(/^The smallest change that gives a plan: let Rake topped out be \d/);
+  });
+
+  it('says why no bike stands', () => {
+    const { none } = printed(BARE, '--target', 'trail@riderUp=100', '--with', 'forkTubes=0..10');
+    expect(none?.why).toMatch(/^Of 11 combinations 11 do not stand\. Why they do not stand: .*rate/);
+    expect(none?.smallestChange).toBe('No change of a single target gives a plan.');
+  });
+
+  it('takes windows, weights, tolerances, units, steps, minutes, and the sag by one word', () => {
+    const args = [
+      '--target',
+      'rake@toppedOut=20..30',
+      '--keep',
+      'sag+-2 x3',
+      '--with',
+      'forkTubes=0..0.2in/2 mm',
+    ];
+    const { plans, combinations } = printed(SPRUNG, ...args, '--minutes', 'forkTubes=25');
+    expect(combinations.total).toBeGreaterThan(1);
+    expect(combinations.total).toBeLessThan(4);
+    expect(plans[0].readings.map(({ reading, state }) => `${reading}@${state}`)).toEqual([
+      'rake@toppedOut',
+      'frontTravel@riderUp',
+      'rearTravel@riderUp',
+    ]);
+    for (const { steps, minutes } of plans) expect(minutes).toBe(25 * steps.length);
+  });
+
+  it('lists every reading, every ride state and the adjusters of the bike under --help', () => {
+    const { out, code } = planCommand(['--help'], () => undefined);
+    expect(code).toBe(0);
+    for (const { key } of [...READINGS, ...RIDE_STATES]) expect(out).toMatch(new RegExp(`^  ${key} `, 'm'));
+    for (const { key } of ADJUSTERS.filter(({ kind, holds }) => kind !== 'part' || holds === 'tyre'))
+      expect(out.slice(0, out.indexOf('Readings, with'))).not.toMatch(new RegExp(`^  ${key} `, 'm'));
+    expect(planCommand([SPRUNG, '--help'], () => undefined).out).toMatch(/^ {2}pivotUp /m);
+  });
+
+  it.each([
+    [[], 'Which file?'],
+    [[SPRUNG, SPRUNG], 'One file at a time'],
+    [['nowhere.json', ...ASKED], 'cannot be read'],
+    [[SPRUNG], 'There is no target'],
+    [[SPRUNG, '--aim', 'x'], 'There is no option --aim'],
+    [[SPRUNG, '--target'], '--target needs more'],
+    [[SPRUNG, '--target', 'rake'], '--target names a reading and its value'],
+    [[SPRUNG, '--target', 'rake=3'], 'in which ride state?'],
+    [[SPRUNG, '--target', 'rack@riderUp=3'], 'There is no reading named "rack"'],
+    [[SPRUNG, '--target', 'rake@parked=3'], 'There is no ride state named "parked"'],
+    [[SPRUNG, '--target', 'rake@riderUp=steep'], '"steep" is no figure that fits here'],
+    [[SPRUNG, '--target', 'rake@riderUp=25 kg'], '"25 kg" is no figure that fits here'],
+    [[SPRUNG, '--target', 'rake@riderUp=25 x1.2.3'], 'is not a number'],
+    [[SPRUNG, '--target', 'rake@riderUp=25..24', '--with', 'forkTubes'], 'the window begins above its end'],
+    [
+      [SPRUNG, '--keep', 'rake@riderUp', '--target', 'rake@riderUp=9', '--with', 'forkTubes'],
+      'that no number meets',
+    ],
+    [[SPRUNG, '--target', 'rake@riderUp=25'], 'No adjuster is available'],
+    [[SPRUNG, '--with', 'forks'], 'There is no adjuster named "forks"'],
+    [[SPRUNG, '--with', 'forkTubes=3'], 'is no adjuster with its range'],
+    [[SPRUNG, '--keep', 'rake@riderUp', '--with', 'forkTubes=0..5/0'], 'the step has to be above zero'],
+    [
+      [SPRUNG, '--keep', 'rake@riderUp', '--with', 'forkTubes=0..99'],
+      'Fork tubes above clamp [yoke] goes from −20.0',
+    ],
+    [[SPRUNG, '--keep', 'rake@riderUp', '--with', 'riderMass'], 'nothing that a mechanic adjusts'],
+    [
+      [SPRUNG, '--keep', 'rake@riderUp', '--with', 'forkTubes', '--minutes', 'forkTubes'],
+      '--minutes names an adjuster',
+    ],
+    [[SPRUNG, '--minutes', 'forkTubes=5'], '--minutes names forkTubes, which --with does not'],
+    [
+      [SPRUNG, '--keep', 'rake@riderUp', '--with', 'shockLength,forkTubes,clampOffset,forkExtenders,pivotUp'],
+      'combinations are too many to try them all. Hold ',
+    ],
+  ])('refuses %j in one line', (args, words) => {
+    const { code, out, err } = planCommand(args, () => undefined);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toMatch(/^[^\n]+\n$/);
+    expect(err).toContain(words);
+  });
+});

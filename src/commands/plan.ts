@@ -1,0 +1,128 @@
+/** Finds setups of a saved bike that reach targets. */
+import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
+import { findPlans, type Progress } from '../core/plan/find-plans.ts';
+import type { Plan, PlansFound, PlanStep } from '../core/plan/plan.ts';
+import type { Problem, Target } from '../core/plan/problem.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { rideStateOf } from '../core/riding/all-ride-states.ts';
+import type { NumberStyle } from '../core/units/number-style.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { noProblemWords } from '../words/no-problem-words.ts';
+import { relaxationWords, stopsWords } from '../words/no-plan-words.ts';
+import { openFile } from './open-file.ts';
+import type { Outcome } from './outcome.ts';
+import { planHelp } from './plan-help.ts';
+import { planRequest } from './plan-request.ts';
+import { adjusterUnit } from './set-adjuster.ts';
+
+const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
+
+/** Lines of progress for one search, at most. */
+const PROGRESS_LINES = 20;
+
+/** The key it had, beside the present one; nothing where it never had another. */
+const formerKey = ({ formerly }: { readonly formerly?: string }): { readonly formerly?: string } =>
+  formerly === undefined ? {} : { formerly };
+
+function readingEntries(targets: readonly Target[], values: readonly (number | null)[]) {
+  return targets.map(({ reading: key, state }, i) => {
+    const reading = READINGS.find((each) => each.key === key);
+    return {
+      reading: key,
+      ...(reading === undefined ? {} : formerKey(reading)),
+      state,
+      ...(rideStateOf(state).formerly === undefined ? {} : { stateFormerly: rideStateOf(state).formerly }),
+      value: values[i],
+      unit: QUANTITIES[reading?.quantity ?? 'count'].fileUnit,
+    };
+  });
+}
+
+function stepEntry({ targets }: Problem, { turns, readings }: PlanStep) {
+  return {
+    turn: turns.map(({ adjuster: key, from, to, minutes }) => {
+      const adjuster = adjusterOf(key);
+      return { adjuster: key, ...formerKey(adjuster), from, to, unit: adjusterUnit(adjuster), minutes };
+    }),
+    readings: readingEntries(targets, readings),
+  };
+}
+
+function planEntry(problem: Problem, { steps, minutes, off, readings }: Plan) {
+  return {
+    minutes,
+    off,
+    steps: steps.map((step) => stepEntry(problem, step)),
+    readings: readingEntries(problem.targets, readings),
+  };
+}
+
+/** What is printed of a search. */
+function planJson(name: string, problem: Problem, found: PlansFound): string {
+  const { plans, tried, total, stops, relaxation } = found;
+  const none =
+    plans.length > 0
+      ? null
+      : {
+          why: stopsWords(found, problem, METRIC),
+          smallestChange: relaxationWords(found, problem, METRIC),
+          relaxation:
+            relaxation === null
+              ? null
+              : {
+                  target: relaxation.target,
+                  to: relaxation.to,
+                  by: relaxation.by,
+                  plan: planEntry(problem, relaxation.plan),
+                },
+        };
+  const printed = {
+    bike: name,
+    combinations: { tried, total, all: tried === total },
+    plans: plans.map((plan) => planEntry(problem, plan)),
+    none,
+    stopped: {
+      noStand: stops.noStand,
+      targets: problem.targets.map(({ reading, state }, i) => ({ reading, state, count: stops.targets[i] })),
+      warnings: stops.warnings,
+    },
+  };
+  return `${JSON.stringify(printed, null, 2)}\n`;
+}
+
+/** Everything the command does except writing to the streams; progress is told line by line. */
+export function planCommand(args: readonly string[], tell: (line: string) => void): Outcome {
+  const refuse = (line: string): Outcome => ({ code: 1, out: '', err: `${line}\n` });
+  const request = planRequest(args);
+  if (!request.ok) return refuse(request.reason);
+  const { file, help, targets, choices } = request.value;
+  if (file === null) return { code: 0, out: planHelp(DEMO_BIKES[0]), err: '' };
+  const opened = openFile(file);
+  if (!opened.ok) return refuse(opened.reason);
+  const { document, repairs } = opened.value;
+  if (help) return { code: 0, out: planHelp(document), err: '' };
+  const { bike, setup } = document;
+  const problem: Problem = { bike, setup, targets, choices };
+  let told = 0;
+  const report = ({ tried, total, best }: Progress): boolean => {
+    if (tried * PROGRESS_LINES < (told + 1) * total) return true;
+    told = Math.floor((tried * PROGRESS_LINES) / total);
+    const plan = best();
+    const found = plan === null ? 'no plan yet' : `best so far ${plan.minutes} min of work`;
+    tell(`${tried} of ${total} combinations tried, ${found}`);
+    return true;
+  };
+  const found = findPlans(problem, report);
+  if (!found.ok) return refuse(noProblemWords(found, problem, METRIC));
+  const notes = repairs.map(({ sentence }) => `${sentence}\n`).join('');
+  return { code: 0, out: planJson(bike.name, problem, found), err: notes };
+}
+
+/** `args` are the command's arguments; the result is the exit code. */
+export function run(args: readonly string[]): number {
+  const { code, out, err } = planCommand(args, (line) => process.stderr.write(`${line}\n`));
+  process.stderr.write(err);
+  process.stdout.write(out);
+  return code;
+}

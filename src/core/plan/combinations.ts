@@ -1,0 +1,47 @@
+/** Every combination of the adjusters' values, counted through. */
+import type { PlanAdjusterKey } from './problem.ts';
+import type { Prepared, PreparedAdjuster } from './prepared.ts';
+import type { Setup } from '../adjusters/setup.ts';
+
+/** Adjusters after which the rear links are solved anew, which takes longer than all the rest: they turn slowest. */
+const SLOWEST: readonly PlanAdjusterKey[] = [
+  'pivotForward',
+  'pivotUp',
+  'linkLength',
+  'shockMountShim',
+  'shockLength',
+];
+
+export interface Combinations {
+  /** The place of each adjuster's value in its list, for a combination by its number. */
+  readonly placesAt: (combination: number) => readonly number[];
+  readonly setupAt: (combination: number) => Setup;
+}
+
+/** Numbers from 0 to `total` − 1; places are in the order of `prepared.adjusters`. */
+export function combinations({ adjusters, setup }: Prepared): Combinations {
+  const order = adjusters
+    .map((adjuster, place) => ({ adjuster, place }))
+    .sort((a, b) => slowness(b.adjuster) - slowness(a.adjuster))
+    .reverse();
+  const placesAt = (combination: number): number[] => {
+    const places = new Array<number>(adjusters.length).fill(0);
+    let rest = combination;
+    for (const { adjuster, place } of order) {
+      const count = adjuster.values.length;
+      places[place] = rest % count;
+      rest = Math.floor(rest / count);
+    }
+    return places;
+  };
+  const setupAt = (combination: number): Setup => {
+    const turned: Partial<Record<PlanAdjusterKey, number>> = {};
+    placesAt(combination).forEach((at, place) => {
+      turned[adjusters[place].key] = adjusters[place].values[at];
+    });
+    return { ...setup, ...turned };
+  };
+  return { placesAt, setupAt };
+}
+
+const slowness = ({ key }: PreparedAdjuster): number => SLOWEST.indexOf(key);

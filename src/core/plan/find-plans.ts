@@ -1,0 +1,133 @@
+/** The search for setups that reach targets: every combination is tried, in slices that a caller may end. */
+import type { NoStand } from '../riding/no-stand.ts';
+import { combinations } from './combinations.ts';
+import { choosePlans, compareRanked, rank, type Candidate, type Ranked } from './choose-plans.ts';
+import { judgeFor, type Miss } from './judge.ts';
+import { planTo } from './plan-steps.ts';
+import type { Plan, PlansFound, Relaxation } from './plan.ts';
+import { prepare } from './prepare.ts';
+import type { Prepared } from './prepared.ts';
+import type { NoProblem, Problem } from './problem.ts';
+import type { PlanWarning } from './raised-warnings.ts';
+
+/** A search that stands somewhere between its first combination and its last. */
+export interface PlanSearch {
+  readonly ok: true;
+  readonly total: number;
+  readonly tried: () => number;
+  /** Tries so many more combinations. */
+  readonly advance: (count: number) => void;
+  /** The best plan so far; null before the first. */
+  readonly best: () => Plan | null;
+  /** What was found so far; all there is once `tried` is `total`. */
+  readonly found: () => PlansFound;
+}
+
+/** How far a search has come. */
+export interface Progress {
+  readonly tried: number;
+  readonly total: number;
+  readonly best: () => Plan | null;
+}
+
+/** Combinations between two reports of progress. */
+const SLICE = 1000;
+
+/**
+ * Setups of whole workshop steps that meet every target, each reading in its own ride state, and raise no warning that
+ * the bike does not have as set: every combination of the adjusters' values is tried. Plans are ranked by how far the
+ * readings are from what they should be, in changes that a rider notices, plus an hour's work as one such change.
+ * Where there are none: what stopped how many combinations, and the smallest change of one target that gives a plan.
+ * `report` hears of progress and ends the search by false; what was found until then is kept.
+ * No answer, with the reason, where targets or adjusters make no sense or there are more than 10⁶ combinations.
+ */
+export function findPlans(
+  problem: Problem,
+  report: (progress: Progress) => boolean = () => true,
+): PlansFound | NoProblem {
+  const search = planSearch(problem);
+  if (!search.ok) return search;
+  const { advance, tried, total, best, found } = search;
+  while (tried() < total) {
+    advance(SLICE);
+    if (!report({ tried: tried(), total, best })) break;
+  }
+  return found();
+}
+
+/** The search of `findPlans` in slices, for a caller who has to listen in between. */
+export function planSearch(problem: Problem): PlanSearch | NoProblem {
+  const prepared = prepare(problem);
+  return prepared.ok ? searchFor(prepared) : prepared;
+}
+
+function searchFor(prepared: Prepared): PlanSearch {
+  const { targets, total } = prepared;
+  const all = combinations(prepared);
+  const judge = judgeFor(prepared);
+  const candidates: Candidate[] = [];
+  const stoppedBy = targets.map(() => 0);
+  const warnings: Partial<Record<PlanWarning, number>> = {};
+  let noStand = 0;
+  let whyNoStand: NoStand | null = null;
+  let tried = 0;
+  let nearest: RankedMiss | null = null;
+  let best: Ranked | null = null;
+
+  const tryOne = (combination: number): void => {
+    // Once there is a plan, nobody asks for a relaxation.
+    const largest = best === null ? (nearest?.miss.size ?? Infinity) : -1;
+    const { stop, off, miss } = judge(all.setupAt(combination), largest);
+    if (stop === null || miss !== null) {
+      const ranked = rank(prepared, all, { combination, off });
+      if (miss !== null) {
+        if (nearest === null || compareMisses({ miss, ranked }, nearest) < 0) nearest = { miss, ranked };
+      } else {
+        candidates.push(ranked.candidate);
+        if (best === null || compareRanked(ranked, best) < 0) best = ranked;
+      }
+    }
+    if (stop === null) return;
+    if (stop.by === 'noStand') {
+      noStand += 1;
+      whyNoStand ??= stop.why;
+    } else if (stop.by === 'target') stoppedBy[stop.target] += 1;
+    else warnings[stop.warning] = (warnings[stop.warning] ?? 0) + 1;
+  };
+  const planOf = ({ combination, off }: Candidate): Plan => planTo(prepared, all.setupAt(combination), off);
+  const relaxation = (): Relaxation | null => {
+    if (best !== null || nearest === null) return null;
+    const { miss, ranked } = nearest;
+    const { least, most } = targets[miss.target];
+    const by = Math.max(least - miss.value, miss.value - most);
+    return { target: miss.target, to: miss.value, by, plan: planOf(ranked.candidate) };
+  };
+  return {
+    ok: true,
+    total,
+    tried: () => tried,
+    advance: (count) => {
+      const end = Math.min(total, tried + count);
+      for (; tried < end; tried++) tryOne(tried);
+    },
+    best: () => (best === null ? null : planOf(best.candidate)),
+    found: () => ({
+      ok: true,
+      plans: choosePlans(prepared, all, candidates).map(planOf),
+      tried,
+      total,
+      stops: { noStand, whyNoStand, targets: stoppedBy, warnings },
+      relaxation: relaxation(),
+    }),
+  };
+}
+
+interface RankedMiss {
+  readonly miss: Miss;
+  readonly ranked: Ranked;
+}
+
+/** The smaller miss first, of equal ones the better plan. */
+function compareMisses(a: RankedMiss, b: RankedMiss): number {
+  return a.miss.size - b.miss.size || compareRanked(a.ranked, b.ranked);
+}

@@ -1,0 +1,66 @@
+/** Why a search finds no setup, in words: what stopped the combinations, and the smallest change that gives one. */
+import type { PlansFound } from '../core/plan/plan.ts';
+import type { Problem } from '../core/plan/problem.ts';
+import type { PlanWarning } from '../core/plan/raised-warnings.ts';
+import { driveNoun, type DriveNoun } from '../core/parts/drive-noun.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { listAll } from './list-all.ts';
+import { inThousands } from './no-problem-words.ts';
+import { noStandWords } from './no-stand-words.ts';
+import { targetName } from './target-words.ts';
+
+/** What a combination would raise a warning of. */
+const RAISED: Readonly<Record<PlanWarning, (drive: DriveNoun) => string>> = {
+  pivotInTyre: () => 'the rear tyre in the swingarm pivot',
+  tyresOverlap: () => 'tyres in one another',
+  frontSprocketOnGround: () => 'the front sprocket on the ground',
+  rearSprocketOnGround: () => 'the rear sprocket on the ground',
+  tubeOutOfClamp: () => 'fork tubes below the top clamp',
+  steepAndShort: () => 'too little trail',
+  tubeTooShort: () => 'too little fork tube in the clamps',
+  tyreHitsClamp: () => 'the front tyre at the lower clamp',
+  chainOnGuide: ({ loop, slider }) => `the ${loop} on its ${slider}`,
+  lowerRunOnGuide: ({ loop, slider }) => `the ${loop}’s lower run on its ${slider}`,
+  sprocketInTheWay: () => 'a sprocket that cannot be fitted',
+  coilsClosed: () => 'a coil-bound spring',
+};
+
+/** What stopped the combinations, most first; such as "Of 1 281 combinations 1 200 miss Trail rider on board". */
+export function stopsWords(
+  { stops, tried }: PlansFound,
+  { bike, targets }: Problem,
+  style: NumberStyle,
+): string {
+  const { kind } = bike.drive;
+  const drive = driveNoun(kind);
+  const causes = [
+    ...stops.targets.map((count, place) => ({ count, words: `miss ${targetName(targets[place], kind)}` })),
+    // The keys are those of the table.
+    ...(Object.entries(stops.warnings) as [PlanWarning, number][]).map(([warning, count]) => ({
+      count,
+      words: `would have ${RAISED[warning](drive)}`,
+    })),
+    { count: stops.noStand, words: 'do not stand' },
+  ]
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => b.count - a.count)
+    .map(({ count, words }) => `${inThousands(count)} ${words}`);
+  const { whyNoStand } = stops;
+  const why = whyNoStand === null ? '' : ` Why they do not stand: ${noStandWords(whyNoStand, drive, style)}`;
+  return `Of ${inThousands(tried)} combinations ${listAll(causes)}.${why}`;
+}
+
+/** The target to let out and by how much; null where plans exist. */
+export function relaxationWords(
+  { plans, relaxation }: PlansFound,
+  { bike, targets }: Problem,
+  style: NumberStyle,
+): string | null {
+  if (plans.length > 0) return null;
+  if (relaxation === null) return 'No change of a single target gives a plan.';
+  const target = targets[relaxation.target];
+  const { quantity } = READINGS.find(({ key }) => key === target.reading) ?? { quantity: 'count' };
+  const write = (value: number): string => writeNumber(value, quantity, style).text;
+  return `The smallest change that gives a plan: let ${targetName(target, bike.drive.kind)} be ${write(relaxation.to)}, ${write(relaxation.by)} beyond its target.`;
+}
