@@ -1,13 +1,12 @@
 /** Fits a bike to a sheet of measurements, and prints it with the ± of every reading. */
-import { readFileSync, statSync } from 'node:fs';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { measureBike } from '../core/measure/measure-bike.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
 import { kindsText, noMeasureWords } from './measure-words.ts';
 import { nearestName } from './nearest-name.ts';
 import { readMeasureFile } from './read-measure-file.ts';
-import type { Outcome } from './readings.ts';
+import { textOf } from './open-file.ts';
+import type { Outcome } from './outcome.ts';
 
 const HELP = `Fits a bike to a sheet of measurements and prints it as JSON.
 
@@ -48,21 +47,6 @@ function requestFrom(args: readonly string[]): Result<Request, string> {
   if (files.length > 1) return fail(`One file at a time, not ${files.length}: ${files.join(', ')}.`);
   if (files.length === 0 && show === 'fit') return fail('Which file? npm run measure -- FILE, or --help.');
   return succeed({ file: files[0] ?? null, wanted, show });
-}
-
-const decode = (bytes: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-
-function textOf(file: string): Result<string, string> {
-  let bytes: Uint8Array;
-  try {
-    const large = tooLargeToRead(statSync(file).size);
-    if (large) return fail(large.sentence);
-    bytes = readFileSync(file);
-  } catch (error) {
-    return fail(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
-  }
-  const text = textOfBytes(bytes, decode);
-  return text.ok ? text : fail(text.reason.sentence);
 }
 
 /** Everything the command does except writing to the streams. */

@@ -1,4 +1,4 @@
-/** Opens the file of a bike that a command is given. */
+/** Reads the file that a command is given: its text, or the bike in it. */
 import { readFileSync, statSync } from 'node:fs';
 import { fail, type Result } from '../core/numeric/result.ts';
 import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
@@ -7,8 +7,8 @@ import type { Opened } from '../document/open-json.ts';
 
 const decode = (bytes: Uint8Array): string => new TextDecoder('utf-8', { fatal: true }).decode(bytes);
 
-/** The bike in a file with what was repaired, or one line why there is none. */
-export function openFile(file: string): Result<Opened, string> {
+/** The text of a file, or one line why it cannot be read. */
+export function textOf(file: string): Result<string, string> {
   let bytes: Uint8Array;
   try {
     const large = tooLargeToRead(statSync(file).size);
@@ -18,7 +18,13 @@ export function openFile(file: string): Result<Opened, string> {
     return fail(`The file cannot be read: ${error instanceof Error ? error.message : String(error)}.`);
   }
   const text = textOfBytes(bytes, decode);
-  if (!text.ok) return fail(text.reason.sentence);
+  return text.ok ? text : fail(text.reason.sentence);
+}
+
+/** The bike in a file with what was repaired, or one line why there is none. */
+export function openFile(file: string): Result<Opened, string> {
+  const text = textOf(file);
+  if (!text.ok) return text;
   const opened = openDocument(text.value);
   return opened.ok ? opened : fail(opened.reason.sentence);
 }

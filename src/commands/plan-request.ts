@@ -7,6 +7,7 @@ import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { parseQuantity } from '../core/units/parse-quantity.ts';
 import { quote } from '../document/json.ts';
+import { nearestName } from './nearest-name.ts';
 
 export interface PlanRequest {
   readonly file: string | null;
@@ -159,22 +160,25 @@ function readingAt(
 ): Take<Pick<Target, 'reading' | 'state'> & { readonly quantity: QuantityKey }> {
   const [name, ridden] = words.split('@').map((word) => word.trim());
   const reading = READINGS.find(({ key, formerly }) => key === name || formerly === name);
-  if (reading === undefined) return fail(`There is no reading named "${quote(name)}"; --help lists them.`);
+  if (reading === undefined) return fail(noName('reading', name, READINGS));
   if (ridden === undefined || ridden === '')
     return fail(`${name}: in which ride state? As in ${name}@riderUp.`);
   const state = RIDE_STATES.find(({ key, formerly }) => key === ridden || formerly === ridden);
-  if (state === undefined)
-    return fail(
-      `There is no ride state named "${quote(ridden)}". They are ${RIDE_STATES.map(({ key }) => key).join(', ')}.`,
-    );
+  if (state === undefined) return fail(noName('ride state', ridden, RIDE_STATES));
   return succeed({ reading: reading.key, state: state.key, quantity: reading.quantity });
+}
+
+function noName(what: string, name: string, list: readonly { readonly key: string }[]): string {
+  const nearest = nearestName(
+    name,
+    list.map(({ key }) => key),
+  );
+  return `There is no ${what} named "${quote(name)}"; the nearest is ${nearest}, and --help lists them all.`;
 }
 
 function adjusterNamed(name: string): Take<Adjuster> {
   const adjuster = ADJUSTERS.find(({ key, formerly }) => key === name || formerly === name);
-  return adjuster === undefined
-    ? fail(`There is no adjuster named "${quote(name)}"; --help lists them.`)
-    : succeed(adjuster);
+  return adjuster === undefined ? fail(noName('adjuster', name, ADJUSTERS)) : succeed(adjuster);
 }
 
 /** "forkTubes", "forkTubes=0..10" or "forkTubes=0..10/0.5". */
