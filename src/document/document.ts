@@ -1,6 +1,7 @@
 /** The saved document: a bike, its setup, and the pair that everything is compared with. */
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
+import type { KeptMeasure } from './measure.ts';
 
 export const FORMAT = 'sidestance-bike';
 /** The schema this program writes. A change of meaning raises it and adds a migration. */
@@ -22,4 +23,6 @@ export interface BikeDocument extends BikeWithSetup {
   readonly format: typeof FORMAT;
   readonly schema: typeof SCHEMA;
   readonly baseline: Baseline;
+  /** What the bike was measured by; left out where nothing was. */
+  readonly measure?: KeptMeasure;
 }

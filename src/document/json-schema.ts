@@ -6,6 +6,7 @@ import { FORMAT, SCHEMA } from './document.ts';
 import { anyPart, type AnyField, type Leaf } from './field.ts';
 import type { JsonObject } from './json.ts';
 import { SHAPES } from './json-shapes.ts';
+import { measureShape } from './measure-shape.ts';
 import { SETUP_PART } from './setup-fields.ts';
 
 /** A field's help with its unit, and what a file without it means. */
@@ -74,6 +75,7 @@ export function documentJsonSchema(): JsonObject {
           ...halves,
         },
       },
+      measure: measureShape(halves.setup),
     },
     $defs: { bike: schemaOf(anyPart(BIKE_PART)), setup: schemaOf(anyPart(SETUP_PART)) },
   };

@@ -5,6 +5,7 @@ import { LONGEST_NAME } from './bounds.ts';
 import { FORMAT, SCHEMA, type Baseline, type BikeDocument, type BikeWithSetup } from './document.ts';
 import type { Part } from './field.ts';
 import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
+import { measureOf } from './measure.ts';
 import { runMigrations } from './migrations.ts';
 import type { OpenReason } from './open-reason.ts';
 import { noteUnknownKeys, readPart, type Fault } from './read-part.ts';
@@ -18,7 +19,7 @@ export interface Opened {
 }
 
 /** The fields of a file, and `$schema`, by which an editor names the published schema. */
-const FILE_KEYS = ['format', 'schema', 'bike', 'setup', 'baseline', '$schema'];
+const FILE_KEYS = ['format', 'schema', 'bike', 'setup', 'baseline', 'measure', '$schema'];
 
 /**
  * Opens a saved bike that is parsed already. A missing or impossible optional field takes its default, and each such
@@ -61,7 +62,9 @@ function openCurrent(json: JsonObject, repairs: Repair[]): Result<Opened, OpenRe
   repairs.push(...bike.repairs, ...setup.repairs);
   const own: BikeWithSetup = { bike: bike.value, setup: setup.value };
   const baseline = baselineOf(ownValue(json, 'baseline'), own, repairs);
-  return succeed({ document: { format: FORMAT, schema: SCHEMA, ...own, baseline }, repairs });
+  const measure = measureOf(ownValue(json, 'measure'), own.setup, repairs);
+  const measured = measure === null ? {} : { measure };
+  return succeed({ document: { format: FORMAT, schema: SCHEMA, ...own, baseline, ...measured }, repairs });
 }
 
 /** The most faults in one message; nobody reads more. */

@@ -3,10 +3,11 @@ import { BIKE_PART } from './bike-fields.ts';
 import type { BikeDocument, BikeWithSetup } from './document.ts';
 import { anyPart, type AnyField } from './field.ts';
 import { isJsonObject } from './json.ts';
+import type { KeptMeasure } from './measure.ts';
 import { SETUP_PART } from './setup-fields.ts';
 
 /** A document as JSON, always with the same order of fields. */
-export function documentJson({ format, schema, bike, setup, baseline }: BikeDocument): object {
+export function documentJson({ format, schema, bike, setup, baseline, measure }: BikeDocument): object {
   const { name } = baseline;
   const named = name === undefined ? {} : { name };
   return {
@@ -14,6 +15,7 @@ export function documentJson({ format, schema, bike, setup, baseline }: BikeDocu
     schema,
     ...orderedBike({ bike, setup }),
     baseline: { ...named, ...orderedBike(baseline) },
+    ...(measure !== undefined && { measure: orderedMeasure(measure) }),
   };
 }
 
@@ -25,6 +27,10 @@ export function saveDocument(document: BikeDocument): string {
 /** Bike and setup with their fields in the order of a file. */
 export function orderedBike({ bike, setup }: BikeWithSetup): object {
   return { bike: inOrder(anyPart(BIKE_PART), bike), setup: inOrder(anyPart(SETUP_PART), setup) };
+}
+
+function orderedMeasure({ gaugeZeroed, setup, rows }: KeptMeasure): object {
+  return { gaugeZeroed, setup: inOrder(anyPart(SETUP_PART), setup), rows };
 }
 
 function inOrder(field: AnyField, value: unknown): unknown {
