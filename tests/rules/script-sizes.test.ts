@@ -11,8 +11,11 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * The close-ups of a change are 3.9 kB and come late; of the first sight, the words that keep off what must be seen, and
  * the edges and hatches of the zones, are 1.4.
+ *
+ * The rows that a bike was measured by and words kept as typed are 0.8 of the first sight; their panel is 14 and the fit,
+ * in a part for itself, 14.6. Both come late.
  */
-const CEILINGS = { firstSight: 139.9, all: 301.5, panel: 25 };
+const CEILINGS = { firstSight: 140.8, all: 331, panel: 25 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

@@ -45,6 +45,18 @@ export const TABS: readonly Tab[] = [
     height: 'high',
   },
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
+  {
+    key: 'measure',
+    label: 'Tape',
+    load: async () => {
+      const [panel] = await Promise.all([
+        import('../measure/measure-panel.svelte'),
+        import('../../session/tape-fit.ts'),
+      ]);
+      return panel;
+    },
+    height: 'high',
+  },
 ];
 
 /** The tab in sight at first. */

@@ -1,0 +1,268 @@
+/** Measurements in words: what a row is, what the rows fix, what contradicts what, and what to measure next. */
+import { measureKindOf } from '../core/measure/all-kinds.ts';
+import { measureStateOf } from '../core/measure/all-measure-states.ts';
+import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
+import type {
+  LikelySlip,
+  MeasuredBike,
+  MeasuredReading,
+  NextMeasurement,
+  NotFixed,
+  RowOutcome,
+  SecondAnswer,
+  Suspicion,
+} from '../core/measure/measured-bike.ts';
+import type { NoMeasure, NoMeasureReason } from '../core/measure/no-measure.ts';
+import type { MeasureRow } from '../core/measure/sheet.ts';
+import type { DriveNoun } from '../core/parts/drive-noun.ts';
+import type { Reading } from '../core/readings/reading.ts';
+import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { listAll } from './list-all.ts';
+import { noStandWords } from './no-stand-words.ts';
+
+/** Every ± on the page holds 19 times out of 20: twice the standard deviation (JCGM 100, k = 2). */
+export const COVERAGE = 2;
+/** Below this part of a row nothing else on the sheet checks it. */
+const LEAST_CHECKED = 0.05;
+/** From these on a ± takes so few decimals, in the unit shown: two figures of it, or one, are all that anybody uses. */
+const NO_DECIMALS_FROM = 3;
+const ONE_DECIMAL_FROM = 0.3;
+
+const small = (label: string): string =>
+  /^[A-Z][a-z]/.test(label) && !label.startsWith('Mark ')
+    ? label.charAt(0).toLowerCase() + label.slice(1)
+    : label;
+
+/** What a row measures, such as "Distance, rear axle to swingarm pivot". */
+export function rowName({ kind, parts }: Pick<MeasureRow, 'kind' | 'parts'>): string {
+  const { label } = measureKindOf(kind);
+  const names = parts.map((key) => small(MEASURE_PARTS[key].label));
+  return names.length === 0 ? label : `${label}, ${names.join(' to ')}`;
+}
+
+/** In which state, or between which two, a row is read. */
+export function stateName({ state, otherState }: Pick<MeasureRow, 'state' | 'otherState'>): string {
+  const { label } = measureStateOf(state);
+  return otherState === null ? label : `${label}, less ${small(measureStateOf(otherState).label)}`;
+}
+
+/** A number with its ±, both with as many digits as the ± supports, such as "24.5 ± 0.4°". */
+export function writePlusMinus(value: number, u: number, quantity: QuantityKey, style: NumberStyle): string {
+  const { perMetric, digits } = shownUnit(quantity, style.system);
+  const error = COVERAGE * u;
+  const shown = error * perMetric;
+  const wanted = shown >= NO_DECIMALS_FROM ? 0 : shown >= ONE_DECIMAL_FROM ? 1 : 2;
+  const options = { extraDigits: Math.min(wanted, digits) - digits };
+  if (shown < 0.5 * 10 ** -digits) return writeNumber(value, quantity, style).text;
+  return `${writeNumber(value, quantity, style, options).digits} ± ${writeNumber(error, quantity, style, options).text}`;
+}
+
+/** A ± alone, such as "± 4 mm". */
+export function plusMinus(u: number, quantity: QuantityKey, style: NumberStyle): string {
+  const [, error] = writePlusMinus(0, u, quantity, style).split('±');
+  return error === undefined ? 'exact' : `±${error}`;
+}
+
+/** A reading of the measured bike: with its ±, or that no row fixes it. */
+export function measuredReading(
+  { value, u, fixed }: MeasuredReading,
+  quantity: QuantityKey,
+  style: NumberStyle,
+): string {
+  if (value === null) return 'not on this bike';
+  if (!fixed || u === null) return 'not fixed';
+  return writePlusMinus(value, u, quantity, style);
+}
+
+/** The first thing to say of a fit. */
+export function fitHeadline({ status, agreement }: MeasuredBike): string {
+  switch (status) {
+    case 'disagrees': {
+      const times = Math.round(1 / Math.max(agreement.chance, 1e-6));
+      return `Rows contradict one another. By chance alone that happens once in ${times >= 1e6 ? 'a million' : times}.`;
+    }
+    case 'twoAnswers':
+      return 'Two different bikes fit these rows equally well.';
+    case 'notFixed':
+      return 'Part of the bike is not fixed yet.';
+    case 'solved':
+      return 'The rows fix everything they speak of.';
+  }
+}
+
+const SLIPS: Readonly<Record<LikelySlip, string>> = {
+  inchForMm: 'It looks like inches noted as mm.',
+  mmForInch: 'It looks like mm noted as inches.',
+  cmForMm: 'It looks like cm noted as mm.',
+  mmForCm: 'It looks like mm noted as cm.',
+  poundForKg: 'It looks like pounds noted as kg.',
+  kgForPound: 'It looks like kg noted as pounds.',
+  otherReference: 'It looks read from the other reference, such as from horizontal for from vertical.',
+};
+
+/** Row numbers as a person counts them. */
+export function rowNumbers(places: readonly number[]): string {
+  const numbers = places.map((place) => String(place + 1));
+  return `${numbers.length === 1 ? 'row' : 'rows'} ${listAll(numbers)}`;
+}
+
+export interface JudgedRow {
+  /** Its place in the sheet, from 0. */
+  readonly place: number;
+  readonly row: MeasureRow;
+  readonly outcome: RowOutcome;
+}
+
+export interface SuspectedRow {
+  readonly place: number;
+  readonly row: MeasureRow;
+  readonly suspected: Suspicion;
+}
+
+/** The rows whose figure the others do not believe, the likeliest slip first. */
+export function inOrderOfSuspicion(rows: readonly JudgedRow[]): readonly SuspectedRow[] {
+  return rows
+    .flatMap(({ place, row, outcome: { suspected } }) =>
+      suspected === null ? [] : [{ place, row, suspected }],
+    )
+    .sort((a, b) => a.suspected.place - b.suspected.place);
+}
+
+/** Why a row is suspected. `fitted` gives the sheet's place of a row of the fit. */
+export function suspicionWords(
+  { place, row, suspected }: SuspectedRow,
+  fitted: readonly number[],
+  style: NumberStyle,
+): string {
+  const expected = writeNumber(suspected.expected, measureKindOf(row.kind).quantity, style).text;
+  const first = suspected.place === 1 ? 'suspected first' : 'suspected next';
+  const alike = suspected.alike.map((each) => fitted[each]);
+  return [
+    `Row ${place + 1}, ${small(rowName(row))}, is ${first}: it says ${figureText(row)}, and the other rows make it ${expected}.`,
+    ...(suspected.likely === null ? [] : [SLIPS[suspected.likely]]),
+    ...(alike.length === 0 ? [] : [`The slip may be in ${rowNumbers(alike)} just as well.`]),
+  ].join(' ');
+}
+
+/** A figure as it was typed. */
+export function figureText({ figure, unit }: Pick<MeasureRow, 'figure' | 'unit'>): string {
+  return unit === '' || unit === '°' ? `${figure}${unit}` : `${figure} ${unit}`;
+}
+
+/** What the other rows say of one row. */
+export function checkWords({ row, outcome }: JudgedRow, style: NumberStyle): string {
+  const { redundancy, residual, smallestSlipRevealed: slip } = outcome;
+  const { quantity } = measureKindOf(row.kind);
+  if (redundancy === null || residual === null) return '';
+  if (redundancy < LEAST_CHECKED || slip === null) return 'Nothing checks this row.';
+  const off = writeNumber(residual, quantity, style, { signed: true }).text;
+  return `${off} from the bike found; a slip of ${writeNumber(slip, quantity, style).text} would be noticed.`;
+}
+
+/** The rows that nothing checks, in a sentence; null where all are checked. */
+export function uncheckedWords(rows: readonly JudgedRow[]): string | null {
+  const places = rows
+    .filter(({ outcome: { redundancy } }) => redundancy !== null && redundancy < LEAST_CHECKED)
+    .map(({ place }) => place);
+  if (places.length === 0) return null;
+  return places.length === rows.length
+    ? 'No row checks another yet: a slip would not be noticed.'
+    : `Nothing checks ${rowNumbers(places)}: a slip there would not be noticed.`;
+}
+
+function notFixedWords({ why, moves }: NotFixed): string {
+  const names = moves.map(({ label }) => small(label));
+  if (why === 'wide') return `Known only roughly: ${listAll(names)}.`;
+  return names.length === 1
+    ? `No row fixes ${names[0]}.`
+    : `No row fixes ${listAll(names)}: they move together, and fixing one fixes the others.`;
+}
+
+/** What the rows find and what moves together. */
+export function fixedWords({ unknowns, notFixed }: MeasuredBike): readonly string[] {
+  const solved = unknowns.filter(({ assumed, u }) => !assumed && u !== null);
+  return [
+    ...(solved.length === 0 ? [] : [`Solved: ${listAll(solved.map(({ label }) => small(label)))}.`]),
+    ...notFixed.map(notFixedWords),
+  ];
+}
+
+/** What keeps the starting bike's value, each place once and without its two coordinates; marks and rails are none of the bike's. */
+export function assumedNames({ unknowns }: MeasuredBike): readonly string[] {
+  const names = unknowns
+    .filter(({ assumed }) => assumed)
+    .map(({ label }) => small(label.split(',')[0]))
+    .filter((name) => !name.startsWith('Mark ') && name !== small(MEASURE_PARTS.frameRail.label));
+  return [...new Set(names)];
+}
+
+/** As many assumed places as a sentence takes. */
+const MOST_NAMED = 5;
+
+export function assumedWords(names: readonly string[]): string | null {
+  if (names.length === 0) return null;
+  const more = names.length - MOST_NAMED;
+  const told = more > 1 ? [...names.slice(0, MOST_NAMED), `${more} more`] : names;
+  return `Assumed, as on the starting bike: ${listAll(told)}.`;
+}
+
+/** The other bike that fits as well, and what would decide between the two. */
+export function secondWords({ mirrored, decide }: SecondAnswer, style: NumberStyle): string {
+  const other = `Another bike fits as well: ${small(mirrored)}.`;
+  if (decide === null) return `${other} Begin from a bike that looks more like this one.`;
+  const { quantity } = measureKindOf(decide.kind);
+  const write = (value: number): string => writeNumber(value, quantity, style).text;
+  return `${other} ${rowName(decide)} tells them apart: ${write(decide.here)} on this one, ${write(decide.there)} on the other.`;
+}
+
+export interface NextAdvice {
+  readonly next: NextMeasurement;
+  readonly text: string;
+}
+
+/** The measurements whose help for a reading can be seen in its ±, in words. `now` is its standard deviation; null where it is not fixed. */
+export function nextAdvice(
+  all: readonly NextMeasurement[],
+  { label, quantity }: Pick<Reading, 'label' | 'quantity'>,
+  now: number | null,
+  style: NumberStyle,
+): readonly NextAdvice[] {
+  const before = now === null ? 'not fixed' : plusMinus(now, quantity, style);
+  return all.flatMap((next) => {
+    if (next.u === null) return [];
+    const then = plusMinus(next.u, quantity, style);
+    const text = `${rowName(next)} (${small(stateName(next))}): ${small(label)} ${then}, now ${before}.`;
+    return then === before ? [] : [{ next, text }];
+  });
+}
+
+type Say = (no: NoMeasure, drive: DriveNoun, style: NumberStyle) => string;
+
+const partName = (part: MeasurePartKey | undefined): string =>
+  part === undefined ? 'such part' : small(MEASURE_PARTS[part].label);
+
+const REFUSALS: Readonly<Record<NoMeasureReason, Say>> = {
+  figureUnreadable: () => 'The figure cannot be read. Type it again, with its unit.',
+  figureImpossible: () => 'No motorcycle has such a figure. Check it and its unit.',
+  partsWrong: () => 'This kind is measured between other parts. Choose two different ones.',
+  partMissing: ({ part }) => `This bike has no ${partName(part)}. Choose another part.`,
+  statesWrong: () => 'A change lies between two different states. Choose another second one.',
+  notWeighedSo: () => 'Scales are read on its wheels or raised for weighing. Choose one of these states.',
+  sdWrong: () => 'The ± has to be above zero. Type what your tool is good for.',
+  otherReferenceWrong: () => 'This kind is read from one reference only. Choose the usual one.',
+  triangleImpossible: ({ withRows = [] }) =>
+    `With ${rowNumbers(withRows)} it makes no triangle: one distance is longer than the other two together. Measure the three again.`,
+  tooManyRows: () => 'There are more rows than a sheet can hold. Remove some.',
+  startCannotStand: ({ stand }, drive, style) =>
+    `The bike that the fit begins with does not stand. ${stand === undefined ? 'Mend it first.' : noStandWords(stand, drive, style)}`,
+  noBike: ({ row }) =>
+    row === null
+      ? 'These rows lead to no bike that stands. Leave out the row you trust least, or begin from another type of bike.'
+      : 'These rows lead to no bike that stands.',
+};
+
+/** Why a row, or the sheet, was put aside, and what to do. */
+export function noMeasureSentence(no: NoMeasure, drive: DriveNoun, style: NumberStyle): string {
+  return REFUSALS[no.reason](no, drive, style);
+}
