@@ -2,6 +2,7 @@
 import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
 import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
 import { MEASURE_PARTS, MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
+import type { LikelySlip, Suspicion } from '../core/measure/measured-bike.ts';
 import type { NoMeasure, NoMeasureReason } from '../core/measure/no-measure.ts';
 import { unitWord } from '../core/units/all-quantities.ts';
 
@@ -39,6 +40,21 @@ ${table([['KEY', 'NAME'], ...states])}
 `;
 }
 
+const LIKELY: Readonly<Record<LikelySlip, string>> = {
+  inchForMm: 'inches read as mm',
+  mmForInch: 'mm read as inches',
+  cmForMm: 'cm read as mm',
+  mmForCm: 'mm read as cm',
+  poundForKg: 'pounds read as kg',
+  kgForPound: 'kg read as pounds',
+  otherReference: 'read from the other reference',
+};
+
+function likelyWords({ expected, likely }: Suspicion): string {
+  const looks = likely === null ? '' : `; it looks like ${LIKELY[likely]}`;
+  return `; the others make it ${Number(expected.toPrecision(5))}${looks}`;
+}
+
 const WORDS: Readonly<Record<NoMeasureReason, (no: NoMeasure) => string>> = {
   figureUnreadable: () => 'the figure cannot be read in the unit of this kind',
   figureImpossible: ({ found, limit }) =>
@@ -55,7 +71,7 @@ const WORDS: Readonly<Record<NoMeasureReason, (no: NoMeasure) => string>> = {
   tooManyRows: ({ found, limit }) => `${found} rows are too many; the most is ${limit}`,
   startCannotStand: () => 'the starting bike does not stand on its wheels',
   noBike: ({ suspected }) =>
-    `these rows lead to no bike that stands${suspected === undefined ? '' : `; the others make it ${Number(suspected.expected.toPrecision(5))}`}`,
+    `these rows lead to no bike that stands${suspected === undefined ? '' : likelyWords(suspected)}`,
 };
 
 /** One line: the row, counted from 1, and the reason. */

@@ -2,6 +2,7 @@
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { measureBike } from '../core/measure/measure-bike.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
+import { measureJsonSchema } from './measure-schema.ts';
 import { kindsText, noMeasureWords } from './measure-words.ts';
 import { nearestName } from './nearest-name.ts';
 import { readMeasureFile } from './read-measure-file.ts';
@@ -11,7 +12,8 @@ import type { Outcome } from './outcome.ts';
 const HELP = `Fits a bike to a sheet of measurements and prints it as JSON.
 
   npm run measure -- FILE [--for READING]
-  npm run measure -- --kinds
+  npm run measure -- --kinds      kinds of measurement, parts and states, with units and standard deviations
+  npm run measure -- --schema     the description of FILE as JSON Schema
   node src/commands/measure.js FILE    the same without npm's own lines
 
 FILE is JSON: {"format": "sidestance-measure", "schema": 1, "start": "roadSport", "rows": [{"kind": "distance",
@@ -26,7 +28,7 @@ is to help most, trail when nothing is chosen.
 interface Request {
   readonly file: string | null;
   readonly wanted: string | null;
-  readonly show: 'help' | 'kinds' | 'fit';
+  readonly show: 'help' | 'kinds' | 'schema' | 'fit';
 }
 
 function requestFrom(args: readonly string[]): Result<Request, string> {
@@ -37,6 +39,7 @@ function requestFrom(args: readonly string[]): Result<Request, string> {
     const arg = args[i];
     if (arg === '--help' || arg === '-h') show = 'help';
     else if (arg === '--kinds') show = 'kinds';
+    else if (arg === '--schema') show = 'schema';
     else if (arg === '--for') {
       i++;
       if (i === args.length) return fail('--for takes the name of a reading, as in --for trail.');
@@ -56,6 +59,8 @@ export function measureCommand(args: readonly string[]): Outcome {
   if (!request.ok) return refused(request.reason);
   const { file, show } = request.value;
   if (show === 'kinds') return { code: 0, out: kindsText(), err: '' };
+  if (show === 'schema')
+    return { code: 0, out: `${JSON.stringify(measureJsonSchema(), null, 2)}\n`, err: '' };
   if (show === 'help' || file === null) return { code: 0, out: HELP, err: '' };
   const text = textOf(file);
   if (!text.ok) return refused(text.reason);

@@ -15,7 +15,8 @@ export interface MeasureFile {
   readonly wanted: string | null;
 }
 
-const FORMAT = 'sidestance-measure';
+export const MEASURE_FORMAT = 'sidestance-measure';
+export const MEASURE_SCHEMA = 1;
 const FIELDS = ['format', 'schema', 'about', 'invented', 'start', 'wanted', 'gaugeZeroed', 'rows'] as const;
 const ROW_FIELDS = [
   'kind',
@@ -34,7 +35,7 @@ const ROW_FIELDS = [
 type Fields = Readonly<Record<string, unknown>>;
 
 /** The starting bikes by name: the types of bike that come with the program. */
-const STARTS = ['roadSport', 'trackDay', 'twinShockRoadster', 'longTravel'] as const;
+export const STARTS = ['roadSport', 'trackDay', 'twinShockRoadster', 'longTravel'] as const;
 
 const isFields = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -47,9 +48,10 @@ export function readMeasureFile(text: string): Result<MeasureFile, string> {
   } catch (error) {
     return fail(`The file is no JSON: ${error instanceof Error ? error.message : String(error)}.`);
   }
-  if (!isFields(json) || json.format !== FORMAT)
-    return fail(`The file is no sheet of measurements: its "format" has to be "${FORMAT}".`);
-  if (json.schema !== 1) return fail('This program reads sheets of measurements with "schema": 1.');
+  if (!isFields(json) || json.format !== MEASURE_FORMAT)
+    return fail(`The file is no sheet of measurements: its "format" has to be "${MEASURE_FORMAT}".`);
+  if (json.schema !== MEASURE_SCHEMA)
+    return fail(`This program reads sheets of measurements with "schema": ${MEASURE_SCHEMA}.`);
   const unknown = Object.keys(json).find((key) => !includes(FIELDS, key));
   if (unknown !== undefined) return fail(unknownName('field', unknown, FIELDS));
   const { rows, gaugeZeroed = true, wanted = null } = json;

@@ -3,11 +3,13 @@ import { readFileSync } from 'node:fs';
 import { format, resolveConfig } from 'prettier';
 import { expect, it } from 'vitest';
 import { documentJsonSchema } from '../../src/document/json-schema.ts';
+import { measureJsonSchema } from '../../src/commands/measure-schema.ts';
 import { sheetJsonSchema } from '../../src/document/sheet-json-schema.ts';
 
 const PUBLISHED = [
   { file: new URL('../../static/sidestance-bike.schema.json', import.meta.url), made: documentJsonSchema },
   { file: new URL('../../static/sidestance-sheet.schema.json', import.meta.url), made: sheetJsonSchema },
+  { file: new URL('../../static/sidestance-measure.schema.json', import.meta.url), made: measureJsonSchema },
 ] as const;
 
 it.each(PUBLISHED)(

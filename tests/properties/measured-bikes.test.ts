@@ -4,11 +4,15 @@ import { describe, expect, it } from 'vitest';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
 import type { MeasuredBike, StartingBike } from '../../src/core/measure/measured-bike.ts';
 import { readValues } from '../../src/core/measure/measured-readings.ts';
+import { MEASURE_KINDS, measureKindOf } from '../../src/core/measure/all-kinds.ts';
+import { MEASURE_PARTS, type MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
+import { rowFigures } from '../../src/core/measure/row-figures.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { cases } from '../support/cases.ts';
 import {
+  asked,
   CHASSIS,
   LINKS_AND_WEIGHTS,
   normalNumbers,
@@ -104,3 +108,143 @@ describe('the stated ±', () => {
     expect(inside / all).toBeLessThan(Math.max(0.97, 0.95 + leeway));
   });
 });
+
+/** Below this a slip has to be so large that the fit is bent before it shows. */
+const WELL_CHECKED = 0.2;
+
+describe('slips', () => {
+  it('one as large as the others reveal is named first, alone or with the row it cannot be told apart from', () => {
+    const origin = originOn(ROAD);
+    const truth = trueValues(origin, 7, 10);
+    const clean = measured(ROAD, typedRows(origin, CHASSIS, truth));
+    const checked = clean.rows.flatMap(({ redundancy }, at) =>
+      (redundancy ?? 0) > WELL_CHECKED ? [at] : [],
+    );
+    expect(checked.length).toBeGreaterThan(10);
+    let named = 0;
+    let all = 0;
+    fc.assert(
+      fc.property(seeds, fc.constantFrom(...checked), fc.boolean(), (seed, at, up) => {
+        const slip = clean.rows[at].smallestSlipRevealed;
+        if (slip === null) throw new Error(`nothing checks row ${at}`);
+        const noise = normalNumbers(seed);
+        const errors = CHASSIS.map(() => noise());
+        errors[at] += ((up ? 1 : -1) * slip) / clean.rows[at].sd;
+        const found = measured(
+          ROAD,
+          typedRows(origin, CHASSIS, truth, (row) => errors[row]),
+        );
+        const { suspected } = found.rows[at];
+        all++;
+        if (suspected?.place === 1) named++;
+      }),
+      { numRuns: cases(40) },
+    );
+    // The long form draws 800 slips, and holds them to 95 %.
+    expect(named / all).toBeGreaterThanOrEqual(0.95 - 2 * Math.sqrt((0.95 * 0.05) / all));
+  });
+
+  it.each([
+    [4, (figure: number) => figure / 25.4, 'inchForMm'],
+    [2, (figure: number) => figure / 10, 'cmForMm'],
+    [0, (figure: number) => figure / 25.4, 'inchForMm'],
+    [23, (figure: number) => 90 - figure, 'otherReference'],
+  ] as const)(
+    'row %d in another unit or from another reference is recognised by its size',
+    (at, turn, likely) => {
+      const origin = originOn(ROAD);
+      const rows = [...typedRows(origin, CHASSIS, trueValues(origin, 11, 10), normalNumbers(3))];
+      rows[at] = { ...rows[at], figure: turn(Number(rows[at].figure)).toFixed(6) };
+      const found = measureBike({ start: ROAD, sheet: { gaugeZeroed: true, rows }, wanted: null });
+      const suspected = found.ok ? found.rows[at].suspected : (found.suspected ?? null);
+      if (found.ok) expect(found.status).toBe('disagrees');
+      else expect(found.row).toBe(at);
+      expect(suspected?.place).toBe(1);
+      expect(suspected?.likely).toBe(likely);
+    },
+  );
+});
+
+describe('what no row fixes', () => {
+  it('moves along the named directions without changing any row', () => {
+    const origin = originOn(ROAD);
+    const few = CHASSIS.filter((_, i) => ![9, 10, 12, 15, 17].includes(i));
+    const truth = trueValues(origin, 5, 8);
+    const rows = typedRows(origin, few, truth);
+    const found = measured(ROAD, rows);
+    expect(found.status).toBe('notFixed');
+    const free = found.notFixed.filter(({ why }) => why === 'rank');
+    expect(free.length).toBeGreaterThan(0);
+    const values = found.unknowns.map(({ unit, value }) =>
+      unit === '°' ? (value * 1000 * Math.PI) / 180 : value,
+    );
+    const kinds = rows.map((row) => ({ kind: measureKindOf(row.kind), row }));
+    const step = 1e-3;
+    for (const { moves } of free) {
+      const by = (sign: number) =>
+        values.map((value, i) => {
+          const move = moves.find(({ key }) => key === found.unknowns[i].key);
+          return value + sign * step * (move?.part ?? 0);
+        });
+      const ahead = rowFigures(origin, kinds, by(1));
+      const back = rowFigures(origin, kinds, by(-1));
+      for (const [i, { kind }] of kinds.entries())
+        expect(Math.abs((ahead?.[i] ?? NaN) - (back?.[i] ?? NaN)) / (2 * step * kind.sd)).toBeLessThan(1e-6);
+      expect(moves.length).toBeGreaterThan(0);
+    }
+    // A reading that hangs on such a direction says so.
+    expect(found.readings.frontSprocketHeight.fixed).toBe(false);
+    expect(found.readings.wheelbase.fixed).toBe(true);
+  });
+});
+
+describe('the next measurement', () => {
+  it('is within 1 % of the best of all by brute force', () => {
+    const origin = originOn(ROAD);
+    const truth = trueValues(origin, 9, 8);
+    const rows = typedRows(origin, CHASSIS, truth, normalNumbers(2));
+    const { next } = measured(ROAD, rows, 'trail');
+    expect(next).toHaveLength(5);
+    let best = Infinity;
+    let first = Infinity;
+    let tried = 0;
+    for (const kind of MEASURE_KINDS)
+      for (const parts of PARTS_TO_TRY.filter((each) => each.length === kind.takes.length)) {
+        const row = asked(kind.key, parts);
+        const shapes = parts.every((part, i) => kind.takes[i].includes(MEASURE_PARTS[part].shape));
+        if (!shapes || kind.read !== 'number' || kind.betweenStates || kind.state === 'makersPosture')
+          continue;
+        for (const state of ['onWheels', 'bothHanging'] as const) {
+          if (kind.quantity === 'mass' && state !== 'onWheels') continue;
+          const here = { ...row, state };
+          const [more] = typedRows(origin, [here], truth);
+          const { u } = measured(ROAD, [...rows, more]).readings.trail;
+          if (u !== null && u < best) best = u;
+          tried++;
+          const [top] = next;
+          if (top.kind === kind.key && top.state === state && String(top.parts) === String(parts))
+            first = u ?? Infinity;
+        }
+      }
+    expect(tried).toBeGreaterThan(40);
+    expect(first).toBeLessThan(best * 1.01);
+    expect(Math.abs((next[0].u ?? NaN) / first - 1)).toBeLessThan(0.01);
+  }, 120_000);
+});
+
+/** Parts of the front and the pivot, where trail is decided. */
+const PARTS_TO_TRY: readonly (readonly MeasurePartKey[])[] = [
+  [],
+  ['forkLeg'],
+  ['swingarm'],
+  ['frontWheel'],
+  ['rearWheel'],
+  ['frontAxle'],
+  ['steeringHead'],
+  ['pivot'],
+  ['frontAxle', 'steeringHead'],
+  ['pivot', 'frontAxle'],
+  ['pivot', 'steeringHead'],
+  ['rearAxle', 'steeringHead'],
+  ['rearAxle', 'frontAxle'],
+];

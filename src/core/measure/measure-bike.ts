@@ -83,7 +83,7 @@ function answer(found: Fit, { sheet, fitted, wanted }: Asked): MeasuredBike | No
   const second = mirrored === undefined || turned ? null : secondAnswer(fit, mirrored);
   return {
     ok: true,
-    status: statusOf(chance, second !== null, notFixed.length > 0),
+    status: statusOf(chance, second !== null, rank === 0 || notFixed.length > 0),
     ...built,
     readIn: origin.readIn,
     readings,

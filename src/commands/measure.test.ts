@@ -1,0 +1,152 @@
+/** Tests of the command that fits a bike to a sheet of measurements. */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
+import { measureBike } from '../core/measure/measure-bike.ts';
+import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { measureCommand } from './measure.ts';
+import { readMeasureFile } from './read-measure-file.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'measure-'));
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
+
+function written(value: unknown): string {
+  const file = join(folder, 'sheet.json');
+  writeFileSync(file, typeof value === 'string' ? value : JSON.stringify(value));
+  return file;
+}
+
+const sheet = (...rows: readonly object[]) => ({ format: 'sidestance-measure', schema: 1, rows });
+const fixture = (name: string): string =>
+  new URL(`../../fixtures/measure/${name}.json`, import.meta.url).pathname;
+
+interface Printed {
+  readonly status: string;
+  readonly readings: Record<string, { value: number; unit: string; u: number | null; fixed: boolean }>;
+  readonly rows: readonly Record<string, unknown>[];
+  readonly notFixed: readonly unknown[];
+  readonly next: readonly unknown[];
+  readonly bike: { name: string };
+}
+
+describe('an answer', () => {
+  it.each(['counter', 'chassis', 'whole-bike'])('%s is solved, in JSON, with exit code 0', (name) => {
+    const { code, out, err } = measureCommand([fixture(name)]);
+    expect([code, err]).toEqual([0, '']);
+    const printed = JSON.parse(out) as Printed;
+    expect(['solved', 'notFixed']).toContain(printed.status);
+    expect(printed.readings.trail).toMatchObject({ unit: 'mm', fixed: true });
+    expect(printed.next.length).toBeGreaterThan(0);
+    const [first] = printed.rows;
+    expect(Object.keys(first)).toEqual(
+      expect.arrayContaining(['residual', 'redundancy', 'smallestSlipRevealed', 'suspected']),
+    );
+    expect(printed.bike.name).toBe(DEMO_BIKES[0].bike.name);
+  });
+
+  it('is what the page gets from the same rows', () => {
+    const read = readMeasureFile(readFileSync(fixture('chassis'), 'utf8'));
+    if (!read.ok) throw new Error(read.reason);
+    const found = measureBike({ start: read.value.start, sheet: read.value.sheet, wanted: 'rake' });
+    if (!found.ok) throw new Error(found.reason);
+    const printed = JSON.parse(measureCommand([fixture('chassis'), '--for', 'rake']).out) as Printed;
+    expect(printed.readings).toEqual(JSON.parse(JSON.stringify(found.readings)));
+    expect(printed.next).toEqual(JSON.parse(JSON.stringify(found.next)));
+  });
+
+  it('starts from a saved bike too', () => {
+    const start = JSON.parse(
+      readFileSync(new URL('../../fixtures/bikes/plain.json', import.meta.url), 'utf8'),
+    ) as { bike: { name: string } };
+    const row = { kind: 'axleHeight', parts: ['rearWheel'], figure: '12 1/2 in' };
+    const { code, out } = measureCommand([written({ ...sheet(row), start })]);
+    const printed = JSON.parse(out) as Printed;
+    expect(code).toBe(0);
+    expect(printed.bike.name).toBe(start.bike.name);
+    expect(printed.readings.rearAxleHeight.value).toBeCloseTo(317.5, 9);
+  });
+});
+
+describe('one line and exit code 1', () => {
+  const distance = { kind: 'distance', parts: ['pivot', 'rearAxle'], figure: 560 };
+  it.each<[string, unknown, RegExp]>([
+    ['no JSON', '{"format": ', /^The file is no JSON: .*\.$/],
+    ['another format', { format: 'other' }, /^The file is no sheet of measurements/],
+    ['a newer schema', { ...sheet(), schema: 2 }, /"schema": 1\.$/],
+    ['rows that are no list', { ...sheet(), rows: 3 }, /^"rows" has to be a list\.$/],
+    ['a start that there is not', { ...sheet(), start: 'road' }, /nearest is “roadSport”/],
+    ['a field that there is not', { ...sheet(), gageZeroed: true }, /nearest is “gaugeZeroed”/],
+    ['a kind that there is not', sheet({ ...distance, kind: 'distanze' }), /^Row 1: .*nearest is “distance”/],
+    [
+      'a part that there is not',
+      sheet(distance, { ...distance, parts: ['pivott', 'rearAxle'] }),
+      /^Row 2: there is no part “pivott”; the nearest is “pivot”\.$/,
+    ],
+    ['a state that there is not', sheet({ ...distance, state: 'onwheel' }), /nearest is “onWheels”/],
+    [
+      'a figure that is no number',
+      sheet({ ...distance, figure: 'long' }),
+      /^Row 1: the figure cannot be read/,
+    ],
+    ['a figure that is a list', sheet({ ...distance, figure: [1] }), /^Row 1: "figure" has to be/],
+    [
+      'a length that cannot be',
+      sheet({ ...distance, figure: '9 m' }),
+      /^Row 1: no motorcycle has 9000; the limit is 4000\.$/,
+    ],
+    [
+      'a row in inches',
+      JSON.parse(readFileSync(fixture('slip'), 'utf8')),
+      /^Row 5: .*it looks like inches read as mm\.$/,
+    ],
+  ])('%s', (_, value, line) => {
+    const { code, out, err } = measureCommand([written(value)]);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toMatch(/^[^\n]*\n$/);
+    expect(err.trimEnd()).toMatch(line);
+  });
+
+  it('a triangle that cannot be names its three rows', () => {
+    const rows = [
+      { kind: 'distance', parts: ['rearAxle', 'pivot'], figure: 560 },
+      { kind: 'distance', parts: ['pivot', 'seat'], figure: 430 },
+      { kind: 'distance', parts: ['rearAxle', 'seat'], figure: 1400 },
+    ];
+    expect(measureCommand([written(sheet(...rows))]).err).toMatch(
+      /^Row 3: with rows 1 and 2 it makes no triangle/,
+    );
+  });
+
+  it.each<[string, string[], RegExp]>([
+    ['no file', [], /^Which file\?/],
+    ['a file that is not there', ['nowhere.json'], /^The file cannot be read/],
+    ['two files', ['a.json', 'b.json'], /^One file at a time/],
+    ['an option that there is not', ['--kind'], /^There is no option --kind/],
+    ['a reading that there is not', [fixture('counter'), '--for', 'trial'], /nearest is “trail”/],
+  ])('%s', (_, args, line) => {
+    const { code, err } = measureCommand(args);
+    expect(code).toBe(1);
+    expect(err).toMatch(line);
+  });
+});
+
+it('--kinds lists every kind and part with unit and standard deviation', () => {
+  const { code, out } = measureCommand(['--kinds']);
+  expect(code).toBe(0);
+  for (const { key, label } of MEASURE_KINDS) {
+    expect(out).toContain(`\n  ${key} `);
+    expect(out).toContain(label);
+  }
+  for (const key of MEASURE_PART_KEYS) expect(out).toContain(`\n  ${key} `);
+  expect(out).toMatch(/paperRake\s+deg\s+0\.25/);
+});
+
+it('--help and --schema describe the file', () => {
+  expect(measureCommand(['--help']).out).toContain('npm run measure');
+  expect(JSON.parse(measureCommand(['--schema']).out)).toHaveProperty('properties.rows');
+});
