@@ -1,6 +1,6 @@
 /** How two setups of a bike differ, adjuster by adjuster, in words. */
 import { isAdjusterChanged } from '../core/adjusters/changed-adjusters.ts';
-import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
+import { namedAdjusters, type NamedAdjuster } from '../core/adjusters/named-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import type { Tyre } from '../core/parts/tyre.ts';
@@ -24,13 +24,15 @@ export function settingDifferences(
   return namedAdjusters(kind).flatMap((adjuster): SettingDifference[] => {
     const { key, label } = adjuster;
     if (!isAdjusterChanged(key, to, from)) return [];
-    const write = (setup: Setup): string => {
-      if (adjuster.holds === 'tyre') return tyreWords(setup[adjuster.key], style);
-      const value = setup[adjuster.key];
-      return value === null ? 'none' : writeNumber(value, adjuster.quantity, style).text;
-    };
-    return [{ key, label, from: write(from), to: write(to) }];
+    return [{ key, label, from: settingWords(adjuster, from, style), to: settingWords(adjuster, to, style) }];
   });
+}
+
+/** Where an adjuster stands, such as "3.0 mm" or a tyre's size code. */
+export function settingWords(adjuster: NamedAdjuster, setup: Setup, style: NumberStyle): string {
+  if (adjuster.holds === 'tyre') return tyreWords(setup[adjuster.key], style);
+  const value = setup[adjuster.key];
+  return value === null ? 'none' : writeNumber(value, adjuster.quantity, style).text;
 }
 
 /** Such as "Shock length 0.0 mm → 3.0 mm, Front sprocket 15 → 16"; empty where nothing differs. */

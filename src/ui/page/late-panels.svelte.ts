@@ -83,3 +83,17 @@ export async function fetchCloseUps(): Promise<typeof import('../../session/clos
     return null;
   }
 }
+
+export interface PrintProps {
+  readonly bench: Workbench;
+  readonly open: boolean;
+  readonly onclose: () => void;
+}
+
+/** The key of the pages to print. */
+export const PRINT = 'print';
+
+/** The pages to print, fetched last. */
+export const latePrint = new LatePanels<Component<PrintProps>>([
+  { key: PRINT, load: () => import('../print/print-dialog.svelte') },
+]);

@@ -1,5 +1,6 @@
 /** Keys that work anywhere on the page, except in a text field: undo, redo, files, the view and the end of a corner sequence. */
 import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
+import { Printing } from '../../session/printing.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 
 const PAN_ZOOM = 1.25;
@@ -40,6 +41,7 @@ function commandOf(
 ): (() => void) | null {
   if (command && key === 's') return () => late.ask((keeping) => keeping.saveFile());
   if (command && key === 'o') return () => document.querySelector<HTMLElement>('[data-bike-file]')?.click();
+  if (command && key === 'p') return () => bench.stateOf(Printing).begin();
   const takesBack = command && (key === 'z' || key === 'y');
   // What is being typed has its own way back; a figure that was taken goes back with the bike.
   if (takesText(target) && !(takesBack && hasSettled(target))) return null;

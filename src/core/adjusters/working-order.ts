@@ -1,0 +1,35 @@
+/** The order in which a workshop turns adjusters: rear first, front last, height after what moves it. */
+import type { AdjusterGroup } from './adjuster-groups.ts';
+import { ADJUSTERS, type Adjuster } from './all-adjusters.ts';
+import type { AdjusterKey } from './setup.ts';
+
+/** Sprockets and chain place the axle, links and springs the height; both come before the height is set. */
+const GROUP_TURN: Readonly<Record<AdjusterGroup, number>> = {
+  wheels: 0,
+  gearing: 1,
+  links: 2,
+  steering: 3,
+  forkLength: 4,
+  springs: 5,
+  rideHeight: 6,
+  travel: 7,
+  load: 8,
+  riding: 9,
+};
+
+const REAR_GROUPS: readonly AdjusterGroup[] = ['gearing', 'links'];
+
+function endTurn({ moves, group }: Adjuster): number {
+  return moves?.end === 'rear' || REAR_GROUPS.includes(group) ? 0 : 1;
+}
+
+const TURN = new Map<AdjusterKey, number>(
+  [...ADJUSTERS]
+    .sort((a, b) => endTurn(a) - endTurn(b) || GROUP_TURN[a.group] - GROUP_TURN[b.group])
+    .map(({ key }, place) => [key, place]),
+);
+
+/** Below zero where the first adjuster is turned before the second. */
+export function compareTurns(first: AdjusterKey, second: AdjusterKey): number {
+  return (TURN.get(first) ?? 0) - (TURN.get(second) ?? 0);
+}

@@ -1,0 +1,141 @@
+/** The rows of a printed page: readings before and after, the steps of the work, and every adjuster as it is set. */
+import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
+import { namedAdjusters, type NamedAdjuster } from '../core/adjusters/named-adjusters.ts';
+import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
+import { doesApply } from '../core/adjusters/does-apply.ts';
+import type { WalkStep } from '../core/effects/walk.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import { waysBetween } from '../core/readings/change-words.ts';
+import { metricReading } from '../core/readings/metric-reading.ts';
+import type { Reading } from '../core/readings/reading.ts';
+import type { Sag } from '../core/riding/ride-changes.ts';
+import type { StandingBike } from '../core/riding/stand-bike.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { asideBetween, asideText } from './aside-text.ts';
+import { differenceOf } from './difference-text.ts';
+import { settingDifferences, settingWords } from './setup-difference.ts';
+
+/** A reading on paper, before and after. */
+export interface ReadingPrinted {
+  readonly key: string;
+  readonly label: string;
+  readonly before: string;
+  readonly now: string;
+  /** Signed, with the word for it; "same" where the figures written are equal; empty where one is missing. */
+  readonly change: string;
+}
+
+const NO_NUMBER = '–';
+
+function written(reading: Reading, on: StandingBike | null, style: NumberStyle): string {
+  const value = on === null ? null : metricReading(reading, on);
+  return typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : NO_NUMBER;
+}
+
+/** Readings before and after; the change is that of the figures as they are written. */
+export function readingsPrinted(
+  readings: readonly Reading[],
+  before: StandingBike | null,
+  now: StandingBike | null,
+  style: NumberStyle,
+): ReadingPrinted[] {
+  return readings.map((reading) => ({
+    key: reading.key,
+    label: reading.label,
+    before: written(reading, before, style),
+    now: written(reading, now, style),
+    change: changeWords(reading, before, now, style),
+  }));
+}
+
+function changeWords(
+  reading: Reading,
+  before: StandingBike | null,
+  now: StandingBike | null,
+  style: NumberStyle,
+): string {
+  if (before === null || now === null) return '';
+  const [was, is] = [metricReading(reading, before), metricReading(reading, now)];
+  if (typeof was !== 'number' || typeof is !== 'number') return '';
+  const { direction, arrow, amount } = differenceOf(is, was, reading.quantity, style);
+  if (direction === 'same') return 'same';
+  const { more, less } = waysBetween(reading, was, is);
+  return `${arrow} ${amount}, ${direction === 'more' ? more : less}`;
+}
+
+/** One step of the work, as a mechanic reads it at the bench. */
+export interface StepPrinted {
+  /** Such as "Shock length 0.0 mm → 3.0 mm (1.5 turns)"; several where they belong together. */
+  readonly turns: readonly string[];
+  /** What the bike reads then, in the order of the readings asked for. */
+  readonly readings: readonly string[];
+}
+
+/** The steps of a walk in words. */
+export function stepsPrinted(
+  steps: readonly WalkStep[],
+  from: Setup,
+  bike: Bike,
+  readings: readonly Reading[],
+  style: NumberStyle,
+): StepPrinted[] {
+  const { kind } = bike.drive;
+  return steps.map(({ turned, setup, on }, place) => {
+    const before = place === 0 ? from : steps[place - 1].setup;
+    const turns = settingDifferences(before, setup, kind, style)
+      .filter(({ key }) => turned.includes(key))
+      .map(
+        ({ key, label, from: was, to }) =>
+          `${label} ${was} → ${to}${counted(key, before, setup, bike, style)}`,
+      );
+    return { turns, readings: readings.map((reading) => written(reading, on, style)) };
+  });
+}
+
+/** The workshop's second way of counting a turn, in brackets; empty where there is none. */
+function counted(key: AdjusterKey, before: Setup, after: Setup, bike: Bike, style: NumberStyle): string {
+  const adjuster = ADJUSTERS.find((each) => each.key === key);
+  if (adjuster === undefined || (adjuster.holds !== 'number' && adjuster.holds !== 'wholeNumber')) return '';
+  const at = (setup: Setup) => adjuster.aside?.(setup[adjuster.key], bike) ?? null;
+  const between = asideBetween(at(after), at(before));
+  const text = between === null ? '' : asideText(between, style);
+  return text === '' ? '' : ` (${text})`;
+}
+
+/** An adjuster on paper as it is set. */
+export interface AdjusterPrinted {
+  readonly key: AdjusterKey;
+  readonly label: string;
+  readonly value: string;
+}
+
+/** Every adjuster of a kind that this bike has, in the order of the page. */
+export function adjustersPrinted(
+  kinds: readonly NamedAdjuster['kind'][],
+  bike: Bike,
+  setup: Setup,
+  style: NumberStyle,
+): AdjusterPrinted[] {
+  return namedAdjusters(bike.drive.kind)
+    .filter((each) => kinds.includes(each.kind) && doesApply(each, bike, setup))
+    .map((adjuster) => ({
+      key: adjuster.key,
+      label: adjuster.label,
+      value: settingWords(adjuster, setup, style),
+    }));
+}
+
+/** A sag on paper: what it is, and what the program has for it. */
+export interface SagPrinted {
+  readonly label: string;
+  readonly computed: string;
+}
+
+/** Free and rider sag of both ends; a dash where the springs are not known. */
+export function sagPrinted(sag: Sag | null, style: NumberStyle): SagPrinted[] {
+  const row = (kind: 'free' | 'rider', end: 'front' | 'rear'): SagPrinted => ({
+    label: `${end === 'front' ? 'Front' : 'Rear'} ${kind} sag`,
+    computed: sag === null ? NO_NUMBER : writeNumber(sag[kind][end], 'length', style).text,
+  });
+  return [row('free', 'front'), row('free', 'rear'), row('rider', 'front'), row('rider', 'rear')];
+}

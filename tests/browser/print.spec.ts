@@ -1,0 +1,146 @@
+/** Printing: each page fits one sheet of A4 and of Letter, white in every theme, with figures, reasons and cautions. */
+import { expect, test, type Page } from '@playwright/test';
+import { CAUTION_CHECKS } from '../../src/ui/controls/cautions.ts';
+import { settingDifferences } from '../../src/words/setup-difference.ts';
+import { METRIC, savedDocument } from './support/bike-document.ts';
+import {
+  adjusterGroup,
+  field,
+  FRONT_HEIGHT,
+  plain,
+  readingText,
+  REAR_HEIGHT,
+  startDemo,
+  typeInto,
+} from './support/panels.ts';
+import { openPage } from './support/side-view.ts';
+
+const PAGES = ['For the customer', 'For the workshop', 'Setup sheet'] as const;
+
+/** The browser's own print dialog would wait for a person. */
+async function withoutDialog(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    window.print = () => {};
+  });
+}
+
+async function openPrint(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  await expect(page.getByRole('dialog', { name: 'Print' })).toBeVisible();
+}
+
+/** Chooses a page and hands it over. */
+async function handOver(page: Page, name: string): Promise<void> {
+  await page.getByRole('dialog', { name: 'Print' }).getByText(name, { exact: true }).click();
+  await page.getByRole('button', { name: 'Print this page' }).click();
+}
+
+/** The sheets of the browser's PDF of what was handed over. */
+async function sheetsOf(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const pdf = (await page.pdf({ format })).toString('latin1');
+  return [...pdf.matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
+}
+
+/** What of the paper is not as it should be, as the browser lays it out for print. */
+async function faultsOf(page: Page): Promise<string[]> {
+  await page.emulateMedia({ media: 'print' });
+  const paper = page.locator('.print-root > .paper');
+  await expect(paper).toBeVisible();
+  await expect(page.locator('.page')).toBeHidden();
+  const faults = await paper.evaluate((node) => {
+    const { bottom, right } = node.getBoundingClientRect();
+    const parts = [...node.querySelectorAll('p, li, th, td, svg')];
+    const cut = parts.filter((part) => {
+      const box = part.getBoundingClientRect();
+      return box.bottom > bottom + 1 || box.right > right + 1;
+    });
+    const small = parts.filter((part) => parseFloat(getComputedStyle(part).fontSize) < 12 - 1e-6);
+    const white = getComputedStyle(node).backgroundColor === 'rgb(255, 255, 255)';
+    return [
+      ...cut.map((part) => `cut off: ${part.textContent}`),
+      ...small.map((part) => `below 9 pt: ${part.textContent}`),
+      ...(white ? [] : ['not white']),
+      ...(node.scrollHeight > node.clientHeight ? ['more than the page holds'] : []),
+    ];
+  });
+  await page.emulateMedia({ media: null });
+  return faults;
+}
+
+async function changeAll(page: Page): Promise<void> {
+  await typeInto(page, REAR_HEIGHT, '4');
+  await typeInto(page, FRONT_HEIGHT, '9');
+  await adjusterGroup(page, 'Gearing').click();
+  await typeInto(page, 'Rear sprocket', '46');
+}
+
+for (const theme of ['Paper', 'Garage', 'Sun'])
+  test(`each page takes one sheet of A4 and of Letter, white, nothing cut off, ${theme}`, async ({
+    page,
+  }) => {
+    await withoutDialog(page);
+    await openPage(page);
+    await page.getByLabel('Theme', { exact: true }).selectOption({ label: theme });
+    await changeAll(page);
+    await openPrint(page);
+    for (const name of PAGES)
+      for (const format of ['A4', 'Letter'] as const) {
+        await handOver(page, name);
+        expect(await faultsOf(page), name).toEqual([]);
+        expect(await sheetsOf(page, format), `${name}, ${format}`).toBe(1);
+      }
+  });
+
+test('the customer’s page says what was done with both figures, the readings of the page, why, and every caution', async ({
+  page,
+}) => {
+  await withoutDialog(page);
+  await openPage(page);
+  await changeAll(page);
+  const trail = await readingText(page, 'Trail');
+  const headline = plain(await page.locator('.why .headline').innerText());
+  const { setup, baseline, bike } = await savedDocument(page);
+  await openPrint(page);
+  const paper = page.getByRole('dialog').getByRole('article', { name: 'Page to print' });
+  const text = plain(await paper.innerText());
+  for (const { label, from, to } of settingDifferences(baseline.setup, setup, bike.drive.kind, METRIC))
+    expect(text).toContain(plain(`${label}: ${from} → ${to}`));
+  await expect(paper.getByRole('row', { name: /^Trail / })).toContainText(trail);
+  expect(text).toContain(headline);
+  for (const check of CAUTION_CHECKS) expect(text).toContain(check);
+  expect(text).toContain('Invented figures');
+  await expect(paper.locator('svg title')).toHaveText(bike.name);
+});
+
+test('the workshop’s page lists the work back first and front last, and ends at the readings of the page', async ({
+  page,
+}) => {
+  await withoutDialog(page);
+  await openPage(page);
+  await changeAll(page);
+  const trail = await readingText(page, 'Trail');
+  await page.keyboard.press('Control+p');
+  await page.getByRole('dialog', { name: 'Print' }).getByText('For the workshop', { exact: true }).click();
+  const rows = page.getByRole('dialog').locator('table').first().locator('tbody tr');
+  await expect(rows).toHaveCount(3);
+  await expect(rows.nth(0)).toContainText('Rear sprocket');
+  await expect(rows.nth(1)).toContainText(REAR_HEIGHT);
+  await expect(rows.nth(2)).toContainText(FRONT_HEIGHT);
+  await expect(rows.nth(2)).toContainText(trail);
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toBeHidden();
+  await expect(field(page, FRONT_HEIGHT)).toHaveValue('9.0');
+});
+
+test('a bike with much to turn still fits its page, in inches too', async ({ page }) => {
+  await withoutDialog(page);
+  await openPage(page);
+  await startDemo(page, 'Long-travel off-road');
+  await page.getByLabel('Units', { exact: true }).selectOption({ label: 'inch' });
+  await openPrint(page);
+  for (const name of PAGES) {
+    await handOver(page, name);
+    expect(await faultsOf(page), name).toEqual([]);
+    expect(await sheetsOf(page, 'Letter'), name).toBe(1);
+  }
+});
