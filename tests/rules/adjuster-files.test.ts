@@ -14,6 +14,7 @@ const OTHER_FILES = [
   'does-apply.ts',
   'fitting.ts',
   'named-adjusters.ts',
+  'working-order.ts',
   'setup.ts',
 ];
 

@@ -5,7 +5,7 @@ import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
 import { linkRuleOf } from '../standing/chain-of.ts';
 import { adjusterRange, type AdjusterRange } from '../standing/adjuster-range.ts';
-import { compareTurns } from './working-order.ts';
+import { compareTurns } from '../adjusters/working-order.ts';
 import type { PreparedAdjuster } from './prepared.ts';
 import { noProblem, type Choice, type NoProblem, type PlanAdjusterKey, type Problem } from './problem.ts';
 import { usualMinutes } from './usual-minutes.ts';
