@@ -14,8 +14,8 @@ const OTHER_FILES = [
   'does-apply.ts',
   'fitting.ts',
   'named-adjusters.ts',
-  'working-order.ts',
   'setup.ts',
+  'working-order.ts',
 ];
 
 /** `headAngleCupsDeg` is in `head-angle-cups-deg.ts`. */

@@ -6,16 +6,19 @@ import { scriptSizes } from '../support/script-sizes.ts';
 /**
  * kB (1000 bytes) of gzip. A part that grows beyond its ceiling has to give something back, or come later. The first
  * sight holds the force laws, saved fields, adjusters and refusals of springs as sold and of air, 2.6 kB, and the torque
- * arm of a shaft, 0.7, and what a step of a tyre or a chain does, 0.3. All scripts hold the list of bikes with its cards and ways back, 9 kB, the files and the table
- * of setup sheets, 1.9, the torque arm's form, 1.2, and a season's chart, 2; all of these come late.
+ * arm of a shaft, 0.7, and what a step of a tyre or a chain does, 0.3. All scripts hold the list of bikes with its cards
+ * and ways back, 9 kB, the files and the table of setup sheets, 1.9, the torque arm's form, 1.2, and a season's chart, 2;
+ * all of these come late.
  *
  * The close-ups of a change are 3.9 kB and come late; of the first sight, the words that keep off what must be seen, and
  * the edges and hatches of the zones, are 1.4.
  *
  * The rows that a bike was measured by and words kept as typed are 0.8 of the first sight; their panel is 14 and the fit,
  * in a part for itself, 14.6. Both come late.
+ *
+ * The button and key that print are 0.5 of the first sight; the pages to print are 5.3 and come late.
  */
-const CEILINGS = { firstSight: 140.8, all: 331, panel: 25 };
+const CEILINGS = { firstSight: 141.3, all: 337, panel: 25 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
