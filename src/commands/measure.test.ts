@@ -59,6 +59,15 @@ describe('an answer', () => {
     expect(printed.next).toEqual(JSON.parse(JSON.stringify(found.next)));
   });
 
+  it('says by how much readings change with adjusters set, far surer than the readings themselves', () => {
+    const { code, out } = measureCommand([fixture('chassis'), '--set', 'forkTubes=13']);
+    const { change, readings } = JSON.parse(out) as Printed & { change: Printed['readings'] };
+    expect(code).toBe(0);
+    expect(change.rake.value).toBeLessThan(-0.1);
+    expect(change.rake.u).toBeLessThan((readings.rake.u ?? NaN) / 20);
+    expect(measureCommand([fixture('chassis'), '--set', 'forkTube=13']).code).toBe(1);
+  });
+
   it('starts from a saved bike too', () => {
     const start = JSON.parse(
       readFileSync(new URL('../../fixtures/bikes/plain.json', import.meta.url), 'utf8'),

@@ -1,25 +1,19 @@
 /** From a sheet of measurements and a starting bike to the measured bike, with the ± of every reading. */
 import { chanceOfSquares } from '../numeric/chi-square.ts';
-import type { Setup } from '../adjusters/setup.ts';
-import { machine } from '../standing/machine.ts';
-import { measureStateOf, type MeasureStateKey } from './all-measure-states.ts';
 import { buildBike } from './build-bike.ts';
-import { fitValues, type Fit, type FitRow } from './fit-values.ts';
-import { FLOOR_SLOPE } from './floor-slope.ts';
+import { fitSheet, type FittedSheet } from './fit-sheet.ts';
+import type { Fit } from './fit-values.ts';
 import { postureOf } from './hold-bike.ts';
-import { impossibleTriangle } from './impossible-triangle.ts';
 import type { MeasuredBike, MeasureStatus, RowOutcome, StartingBike, Suspicion } from './measured-bike.ts';
 import { measuredReadings } from './measured-readings.ts';
 import { nextMeasurements } from './next-measurements.ts';
 import { noMeasure, type NoMeasure } from './no-measure.ts';
 import { notFixedBy, unknownValues } from './not-fixed.ts';
-import { readRows, type ReadRow } from './read-rows.ts';
-import { rowFigures } from './row-figures.ts';
+import type { ReadRow } from './read-rows.ts';
 import { rowWorths } from './row-outcomes.ts';
-import { mirroredFits, secondAnswer } from './second-answer.ts';
+import { secondAnswer } from './second-answer.ts';
 import type { MeasureSheet } from './sheet.ts';
 import { suspicions } from './suspect-rows.ts';
-import { originOf } from './unknowns.ts';
 
 export interface MeasureRequest {
   /** Gives starting values only; what no row fixes keeps them. */
@@ -31,8 +25,6 @@ export interface MeasureRequest {
 
 /** Rows disagree where chance alone would make them do so less often than this. */
 const DISAGREES = 0.01;
-/** A mirrored bike that fits better by this sum of squares is the bike: chance makes it so once in a hundred. */
-const CLEARLY_BETTER = 6.63;
 
 /**
  * Weighted least squares of the rows that are switched on, from the starting bike: the bike, its setup, and what each
@@ -40,39 +32,15 @@ const CLEARLY_BETTER = 6.63;
  * cannot be, or where the starting bike does not stand.
  */
 export function measureBike({ start, sheet, wanted }: MeasureRequest): MeasuredBike | NoMeasure {
-  const read = readRows(sheet, start.bike);
-  if (!read.ok) return read;
-  const triangle = impossibleTriangle(read.rows);
-  if (triangle !== null) {
-    const [longest, ...others] = triangle;
-    return noMeasure('triangleImpossible', longest, { withRows: others });
-  }
-  const setup = withExactRows(start.setup, read.rows);
-  const made = machine(start.bike, setup);
-  if (!made.ok) return noMeasure('startCannotStand', null, { stand: made });
-  const origin = originOf(start.bike, setup, made, readInState(read.rows), sheet.gaugeZeroed);
-  if (origin === null) return noMeasure('startCannotStand', null);
-  const fitted = read.rows.filter(({ kind }) => kind.read !== 'exact');
-  const values = origin.unknowns.map((unknown) => unknown.start);
-  for (const { index, ...row } of fitted)
-    if (rowFigures(origin, [row], values) === null) return noMeasure('partMissing', index);
-  const rows: FitRow[] = sheet.gaugeZeroed ? [...fitted] : [...fitted, FLOOR_SLOPE];
-  const fit = fitValues(origin, rows, values);
-  if (fit === null) return noMeasure('noBike', null);
-  return answer(fit, { sheet, fitted, wanted });
+  const fitted = fitSheet(start, sheet);
+  return fitted.ok ? answer(fitted, sheet, wanted) : fitted;
 }
 
-/** What an answer is given to. */
-interface Asked {
-  readonly sheet: MeasureSheet;
-  readonly fitted: readonly ReadRow[];
-  readonly wanted: string | null;
-}
-
-function answer(found: Fit, { sheet, fitted, wanted }: Asked): MeasuredBike | NoMeasure {
-  const [mirrored] = mirroredFits(found);
-  const turned = mirrored !== undefined && mirrored.fit.chiSquare < found.chiSquare - CLEARLY_BETTER;
-  const fit = turned ? mirrored.fit : found;
+function answer(
+  { fit, mirrored, fitted }: FittedSheet,
+  sheet: MeasureSheet,
+  wanted: string | null,
+): MeasuredBike | NoMeasure {
   const { origin, values, rows, rank, chiSquare } = fit;
   const built = buildBike(postureOf(origin, values));
   const readings = measuredReadings(fit);
@@ -80,7 +48,7 @@ function answer(found: Fit, { sheet, fitted, wanted }: Asked): MeasuredBike | No
   const toSpare = rows.length - rank;
   const chance = chanceOfSquares(chiSquare, toSpare);
   const notFixed = notFixedBy(fit);
-  const second = mirrored === undefined || turned ? null : secondAnswer(fit, mirrored);
+  const second = mirrored === null ? null : secondAnswer(fit, mirrored);
   return {
     ok: true,
     status: statusOf(chance, second !== null, rank === 0 || notFixed.length > 0),
@@ -143,27 +111,4 @@ function outcomesOf(fit: Fit, { rows }: MeasureSheet, fitted: readonly ReadRow[]
 function inSheet(suspicion: Suspicion | undefined, fitted: readonly ReadRow[]): Suspicion | null {
   if (suspicion === undefined) return null;
   return { ...suspicion, alike: suspicion.alike.flatMap((at) => fitted[at]?.index ?? []) };
-}
-
-/** The state that readings are of: on its wheels where that is measured, else with the rider, else as in the papers. */
-function readInState(rows: readonly ReadRow[]): MeasureStateKey {
-  const settings = rows
-    .filter(({ row, kind }) => kind.read === 'number' && !kind.anyState && row.state !== 'bothHanging')
-    .map(({ row }) => measureStateOf(row.state).arm);
-  if (settings.includes('loaded')) return 'onWheels';
-  if (settings.includes('rider')) return 'riderOn';
-  return settings.includes('makers') ? 'makersPosture' : 'onWheels';
-}
-
-/** The setup with the counts that the rows name. */
-function withExactRows(setup: Setup, rows: readonly ReadRow[]): Setup {
-  let counted = setup;
-  for (const { kind, row, measured } of rows) {
-    if (kind.read !== 'exact') continue;
-    counted =
-      row.parts[0] === 'frontSprocket'
-        ? { ...counted, frontTeeth: measured }
-        : { ...counted, rearTeeth: measured };
-  }
-  return counted;
 }

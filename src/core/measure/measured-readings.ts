@@ -139,7 +139,7 @@ function looseReadings(fit: Fit, now: readonly (number | null)[]): readonly bool
 }
 
 /** A little more of what no tape reaches: springs, travel, tables and limits, which stay those of the start. */
-function withOtherSprings({ bike, setup }: StartingBike): StartingBike {
+export function withOtherSprings({ bike, setup }: StartingBike): StartingBike {
   const more = 1.0001;
   const { swingarm, fork, frame } = bike;
   const other: Bike = {
