@@ -56,6 +56,11 @@ export function setAdjuster<K extends AdjusterKey>(document: BikeDocument, key: 
   return fail({ path, sentence: `${sentence} ${adjuster.belowLeast}` });
 }
 
+/** Sets several adjusters at once, as one change. */
+export function setAdjusters(document: BikeDocument, turned: Partial<Setup>): Edited {
+  return withSetup(document, { ...document.setup, ...turned });
+}
+
 /** What is fitted together when the gearing changes. */
 export interface FittedPair {
   readonly frontTeeth: number;

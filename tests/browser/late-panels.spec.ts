@@ -5,7 +5,17 @@ import { FRONT_HEIGHT, typeInto } from './support/panels.ts';
 import { askForDemo } from './support/bikes.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 
-const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Sheets', 'Curves', 'Tape', 'Why'] as const;
+const TABS = [
+  'Ride',
+  'Springs',
+  'Chain',
+  'Sprockets',
+  'Sheets',
+  'Find a setup',
+  'Curves',
+  'Tape',
+  'Why',
+] as const;
 
 async function choose(page: Page, tab: string): Promise<void> {
   await page.getByRole('group', { name: 'Below the side view' }).getByText(tab, { exact: true }).click();

@@ -21,7 +21,7 @@ const effects = ['core/readings', ...readings];
 const plan = ['core/effects', ...effects];
 const measure = ['core/readings', 'core/sketch', ...readings];
 const core = ['core/measure', 'core/plan', 'core/sketch', ...plan];
-const belowSession = ['storage', 'gestures', 'curves', 'scene', 'document', 'words', ...core];
+const belowSession = ['workers', 'storage', 'gestures', 'curves', 'scene', 'document', 'words', ...core];
 const belowPanel = ['ui/controls', 'render/svg', 'session', ...belowSession];
 
 /**
@@ -203,6 +203,12 @@ export const folders = [
     'pointer and keyboard gestures as small states',
     'a gesture turns movements into edits and must run in a test without a page',
     { values: ['document', 'scene', 'core/plane', 'core/numeric'] },
+  ),
+  row(
+    'workers',
+    'threads beside the page: typed messages round core functions',
+    'a worker is a mailbox: it reads a message and calls a core function that a unit test also calls',
+    { values: core, browser: true },
   ),
   row(
     'storage',

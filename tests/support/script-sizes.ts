@@ -8,6 +8,8 @@ import type { BuiltPage } from './built-page.ts';
 const ENTRY = 'index.html';
 /** The thread that paints the first sight; the page names it in no import. */
 const PAINTER = /^painter\.worker.*\.js$/;
+/** All threads, with what they carry of the core a second time. */
+const THREAD = /\.worker.*\.js$/;
 /** Where the build puts scripts. */
 const SCRIPTS = 'assets';
 
@@ -46,7 +48,8 @@ export function scriptSizes(page: BuiltPage): ScriptSizes {
     [...new Set(files)].reduce((sum, file) => sum + gzipSync(read(file), { level: 9 }).length, 0) / 1000;
   const scripts = (keys: Iterable<string>): number => kB([...keys].map((key) => manifest[key].file));
 
-  const painters = readdirSync(join(page.folder, SCRIPTS)).filter((file) => PAINTER.test(file));
+  const threads = readdirSync(join(page.folder, SCRIPTS)).filter((file) => THREAD.test(file));
+  const painters = threads.filter((file) => PAINTER.test(file));
   if (painters.length !== 1) throw new Error(`${painters.length} threads paint, and one should`);
   const painter = kB(painters.map((file) => `${SCRIPTS}/${file}`));
   const first = withImports(manifest, ENTRY);
@@ -54,7 +57,9 @@ export function scriptSizes(page: BuiltPage): ScriptSizes {
   if (late.size === 0) throw new Error('the page loads nothing later');
   return {
     firstSight: scripts(first) + painter,
-    all: scripts(Object.keys(manifest).filter((key) => manifest[key].file.endsWith('.js'))) + painter,
+    all:
+      scripts(Object.keys(manifest).filter((key) => manifest[key].file.endsWith('.js'))) +
+      kB(threads.map((file) => `${SCRIPTS}/${file}`)),
     late: [...late]
       .map((key) => ({
         name: key.replace(/^.*\//, ''),

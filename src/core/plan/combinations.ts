@@ -21,15 +21,15 @@ export interface Combinations {
 /** Numbers from 0 to `total` − 1; places are in the order of `prepared.adjusters`. */
 export function combinations({ adjusters, setup }: Prepared): Combinations {
   const order = adjusters
-    .map((adjuster, place) => ({ adjuster, place }))
+    .map((adjuster, place) => ({ adjuster, place, nearestFirst: nearestFirst(adjuster) }))
     .sort((a, b) => slowness(b.adjuster) - slowness(a.adjuster))
     .reverse();
   const placesAt = (combination: number): number[] => {
     const places = new Array<number>(adjusters.length).fill(0);
     let rest = combination;
-    for (const { adjuster, place } of order) {
-      const count = adjuster.values.length;
-      places[place] = rest % count;
+    for (const { place, nearestFirst: near } of order) {
+      const count = near.length;
+      places[place] = near[rest % count];
       rest = Math.floor(rest / count);
     }
     return places;
@@ -42,6 +42,13 @@ export function combinations({ adjusters, setup }: Prepared): Combinations {
     return { ...setup, ...turned };
   };
   return { placesAt, setupAt };
+}
+
+/** The places of an adjuster's values, from where it stands outward: a search that is ended early has tried what is near. */
+function nearestFirst({ values, start }: PreparedAdjuster): readonly number[] {
+  return values
+    .map((_, place) => place)
+    .sort((a, b) => Math.abs(values[a] - start) - Math.abs(values[b] - start));
 }
 
 const slowness = ({ key }: PreparedAdjuster): number => SLOWEST.indexOf(key);

@@ -36,3 +36,7 @@ export const CAUTION_TORQUE_ARM = 'A torque arm carries the whole drive. Only th
 
 /** Beside a rear caliper that a stay holds. */
 export const CAUTION_STAY = 'A stay carries the whole rear brake. Only the maker’s parts and torque.';
+
+/** Beside plans. */
+export const CAUTION_PLAN =
+  'A plan is a model’s, not a test ride. Turn one thing at a time, rear first, and ride gently before the next. Check tyre, fork, brake-line, chain and bodywork clearance through full travel and steering lock, and follow the maker’s manual and torque figures.';

@@ -44,6 +44,7 @@ export const TABS: readonly Tab[] = [
     },
     height: 'high',
   },
+  { key: 'plan', label: 'Find a setup', load: () => import('../plan/plan-panel.svelte'), height: 'high' },
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
   {
     key: 'measure',

@@ -1,0 +1,58 @@
+/** Plans and steps of adjusters in words: what is turned from where to where, and what is read afterwards. */
+import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
+import type { DriveKind } from '../core/parts/drive-kind.ts';
+import type { Turn } from '../core/plan/plan.ts';
+import type { Target } from '../core/plan/problem.ts';
+import type { Moved, StepTried } from '../core/plan/what-moves-what.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
+import { targetName } from './target-words.ts';
+import { readingsOf } from './worded-readings.ts';
+
+function quantityOf(reading: string): QuantityKey {
+  return READINGS.find(({ key }) => key === reading)?.quantity ?? 'count';
+}
+
+/** Such as "Shock length" and "0.0 mm → 8.0 mm". */
+export function turnWords(
+  { adjuster: key, from, to }: Pick<Turn, 'adjuster' | 'from' | 'to'>,
+  kind: DriveKind,
+  style: NumberStyle,
+): { readonly what: string; readonly how: string } {
+  const { quantity } = adjusterOf(key);
+  const write = (value: number): string => writeNumber(value, quantity, style).text;
+  return { what: adjusterLabel(key, kind), how: `${write(from)} → ${write(to)}` };
+}
+
+/** Such as "Trail rider on board 99.9 mm"; a dash where there is no number. */
+export function targetReads(
+  target: Target,
+  value: number | null,
+  kind: DriveKind,
+  style: NumberStyle,
+): string {
+  const written = value === null ? '–' : writeNumber(value, quantityOf(target.reading), style).text;
+  return `${targetName(target, kind)} ${written}`;
+}
+
+/** A step of an adjuster with its sign, such as "Shock length +0.5 mm". */
+export function stepWords(
+  { adjuster: key, from, to }: StepTried,
+  kind: DriveKind,
+  style: NumberStyle,
+): string {
+  return `${adjusterLabel(key, kind)} ${writeChange(to - from, adjusterOf(key).quantity, style).text}`;
+}
+
+/** The change of a reading, such as "−0.9 mm". */
+export function movedWords({ reading, before, after }: Moved, style: NumberStyle): string {
+  return writeChange(after - before, quantityOf(reading), style).text;
+}
+
+/** The same with the reading's name in front. */
+export function movedInFull(moved: Moved, kind: DriveKind, style: NumberStyle): string {
+  const label = readingsOf(kind).find(({ key }) => key === moved.reading)?.label ?? moved.reading;
+  return `${label} ${movedWords(moved, style)}`;
+}

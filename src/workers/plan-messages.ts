@@ -1,0 +1,17 @@
+/** What the page and the thread that searches for a setup say to each other. */
+import type { Plan, PlansFound } from '../core/plan/plan.ts';
+import type { NoProblem, Problem } from '../core/plan/problem.ts';
+
+/** A problem, once, and later perhaps that enough was tried. */
+export type ToPlanner = { readonly kind: 'search'; readonly problem: Problem } | { readonly kind: 'stop' };
+
+export interface PlanProgress {
+  readonly tried: number;
+  readonly total: number;
+  readonly best: Plan | null;
+}
+
+/** How far it is, several times; then, once, what it found. */
+export type FromPlanner =
+  | { readonly kind: 'progress'; readonly progress: PlanProgress }
+  | { readonly kind: 'found'; readonly found: PlansFound | NoProblem };

@@ -1,0 +1,97 @@
+/** The tab Find a setup: targets typed, a search in its thread, a plan tried and undone, and words where nothing is found. */
+import AxeBuilder from '@axe-core/playwright';
+import { expect, test } from '@playwright/test';
+import { openPlan, plan, plans, setTarget } from './support/plan.ts';
+import { field, plain, readingText, REAR_HEIGHT, undoButton } from './support/panels.ts';
+import { openPage } from './support/side-view.ts';
+
+test('a target is typed, the plan found and tried in one press, and one undo takes it back', async ({
+  page,
+}) => {
+  await openPage(page);
+  const thread = page.waitForEvent('worker', (worker) => worker.url().includes('plan.worker'));
+  await openPlan(page);
+  await setTarget(page, 1, '11');
+  await plan(page).getByRole('group', { name: 'Triple-clamp [yoke] offset' }).getByRole('checkbox').check();
+  await plan(page).getByRole('button', { name: 'Find setups' }).click();
+  await thread;
+  const first = plans(page).getByRole('article', { name: 'Plan 1' });
+  await expect(first).toBeVisible();
+  await expect(plan(page).getByRole('status')).toContainText('all');
+  const steps = first.getByRole('listitem');
+  await expect(steps.first()).toContainText('Shock length');
+  const after = plain(await steps.last().innerText());
+  const trail = /Trail rider on board ([\d.]+) mm/.exec(after)?.[1];
+  const before = await readingText(page, 'Trail');
+  await first.getByRole('button', { name: 'Try plan 1' }).click();
+  expect(await readingText(page, 'Trail')).toBe(`${trail} mm`);
+  await expect(field(page, REAR_HEIGHT)).not.toHaveValue('0.0');
+  await expect(plans(page)).toContainText('The bike has changed since');
+  await undoButton(page).click();
+  expect(await readingText(page, 'Trail')).toBe(before);
+  await expect(field(page, REAR_HEIGHT)).toHaveValue('0.0');
+});
+
+test('words say why nothing is found and what has to give way, and what makes no sense', async ({ page }) => {
+  await openPage(page);
+  await openPlan(page);
+  await setTarget(page, 1, '20');
+  await plan(page).getByRole('button', { name: 'Find setups' }).click();
+  await expect(plans(page)).toContainText('miss Swingarm angle topped out');
+  await expect(plans(page)).toContainText(
+    'The smallest change that gives a plan: let Swingarm angle topped out be',
+  );
+  await expect(plans(page).getByRole('article', { name: 'Nearest plan' })).toBeVisible();
+  for (const name of ['Shock length', 'Fork tubes above clamp [yoke]'])
+    await plan(page).getByRole('group', { name }).getByRole('checkbox').uncheck();
+  await expect(plan(page).getByRole('note').first()).toContainText('No adjuster is available');
+  await expect(plan(page).getByRole('button', { name: 'Find setups' })).toBeDisabled();
+});
+
+test('a long search is ended by a press, and what it found stays', async ({ page }) => {
+  await openPage(page);
+  await openPlan(page);
+  await setTarget(page, 1, '9.7');
+  for (const name of ['Triple-clamp [yoke] offset', 'Rear sprocket'])
+    await plan(page).getByRole('group', { name }).getByRole('checkbox').check();
+  const sprocket = plan(page).getByRole('group', { name: 'Rear sprocket' });
+  await sprocket.getByRole('textbox', { name: 'from' }).fill('38');
+  await sprocket.getByRole('textbox', { name: 'to' }).fill('50');
+  await sprocket.getByRole('textbox', { name: 'to' }).press('Enter');
+  await plan(page).getByRole('button', { name: 'Find setups' }).click();
+  await expect(plan(page).getByRole('article', { name: 'Best so far' })).toBeVisible();
+  await plan(page).getByRole('button', { name: 'End the search' }).click();
+  await expect(plan(page).getByRole('status')).toContainText('ended after');
+  await expect(plans(page).getByRole('article', { name: 'Plan 1' })).toBeVisible();
+});
+
+test('What moves what tells a step’s change, and trying it makes just that change', async ({ page }) => {
+  await openPage(page);
+  await openPlan(page);
+  await plan(page).getByText('What moves what').click();
+  const row = plan(page).getByRole('row').nth(1);
+  const told = plain(await row.getByRole('cell').first().innerText());
+  const before = Number.parseFloat(await readingText(page, 'Trail'));
+  await row.getByRole('button').click();
+  await expect.poll(async () => readingText(page, 'Trail')).not.toBe(`${before.toFixed(1)} mm`);
+  const after = Number.parseFloat(await readingText(page, 'Trail'));
+  const change = Number.parseFloat(told.replace('−', '-'));
+  // Three figures, each rounded to its last digit.
+  expect(Math.abs(after - before - change)).toBeLessThan(0.16);
+});
+
+test('S19: nothing serious in the tab with plans and steps in sight, in every theme', async ({ page }) => {
+  await openPage(page);
+  await openPlan(page);
+  await plan(page).getByText('What moves what').click();
+  await plan(page).getByRole('button', { name: 'Find setups' }).click();
+  await expect(plans(page)).toBeVisible();
+  for (const theme of ['paper', 'garage', 'sun']) {
+    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+    await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
+    const { violations, passes } = await new AxeBuilder({ page }).include('section.plan').analyze();
+    expect(passes.length).toBeGreaterThan(0);
+    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+  }
+});
