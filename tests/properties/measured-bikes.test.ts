@@ -9,6 +9,8 @@ import { MEASURE_PARTS, type MeasurePartKey } from '../../src/core/measure/measu
 import { rowFigures } from '../../src/core/measure/row-figures.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
+import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
 import { cases } from '../support/cases.ts';
 import {
@@ -33,6 +35,27 @@ function measured(
   if (!found.ok) throw new Error(`row ${found.row}: ${found.reason}`);
   return found;
 }
+
+describe('a sheet without rows', () => {
+  it.each(DEMO_BIKES)('leaves $bike.name as it is, in every reading', (start) => {
+    const found = measured(start, []);
+    const empty = { ...start.setup, riderMass: 0, passengerMass: 0, loadMass: 0 };
+    const stood = standBike(start.bike, empty, 'noRider');
+    if (!stood.ok) throw new Error(stood.reason);
+    let compared = 0;
+    for (const { key, quantity, read } of READINGS) {
+      const value = read(stood);
+      const { value: here, fixed } = found.readings[key];
+      // At a travel set by hand the springs carry nothing, and loads have no number.
+      if (typeof value !== 'number' || here === null) continue;
+      const there = QUANTITIES[quantity].fromCore(value);
+      expect([key, Math.abs(here - there) < 1e-8 * (1 + Math.abs(there))]).toEqual([key, true]);
+      if (key !== 'finalDriveRatio') expect([key, fixed]).toEqual([key, false]);
+      compared++;
+    }
+    expect(compared).toBeGreaterThan(30);
+  });
+});
 
 describe('sheets without noise', () => {
   it('25 rows of a chassis find every fixed reading of a random bike to 1e-6', () => {

@@ -6,12 +6,13 @@ import { mapBolts } from '../linkage/map-bolts.ts';
 import { takeAdjustersOut } from '../linkage/redraw-links.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import type { Swingarm } from '../parts/bike.ts';
-import { eachFramePlace } from '../parts/frame-places.ts';
+import { eachFramePlace, type FramePlaceKey } from '../parts/frame-places.ts';
 import { tyreDiameter, type Tyre } from '../parts/tyre.ts';
 import { rotate, type Point } from '../plane/point.ts';
 import { degrees, radians } from '../units/convert.ts';
 import { settingOf, type Posture } from './hold-bike.ts';
 import type { StartingBike } from './measured-bike.ts';
+import { unsprungMoment } from './whole-mass.ts';
 
 /** A radius this near to that of the tyre's size is that size, mm. */
 const SAME_RADIUS = 1e-6;
@@ -36,13 +37,16 @@ export function buildBike(posture: Posture): StartingBike | null {
   const hanging = armInFrame + hangs.arm;
   const rearTravel = arm * (Math.sin(hanging + rear.framePitch) - Math.sin(armInFrame + rear.framePitch));
   const swingarm = hangArm(posture, arm - axlePosition, hanging);
-  if (swingarm === null) return null;
+  const sprung = sprungPart(posture);
+  if (swingarm === null || sprung === null) return null;
+  const placeOf = (key: FramePlaceKey): Point =>
+    key === 'sprungCentre' ? sprung.centre : { x: get(`${key}X`), y: get(`${key}Y`) };
   return {
     bike: {
       ...bike,
       frame: {
         ...bike.frame,
-        ...eachFramePlace((key) => asStored(inFrame({ x: get(`${key}X`), y: get(`${key}Y`) }), setup)),
+        ...eachFramePlace((key) => asStored(inFrame(placeOf(key)), setup)),
         steeringHead: asStored(
           {
             x: headInFrame.x - half * (Math.sin(drawnAngle) - Math.sin(axisAngle)),
@@ -52,7 +56,7 @@ export function buildBike(posture: Posture): StartingBike | null {
         ),
         axisAngleDeg: degrees(drawnAngle),
         headTubeLength: get('headTubeLength'),
-        sprungMass: get('sprungMass'),
+        sprungMass: sprung.mass,
       },
       fork: {
         ...bike.fork,
@@ -71,6 +75,31 @@ export function buildBike(posture: Posture): StartingBike | null {
       rearTravelUsed: Math.max(0, rearTravel),
     },
   };
+}
+
+/** What the springs carry without fuel: mass, kg, and centre from the pivot along the floor; null where nothing is left. */
+function sprungPart({ origin, get, pivot, armAngle, frontAxle }: Posture): SprungPart | null {
+  const { bike, setup } = origin;
+  const rear = { x: 0, y: get('rearRadius') };
+  const unsprung = unsprungMoment(bike, { front: frontAxle, rear, pivot, armAngle });
+  const whole = get('mass');
+  const fuel = setup.fuelMass;
+  const mass = whole - unsprung.mass - fuel;
+  if (!(mass > 0)) return null;
+  const left = (all: number, less: number, tank: number, from: number): number =>
+    (whole * (from + all) - less - fuel * (from + tank)) / mass - from;
+  return {
+    mass,
+    centre: {
+      x: left(get('centreX'), unsprung.x, get('tankX'), pivot.x),
+      y: left(get('centreY'), unsprung.y, get('tankY'), pivot.y),
+    },
+  };
+}
+
+interface SprungPart {
+  readonly mass: number;
+  readonly centre: Point;
 }
 
 /** The swingarm `length` mm long that hangs at an angle in the frame with the adjusters as they stand. */

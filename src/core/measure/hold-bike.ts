@@ -2,7 +2,7 @@
 import { AS_DELIVERED } from '../linkage/link-adjustments.ts';
 import { linkPoints } from '../linkage/link-points.ts';
 import { links as linksOf, shockAt, type Links } from '../linkage/links.ts';
-import { FRAME_PLACE_KEYS, type FramePlaceKey } from '../parts/frame-places.ts';
+import { FRAME_PLACE_KEYS } from '../parts/frame-places.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
 import type { LinkLayout } from '../parts/rear-layout.ts';
 import { rotate, type Point } from '../plane/point.ts';
@@ -13,6 +13,7 @@ import type { HeldBike } from './held-bike.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
 import type { SuspensionSetting } from './measure-state.ts';
 import { MARKS, type Origin } from './unknowns.ts';
+import { unsprungMoment } from './whole-mass.ts';
 
 /** A set of values as one posture of the bike, along the floor of the state that readings are taken in. */
 export interface Posture {
@@ -180,36 +181,25 @@ export function holdBike(posture: Posture, state: MeasureStateKey): HeldBike | n
       const made = links();
       return made === null ? null : (shockAt(made, angle)?.length ?? null);
     },
-    weighed: () => wholeMass(posture, angle, onFloor, rear, front),
+    weighed: () => wholeMass(posture, angle, onFloor, { front, rear }),
   };
 }
 
-/** The bike with its fuel and nobody on it: mass, kg, and centre over the floor. */
+/** The bike with its fuel and nobody on it: what the springs carry goes with the frame, axles and arm go their way. */
 function wholeMass(
-  { get, pivot, origin }: Posture,
-  armAngle: number,
+  { get, pivot, origin, frontAxle, armAngle }: Posture,
+  angle: number,
   onFloor: (p: Point) => Point,
-  rear: Point,
-  front: Point,
+  axles: { readonly front: Point; readonly rear: Point },
 ): { readonly mass: number; readonly centre: Point } {
-  const { bike, setup } = origin;
-  const { mass: armMass, centreAlong, centreAbove } = bike.swingarm;
-  const onArm = rotate({ x: -centreAlong, y: centreAbove }, armAngle);
-  const at = (key: FramePlaceKey): Point => ({ x: pivot.x + get(`${key}X`), y: pivot.y + get(`${key}Y`) });
-  const masses: readonly (readonly [number, Point])[] = [
-    [get('sprungMass'), at('sprungCentre')],
-    [setup.fuelMass, at('tank')],
-    [bike.frontWheel.unsprungMass, front],
-    [bike.rearWheel.unsprungMass, rear],
-    [armMass, { x: pivot.x + onArm.x, y: pivot.y + onArm.y }],
-  ];
-  let mass = 0;
-  let x = 0;
-  let y = 0;
-  for (const [part, p] of masses) {
-    mass += part;
-    x += part * p.x;
-    y += part * p.y;
-  }
-  return { mass, centre: mass > 0 ? onFloor({ x: x / mass, y: y / mass }) : onFloor(pivot) };
+  const { bike } = origin;
+  const mass = get('mass');
+  const reference = { x: 0, y: get('rearRadius') };
+  const before = unsprungMoment(bike, { front: frontAxle, rear: reference, pivot, armAngle });
+  const now = unsprungMoment(bike, { ...axles, pivot, armAngle: angle });
+  const centre = {
+    x: pivot.x + get('centreX') + (now.x - before.x) / mass,
+    y: pivot.y + get('centreY') + (now.y - before.y) / mass,
+  };
+  return { mass, centre: onFloor(mass > 0 ? centre : pivot) };
 }

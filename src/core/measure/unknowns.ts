@@ -1,7 +1,7 @@
 /** The unknowns of a fit with their starting values: what one posture of the bike is made of, and how other states differ. */
 import type { Setup } from '../adjusters/setup.ts';
 import { effectiveOffset } from '../chassis/front-end.ts';
-import type { Pose } from '../chassis/pose.ts';
+import { onGround, type Pose } from '../chassis/pose.ts';
 import { redrawLinks } from '../linkage/redraw-links.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import { mapBolts } from '../linkage/map-bolts.ts';
@@ -18,6 +18,7 @@ import { degrees } from '../units/convert.ts';
 import { MEASURE_STATES, type MeasureStateKey } from './all-measure-states.ts';
 import { MEASURE_PARTS, type MeasurePartKey } from './measure-parts.ts';
 import type { SuspensionSetting } from './measure-state.ts';
+import { sumOf, unsprungMoment } from './whole-mass.ts';
 import { boltsOf } from './bolts.ts';
 
 /** An unknown; lengths in mm, angles in thousandths of a radian, so that one of each counts alike. */
@@ -115,6 +116,8 @@ export function originOf(
     mm('pivotY', 'Pivot over the floor', pose.pivot.y),
   ];
   for (const key of FRAME_PLACE_KEYS) {
+    // Scales weigh the whole bike; what the springs carry of it follows.
+    if (key === 'sprungCentre') continue;
     const at = rotate(machine.places[key], pose.pitch);
     const { label } = FRAME_PLACES[key];
     list.push(
@@ -122,7 +125,7 @@ export function originOf(
       mm(`${key}Y`, `${label}, over the pivot`, at.y),
     );
   }
-  list.push({ key: 'sprungMass', label: 'Sprung mass', unit: 'kg', start: bike.frame.sprungMass });
+  list.push(...wholeBike(bike, setup, machine, on));
   for (const { key, on: carrier, at } of links === null ? [] : boltsOf(links)) {
     const { label } = POINTS[key];
     list.push(
@@ -159,6 +162,25 @@ export function originOf(
   }
   const places = new Map(list.map(({ key }, i) => [key, i]));
   return { bike, setup, machine, readIn, pose, links, unknowns: list, places, gaugeZeroed };
+}
+
+/** Mass and centre of the whole bike as it starts, with its fuel and nobody on it. */
+function wholeBike(bike: Bike, { fuelMass }: Setup, { places }: Machine, on: Stance): readonly Unknown[] {
+  const { pose, frontAxle, rearAxle, swingarmAngle } = on;
+  const { pivot } = pose;
+  const parts = unsprungMoment(bike, { front: frontAxle, rear: rearAxle, pivot, armAngle: swingarmAngle });
+  const { sprungMass } = bike.frame;
+  const carried = sumOf([
+    [sprungMass, onGround(pose, places.sprungCentre)],
+    [fuelMass, onGround(pose, places.tank)],
+  ]);
+  const mass = parts.mass + carried.mass;
+  const per = (moment: number): number => (mass > 0 ? moment / mass : 0);
+  return [
+    { key: 'mass', label: 'Mass of the whole bike', unit: 'kg', start: mass },
+    mm('centreX', 'Centre of gravity, ahead of the pivot', per(parts.x + carried.x) - pivot.x),
+    mm('centreY', 'Centre of gravity, over the pivot', per(parts.y + carried.y) - pivot.y),
+  ];
 }
 
 /** Where marks are taken to be before anything is measured, from the pivot, mm. */
