@@ -5,6 +5,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
 import { writeShort } from '../words/write-short.ts';
 import { clipArea, clipLine, type Area } from './clip.ts';
+import type { LeastSize } from './close-up-place.ts';
 import type { Box } from './label-placing.ts';
 import { pen } from './outline.ts';
 import type { MarkShape, Role, Shape } from './shape.ts';
@@ -24,10 +25,12 @@ const LONGEST_BAR = 56;
 const SWATCH = 22;
 /** Below so many times larger, tenths are written. */
 const FEW = 3;
+/** The least height of a picture, in times of the text size. */
+export const LEAST_PICTURE = 4;
 /** How much wider bold words are. */
 const BOLD = 1.08;
-/** The lines' meaning is written where the picture keeps at least this height, px. */
-const ROOM_FOR_MEANING = 60;
+/** The lines' meaning is written where the picture keeps at least this height, in times of the text size. */
+const ROOM_FOR_MEANING = 4.5;
 
 /** What is shown: the words above, first the boldest, and the part of the bike. */
 export interface CloseUpPage {
@@ -57,15 +60,18 @@ export interface Drawer {
   finish(): void;
 }
 
-/** The least width that holds a heading, px. */
-export function headingWidth(heading: readonly string[], sizePx: number): number {
-  return BOLD * Math.max(...heading.map((text) => textWidthPx(text, sizePx))) + 2 * INSET;
+/** The size that holds a heading of which the last line may be left out, and a picture under it. */
+export function leastSize(heading: readonly string[], sizePx: number): LeastSize {
+  return {
+    widthPx: BOLD * Math.max(...heading.map((text) => textWidthPx(text, sizePx))) + 2 * INSET,
+    heightPx: (2 * LINE + LEAST_PICTURE) * sizePx + 2 * INSET,
+  };
 }
 
 export function closeUpFrame({ box, heading, sizePx, style, view }: CloseUpPage): CloseUpFrame {
   const line = LINE * sizePx;
   const room = box.bottom - box.top - 2 * INSET - heading.length * line - line;
-  const explained = room > ROOM_FOR_MEANING;
+  const explained = room > ROOM_FOR_MEANING * sizePx;
   const picture: Box = {
     left: box.left + 2,
     top: box.top + INSET + heading.length * line,
@@ -181,10 +187,11 @@ export function closeUpFrame({ box, heading, sizePx, style, view }: CloseUpPage)
           const y = picture.top + 0.6 * sizePx;
           const text = `${writeShort(bar, 'length', style)} ${timesWords(scale / view.scale, style)}`;
           const wide = textWidthPx(text, sizePx) + 4;
-          const end = picture.right - INSET;
+          // Where the change is least likely: it comes at the right, or in the middle.
+          const start = picture.left + INSET;
           shapes.push(
-            words(text, end - wide / 2, y, false, true),
-            stroke('ground', end - bar * scale, y + 0.8 * sizePx, end, y + 0.8 * sizePx),
+            words(text, start + wide / 2, y, false, true),
+            stroke('ground', start, y + 0.8 * sizePx, start + bar * scale, y + 0.8 * sizePx),
           );
         },
       };

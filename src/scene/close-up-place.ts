@@ -20,24 +20,29 @@ const STEP = 8;
 /** Side of a close-up by the window's width, px. */
 const PART_OF_WINDOW = 0.27;
 const LEAST_SIDE = 112;
-const LEAST_HEIGHT = 84;
 const MOST_SIDE = 300;
-/** Width and height tried one after another, as parts of the side. */
+/** Forms tried one after another: the width as a part of the side, the height as a part of the width. */
 const FORMS: readonly (readonly [number, number])[] = [
   [1, 0.85],
   [1, 0.62],
-  [0.85, 0.75],
-  [0.7, 0.6],
+  [0.85, 0.8],
+  [0.7, 0.75],
 ];
 /** What a covered place of the bike costs, in px of distance. */
 const COVERED = 18;
 /** A place at which at most so many places of the bike are covered is good enough to look at no smaller size. */
 const GOOD = 3;
 
-/** The box, at least so many px wide, for a close-up of what lies at `near`; null where there is no room for one. */
-export function closeUpPlace(near: Point, leastPx: number, about: Surroundings): Box | null {
+/** The size that holds a close-up's words with some picture beside them. */
+export interface LeastSize {
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** The box for a close-up of what lies at `near`; null where there is no room for one. */
+export function closeUpPlace(near: Point, least: LeastSize, about: Surroundings): Box | null {
   let best: { box: Box; cost: number } | null = null;
-  for (const [width, height] of sizes(leastPx, about)) {
+  for (const [width, height] of sizes(least, about)) {
     const found = bestOfSize(width, height, near, about);
     if (found === null) continue;
     if (found.covered <= GOOD) return found.box;
@@ -57,12 +62,12 @@ export function mayStay(box: Box, { widthPx, heightPx, clear }: Surroundings): b
   );
 }
 
-function sizes(leastPx: number, { widthPx }: Surroundings): (readonly [number, number])[] {
+function sizes(least: LeastSize, { widthPx }: Surroundings): (readonly [number, number])[] {
   const side = Math.min(MOST_SIDE, Math.max(LEAST_SIDE, PART_OF_WINDOW * widthPx));
-  return FORMS.map(
-    ([width, height]) =>
-      [Math.max(leastPx, LEAST_SIDE, width * side), Math.max(LEAST_HEIGHT, height * side)] as const,
-  );
+  return FORMS.map(([part, high]) => {
+    const width = Math.max(least.widthPx, LEAST_SIDE, part * side);
+    return [width, Math.max(least.heightPx, high * width)] as const;
+  });
 }
 
 function bestOfSize(

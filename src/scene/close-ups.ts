@@ -8,7 +8,15 @@ import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { Point } from '../core/plane/point.ts';
 import { isLess } from '../words/least-told.ts';
 import { shownChange } from '../words/shown-change.ts';
-import { closeUpFrame, headingWidth, LINE, type CloseUpPage, type Drawer } from './close-up-frame.ts';
+import {
+  closeUpFrame,
+  LEAST_PICTURE,
+  leastSize,
+  LINE,
+  type CloseUpPage,
+  type Drawer,
+} from './close-up-frame.ts';
+import type { LeastSize } from './close-up-place.ts';
 import { instantCentreShown, trailPlaces } from './construction-drawing.ts';
 import type { Box } from './label-placing.ts';
 import type { Role, Shape } from './shape.ts';
@@ -27,23 +35,20 @@ export interface CloseUpOptions {
 export interface CloseUp {
   readonly key: CloseUpKey;
   readonly at: Point;
-  /** The least width that holds its words, px. */
-  readonly leastPx: number;
+  readonly least: LeastSize;
   /** Nothing where the box would show it hardly larger than the side view does. */
   draw(box: Box): readonly Shape[];
 }
 
-/** A change takes at least this many px of a close-up, as far as the largest scale allows. */
-const CHANGE_PX = 7;
-/** The two instant centres lie so far apart, as a part of the picture, and at most so many times larger than the side view. */
-const CENTRES_APART = 0.3;
-const MOST_TIMES = 8;
-/** The least height of a picture, px; where the third line of the heading would take of it, it is left out. */
-const LEAST_PICTURE = 46;
-/** The largest scale, px to each mm. */
-const MOST_SCALE = 18;
 /** A close-up is at least so many times larger than the side view. */
 const LEAST_TIMES = 1.4;
+/** A change takes at least this many px of a close-up, as far as the largest scale allows. */
+const CHANGE_PX = 7;
+/** The two instant centres lie so far apart, as a part of the picture, at the first of these scales that holds them, in times of the side view's. */
+const CENTRES_APART = 0.3;
+const TIMES = [8, 5, 3, 2, LEAST_TIMES];
+/** The largest scale, px to each mm. */
+const MOST_SCALE = 18;
 /** Free space round what is shown, as a part of it. */
 const AROUND = 0.16;
 /** How far below the ground the change of the trail is drawn, px. */
@@ -87,13 +92,12 @@ function frontCloseUp(
   return {
     key: 'front',
     at: { x: live.pose.wheelbase, y: 0 },
-    leastPx: headingWidth(heading, sizePx),
+    least: leastSize(heading, sizePx),
     draw(box) {
       const frame = closeUpFrame(pageOf(box, heading, sizePx, style, view));
       const [least, most] = [Math.min(0, before, now), Math.max(0, before, now)];
       const whole = frame.widthPx / ((1 + 2 * AROUND) * Math.max(most - least, 1));
-      const shown = isSame ? 0 : CHANGE_PX / Math.abs(now - before);
-      const scale = Math.min(MOST_SCALE, Math.max(whole, shown));
+      const scale = isSame ? whole : doubledFor(whole, Math.abs(now - before));
       if (scale < LEAST_TIMES * view.scale) return [];
       // The whole triangle where the change shows in it; otherwise the foot of the axis, with the patch to one side.
       const middle = scale > whole ? (before + now) / 2 : (least + most) / 2;
@@ -118,6 +122,13 @@ function frontCloseUp(
   };
 }
 
+/** A scale doubled as often as the change needs to be seen, so that it stays the same for most of a drag. */
+function doubledFor(whole: number, change: number): number {
+  let scale = whole;
+  while (scale * change < CHANGE_PX && 2 * scale <= MOST_SCALE) scale *= 2;
+  return scale;
+}
+
 function pageOf(
   box: Box,
   heading: readonly string[],
@@ -126,7 +137,8 @@ function pageOf(
   view: View,
 ): CloseUpPage {
   const left = box.bottom - box.top - LINE * heading.length * sizePx;
-  const lines = left < LEAST_PICTURE ? heading.slice(0, 2) : heading;
+  // The picture needs the room more than the third line does.
+  const lines = left < LEAST_PICTURE * sizePx ? heading.slice(0, 2) : heading;
   return { box, heading: lines, sizePx, style, view };
 }
 
@@ -167,13 +179,14 @@ function rearCloseUp(
   return {
     key: 'rear',
     at: centreNow,
-    leastPx: headingWidth(heading, sizePx),
+    least: leastSize(heading, sizePx),
     draw(box) {
       const frame = closeUpFrame(pageOf(box, heading, sizePx, style, view));
       const apart = Math.hypot(centreNow.x - centreBefore.x, centreNow.y - centreBefore.y);
       const room = CENTRES_APART * Math.min(frame.widthPx, frame.heightPx);
-      const scale = Math.min(MOST_TIMES * view.scale, room / Math.max(apart, 1));
-      if (scale < LEAST_TIMES * view.scale) return [];
+      const times = TIMES.find((each) => each * view.scale * apart <= room);
+      if (times === undefined) return [];
+      const scale = times * view.scale;
       const middle = { x: (centreBefore.x + centreNow.x) / 2, y: (centreBefore.y + centreNow.y) / 2 };
       const drawer = frame.look(middle, scale);
       drawLines(drawer, baseline, centreBefore, true);

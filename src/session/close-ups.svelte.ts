@@ -7,8 +7,8 @@ import { bikeShapes } from '../scene/bike-drawing.ts';
 import type { PathStep, Role, Shape } from '../scene/shape.ts';
 import { toScreen } from '../scene/view.ts';
 import type { Point } from '../core/plane/point.ts';
-import type { CloseUpDrawing } from './drawing.svelte.ts';
-import type { Workbench } from './workbench.svelte.ts';
+import type { CloseUpDrawing, Drawing, DrawnAs, DrawnBikes } from './drawing.svelte.ts';
+import type { SideView } from './side-view.svelte.ts';
 
 /** The parts of the bike that a close-up keeps off. */
 const OUTLINE: readonly Role[] = [
@@ -25,18 +25,28 @@ const OUTLINE: readonly Role[] = [
 /** Places looked at on a drawn circle, at its edge and half-way to the middle. */
 const ROUND = 12;
 
+/** What the close-ups follow; the workbench holds it for the page. */
+export interface CloseUpsOf {
+  readonly standing: DrawnBikes;
+  readonly preferences: DrawnAs;
+  readonly drawing: Drawing;
+  readonly sideView: SideView;
+  readonly handles: { readonly boxes: readonly Box[] };
+}
+
 export class CloseUps {
-  readonly #bench: Workbench;
+  readonly #bench: CloseUpsOf;
   /** Where each lies, so that it does not wander during a drag; plain data. */
   #boxes: Partial<Record<CloseUpKey, Box>> = {};
 
   readonly drawing: CloseUpDrawing = $derived.by(() => {
     const { standing, preferences, drawing, sideView } = this.#bench;
     const { live, baseline } = standing;
-    const isShown = preferences.data.shadow && drawing.differs && standing.problem === null;
+    const isShown =
+      preferences.data.shadow && preferences.data.labels && drawing.differs && standing.problem === null;
     if (!isShown || live === null || baseline === null) return this.#forget();
     const { view, widthPx, heightPx } = sideView;
-    const options = { style: preferences.style, sizePx: Math.min(drawing.textPx, TEXT_PX), view };
+    const options = { style: preferences.style, sizePx: drawing.closeUpPx, view };
     const wanted = closeUps(live.stance, baseline.stance, options);
     if (wanted.length === 0) return this.#forget();
     const clear = [
@@ -62,15 +72,15 @@ export class CloseUps {
     return { shapes, boxes };
   });
 
-  constructor(bench: Workbench) {
+  constructor(bench: CloseUpsOf) {
     this.#bench = bench;
     bench.drawing.closeUps = () => this.drawing;
   }
 
-  #boxOf({ key, leastPx }: CloseUp, near: Point, about: Surroundings): Box | null {
+  #boxOf({ key, least }: CloseUp, near: Point, about: Surroundings): Box | null {
     const kept = this.#boxes[key];
-    if (kept !== undefined && kept.right - kept.left >= leastPx && mayStay(kept, about)) return kept;
-    const found = closeUpPlace(near, leastPx, about);
+    if (kept !== undefined && kept.right - kept.left >= least.widthPx && mayStay(kept, about)) return kept;
+    const found = closeUpPlace(near, least, about);
     if (found === null) delete this.#boxes[key];
     else this.#boxes[key] = found;
     return found;
@@ -83,8 +93,6 @@ export class CloseUps {
 }
 
 const NO_CLOSE_UPS: CloseUpDrawing = { shapes: [], boxes: [] };
-/** Words in a close-up are no larger than this, px. */
-const TEXT_PX = 14;
 
 function placesOf(step: PathStep): Point[] {
   if (step.op === 'close') return [];

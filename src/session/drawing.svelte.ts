@@ -26,6 +26,7 @@ const SMALL_WINDOW = 520;
 const LARGE_WINDOW = 1000;
 const LARGE_HEIGHT = 550;
 const TEXT = { small: 11, normal: 13, large: 17 };
+const CLOSE_UP_TEXT = 14;
 
 const NO_CLOSE_UPS: CloseUpDrawing = { shapes: [], boxes: [] };
 
@@ -35,6 +36,12 @@ export interface Measured {
   readonly to: Point;
 }
 
+/** The bikes that a drawing shows: the one in full, the baseline as its shadow, and why the first is not the present one. */
+export type DrawnBikes = Pick<Standing, 'live' | 'baseline' | 'problem'>;
+
+/** What is chosen to be drawn, and how figures are written. */
+export type DrawnAs = Pick<Preferences, 'data' | 'style'>;
+
 /** What the close-ups draw, and the boxes of the screen that they take, px. */
 export interface CloseUpDrawing {
   readonly shapes: readonly Shape[];
@@ -43,9 +50,10 @@ export interface CloseUpDrawing {
 
 export class Drawing {
   readonly #session: BikeSession;
-  readonly #standing: Standing;
-  readonly #preferences: Preferences;
+  readonly #standing: DrawnBikes;
+  readonly #preferences: DrawnAs;
   readonly #view: SideView;
+  readonly #textPx: (() => number) | null;
   /** The construction lit up because its reading, or a line of it, was chosen. */
   highlighted = $state<Construction | null>(null);
   /** Where the dimension to draw comes from; set once by what measures. */
@@ -59,8 +67,13 @@ export class Drawing {
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
+  /** Words in a close-up: on a window with large ones no larger than they must be. */
+  readonly closeUpPx = $derived.by(() =>
+    this.#textPx === null ? Math.min(this.textPx, CLOSE_UP_TEXT) : this.textPx,
+  );
   readonly #small = $derived.by(() => this.#view.widthPx < SMALL_WINDOW);
   readonly textPx = $derived.by(() => {
+    if (this.#textPx !== null) return this.#textPx();
     if (this.#small) return TEXT.small;
     const { widthPx, heightPx } = this.#view;
     return widthPx > LARGE_WINDOW && heightPx > LARGE_HEIGHT ? TEXT.large : TEXT.normal;
@@ -216,7 +229,15 @@ export class Drawing {
     this.#closeUpLayer,
   ]);
 
-  constructor(session: BikeSession, standing: Standing, preferences: Preferences, view: SideView) {
+  /** `textPx` where words have a size that does not follow from the window's. */
+  constructor(
+    session: BikeSession,
+    standing: DrawnBikes,
+    preferences: DrawnAs,
+    view: SideView,
+    textPx: (() => number) | null = null,
+  ) {
+    this.#textPx = textPx;
     this.#session = session;
     this.#standing = standing;
     this.#preferences = preferences;

@@ -15,6 +15,9 @@ export class Mode {
   /** The reading whose construction is lit. */
   chosenReading = $state<string | null>(null);
 
+  /** Whether the view for a room lies over the page. */
+  projecting = $state(false);
+
   change(mode: SideViewMode): void {
     this.current = mode;
     if (mode !== 'edit') this.chosenPoint = null;

@@ -25,6 +25,7 @@ export const ICON_PATHS = {
   down: 'M5 8l5 5 5-5',
   unfold: 'M6 7l4-4 4 4M6 13l4 4 4-4',
   fold: 'M6 3.5l4 4 4-4M6 16.5l4-4 4 4',
+  projector: 'M2.5 3.5h15v9.5h-15zM10 13v4M6.5 17h7M6 10l3-3 2 2 3-3',
   link: 'M8.5 11.5a3 3 0 0 0 4.3 0l3-3a3 3 0 0 0-4.3-4.3L10.5 5.2M11.5 8.5a3 3 0 0 0-4.3 0l-3 3a3 3 0 0 0 4.3 4.3l1-1',
   print: 'M6 7V3h8v4M6 14H3V7h14v7h-3M6 11.5h8V17H6z',
   play: 'M6 3.5v13l10-6.5z',

@@ -75,6 +75,17 @@ export const lateDialogs = new LatePanels<Component<BikesDialogProps>>([
   { key: BIKES, load: () => import('../bikes/bikes-dialog.svelte') },
 ]);
 
+export interface ProjectorProps {
+  readonly bench: Workbench;
+}
+
+/** The key of the view for a room. */
+export const PROJECTOR = 'projector';
+
+export const lateViews = new LatePanels<Component<ProjectorProps>>([
+  { key: PROJECTOR, load: () => import('../view/projector-view.svelte') },
+]);
+
 /** What shows changes larger on the side view, fetched when the page has settled; null when it could not be. */
 export async function fetchCloseUps(): Promise<typeof import('../../session/close-ups.svelte.ts') | null> {
   try {

@@ -50,6 +50,7 @@ function commandOf(
   if (command || target instanceof HTMLSelectElement) return null;
   if (key === 'escape' && (bench.cornerSequence.playing || bench.standing.cornerPart !== null))
     return () => bench.cornerSequence.end(performance.now());
+  if (key === 'p') return () => (bench.mode.projecting = true);
   if (key === 'f') return () => bench.showWhole();
   if (key === '+' || key === '=') return () => bench.sideView.zoomMiddle(PAN_ZOOM);
   if (key === '-') return () => bench.sideView.zoomMiddle(1 / PAN_ZOOM);
