@@ -1,6 +1,9 @@
 /** Finding a setup: the targets, the adjusters in the van, the search in its thread, and the plans it finds. */
 import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
+import { COMPLAINTS } from '../core/plan/all-complaints.ts';
+import type { Complaint } from '../core/plan/complaint.ts';
+import { firstSteps, type FirstStep } from '../core/plan/first-steps.ts';
 import type { Plan, PlansFound } from '../core/plan/plan.ts';
 import { prepare } from '../core/plan/prepare.ts';
 import { searchable } from '../core/plan/prepare-adjusters.ts';
@@ -64,6 +67,8 @@ export class Planning {
   answer = $state.raw<Answer | null>(null);
   /** The reading that the table of steps is about. */
   wished = $state('trail');
+  /** The complaint by its key. */
+  said = $state(COMPLAINTS[0].key);
 
   /** What hands hold does not count yet. */
   readonly document: BikeDocument = $derived.by(() => this.#session.history.present);
@@ -130,6 +135,14 @@ export class Planning {
     const { bike, setup } = this.document;
     return sortedByAim(whatMovesWhat(bike, setup, this.state), this.wished);
   });
+
+  /** What the rider says, and what a mechanic tries first for it on this bike. */
+  readonly complaint: Complaint = $derived.by(
+    () => COMPLAINTS.find(({ key }) => key === this.said) ?? COMPLAINTS[0],
+  );
+  readonly firstSteps: readonly FirstStep[] = $derived.by(() =>
+    firstSteps(this.document.bike, this.document.setup, this.complaint),
+  );
 
   constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
     this.#session = session;
@@ -254,7 +267,7 @@ export class Planning {
   }
 
   /** Turns one adjuster by its step. */
-  tryStep({ adjuster, to }: StepTried, name: string): void {
+  tryStep({ adjuster, to }: Pick<StepTried, 'adjuster' | 'to'>, name: string): void {
     this.#turn({ [adjuster]: to }, name);
   }
 

@@ -39,7 +39,7 @@ export function targetReads(
 
 /** A step of an adjuster with its sign, such as "Shock length +0.5 mm". */
 export function stepWords(
-  { adjuster: key, from, to }: StepTried,
+  { adjuster: key, from, to }: Pick<StepTried, 'adjuster' | 'from' | 'to'>,
   kind: DriveKind,
   style: NumberStyle,
 ): string {

@@ -95,3 +95,21 @@ test('S19: nothing serious in the tab with plans and steps in sight, in every th
     expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
   }
 });
+
+test('Rider says leads from the place in the corner to the end and to first steps of this bike', async ({
+  page,
+}) => {
+  await openPage(page);
+  await openPlan(page);
+  await plan(page).getByText('Rider says').click();
+  await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Opening the throttle' });
+  await expect(plan(page)).toContainText('Rear first.');
+  await expect(plan(page)).toContainText('Common practice, no source');
+  const steps = plan(page).getByRole('row');
+  await expect(steps.first()).toContainText('Anti-squat accelerating');
+  await steps.nth(1).getByRole('button').click();
+  await expect(undoButton(page)).toBeEnabled();
+  await undoButton(page).click();
+  await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Turning in' });
+  await expect(plan(page)).toContainText('Front first.');
+});

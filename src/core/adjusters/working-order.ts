@@ -19,9 +19,12 @@ const GROUP_TURN: Readonly<Record<AdjusterGroup, number>> = {
 
 const REAR_GROUPS: readonly AdjusterGroup[] = ['gearing', 'links'];
 
-function endTurn({ moves, group }: Adjuster): number {
-  return moves?.end === 'rear' || REAR_GROUPS.includes(group) ? 0 : 1;
+/** The end of the bike at which an adjuster is turned. */
+export function endTurned({ moves, group }: Adjuster): 'front' | 'rear' {
+  return moves?.end === 'rear' || REAR_GROUPS.includes(group) ? 'rear' : 'front';
 }
+
+const endTurn = (adjuster: Adjuster): number => (endTurned(adjuster) === 'rear' ? 0 : 1);
 
 const TURN = new Map<AdjusterKey, number>(
   [...ADJUSTERS]
