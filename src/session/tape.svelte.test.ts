@@ -162,6 +162,20 @@ describe('a bike from its papers', () => {
     expect(tape.found?.readings.swingarmAngle.fixed).toBe(false);
   });
 
+  it('measured on its wheels keeps the papers apart, until they are read as the bike stands', () => {
+    const made = full().make(fitter, names);
+    if (!made.ok) throw new Error(JSON.stringify(made.reason));
+    const { tape } = taped(made.value);
+    expect(tape.papersApart).toBe(false);
+    type(tape, { ...AXLES, figure: '1418' });
+    expect(tape.papersApart).toBe(true);
+    expect(tape.found?.readings.rake.fixed).toBe(false);
+    tape.readPapersAsItStands();
+    expect(tape.papersApart).toBe(false);
+    expect(tape.found?.readings.rake.fixed).toBe(true);
+    expect(tape.found?.readings.trail.fixed).toBe(true);
+  });
+
   it('is refused with the figure to blame, and nothing typed is lost', () => {
     const papers = full();
     papers.fill(2, { figure: '14', unit: 'm' });

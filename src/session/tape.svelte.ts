@@ -1,5 +1,6 @@
 /** Tape: the rows that the bike on the page is measured by, the bike they lead to, and taking it over as one edit. */
 import type { MeasureKindKey } from '../core/measure/all-kinds.ts';
+import type { MeasureStateKey } from '../core/measure/all-measure-states.ts';
 import type { MeasuredBike, NextMeasurement, StartingBike } from '../core/measure/measured-bike.ts';
 import { succeed } from '../core/numeric/result.ts';
 import type { Bike } from '../core/parts/bike.ts';
@@ -14,6 +15,8 @@ import type { FittedRows, TapeFit } from './tape-fit.ts';
 import { newRow } from './tape-rows.ts';
 
 const NONE: readonly KeptRow[] = [];
+const PAPERS: MeasureStateKey = 'makersPosture';
+const ON_WHEELS: MeasureStateKey = 'onWheels';
 
 export class Tape {
   readonly #session: BikeSession;
@@ -110,6 +113,22 @@ export class Tape {
 
   #sheet({ measure, setup }: BikeDocument): KeptMeasure {
     return measure ?? { gaugeZeroed: true, setup, rows: [] };
+  }
+
+  /** Whether papers speak of another posture than the one that the bike is read in. */
+  readonly papersApart: boolean = $derived.by(
+    () =>
+      this.found !== null &&
+      this.found.readIn !== PAPERS &&
+      (this.fit?.fitted ?? []).some((place) => this.rows[place].state === PAPERS),
+  );
+
+  /** Reads the papers as if they spoke of the bike as it stands on its wheels. */
+  readPapersAsItStands(): void {
+    this.#keep(
+      this.rows.map((row) => (row.state === PAPERS ? { ...row, state: ON_WHEELS } : row)),
+      'Tape: papers read as the bike stands',
+    );
   }
 
   /** Makes the bike on the page the one that the rows lead to, as one entry of the history. */

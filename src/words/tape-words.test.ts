@@ -81,6 +81,9 @@ describe('a row in words', () => {
       'Nothing checks rows 2 and 4: a slip there would not be noticed.',
     );
     expect(uncheckedWords([judged(0)])).toBeNull();
+    expect(uncheckedWords([judged(0, { redundancy: null }), judged(1, { redundancy: 0 })])).toBe(
+      'No row checks another yet: a slip would not be noticed.',
+    );
   });
 
   it('is suspected with what the others make of it, and which rows are no better', () => {
@@ -139,7 +142,7 @@ describe('what the rows make of the bike', () => {
   it('is said in one sentence first', () => {
     expect(fitHeadline(found({}))).toBe('The rows fix everything they speak of.');
     expect(fitHeadline(found({ status: 'disagrees' }))).toBe(
-      'Rows contradict one another. By chance alone that happens once in 340.',
+      'Rows contradict one another; chance does so once in 340 times.',
     );
     expect(fitHeadline(found({ status: 'notFixed' }))).toBe('Part of the bike is not fixed yet.');
     expect(fitHeadline(found({ status: 'twoAnswers' }))).toContain('Two different bikes');

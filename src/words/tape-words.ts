@@ -80,7 +80,7 @@ export function fitHeadline({ status, agreement }: MeasuredBike): string {
   switch (status) {
     case 'disagrees': {
       const times = Math.round(1 / Math.max(agreement.chance, 1e-6));
-      return `Rows contradict one another. By chance alone that happens once in ${times >= 1e6 ? 'a million' : times}.`;
+      return `Rows contradict one another; chance does so once in ${times >= 1e6 ? 'a million' : times} times.`;
     }
     case 'twoAnswers':
       return 'Two different bikes fit these rows equally well.';
@@ -145,9 +145,12 @@ export function suspicionWords(
   ].join(' ');
 }
 
+/** Signs that stand close to their figure. */
+const HUGS: readonly string[] = ['', '°', '"', '″'];
+
 /** A figure as it was typed. */
 export function figureText({ figure, unit }: Pick<MeasureRow, 'figure' | 'unit'>): string {
-  return unit === '' || unit === '°' ? `${figure}${unit}` : `${figure} ${unit}`;
+  return HUGS.includes(unit) ? `${figure}${unit}` : `${figure} ${unit}`;
 }
 
 /** What the other rows say of one row. */
@@ -162,13 +165,14 @@ export function checkWords({ row, outcome }: JudgedRow, style: NumberStyle): str
 
 /** The rows that nothing checks, in a sentence; null where all are checked. */
 export function uncheckedWords(rows: readonly JudgedRow[]): string | null {
-  const places = rows
-    .filter(({ outcome: { redundancy } }) => redundancy !== null && redundancy < LEAST_CHECKED)
-    .map(({ place }) => place);
-  if (places.length === 0) return null;
-  return places.length === rows.length
+  const fitted = rows.flatMap(({ place, outcome: { redundancy } }) =>
+    redundancy === null ? [] : [{ place, redundancy }],
+  );
+  const unchecked = fitted.filter(({ redundancy }) => redundancy < LEAST_CHECKED);
+  if (unchecked.length === 0) return null;
+  return unchecked.length === fitted.length
     ? 'No row checks another yet: a slip would not be noticed.'
-    : `Nothing checks ${rowNumbers(places)}: a slip there would not be noticed.`;
+    : `Nothing checks ${rowNumbers(unchecked.map(({ place }) => place))}: a slip there would not be noticed.`;
 }
 
 function notFixedWords({ why, moves }: NotFixed): string {
