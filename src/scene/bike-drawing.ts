@@ -3,10 +3,12 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import { bodyShapes, frameShapes } from './bodywork-drawing.ts';
+import { bracketShapes, frontStayShapes } from './bracket-drawing.ts';
 import { driveShapes } from './drive-drawing.ts';
 import { hubMotorShapes } from './hub-drawing.ts';
 import { mudguardShapes } from './mudguard-drawing.ts';
 import { rearBrakeShapes } from './rear-brake-drawing.ts';
+import { riderShapes } from './rider-drawing.ts';
 import type { Shape } from './shape.ts';
 import { forkShapes, shockShapes, swingarmShapes } from './suspension-drawing.ts';
 import { wheelShapes } from './wheel-drawing.ts';
@@ -37,10 +39,13 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
       discRadius: FRONT_DISC,
       bodywork,
     }),
+    ...bracketShapes(standing, bike),
     ...(bodywork === 'naked' ? [] : shockShapes(standing, bike)),
+    ...frontStayShapes(standing, bike, FRONT_DISC),
     ...mudguardShapes(standing, bike),
     ...forkShapes(standing, bike, setup),
     ...frameShapes(standing, bike),
+    ...riderShapes(standing, bike),
     ...bodyShapes(standing, bike),
     ...swingarmShapes(standing, bike),
     ...(bodywork === 'naked' ? shockShapes(standing, bike) : []),

@@ -137,7 +137,8 @@ function fairedBody({ place, hx, hy, sx, sy, cx, cy, lx, ly, fx, fy }: Anchors):
       .move(hx - 6, hy + 150)
       .curve(hx + 10, hy + 196, hx + 30, hy + 214, hx + 42, hy + 222)
       .curve(hx + 90, hy + 170, hx + 120, hy + 130, hx + 140, hy + 96)
-      .shape('crease'),
+      .close()
+      .shape('bodywork'),
     pen(place)
       .move(hx + 150, hy + 18)
       .curve(hx + 176, hy + 6, hx + 204, hy - 10, hx + 222, hy - 36)

@@ -26,7 +26,7 @@ const SWATCH = 22;
 /** Below so many times larger, tenths are written. */
 const FEW = 3;
 /** The least height of a picture, in times of the text size. */
-export const LEAST_PICTURE = 4;
+export const LEAST_PICTURE = 3;
 /** How much wider bold words are. */
 const BOLD = 1.08;
 /** The lines' meaning is written where the picture keeps at least this height, in times of the text size. */

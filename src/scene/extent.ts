@@ -4,9 +4,9 @@ import type { Stance } from '../core/standing/stance.ts';
 import type { Extent } from './view.ts';
 import { zonesEnd } from './zones.ts';
 
-/** Room for the tail behind the load mark, the bars above the head and the wheelbase line below, mm. */
+/** Room for the tail behind the load mark, a rider's helmet above the steering head and the wheelbase line below, mm. */
 const BEHIND = 170;
-const ABOVE = 250;
+const ABOVE = 285;
 const BELOW = 215;
 
 export function bikeExtent(standing: Stance): Extent {

@@ -108,7 +108,7 @@ export function swingarmShapes(standing: Stance, bike: Bike): Shape[] {
 }
 
 /** Where the shock is drawn when only a table is known; no number depends on it. */
-function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } {
+export function shockEnds(standing: Stance, bike: Bike): { top: Point; bottom: Point } {
   const { seat } = standing.machine.places;
   const arm = standing.machine.rear.arm;
   const angle = standing.arm.angle;

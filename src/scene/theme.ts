@@ -50,6 +50,7 @@ interface Palette {
   readonly body: string;
   readonly bodyLine: string;
   readonly seat: string;
+  readonly rider: string;
   readonly engine: string;
   readonly shadow: string;
   readonly shadowFill: string;
@@ -81,6 +82,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     body: '#e3ddd0',
     bodyLine: '#a39c8c',
     seat: '#55585c',
+    rider: '#e4d8bf',
     engine: '#d8d3c7',
     shadow: '#6a737c',
     shadowFill: '#56b4e98c',
@@ -110,6 +112,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     body: '#2a2f37',
     bodyLine: '#5a626c',
     seat: '#0f1114',
+    rider: '#343a42',
     engine: '#23282e',
     shadow: '#7f8a96',
     shadowFill: '#56b4e999',
@@ -139,6 +142,7 @@ const PALETTES: Readonly<Record<ThemeName, Palette>> = {
     body: '#f0f0f0',
     bodyLine: '#555555',
     seat: '#000000',
+    rider: '#e6e6e6',
     engine: '#e4e4e4',
     shadow: '#6b6b6b',
     shadowFill: '#56b4e9b3',
@@ -191,6 +195,9 @@ function themeOf(name: ThemeName): Theme {
       frame: solid(p.metalDark, p.ink, 1.25),
       bodywork: solid(p.body, p.bodyLine, 1.25),
       seat: solid(p.seat, p.ink, 1),
+      rider: line(p.rider, 1),
+      riderEdge: line(p.bodyLine, 1),
+      riderHead: solid(p.rider, p.bodyLine, 1.25),
       engine: solid(p.engine, p.bodyLine, 1),
       fork: solid(p.metal, p.ink, 1.25),
       forkTube: solid(p.metalDark, p.ink, 1.25),

@@ -41,15 +41,16 @@ function castSpokes(x: number, y: number, inner: number): Shape {
   const draw = pen();
   for (let i = 0; i < CAST_SPOKES; i++) {
     const middle = Math.PI / 2 + (2 * Math.PI * i) / CAST_SPOKES;
-    for (const side of [-1, 1]) {
-      const root = middle + side * 0.3;
-      const end = middle + side * 0.12;
-      draw
-        .move(x + HUB_RADIUS * Math.cos(root), y + HUB_RADIUS * Math.sin(root))
-        .line(x + inner * Math.cos(end), y + inner * Math.sin(end));
-    }
+    const at = (radius: number, angle: number): [number, number] => [
+      x + radius * Math.cos(middle + angle),
+      y + radius * Math.sin(middle + angle),
+    ];
+    draw
+      .move(...at(HUB_RADIUS, -0.4))
+      .line(...at(inner, -0.1), ...at(inner, 0.1), ...at(HUB_RADIUS, 0.4))
+      .close();
   }
-  return draw.shape('spoke');
+  return draw.shape('rim');
 }
 
 function wireSpokes(x: number, y: number, inner: number): Shape {

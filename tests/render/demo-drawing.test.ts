@@ -70,3 +70,22 @@ describe('the shadow', () => {
     expect(rearTyre('pivot').y - baseline.stance.rearAxle.y).toBeCloseTo(rise, 9);
   });
 });
+
+describe('the rider', () => {
+  it('is drawn in the states that carry one, and only there', () => {
+    for (const { bike, setup, stance, title } of stood) {
+      const heads = bikeShapes(stance, bike, setup).filter(({ role }) => role === 'riderHead');
+      const carries = stance.machine.carried.some(({ key, mass }) => key === 'rider' && mass > 0);
+      expect(heads.length > 0, title).toBe(carries);
+    }
+    const [withPassenger] = stood.filter(({ title }) => title.endsWith('riderUp'));
+    const two = { ...withPassenger.setup, passengerMass: 60 };
+    const stance = standBike(withPassenger.bike, two, 'riderUp');
+    if (!stance.ok) throw new Error(stance.reason);
+    const heads = bikeShapes(stance, withPassenger.bike, two).filter(({ role }) => role === 'riderHead');
+    expect(heads).toHaveLength(2);
+    expect(stood.some(({ stance: each }) => each.machine.carried.every(({ key }) => key !== 'rider'))).toBe(
+      true,
+    );
+  });
+});

@@ -8,7 +8,16 @@ import { ROLES } from './every-shape.ts';
 const LEAST_FOR_LINES = 3;
 const LEAST_FOR_WORDS = 4.5;
 /** Quiet parts of the silhouette, which show by their fill beside the lines around them; a chart's grid is as quiet. */
-const QUIET: readonly Role[] = ['bodywork', 'engine', 'crease', 'tube', 'grid'];
+const QUIET: readonly Role[] = [
+  'bodywork',
+  'engine',
+  'crease',
+  'tube',
+  'grid',
+  'rider',
+  'riderEdge',
+  'riderHead',
+];
 const LEAST_FOR_QUIET = 1.2;
 
 type Colour = readonly [number, number, number];
