@@ -4,6 +4,7 @@ import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
 import { MEASURE_PART_KEYS, MEASURE_PARTS } from '../core/measure/measure-parts.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { unitWord } from '../core/units/all-quantities.ts';
+import { BULGE_SD, CLICK_SD_PX } from './read-photos.ts';
 import { MEASURE_FORMAT, MEASURE_SCHEMA, STARTS } from './read-measure-file.ts';
 
 interface Json {
@@ -49,6 +50,11 @@ export function measureJsonSchema(): Json {
         default: true,
       },
       rows: { description: 'What was measured.', type: 'array', items: rowSchema() },
+      photos: {
+        description: 'Photos of the bike, fitted together with the rows.',
+        type: 'array',
+        items: photoSchema(),
+      },
     },
   };
 }
@@ -105,6 +111,72 @@ function rowSchema(): Json {
       },
       off: { description: 'Left out of the fit.', type: 'boolean', default: false },
       note: { description: 'A note on this row.', type: 'string' },
+    },
+  };
+}
+
+const number = (description: string, rest: Json = {}): Json => ({ description, type: 'number', ...rest });
+
+/** What a click on a photo has, with the part or the wheel that it is on. */
+function clickSchema(on: Json, more: Json, required: readonly string[]): Json {
+  return {
+    type: 'object',
+    required: ['xPx', 'yPx', ...required],
+    properties: {
+      ...on,
+      xPx: number(
+        'Pixels from the left edge of the upright picture, before mirroring; the first pixel ends at 1.',
+      ),
+      yPx: number('Pixels from the upper edge, downward.'),
+      sdPx: number('Standard deviation of the hand, pixels.', { default: CLICK_SD_PX }),
+      depth: number('How far it stands out from the bike’s middle plane toward the camera, mm.', {
+        default: 0,
+      }),
+      depthSd: number('Standard deviation of that, mm.', { default: 0 }),
+      ...more,
+    },
+  };
+}
+
+function photoSchema(): Json {
+  const part: Json = { part: { description: 'The part that was clicked.', enum: MEASURE_PART_KEYS } };
+  const wheel: Json = { wheel: { description: 'The wheel.', enum: ['frontWheel', 'rearWheel'] } };
+  const radius: Json = {
+    radius: number('Radius of the edge that was clicked, mm.'),
+    radiusSd: number('Standard deviation of that, mm.', { default: 0 }),
+  };
+  return {
+    type: 'object',
+    required: ['widthPx', 'heightPx', 'focalPx', 'clicks'],
+    properties: {
+      state: oneOf(
+        'How the bike was held.',
+        MEASURE_STATES.map(({ key, label }) => [key, `${label}.`]),
+      ),
+      side: {
+        description: 'The side of the bike that the camera stood on; from the left the picture is mirrored.',
+        enum: ['right', 'left'],
+        default: 'right',
+      },
+      widthPx: number('Width of the uncropped picture, pixels.'),
+      heightPx: number('Height of the uncropped picture, pixels.'),
+      focalPx: number(
+        'Focal length in pixels: that for 35 mm film times the picture’s diagonal, over 43.27.',
+      ),
+      focalSd: number('Standard deviation of that, pixels; 2 % when left out.'),
+      bulgeSd: number('Standard deviation of the lens’s bulge at the corners, per cent.', {
+        default: BULGE_SD,
+      }),
+      clicks: {
+        description: 'Points that were clicked, each as often as you like.',
+        type: 'array',
+        items: clickSchema(part, {}, ['part']),
+      },
+      rims: {
+        description: 'Points on the edges of the rims; where along the edge does not count.',
+        type: 'array',
+        items: clickSchema(wheel, radius, ['wheel', 'radius']),
+      },
     },
   };
 }

@@ -69,6 +69,8 @@ const WORDS: Readonly<Record<NoMeasureReason, (no: NoMeasure) => string>> = {
   triangleImpossible: ({ withRows = [] }) =>
     `with rows ${withRows.map((row) => row + 1).join(' and ')} it makes no triangle: one distance is longer than the other two together`,
   tooManyRows: ({ found, limit }) => `${found} rows are too many; the most is ${limit}`,
+  photoImpossible: () =>
+    'a photo needs sizes above zero and at least three different parts clicked that this bike has',
   startCannotStand: () => 'the starting bike does not stand on its wheels',
   noBike: ({ suspected }) =>
     `these rows lead to no bike that stands${suspected === undefined ? '' : likelyWords(suspected)}`,

@@ -35,19 +35,22 @@ interface Printed {
 }
 
 describe('an answer', () => {
-  it.each(['counter', 'chassis', 'whole-bike'])('%s is solved, in JSON, with exit code 0', (name) => {
-    const { code, out, err } = measureCommand([fixture(name)]);
-    expect([code, err]).toEqual([0, '']);
-    const printed = JSON.parse(out) as Printed;
-    expect(['solved', 'notFixed']).toContain(printed.status);
-    expect(printed.readings.trail).toMatchObject({ unit: 'mm', fixed: true });
-    expect(printed.next.length).toBeGreaterThan(0);
-    const [first] = printed.rows;
-    expect(Object.keys(first)).toEqual(
-      expect.arrayContaining(['residual', 'redundancy', 'smallestSlipRevealed', 'suspected']),
-    );
-    expect(printed.bike.name).toBe(DEMO_BIKES[0].bike.name);
-  });
+  it.each(['counter', 'chassis', 'whole-bike', 'photo'])(
+    '%s is solved, in JSON, with exit code 0',
+    (name) => {
+      const { code, out, err } = measureCommand([fixture(name)]);
+      expect([code, err]).toEqual([0, '']);
+      const printed = JSON.parse(out) as Printed;
+      expect(['solved', 'notFixed']).toContain(printed.status);
+      expect(printed.readings.trail).toMatchObject({ unit: 'mm', fixed: true });
+      expect(printed.next.length).toBeGreaterThan(0);
+      const [first] = printed.rows;
+      expect(Object.keys(first)).toEqual(
+        expect.arrayContaining(['residual', 'redundancy', 'smallestSlipRevealed', 'suspected']),
+      );
+      expect(printed.bike.name).toBe(DEMO_BIKES[0].bike.name);
+    },
+  );
 
   it('is what the page gets from the same rows', () => {
     const read = readMeasureFile(readFileSync(fixture('chassis'), 'utf8'));
@@ -81,6 +84,8 @@ describe('an answer', () => {
   });
 });
 
+const PHOTO = { widthPx: 4000, heightPx: 3000, focalPx: 3000 };
+
 describe('one line and exit code 1', () => {
   const distance = { kind: 'distance', parts: ['pivot', 'rearAxle'], figure: 560 };
   it.each<[string, unknown, RegExp]>([
@@ -107,6 +112,18 @@ describe('one line and exit code 1', () => {
       'a length that cannot be',
       sheet({ ...distance, figure: '9 m' }),
       /^Row 1: no motorcycle has 9000; the limit is 4000\.$/,
+    ],
+    ['photos that are no list', { ...sheet(distance), photos: 1 }, /^"photos" has to be a list\.$/],
+    ['a photo without a size', { ...sheet(), photos: [{}] }, /^Photo 1: "widthPx" has to be a number\.$/],
+    [
+      'a click on no part',
+      { ...sheet(), photos: [{ ...PHOTO, clicks: [{ part: 'pivott', xPx: 1, yPx: 1 }] }] },
+      /^Photo 1: there is no part “pivott”; the nearest is “pivot”\.$/,
+    ],
+    [
+      'a photo with one part',
+      { ...sheet(), photos: [{ ...PHOTO, clicks: [{ part: 'pivot', xPx: 1, yPx: 1 }] }] },
+      /^A photo needs .* three different parts/,
     ],
     [
       'a row in inches',

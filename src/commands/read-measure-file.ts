@@ -7,6 +7,7 @@ import type { StartingBike } from '../core/measure/measured-bike.ts';
 import type { MeasureRow, MeasureSheet } from '../core/measure/sheet.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { openDocument } from '../document/open-document.ts';
+import { readPhotos } from './read-photos.ts';
 import { nearestName } from './nearest-name.ts';
 
 export interface MeasureFile {
@@ -17,7 +18,17 @@ export interface MeasureFile {
 
 export const MEASURE_FORMAT = 'sidestance-measure';
 export const MEASURE_SCHEMA = 1;
-const FIELDS = ['format', 'schema', 'about', 'invented', 'start', 'wanted', 'gaugeZeroed', 'rows'] as const;
+const FIELDS = [
+  'format',
+  'schema',
+  'about',
+  'invented',
+  'start',
+  'wanted',
+  'gaugeZeroed',
+  'rows',
+  'photos',
+] as const;
 const ROW_FIELDS = [
   'kind',
   'parts',
@@ -54,7 +65,7 @@ export function readMeasureFile(text: string): Result<MeasureFile, string> {
     return fail(`This program reads sheets of measurements with "schema": ${MEASURE_SCHEMA}.`);
   const unknown = Object.keys(json).find((key) => !includes(FIELDS, key));
   if (unknown !== undefined) return fail(unknownName('field', unknown, FIELDS));
-  const { rows, gaugeZeroed = true, wanted = null } = json;
+  const { rows, gaugeZeroed = true, wanted = null, photos: given = [] } = json;
   if (!Array.isArray(rows)) return fail('"rows" has to be a list.');
   if (typeof gaugeZeroed !== 'boolean') return fail('"gaugeZeroed" has to be true or false.');
   if (wanted !== null && typeof wanted !== 'string') return fail('"wanted" has to be the name of a reading.');
@@ -66,7 +77,9 @@ export function readMeasureFile(text: string): Result<MeasureFile, string> {
     if (!found.ok) return fail(`Row ${index + 1}: ${found.reason}`);
     read.push(found.value);
   }
-  return succeed({ start: start.value, sheet: { gaugeZeroed, rows: read }, wanted });
+  const photos = readPhotos(given);
+  if (!photos.ok) return photos;
+  return succeed({ start: start.value, sheet: { gaugeZeroed, rows: read, photos: photos.value }, wanted });
 }
 
 function readStart(start: unknown): Result<StartingBike, string> {

@@ -127,6 +127,11 @@ export function holdOf({ kind, parts }: Pick<MeasureRow, 'kind' | 'parts'>, on: 
       const [from, to] = ends;
       return { tool: 'gauge', from, to, against: first === 'forkLeg' ? 'upright' : 'level' };
     }
+    case 'offset': {
+      const { frontAxle, offset, rake } = stance;
+      const onAxis = { x: frontAxle.x - offset * Math.cos(rake), y: frontAxle.y - offset * Math.sin(rake) };
+      return tape(onAxis, frontAxle, 'straight');
+    }
     case 'weight': {
       const under = onFloor(at(first));
       return under === null ? null : { tool: 'scale', under: [under] };

@@ -211,6 +211,7 @@ describe('why a row does not count', () => {
     otherReferenceWrong: true,
     triangleImpossible: true,
     tooManyRows: true,
+    photoImpossible: true,
     startCannotStand: true,
     noBike: true,
   };

@@ -258,6 +258,7 @@ const REFUSALS: Readonly<Record<NoMeasureReason, Say>> = {
   triangleImpossible: ({ withRows = [] }) =>
     `With ${rowNumbers(withRows)} it makes no triangle: one distance is longer than the other two together. Measure the three again.`,
   tooManyRows: () => 'There are more rows than a sheet can hold. Remove some.',
+  photoImpossible: () => 'A photo needs three parts or more that this bike has. Click another part on it.',
   startCannotStand: ({ stand }, drive, style) =>
     `The bike that the fit begins with does not stand. ${stand === undefined ? 'Mend it first.' : noStandWords(stand, drive, style)}`,
   noBike: ({ row }) =>

@@ -9,6 +9,7 @@ import { eyeToEye } from './eye-to-eye.ts';
 import { height } from './height.ts';
 import { horizontal } from './horizontal.ts';
 import type { MeasureKind } from './measure-kind.ts';
+import { offset } from './offset.ts';
 import { paperRake } from './paper-rake.ts';
 import { paperTrail } from './paper-trail.ts';
 import { paperWheelbase } from './paper-wheelbase.ts';
@@ -30,6 +31,7 @@ const LIST = [
   height,
   axleHeight,
   angle,
+  offset,
   circumference,
   rollOut,
   exposedTube,

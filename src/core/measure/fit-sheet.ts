@@ -4,6 +4,9 @@ import { machine } from '../standing/machine.ts';
 import { measureStateOf, type MeasureStateKey } from './all-measure-states.ts';
 import { fitValues, type Fit, type FitRow } from './fit-values.ts';
 import { FLOOR_SLOPE } from './floor-slope.ts';
+import { holdBike, postureOf } from './hold-bike.ts';
+import { photoRows, photoUnknowns } from './photo-rows.ts';
+import type { MeasurePhoto } from './photo.ts';
 import { impossibleTriangle } from './impossible-triangle.ts';
 import type { StartingBike } from './measured-bike.ts';
 import { noMeasure, type NoMeasure } from './no-measure.ts';
@@ -11,7 +14,7 @@ import { readRows, type ReadRow } from './read-rows.ts';
 import { rowFigures } from './row-figures.ts';
 import { mirroredFits, type MirroredFit } from './second-answer.ts';
 import type { MeasureSheet } from './sheet.ts';
-import { originOf } from './unknowns.ts';
+import { originOf, withUnknowns, type Origin, type Unknown } from './unknowns.ts';
 
 export interface FittedSheet {
   readonly ok: true;
@@ -37,13 +40,18 @@ export function fitSheet(start: StartingBike, sheet: MeasureSheet): FittedSheet 
   const setup = withExactRows(start.setup, read.rows);
   const made = machine(start.bike, setup);
   if (!made.ok) return noMeasure('startCannotStand', null, { stand: made });
-  const origin = originOf(start.bike, setup, made, readInState(read.rows), sheet.gaugeZeroed);
-  if (origin === null) return noMeasure('startCannotStand', null);
+  const photos = sheet.photos ?? [];
+  const readIn = readInState(read.rows, photos);
+  const alone = originOf(start.bike, setup, made, readIn, sheet.gaugeZeroed);
+  if (alone === null) return noMeasure('startCannotStand', null);
+  const origin = withPhotos(alone, photos);
+  if (origin === null) return noMeasure('photoImpossible', null);
   const fitted = read.rows.filter(({ kind }) => kind.read !== 'exact');
   const values = origin.unknowns.map((unknown) => unknown.start);
   for (const { index, ...row } of fitted)
     if (rowFigures(origin, [row], values) === null) return noMeasure('partMissing', index);
-  const rows: FitRow[] = sheet.gaugeZeroed ? [...fitted] : [...fitted, FLOOR_SLOPE];
+  const rows: FitRow[] = [...fitted, ...photos.flatMap(photoRows)];
+  if (!sheet.gaugeZeroed) rows.push(FLOOR_SLOPE);
   const found = fitValues(origin, rows, values);
   if (found === null) return noMeasure('noBike', null);
   const [mirrored = null] = mirroredFits(found);
@@ -52,11 +60,41 @@ export function fitSheet(start: StartingBike, sheet: MeasureSheet): FittedSheet 
     : { ok: true, fit: found, mirrored, fitted };
 }
 
+/** The unknowns with those of the photos; null where a photo's numbers cannot be, or it has too few places. */
+function withPhotos(origin: Origin, photos: readonly MeasurePhoto[]): Origin | null {
+  const posture = postureOf(
+    origin,
+    origin.unknowns.map(({ start }) => start),
+  );
+  const more: Unknown[] = [];
+  for (const [index, photo] of photos.entries()) {
+    const held = isPossible(photo) ? holdBike(posture, photo.state) : null;
+    const found = held === null ? null : photoUnknowns(photo, index, held);
+    if (found === null) return null;
+    more.push(...found);
+  }
+  return withUnknowns(origin, more);
+}
+
+/** Fewer places leave the camera free. */
+const LEAST_PLACES = 3;
+
+function isPossible({ widthPx, heightPx, focalPx, focalSd, bulgeSd, clicks, rims }: MeasurePhoto): boolean {
+  const places = new Set(clicks.map(({ part }) => part));
+  const sds = [focalSd, bulgeSd, ...[...clicks, ...rims].map(({ depthSd }) => depthSd)];
+  const sizes = [widthPx, heightPx, focalPx, ...[...clicks, ...rims].map(({ sdPx }) => sdPx)];
+  return places.size >= LEAST_PLACES && sds.every((sd) => sd >= 0) && sizes.every((size) => size > 0);
+}
+
 /** The state that readings are of: on its wheels where that is measured, else with the rider, else as in the papers. */
-function readInState(rows: readonly ReadRow[]): MeasureStateKey {
-  const settings = rows
-    .filter(({ row, kind }) => kind.read === 'number' && !kind.anyState && row.state !== 'bothHanging')
-    .map(({ row }) => measureStateOf(row.state).arm);
+function readInState(rows: readonly ReadRow[], photos: readonly MeasurePhoto[]): MeasureStateKey {
+  const states = [
+    ...rows.filter(({ kind }) => kind.read === 'number' && !kind.anyState).map(({ row }) => row.state),
+    ...photos.map(({ state }) => state),
+  ];
+  const settings = states
+    .filter((state) => state !== 'bothHanging')
+    .map((state) => measureStateOf(state).arm);
   if (settings.includes('loaded')) return 'onWheels';
   if (settings.includes('rider')) return 'riderOn';
   return settings.includes('makers') ? 'makersPosture' : 'onWheels';

@@ -8,6 +8,8 @@ export interface HeldBike {
   readonly pitch: number;
   readonly frontRadius: number;
   readonly rearRadius: number;
+  /** The value of an unknown that is not of the bike, such as one of a camera; 0 for one that there is not. */
+  readonly unknown: (key: string) => number;
   /** Where a point or mark is; null for a bolt that the links do not have. */
   readonly place: (part: MeasurePartKey) => Point | null;
   /** Steering axis from vertical, leaning back positive. */

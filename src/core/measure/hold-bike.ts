@@ -167,6 +167,7 @@ export function holdBike(posture: Posture, state: MeasureStateKey): HeldBike | n
     pitch,
     frontRadius,
     rearRadius,
+    unknown: get,
     place,
     rake: rake + pitch,
     legTilt: radians(bike.fork.legAngleDeg),

@@ -10,6 +10,7 @@ import { buildBike, withoutRider } from './build-bike.ts';
 import type { Fit } from './fit-values.ts';
 import { postureOf } from './hold-bike.ts';
 import type { MeasuredReading, StartingBike } from './measured-bike.ts';
+import { isOfPhoto } from './photo-rows.ts';
 import { moved } from './row-figures.ts';
 import { measureStateOf } from './all-measure-states.ts';
 import type { Origin } from './unknowns.ts';
@@ -87,7 +88,10 @@ export function measuredReadings(fit: Fit): Record<string, MeasuredReading> | nu
   const now = readValues(origin, values, READINGS);
   if (now === null) return null;
   const loose = looseReadings(fit, now);
-  const slopes = touched.map((place) => readingSlopes(origin, values, place, READINGS));
+  const still = READINGS.map(() => 0);
+  const slopes = touched.map((place) =>
+    isOfPhoto(origin.unknowns[place].key) ? still : readingSlopes(origin, values, place, READINGS),
+  );
   return Object.fromEntries(
     READINGS.map(({ key, quantity }, i): [string, MeasuredReading] => {
       const unit = QUANTITIES[quantity].fileUnit;

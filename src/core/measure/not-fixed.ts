@@ -2,6 +2,7 @@
 import type { Fit } from './fit-values.ts';
 import type { NotFixed, UnknownValue } from './measured-bike.ts';
 import { spread } from './measured-readings.ts';
+import { isOfPhoto } from './photo-rows.ts';
 import type { Unknown } from './unknowns.ts';
 import { degrees } from '../units/convert.ts';
 
@@ -25,7 +26,8 @@ export function notFixedBy(fit: Fit): readonly NotFixed[] {
   const inFree = new Set(directions.flatMap(({ moves }) => moves.map(({ key }) => key)));
   for (const [j, place] of touched.entries()) {
     const { key, label, unit } = origin.unknowns[place];
-    const u = inFree.has(key) ? null : spreadOf(fit, j);
+    // How far away a camera stood is of no reading.
+    const u = inFree.has(key) || isOfPhoto(key) ? null : spreadOf(fit, j);
     if (u !== null && u > WIDEST[unit]) directions.push({ why: 'wide', moves: [{ key, label, part: 1 }] });
   }
   return directions;

@@ -2,6 +2,7 @@
 import type { MeasureKindKey } from './all-kinds.ts';
 import type { MeasureStateKey } from './all-measure-states.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
+import type { MeasurePhoto } from './photo.ts';
 
 export interface MeasureRow {
   readonly kind: MeasureKindKey;
@@ -28,4 +29,6 @@ export interface MeasureSheet {
   /** Whether the gauge was zeroed on the floor in line with the bike; otherwise the floor's slope is an unknown, 0° ± 0.5°. */
   readonly gaugeZeroed: boolean;
   readonly rows: readonly MeasureRow[];
+  /** Photos of the bike, fitted together with the rows; left out where there is none. */
+  readonly photos?: readonly MeasurePhoto[];
 }

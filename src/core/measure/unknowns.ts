@@ -197,3 +197,9 @@ const SETTING_LABELS: Readonly<Record<SuspensionSetting, string>> = {
   half: 'frame held up',
   hanging: 'hanging',
 };
+
+/** The same with further unknowns behind its own, such as those of a camera. */
+export function withUnknowns(origin: Origin, more: readonly Unknown[]): Origin {
+  const unknowns = [...origin.unknowns, ...more];
+  return { ...origin, unknowns, places: new Map(unknowns.map(({ key }, i) => [key, i])) };
+}

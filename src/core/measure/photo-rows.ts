@@ -1,0 +1,182 @@
+/** A photo as rows and unknowns of the fit: the camera, and one figure for each coordinate that was clicked. */
+import { distance, type Point } from '../plane/point.ts';
+import { onPicture, onPlane, type Camera, type Pixel } from './camera.ts';
+import type { FitRow } from './fit-values.ts';
+import type { HeldBike } from './held-bike.ts';
+import type { MeasureKind } from './measure-kind.ts';
+import type { MeasurePhoto, PartClick, RimClick } from './photo.ts';
+import type { Unknown } from './unknowns.ts';
+
+/** Whether an unknown is of a photo and not of the bike, by its key. */
+export function isOfPhoto(key: string): boolean {
+  return key.startsWith('photo');
+}
+
+/** The unknowns of a photo: six of the camera, its focal length and bulge, and every depth and radius that is unsure. */
+export function photoUnknowns(photo: MeasurePhoto, index: number, held: HeldBike): readonly Unknown[] | null {
+  const start = firstCamera(photo, held);
+  if (start === null) return null;
+  const name = `Photo ${index + 1}`;
+  const key = (what: string): string => `photo${index}:${what}`;
+  const list: Unknown[] = [
+    { key: key('x'), label: `${name}, camera along the bike`, unit: 'mm', start: start.at.x },
+    { key: key('y'), label: `${name}, camera over the floor`, unit: 'mm', start: start.at.y },
+    { key: key('z'), label: `${name}, camera away from the bike`, unit: 'mm', start: start.at.z },
+    { key: key('yaw'), label: `${name}, camera turned`, unit: 'mrad', start: 0 },
+    { key: key('pitch'), label: `${name}, camera tipped`, unit: 'mrad', start: 0 },
+    { key: key('roll'), label: `${name}, camera rolled`, unit: 'mrad', start: 1000 * start.roll },
+  ];
+  for (const { what, label } of unsureOf(photo))
+    list.push({ key: key(what), label: `${name}, ${label}`, unit: 'mm', start: 0 });
+  return list;
+}
+
+/** What the photo is unsure of beside its camera: each a deviation from what is stated, in units of its own sd. */
+interface Unsure {
+  readonly what: string;
+  readonly label: string;
+  readonly sd: number;
+}
+
+function unsureOf({ focalPx, focalSd, bulgeSd, clicks, rims }: MeasurePhoto): readonly Unsure[] {
+  const found = new Map<string, Unsure>();
+  const add = (what: string, label: string, sd: number): void => {
+    if (sd > 0) found.set(what, { what, label, sd });
+  };
+  add('focal', 'focal length, per mille', (1000 * focalSd) / focalPx);
+  add('bulge', 'bulge of the lens, per mille', 10 * bulgeSd);
+  for (const { part, depthSd } of clicks) add(`depth:${part}`, `depth of ${part}`, depthSd);
+  for (const { wheel, depthSd, radiusSd } of rims) {
+    add(`depth:${wheel}`, `depth of ${wheel}`, depthSd);
+    add(`radius:${wheel}`, `rim of ${wheel}`, radiusSd);
+  }
+  return [...found.values()];
+}
+
+/** Two rows for each click, one for each point on a rim, and one for everything that is stated with a ±. */
+export function photoRows(photo: MeasurePhoto, index: number): readonly FitRow[] {
+  const rows: FitRow[] = [];
+  const { state } = photo;
+  const add = (
+    figure: MeasureKind['figure'],
+    measured: number,
+    sd: number,
+    parts: FitRow['row']['parts'],
+  ): void => {
+    const row = { parts, state, otherState: null, outOfPlane: 0 };
+    rows.push({ kind: { ...PHOTO_KIND, state, sd, figure }, row, measured, sd });
+  };
+  for (const click of photo.clicks)
+    for (const axis of ['x', 'y'] as const)
+      add(
+        (held) => clicked(held, photo, index, click)?.[axis] ?? null,
+        axis === 'x' ? click.xPx : click.yPx,
+        click.sdPx,
+        [click.part],
+      );
+  for (const rim of photo.rims) add((held) => offRim(held, photo, index, rim), 0, rim.sdPx, [rim.wheel]);
+  for (const { what, sd } of unsureOf(photo)) add((held) => valueOf(held, index, what), 0, sd, []);
+  return rows;
+}
+
+const PHOTO_KIND: MeasureKind = {
+  key: 'photo',
+  label: 'Photo',
+  quantity: 'count',
+  read: 'number',
+  takes: [],
+  sd: 1,
+  state: 'onWheels',
+  betweenStates: false,
+  slant: false,
+  anyState: false,
+  least: -Infinity,
+  most: Infinity,
+  help: '',
+  figure: () => null,
+  fromOther: null,
+};
+
+function valueOf({ unknown }: HeldBike, index: number, what: string): number {
+  return unknown(`photo${index}:${what}`);
+}
+
+/** The camera of a held bike, which is the same for all rows of one photo. */
+const cameras = new WeakMap<HeldBike, Map<MeasurePhoto, Camera>>();
+
+function cameraOf(held: HeldBike, photo: MeasurePhoto, index: number): Camera {
+  const known = cameras.get(held) ?? new Map<MeasurePhoto, Camera>();
+  const camera = known.get(photo) ?? newCamera(held, photo, index);
+  known.set(photo, camera);
+  cameras.set(held, known);
+  return camera;
+}
+
+function newCamera(held: HeldBike, photo: MeasurePhoto, index: number): Camera {
+  const get = (what: string): number => valueOf(held, index, what);
+  return {
+    at: { x: get('x'), y: get('y'), z: get('z') },
+    yaw: get('yaw') / 1000,
+    pitch: get('pitch') / 1000,
+    roll: get('roll') / 1000,
+    focal: photo.focalPx * (1 + get('focal') / 1000),
+    bulge: get('bulge') / 1000,
+    widthPx: photo.widthPx,
+    heightPx: photo.heightPx,
+    mirrored: photo.side === 'left',
+  };
+}
+
+function clicked(
+  held: HeldBike,
+  photo: MeasurePhoto,
+  index: number,
+  { part, depth }: PartClick,
+): Pixel | null {
+  const at = held.place(part);
+  if (at === null) return null;
+  const z = depth + valueOf(held, index, `depth:${part}`);
+  return onPicture(cameraOf(held, photo, index), { ...at, z });
+}
+
+/** How far a point on a rim lies outside it, pixels. */
+function offRim(held: HeldBike, photo: MeasurePhoto, index: number, rim: RimClick): number | null {
+  const { wheel, xPx, yPx, depth, radius } = rim;
+  const axle = held.place(wheel === 'frontWheel' ? 'frontAxle' : 'rearAxle');
+  const z = depth + valueOf(held, index, `depth:${wheel}`);
+  const met = onPlane(cameraOf(held, photo, index), { x: xPx, y: yPx }, z);
+  if (axle === null || met === null) return null;
+  return (distance(met, axle) - radius - valueOf(held, index, `radius:${wheel}`)) * met.pxPerMm;
+}
+
+/** A camera square to the bike that puts the clicks where they are as well as a turned and scaled picture can. */
+function firstCamera(photo: MeasurePhoto, held: HeldBike): Pick<Camera, 'at' | 'roll'> | null {
+  const { widthPx, heightPx, focalPx, side, clicks } = photo;
+  const pairs: (readonly [Point, Point])[] = [];
+  for (const { part, xPx, yPx } of clicks) {
+    const at = held.place(part);
+    if (at === null) return null;
+    pairs.push([at, { x: (side === 'left' ? widthPx - xPx : xPx) - widthPx / 2, y: heightPx / 2 - yPx }]);
+  }
+  const mean = (which: 0 | 1): Point => ({
+    x: pairs.reduce((sum, pair) => sum + pair[which].x, 0) / pairs.length,
+    y: pairs.reduce((sum, pair) => sum + pair[which].y, 0) / pairs.length,
+  });
+  const [place, pixel] = [mean(0), mean(1)];
+  let along = 0;
+  let across = 0;
+  let size = 0;
+  for (const [p, q] of pairs) {
+    const [x, y] = [p.x - place.x, p.y - place.y];
+    const [u, v] = [q.x - pixel.x, q.y - pixel.y];
+    along += x * u + y * v;
+    across += x * v - y * u;
+    size += x * x + y * y;
+  }
+  const scale = Math.hypot(along, across) / size;
+  if (!(scale > 0) || !Number.isFinite(scale)) return null;
+  const roll = Math.atan2(across, along);
+  const [u, v] = [pixel.x / scale, pixel.y / scale];
+  const back = { x: u * Math.cos(roll) + v * Math.sin(roll), y: -u * Math.sin(roll) + v * Math.cos(roll) };
+  return { at: { x: place.x - back.x, y: place.y - back.y, z: focalPx / scale }, roll };
+}

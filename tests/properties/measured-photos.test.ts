@@ -1,0 +1,118 @@
+/** Holds that photos find the bike they were taken of, within the bounds of a careful hand, and say honestly how well. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Camera } from '../../src/core/measure/camera.ts';
+import { measureBike } from '../../src/core/measure/measure-bike.ts';
+import type { MeasuredBike } from '../../src/core/measure/measured-bike.ts';
+import { readValues } from '../../src/core/measure/measured-readings.ts';
+import type { MeasureRow } from '../../src/core/measure/sheet.ts';
+import { READINGS } from '../../src/core/readings/all-readings.ts';
+import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { cases } from '../support/cases.ts';
+import { asked, normalNumbers, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';
+import { aimed, CAMERA, EXACT, pictured, type Doubts } from '../support/pictured-bike.ts';
+
+const [ROAD] = DEMO_BIKES;
+const origin = originOn(ROAD);
+const truth = trueValues(origin, 7, 10);
+const TRUE = Object.fromEntries(
+  (readValues(origin, truth, READINGS) ?? []).map((value, i) => [READINGS[i].key, value]),
+);
+const seeds = fc.noBias(fc.integer({ min: 0, max: 0xffffffff }));
+const WATCHED = ['wheelbase', 'rake', 'trail', 'swingarmAngle'] as const;
+
+/** Radii and offset known as well as they can be. */
+const KNOWN: readonly MeasureRow[] = [
+  { ...asked('axleHeight', ['frontWheel']), sd: 0.01 },
+  { ...asked('axleHeight', ['rearWheel']), sd: 0.01 },
+  { ...asked('offset'), sd: 0.01 },
+];
+
+function fromPhoto(
+  seed: number,
+  camera: Camera,
+  { doubts = EXACT, rows = KNOWN }: { readonly doubts?: Doubts; readonly rows?: readonly MeasureRow[] } = {},
+): MeasuredBike {
+  const normal = normalNumbers(seed);
+  const photo = pictured(origin, truth, camera, normal, doubts);
+  const sheet = { gaugeZeroed: true, rows: typedRows(origin, rows, truth, normal), photos: [photo] };
+  const found = measureBike({ start: ROAD, sheet, wanted: null });
+  if (!found.ok) throw new Error(found.reason);
+  return found;
+}
+
+const away = (found: MeasuredBike, key: string): number =>
+  Math.abs((found.readings[key].value ?? NaN) - (TRUE[key] ?? NaN));
+
+describe('with radii, depths and offset exact and no bulge', () => {
+  it('95 % of errors lie within 1.5 mm of wheelbase, 0.12° of rake, 1 mm of trail and 0.15° of the arm', () => {
+    const bounds = { wheelbase: 1.5, rake: 0.12, trail: 1, swingarmAngle: 0.15 };
+    const beyond = { wheelbase: 0, rake: 0, trail: 0, swingarmAngle: 0 };
+    const camera = aimed(CAMERA, 5000);
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const found = fromPhoto(seed, camera);
+        for (const key of WATCHED) if (!(away(found, key) < bounds[key])) beyond[key]++;
+      }),
+      { numRuns: cases(10) },
+    );
+    for (const key of WATCHED)
+      expect([key, beyond[key] <= Math.max(2, 0.05 * cases(10))]).toEqual([key, true]);
+  });
+
+  it.each([
+    ['square, at 8 m', aimed({ ...CAMERA, yaw: 0, pitch: 0, roll: 0 }, 8000)],
+    ['from the left, at 3 m', aimed({ ...CAMERA, mirrored: true }, 3000)],
+    ['close by, at 1.5 m', aimed({ ...CAMERA, yaw: 0.05 }, 1500)],
+  ])('%s, the bike is found', (_, camera) => {
+    const found = fromPhoto(5, camera);
+    for (const key of WATCHED) expect(away(found, key)).toBeLessThan(5 * (found.readings[key].u ?? 0));
+    expect(found.readings.wheelbase.u).toBeLessThan(2);
+  });
+});
+
+describe('with every radius, depth and the lens in doubt', () => {
+  const doubts: Doubts = { depthSd: 2.5, radiusSd: 0.25, bulgeSd: 0.25 };
+
+  it('the stated ± holds the truth in 93 to 97 % of refits', () => {
+    const camera = aimed(CAMERA, 5000);
+    let inside = 0;
+    let all = 0;
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const found = fromPhoto(seed, camera, { doubts });
+        for (const key of WATCHED) {
+          all++;
+          if (away(found, key) < 1.96 * (found.readings[key].u ?? 0)) inside++;
+        }
+      }),
+      { numRuns: cases(10) },
+    );
+    const leeway = 3 * Math.sqrt((0.95 * 0.05) / (all / 2));
+    expect(inside / all).toBeGreaterThan(Math.min(0.93, 0.95 - leeway));
+    expect(inside / all).toBeLessThan(Math.max(0.97, 0.95 + leeway));
+  });
+
+  it('is larger than without doubts, and a taped wheelbase brings the scale back', () => {
+    const camera = aimed(CAMERA, 5000);
+    const taped = { ...asked('horizontal', ['rearAxle', 'frontAxle']), sd: 0.5 };
+    const sure = fromPhoto(3, camera).readings.wheelbase.u ?? NaN;
+    const unsure = fromPhoto(3, camera, { doubts }).readings.wheelbase.u ?? NaN;
+    const both = fromPhoto(3, camera, { doubts, rows: [...KNOWN, taped] }).readings.wheelbase.u ?? NaN;
+    expect(unsure).toBeGreaterThan(1.5 * sure);
+    expect(both).toBeLessThan(0.5);
+  });
+
+  it('without a measured offset trail is known to 2 or 3 mm', () => {
+    const found = fromPhoto(4, aimed(CAMERA, 5000), { doubts, rows: KNOWN.slice(0, 2) });
+    expect(1.96 * (found.readings.trail.u ?? NaN)).toBeGreaterThan(1);
+    expect(1.96 * (found.readings.trail.u ?? NaN)).toBeLessThan(6);
+  });
+});
+
+it('a photo with two parts clicked says what it needs', () => {
+  const photo = pictured(origin, truth, CAMERA, () => 0);
+  const few = { ...photo, clicks: photo.clicks.filter(({ part }) => part === 'pivot' || part === 'seat') };
+  const sheet = { gaugeZeroed: true, rows: [], photos: [few] };
+  expect(measureBike({ start: ROAD, sheet, wanted: null })).toMatchObject({ reason: 'photoImpossible' });
+});
