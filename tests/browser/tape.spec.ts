@@ -26,7 +26,7 @@ test('papers make a bike with a wide ±, rows make it narrower, a slip is named 
   await expect(tape(page)).toContainText('Begin with a new bike from its papers');
   await expect(makeButton(page)).toBeDisabled();
   await fromPapers(page);
-  const status = tape(page).locator('.main');
+  const status = tape(page).locator('p.main');
   await expect
     .poll(async () => plain(await status.innerText()))
     .toBe('Rake 24.5 ± 0.5° Trail 98 ± 5 mm Wheelbase 1420 ± 5 mm');
@@ -126,7 +126,7 @@ test('what cannot be is refused with a reason, Escape brings the old figure back
   await tape(page).getByRole('combobox', { name: 'To', exact: true }).selectOption({ label: 'Rear axle' });
   await expect(rowLine(page, 3)).toContainText('Does not count.');
   await expect(rowLine(page, 3)).toContainText('Choose two different ones');
-  await expect(tape(page).locator('.main')).toContainText('Wheelbase');
+  await expect(tape(page).locator('p.main')).toContainText('Wheelbase');
 });
 
 test('figures stay as typed in the other unit system, and every ± follows it', async ({ page }) => {
@@ -135,7 +135,7 @@ test('figures stay as typed in the other unit system, and every ± follows it', 
   await fromPapers(page);
   await page.getByRole('combobox', { name: 'Units' }).selectOption('inch');
   await expect(rowLine(page, 3)).toContainText('1420 mm');
-  await expect(tape(page).locator('.main')).toContainText(/55\.9. ± 0\.20.in/);
+  await expect(tape(page).locator('p.main')).toContainText(/55\.9. ± 0\.20.in/);
   await addRow(page, FLOOR, '55 3/4');
   await expect(rowLine(page, 8)).toContainText('55 3/4 in');
   expect(await readingText(page, 'Wheelbase')).toContain('in');
