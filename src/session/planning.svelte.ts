@@ -10,6 +10,7 @@ import { searchable } from '../core/plan/prepare-adjusters.ts';
 import type { Choice, NoProblem, PlanAdjusterKey, Problem, Target, Wanted } from '../core/plan/problem.ts';
 import { usualMinutes } from '../core/plan/usual-minutes.ts';
 import { sortedByAim, whatMovesWhat, type StepTried } from '../core/plan/what-moves-what.ts';
+import { raiseEnds, type EndsRaised } from '../core/plan/two-ends.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
 import type { RideStateKey } from '../core/riding/all-ride-states.ts';
@@ -52,6 +53,9 @@ const FIRST_AVAILABLE: readonly AdjusterKey[] = ['shockLength', 'forkTubes'];
 
 /** How many steps either way a range reaches at first. */
 const FIRST_REACH = 20;
+
+/** How far the ends are raised side by side, mm. */
+const ENDS_RISE = 5;
 
 const SAG = ['frontTravel', 'rearTravel'] as const;
 
@@ -134,6 +138,12 @@ export class Planning {
   readonly steps: readonly StepTried[] = $derived.by(() => {
     const { bike, setup } = this.document;
     return sortedByAim(whatMovesWhat(bike, setup, this.state), this.wished);
+  });
+
+  /** Either end raised, and both, in the ride state shown. */
+  readonly ends: readonly EndsRaised[] = $derived.by(() => {
+    const { bike, setup } = this.document;
+    return raiseEnds(bike, setup, this.state, ENDS_RISE);
   });
 
   /** What the rider says, and what a mechanic tries first for it on this bike. */

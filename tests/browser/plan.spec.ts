@@ -84,6 +84,8 @@ test('S19: nothing serious in the tab with plans and steps in sight, in every th
   await openPage(page);
   await openPlan(page);
   await plan(page).getByText('What moves what').click();
+  await expect(plan(page).getByRole('heading', { name: 'The two ends' })).toBeVisible();
+  await plan(page).getByText('Rider says').click();
   await plan(page).getByRole('button', { name: 'Find setups' }).click();
   await expect(plans(page)).toBeVisible();
   for (const theme of ['paper', 'garage', 'sun']) {

@@ -17,6 +17,7 @@ test('a finger types a target in inches, finds a plan, tries it and takes it bac
   await setTarget(page, 1, '11');
   await plan(page).getByRole('group', { name: 'Triple-clamp [yoke] offset' }).getByRole('checkbox').tap();
   await plan(page).getByText('What moves what').tap();
+  await plan(page).getByText('Rider says').tap();
   await plan(page).getByRole('button', { name: 'Find setups' }).tap();
   const first = plans(page).getByRole('article', { name: 'Plan 1' });
   await expect(first).toContainText('in');
