@@ -71,6 +71,14 @@ describe('an answer', () => {
     expect(measureCommand([fixture('chassis'), '--set', 'forkTube=13']).code).toBe(1);
   });
 
+  it('takes the rows that a saved bike was measured by', () => {
+    const bike = new URL('../../fixtures/documents/v4/taped.json', import.meta.url).pathname;
+    const { code, out, err } = measureCommand([bike]);
+    expect([code, err]).toEqual([0, '']);
+    const { rows } = (JSON.parse(readFileSync(bike, 'utf8')) as { measure: { rows: unknown[] } }).measure;
+    expect((JSON.parse(out) as Printed).rows).toHaveLength(rows.length);
+  });
+
   it('starts from a saved bike too', () => {
     const start = JSON.parse(
       readFileSync(new URL('../../fixtures/bikes/plain.json', import.meta.url), 'utf8'),
@@ -89,6 +97,11 @@ const PHOTO = { widthPx: 4000, heightPx: 3000, focalPx: 3000 };
 describe('one line and exit code 1', () => {
   const distance = { kind: 'distance', parts: ['pivot', 'rearAxle'], figure: 560 };
   it.each<[string, unknown, RegExp]>([
+    [
+      'a bike that nobody measured',
+      JSON.parse(readFileSync(new URL('../../fixtures/bikes/plain.json', import.meta.url), 'utf8')),
+      /^This bike has no rows/,
+    ],
     ['no JSON', '{"format": ', /^The file is no JSON: .*\.$/],
     ['another format', { format: 'other' }, /^The file is no sheet of measurements/],
     ['a newer schema', { ...sheet(), schema: 2 }, /"schema": 1\.$/],

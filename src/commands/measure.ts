@@ -19,11 +19,13 @@ const HELP = `Fits a bike to a sheet of measurements and prints it as JSON.
   npm run measure -- --schema     the description of FILE as JSON Schema
   node src/commands/measure.js FILE    the same without npm's own lines
 
-FILE is JSON: {"format": "sidestance-measure", "schema": 1, "start": "roadSport", "rows": [{"kind": "distance",
-"parts": ["pivot", "rearAxle"], "figure": "580 mm"}, …]}. A row may name "state", "sd", "outOfPlane", "fromOther" and
-"off"; --kinds lists kinds, parts, states and standard deviations. --for chooses the reading that the next measurement
-is to help most, trail when nothing is chosen. --set also prints "change": by how much the readings topped out
-differ with these adjusters, each with its own u, which is far smaller because errors in common cancel.
+FILE is a bike saved with the rows that it was measured by, or a sheet: {"format": "sidestance-measure", "schema": 1,
+"start": "roadSport", "rows": [{"kind": "distance", "parts": ["pivot", "rearAxle"], "figure": "580 mm"}, …]}. A row may
+name "state", "sd", "outOfPlane", "fromOther" and "off", and a sheet may have "photos".
+
+--for chooses the reading that the next measurement is to help most, trail when nothing is chosen. --set also prints
+"change": by how much the readings topped out differ with these adjusters, each with its own u, which is far smaller
+because errors in common cancel.
 
 "status" is solved, notFixed, disagrees or twoAnswers; readings have "value", "unit", "u" (one standard deviation) and
 "fixed". The exit code is 1, with one line, when a row cannot be read or cannot be.

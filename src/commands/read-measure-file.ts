@@ -6,6 +6,7 @@ import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
 import type { StartingBike } from '../core/measure/measured-bike.ts';
 import type { MeasureRow, MeasureSheet } from '../core/measure/sheet.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { FORMAT } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
 import { readPhotos } from './read-photos.ts';
 import { nearestName } from './nearest-name.ts';
@@ -59,6 +60,7 @@ export function readMeasureFile(text: string): Result<MeasureFile, string> {
   } catch (error) {
     return fail(`The file is no JSON: ${error instanceof Error ? error.message : String(error)}.`);
   }
+  if (isFields(json) && json.format === FORMAT) return readMeasuredBike(text);
   if (!isFields(json) || json.format !== MEASURE_FORMAT)
     return fail(`The file is no sheet of measurements: its "format" has to be "${MEASURE_FORMAT}".`);
   if (json.schema !== MEASURE_SCHEMA)
@@ -71,15 +73,37 @@ export function readMeasureFile(text: string): Result<MeasureFile, string> {
   if (wanted !== null && typeof wanted !== 'string') return fail('"wanted" has to be the name of a reading.');
   const start = readStart(json.start);
   if (!start.ok) return start;
+  const read = readRows(rows);
+  if (!read.ok) return read;
+  const photos = readPhotos(given);
+  if (!photos.ok) return photos;
+  return succeed({
+    start: start.value,
+    sheet: { gaugeZeroed, rows: read.value, photos: photos.value },
+    wanted,
+  });
+}
+
+/** The sheet that a saved bike was measured by, from the bike as it was set then; a row without a figure is left out. */
+function readMeasuredBike(text: string): Result<MeasureFile, string> {
+  const opened = openDocument(text);
+  if (!opened.ok) return fail(opened.reason.sentence);
+  const { bike, measure } = opened.value.document;
+  if (measure === undefined) return fail('This bike has no rows that it was measured by.');
+  const { gaugeZeroed, setup, rows } = measure;
+  const read = readRows(rows.map((row) => ({ ...row, off: row.off || row.figure.trim() === '' })));
+  if (!read.ok) return read;
+  return succeed({ start: { bike, setup }, sheet: { gaugeZeroed, rows: read.value }, wanted: null });
+}
+
+function readRows(rows: readonly unknown[]): Result<readonly MeasureRow[], string> {
   const read: MeasureRow[] = [];
-  for (const [index, row] of (rows as readonly unknown[]).entries()) {
+  for (const [index, row] of rows.entries()) {
     const found = readRow(row);
     if (!found.ok) return fail(`Row ${index + 1}: ${found.reason}`);
     read.push(found.value);
   }
-  const photos = readPhotos(given);
-  if (!photos.ok) return photos;
-  return succeed({ start: start.value, sheet: { gaugeZeroed, rows: read, photos: photos.value }, wanted });
+  return succeed(read);
 }
 
 function readStart(start: unknown): Result<StartingBike, string> {
