@@ -40,8 +40,8 @@ export default defineConfig({
   reporter: 'list',
   use: {
     baseURL: address,
-    // Some tests emulate a tablet offline, so the page's own worker must be able to answer.
-    serviceWorkers: 'allow',
+    // What a test lets the network answer, or not, must not be answered from the device; the tests of that allow it.
+    serviceWorkers: 'block',
     trace: 'retain-on-failure',
     launchOptions: {
       executablePath: browser,

@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
+import { offlineBuild } from './src/commands/offline-build.js';
 
 /**
  * Leaves out of the page the part of Svelte that takes over what a server has drawn, as no server draws this page.
@@ -41,5 +42,5 @@ export default defineConfig({
       output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
     },
   },
-  plugins: [svelte({ configFile: '../../svelte.config.js' }), withoutServerPages],
+  plugins: [svelte({ configFile: '../../svelte.config.js' }), withoutServerPages, offlineBuild()],
 });

@@ -17,5 +17,6 @@ const late = new LateKeeping(async () => {
   void keeping.begin();
   return keeping;
 });
+document.getElementById('waiting')?.remove();
 mount(App, { target, props: { bench, late } });
 void late.fetch();

@@ -4,6 +4,7 @@ import { open, stat } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
 import { pipeline } from 'node:stream/promises';
+import { CONTENT_POLICY } from './content-policy.js';
 
 /** @type {Record<string, string>} */
 const types = {
@@ -58,11 +59,28 @@ function pathOfWhole(address) {
 const ABSENT = ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'EISDIR'];
 const FORBIDDEN = ['EACCES', 'EPERM'];
 
+/** A file is what its type says, tells nobody where its reader came from, and stands in no other page's frame. */
+const GUARDS = {
+  'Content-Security-Policy': `${CONTENT_POLICY}; frame-ancestors 'none'`,
+  'X-Content-Type-Options': 'nosniff',
+  'Referrer-Policy': 'no-referrer',
+  'X-Frame-Options': 'DENY',
+};
+
+/** A page elsewhere whose name was made to lead to this machine must not read what lies here. */
+const OWN_HOSTS = ['localhost', '127.0.0.1', '[::1]'];
+
+/** Whether a request names this machine; one that names no host, as old programs send, comes from no page. @param {string | undefined} host */
+function isOwnHost(host) {
+  return host === undefined || OWN_HOSTS.includes(host.replace(/:\d*$/, '').toLowerCase());
+}
+
 /** @type {Record<number, string>} */
 const REFUSALS = {
   403: 'This file may not be read.\n',
   404: 'There is no such file.\n',
   405: 'Only GET and HEAD are answered.\n',
+  421: 'This server answers to localhost alone.\n',
   500: 'The file could not be read.\n',
 };
 
@@ -104,6 +122,10 @@ async function answer(folder, request, response) {
       .writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8', ...headers })
       .end(REFUSALS[status]);
   };
+  if (!isOwnHost(request.headers.host)) {
+    refuse(421);
+    return;
+  }
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     refuse(405, { Allow: 'GET, HEAD' });
     return;
@@ -115,7 +137,7 @@ async function answer(folder, request, response) {
   }
   const { file, handle } = opened;
   // The browser asks again each time, so that a rebuilt page is never mixed with an old one.
-  response.writeHead(200, { 'Content-Type': contentType(file), 'Cache-Control': 'no-cache' });
+  response.writeHead(200, { ...GUARDS, 'Content-Type': contentType(file), 'Cache-Control': 'no-cache' });
   if (request.method === 'HEAD') {
     await handle.close();
     response.end();

@@ -114,6 +114,33 @@ describe('the server', () => {
     server.close();
   });
 
+  it('says with every file who may use it and how, and answers to no host but this machine', async () => {
+    const server = await serve(folder, 0);
+    const at = `http://127.0.0.1:${server.portTaken}/`;
+    const { headers } = await fetch(at);
+    expect(headers.get('content-security-policy')).toMatch(
+      /^default-src 'none'; script-src 'self'; .*frame-ancestors 'none'$/,
+    );
+    expect(headers.get('content-security-policy')).not.toMatch(
+      /https?:|\*|unsafe-eval|script-src[^;]*unsafe/,
+    );
+    expect(headers.get('x-content-type-options')).toBe('nosniff');
+    expect(headers.get('referrer-policy')).toBe('no-referrer');
+    const statusAs = (host: string): Promise<number | undefined> =>
+      new Promise((done, failed) => {
+        request(at, { headers: { host } }, (response) => {
+          response.resume();
+          done(response.statusCode);
+        })
+          .on('error', failed)
+          .end();
+      });
+    expect(await statusAs(`localhost:${server.portTaken}`)).toBe(200);
+    expect(await statusAs('elsewhere.example')).toBe(421);
+    expect(await statusAs('localhost.elsewhere.example')).toBe(421);
+    server.close();
+  });
+
   it('answers every odd request, and lives', async () => {
     symlinkSync(join(folder, 'ring'), join(folder, 'ring'));
     const server = await serve(folder, 0);

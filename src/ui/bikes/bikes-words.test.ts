@@ -35,14 +35,17 @@ it('leaves out what is not known', () => {
 });
 
 it('says where bikes stay and what the browser has answered', () => {
-  expect(whereBikesStay('http://shop:4173', null, true)).toBe(
+  expect(whereBikesStay('http://shop:4173', null, true, false)).toBe(
     'Bikes stay in this browser on this device, at the address http://shop:4173. Another address is another store. ' +
       'After the first save the page asks the browser to keep them.',
   );
-  expect(whereBikesStay('http://shop', 'kept', true)).toContain('has promised to keep them');
-  expect(whereBikesStay('http://shop', 'mayGo', true)).toContain('may clear them');
-  expect(whereBikesStay('http://shop', 'unasked', true)).toContain('does not say how long');
-  expect(whereBikesStay('http://shop', 'kept', false)).toBe(
+  expect(whereBikesStay('http://shop', 'kept', true, false)).toContain('has promised to keep them');
+  expect(whereBikesStay('http://shop', 'mayGo', true, false)).toContain('may clear them');
+  expect(whereBikesStay('http://shop', 'unasked', true, false)).toContain('does not say how long');
+  expect(whereBikesStay('http://shop', 'kept', false, false)).toBe(
     'Bikes last only while this page is open: save them to files.',
+  );
+  expect(whereBikesStay('http://shop', 'kept', true, true)).toMatch(
+    / The page opens without a network too\.$/,
   );
 });

@@ -7,12 +7,20 @@ const PROMISE: Readonly<Record<Persistence, string>> = {
   unasked: 'This browser does not say how long it keeps them: save copies to files.',
 };
 
-/** `persistence` is null until the browser has been asked, `lasts` false where nothing outlives the page. */
-export function whereBikesStay(address: string, persistence: Persistence | null, lasts: boolean): string {
+/**
+ * `persistence` is null until the browser has been asked, `lasts` false where nothing outlives the page, `offline` true
+ * once the page itself lies on the device.
+ */
+export function whereBikesStay(
+  address: string,
+  persistence: Persistence | null,
+  lasts: boolean,
+  offline: boolean,
+): string {
   if (!lasts) return 'Bikes last only while this page is open: save them to files.';
   const promise =
     persistence === null
       ? 'After the first save the page asks the browser to keep them.'
       : PROMISE[persistence];
-  return `Bikes stay in this browser on this device, at the address ${address}. Another address is another store. ${promise}`;
+  return `Bikes stay in this browser on this device, at the address ${address}. Another address is another store. ${promise}${offline ? ' The page opens without a network too.' : ''}`;
 }

@@ -1,5 +1,6 @@
 /** Panels that the first sight of the page does not need: loaded right after it, and kept, so that no network is missed later. */
 import type { Component } from 'svelte';
+import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
 import type { Keeping } from '../../session/keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 import { FIRST_TAB, TABS, type PanelProps } from './tabs.ts';
@@ -107,4 +108,17 @@ export const PRINT = 'print';
 /** The pages to print, fetched last. */
 export const latePrint = new LatePanels<Component<PrintProps>>([
   { key: PRINT, load: () => import('../print/print-dialog.svelte') },
+]);
+
+export interface NoticeProps {
+  readonly bench: Workbench;
+  readonly late: LateKeeping;
+}
+
+/** The key of what keeps the page on the device. */
+export const OFFLINE = 'offline';
+
+/** What puts the page down on the device, after all parts that a person may ask for. */
+export const lateNotices = new LatePanels<Component<NoticeProps>>([
+  { key: OFFLINE, load: () => import('./offline-notice.svelte') },
 ]);

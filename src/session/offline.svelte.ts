@@ -1,0 +1,42 @@
+/** Whether the page opens without a network on this device, and a newer build that waits to be taken. */
+
+/** The worker's file, beside the page. */
+const WORKER = './offline-worker.js';
+
+export class Offline {
+  /** Whether the whole page lies on this device. */
+  ready = $state(false);
+  /** A newer build that lies ready; taken only when asked for. */
+  newer = $state.raw<ServiceWorker | null>(null);
+
+  /** Puts the page down on the device, where the browser can: from https or from this machine. */
+  async begin(): Promise<void> {
+    if (!('serviceWorker' in navigator)) return;
+    let registration: ServiceWorkerRegistration;
+    try {
+      registration = await navigator.serviceWorker.register(WORKER);
+    } catch {
+      // Forbidden, full, or cut off: the page goes on as before, and the next visit tries again.
+      return;
+    }
+    this.#look(registration);
+    registration.addEventListener('updatefound', () => this.#follow(registration));
+    this.#follow(registration);
+  }
+
+  /** Changes to the newer build and loads the page anew. */
+  take(): void {
+    if (this.newer === null) return;
+    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    this.newer.postMessage('take');
+  }
+
+  #follow(registration: ServiceWorkerRegistration): void {
+    registration.installing?.addEventListener('statechange', () => this.#look(registration));
+  }
+
+  #look({ active, waiting }: ServiceWorkerRegistration): void {
+    this.ready = active !== null;
+    this.newer = active === null ? null : waiting;
+  }
+}
