@@ -42,5 +42,9 @@ export default defineConfig({
       output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
     },
   },
-  plugins: [svelte({ configFile: '../../svelte.config.js' }), withoutServerPages, offlineBuild()],
+  plugins: [
+    svelte({ configFile: '../../svelte.config.js' }),
+    withoutServerPages,
+    offlineBuild(new URL('src/app/offline-worker.ts', import.meta.url), new URL('static/', import.meta.url)),
+  ],
 });

@@ -4,13 +4,15 @@ import { readFileSync } from 'node:fs';
 import { transformWithOxc } from 'vite';
 import { CONTENT_POLICY } from './content-policy.js';
 
-const SOURCE = new URL('../app/offline-worker.ts', import.meta.url);
 /** Of what is served as it is: what an installed page shows. */
 const STATIC_PARTS = ['sidestance.webmanifest', 'icon.svg', 'icon-192.png', 'icon-512.png'];
-const STATIC = new URL('../../static/', import.meta.url);
 
-/** @returns {import('vite').Plugin} */
-export function offlineBuild() {
+/**
+ * @param {URL} worker the worker's source
+ * @param {URL} served the folder that is served as it is
+ * @returns {import('vite').Plugin}
+ */
+export function offlineBuild(worker, served) {
   return {
     name: 'offline',
     apply: 'build',
@@ -31,8 +33,8 @@ export function offlineBuild() {
         for (const name of files.sort()) hash.update(name);
         const page = bundle['index.html'];
         if (page !== undefined && page.type === 'asset') hash.update(page.source);
-        for (const name of STATIC_PARTS) hash.update(readFileSync(new URL(name, STATIC)));
-        const { code } = await transformWithOxc(readFileSync(SOURCE, 'utf8'), 'offline-worker.ts');
+        for (const name of STATIC_PARTS) hash.update(readFileSync(new URL(name, served)));
+        const { code } = await transformWithOxc(readFileSync(worker, 'utf8'), 'offline-worker.ts');
         const parts = ['./', ...files, ...STATIC_PARTS].join(' ');
         this.emitFile({
           type: 'asset',

@@ -13,6 +13,7 @@ const ENTRIES = [
   ...Object.values((JSON.parse(textOf('package.json')) as { scripts: Record<string, string> }).scripts)
     .map((script) => /^node (src\/commands\/\S+)$/.exec(script)?.[1])
     .filter((file) => file !== undefined),
+  'src/commands/offline-build.js',
   'src/commands/plan.ts',
   'src/commands/readings.ts',
   'src/commands/measure.ts',
