@@ -17,12 +17,13 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * The rows that a bike was measured by and words kept as typed are 0.8 of the first sight; their panel is 14 and the fit,
  * in a part for itself, 14.6. Both come late. Photos in that fit, with camera and offset, add 1.9 to it.
  *
- * The button and key that print are 0.5 of the first sight; the pages to print are 5.3 and come late.
+ * The button and key that print are 0.5 of the first sight; the pages to print are 5.3 and come late. What
+ * keeps the page on a device is 0.1, and 0.8 that come last.
  *
- * Find a setup is 12.1 with its search, what the rider says 2.6, and the two ends 0.7. The thread that searches is 40.1: it carries the core a second time, because a
- * thread shares no script with the page, and it is fetched when a search starts.
+ * Find a setup is 12.1 with its search, what the rider says 2.6, and the two ends 0.7. The thread that searches is 40.1: it
+ * carries the core a second time, because a thread shares no script with the page, and it is fetched when a search starts.
  */
-const CEILINGS = { firstSight: 143.1, all: 399.8, panel: 25 };
+const CEILINGS = { firstSight: 143.3, all: 401.5, panel: 25 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
