@@ -93,7 +93,7 @@ describe('the plan command', () => {
 
   it('says why no bike stands', () => {
     const { none } = printed(BARE, '--target', 'trail@riderUp=100', '--with', 'forkTubes=0..10');
-    expect(none?.why).toMatch(/^Of 11 combinations 11 do not stand\. Why they do not stand: .*rate/);
+    expect(none?.why).toMatch(/^Of 11 combinations, 11 cannot be built\. Why not: .*rate/);
     expect(none?.smallestChange).toBe('No change of a single target gives a plan.');
   });
 

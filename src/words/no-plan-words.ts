@@ -12,8 +12,8 @@ import { targetName } from './target-words.ts';
 
 /** What a combination would raise a warning of. */
 const RAISED: Readonly<Record<PlanWarning, (drive: DriveNoun) => string>> = {
-  pivotInTyre: () => 'the rear tyre in the swingarm pivot',
-  tyresOverlap: () => 'tyres in one another',
+  pivotInTyre: () => 'the rear tyre inside the swingarm pivot',
+  tyresOverlap: () => 'tyres that overlap',
   frontSprocketOnGround: () => 'the front sprocket on the ground',
   rearSprocketOnGround: () => 'the rear sprocket on the ground',
   tubeOutOfClamp: () => 'fork tubes below the top clamp',
@@ -26,7 +26,7 @@ const RAISED: Readonly<Record<PlanWarning, (drive: DriveNoun) => string>> = {
   coilsClosed: () => 'a coil-bound spring',
 };
 
-/** What stopped the combinations, most first; such as "Of 1 281 combinations 1 200 miss Trail rider on board". */
+/** What stopped the combinations, most first; such as "Of 1 281 combinations, 1 200 miss Trail, rider on board". */
 export function stopsWords(
   { stops, tried }: PlansFound,
   { bike, targets }: Problem,
@@ -41,14 +41,14 @@ export function stopsWords(
       count,
       words: `would have ${RAISED[warning](drive)}`,
     })),
-    { count: stops.noStand, words: 'do not stand' },
+    { count: stops.noStand, words: 'cannot be built' },
   ]
     .filter(({ count }) => count > 0)
     .sort((a, b) => b.count - a.count)
     .map(({ count, words }) => `${inThousands(count)} ${words}`);
   const { whyNoStand } = stops;
-  const why = whyNoStand === null ? '' : ` Why they do not stand: ${noStandWords(whyNoStand, drive, style)}`;
-  return `Of ${inThousands(tried)} combinations ${listAll(causes)}.${why}`;
+  const why = whyNoStand === null ? '' : ` Why not: ${noStandWords(whyNoStand, drive, style)}`;
+  return `Of ${inThousands(tried)} combinations, ${listAll(causes)}.${why}`;
 }
 
 /** The target to let out and by how much; null where plans exist. */

@@ -6,7 +6,14 @@ import type { Setup } from '../core/adjusters/setup.ts';
 import { trail } from '../core/readings/trail.ts';
 import { wheelbase } from '../core/readings/wheelbase.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
-import { adjustersPrinted, readingsPrinted, sagPrinted, stepsPrinted } from './paper-words.ts';
+import {
+  adjustersPrinted,
+  beforeTheWork,
+  differencesPrinted,
+  readingsPrinted,
+  sagPrinted,
+  stepsPrinted,
+} from './paper-words.ts';
 
 const style = { system: 'metric', decimal: '.' } as const;
 const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
@@ -56,4 +63,12 @@ it('every adjuster of the bike is printed once with its figure', () => {
 
 it('sag that is not known is a dash', () => {
   expect(sagPrinted(null, style).map(({ computed }) => computed)).toEqual(['–', '–', '–', '–']);
+});
+
+it('load and riding are no work, and the work begins under the load of now', () => {
+  const to = { ...setup, forkTubes: setup.forkTubes + 2, riderMass: setup.riderMass + 10 };
+  const { work, loads } = differencesPrinted(setup, to, bike, style);
+  expect(work.map(({ key }) => key)).toEqual(['forkTubes']);
+  expect(loads.map(({ key }) => key)).toEqual(['riderMass']);
+  expect(beforeTheWork(setup, to)).toEqual({ ...setup, riderMass: to.riderMass });
 });

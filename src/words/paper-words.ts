@@ -1,5 +1,5 @@
 /** The rows of a printed page: readings before and after, the steps of the work, and every adjuster as it is set. */
-import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
+import { ADJUSTERS, adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { namedAdjusters, type NamedAdjuster } from '../core/adjusters/named-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { doesApply } from '../core/adjusters/does-apply.ts';
@@ -13,7 +13,7 @@ import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { asideBetween, asideText } from './aside-text.ts';
 import { differenceOf } from './difference-text.ts';
-import { settingDifferences, settingWords } from './setup-difference.ts';
+import { settingDifferences, settingWords, type SettingDifference } from './setup-difference.ts';
 
 /** A reading on paper, before and after. */
 export interface ReadingPrinted {
@@ -138,4 +138,23 @@ export function sagPrinted(sag: Sag | null, style: NumberStyle): SagPrinted[] {
     computed: sag === null ? NO_NUMBER : writeNumber(sag[kind][end], 'length', style).text,
   });
   return [row('free', 'front'), row('free', 'rear'), row('rider', 'front'), row('rider', 'rear')];
+}
+
+/** What differs between two setups: parts that were turned, which is work, and load and riding, which is none. */
+export interface Differences {
+  readonly work: readonly SettingDifference[];
+  readonly loads: readonly SettingDifference[];
+}
+
+/** The differences of two setups, apart by whether they are work. */
+export function differencesPrinted(from: Setup, to: Setup, bike: Bike, style: NumberStyle): Differences {
+  const all = settingDifferences(from, to, bike.drive.kind, style);
+  const isWork = ({ key }: SettingDifference): boolean => adjusterOf(key).kind === 'part';
+  return { work: all.filter(isWork), loads: all.filter((each) => !isWork(each)) };
+}
+
+/** `to` with its parts still as in `from`: where the work begins, under the load of now. */
+export function beforeTheWork(from: Setup, to: Setup): Setup {
+  const parts = ADJUSTERS.filter(({ kind }) => kind === 'part').map(({ key }) => [key, from[key]]);
+  return { ...to, ...(Object.fromEntries(parts) as Partial<Setup>) };
 }

@@ -142,7 +142,7 @@ describe('what the rows make of the bike', () => {
   it('is said in one sentence first', () => {
     expect(fitHeadline(found({}))).toBe('The rows fix everything they speak of.');
     expect(fitHeadline(found({ status: 'disagrees' }))).toBe(
-      'Rows contradict one another; chance does so once in 340 times.',
+      'Rows contradict one another; by chance that happens once in 340 times.',
     );
     expect(fitHeadline(found({ status: 'notFixed' }))).toBe('Part of the bike is not fixed yet.');
     expect(fitHeadline(found({ status: 'twoAnswers' }))).toContain('Two different bikes');
@@ -178,7 +178,7 @@ describe('what the rows make of the bike', () => {
     const decide = { kind: 'height', parts: ['pivot'], state: 'onWheels', otherState: null, u: 1 };
     const second = { mirrored: 'Arm up', decide: { ...decide, here: 400, there: 210 } };
     expect(plain(secondWords(second as unknown as Parameters<typeof secondWords>[0], style))).toBe(
-      'Another bike fits as well: arm up. Height over the floor, swingarm pivot tells them apart: 400.0 mm on this one, 210.0 mm on the other.',
+      'Another bike fits as well, with the arm up on the other side. Height over the floor, swingarm pivot tells them apart: 400.0 mm on this one, 210.0 mm on the other.',
     );
   });
 

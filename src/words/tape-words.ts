@@ -80,7 +80,7 @@ export function fitHeadline({ status, agreement }: MeasuredBike): string {
   switch (status) {
     case 'disagrees': {
       const times = Math.round(1 / Math.max(agreement.chance, 1e-6));
-      return `Rows contradict one another; chance does so once in ${times >= 1e6 ? 'a million' : times} times.`;
+      return `Rows contradict one another; by chance that happens once in ${times >= 1e6 ? 'a million' : times} times.`;
     }
     case 'twoAnswers':
       return 'Two different bikes fit these rows equally well.';
@@ -213,7 +213,7 @@ export function assumedWords(names: readonly string[]): string | null {
 
 /** The other bike that fits as well, and what would decide between the two. */
 export function secondWords({ mirrored, decide }: SecondAnswer, style: NumberStyle): string {
-  const other = `Another bike fits as well: ${small(mirrored)}.`;
+  const other = `Another bike fits as well, with the ${small(mirrored)} on the other side.`;
   if (decide === null) return `${other} Begin from a bike that looks more like this one.`;
   const { quantity } = measureKindOf(decide.kind);
   const write = (value: number): string => writeNumber(value, quantity, style).text;

@@ -86,7 +86,7 @@ test.describe('a newer build', () => {
     await expect(page).toHaveTitle('Sidestance');
     await expect(notice).toBeVisible();
     await typeInto(page, FRONT_HEIGHT, '7');
-    await page.getByRole('button', { name: 'Take it now' }).click();
+    await page.getByRole('button', { name: 'Update and reload' }).click();
     await expect(page).toHaveTitle('Newer');
     await expect(field(page, FRONT_HEIGHT)).toHaveValue('7.0');
     await expect(notice).toHaveCount(0);

@@ -37,9 +37,9 @@ test('words say why nothing is found and what has to give way, and what makes no
   await openPlan(page);
   await setTarget(page, 1, '20');
   await plan(page).getByRole('button', { name: 'Find setups' }).click();
-  await expect(plans(page)).toContainText('miss Swingarm angle topped out');
+  await expect(plans(page)).toContainText('miss Swingarm angle, topped out');
   await expect(plans(page)).toContainText(
-    'The smallest change that gives a plan: let Swingarm angle topped out be',
+    'The smallest change that gives a plan: let Swingarm angle, topped out be',
   );
   await expect(plans(page).getByRole('article', { name: 'Nearest plan' })).toBeVisible();
   for (const name of ['Shock length', 'Fork tubes above clamp [yoke]'])

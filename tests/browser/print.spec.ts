@@ -112,7 +112,7 @@ test('the customer’s page says what was done with both figures, the readings o
   await expect(paper.locator('svg title')).toHaveText(bike.name);
 });
 
-test('the workshop’s page lists the work back first and front last, and ends at the readings of the page', async ({
+test('the workshop’s page lists the work rear first and front last, and ends at the readings of the page', async ({
   page,
 }) => {
   await withoutDialog(page);

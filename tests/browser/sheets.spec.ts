@@ -68,7 +68,7 @@ test('a half filled sheet is there after a reload', async ({ page }) => {
   await page.reload();
   await openSheets(page);
   await expect(sheets(page).getByLabel('What was felt')).toHaveValue('calm on the brakes');
-  await sheets(page).getByRole('button', { name: 'Drop it' }).click();
+  await sheets(page).getByRole('button', { name: 'Discard' }).click();
   await expect(sheets(page).getByRole('button', { name: 'Log a session' })).toBeVisible();
 });
 

@@ -75,7 +75,7 @@ test('air beside a spring takes its gap and sizes, and says at which mm a leg wi
   const before = await sags(page);
   await springs(page).getByRole('checkbox', { name: 'Count the air, front' }).check();
   await enter(page, 'Air gap, front', '100');
-  await enter(page, 'Sliding tube, outside, front', '41');
+  await enter(page, 'Sliding tube, outside diameter, front', '41');
   const { bike, setup } = await savedDocument(page);
   expect([setup.forkAirGap, bike.fork.support?.air?.slidingTube]).toEqual([100, 41]);
   expect((await sags(page)).rider.front).toBeLessThan(before.rider.front);

@@ -147,7 +147,7 @@ test('the next measurement is named with what it would do, and one press opens i
   await openTape(page);
   await addRow(page, FLOOR, '1416');
   await tape(page)
-    .getByRole('combobox', { name: 'What to measure next, to know better' })
+    .getByRole('combobox', { name: 'Reading to know better' })
     .selectOption({ label: 'Wheelbase' });
   const next = tape(page).getByRole('group', { name: 'Next measurement' });
   await expect(next).toContainText(/wheelbase ± \d.* now ± 3.mm/);

@@ -16,10 +16,10 @@ export const angle = {
   anyState: false,
   least: -120,
   most: 120,
-  help: 'Zero the gauge on the floor in line with the bike, then lay it along the part. Fork leg: from vertical, leaning back positive. Swingarm: below horizontal positive. Chain and frame rail: rising forward positive.',
+  help: 'Zero the gauge on the floor in line with the bike, then lay it along the part. Fork leg: from vertical, leaning back positive. Swingarm: a straight edge from pivot centre to axle centre, below horizontal positive. Chain run, pulled straight, and frame rail: rising forward positive.',
   figure: (held, [line]) => {
     const found = lineAngle(held, line);
     return found === null ? null : degrees(found);
   },
-  fromOther: { label: 'from the other reference (90° less)', turn: (figure) => 90 - figure },
+  fromOther: { label: 'from the other reference (both add up to 90°)', turn: (figure) => 90 - figure },
 } as const satisfies MeasureKind;

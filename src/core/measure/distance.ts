@@ -17,7 +17,7 @@ export const distance = {
   anyState: false,
   least: 5,
   most: 4000,
-  help: 'Hold the tape from centre to centre, square to the bike’s side. Under 200 mm also measure how far one centre lies behind the other.',
+  help: 'Hold the tape from centre to centre, in line with the bike. Under 200 mm also measure how much further out to the side one centre lies.',
   figure: ({ place }, [from, to]) => {
     const a = place(from);
     const b = place(to);

@@ -14,7 +14,7 @@ export const exposedTube = {
   anyState: false,
   least: 0,
   most: 600,
-  help: 'Measure the shiny tube between the dust seal and the clamp, or the casting it slides into. In two states it says how much travel is used.',
+  help: 'Measure the shiny tube from the dust seal to the lower clamp [bottom yoke]; on an upside-down fork, down to the axle’s casting. In two states it says how much travel is used.',
   figure: ({ exposedTube }) => exposedTube,
   fromOther: null,
 } as const satisfies MeasureKind;

@@ -11,6 +11,7 @@ export const CAUTION_CHECKS: readonly string[] = [
   'Keep the fork tubes’ minimum engagement in both clamps.',
   'Follow the maker’s service manual and its torque figures.',
   'Road law and race rules apply to what you change.',
+  'Support frame and wheels so that nothing tips or drops. Unload springs first; engine off before a hand goes near the chain.',
   'Leave work that affects steering, brakes or suspension to a qualified technician.',
   'Ask whether the bike has to be inspected or approved again after such a change where you live.',
 ];

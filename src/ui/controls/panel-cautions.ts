@@ -1,5 +1,9 @@
 /** The cautions of single panels, which come with them after the first sight. */
 
+/** Where a bike is measured by hand. */
+export const CAUTION_TAPE =
+  'Engine off, keys out and out of gear before a hand goes near chain, sprocket or wheel. Where a wheel is raised, a second person holds the bike and the wheel on the floor is chocked; keep your face clear of straps.';
+
 /** In Edit, where a bike is measured with its springs unhooked or a wheel raised. */
 export const CAUTION_EDIT =
   'A loaded spring can injure: use a spring compressor, or leave it to a workshop. A bike with a wheel off the ground can fall: use a stand that cannot slip and a second person.';
@@ -39,4 +43,4 @@ export const CAUTION_STAY = 'A stay carries the whole rear brake. Only the maker
 
 /** Beside plans. */
 export const CAUTION_PLAN =
-  'A plan is a model’s, not a test ride. Turn one thing at a time, rear first, and ride gently before the next. Check tyre, fork, brake-line, chain and bodywork clearance through full travel and steering lock, and follow the maker’s manual and torque figures.';
+  'A plan comes from a model, not from a test ride. Where the axle moves, set the chain slack again and check the axle nut’s torque. Turn one thing at a time, rear first, and ride gently before the next. Check tyre, fork, brake-line, chain and bodywork clearance through full travel and steering lock, and follow the maker’s manual and torque figures.';

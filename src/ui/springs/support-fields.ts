@@ -66,8 +66,11 @@ export function springFields(spring: MainSpring): readonly SupportField[] {
 /** Sizes that everyone has to give. */
 export function airFields({ air }: Support, of: 'fork' | 'shock'): readonly SupportField[] {
   if (air === null) return [];
-  const slides = of === 'fork' ? 'Sliding tube, outside' : 'Piston, outside';
-  return [mm('air.bore', 'Air space, inside', air.bore), mm('air.slidingTube', slides, air.slidingTube)];
+  const slides = of === 'fork' ? 'Sliding tube, outside diameter' : 'Piston, outside diameter';
+  return [
+    mm('air.bore', 'Air space, inside diameter', air.bore),
+    mm('air.slidingTube', slides, air.slidingTube),
+  ];
 }
 
 /** What most leave as it is. */
@@ -94,7 +97,7 @@ export function furtherAirFields({ air }: Support): readonly SupportField[] {
       bounds: volume,
       step: 5,
     },
-    mm('air.balance.bore', 'Balance chamber, inside', balance.bore),
+    mm('air.balance.bore', 'Balance chamber, inside diameter', balance.bore),
     mm('air.balance.rod', 'Rod through it', balance.rod),
     {
       path: 'air.balance.pressure',
