@@ -83,12 +83,12 @@ describe('the plan command', () => {
   it('says why there is no plan, and the smallest change that gives one', () => {
     const { plans, none } = printed(SPRUNG, '--target', 'rake@toppedOut=40', '--with', 'forkTubes=0..10');
     expect(plans).toEqual([]);
-    expect(none?.why).toBe('Of 11 combinations 11 miss Rake topped out.');
+    expect(none?.why).toBe('Of 11 combinations, 11 miss Rake (topped out).');
     expect(none?.relaxation?.target).toBe(0);
     expect(none?.relaxation?.plan.steps[0].turn).toMatchObject([
       { adjuster: 'forkTubes', to: 0, unit: 'mm' },
     ]);
-    expect(none?.smallestChange).toMatch(/^The smallest change that gives a plan: let Rake topped out be \d/);
+    expect(none?.smallestChange).toMatch(/^The smallest change that gives a plan: let Rake \(topped out\) be \d/);
   });
 
   it('says why no bike stands', () => {

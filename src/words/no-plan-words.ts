@@ -26,7 +26,7 @@ const RAISED: Readonly<Record<PlanWarning, (drive: DriveNoun) => string>> = {
   coilsClosed: () => 'a coil-bound spring',
 };
 
-/** What stopped the combinations, most first; such as "Of 1 281 combinations, 1 200 miss Trail, rider on board". */
+/** What stopped the combinations, most first; such as "Of 1 281 combinations, 1 200 miss Trail (rider on board)". */
 export function stopsWords(
   { stops, tried }: PlansFound,
   { bike, targets }: Problem,

@@ -4,9 +4,9 @@ import type { Target } from '../core/plan/problem.ts';
 import { rideStateOf } from '../core/riding/all-ride-states.ts';
 import { readingsOf } from './worded-readings.ts';
 
-/** Such as "Swingarm angle, topped out". */
+/** Such as "Swingarm angle (topped out)". */
 export function targetName({ reading, state }: Target, kind: DriveKind): string {
   const label = readingsOf(kind).find(({ key }) => key === reading)?.label ?? reading;
   const { label: ridden } = rideStateOf(state);
-  return `${label}, ${ridden.charAt(0).toLowerCase()}${ridden.slice(1)}`;
+  return `${label} (${ridden.charAt(0).toLowerCase()}${ridden.slice(1)})`;
 }

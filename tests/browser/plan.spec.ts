@@ -21,7 +21,7 @@ test('a target is typed, the plan found and tried in one press, and one undo tak
   const steps = first.getByRole('listitem');
   await expect(steps.first()).toContainText('Shock length');
   const after = plain(await steps.last().innerText());
-  const trail = /Trail rider on board ([\d.]+) mm/.exec(after)?.[1];
+  const trail = /Trail \(rider on board\) ([\d.]+) mm/.exec(after)?.[1];
   const before = await readingText(page, 'Trail');
   await first.getByRole('button', { name: 'Try plan 1' }).click();
   expect(await readingText(page, 'Trail')).toBe(`${trail} mm`);
@@ -37,9 +37,9 @@ test('words say why nothing is found and what has to give way, and what makes no
   await openPlan(page);
   await setTarget(page, 1, '20');
   await plan(page).getByRole('button', { name: 'Find setups' }).click();
-  await expect(plans(page)).toContainText('miss Swingarm angle, topped out');
+  await expect(plans(page)).toContainText('miss Swingarm angle (topped out)');
   await expect(plans(page)).toContainText(
-    'The smallest change that gives a plan: let Swingarm angle, topped out be',
+    'The smallest change that gives a plan: let Swingarm angle (topped out) be',
   );
   await expect(plans(page).getByRole('article', { name: 'Nearest plan' })).toBeVisible();
   for (const name of ['Shock length', 'Fork tubes above clamp [yoke]'])
