@@ -1,6 +1,9 @@
 /** Opens the built page as a newcomer does. */
 import { expect, test } from '@playwright/test';
 
+// The page puts itself down on the device as it opens.
+test.use({ serviceWorkers: 'allow' });
+
 test('the page opens under its name, with nothing missing and no error in the console', async ({ page }) => {
   const troubles: string[] = [];
   page.on('console', (message) => {
