@@ -12,13 +12,20 @@ export class Offline {
   /** Puts the page down on the device, where the browser can: from https or from this machine. */
   async begin(): Promise<void> {
     if (!('serviceWorker' in navigator)) return;
-    let registration: ServiceWorkerRegistration;
+    let registration: ServiceWorkerRegistration | undefined;
     try {
-      registration = await navigator.serviceWorker.register(WORKER);
+      await navigator.serviceWorker.register(WORKER);
+      registration = await navigator.serviceWorker.getRegistration();
     } catch {
       // Forbidden, full, or cut off: the page goes on as before, and the next visit tries again.
       return;
     }
+    // A browser may take it back at once, as some do with storage switched off.
+    if (registration === undefined) return;
+    this.#watch(registration);
+  }
+
+  #watch(registration: ServiceWorkerRegistration): void {
     this.#look(registration);
     registration.addEventListener('updatefound', () => this.#follow(registration));
     this.#follow(registration);

@@ -191,7 +191,9 @@ test('S3: a handle keeps its size and is taken within 12 px of its middle at eve
     await drawn(page);
     const seat = await middleOf(page, 'point-seat');
     const box = await handle(page, 'point-seat').boundingBox();
-    expect([box?.width, box?.height]).toEqual([24, 24]);
+    // A place between two px may round the box by less than a thousandth.
+    expect(box?.width).toBeCloseTo(24, 3);
+    expect(box?.height).toBeCloseTo(24, 3);
     for (const [dx, dy] of [
       [-11.5, 0],
       [0, -11.5],
