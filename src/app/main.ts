@@ -17,6 +17,6 @@ const late = new LateKeeping(async () => {
   void keeping.begin();
   return keeping;
 });
-document.getElementById('waiting')?.remove();
 mount(App, { target, props: { bench, late } });
+document.getElementById('waiting')?.remove();
 void late.fetch();

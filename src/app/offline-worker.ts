@@ -33,6 +33,12 @@ const KEPT = `${START}${BUILD}`;
 async function putDown(): Promise<void> {
   const kept = await caches.open(KEPT);
   await kept.addAll(PARTS.map((part) => new Request(part, { cache: 'no-cache' })));
+  const page = await kept.match('./');
+  const named = (await page?.text())?.match(/assets\/[^"]+/gu) ?? [];
+  if (named.length > 0 && named.every((part) => PARTS.includes(part))) return;
+  // A host that still gave an older page: the next visit tries again.
+  await caches.delete(KEPT);
+  throw new Error('The page and its parts are of two builds.');
 }
 
 async function clearOlder(): Promise<void> {

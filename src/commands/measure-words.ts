@@ -68,6 +68,8 @@ const WORDS: Readonly<Record<NoMeasureReason, (no: NoMeasure) => string>> = {
   otherReferenceWrong: () => 'this kind is read from one reference only',
   triangleImpossible: ({ withRows = [] }) =>
     `with rows ${withRows.map((row) => row + 1).join(' and ')} it makes no triangle: one distance is longer than the other two together`,
+  countedTwice: ({ withRows = [] }) =>
+    `it counts the sprocket otherwise than row ${withRows.map((row) => row + 1).join(' and ')}; leave one of the two out`,
   tooManyRows: ({ found, limit }) => `${found} rows are too many; the most is ${limit}`,
   photoImpossible: () =>
     'a photo needs sizes above zero and at least three different parts clicked that this bike has',

@@ -89,7 +89,8 @@ export function measureCommand(args: readonly string[]): Outcome {
   const change = changeOf({ start, sheet }, request.value.sets);
   if (!change.ok) return refused(change.reason);
   const printed = change.value === null ? rest : { ...rest, change: change.value };
-  return { code: 0, out: `${JSON.stringify({ ...printed, bike, setup }, null, 2)}\n`, err: '' };
+  const err = read.value.repairs.map((sentence) => `${sentence}\n`).join('');
+  return { code: 0, out: `${JSON.stringify({ ...printed, bike, setup }, null, 2)}\n`, err };
 }
 
 /** What the adjusters set on the command line change, topped out with exact steps; null where none is set. */

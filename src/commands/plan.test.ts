@@ -88,7 +88,9 @@ describe('the plan command', () => {
     expect(none?.relaxation?.plan.steps[0].turn).toMatchObject([
       { adjuster: 'forkTubes', to: 0, unit: 'mm' },
     ]);
-    expect(none?.smallestChange).toMatch(/^The smallest change that gives a plan: let Rake \(topped out\) be \d/);
+    expect(none?.smallestChange).toMatch(
+      /^The smallest change that gives a plan: let Rake \(topped out\) be \d/,
+    );
   });
 
   it('says why no bike stands', () => {

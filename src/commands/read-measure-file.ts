@@ -15,6 +15,8 @@ export interface MeasureFile {
   readonly start: StartingBike;
   readonly sheet: MeasureSheet;
   readonly wanted: string | null;
+  /** What was changed so that the file could be read, a sentence each. */
+  readonly repairs: readonly string[];
 }
 
 export const MEASURE_FORMAT = 'sidestance-measure';
@@ -78,7 +80,7 @@ export function readMeasureFile(text: string): Result<MeasureFile, string> {
   const photos = readPhotos(given);
   if (!photos.ok) return photos;
   return succeed({
-    start: start.value,
+    ...start.value,
     sheet: { gaugeZeroed, rows: read.value, photos: photos.value },
     wanted,
   });
@@ -89,11 +91,12 @@ function readMeasuredBike(text: string): Result<MeasureFile, string> {
   const opened = openDocument(text);
   if (!opened.ok) return fail(opened.reason.sentence);
   const { bike, measure } = opened.value.document;
+  const repairs = opened.value.repairs.map(({ sentence }) => sentence);
   if (measure === undefined) return fail('This bike has no rows that it was measured by.');
   const { gaugeZeroed, setup, rows } = measure;
   const read = readRows(rows.map((row) => ({ ...row, off: row.off || row.figure.trim() === '' })));
   if (!read.ok) return read;
-  return succeed({ start: { bike, setup }, sheet: { gaugeZeroed, rows: read.value }, wanted: null });
+  return succeed({ start: { bike, setup }, sheet: { gaugeZeroed, rows: read.value }, wanted: null, repairs });
 }
 
 function readRows(rows: readonly unknown[]): Result<readonly MeasureRow[], string> {
@@ -106,14 +109,23 @@ function readRows(rows: readonly unknown[]): Result<readonly MeasureRow[], strin
   return succeed(read);
 }
 
-function readStart(start: unknown): Result<StartingBike, string> {
-  if (start === undefined) return succeed(DEMO_BIKES[0]);
+interface Start {
+  readonly start: StartingBike;
+  readonly repairs: readonly string[];
+}
+
+function readStart(start: unknown): Result<Start, string> {
+  if (start === undefined) return succeed({ start: DEMO_BIKES[0], repairs: [] });
   if (typeof start === 'string') {
     const at = STARTS.findIndex((each) => each === start);
-    return at < 0 ? fail(unknownName('starting bike', start, STARTS)) : succeed(DEMO_BIKES[at]);
+    return at < 0
+      ? fail(unknownName('starting bike', start, STARTS))
+      : succeed({ start: DEMO_BIKES[at], repairs: [] });
   }
   const opened = openDocument(JSON.stringify(start));
-  return opened.ok ? succeed(opened.value.document) : fail(`"start": ${opened.reason.sentence}`);
+  if (!opened.ok) return fail(`"start": ${opened.reason.sentence}`);
+  const { document, repairs } = opened.value;
+  return succeed({ start: document, repairs: repairs.map(({ sentence }) => `"start": ${sentence}`) });
 }
 
 function readRow(row: unknown): Result<MeasureRow, string> {

@@ -8,6 +8,9 @@ export class Offline {
   ready = $state(false);
   /** A newer build that lies ready; taken only when asked for. */
   newer = $state.raw<ServiceWorker | null>(null);
+  /** Whether another tab has taken a newer build: what this one has not fetched yet is gone. */
+  replaced = $state(false);
+  #takes = false;
 
   /** Puts the page down on the device, where the browser can: from https or from this machine. */
   async begin(): Promise<void> {
@@ -23,6 +26,13 @@ export class Offline {
     // A browser may take it back at once, as some do with storage switched off.
     if (registration === undefined) return;
     this.#watch(registration);
+    // The first worker of all takes charge of the page that brought it; every later one comes because somebody took it.
+    let isFirst = navigator.serviceWorker.controller === null;
+    navigator.serviceWorker.addEventListener('controllerchange', () => {
+      if (this.#takes) this.reload();
+      else if (!isFirst) this.replaced = true;
+      isFirst = false;
+    });
   }
 
   #watch(registration: ServiceWorkerRegistration): void {
@@ -34,8 +44,14 @@ export class Offline {
   /** Changes to the newer build and loads the page anew. */
   take(): void {
     if (this.newer === null) return;
-    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
-    this.newer.postMessage('take');
+    this.#takes = true;
+    // Taken by another tab meanwhile, it has nothing left to answer.
+    if (this.newer.state === 'installed') this.newer.postMessage('take');
+    else this.reload();
+  }
+
+  reload(): void {
+    location.reload();
   }
 
   #follow(registration: ServiceWorkerRegistration): void {

@@ -3,6 +3,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { readIn } from '../../tests/support/read-in.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import { setAdjuster, setBaseline } from '../document/edits.ts';
+import { beginHistory } from '../document/history.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Planning } from './planning.svelte.ts';
 import { Standing } from './standing.svelte.ts';
@@ -23,6 +24,20 @@ async function searched(planning: Planning): Promise<void> {
 }
 
 describe('what is asked', () => {
+  it('is out of date once a target is another, and gone with the bike', async () => {
+    const { session, planning } = started();
+    await searched(planning);
+    expect(planning.isOutdated).toBe(false);
+    const [arm] = planning.targets;
+    planning.want(arm.id, { kind: 'value', value: 12.5 });
+    expect(planning.isOutdated).toBe(true);
+    planning.choose('shockLength', { most: 2 });
+    session.open(beginHistory(DEMO_BIKES[3]));
+    expect(planning.answer).toBe(null);
+    expect(planning.targets[0].want).not.toEqual({ kind: 'value', value: 12.5 });
+    expect(planning.choices.find(({ key }) => key === 'shockLength')?.most).not.toBe(2);
+  });
+
   it('begins with the swingarm angle as it is quoted and the trail kept, shock length and fork tubes in the van', () => {
     const { planning } = started();
     expect(planning.targets.map(({ reading, state, want }) => [reading, state, want.kind])).toEqual([

@@ -68,6 +68,8 @@ export class Planning {
   #running: { stop(): void } | null = null;
 
   progress = $state.raw<PlanProgress | null>(null);
+  /** What the running search was asked; null while none runs. */
+  searched = $state.raw<Problem | null>(null);
   answer = $state.raw<Answer | null>(null);
   /** The reading that the table of steps is about. */
   wished = $state('trail');
@@ -76,7 +78,7 @@ export class Planning {
 
   /** What hands hold does not count yet. */
   readonly document: BikeDocument = $derived.by(() => this.#session.history.present);
-  readonly #first: readonly ListedTarget[];
+  #first = $state.raw<readonly ListedTarget[]>([]);
 
   readonly targets: readonly ListedTarget[] = $derived.by(() => this.#typed ?? this.#first);
 
@@ -129,7 +131,8 @@ export class Planning {
   readonly isOutdated: boolean = $derived.by(() => {
     if (this.answer === null) return false;
     const { bike, setup } = this.answer.problem;
-    return bike !== this.document.bike || setup !== this.document.setup;
+    if (bike !== this.document.bike || setup !== this.document.setup) return true;
+    return askedOf(this.answer.problem) !== askedOf(this.problem);
   });
 
   readonly state: RideStateKey = $derived.by(() => this.#standing.state);
@@ -157,7 +160,20 @@ export class Planning {
   constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
     this.#session = session;
     this.#standing = standing;
-    const arm = this.#target('swingarmAngle', 'toppedOut', session.history.present);
+    this.#begin();
+    session.listen({ opened: () => this.#begin() });
+  }
+
+  /** What was asked of one bike says nothing of another. */
+  #begin(): void {
+    this.#running?.stop();
+    this.#running = null;
+    this.progress = null;
+    this.searched = null;
+    this.answer = null;
+    this.#typed = null;
+    this.#asked = {};
+    const arm = this.#target('swingarmAngle', 'toppedOut', this.#session.history.present);
     this.#first = [arm, { ...this.#target('trail', 'riderUp', null), want: { kind: 'keep' } }];
   }
 
@@ -251,17 +267,21 @@ export class Planning {
     if (this.progress !== null || !this.ready.ok) return;
     const { problem } = this;
     this.answer = null;
+    this.searched = problem;
     this.progress = { tried: 0, total: this.ready.total, best: null };
     this.#running = startPlanning(problem, (message) => this.#hear(problem, message));
   }
 
   #hear(problem: Problem, message: FromPlanner): void {
+    // A search that was left behind with its bike.
+    if (problem !== this.searched) return;
     if (message.kind === 'progress') {
       this.progress = message.progress;
       return;
     }
     this.#running = null;
     this.progress = null;
+    this.searched = null;
     this.answer = { problem, found: message.found };
   }
 
@@ -284,6 +304,11 @@ export class Planning {
   #turn(turned: Partial<Setup>, name: string): void {
     this.#session.commit((from) => setAdjusters(from, turned), name);
   }
+}
+
+/** The targets and adjusters that were asked for, as one text to compare by. */
+function askedOf({ targets, choices }: Problem): string {
+  return JSON.stringify([targets, choices]);
 }
 
 function quantityOf(reading: string) {

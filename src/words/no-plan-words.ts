@@ -28,7 +28,7 @@ const RAISED: Readonly<Record<PlanWarning, (drive: DriveNoun) => string>> = {
 
 /** What stopped the combinations, most first; such as "Of 1 281 combinations, 1 200 miss Trail (rider on board)". */
 export function stopsWords(
-  { stops, tried }: PlansFound,
+  { stops, tried, total }: PlansFound,
   { bike, targets }: Problem,
   style: NumberStyle,
 ): string {
@@ -46,21 +46,25 @@ export function stopsWords(
     .filter(({ count }) => count > 0)
     .sort((a, b) => b.count - a.count)
     .map(({ count, words }) => `${inThousands(count)} ${words}`);
+  if (tried === 0) return 'No combination was tried yet.';
   const { whyNoStand } = stops;
   const why = whyNoStand === null ? '' : ` Why not: ${noStandWords(whyNoStand, drive, style)}`;
-  return `Of ${inThousands(tried)} combinations, ${listAll(causes)}.${why}`;
+  const those = tried < total ? 'combinations tried' : 'combinations';
+  return `Of ${inThousands(tried)} ${those}, ${listAll(causes)}.${why}`;
 }
 
 /** The target to let out and by how much; null where plans exist. */
 export function relaxationWords(
-  { plans, relaxation }: PlansFound,
+  { plans, relaxation, tried, total }: PlansFound,
   { bike, targets }: Problem,
   style: NumberStyle,
 ): string | null {
   if (plans.length > 0) return null;
-  if (relaxation === null) return 'No change of a single target gives a plan.';
+  const isWhole = tried === total;
+  if (relaxation === null) return isWhole ? 'No change of a single target gives a plan.' : null;
   const target = targets[relaxation.target];
   const { quantity } = READINGS.find(({ key }) => key === target.reading) ?? { quantity: 'count' };
   const write = (value: number): string => writeNumber(value, quantity, style).text;
-  return `The smallest change that gives a plan: let ${targetName(target, bike.drive.kind)} be ${write(relaxation.to)}, ${write(relaxation.by)} beyond its target.`;
+  const smallest = isWhole ? 'The smallest change' : 'Of those tried, the smallest change';
+  return `${smallest} that gives a plan: let ${targetName(target, bike.drive.kind)} be ${write(relaxation.to)}, ${write(relaxation.by)} beyond its target.`;
 }

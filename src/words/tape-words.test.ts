@@ -210,6 +210,7 @@ describe('why a row does not count', () => {
     sdWrong: true,
     otherReferenceWrong: true,
     triangleImpossible: true,
+    countedTwice: true,
     tooManyRows: true,
     photoImpossible: true,
     startCannotStand: true,

@@ -257,6 +257,8 @@ const REFUSALS: Readonly<Record<NoMeasureReason, Say>> = {
   otherReferenceWrong: () => 'This kind is read from one reference only. Choose the usual one.',
   triangleImpossible: ({ withRows = [] }) =>
     `With ${rowNumbers(withRows)} it makes no triangle: one distance is longer than the other two together. Measure the three again.`,
+  countedTwice: ({ withRows = [] }) =>
+    `It counts the sprocket otherwise than ${rowNumbers(withRows)}. Count again and leave one of the two out.`,
   tooManyRows: () => 'There are more rows than a sheet can hold. Remove some.',
   photoImpossible: () => 'A photo needs three parts or more that this bike has. Click another part on it.',
   startCannotStand: ({ stand }, drive, style) =>

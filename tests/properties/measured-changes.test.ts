@@ -3,7 +3,9 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
+import type { MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
 import { measuredChange } from '../../src/core/measure/measured-change.ts';
+import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
@@ -46,6 +48,45 @@ function refitted(seed: number): readonly number[] {
   const before = read(ROAD.setup);
   return read(TO).map((value, i) => value - before[i]);
 }
+
+const toothRow = (part: MeasurePartKey, figure: string): MeasureRow => ({
+  kind: 'toothCount',
+  parts: [part],
+  state: 'onWheels',
+  otherState: null,
+  figure,
+  unit: '',
+  sd: null,
+  outOfPlane: 0,
+  fromOther: false,
+  off: false,
+});
+
+it('what is not turned stays as it was counted: the change is that of the counted sprockets', () => {
+  const counted = [
+    ...typedRows(origin, CHASSIS, truth, () => 0),
+    toothRow('frontSprocket', '16'),
+    toothRow('rearSprocket', '43'),
+  ];
+  const changeOn = (start: typeof ROAD, rows: readonly MeasureRow[]) => {
+    const to = { ...start.setup, shockLength: start.setup.shockLength + 3 };
+    const sheet = { gaugeZeroed: true, rows };
+    return measuredChange({ start, sheet, from: start.setup, to, ride: 'toppedOut', stepSd: 0 });
+  };
+  const onCounted = { ...ROAD, setup: { ...ROAD.setup, frontTeeth: 16, rearTeeth: 43 } };
+  const [told, meant] = [changeOn(ROAD, counted), changeOn(onCounted, counted)];
+  if (!told.ok || !meant.ok) throw new Error('Both sheets can be measured by.');
+  for (const key of ['antiSquat', 'squatAngle', 'upperRunAngle'])
+    expect(told.readings[key].value, key).toBeCloseTo(meant.readings[key].value ?? NaN, 9);
+  const other = changeOn(
+    ROAD,
+    typedRows(origin, CHASSIS, truth, () => 0),
+  );
+  if (!other.ok) throw new Error(other.reason);
+  expect(
+    Math.abs((other.readings.antiSquat.value ?? 0) - (told.readings.antiSquat.value ?? 0)),
+  ).toBeGreaterThan(1e-3);
+});
 
 it('refits scatter by the stated u of a difference, which is far smaller than that of the readings', () => {
   const stated = change(() => 0, 0);

@@ -37,6 +37,8 @@ export function fitSheet(start: StartingBike, sheet: MeasureSheet): FittedSheet 
     const [longest, ...others] = triangle;
     return noMeasure('triangleImpossible', longest, { withRows: others });
   }
+  const twice = countedTwice(read.rows);
+  if (twice !== null) return noMeasure('countedTwice', twice.row, { withRows: [twice.before] });
   const setup = withExactRows(start.setup, read.rows);
   const made = machine(start.bike, setup);
   if (!made.ok) return noMeasure('startCannotStand', null, { stand: made });
@@ -98,6 +100,18 @@ function readInState(rows: readonly ReadRow[], photos: readonly MeasurePhoto[]):
   if (settings.includes('loaded')) return 'onWheels';
   if (settings.includes('rider')) return 'riderOn';
   return settings.includes('makers') ? 'makersPosture' : 'onWheels';
+}
+
+/** A row that counts what a row before it counts to another number; null where none does. */
+function countedTwice(rows: readonly ReadRow[]): { readonly row: number; readonly before: number } | null {
+  const exact = rows.filter(({ kind }) => kind.read === 'exact');
+  for (const [at, { row, measured, index }] of exact.entries()) {
+    const before = exact
+      .slice(0, at)
+      .find((each) => each.row.parts[0] === row.parts[0] && each.measured !== measured);
+    if (before !== undefined) return { row: index, before: before.index };
+  }
+  return null;
 }
 
 /** The setup with the counts that the rows name. */

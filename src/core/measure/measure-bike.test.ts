@@ -110,6 +110,11 @@ describe('rows that cannot be', () => {
       typed(asked('height', ['pivot']), '9 m'),
       { reason: 'figureImpossible', found: 9000, limit: 2500 },
     ],
+    [
+      'a sprocket counted otherwise than before',
+      typed(asked('toothCount', ['frontSprocket']), '15'),
+      { reason: 'countedTwice' },
+    ],
     ['half a tooth', typed(asked('toothCount', ['frontSprocket']), '15.5'), { reason: 'figureImpossible' }],
     [
       'a tyre of no size',

@@ -92,14 +92,14 @@ function slopeOf(ahead: Change, back: Change, apart: number): Change {
 function changeAt(
   { origin }: Fit,
   values: readonly number[],
-  { from, to, ride }: Pick<ChangeRequest, 'from' | 'to' | 'ride'>,
+  { start, from, to, ride }: Pick<ChangeRequest, 'start' | 'from' | 'to' | 'ride'>,
   onSprings: (built: StartingBike) => StartingBike = (built) => built,
 ): Change {
   const built = buildBike(postureOf(origin, values));
   const readAs = (asked: Setup): Change | null => {
     if (built === null) return null;
     const { bike, setup } = onSprings({ bike: built.bike, setup: asked });
-    return readIn(bike, { asked: setup, found: built.setup, measuredAs: origin.setup }, ride);
+    return readIn(bike, { asked: setup, found: built.setup, measuredAs: start.setup }, ride);
   };
   const before = readAs(from);
   const after = readAs(to);
@@ -116,10 +116,13 @@ interface Setups {
   readonly measuredAs: Setup;
 }
 
-/** Readings of the measured bike with its adjusters set; tyres that stay are as measured. */
+/** Readings of the measured bike with its adjusters set; tyres and sprockets that stay are as measured and counted. */
 function readIn(bike: Bike, { asked, found, measuredAs }: Setups, ride: RideStateKey): Change {
+  const stays = (key: 'frontTeeth' | 'rearTeeth'): boolean => !isAdjusterChanged(key, asked, measuredAs);
   const setup: Setup = {
     ...asked,
+    ...(stays('frontTeeth') ? { frontTeeth: found.frontTeeth } : {}),
+    ...(stays('rearTeeth') ? { rearTeeth: found.rearTeeth } : {}),
     ...(isAdjusterChanged('frontTyre', asked, measuredAs) ? {} : { frontTyre: found.frontTyre }),
     ...(isAdjusterChanged('rearTyre', asked, measuredAs) ? {} : { rearTyre: found.rearTyre }),
   };

@@ -11,7 +11,7 @@ import type { MeasurePartKey } from './measure-parts.ts';
  * `partsWrong`: not the parts that the kind takes; `partMissing`: this bike has no such part; `statesWrong`: a change
  * needs two different states; `notWeighedSo`: scales are not read in that state; `sdWrong`: no standard deviation above
  * zero; `otherReferenceWrong`: the kind has one reference; `triangleImpossible`: three distances that make no triangle;
- * `tooManyRows`; `photoImpossible`: a photo whose numbers cannot be, or with fewer than three places clicked; `startCannotStand`: the starting bike does not stand; `noBike`: the rows lead to no bike that stands,
+ * `countedTwice`: two rows count one sprocket differently; `tooManyRows`; `photoImpossible`: a photo whose numbers cannot be, or with fewer than three places clicked; `startCannotStand`: the starting bike does not stand; `noBike`: the rows lead to no bike that stands,
  * and `row` is the one suspected.
  */
 export type NoMeasureReason =
@@ -24,6 +24,7 @@ export type NoMeasureReason =
   | 'sdWrong'
   | 'otherReferenceWrong'
   | 'triangleImpossible'
+  | 'countedTwice'
   | 'tooManyRows'
   | 'photoImpossible'
   | 'startCannotStand'

@@ -93,6 +93,18 @@ describe('a plan', () => {
     ]);
   });
 
+  it('leaves an adjuster alone where it stands between two steps, to the last digit', () => {
+    const { setup } = SPRUNG_ROAD;
+    const odd = { ...setup, forkPreload: 7.384615384615385 };
+    const PRELOAD: Choice = { adjuster: 'forkPreload', available: true, least: 0, most: 15 };
+    const found = findPlans(asked({ setup: odd, choices: [PRELOAD, SHOCK], targets: [KEEP_TRAIL] }));
+    if (!found.ok) throw new Error(found.reason);
+    expect(found.plans[0].steps).toEqual([]);
+    for (const { steps } of found.plans)
+      for (const { turns } of steps)
+        for (const { from, to } of turns) expect(Math.abs(to - from)).toBeGreaterThan(0.1);
+  });
+
   it('is empty where the bike meets its targets as it is set', () => {
     const found = findPlans(asked({ targets: [KEEP_TRAIL] }));
     if (!found.ok) throw new Error(found.reason);

@@ -82,7 +82,8 @@ function prepareAdjuster(choice: Choice, bike: Bike, setup: Setup): PreparedAdju
 
 /** Whole steps counted from `start`, as a mechanic counts turns. */
 function valuesBetween(start: number, least: number, most: number, step: number): readonly number[] {
-  const at = (n: number): number => Number((start + n * step).toFixed(DECIMALS));
+  // Where it stands is one of the values to the last digit, or leaving it alone would be a turn.
+  const at = (n: number): number => (n === 0 ? start : Number((start + n * step).toFixed(DECIMALS)));
   const values: number[] = [];
   const first = Math.ceil((least - start) / step - 1e-9);
   for (let n = first; at(n) <= most && values.length < MOST_LISTED; n += 1)
