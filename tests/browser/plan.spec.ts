@@ -26,7 +26,7 @@ test('a target is typed, the plan found and tried in one press, and one undo tak
   await first.getByRole('button', { name: 'Try plan 1' }).click();
   expect(await readingText(page, 'Trail')).toBe(`${trail} mm`);
   await expect(field(page, REAR_HEIGHT)).not.toHaveValue('0.0');
-  await expect(plans(page)).toContainText('The bike has changed since');
+  await expect(plans(page)).toContainText('The bike or what was asked has changed since');
   await undoButton(page).click();
   expect(await readingText(page, 'Trail')).toBe(before);
   await expect(field(page, REAR_HEIGHT)).toHaveValue('0.0');
@@ -105,7 +105,7 @@ test('Rider says leads from the place in the corner to the end and to first step
   await openPlan(page);
   await plan(page).getByText('Rider says').click();
   await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Opening the throttle' });
-  await expect(plan(page)).toContainText('Rear first.');
+  await expect(plan(page)).toContainText('Look to the rear.');
   await expect(plan(page)).toContainText('Common practice, no source');
   const steps = plan(page).getByRole('row');
   await expect(steps.first()).toContainText('Anti-squat accelerating');
@@ -113,5 +113,5 @@ test('Rider says leads from the place in the corner to the end and to first step
   await expect(undoButton(page)).toBeEnabled();
   await undoButton(page).click();
   await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Turning in' });
-  await expect(plan(page)).toContainText('Front first.');
+  await expect(plan(page)).toContainText('Look to the front.');
 });
