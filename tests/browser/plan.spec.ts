@@ -108,7 +108,7 @@ test('Rider says leads from the place in the corner to the end and to first step
   await expect(plan(page)).toContainText('Look to the rear.');
   await expect(plan(page)).toContainText('Common practice, no source');
   const steps = plan(page).getByRole('row');
-  await expect(steps.first()).toContainText('Anti-squat accelerating');
+  await expect(steps.first()).toContainText('Anti-squat (accelerating)');
   await steps.nth(1).getByRole('button').click();
   await expect(undoButton(page)).toBeEnabled();
   await undoButton(page).click();

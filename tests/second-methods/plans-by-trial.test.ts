@@ -61,7 +61,11 @@ const asked = fc.record({
       state: fc.constantFrom(...RIDE_STATES.map(({ key }) => key)),
       /** From what the goal reads, and how far around it, in changes that a rider notices. */
       away: fc.double({ min: -0.6, max: 0.6, noNaN: true }),
-      around: fc.double({ min: 0, max: 0.6, noNaN: true }),
+      // A wide target leaves room for plans that differ.
+      around: fc.oneof(
+        fc.double({ min: 0, max: 0.6, noNaN: true }),
+        fc.double({ min: 1, max: 4, noNaN: true }),
+      ),
       window: fc.boolean(),
       weight: fc.constantFrom(1, 2),
     }),

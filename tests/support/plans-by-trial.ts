@@ -54,7 +54,8 @@ interface Trial {
 function valuesOf({ least, most, step, adjuster }: TriedChoice, setup: Setup): number[] {
   const values: number[] = [];
   for (let n = -200; n <= 200; n++) {
-    const value = Number((setup[adjuster] + n * step).toFixed(6));
+    // Where it stands is left to the last digit; a step is a figure that a person sets.
+    const value = n === 0 ? setup[adjuster] : Number((setup[adjuster] + n * step).toFixed(6));
     if (value >= least && value <= most) values.push(value);
   }
   return values;
