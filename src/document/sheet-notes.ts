@@ -58,7 +58,9 @@ export const NOTES: readonly Note[] = [
   note('rider', 'braking', 'Braking', 'How the bike brakes into the corner.', { entry: 'lines' }),
   note('rider', 'turnIn', 'Turn-in', 'How it goes into the lean.', { entry: 'lines' }),
   note('rider', 'midCorner', 'Mid-corner', 'How it holds its line.', { entry: 'lines' }),
-  note('rider', 'openingGas', 'Opening the throttle', 'What it does as the throttle opens.', { entry: 'lines' }),
+  note('rider', 'openingGas', 'Opening the throttle', 'What it does as the throttle opens.', {
+    entry: 'lines',
+  }),
   note('rider', 'exit', 'Exit', 'How it drives out.', { entry: 'lines' }),
   note('tyres', 'frontTyre', 'Front tyre', 'Make, compound and age of the tyre.'),
   note('tyres', 'frontCold', 'Front pressure, cold', PRESSURE, { entry: 'figure', quick: true }),

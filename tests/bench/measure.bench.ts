@@ -28,7 +28,11 @@ export default function measure(short: boolean): string[] {
   const chassis = [...CHASSIS, asked('exposedTube'), asked('exposedTube', [], 'bothHanging')];
   const sheets = [
     { what: '27 rows of a chassis', rows: chassis, most: GOAL_MS },
-    { what: '35 rows with a rocker’s bolts', rows: [...CHASSIS, ...LINKS_AND_WEIGHTS.slice(0, 10)], most: GOAL_MS },
+    {
+      what: '35 rows with a rocker’s bolts',
+      rows: [...CHASSIS, ...LINKS_AND_WEIGHTS.slice(0, 10)],
+      most: GOAL_MS,
+    },
     { what: '500 rows', rows: Array.from({ length: 20 }, () => CHASSIS).flat(), most: LONG_GOAL_MS },
   ] as const;
   const lines = sheets.map(({ what, rows, most }): BenchRow => {
