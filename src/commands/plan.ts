@@ -91,7 +91,7 @@ function planJson(name: string, problem: Problem, found: PlansFound): string {
   return `${JSON.stringify(printed, null, 2)}\n`;
 }
 
-/** Everything the command does except writing to the streams; progress is told line by line. */
+/** Everything the command does except writing to the streams; progress goes to the error stream, line by line. */
 export function planCommand(args: readonly string[], tell: (line: string) => void): Outcome {
   const refuse = (line: string): Outcome => ({ code: 1, out: '', err: `${line}\n` });
   const request = planRequest(args);

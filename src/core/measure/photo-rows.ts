@@ -53,7 +53,7 @@ function unsureOf({ focalPx, focalSd, bulgeSd, clicks, rims }: MeasurePhoto): re
   return [...found.values()];
 }
 
-/** Two rows for each click, one for each point on a rim, and one for everything that is stated with a ±. */
+/** Two rows for each click, one for each point on a rim, and one for each figure that comes with a ±. */
 export function photoRows(photo: MeasurePhoto, index: number): readonly FitRow[] {
   const rows: FitRow[] = [];
   const { state } = photo;

@@ -9,7 +9,7 @@ export interface MeasureRow {
   /** As many parts as the kind takes, in its order. */
   readonly parts: readonly MeasurePartKey[];
   readonly state: MeasureStateKey;
-  /** The second state, for a change between two states; null for every other kind. */
+  /** The second state, for a change between two states; null where the kind needs one state. */
   readonly otherState: MeasureStateKey | null;
   /** As typed: `452.5`, `17 3/4`, `120/70-17`. */
   readonly figure: string;

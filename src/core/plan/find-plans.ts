@@ -75,7 +75,7 @@ function searchFor(prepared: Prepared): PlanSearch {
   let best: Ranked | null = null;
 
   const tryOne = (combination: number): void => {
-    // Once there is a plan, nobody asks for a relaxation.
+    // Once there is a plan, no relaxation is needed.
     const largest = best === null ? (nearest?.miss.size ?? Infinity) : -1;
     const { stop, off, miss } = judge(all.setupAt(combination), largest);
     if (stop === null || miss !== null) {

@@ -20,7 +20,7 @@ export interface PlanStep {
 
 export interface Plan {
   readonly setup: Setup;
-  /** In working order; none where the bike as set meets the targets. */
+  /** In working order; empty if the bike already meets the targets. */
   readonly steps: readonly PlanStep[];
   readonly minutes: number;
   /** How far the readings are from what they should be exactly, in changes that a rider notices, by weight. */
