@@ -24,7 +24,7 @@ test('a finger types a target in inches, finds a plan, tries it and takes it bac
   expect(await amissIn(plan(page))).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
   await first.getByRole('button', { name: 'Try plan 1' }).tap();
-  await expect(plans(page)).toContainText('The bike has changed since');
+  await expect(plans(page)).toContainText('The bike or what was asked has changed since');
   await undoButton(page).tap();
   await expectNoUndo(page);
 });
