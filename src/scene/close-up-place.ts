@@ -8,8 +8,8 @@ export interface Surroundings {
   readonly heightPx: number;
   /** What no close-up may lie over. */
   readonly clear: readonly Box[];
-  /** Places on the bike's outline, of which as few as possible are covered. */
-  readonly bike: readonly Point[];
+  /** Places on the bike's outline, of which as few as possible are covered; asked for only where a place is sought. */
+  readonly bike: () => readonly Point[];
 }
 
 /** Free space to the window's edge and to what is kept clear, px. */
@@ -42,8 +42,10 @@ export interface LeastSize {
 /** The box for a close-up of what lies at `near`; null where there is no room for one. */
 export function closeUpPlace(near: Point, least: LeastSize, about: Surroundings): Box | null {
   let best: { box: Box; cost: number } | null = null;
+  let outline: readonly Point[] | null = null;
+  const bike = (): readonly Point[] => (outline ??= about.bike());
   for (const [width, height] of sizes(least, about)) {
-    const found = bestOfSize(width, height, near, about);
+    const found = bestOfSize(width, height, near, about, bike);
     if (found === null) continue;
     if (found.covered <= GOOD) return found.box;
     if (best === null || found.cost < best.cost) best = found;
@@ -74,16 +76,24 @@ function bestOfSize(
   width: number,
   height: number,
   near: Point,
-  { widthPx, heightPx, clear, bike }: Surroundings,
+  { widthPx, heightPx, clear }: Surroundings,
+  bike: () => readonly Point[],
 ): { box: Box; cost: number; covered: number } | null {
   let best: { box: Box; cost: number; covered: number } | null = null;
   const [mostLeft, mostTop] = [widthPx - EDGE - width, heightPx - EDGE - height];
   for (let left = mostLeft; left >= EDGE; left -= STEP)
     for (let top = EDGE; top <= mostTop; top += STEP) {
       const box = { left, top, right: left + width, bottom: top + height };
-      if (!clear.every((other) => apart(box, other))) continue;
-      const covered = bike.reduce((sum, place) => sum + (holds(box, place) ? 1 : 0), 0);
-      const cost = COVERED * covered + distance(box, near);
+      const inTheWay = clear.find((other) => !apart(box, other));
+      if (inTheWay !== undefined) {
+        // Every place down to its lower edge meets it too.
+        top += STEP * Math.max(0, Math.ceil((inTheWay.bottom + CLEARANCE - top) / STEP) - 1);
+        continue;
+      }
+      const away = distance(box, near);
+      if (best !== null && away >= best.cost) continue;
+      const covered = bike().reduce((sum, place) => sum + (holds(box, place) ? 1 : 0), 0);
+      const cost = COVERED * covered + away;
       if (best === null || cost < best.cost) best = { box, cost, covered };
     }
   return best;

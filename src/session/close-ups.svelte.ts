@@ -54,11 +54,12 @@ export class CloseUps {
       trailWordsBox(live.stance, view, drawing.textPx),
       ...this.#bench.handles.boxes,
     ];
-    const bike = bikeShapes(live.stance, live.bike, live.setup).flatMap((shape) =>
-      shape.kind === 'path' && OUTLINE.includes(shape.role)
-        ? shape.steps.flatMap(placesOf).map((place) => toScreen(view, place))
-        : [],
-    );
+    const bike = (): Point[] =>
+      bikeShapes(live.stance, live.bike, live.setup).flatMap((shape) =>
+        shape.kind === 'path' && OUTLINE.includes(shape.role)
+          ? shape.steps.flatMap(placesOf).map((place) => toScreen(view, place))
+          : [],
+      );
     const shapes: Shape[] = [];
     const boxes: Box[] = [];
     for (const closeUp of wanted) {
