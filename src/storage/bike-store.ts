@@ -65,6 +65,14 @@ export interface WholeBike {
   readonly pictures: readonly KeptPicture[];
 }
 
+/** What a file brings into the store. */
+export interface Addition {
+  readonly bikes: readonly Pick<WholeBike, 'bike' | 'card'>[];
+  /** Versions to keep beside the bikes of their ids. */
+  readonly versions: readonly StoredBike[];
+  readonly sheets: readonly StoredSheet[];
+}
+
 /** A record that is no bike. It stays in the store as it is. */
 export interface UnreadableRecord {
   /** The same each time a record is read, and different for every record. */
@@ -123,6 +131,10 @@ export interface BikeStore {
   putBack(whole: WholeBike): Stored<null>;
   /** A bike with all that lies beside it; null when there is none. */
   whole(id: string): Stored<WholeBike | null>;
+  /** Takes all of it or, where anything goes wrong, nothing. */
+  add(addition: Addition): Stored<null>;
+  /** The id of every sheet in the store, whichever bike it belongs to. */
+  sheetIds(): Stored<readonly string[]>;
   /** Its setup sheets in time order. A record that is no sheet stays in the store and is left out. */
   sheets(bikeId: string): Stored<readonly StoredSheet[]>;
   saveSheet(sheet: StoredSheet): Stored<null>;

@@ -2,7 +2,15 @@
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
 import { fail, succeed } from '../core/numeric/result.ts';
 import { latestFirst, listed, listedAmong, readEntry, sheetsAmong, withSheets } from './bike-index.ts';
-import type { BikeStore, BikeWrite, KeptPicture, Original, Stored, WholeBike } from './bike-store.ts';
+import type {
+  BikeStore,
+  BikeWrite,
+  KeptPicture,
+  Original,
+  Stored,
+  StoredSheet,
+  WholeBike,
+} from './bike-store.ts';
 import { readRecord, shelfOf } from './read-record.ts';
 import { settleWrite } from './settle-write.ts';
 import { faultOf, storageFault } from './storage-fault.ts';
@@ -26,6 +34,8 @@ const BESIDE = ['index', 'sheets', 'pictures', 'revisions', 'originals'] as cons
 
 /** A database that has not answered by then will not, ms: another tab may hold it, or the disk may be failing. */
 const LONGEST_ANSWER_MS = 5000;
+/** A shop's years of bikes and sheets take longer to bring in. */
+const LONGEST_ADDITION_MS = 300_000;
 
 type Database = IDBPDatabase<Shelves>;
 
@@ -56,7 +66,7 @@ function open(onGone: () => void): Promise<Database> {
 }
 
 /** An unreadable record as it goes to the shelf of revisions: as it is, under a key that no tab has. */
-function setAside(record: unknown, { id, savedAt }: BikeWrite): object {
+function setAside(record: unknown, { id, savedAt }: Pick<BikeWrite, 'id' | 'savedAt'>): object {
   return { ...(record as object), id, writer: `unreadable-${savedAt}` };
 }
 
@@ -83,12 +93,56 @@ async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<
   };
 }
 
+/**
+ * Writes in one transaction: where anything goes wrong, nothing of it is there. A write may be refused at once, and then
+ * those before it would go in alone.
+ */
+async function writeWhole<T>(
+  database: Database,
+  shelves: StoreNames<Shelves>[],
+  write: (within: Within<'readwrite'>) => Promise<T>,
+): Promise<T> {
+  const transaction = database.transaction(shelves, 'readwrite');
+  let ended = false;
+  const end = (): void => {
+    ended = true;
+  };
+  // Its failure is the same as that of the write, which is given on.
+  transaction.done.then(end, end);
+  try {
+    const answer = await write(transaction);
+    await transaction.done;
+    return answer;
+  } catch (error) {
+    if (!ended) transaction.abort();
+    throw error;
+  }
+}
+
+/** Puts records on a shelf. One that is refused at once fails only here, so that no other write is left without an ear. */
+async function putAll<Name extends StoreNames<Shelves>>(
+  within: Within<'readwrite'>,
+  name: Name,
+  records: readonly Shelves[Name]['value'][],
+): Promise<void> {
+  await Promise.all(records.map(async (record) => within.objectStore(name).put(record)));
+}
+
 /** Brings the index up to the sheets that a bike has. A sheet of a bike that is not stored changes nothing there. */
 async function countSheets(within: Within<'readwrite'>, bikeId: string): Promise<void> {
   const entry = listedAmong([await within.objectStore('index').get(bikeId)]).get(bikeId);
   if (entry === undefined) return;
   const sheets = sheetsAmong(await within.objectStore('sheets').index('bikeId').getAll(bikeId));
   await within.objectStore('index').put(withSheets(entry, sheets));
+}
+
+/** The same after a sheet that was not there before, without a look at the others: a bike may have thousands. */
+async function countOneMore(within: Within<'readwrite'>, { bikeId, day }: StoredSheet): Promise<void> {
+  const entry = listedAmong([await within.objectStore('index').get(bikeId)]).get(bikeId);
+  if (entry === undefined) return;
+  const sheets = await within.objectStore('sheets').index('bikeId').count(bikeId);
+  const latestSheet = entry.latestSheet !== null && entry.latestSheet > day ? entry.latestSheet : day;
+  await within.objectStore('index').put({ ...entry, sheets, latestSheet });
 }
 
 /**
@@ -105,11 +159,14 @@ export function browserStore(): BikeStore {
   };
 
   /** Every use goes through here, so that none can throw, reject or hang. */
-  const using = async <T>(use: (database: Database) => Promise<T>): Stored<T> => {
+  const using = async <T>(
+    use: (database: Database) => Promise<T>,
+    longestMs = LONGEST_ANSWER_MS,
+  ): Stored<T> => {
     try {
       // Where storage is forbidden, even looking at it may throw.
       if (typeof indexedDB === 'undefined') return fail(storageFault('missing'));
-      const answer = await withinTime(connect().then(use), LONGEST_ANSWER_MS);
+      const answer = await withinTime(connect().then(use), longestMs);
       if (answer.ok) return succeed(answer.value);
       connection = null;
       return fail(storageFault('silent'));
@@ -118,6 +175,12 @@ export function browserStore(): BikeStore {
       return fail(faultOf(error));
     }
   };
+
+  const writing = <T>(
+    shelves: StoreNames<Shelves>[],
+    write: (within: Within<'readwrite'>) => Promise<T>,
+    longestMs?: number,
+  ): Stored<T> => using((database) => writeWhole(database, shelves, write), longestMs);
 
   return {
     shortLived: null,
@@ -149,10 +212,9 @@ export function browserStore(): BikeStore {
         return read.ok ? read.value : null;
       }),
     save: (write) =>
-      using(async (database) => {
-        const transaction = database.transaction(['bikes', 'index', 'revisions'], 'readwrite');
-        const bikes = transaction.objectStore('bikes');
-        const index = transaction.objectStore('index');
+      writing(['bikes', 'index', 'revisions'], async (within) => {
+        const bikes = within.objectStore('bikes');
+        const index = within.objectStore('index');
         const [there, entry]: [unknown, unknown] = await Promise.all([
           bikes.get(write.id),
           index.get(write.id),
@@ -162,10 +224,9 @@ export function browserStore(): BikeStore {
         // A record that cannot be read is kept too.
         const beside = there === undefined || read.ok ? kept : setAside(there, write);
         await Promise.all([
-          bikes.put(next),
-          index.put(listed(next, readEntry(entry))),
-          ...(beside === null ? [] : [transaction.objectStore('revisions').put(beside)]),
-          transaction.done,
+          putAll(within, 'bikes', [next]),
+          putAll(within, 'index', [listed(next, readEntry(entry))]),
+          putAll(within, 'revisions', beside === null ? [] : [beside]),
         ]);
         const { revision } = next;
         return there === undefined || read.ok
@@ -173,66 +234,75 @@ export function browserStore(): BikeStore {
           : { revision, kept, foundUnreadable: true as const };
       }),
     saveCard: (id, card) =>
-      using(async (database) => {
-        const transaction = database.transaction(['bikes', 'index'], 'readwrite');
-        const index = transaction.objectStore('index');
-        const read = readRecord(await transaction.objectStore('bikes').get(id));
+      writing(['bikes', 'index'], async (within) => {
+        const index = within.objectStore('index');
+        const read = readRecord(await within.objectStore('bikes').get(id));
         if (read.ok) await index.put({ ...listed(read.value, readEntry(await index.get(id))), card });
-        await transaction.done;
         return null;
       }),
     remove: (id) =>
-      using(async (database) => {
-        const transaction = database.transaction(['bikes', ...BESIDE], 'readwrite');
-        const whole = await wholeIn(transaction, id);
-        const sheets = transaction.objectStore('sheets');
-        const pictures = transaction.objectStore('pictures');
-        const revisions = transaction.objectStore('revisions');
-        const originals = transaction.objectStore('originals');
+      writing(['bikes', ...BESIDE], async (within) => {
+        const whole = await wholeIn(within, id);
+        const sheets = within.objectStore('sheets');
+        const pictures = within.objectStore('pictures');
+        const revisions = within.objectStore('revisions');
+        const originals = within.objectStore('originals');
         for (const key of await sheets.index('bikeId').getAllKeys(id)) await sheets.delete(key);
         for (const key of await pictures.index('bikeId').getAllKeys(id)) await pictures.delete(key);
         for (const key of await revisions.index('id').getAllKeys(id)) await revisions.delete(key);
         for (const key of await originals.index('id').getAllKeys(id)) await originals.delete(key);
-        await Promise.all([
-          transaction.objectStore('bikes').delete(id),
-          transaction.objectStore('index').delete(id),
-          transaction.done,
-        ]);
+        await Promise.all([within.objectStore('bikes').delete(id), within.objectStore('index').delete(id)]);
         return whole;
       }),
-    putBack: (whole) =>
-      using(async (database) => {
-        const transaction = database.transaction(['bikes', ...BESIDE], 'readwrite');
-        const { bike, card, sheets, revisions, originals, pictures } = whole;
+    putBack: ({ bike, card, sheets, revisions, originals, pictures }) =>
+      writing(['bikes', ...BESIDE], async (within) => {
         await Promise.all([
-          transaction.objectStore('bikes').put(bike),
-          transaction.objectStore('index').put(withSheets(listed(bike, { card }), sheets)),
-          ...sheets.map((sheet) => transaction.objectStore('sheets').put(sheet)),
-          ...revisions.map((version) => transaction.objectStore('revisions').put(version)),
-          ...originals.map((original) => transaction.objectStore('originals').put(original)),
-          ...pictures.map((picture) => transaction.objectStore('pictures').put(picture)),
-          transaction.done,
+          putAll(within, 'bikes', [bike]),
+          putAll(within, 'index', [withSheets(listed(bike, { card }), sheets)]),
+          putAll(within, 'sheets', sheets),
+          putAll(within, 'revisions', revisions),
+          putAll(within, 'originals', originals),
+          putAll(within, 'pictures', pictures),
         ]);
         return null;
       }),
     whole: (id) => using((database) => wholeIn(database.transaction(['bikes', ...BESIDE]), id)),
+    add: ({ bikes, versions, sheets }) =>
+      writing(
+        ['bikes', 'index', 'sheets', 'revisions'],
+        async (within) => {
+          for (const { bike, card } of bikes) {
+            // What another tab has put there meanwhile, or cannot be read, stays beside it.
+            const there: unknown = await within.objectStore('bikes').get(bike.id);
+            const read = readRecord(there);
+            if (there !== undefined)
+              await within.objectStore('revisions').put(read.ok ? read.value : setAside(there, bike));
+            await within.objectStore('bikes').put(bike);
+            await within.objectStore('index').put(listed(bike, { card }));
+          }
+          await Promise.all([putAll(within, 'revisions', versions), putAll(within, 'sheets', sheets)]);
+          for (const bikeId of new Set(sheets.map((sheet) => sheet.bikeId)))
+            await countSheets(within, bikeId);
+          return null;
+        },
+        LONGEST_ADDITION_MS,
+      ),
+    sheetIds: () => using((database) => database.getAllKeys('sheets')),
     sheets: (bikeId) =>
       using(async (database) => sheetsAmong(await database.getAllFromIndex('sheets', 'bikeId', bikeId))),
     saveSheet: (sheet) =>
-      using(async (database) => {
-        const transaction = database.transaction(['index', 'sheets'], 'readwrite');
-        await transaction.objectStore('sheets').put(sheet);
-        await countSheets(transaction, sheet.bikeId);
-        await transaction.done;
+      writing(['index', 'sheets'], async (within) => {
+        const sheets = within.objectStore('sheets');
+        const isNew = (await sheets.getKey(sheet.id)) === undefined;
+        await sheets.put(sheet);
+        await (isNew ? countOneMore(within, sheet) : countSheets(within, sheet.bikeId));
         return null;
       }),
     removeSheet: (id) =>
-      using(async (database) => {
-        const transaction = database.transaction(['index', 'sheets'], 'readwrite');
-        const [sheet] = sheetsAmong([await transaction.objectStore('sheets').get(id)]);
-        await transaction.objectStore('sheets').delete(id);
-        if (sheet !== undefined) await countSheets(transaction, sheet.bikeId);
-        await transaction.done;
+      writing(['index', 'sheets'], async (within) => {
+        const [sheet] = sheetsAmong([await within.objectStore('sheets').get(id)]);
+        await within.objectStore('sheets').delete(id);
+        if (sheet !== undefined) await countSheets(within, sheet.bikeId);
         return null;
       }),
     keepPicture: (picture) =>

@@ -86,6 +86,16 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       return succeed(null);
     },
     whole: async (id) => succeed(wholeOf(id)),
+    add: async (addition) => {
+      for (const { bike, card } of addition.bikes) {
+        bikes.set(bike.id, bike);
+        cards.set(bike.id, card);
+      }
+      addition.versions.forEach(keepVersion);
+      addition.sheets.forEach((sheet) => sheets.set(sheet.id, sheet));
+      return succeed(null);
+    },
+    sheetIds: async () => succeed([...sheets.keys()]),
     sheets: async (bikeId) => succeed(sheetsOf(bikeId)),
     saveSheet: async (sheet) => {
       sheets.set(sheet.id, sheet);

@@ -83,6 +83,26 @@ describe('a file of several bikes', () => {
 });
 
 describe('bringing one back', () => {
+  it('takes no sheet from another bike, though a file gives both the same id', async () => {
+    const store = memoryStore(null);
+    await restored(store, [filed()]);
+    const copied = filed({ id: 'two', sheets: [{ id: 's1', sheet: sheet('Invented valley road') }] });
+    expect(await restored(store, [copied])).toMatchObject({ bikesAdded: 1, sheetsBeside: 1 });
+    expect(await value(store.sheets('one'))).toHaveLength(1);
+    expect(await value(store.sheets('two'))).toHaveLength(1);
+  });
+
+  it('keeps both states of a bike that the file holds twice', async () => {
+    const store = memoryStore(null);
+    const other = newDocument(plainBike, { ...plainSetup, shockLength: 5 });
+    expect(await restored(store, [filed(), filed({ document: other })])).toMatchObject({
+      bikesAdded: 1,
+      versionsKept: 1,
+      sheetsAdded: 1,
+    });
+    expect(await value(store.revisions('one'))).toHaveLength(1);
+  });
+
   it('into an empty store makes every bike with its card and sheets, and twice makes nothing twice', async () => {
     const store = memoryStore(null);
     const bikes = [filed(), filed({ id: 'two', sheets: [] })];

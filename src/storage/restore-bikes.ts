@@ -1,9 +1,9 @@
 /** Brings bikes and sheets of a file into the store beside what is there: nothing on either side is lost. */
-import { fail, succeed, type Result } from '../core/numeric/result.ts';
+import { succeed, type Result } from '../core/numeric/result.ts';
 import type { FiledBike } from '../document/bikes-file.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { saveSheet } from '../document/save-sheet.ts';
-import type { BikeStore, StoredSheet } from './bike-store.ts';
+import type { Addition, BikeStore } from './bike-store.ts';
 import type { StorageFault } from './storage-fault.ts';
 
 export interface Restored {
@@ -22,49 +22,76 @@ export interface RestoreOptions {
   readonly newId: () => string;
 }
 
+/** What the store holds of one bike, and what has been added to that since. */
+interface Beside {
+  isThere: boolean;
+  /** The states of the bike: the one in the list and the versions beside it. */
+  readonly texts: Set<string>;
+  readonly sheetTexts: Set<string>;
+}
+
 /**
  * Merges the bikes of a file into the store. A bike that is there and says the same stays as it is; one in another
- * state stays too, and the file's is kept beside it as another version. Sheets are joined by their id. Stops at the
- * first fault of the store, with what was done until then in place.
+ * state stays too, and the file's is kept beside it as another version. Sheets are joined by their id. All of it comes
+ * in, or nothing where the store fails.
  */
 export async function restoreBikes(
   store: BikeStore,
   bikes: readonly FiledBike[],
   { now, newId }: RestoreOptions,
 ): Promise<Result<Restored, StorageFault>> {
-  const counts = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0 };
+  const ids = await store.sheetIds();
+  if (!ids.ok) return ids;
+  const taken = new Set(ids.value);
+  const known = new Map<string, Beside>();
+  const addition: { -readonly [Shelf in keyof Addition]: Addition[Shelf][number][] } = {
+    bikes: [],
+    versions: [],
+    sheets: [],
+  };
+  let sheetsBeside = 0;
   for (const { id, card, document, sheets } of bikes) {
+    const found = known.has(id) ? null : await besideOf(store, id);
+    if (found !== null && !found.ok) return found;
+    const beside = found?.value ?? (known.get(id) as Beside);
+    known.set(id, beside);
     const text = saveDocument(document);
-    const { name } = document.bike;
-    const there = await store.load(id);
-    if (!there.ok) return fail(there.reason);
-    if (there.value === null) {
-      const saved = await store.save({ id, name, writer: newId(), savedAt: now, text, known: null });
-      if (!saved.ok) return fail(saved.reason);
-      const noted = await store.saveCard(id, card);
-      if (!noted.ok) return fail(noted.reason);
-      counts.bikesAdded++;
-    } else if (there.value.text !== text) {
-      const beside = await store.revisions(id);
-      if (!beside.ok) return fail(beside.reason);
-      if (!beside.value.some((version) => version.text === text)) {
-        const kept = await store.keepRevision({ id, name, revision: 0, writer: newId(), savedAt: now, text });
-        if (!kept.ok) return fail(kept.reason);
-        counts.versionsKept++;
-      }
-    }
-    const own = await store.sheets(id);
-    if (!own.ok) return fail(own.reason);
+    const state = { id, name: document.bike.name, writer: newId(), savedAt: now, text };
+    if (!beside.isThere) addition.bikes.push({ bike: { ...state, revision: 1 }, card });
+    else if (!beside.texts.has(text)) addition.versions.push({ ...state, revision: 0 });
+    beside.isThere = true;
+    beside.texts.add(text);
     for (const { id: sheetId, sheet } of sheets) {
       const filed = { bikeId: id, day: sheet.day, madeAt: sheet.madeAt, text: saveSheet(sheet) };
-      if (own.value.some((each) => each.text === filed.text)) continue;
-      const isTaken = own.value.some((each) => each.id === sheetId);
-      const stored: StoredSheet = { id: isTaken ? newId() : sheetId, ...filed };
-      const saved = await store.saveSheet(stored);
-      if (!saved.ok) return fail(saved.reason);
-      if (isTaken) counts.sheetsBeside++;
-      else counts.sheetsAdded++;
+      if (beside.sheetTexts.has(filed.text)) continue;
+      const isTaken = taken.has(sheetId);
+      const own = isTaken ? newId() : sheetId;
+      addition.sheets.push({ id: own, ...filed });
+      taken.add(own);
+      beside.sheetTexts.add(filed.text);
+      if (isTaken) sheetsBeside++;
     }
   }
-  return succeed(counts);
+  const added = await store.add(addition);
+  if (!added.ok) return added;
+  return succeed({
+    bikesAdded: addition.bikes.length,
+    versionsKept: addition.versions.length,
+    sheetsAdded: addition.sheets.length - sheetsBeside,
+    sheetsBeside,
+  });
+}
+
+async function besideOf(store: BikeStore, id: string): Promise<Result<Beside, StorageFault>> {
+  const there = await store.load(id);
+  if (!there.ok) return there;
+  if (there.value === null) return succeed({ isThere: false, texts: new Set(), sheetTexts: new Set() });
+  const [versions, sheets] = await Promise.all([store.revisions(id), store.sheets(id)]);
+  if (!versions.ok) return versions;
+  if (!sheets.ok) return sheets;
+  return succeed({
+    isThere: true,
+    texts: new Set([there.value.text, ...versions.value.map(({ text }) => text)]),
+    sheetTexts: new Set(sheets.value.map(({ text }) => text)),
+  });
 }
