@@ -83,9 +83,20 @@ export function saveSheetsTable(
 
 const NOTHING: Restored = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0 };
 
+/** A bike's file ends like this; a folder may hold anything else. */
+const JSON_ENDING = /\.json$/i;
+
 /** Brings files of several bikes, or single bikes, into the store beside what is there, with a report. */
-export async function restoreFiles(store: BikeStore, files: readonly File[]): Promise<Message> {
+export async function restoreFiles(store: BikeStore, given: readonly File[]): Promise<Message> {
+  const files = given.length === 1 ? given : given.filter(({ name }) => JSON_ENDING.test(name));
+  const others = given.length - files.length;
   const report: string[] = [];
+  if (others > 0)
+    report.push(
+      others === 1
+        ? 'One file does not end in .json and was left out.'
+        : `${others} files do not end in .json and were left out.`,
+    );
   let total = NOTHING;
   let opened = 0;
   for (const file of files) {
@@ -97,13 +108,30 @@ export async function restoreFiles(store: BikeStore, files: readonly File[]): Pr
     }
     report.push(...found.value.report.map((sentence) => `${file.name}: ${sentence}`));
     const restored = await restoreBikes(store, found.value.bikes, { now: Date.now(), newId });
-    if (!restored.ok)
-      return errorMessage(`${file.name} was not brought back whole. ${restored.reason.sentence}`, report);
+    if (!restored.ok) {
+      const before = opened === 0 ? [] : [`From the files before it: ${restoredWords(total)}`];
+      return errorMessage(
+        `Nothing of ${file.name} was brought back. ${restored.reason.sentence}`,
+        shortened([...before, ...report]),
+      );
+    }
     opened++;
     total = sumOf(total, restored.value);
   }
-  if (opened === 0) return errorMessage('Nothing was brought back.', report);
-  return { kind: report.length === 0 ? 'done' : 'warning', text: restoredWords(total), details: report };
+  if (opened === 0) return errorMessage('Nothing was brought back.', shortened(report));
+  return {
+    kind: report.length === 0 ? 'done' : 'warning',
+    text: restoredWords(total),
+    details: shortened(report),
+  };
+}
+
+/** Lines of a report that are shown one by one; nobody reads thousands. */
+const MOST_LINES = 20;
+
+function shortened(report: readonly string[]): readonly string[] {
+  const rest = report.length - MOST_LINES;
+  return rest <= 1 ? report : [...report.slice(0, MOST_LINES), `And ${rest} more lines like these.`];
 }
 
 function sumOf(a: Restored, b: Restored): Restored {

@@ -84,7 +84,7 @@ describe('before the store has answered', () => {
     const store = memoryStore(null);
     const first = tab(store);
     const file = new File([saveDocument(track)], 'track.json');
-    const opening = first.keeping.openFile(file);
+    const opening = first.keeping.openFiles([file]);
     const beginning = first.keeping.begin();
     await Promise.all([opening, beginning]);
     await first.leave();
@@ -168,7 +168,7 @@ describe('what is stored', () => {
     const store = memoryStore(null);
     const { keeping, leave } = await begun(store);
     const text = saveDocument(track).replace('"invented": true', '"invented": "yes"');
-    await keeping.openFile(new File([text], 'odd.json'));
+    await keeping.openFiles([new File([text], 'odd.json')]);
     expect(keeping.message?.text).toBe('Opened odd.json, with one change. The file itself is as it was.');
     expect(keeping.message?.details[0]).toContain('bike.invented');
     await leave();
@@ -186,7 +186,7 @@ describe('a file of several bikes', () => {
     await leave();
     const card = { owner: '', notes: '', tags: [], archived: false };
     const bikes = [road, track].map((document, i) => ({ id: `filed-${i}`, card, document, sheets: [] }));
-    await keeping.openFile(new File([saveBikes(bikes, 5)], 'shop.json'));
+    await keeping.openFiles([new File([saveBikes(bikes, 5)], 'shop.json')]);
     expect(keeping.message).toMatchObject({
       kind: 'done',
       text: 'Brought back 2 bikes. What was here is as it was.',
@@ -198,7 +198,7 @@ describe('a file of several bikes', () => {
   it('that is cut off changes nothing and says so', async () => {
     const store = memoryStore(null);
     const { keeping } = await begun(store);
-    await keeping.openFile(new File(['{"format":"sidestance-bikes","schema":1,"bikes":['], 'cut.json'));
+    await keeping.openFiles([new File(['{"format":"sidestance-bikes","schema":1,"bikes":['], 'cut.json')]);
     expect(keeping.message).toMatchObject({ kind: 'error', text: 'Nothing was brought back.' });
     expect(await names(store)).toEqual([]);
   });
@@ -219,7 +219,7 @@ describe('the last bike chosen', () => {
       await slow;
       return new ArrayBuffer(0);
     });
-    const opening = keeping.openFile(file);
+    const opening = keeping.openFiles([file]);
     await keeping.openStored(stored);
     answer();
     await opening;
@@ -277,7 +277,7 @@ describe('when the store takes nothing', () => {
 
 it('a message of what was done stays until the next change, one of what went wrong until it is dismissed', async () => {
   const { keeping, turn } = await begun(memoryStore(null));
-  await keeping.openFile(new File([saveDocument(track)], 'track.json'));
+  await keeping.openFiles([new File([saveDocument(track)], 'track.json')]);
   expect(keeping.message?.text).toBe('Opened track.json.');
   expect(keeping.message?.details).toEqual([]);
   flushSync();
@@ -285,7 +285,7 @@ it('a message of what was done stays until the next change, one of what went wro
   turn(3);
   flushSync();
   expect(keeping.message).toBeNull();
-  await keeping.openFile(new File(['{'], 'cut.json'));
+  await keeping.openFiles([new File(['{'], 'cut.json')]);
   turn(4);
   flushSync();
   expect(keeping.message?.kind).toBe('error');
@@ -294,10 +294,38 @@ it('a message of what was done stays until the next change, one of what went wro
   expect(keeping.message).toBeNull();
 });
 
-it('says that of several files given together one is opened', async () => {
-  const { keeping } = await begun(memoryStore(null));
-  await keeping.openFile(new File([saveDocument(track)], 'track.json'), 2);
-  expect(keeping.message?.details).toEqual(['One bike is opened at a time.']);
+it('takes several files and those of a folder into the list, with a report of what is no bike', async () => {
+  const store = memoryStore(null);
+  const { bench, keeping } = await begun(store);
+  const text = saveDocument(track);
+  // As a browser gives a dropped folder: in parts, and beside it a file of its name that cannot be read.
+  const entry = (file: File): unknown => ({
+    isFile: true,
+    isDirectory: false,
+    name: file.name,
+    file: (found: (file: File) => void) => found(file),
+  });
+  const parts = [[entry(new File([text], 'c.json'))], [entry(new File(['%'], 'photo.jpg'))], []];
+  const folder = {
+    isFile: false,
+    isDirectory: true,
+    name: 'shop',
+    createReader: () => ({ readEntries: (found: (part: unknown) => void) => found(parts.shift()) }),
+  } as unknown as FileSystemEntry;
+  await keeping.openFiles(
+    [new File([text], 'a.json'), new File(['{'], 'cut.json'), new File([], 'shop')],
+    [folder],
+  );
+  expect(keeping.message).toMatchObject({
+    kind: 'warning',
+    text: 'Brought back 2 bikes. What was here is as it was.',
+    details: [
+      'One file does not end in .json and was left out.',
+      'cut.json was not opened. The file breaks off before its end; part of it is missing.',
+    ],
+  });
+  expect(bench.session.document.bike.name).toBe(road.bike.name);
+  expect(await names(store)).toEqual([track.bike.name, track.bike.name]);
 });
 
 it('ends with everything saved and nothing listened to', async () => {

@@ -18,6 +18,7 @@ import { newId } from '../storage/new-id.ts';
 import type { Persistence } from '../storage/persistence.ts';
 import type { SaveStatus } from '../storage/save-status.ts';
 import type { StorageFault } from '../storage/storage-fault.ts';
+import { withFolders } from '../storage/files-of-folder.ts';
 import { readPreferences, type StoredPreferences } from '../storage/stored-preferences.ts';
 import { TabNotices, type TabNotice } from '../storage/tab-notices.ts';
 import { doneMessage, errorMessage, unreadableMessage, type Message } from '../words/keeping-message.ts';
@@ -134,16 +135,18 @@ export class Keeping {
     await this.#turnTo(() => this.#find(store, id));
   }
 
-  /** Opens a file as a new bike, or says why not and leaves everything as it is. `besides` were given with it. */
-  async openFile(file: File, besides = 0): Promise<void> {
+  /** Opens a file as a new bike, or says why not. Several files or bikes come into the list, and the page stays. */
+  async openFiles(given: readonly File[], folders: readonly FileSystemEntry[] = []): Promise<void> {
     const store = this.#store;
     await this.#turnTo(async () => {
-      if (store !== null && (await holdsSeveralBikes(file))) {
-        const message = await restoreFiles(store, [file]);
+      const files = await withFolders(given, folders);
+      if (files.length === 0) return errorMessage('The folder holds no file.');
+      if (store !== null && (files.length !== 1 || (await holdsSeveralBikes(files[0])))) {
+        const message = await restoreFiles(store, files);
         await this.refresh();
         return message;
       }
-      return await findInFile(file, besides, async (id, text) => {
+      return await findInFile(files[0], files.length - 1, async (id, text) => {
         if (store !== null) this.noted(await store.keepOriginal({ id, keptAt: this.#place.now(), text }));
       });
     });

@@ -126,6 +126,12 @@ test('a file of 50 MB is refused without being read', async ({ page }, info) => 
   writeFileSync(large, Buffer.alloc(50_000_000, 0x20));
   await open(page, large);
   await expect(told(page, 'large.json was not opened. The file is 50.0 MB')).toBeVisible();
+  // A picture that someone has renamed is no text either.
+  const png = readFileSync(new URL('../../static/icon-192.png', import.meta.url));
+  await page
+    .getByLabel('Bike file', { exact: true })
+    .setInputFiles({ name: 'photo.json', mimeType: 'application/json', buffer: png });
+  await expect(told(page, 'photo.json was not opened. The file is not text in UTF-8')).toBeVisible();
   await typeInto(page, FRONT_HEIGHT, '9');
   await undo(page);
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('5.0');
@@ -152,7 +158,7 @@ async function dropped(
 
 test('a file dropped anywhere on the page is opened, and a hint says so before', async ({ page }) => {
   await openPage(page);
-  const hint = page.getByText('Drop the bike file to open it');
+  const hint = page.getByText('Drop bike files or a folder to open them');
   const file = { name: 'plain.json', text: readFileSync(plain, 'utf8') };
   await dropped(page, [file], () => expect(hint).toBeVisible());
   await expect(hint).toHaveCount(0);
@@ -160,13 +166,27 @@ test('a file dropped anywhere on the page is opened, and a hint says so before',
   await dropped(page, [{ name: 'cut.json', text: '{' }], () => expect(hint).toBeVisible());
   await expect(told(page, 'cut.json was not opened.')).toBeVisible();
   await expectBike(page, 'Plain road bike, invented');
+  // Several, chosen by Ctrl+O or dropped, come into the list with a report, and the page keeps its bike.
+  const files = [file, { name: 'cut.json', text: '{' }, { name: 'notes.txt', text: 'words' }];
+  await page
+    .getByLabel('Bike file', { exact: true })
+    .setInputFiles(
+      files.map(({ name, text }) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) })),
+    );
+  const report = told(page, 'Brought back one bike.');
+  await expect(report.getByRole('listitem')).toHaveText([
+    'One file does not end in .json and was left out.',
+    'cut.json was not opened. The file breaks off before its end; part of it is missing.',
+  ]);
+  await dropped(page, [file, file], () => expect(hint).toBeVisible());
+  await expect(told(page, 'Brought back 2 bikes.')).toBeVisible();
 });
 
 test('a dragged file that leaves the page takes the hint along, and dragged words show none', async ({
   page,
 }) => {
   await openPage(page);
-  const hint = page.getByText('Drop the bike file to open it');
+  const hint = page.getByText('Drop bike files or a folder to open them');
   const over = page.getByRole('application', { name: 'Side view of the bike' });
   const dataTransfer = await page.evaluateHandle(() => {
     const data = new DataTransfer();
