@@ -42,7 +42,9 @@ export default defineConfig({
     baseURL: address,
     // What a test lets the network answer, or not, must not be answered from the device; the tests of that allow it.
     serviceWorkers: 'block',
-    trace: 'retain-on-failure',
+    // A trace of each test takes as long as the test; `--trace retain-on-failure` records one where it is wanted.
+    trace: 'off',
+    screenshot: 'only-on-failure',
     launchOptions: {
       executablePath: browser,
       args: [
