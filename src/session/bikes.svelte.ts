@@ -20,6 +20,7 @@ import { canDecode } from '../storage/can-decode.ts';
 import { newId } from '../storage/new-id.ts';
 import { doneMessage, errorMessage } from '../words/keeping-message.ts';
 import { bikesInOrder, bikesWith, type BikeOrder } from './bike-search.ts';
+import { freeName } from './free-name.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
 
@@ -133,14 +134,21 @@ export class Bikes {
     const named = renameBike(document, freeName(row.name, names));
     if (!named.ok) return this.#tell(`${row.name} was not duplicated. ${named.reason.sentence}`);
     const copy = newId();
-    const saved = await this.#save(store, copy, named.value, null);
-    if (!saved) return;
-    if (row.stored) {
-      this.#keeping.noted(await store.saveCard(copy, { ...row.card, archived: false }));
-      const pictures = this.#keeping.noted(await store.pictures(id)) ?? [];
-      for (const picture of pictures)
-        this.#keeping.noted(await store.keepPicture({ ...picture, id: newId(), bikeId: copy }));
-    }
+    const pictures = this.#keeping.noted(await store.pictures(id));
+    if (pictures === null) return;
+    const savedAt = this.#keeping.now();
+    const bike = { id: copy, name: named.value.bike.name, revision: 1, writer: newId(), savedAt };
+    // In one go: a copy without its card or half of its pictures would be none.
+    const put = await store.putBack({
+      bike: { ...bike, text: saveDocument(named.value) },
+      card: { ...row.card, archived: false },
+      sheets: [],
+      revisions: [],
+      originals: [],
+      pictures: pictures.map((picture) => ({ ...picture, id: newId(), bikeId: copy })),
+    });
+    this.#keeping.noted(put);
+    if (!put.ok) return;
     await this.#keeping.refresh();
     this.#done(`Duplicated ${row.name}.`, () => this.remove(copy));
   }
@@ -385,13 +393,5 @@ export class Bikes {
 
   #tell(sentence: string): void {
     this.#keeping.message = errorMessage(sentence);
-  }
-}
-
-/** The first of `X, copy`, `X, copy 2` and so on that no bike has. */
-function freeName(name: string, taken: readonly string[]): string {
-  for (let count = 1; ; count++) {
-    const copy = count === 1 ? `${name}, copy` : `${name}, copy ${count}`;
-    if (!taken.includes(copy)) return copy;
   }
 }

@@ -251,7 +251,8 @@ export function browserStore(): BikeStore {
         for (const key of await pictures.index('bikeId').getAllKeys(id)) await pictures.delete(key);
         for (const key of await revisions.index('id').getAllKeys(id)) await revisions.delete(key);
         for (const key of await originals.index('id').getAllKeys(id)) await originals.delete(key);
-        await Promise.all([within.objectStore('bikes').delete(id), within.objectStore('index').delete(id)]);
+        await within.objectStore('bikes').delete(id);
+        await within.objectStore('index').delete(id);
         return whole;
       }),
     putBack: ({ bike, card, sheets, revisions, originals, pictures }) =>
