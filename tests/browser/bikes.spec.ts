@@ -1,9 +1,11 @@
 /** A shop's week with its bikes: found, opened, noted, put away, deleted and brought back, with 2,000 of them. */
+import { fileURLToPath } from 'node:url';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { bikeRow, bikeRows, bikesDialog, expectBike, openBikes, openCard } from './support/bikes.ts';
 import { expectKeptFork } from './support/kept.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto, undo } from './support/panels.ts';
+import { beginSheet, keepSheet, openSheets, sheetRow, sheets } from './support/sheets.ts';
 import { openPage } from './support/side-view.ts';
 
 /** Copies the stored bike many times into the browser's database, with owners of their own. */
@@ -56,21 +58,49 @@ test('a bike is opened by Enter, and passing over others with the arrow keys ope
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('5.0');
 });
 
-test('a card takes the owner, and a deleted bike comes back', async ({ page }) => {
+test('a shop’s week: a customer’s bike with owner, picture and sheet, put away, deleted by mistake, and found again', async ({
+  page,
+}) => {
   await openPage(page);
   await typeInto(page, FRONT_HEIGHT, '9');
-  await expectKeptFork(page, 9);
+  await openSheets(page);
+  await beginSheet(page);
+  await sheets(page).getByLabel('What was felt').fill('pushes wide at the exit');
+  await keepSheet(page);
   const card = await openCard(page, 'Road sport, as delivered');
   await card.getByRole('textbox', { name: 'Owner' }).fill('Ana');
   await card.getByRole('textbox', { name: 'Owner' }).press('Enter');
   await expect(bikesDialog(page).getByText('Changed the owner')).not.toHaveCount(0);
+  const picker = card.getByLabel('Picture file');
+  await picker.setInputFiles({ name: 'photo.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('words') });
+  await expect(bikesDialog(page)).toContainText(
+    'photo.jpg was not kept. This browser cannot show it as a picture.',
+  );
+  await picker.setInputFiles(fileURLToPath(new URL('../../static/icon-192.png', import.meta.url)));
+  const picture = card.getByRole('img', { name: 'Picture of Road sport, as delivered' });
+  await expect(picture).toHaveJSProperty('naturalWidth', 192);
   const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
   expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
   await card.getByRole('button', { name: 'Delete' }).click();
   await bikesDialog(page).getByRole('button', { name: 'Undo', exact: true }).click();
-  // Its card is open again, with the owner.
+  // Its card is open again, with the owner and the picture.
   await expect(card.getByRole('textbox', { name: 'Owner' })).toHaveValue('Ana');
+  await expect(picture).toHaveJSProperty('naturalWidth', 192);
   await expectBike(page, 'Road sport, as delivered');
+  await card.getByRole('button', { name: 'Archive', exact: true }).click();
+  await page.keyboard.press('Escape');
+  await startDemo(page, 'Twin-shock roadster');
+  // Months later the customer is back.
+  await page.reload();
+  const dialog = await openBikes(page);
+  await dialog.getByRole('searchbox').fill('ana');
+  await expect(dialog.getByText('No bike holds these words.')).toBeVisible();
+  await dialog.getByRole('checkbox', { name: 'Archived too' }).check();
+  await expect(bikeRow(page, 'Road sport, as delivered')).toContainText('1 setup sheet');
+  await dialog.getByRole('searchbox').press('Enter');
+  await expectBike(page, 'Road sport, as delivered');
+  await openSheets(page);
+  await expect(sheetRow(page, 'pushes wide at the exit')).toBeVisible();
 });
 
 test('2,000 bikes are on the page as a few rows, and are searched by their owner', async ({ page }) => {

@@ -2,8 +2,9 @@
 import { expect, test, type Page } from '@playwright/test';
 import { askForDemo, chooseBike, expectBike } from './support/bikes.ts';
 import { savedDocument } from './support/bike-document.ts';
-import { kept } from './support/kept.ts';
+import { expectKeptFork, kept } from './support/kept.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto, undo } from './support/panels.ts';
+import { beginSheet, keepSheet, openSheets, sheetRow, sheets } from './support/sheets.ts';
 import { openPage } from './support/side-view.ts';
 
 const warning = (page: Page) => page.getByRole('alert').filter({ hasText: 'save the bike to a file' });
@@ -65,7 +66,8 @@ test('S14: with full storage the page works, says so until a save comes through,
   await page.addInitScript(() => {
     const put = IDBObjectStore.prototype.put;
     IDBObjectStore.prototype.put = function (...given) {
-      if (!('room' in window) && this.name === 'bikes') throw new DOMException('full', 'QuotaExceededError');
+      if (!('room' in window) && ['bikes', 'sheets'].includes(this.name))
+        throw new DOMException('full', 'QuotaExceededError');
       return put.apply(this, given);
     };
   });
@@ -79,10 +81,21 @@ test('S14: with full storage the page works, says so until a save comes through,
   await expect(asked).toHaveCount(0);
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('12.0');
 
+  // A sheet that finds no room keeps its words in the form.
+  await openSheets(page);
+  await beginSheet(page);
+  await sheets(page).getByLabel('What was felt').fill('calm on the brakes');
+  await sheets(page).getByRole('button', { name: 'Keep this sheet' }).click();
+  await expect(sheets(page).getByRole('alert')).toContainText('neither could its sheet');
+  await expect(sheets(page).getByLabel('What was felt')).toHaveValue('calm on the brakes');
+
   await page.evaluate(() => Object.assign(window, { room: true }));
-  await typeInto(page, FRONT_HEIGHT, '13');
+  await keepSheet(page);
+  await expect(sheetRow(page, 'calm on the brakes')).toBeVisible();
   await expect(warning(page)).toHaveCount(0);
-  expect(await kept(page)).toMatchObject([{ forkTubes: 13 }]);
+  await typeInto(page, FRONT_HEIGHT, '13');
+  await expectKeptFork(page, 13);
+  expect(await kept(page)).toHaveLength(1);
 });
 
 test('a bike whose changes cannot be stored may be left all the same', async ({ page }) => {
