@@ -8,6 +8,7 @@ import {
   mass,
   MOST_TRAVEL_ROWS,
   placed,
+  rate,
   thread,
 } from './bounds.ts';
 import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
@@ -272,6 +273,21 @@ const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
             : 'Weight that moves with the rear axle: wheel, brake and sprocket, and a share of the swingarm where its own weight is not entered.',
       },
       assumed(0),
+      mass,
+    ),
+    tyreRate: numberOrNone(
+      {
+        words: `${end} tyre rate`,
+        help: 'Load over sink of the tyre, upright; none for a rigid tyre. The tyre gives where the springs carry the bike, not in Topped out and Travel set by hand.',
+      },
+      rate,
+    ),
+    tyreMeasuredUnder: numberField(
+      {
+        words: `${end} weight while tyre was measured`,
+        help: 'Weight on this wheel while its diameter or its axle height was measured, so that the sink counts once; 0 for a wheel off the ground. Changes nothing on a rigid tyre.',
+      },
+      documented(0),
       mass,
     ),
   });

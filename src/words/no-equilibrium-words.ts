@@ -53,6 +53,8 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
     `The air at the ${endOf(no)}end is used up at ${write(no.found, 'length')} of ${write(no.limit, 'length')}: it locks there. Make the air gap larger, or check the steel volume.`,
   balanceTooStrong: (no) =>
     `The ${endOf(no)}balance chamber pulls the wheel right through its travel. Lower its pressure, or raise that of the air it works against.`,
+  tyreFlat: (no, write) =>
+    `The ${endOf(no)}tyre would sink ${write(no.found, 'length')}, more than its sidewall of ${write(no.limit, 'length')}. Check its rate, its size and the weight on it.`,
   noMass: () =>
     'Nothing on the bike has a weight, so the springs have nothing to carry. Give the bike its weight.',
   massBehindRearAxle: () =>

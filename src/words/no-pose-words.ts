@@ -13,6 +13,8 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
     `The ${whichEnd(no)}tyre’s size code cannot be read. Write it as on the sidewall, such as 190/55-17, or give the diameter as measured.`,
   tyreSizeImpossible: (no) =>
     `The ${whichEnd(no)}tyre’s outside diameter is not one a wheel can have. Check the size code or the measured diameter.`,
+  tyreRateNotAboveZero: (no) =>
+    `The ${whichEnd(no)}tyre’s rate is zero or less, so it would carry nothing. Give the load over the sink, such as 150 to 250 N/mm on the road, or leave the rate out for a rigid tyre.`,
   inputNotANumber: () =>
     'One of the numbers is missing or is no number. Check the fields of the bike and the adjusters.',
   inputTooLarge: () =>

@@ -98,8 +98,8 @@ export const plainBike: Bike = {
     stayLength: 500,
     bracketSide: 'above',
   },
-  frontWheel: { rimDiameter: 431.8, unsprungMass: 16 },
-  rearWheel: { rimDiameter: 431.8, unsprungMass: 22 },
+  frontWheel: { rimDiameter: 431.8, unsprungMass: 16, tyreRate: null, tyreMeasuredUnder: 0 },
+  rearWheel: { rimDiameter: 431.8, unsprungMass: 22, tyreRate: null, tyreMeasuredUnder: 0 },
   drive: PLAIN_DRIVE,
 };
 

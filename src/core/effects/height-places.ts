@@ -2,6 +2,7 @@
 import { inFrame, onGround } from '../chassis/pose.ts';
 import { asStored, fromPivot } from '../chassis/pivot-move.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
+import { freeRadius } from '../standing/tyres.ts';
 import type { Stance } from '../standing/stance.ts';
 
 export interface HeightPlace {
@@ -24,7 +25,10 @@ export const HEIGHT_PLACES: readonly HeightPlace[] = [
     adjuster: 'forkTubes',
     words: ['front', 'at the axle line'],
     // Straight above the axle, where the tyre ends and a tape can be held.
-    on: ({ frontAxle, machine }) => ({ x: frontAxle.x, y: 2 * machine.frontRadius }),
+    on: ({ frontAxle, machine }) => ({
+      x: frontAxle.x,
+      y: frontAxle.y + freeRadius(machine.tyres, 'front', machine.frontRadius),
+    }),
   },
   {
     key: 'rear',
@@ -32,7 +36,10 @@ export const HEIGHT_PLACES: readonly HeightPlace[] = [
     end: 'rear',
     adjuster: 'shockLength',
     words: ['rear', 'at the axle line'],
-    on: ({ rearAxle, machine }) => ({ x: rearAxle.x, y: 2 * machine.rearRadius }),
+    on: ({ rearAxle, machine }) => ({
+      x: rearAxle.x,
+      y: rearAxle.y + freeRadius(machine.tyres, 'rear', machine.rearRadius),
+    }),
   },
   {
     key: 'seat',

@@ -134,6 +134,10 @@ export interface Wheel {
   readonly rimDiameter: number;
   /** Unsprung mass that moves with this axle, kg. */
   readonly unsprungMass: number;
+  /** Radial rate of the tyre, load over sink, N/mm; null for a tyre that does not give. */
+  readonly tyreRate: number | null;
+  /** Weight that lay on the wheel while the tyre's size was measured, kg; 0 for a wheel off the ground. */
+  readonly tyreMeasuredUnder: number;
 }
 
 export interface Drive {

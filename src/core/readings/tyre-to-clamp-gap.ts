@@ -1,4 +1,5 @@
 /** Gap between front tyre and lower clamp with the fork fully in. */
+import { freeRadius } from '../standing/tyres.ts';
 import type { Reading } from './reading.ts';
 import { absent } from './absent.ts';
 
@@ -16,10 +17,10 @@ export const tyreToClampGap: Reading = {
   group: 'suspension',
   quantity: 'length',
   construction: 'clampGap',
-  read: ({ machine: { front, frontRadius } }) =>
+  read: ({ machine: { front, tyres, frontRadius } }) =>
     front.lowerClampDepth === null
       ? absent('noClampDepth')
-      : front.legLength - front.travel - front.lowerClampDepth - frontRadius,
+      : front.legLength - front.travel - front.lowerClampDepth - freeRadius(tyres, 'front', frontRadius),
   more: 'more room over the front tyre',
   less: 'less room over the front tyre',
   belowZero: { more: 'tyre reaches less far into the clamp', less: 'tyre reaches further into the clamp' },

@@ -1,5 +1,6 @@
 /** What about a standing bike a rider must be warned of, whatever the readings on show. */
 import { hasRuns } from '../parts/drive-kind.ts';
+import { freeRadius } from '../standing/tyres.ts';
 import { lowerPull } from '../standing/drive-slopes.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
@@ -35,10 +36,12 @@ export type Warning =
  */
 export function warningsFor(on: StandingBike, rested: StandingBike): Warning[] {
   const { machine } = on;
+  const frontTyre = freeRadius(machine.tyres, 'front', machine.frontRadius);
+  const rearTyre = freeRadius(machine.tyres, 'rear', machine.rearRadius);
   const runs = hasRuns(machine.driveKind);
   const found: readonly (readonly [Warning, boolean])[] = [
-    ['pivotInTyre', machine.rear.arm < machine.rearRadius],
-    ['tyresOverlap', axlesApart(on) < machine.frontRadius + machine.rearRadius],
+    ['pivotInTyre', machine.rear.arm < rearTyre],
+    ['tyresOverlap', axlesApart(on) < frontTyre + rearTyre],
     ['frontSprocketOnGround', runs && on.countershaft.y < machine.frontSprocketRadius],
     ['rearSprocketOnGround', runs && machine.rearSprocketRadius > machine.rearRadius],
     ['tubeOutOfClamp', machine.front.tubeAbove < 0],

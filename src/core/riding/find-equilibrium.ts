@@ -6,6 +6,7 @@ import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { pushesOn, type Pushes } from './pushes.ts';
 import { forcesWrong, type RideForces } from './ride-forces.ts';
+import { standOnTyres } from './tyre-sink.ts';
 import { steadyLoads, type SteadyLoads } from './steady-loads.ts';
 
 /** How far from balance an answer may be, mm of travel: ten thousand times the rounding of the pushes over the rates. */
@@ -35,6 +36,17 @@ export interface Settled {
 export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel): Settled | NoEquilibrium {
   const wrong = forcesWrong(forces);
   if (wrong !== null) return wrong;
+  return standOnTyres<Settled>(sprung, (onTyres, before) =>
+    settleOnRadii(onTyres, forces, before === null ? near : before.stance.travel),
+  );
+}
+
+/** The same on tyres of given radii. */
+function settleOnRadii(
+  sprung: SprungMachine,
+  forces: RideForces,
+  near: Travel | undefined,
+): Settled | NoEquilibrium {
   const { most } = sprung;
   let refusal: NoEquilibrium | null = null;
   const pushesAt = (front: number, rear: number): Pushes | null => {

@@ -11,6 +11,7 @@ import { NEWTON_A_SQUARE_MM_PER_BAR } from '../units/convert.ts';
 import type { MainSupport, SpringSet } from '../standing/spring-set.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Travel } from '../standing/stance.ts';
+import { standOnTyres } from './tyre-sink.ts';
 import { steadyLoads } from './steady-loads.ts';
 
 /** Sag wanted at both ends, mm from hanging: by the bike's own weight, and with rider and load. */
@@ -58,10 +59,14 @@ interface Asked {
 }
 
 function askedOfCoils(sprung: SprungMachine, travel: Travel): Asked | NoEquilibrium {
-  const on = stance(sprung.machine, travel);
-  if (!on.ok) return on;
-  const loads = steadyLoads(on, AT_REST, sprung.brake);
-  if (!loads.ok) return loads;
+  const stood = standOnTyres(sprung, ({ machine }) => {
+    const on = stance(machine, travel);
+    if (!on.ok) return on;
+    const loads = steadyLoads(on, AT_REST, sprung.brake);
+    return loads.ok ? { ok: true as const, on, loads } : loads;
+  });
+  if (!stood.ok) return stood;
+  const { on, loads } = stood;
   const atShock = (loads.rearPush * on.pose.pivot.x) / on.arm.lever;
   return {
     ok: true,

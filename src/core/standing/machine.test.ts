@@ -146,8 +146,8 @@ describe('a machine is refused', () => {
     });
     expect(refusal(plainBike, { riderMass: -2 })).toMatchObject({ reason: 'massNegative', found: -2 });
     expect(refusal(plainBike, { loadMass: -3 })).toMatchObject({ reason: 'massNegative', found: -3 });
-    const front = { ...plainBike, frontWheel: { rimDiameter: 430, unsprungMass: -4 } };
-    const rear = { ...plainBike, rearWheel: { rimDiameter: 430, unsprungMass: -5 } };
+    const front = { ...plainBike, frontWheel: { ...plainBike.frontWheel, unsprungMass: -4 } };
+    const rear = { ...plainBike, rearWheel: { ...plainBike.rearWheel, unsprungMass: -5 } };
     expect(refusal(front)).toMatchObject({ reason: 'massNegative', found: -4 });
     expect(refusal(rear)).toMatchObject({ reason: 'massNegative', found: -5 });
   });

@@ -16,6 +16,7 @@ import { axleSlot, loopOf, stretchOf, wornLoopOf } from './chain-of.ts';
 import { axleForChain, SLOT_ROUNDING, type AxleMisfit, type AxleSlot } from './axle-in-slot.ts';
 import { rearBrakeOf, torqueArmOf, type RearBrake, type StayedBrake } from './rear-brake.ts';
 import { springSetOf, type SpringSet } from './spring-set.ts';
+import { freeRadius, tyresOf, type Tyres } from './tyres.ts';
 import { carriedMasses, type CarriedMass } from './carried-masses.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
 
@@ -24,8 +25,11 @@ export interface Machine {
   readonly ok: true;
   readonly front: FrontEnd;
   readonly rear: Suspension;
+  /** Axle to ground: of the free tyre, or as loaded where the springs carry a bike whose tyres give. */
   readonly frontRadius: number;
   readonly rearRadius: number;
+  /** Tyres that give; null where both are rigid. */
+  readonly tyres: Tyres | null;
   readonly driveKind: DriveKind;
   /** How far an eccentric holds the pivot from where it is drawn, frame coordinates. */
   readonly pivotForward: number;
@@ -86,14 +90,17 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
   const least = Math.min(frontUnsprung, rearUnsprung, mass, ...carried.map(({ mass }) => mass));
   if (least < 0) return refuse('massNegative', { found: least, limit: 0 });
   if (wrongLoop !== null) return refuse('chainPitchImpossible', wrongLoop);
+  const tyres = tyresOf(bike, front.value / 2, rear.value / 2);
+  if (tyres !== null && !tyres.ok) return tyres;
   const torqueArm = kind === 'shaft' ? torqueArmOf(bike.housing, setup) : null;
   const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
   const made: Machine = {
     ok: true,
     front: frontEnd(bike, setup),
     rear: hung,
-    frontRadius: front.value / 2,
-    rearRadius: rear.value / 2,
+    frontRadius: freeRadius(tyres, 'front', front.value / 2),
+    rearRadius: freeRadius(tyres, 'rear', rear.value / 2),
+    tyres,
     driveKind: kind,
     pivotForward: setup.pivotForward,
     pivotUp: setup.pivotUp,

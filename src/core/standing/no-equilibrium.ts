@@ -25,6 +25,8 @@ export type SpringReason =
   | 'airPressureImpossible'
   /** The air is used up before the travel is: the stroke at which the end locks, mm. */
   | 'noAirLeft'
+  /** A tyre that sinks further than its sidewall is high, mm. */
+  | 'tyreFlat'
   /** A balance chamber that pulls the wheel right through its travel. */
   | 'balanceTooStrong';
 

@@ -14,6 +14,11 @@ const byTable = (bike: Bike): boolean => bike.swingarm.links === null;
 
 const legsAlike = (bike: Bike): boolean => bike.fork.otherLeg === null;
 
+const tyreGives =
+  (end: 'frontWheel' | 'rearWheel') =>
+  (bike: Bike): boolean =>
+    bike[end].tyreRate !== null;
+
 const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'swingarm.toppedOutAngleDeg': byTable,
   'swingarm.wheelTravel': byTable,
@@ -23,6 +28,8 @@ const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'frame.countershaft.y': runs,
   'frame.guideRadius': runs,
   'frame.lowerGuideRadius': runs,
+  'frontWheel.tyreMeasuredUnder': tyreGives('frontWheel'),
+  'rearWheel.tyreMeasuredUnder': tyreGives('rearWheel'),
   'drive.chainPitch': runs,
   'drive.leastFrontTeeth': runs,
   'drive.primaryRatio': hasGears,

@@ -1,0 +1,47 @@
+/** Tyres that give under load: their rates, and their radii with no load on them. */
+import { refuse } from '../numeric/refusal.ts';
+import type { NoPose } from '../chassis/no-pose.ts';
+import type { Bike, Wheel } from '../parts/bike.ts';
+import { STANDARD_GRAVITY } from '../units/convert.ts';
+
+export interface TyreGive {
+  /** Load over sink, N/mm; null for a rigid tyre. */
+  readonly rate: number | null;
+  /** Outside radius with no load on it, mm. */
+  readonly freeRadius: number;
+  /** Height of the sidewall, mm. */
+  readonly sidewall: number;
+}
+
+export interface Tyres {
+  readonly ok: true;
+  readonly front: TyreGive;
+  readonly rear: TyreGive;
+}
+
+/**
+ * The tyres of a bike by their measured radii, mm; null where both are rigid. A tyre that was measured under load is
+ * larger without it, by the load over the rate. No answer when a rate is zero or less.
+ * Example: measured radius 300 mm under 76.4791 kg, rate 150 N/mm → free radius 305 mm.
+ */
+export function tyresOf(bike: Bike, frontRadius: number, rearRadius: number): Tyres | NoPose | null {
+  const { frontWheel, rearWheel } = bike;
+  if (frontWheel.tyreRate === null && rearWheel.tyreRate === null) return null;
+  if (frontWheel.tyreRate !== null && !(frontWheel.tyreRate > 0))
+    return refuse('tyreRateNotAboveZero', { end: 'front', found: frontWheel.tyreRate, limit: 0 });
+  if (rearWheel.tyreRate !== null && !(rearWheel.tyreRate > 0))
+    return refuse('tyreRateNotAboveZero', { end: 'rear', found: rearWheel.tyreRate, limit: 0 });
+  const least = Math.min(frontWheel.tyreMeasuredUnder, rearWheel.tyreMeasuredUnder);
+  if (least < 0) return refuse('massNegative', { found: least, limit: 0 });
+  return { ok: true, front: giveOf(frontWheel, frontRadius), rear: giveOf(rearWheel, rearRadius) };
+}
+
+function giveOf({ tyreRate, tyreMeasuredUnder, rimDiameter }: Wheel, measured: number): TyreGive {
+  const sunk = tyreRate === null ? 0 : (tyreMeasuredUnder * STANDARD_GRAVITY) / tyreRate;
+  return { rate: tyreRate, freeRadius: measured + sunk, sidewall: measured + sunk - rimDiameter / 2 };
+}
+
+/** Radius of a tyre with no load on it, mm; `rigid` is that of one that does not give. */
+export function freeRadius(tyres: Tyres | null, end: 'front' | 'rear', rigid: number): number {
+  return tyres === null ? rigid : tyres[end].freeRadius;
+}
