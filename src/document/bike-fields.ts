@@ -138,13 +138,6 @@ const cell = v.pipe(v.number(), v.finite(), v.minValue(-LARGEST_LENGTH), v.maxVa
 
 const plusMinus = v.optional(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(LARGEST_LENGTH)));
 
-const cellJson = (description: string, minimum = -LARGEST_LENGTH) => ({
-  description: `${description} Unit: mm.`,
-  type: 'number',
-  minimum,
-  maximum: LARGEST_LENGTH,
-});
-
 const travelTable: Leaf<readonly TravelRow[]> = {
   kind: 'leaf',
   words: 'travel table',
@@ -166,24 +159,8 @@ const travelTable: Leaf<readonly TravelRow[]> = {
   absent: assumed(HALF_AND_HALF),
   standsIn: 'half a millimetre of shock for each of wheel',
   refuseWrong: false,
-  json: {
-    type: 'array',
-    minItems: 2,
-    maxItems: MOST_TRAVEL_ROWS,
-    items: {
-      type: 'object',
-      required: ['wheelTravel', 'shockStroke'],
-      properties: {
-        wheelTravel: cellJson('Rise of the axle, square to the ground with the frame held.'),
-        shockStroke: cellJson('How far the shock is pushed in.'),
-        wheelTravelPlusMinus: cellJson(
-          'How far the wheel travel may be off either way; of the first row, the reading while hanging. Left out where it is exact.',
-          0,
-        ),
-        shockStrokePlusMinus: cellJson('The same of the shock stroke.', 0),
-      },
-    },
-  },
+  json: {},
+  shape: 'travelTable',
   bounds: null,
 };
 
@@ -278,14 +255,14 @@ const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
     tyreRate: numberOrNone(
       {
         words: `${end} tyre rate`,
-        help: 'Load over sink of the tyre, upright; none for a rigid tyre. The tyre gives where the springs carry the bike, not in Topped out and Travel set by hand.',
+        help: 'Load over sink, upright; none for a rigid tyre. It gives only where the springs carry the bike.',
       },
       rate,
     ),
     tyreMeasuredUnder: numberField(
       {
         words: `${end} weight while tyre was measured`,
-        help: 'Weight on this wheel while its diameter or its axle height was measured, so that the sink counts once; 0 for a wheel off the ground. Changes nothing on a rigid tyre.',
+        help: 'Weight on this wheel while its size was measured; 0 off the ground. So its sink counts once.',
       },
       documented(0),
       mass,

@@ -15,7 +15,7 @@ export type Absent<T> =
   | { readonly kind: 'assumed'; readonly value: T };
 
 /** Values that hold others; their published shapes stand apart from the fields. */
-export type ShapeKey = 'links' | 'support' | 'otherLeg';
+export type ShapeKey = 'travelTable' | 'tyre' | 'links' | 'support' | 'otherLeg';
 
 export interface Leaf<T> {
   readonly kind: 'leaf';

@@ -1,4 +1,6 @@
 /** The published shapes of saved values that hold others, apart from their fields so that the page does not carry them. */
+import { LONGEST_CODE } from './tyre-field.ts';
+import { MOST_TRAVEL_ROWS } from './bounds.ts';
 import { ANY_PRESSURE, ANY_RATE, ANY_VOLUME, LARGEST_LENGTH } from '../core/parts/bounds.ts';
 import type { ShapeKey } from './field.ts';
 import type { JsonObject } from './json.ts';
@@ -148,8 +150,62 @@ const airJson = nullOr(
 
 const supportJson = { spring: springJson, air: airJson };
 
+const measuredTyreJson = (key: 'diameter' | 'circumference', description: string): JsonObject => ({
+  type: 'object',
+  required: [key],
+  properties: {
+    [key]: { description: `${description} Unit: mm.`, type: 'number', minimum: 0, maximum: LARGEST_LENGTH },
+  },
+});
+
+const tyreJson: JsonObject = {
+  anyOf: [
+    {
+      type: 'object',
+      required: ['code'],
+      properties: {
+        code: {
+          description: 'Size code from the sidewall, such as 190/55-17.',
+          type: 'string',
+          maxLength: LONGEST_CODE,
+        },
+      },
+    },
+    measuredTyreJson('diameter', 'Outside diameter.'),
+    measuredTyreJson('circumference', 'Rolling circumference.'),
+  ],
+};
+
+const cellJson = (description: string, minimum = -LARGEST_LENGTH): JsonObject => ({
+  description: `${description} Unit: mm.`,
+  type: 'number',
+  minimum,
+  maximum: LARGEST_LENGTH,
+});
+
+const travelTableJson: JsonObject = {
+  type: 'array',
+  minItems: 2,
+  maxItems: MOST_TRAVEL_ROWS,
+  items: {
+    type: 'object',
+    required: ['wheelTravel', 'shockStroke'],
+    properties: {
+      wheelTravel: cellJson('Rise of the axle, square to the ground with the frame held.'),
+      shockStroke: cellJson('How far the shock is pushed in.'),
+      wheelTravelPlusMinus: cellJson(
+        'How far the wheel travel may be off either way; of the first row, the reading while hanging. Left out where it is exact.',
+        0,
+      ),
+      shockStrokePlusMinus: cellJson('The same of the shock stroke.', 0),
+    },
+  },
+};
+
 /** The shape of each field that names one. */
 export const SHAPES: Readonly<Record<ShapeKey, JsonObject>> = {
+  tyre: tyreJson,
+  travelTable: travelTableJson,
   links: {
     anyOf: [
       { type: 'null' },

@@ -111,7 +111,7 @@ function anyOf(field: AnyField): fc.Arbitrary<unknown> {
   if (field.shape === 'otherLeg') return fc.option(anyOtherLeg);
   if (field.words === 'gear ratios')
     return fc.array(fc.double({ min: 0.1, max: 20, noNaN: true }), { maxLength: 12 });
-  if (json.type === 'array')
+  if (field.shape === 'travelTable')
     return fc.array(plainRecord({ wheelTravel: size, shockStroke: size }), { minLength: 2 });
   return fc.oneof(
     plainRecord({ code: fc.string({ maxLength: 60 }) }),

@@ -5,18 +5,10 @@ import type { Tyre } from '../core/parts/tyre.ts';
 import type { Absent, Described, Leaf } from './field.ts';
 
 /** Longer than any code on a sidewall. */
-const LONGEST_CODE = 60;
+export const LONGEST_CODE = 60;
 
 const across = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(LARGEST_LENGTH));
 const code = v.pipe(v.string(), v.maxLength(LONGEST_CODE));
-
-const measured = (key: 'diameter' | 'circumference', description: string) => ({
-  type: 'object',
-  required: [key],
-  properties: {
-    [key]: { description: `${description} Unit: mm.`, type: 'number', minimum: 0, maximum: LARGEST_LENGTH },
-  },
-});
 
 export const tyreField = (described: Described, absent: Absent<Tyre>): Leaf<Tyre> => ({
   kind: 'leaf',
@@ -31,22 +23,7 @@ export const tyreField = (described: Described, absent: Absent<Tyre>): Leaf<Tyre
     'a group with a code such as "190/55-17", or with a diameter or a circumference as a number in mm',
   absent,
   refuseWrong: false,
-  json: {
-    anyOf: [
-      {
-        type: 'object',
-        required: ['code'],
-        properties: {
-          code: {
-            description: 'Size code from the sidewall, such as 190/55-17.',
-            type: 'string',
-            maxLength: LONGEST_CODE,
-          },
-        },
-      },
-      measured('diameter', 'Outside diameter.'),
-      measured('circumference', 'Rolling circumference.'),
-    ],
-  },
+  json: {},
+  shape: 'tyre',
   bounds: null,
 });

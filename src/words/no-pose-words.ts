@@ -14,7 +14,7 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
   tyreSizeImpossible: (no) =>
     `The ${whichEnd(no)}tyre’s outside diameter is not one a wheel can have. Check the size code or the measured diameter.`,
   tyreRateNotAboveZero: (no) =>
-    `The ${whichEnd(no)}tyre’s rate is zero or less, so it would carry nothing. Give the load over the sink, such as 150 to 250 N/mm on the road, or leave the rate out for a rigid tyre.`,
+    `The ${whichEnd(no)}tyre’s rate is zero or less, which carries nothing. Give load over sink, or none for a rigid tyre.`,
   inputNotANumber: () =>
     'One of the numbers is missing or is no number. Check the fields of the bike and the adjusters.',
   inputTooLarge: () =>

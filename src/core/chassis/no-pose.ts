@@ -22,7 +22,7 @@ export type NoPoseReason =
   | 'guideImpossible'
   | 'countershaftBehindAxle'
   | 'massNegative'
-  /** A tyre's radial rate, N/mm; and a weight that its size was measured under, kg. */
+  /** A tyre's radial rate, N/mm. */
   | 'tyreRateNotAboveZero'
   /** The torque arm of a shaft's housing: too long or too short, or its line through the axle, mm. */
   | 'torqueArmCannotClose'

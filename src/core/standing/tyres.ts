@@ -22,7 +22,6 @@ export interface Tyres {
 /**
  * The tyres of a bike by their measured radii, mm; null where both are rigid. A tyre that was measured under load is
  * larger without it, by the load over the rate. No answer when a rate is zero or less.
- * Example: measured radius 300 mm under 76.4791 kg, rate 150 N/mm → free radius 305 mm.
  */
 export function tyresOf(bike: Bike, frontRadius: number, rearRadius: number): Tyres | NoPose | null {
   const { frontWheel, rearWheel } = bike;

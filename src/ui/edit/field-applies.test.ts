@@ -9,6 +9,8 @@ const hidden = (bike: Bike) =>
   BIKE_FIELDS.map(({ path }) => path).filter((path) => !fieldApplies(bike, path));
 /** Asked for in the Chain tab, beside what follows from them, whatever the drive. */
 const OF_CHAIN = ['drive.measuredLinks', 'drive.measuredLength', 'drive.wearLimit', 'drive.leastSlack'];
+/** Only of tyres that give. */
+const OF_TYRES = ['frontWheel.tyreMeasuredUnder', 'rearWheel.tyreMeasuredUnder'];
 /** Only of a shaft whose housing a torque arm holds. */
 const OF_TORQUE_ARM = [
   'housing.armAnchor.x',
@@ -23,8 +25,8 @@ const driven = (kind: Bike['drive']['kind']): Bike => ({
 });
 
 it('all figures are, of a bike with a chain and a caliper on a stay, but those of the Chain tab', () => {
-  expect(hidden(driven('chain'))).toEqual([...OF_CHAIN, ...OF_TORQUE_ARM]);
-  expect(hidden(driven('belt'))).toEqual([...OF_CHAIN, ...OF_TORQUE_ARM]);
+  expect(hidden(driven('chain'))).toEqual([...OF_TYRES, ...OF_CHAIN, ...OF_TORQUE_ARM]);
+  expect(hidden(driven('belt'))).toEqual([...OF_TYRES, ...OF_CHAIN, ...OF_TORQUE_ARM]);
 });
 
 it('those of run and guide are not with a shaft, and those of the gearbox not with a hub motor', () => {
@@ -33,6 +35,7 @@ it('those of run and guide are not with a shaft, and those of the gearbox not wi
     'frame.countershaft.y',
     'frame.guideRadius',
     'frame.lowerGuideRadius',
+    ...OF_TYRES,
     'drive.chainPitch',
     'drive.leastFrontTeeth',
   ];
@@ -42,6 +45,7 @@ it('those of run and guide are not with a shaft, and those of the gearbox not wi
 
 it('those of the stay are not with a caliper on the swingarm', () => {
   expect(hidden(plainBike)).toEqual([
+    ...OF_TYRES,
     ...OF_CHAIN,
     ...OF_TORQUE_ARM,
     'rearBrake.stayAnchor.x',
@@ -55,4 +59,10 @@ it('those of a torque arm are, of a shaft whose housing one holds', () => {
   const shaft = driven('shaft');
   const held = { ...shaft, housing: { ...shaft.housing, heldBy: 'torqueArm' as const } };
   for (const path of OF_TORQUE_ARM) expect(hidden(held)).not.toContain(path);
+});
+
+it('the weight that a tyre was measured under is, of a tyre that gives', () => {
+  const gives = { ...plainBike, frontWheel: { ...plainBike.frontWheel, tyreRate: 160 } };
+  expect(hidden(gives)).not.toContain('frontWheel.tyreMeasuredUnder');
+  expect(hidden(gives)).toContain('rearWheel.tyreMeasuredUnder');
 });
