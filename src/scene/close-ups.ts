@@ -4,7 +4,7 @@ import { groundTrail } from '../core/readings/trail.ts';
 import { throttleIsClosed } from '../core/riding/throttle-closed.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { degrees } from '../core/units/convert.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { shownDifference, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { Point } from '../core/plane/point.ts';
 import { isLess } from '../words/least-told.ts';
 import { shownChange } from '../words/shown-change.ts';
@@ -63,15 +63,16 @@ export function closeUps(live: StandingBike, baseline: StandingBike, options: Cl
   );
 }
 
-/** A line of the heading: its name, how much it changed, and from which figure to which. */
+/** Two lines of the heading, a name with how much it changed, and from which figure to which; none where both are written alike. */
 function changeLines(
   name: string,
   before: number,
   now: number,
   quantity: 'length' | 'angle' | 'percent',
   style: NumberStyle,
-): [string, string] {
-  const change = shownChange(now - before, quantity, style);
+): string[] {
+  const change = shownChange(shownDifference(before, now, quantity, style), quantity, style);
+  if (change.sign === 0) return [];
   const [from, to] = [before, now].map((value) => writeNumber(value, quantity, style));
   return [`${name} ${change.signed}`, `${from.digits} → ${to.text}`];
 }
@@ -88,7 +89,7 @@ function frontCloseUp(
   if (isSame && isLess(rakeNow - rakeBefore, 'angle')) return null;
   const trailWords = changeLines('Trail', before, now, 'length', style);
   const rakeWords = changeLines('Rake', rakeBefore, rakeNow, 'angle', style);
-  const heading = isSame ? [rakeWords[0], rakeWords[1]] : [trailWords[0], trailWords[1], rakeWords[0]];
+  const heading = isSame ? rakeWords : [...trailWords, ...rakeWords.slice(0, 1)];
   return {
     key: 'front',
     at: { x: live.pose.wheelbase, y: 0 },
@@ -175,7 +176,7 @@ function rearCloseUp(
   if (centreBefore === null || centreNow === null) return null;
   const squatWords = changeLines('Anti-squat', before, now, 'percent', style);
   const angleWords = changeLines('Swingarm', angleBefore, angleNow, 'angle', style);
-  const heading = isSame ? [...angleWords] : [...squatWords, angleWords[0]];
+  const heading = isSame ? angleWords : [...squatWords, ...angleWords.slice(0, 1)];
   return {
     key: 'rear',
     at: centreNow,

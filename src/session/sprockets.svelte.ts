@@ -1,5 +1,12 @@
 /** The choice of sprockets: the pairs to compute, filter, order and compare, and the fitting of one of them. */
-import { filteredPairs, sortedPairs, type PairFilter, type PairKey } from '../core/effects/pair-choice.ts';
+import {
+  filteredPairs,
+  sortedPairs,
+  squatEnds,
+  type PairFilter,
+  type PairKey,
+  type SquatEnds,
+} from '../core/effects/pair-choice.ts';
 import {
   pairAsItStands,
   sprocketPairs,
@@ -91,6 +98,7 @@ export class Sprockets {
   readonly #asked: PairsAsked = $derived.by(() => ({
     bike: this.#document.bike,
     setup: this.#document.setup,
+    near: this.#document.baseline.setup,
     ride: this.#standing.state,
     front: this.front,
     rear: this.rear,
@@ -123,6 +131,8 @@ export class Sprockets {
     filteredPairs(this.all, this.#pairFilter(this.filters)),
   );
   readonly passing: number = $derived.by(() => this.#passing.length);
+  /** Of those that pass, the pair with the least and the one with the most anti-squat; null without a figure. */
+  readonly squatEnds: SquatEnds | null = $derived.by(() => squatEnds(this.#passing));
   readonly rows: readonly SprocketRow[] = $derived.by(() =>
     sortedPairs(this.#passing, this.sortKey, this.falling ? 'falling' : 'rising')
       .slice(0, this.#rowsAsked)
@@ -152,9 +162,11 @@ export class Sprockets {
   #asItStands({ setup }: BikeWithSetup): SprocketPair | NoStand {
     const { axlePosition, chainLinks, chainSlack, frontTeeth, rearTeeth } = setup;
     const own = { axlePosition, chainLinks, chainSlack, frontTeeth, rearTeeth };
+    const present = { ...this.#asked.setup, ...own };
     return pairAsItStands({
       ...this.#asked,
-      setup: { ...this.#asked.setup, ...own },
+      setup: present,
+      near: present,
       slack: chainSlack,
       rule: linkRuleOf(this.#document.bike.drive),
     });
@@ -196,11 +208,22 @@ export class Sprockets {
         ? Math.abs((pair.axlePosition ?? NaN) - setup.axlePosition) < SAME_PLACE
         : setup.chainLinks === pair.links;
     return {
-      pair,
+      pair: this.#asCompared(pair),
       isPresent,
       isBaseline: has(baseline.setup),
       changes: !(isPresent && inPlace),
     };
+  }
+
+  /** The pair that all are compared with as it stands, where its chain puts the axle to that place: no row differs from itself. */
+  #asCompared(pair: SprocketPair): SprocketPair {
+    const { reference } = this;
+    const isReference =
+      reference !== null &&
+      reference.frontTeeth === pair.frontTeeth &&
+      reference.rearTeeth === pair.rearTeeth &&
+      Math.abs((reference.axlePosition ?? NaN) - (pair.axlePosition ?? NaN)) < SAME_PLACE;
+    return isReference ? reference : pair;
   }
 
   /** One end of a range; the other gives way when it would be passed, and the count of pairs stays within its limit. */

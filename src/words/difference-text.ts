@@ -1,5 +1,5 @@
 /** How a change from the baseline is written: arrow, sign and number, and which of two words goes with it. */
-import { metricOfSteps, shownSteps, writeChange, type NumberStyle } from '../core/units/number-style.ts';
+import { shownDifference, writeChange, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface Difference {
@@ -18,10 +18,8 @@ export function differenceOf(
   quantity: QuantityKey,
   style: NumberStyle,
 ): Difference {
-  // The difference of the numbers as they are written, so that a person who subtracts them finds it.
-  const steps = shownSteps(value, quantity, style) - shownSteps(baseline, quantity, style);
-  if (steps === 0) return { direction: 'same', arrow: '', amount: '', digits: '' };
-  const change = metricOfSteps(steps, quantity, style);
+  const change = shownDifference(baseline, value, quantity, style);
+  if (change === 0) return { direction: 'same', arrow: '', amount: '', digits: '' };
   const { text, digits } = writeChange(change, quantity, style);
   return {
     direction: change > 0 ? 'more' : 'less',

@@ -3,13 +3,7 @@ import type { HeightEffect, ReadingEffect } from '../core/effects/adjuster-effec
 import { heightPlace, type HeightPlace } from '../core/effects/height-places.ts';
 import type { HeightNotReached, HeightReached, HeightStep } from '../core/effects/reach-height.ts';
 import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
-import {
-  metricOfSteps,
-  shownSteps,
-  writeChange,
-  writeNumber,
-  type NumberStyle,
-} from '../core/units/number-style.ts';
+import { shownDifference, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { writeShort } from './write-short.ts';
 
 type Effect = HeightEffect | ReadingEffect;
@@ -21,8 +15,7 @@ const plain = (mm: number, style: NumberStyle): string => writeNumber(mm, 'lengt
 
 /** The rise between two heights as they are written, mm, so that a person who subtracts the readings finds it. */
 export function shownRise(before: number, after: number, style: NumberStyle): number {
-  const steps = shownSteps(after, 'length', style) - shownSteps(before, 'length', style);
-  return metricOfSteps(steps, 'length', style);
+  return shownDifference(before, after, 'length', style);
 }
 
 function riseWords({ words: [name, where] }: HeightPlace, mm: number, style: NumberStyle): string {
@@ -34,14 +27,17 @@ function changeWords(effect: Effect, style: NumberStyle): string {
   if ('place' in effect) return riseWords(effect.place, shownRise(before, after, style), style);
   const { key, label, quantity } = effect.reading;
   if (key === 'seatHeight') return riseWords(heightPlace('seat'), shownRise(before, after, style), style);
-  const steps = shownSteps(after, quantity, style) - shownSteps(before, quantity, style);
-  const { text } = writeChange(metricOfSteps(steps, quantity, style), quantity, style);
+  const { text } = writeChange(shownDifference(before, after, quantity, style), quantity, style);
   return `${label.charAt(0).toLowerCase()}${label.slice(1)} ${text}`;
 }
 
-/** "Front −4.9 mm at the axle line", "Trail −1.2 mm": what an adjuster does since the baseline. */
-export function effectWords(effect: Effect, style: NumberStyle): string {
+/**
+ * "Front −4.9 mm at the axle line", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
+ * this is its own part.
+ */
+export function effectWords(effect: Effect, style: NumberStyle, othersTurned = false): string {
   const told = changeWords(effect, style);
+  if (othersTurned) return `Alone: ${told}`;
   return told.charAt(0).toUpperCase() + told.slice(1);
 }
 
@@ -70,12 +66,14 @@ export function reachedWords(
   label: string,
   style: NumberStyle,
 ): string {
-  const gives = `${label} ${plain(step.value, style)} gives ${riseWords(place, step.rise, style)}.`;
+  const gives = `${label} ${plain(step.value, style)} gives ${riseWords(place, riseOf(step, style), style)}.`;
   return other === null ? gives : `${gives} ${nextWords(other, style)}`;
 }
 
-function nextWords({ value, rise }: HeightStep, style: NumberStyle): string {
-  return `The next step, ${plain(value, style)}, gives ${signed(rise, style)}.`;
+const riseOf = ({ before, after }: HeightStep, style: NumberStyle): number => shownRise(before, after, style);
+
+function nextWords(step: HeightStep, style: NumberStyle): string {
+  return `The next step, ${plain(step.value, style)}, gives ${signed(riseOf(step, style), style)}.`;
 }
 
 /** Why a wanted height cannot be had, and the furthest that can. */

@@ -33,6 +33,7 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
     more: 'wider',
     less: 'closer',
     belowZero: { more: 'bends less', less: 'bends more' },
+    acrossZero: { more: 'now clear', less: 'now rubs' },
   },
   { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
   {

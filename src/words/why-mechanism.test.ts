@@ -95,7 +95,7 @@ describe('the mechanism on springs, links and other drives', () => {
 
   it('names softer springs, preload and load where they let an end ride deeper', () => {
     const [softer] = ridden(linkedBike, { forkSpringRate: 8 }, 'riderUp');
-    expect(softer).toMatch(/^The fork sits [\d.]+\smm deeper in its travel, with softer springs/u);
+    expect(softer).toMatch(/^The fork sits [\d.]+\smm deeper in its travel, with softer springing/u);
     const less = ridden(linkedBike, { shockPreload: 4 }, 'riderUp').find((text) =>
       text.startsWith('The rear'),
     );

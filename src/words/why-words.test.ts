@@ -48,9 +48,11 @@ const textOf = (told: WhyStory, reading: string): string =>
 const sprung = { bike: linkedBike, from: sprungSetup, state: 'riderUp' } as const;
 
 describe('the explanation of a change', () => {
-  it('says nothing when nothing changed, or nothing that is noticed', () => {
-    for (const changes of [{}, { forkTubes: plainSetup.forkTubes + 0.2 }])
-      expect(story(changes)).toEqual({ headline: null, sentences: [] });
+  it('says nothing when nothing changed, and of what nobody notices only its figures', () => {
+    expect(story({})).toEqual({ headline: null, sentences: [], small: '' });
+    const told = story({ forkTubes: plainSetup.forkTubes + 0.5 });
+    expect(told).toMatchObject({ headline: null, sentences: [] });
+    expect(plain(told.small)).toMatch(/^So far too small for a gauge or a rider: (?:[a-z ]+ [−+]0\.\d+(?:°| mm)(?:, |\.$))+$/);
   });
 
   it('opens with a headline in lay words, without figures', () => {
@@ -120,7 +122,7 @@ describe('the explanation of a change', () => {
 
   it('says why a travel changed: by which adjuster, and by springs or load', () => {
     expect(textOf(story({ forkSpringRate: 8 }, sprung), 'frontTravel')).toMatch(
-      /^Fork travel used \+[\d.]+ mm, deeper, with softer springs.*, all from the fork springs\.$/,
+      /^Fork travel used \+[\d.]+ mm, deeper, with softer springing.*, all from the fork springs\.$/,
     );
     expect(textOf(story({ passengerMass: 70 }, sprung), 'rearTravel')).toMatch(
       /, deeper, with more load on it, all from the passenger\.$/,
@@ -129,7 +131,7 @@ describe('the explanation of a change', () => {
 
   it('says in the reader’s units what it leaves out', () => {
     expect(plain(leastToldWords(metric))).toMatch(
-      /^Changes below 0\.10°, 1\.0 mm and 1 point of a percentage /,
+      /at most 5 changes, .* at least 0\.10°, 1\.0 mm or 1 point of a percentage\. /,
     );
     expect(plain(leastToldWords({ system: 'inch', decimal: ',' }))).toContain('0,04 in');
   });

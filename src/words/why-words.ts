@@ -36,6 +36,8 @@ export interface WhyStory {
   /** Null when no change is large enough for a sentence. */
   readonly headline: string | null;
   readonly sentences: readonly WhySentence[];
+  /** What is told instead where no change is large enough for a sentence; empty where there is none at all. */
+  readonly small: string;
 }
 
 /** Sentences at most, the biggest changes. */
@@ -155,8 +157,8 @@ interface Change {
   readonly weight: number;
 }
 
-/** The changes that sentences name, the one that a rider notices most first. */
-function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
+/** The changes that are written otherwise than zero, the one that a rider notices most first. */
+function changesWritten(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
   return splits
     .map((split): Change => {
       const verbs = VERBS[split.key];
@@ -167,12 +169,29 @@ function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Chan
         shownSteps(fromCore(split.before), quantity, style);
       return { split, verbs, steps, weight: Math.abs(metricOfSteps(steps, quantity, style)) / noticed };
     })
-    .filter(({ split, verbs: { quantity }, steps }) => {
+    .filter(({ steps }) => steps !== 0)
+    .sort((a, b) => b.weight - a.weight);
+}
+
+/** The changes that sentences name. */
+function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
+  return changesWritten(splits, style)
+    .filter(({ split, verbs: { quantity } }) => {
       const { fromCore } = QUANTITIES[quantity];
-      return steps !== 0 && !isLess(fromCore(split.after) - fromCore(split.before), quantity);
+      return !isLess(fromCore(split.after) - fromCore(split.before), quantity);
     })
-    .sort((a, b) => b.weight - a.weight)
     .slice(0, MOST_SENTENCES);
+}
+
+/** "So far too small for a gauge or a rider: rake −0.04°, trail −0.2 mm." */
+function smallWords(splits: readonly AdjusterSplit[], style: NumberStyle): string {
+  const changes = changesWritten(splits, style).slice(0, MOST_CLAUSES);
+  if (changes.length === 0) return '';
+  const written = changes.map(({ split, verbs: { quantity }, steps }) => {
+    const { label } = EXPLAINED[split.key];
+    return `${label.toLowerCase()} ${writeChange(metricOfSteps(steps, quantity, style), quantity, style).text}`;
+  });
+  return `So far too small for a gauge or a rider: ${written.join(', ')}.`;
 }
 
 /** What a change did, in lay words and then with figures and causes. `explained` says what the springs had to do with it. */
@@ -183,7 +202,7 @@ export function whyStory(
   style: NumberStyle,
 ): WhyStory {
   const changes = changesTold(splits, style);
-  if (changes.length === 0) return { headline: null, sentences: [] };
+  if (changes.length === 0) return { headline: null, sentences: [], small: smallWords(splits, style) };
   const topics = new Map<string, string>();
   for (const { split, verbs, steps } of changes) {
     // Of the steering trail speaks, where it changed: it is what the hands feel.
@@ -201,17 +220,18 @@ export function whyStory(
       reading: change.split.key,
       text: changeSentence(change, explained, drive, style),
     })),
+    small: '',
   };
 }
 
-/** The least changes that sentences name, in one sentence. */
+/** What is told and what is not, in two sentences. */
 export function leastToldWords(style: NumberStyle): string {
   const least = [
     writeShort(LEAST_TOLD.angle, 'angle', style),
     writeNumber(LEAST_TOLD.length, 'length', style).text,
     '1\u00a0point of a percentage',
   ];
-  return `Changes below ${least[0]}, ${least[1]} and ${least[2]} are left out: no workshop gauge and no rider notices them.`;
+  return `Told are at most ${MOST_SENTENCES} changes, those that a rider notices most, each of at least ${least[0]}, ${least[1]} or ${least[2]}. All others stand in Readings.`;
 }
 
 function changeSentence(
@@ -300,13 +320,19 @@ function causeName(cause: AdjusterCause, drive: DriveNoun): string {
 /** What has changed of springs and load, by visible amounts, toward where the end has gone. */
 export function springCauses({ travel, rate, preload, push }: EndChange, style: NumberStyle): string[] {
   const causes: readonly { deeper: number; quantity: QuantityKey; words: readonly [string, string] }[] = [
-    { deeper: -rate, quantity: 'rate', words: ['softer springs', 'stiffer springs'] },
+    { deeper: -rate, quantity: 'rate', words: ['softer springing', 'stiffer springing'] },
     { deeper: -preload, quantity: 'length', words: ['less preload', 'more preload'] },
     { deeper: push, quantity: 'force', words: ['more load on it', 'less load on it'] },
   ];
   return causes
-    .filter(({ deeper, quantity }) => deeper * travel > 0 && !roundsToNothing(deeper, quantity, style))
+    .filter(({ deeper, quantity }) => deeper * travel > 0 && isNoticed(deeper, quantity, style))
     .map(({ words: [whenDeeper, whenHigher] }) => (travel > 0 ? whenDeeper : whenHigher));
+}
+
+/** Whether a change of a spring or a load is written, and of a load large enough to set the bike lower. */
+function isNoticed(change: number, quantity: QuantityKey, style: NumberStyle): boolean {
+  if (roundsToNothing(change, quantity, style)) return false;
+  return quantity !== 'force' || Math.abs(change) >= QUANTITIES.force.noticed;
 }
 
 function capital(words: string): string {

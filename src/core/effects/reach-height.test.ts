@@ -8,7 +8,7 @@ import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import { standBike } from '../riding/stand-bike.ts';
-import { HEIGHT_PLACES, heightPlace, heightRise } from './height-places.ts';
+import { HEIGHT_PLACES, heightPlace, heightRise, heightsAt } from './height-places.ts';
 import { reachHeight } from './reach-height.ts';
 
 const standing = (bike: Bike) => (asked: Setup) => {
@@ -55,10 +55,11 @@ describe('a wanted height', () => {
     const shockLength = setup.shockLength + 4 * adjusterRange(adjusterOf('shockLength'), bike, setup).step;
     const [from, to] = [stand(setup), stand({ ...setup, shockLength })];
     if (from === null || to === null) throw new Error('The road bike stands.');
-    const wanted = heightRise(heightPlace('seat'), from, to);
+    const heights = heightsAt(heightPlace('seat'), from, to);
+    const wanted = heights.after - heights.before;
     expect(reachHeight(bike, setup, setup, heightPlace('seat'), wanted, stand)).toEqual({
       ok: true,
-      step: { value: shockLength, rise: wanted },
+      step: { value: shockLength, rise: wanted, ...heights },
       other: null,
     });
   });

@@ -5,13 +5,16 @@ import { refuse, type Refusal } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import type { StandWith } from './adjuster-effect.ts';
-import { heightRise, type HeightPlace } from './height-places.ts';
+import { heightsAt, type HeightPlace } from './height-places.ts';
 
 export interface HeightStep {
   /** Where the adjuster stands, in its metric unit. */
   readonly value: number;
   /** What the place rises by, mm, positive upward. */
   readonly rise: number;
+  /** How high the place stands above the ground without the step and with it, mm. */
+  readonly before: number;
+  readonly after: number;
 }
 
 export interface HeightReached {
@@ -51,7 +54,9 @@ export function reachHeight(
   for (let n = Math.ceil((least - zero) / step); n <= Math.floor((most - zero) / step); n += 1) {
     const value = Number((zero + n * step).toFixed(DECIMALS));
     const to = stand({ ...setup, [place.adjuster]: value });
-    if (to !== null) steps.push({ value, rise: heightRise(place, from, to) });
+    if (to === null) continue;
+    const { before, after } = heightsAt(place, from, to);
+    steps.push({ value, rise: after - before, before, after });
   }
   const nearest = best(steps, wanted);
   if (nearest === null) return refuse('noHeight');

@@ -38,6 +38,11 @@ export interface PairsAsked {
   readonly bike: Bike;
   /** Its teeth and axle position are those compared with; each pair puts its own in their place. */
   readonly setup: Setup;
+  /**
+   * The adjusters near whose axle place each pair's chain is chosen: one place for all, so that what a pair finds does not
+   * depend on the pair that is on the bike. The setup's own where left out.
+   */
+  readonly near?: Setup;
   /** Travel used in which the readings are taken, mm; or a ride state, in which each pair finds its own. */
   readonly ride: Travel | RideStateKey;
   readonly front: TeethRange;
@@ -59,7 +64,7 @@ export interface SprocketPair {
   readonly frontTeeth: number;
   readonly rearTeeth: number;
   readonly ratio: number;
-  /** The chosen chain: of those that put the axle into its slot the one nearest to the present axle place. */
+  /** The chosen chain: of those that put the axle into its slot the one nearest to the axle place asked about. */
   readonly links: number | null;
   /** All chains, of those in hand, that put the axle into its slot. */
   readonly fitting: readonly number[];
@@ -106,7 +111,7 @@ export interface PairBase {
    * it have several rests, depends on no other pair; left out where it comes to none.
    */
   readonly near: Travel | undefined;
-  /** Where the axle stands now, mm back from its slot's front: where the chain on the bike puts it, or its adjuster. */
+  /** The axle place that chains are chosen near, mm back from its slot's front: where the chain puts it, or its adjuster. */
   readonly axlePosition: number;
 }
 
@@ -114,7 +119,7 @@ export interface PairBase {
  * What pairs are put into, whatever chain is on the bike and however far out of its slot the axle is set, since
  * each pair brings its own chain and place. Or why there is none.
  */
-function pairBase({ bike, setup, ride, rule, slack, setAt }: PairsAsked): PairBase | NoMachine {
+function pairBase({ bike, setup, near = setup, ride, rule, slack, setAt }: PairsAsked): PairBase | NoMachine {
   const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
   const made = machine(bike, { ...setup, axlePosition, chainLinks: null });
   if (!made.ok) return made;
@@ -126,7 +131,7 @@ function pairBase({ bike, setup, ride, rule, slack, setAt }: PairsAsked): PairBa
     slot: slotOn(made, { slot: bike.swingarm.slot, slack, rearTravel: setAt, rule }),
     ride: riding,
     near: on.ok ? on.travel : undefined,
-    axlePosition: presentAxlePosition(bike, setup),
+    axlePosition: presentAxlePosition(bike, near),
   };
 }
 

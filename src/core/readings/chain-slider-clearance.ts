@@ -8,6 +8,7 @@ const texts = ({ Loop, loop, slider, sliderInFull }: DriveNoun) => ({
   more: `${loop} further from the ${slider}`,
   less: `${loop} nearer the ${slider}`,
   belowZero: { more: `${loop} bends less over the ${slider}`, less: `${loop} bends more over the ${slider}` },
+  acrossZero: { more: `${loop} now clears the ${slider}`, less: `${loop} now lies on the ${slider}` },
   help: {
     what: `Gap between the ${loop}’s upper run and the ${sliderInFull} over the swingarm pivot, or the pivot’s centre without one.`,
     sign: `Positive while the ${loop} runs clear above; at or below zero it lies on the ${slider}.`,

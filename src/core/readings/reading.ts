@@ -58,5 +58,5 @@ export interface Reading extends ChangeWords {
   /** Those of its texts that name the drive, for any drive; left out where none does. */
   readonly texts?: (
     drive: DriveNoun,
-  ) => Partial<Pick<Reading, 'label' | 'more' | 'less' | 'belowZero' | 'help'>>;
+  ) => Partial<Pick<Reading, 'label' | 'more' | 'less' | 'belowZero' | 'acrossZero' | 'help'>>;
 }

@@ -55,6 +55,20 @@ export function metricOfSteps(steps: number, quantity: QuantityKey, style: Numbe
 }
 
 /**
+ * The change between two metric numbers as they are written, so that a person who subtracts them finds it; metric. Zero
+ * where both are written alike.
+ */
+export function shownDifference(
+  before: number,
+  after: number,
+  quantity: QuantityKey,
+  style: NumberStyle,
+): number {
+  const steps = shownSteps(after, quantity, style) - shownSteps(before, quantity, style);
+  return metricOfSteps(steps, quantity, style);
+}
+
+/**
  * Writes a change with its sign, metric in and in the user's unit out. A change of a percentage is in points, since a
  * percentage of a percentage would be another number; of what is counted a single one has its own word.
  */
