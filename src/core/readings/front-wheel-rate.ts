@@ -25,7 +25,7 @@ export const frontWheelRate: Reading = {
   less: 'front softer',
   help: {
     what: 'How much more load the front carries for each mm it sinks, of the springs alone.',
-    sign: 'Always positive. Oil lock and bump rubber are left out.',
+    sign: 'Always positive. A bump stop [bump rubber] counts where it works.',
     measured:
       'Computed from the springs’ rate and the fork’s lean; the air in the fork counts where its sizes are given.',
     feels: 'Stiffer dives less and rides harsher; softer grips better and bottoms sooner.',
