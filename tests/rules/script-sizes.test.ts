@@ -23,9 +23,12 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * Find a setup is 12.1 with its search, what the rider says 2.6, and the two ends 0.7. The thread that searches is 40.1: it
  * carries the core a second time, because a thread shares no script with the page, and it is fetched when a search starts.
  *
+ * Tyres that give are 0.5 of the first sight, because their radii belong to every balance, and 1.7 of all scripts, with
+ * the thread that searches.
+ *
  * Many files and folders opened at once, and files that come into the store whole or not at all, are 0.7 and come late.
  */
-const CEILINGS = { firstSight: 143.5, all: 404, panel: 25 };
+const CEILINGS = { firstSight: 143.9, all: 405.7, panel: 25 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
