@@ -125,7 +125,7 @@ export class Projector {
 }
 
 /** Teeth and links come whole: those of the nearer end. */
-function setupBetween(from: Setup, to: Setup, part: number): Setup {
+export function setupBetween(from: Setup, to: Setup, part: number): Setup {
   const near = part < 0.5 ? from : to;
   const mixed = mixPlain(from, to, part);
   const counted = (Object.keys(near) as AdjusterKey[]).filter((key) => isCounted(key));

@@ -14,6 +14,7 @@ const TABS = [
   'Find a setup',
   'Curves',
   'Tape',
+  'Lessons',
   'Why',
 ] as const;
 

@@ -21,7 +21,18 @@ const effects = ['core/readings', ...readings];
 const plan = ['core/effects', ...effects];
 const measure = ['core/readings', 'core/sketch', ...readings];
 const core = ['core/measure', 'core/plan', 'core/sketch', ...plan];
-const belowSession = ['workers', 'storage', 'gestures', 'curves', 'scene', 'document', 'words', ...core];
+const belowSession = [
+  'workers',
+  'storage',
+  'gestures',
+  'curves',
+  'scene',
+  'sayings',
+  'lessons',
+  'document',
+  'words',
+  ...core,
+];
 const belowPanel = ['ui/controls', 'render/svg', 'session', ...belowSession];
 
 /**
@@ -167,6 +178,18 @@ export const folders = [
       types: core,
       packages: ['valibot'],
     },
+  ),
+  row(
+    'lessons',
+    'one lesson a file, as data',
+    'a lesson is data that runs on any bike; what it says of this one is computed and worded below it',
+    { values: ['document', 'words', ...core] },
+  ),
+  row(
+    'sayings',
+    'one saying of the trade a file, as data with its trials',
+    'a saying is data held against a bike; its verdict comes from the core',
+    { values: ['document', 'words', ...core] },
   ),
   row(
     'scene',

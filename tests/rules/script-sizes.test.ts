@@ -27,8 +27,11 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * the thread that searches.
  *
  * Many files and folders opened at once, and files that come into the store whole or not at all, are 0.7 and come late.
+ *
+ * The lessons, the view they run in and the sayings that are held against a bike are 19.5, and come late; their tab and the
+ * wall’s share of a balance are 0.2 of the first sight.
  */
-const CEILINGS = { firstSight: 143.9, all: 405.7, panel: 25 };
+const CEILINGS = { firstSight: 144.1, all: 426, panel: 25 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

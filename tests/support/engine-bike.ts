@@ -22,6 +22,8 @@ export interface EngineForces {
   readonly pressed: number;
   /** What holds the bike against that: the chain's upper run, its lower run, a shaft's torque arm, or the brake of one wheel. */
   readonly held: 'chain' | 'closedThrottle' | 'torqueArm' | 'frontBrake' | 'rearBrake' | 'nothing';
+  /** A wall before the front wheel, and the pull of the upper run that presses the bike against it, N; none when left out. */
+  readonly wallPull?: number;
 }
 
 export interface EngineRest {
@@ -134,7 +136,9 @@ function settle(start: Stance, springs: SpringSet, forces: EngineForces): Engine
   const upperBolt = metres(UPPER_BOLT.x, UPPER_BOLT.y);
   // Square above the arm is to the right of the way from pivot to axle.
   const lowerBolt = metres(LOWER_BOLT.x, -LOWER_BOLT.y);
-  const chain = chainBetween(start, frame, rearWheel, forces.held === 'closedThrottle' ? -1 : 1);
+  const { wallPull } = forces;
+  if (wallPull !== undefined) standWall(ground, start);
+  const chain = chainBetween(start, frame, rearWheel, forces.held === 'closedThrottle' ? -1 : 1, wallPull);
   for (let time = 0; time < SECONDS; time += STEP) {
     const used = start.travel.front + 1000 * slide.getJointTranslation();
     const along = frame.getWorldVector(slide.getLocalAxisA());
@@ -189,6 +193,16 @@ function holdHousing(
   );
 }
 
+/** An upright wall without friction where the front tyre touches it. */
+function standWall(ground: Body, { frontAxle: { x }, machine }: Stance): void {
+  const at = (x + machine.frontRadius) / 1000;
+  ground.createFixture({
+    shape: new Edge(new Vec2(at, -1), new Vec2(at, 3)),
+    friction: 0,
+    filterCategoryBits: 1,
+  });
+}
+
 /** Draws `a` along `way` and `b` against it with one force, in one line through `at`. */
 function pull(a: Body, b: Body, at: Vec2, way: Vec2, force: number): void {
   a.applyForce(Vec2.mul(way, force), at, true);
@@ -199,8 +213,14 @@ function speedAt(body: Body, at: Vec2): Vec2 {
   return body.getLinearVelocityFromWorldPoint(at);
 }
 
-/** The chain's upper (1) or lower (−1) run: a stiff string from a mark on the rear sprocket to one on the front, which stands still. */
-function chainBetween(start: Stance, frame: Body, rearWheel: Body, side: 1 | -1): () => void {
+/** The chain's upper (1) or lower (−1) run: a stiff string from a mark on the rear sprocket to one on the front, which stands still; or a run that a clutch pulls with one force. */
+function chainBetween(
+  start: Stance,
+  frame: Body,
+  rearWheel: Body,
+  side: 1 | -1,
+  clutchPull?: number,
+): () => void {
   const { machine } = start;
   const rear = machine.rearSprocketRadius / 1000;
   const front = machine.frontSprocketRadius / 1000;
@@ -217,7 +237,8 @@ function chainBetween(start: Stance, frame: Body, rearWheel: Body, side: 1 | -1)
     const length = straight + side * (rear * (rearWheel.getAngle() - run) + front * (run - frame.getAngle()));
     slack ??= length;
     const stretch = length - slack;
-    const tension = Math.max(0, CHAIN_STIFFNESS * stretch + (CHAIN_DAMPING * (stretch - before)) / STEP);
+    const tension =
+      clutchPull ?? Math.max(0, CHAIN_STIFFNESS * stretch + (CHAIN_DAMPING * (stretch - before)) / STEP);
     before = stretch;
     const touch = new Vec2(behind.x - side * rear * Math.sin(run), behind.y + side * rear * Math.cos(run));
     pull(rearWheel, frame, touch, new Vec2(Math.cos(run), Math.sin(run)), tension);

@@ -93,7 +93,8 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
   // With the throttle closed drag slows the bike on top of engine and brakes.
   const inertia = STANDARD_GRAVITY * forces.acceleration - ((forces.slowedByDrag ?? 0) * drag) / mass;
   const forward = mass * inertia + drag;
-  const driving = Math.max(forward, 0);
+  const wall = forces.wallThrust ?? 0;
+  const driving = Math.max(forward, 0) + wall;
   const engine = Math.min(mass * STANDARD_GRAVITY * (forces.engineBraking ?? 0), Math.max(-forward, 0));
   const braking = Math.max(-forward, 0) - engine;
   const blown = inFrame(on.pose, { x: 0, y: forces.drag?.height ?? 0 });
@@ -111,6 +112,8 @@ export function workLeft(bike: SprungMachine, travel: Travel, forces: RideForces
     work -= m.frontUnsprung * inertia * longer;
     work -= drag * (onGround(after.pose, blown).x - onGround(before.pose, blown).x);
     work += driving * m.rearRadius * (pitched + turnedByDrive(on, before, after, 1));
+    // The wall stands still and holds the front wheel, which turns freely, at its axle.
+    work -= wall * longer;
     work -= engine * m.rearRadius * (pitched + turnedByDrive(on, before, after, -1));
     const held = heldAngle(after, bike.brake) - heldAngle(before, bike.brake);
     const rear = braking * (1 - forces.frontBrakeShare);

@@ -34,3 +34,8 @@ const ABSENT = Object.fromEntries(REASONS.map((reason) => [reason, { ok: false, 
 export function absent(reason: AbsentReason): Absent {
   return ABSENT[reason];
 }
+
+/** Whether a refusal is that of a reading. */
+export function isAbsent(refusal: { readonly reason: string }): refusal is Absent {
+  return REASONS.some((reason) => reason === refusal.reason);
+}

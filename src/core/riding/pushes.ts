@@ -110,7 +110,7 @@ function frontPushPerTurn(
 ): number {
   const weight = on.machine.frontUnsprung * STANDARD_GRAVITY;
   const upward = loads.frontLoad - weight / Math.cos(forces.lean);
-  const backward = loads.frontBrake + weight * loads.acceleration;
+  const backward = loads.frontBrake + loads.wallPush + weight * loads.acceleration;
   return backward * cosLegs - upward * sinLegs;
 }
 

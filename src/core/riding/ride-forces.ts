@@ -27,6 +27,8 @@ export interface RideForces {
   readonly frontBrakeShare: number;
   /** Air's drag; null for none. It acts on what the springs carry. */
   readonly drag: Drag | null;
+  /** Thrust with the front wheel against a wall, N: the wall holds the bike still. None when left out; see against-wall.ts. */
+  readonly wallThrust?: number;
 }
 
 /** Standing or rolling evenly, upright. */

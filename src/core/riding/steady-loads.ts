@@ -24,6 +24,8 @@ export interface SteadyLoads {
   /** Of the ground on each braked wheel, backward, by its brake. */
   readonly frontBrake: number;
   readonly rearBrake: number;
+  /** Of a wall on the front wheel, backward at the height of its axle. */
+  readonly wallPush: number;
   /** What presses the fork together, along the legs, before its springs. */
   readonly frontPush: number;
   /** What presses the rear together, as a force upward at the axle while the frame is held, before its springs. */
@@ -35,23 +37,27 @@ export interface SteadyLoads {
  * masses' weight and inertia, the chain and the brakes have had their part. In a lean the weight in the bike's
  * plane is m·g/cos(lean) while acceleration acts as it is. Along the legs, λ from vertical: load·cos λ + braking
  * force·sin λ, less weight and inertia of the unsprung front. What slows the bike at the tyres the engine makes first, as
- * far as it brakes, and the brakes make the rest. Spin of wheels and engine is left out.
+ * far as it brakes, and the brakes make the rest. A wall holds back all of the thrust that presses the bike against it, at
+ * the front axle. Spin of wheels and engine is left out.
  * No answer without mass, or when the rear brake's stay cannot hold.
  */
 export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): SteadyLoads | NoEquilibrium {
   const { machine, pose, mass } = on;
   if (!(mass > 0)) return refuse('noMass');
-  const { engineBraking = 0, slowedByDrag = 0 } = forces;
+  const { engineBraking = 0, slowedByDrag = 0, wallThrust = 0 } = forces;
   const drag = forces.drag === null ? 0 : forces.drag.force;
   const dragHeight = forces.drag === null ? 0 : forces.drag.height;
   const weight = mass * STANDARD_GRAVITY;
   const acceleration = forces.acceleration - (slowedByDrag * drag) / weight;
   const pressed = 1 / Math.cos(forces.lean);
   const frontLoad =
-    (weight * (pressed * on.centre.x - acceleration * on.centre.y) - drag * dragHeight) / pose.wheelbase;
+    (weight * (pressed * on.centre.x - acceleration * on.centre.y) -
+      drag * dragHeight -
+      wallThrust * machine.frontRadius) /
+    pose.wheelbase;
   const rearLoad = weight * pressed - frontLoad;
   const forward = weight * acceleration + drag;
-  const thrust = Math.max(forward, 0);
+  const thrust = Math.max(forward, 0) + wallThrust;
   const slowing = Math.max(-forward, 0);
   const engineBrake = Math.min(weight * engineBraking, slowing);
   const braking = slowing - engineBrake;
@@ -62,7 +68,7 @@ export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): S
   const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY;
   const frontPush =
     (frontLoad - frontWeight * pressed) * Math.cos(legLean) +
-    (frontBrake + frontWeight * acceleration) * Math.sin(legLean);
+    (frontBrake + wallThrust + frontWeight * acceleration) * Math.sin(legLean);
 
   let rearHold = 0;
   if (rearBrake > 0) {
@@ -93,6 +99,7 @@ export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): S
     engineBrake,
     frontBrake,
     rearBrake,
+    wallPush: wallThrust,
     frontPush,
     rearPush,
   };

@@ -58,6 +58,12 @@ export const TABS: readonly Tab[] = [
     },
     height: 'high',
   },
+  {
+    key: 'lessons',
+    label: 'Lessons',
+    load: () => import('../lessons/lessons-panel.svelte'),
+    height: 'high',
+  },
 ];
 
 /** The tab in sight at first. */

@@ -1,0 +1,37 @@
+/** What a lesson is: data that runs on any bike, in steps of predict, do, look and why. */
+import type { Trial, Way } from '../core/effects/trial.ts';
+import type { Turn } from '../core/effects/turn.ts';
+
+/** One step. Its figure is asked for before it shows. */
+export interface LessonStep extends Trial {
+  /** What is done at the bike, as an act without a figure. */
+  readonly act: string;
+  /** Which way the figure goes where the lesson's point holds; null where the lesson expects neither way. */
+  readonly point: Way | null;
+  /** Why, said where the figure went that way; with no point expected, said always, and then without a direction. */
+  readonly because: string;
+  /** What may be behind it where the figure went another way; without a direction. */
+  readonly otherwise: string;
+}
+
+/** One question at the end. Its answer is computed from the bike. */
+export interface LessonCheck extends Trial {
+  /** What would be done, as a question leads up to it, such as "You turn the fork tubes down". */
+  readonly act: string;
+}
+
+export interface Lesson {
+  readonly key: string;
+  readonly title: string;
+  /** What a person can do or explain afterwards. */
+  readonly goal: string;
+  readonly minutes: number;
+  /** How any bike is made ready for it; nothing where it starts from the bike as it stands. */
+  readonly prepare: readonly Turn[];
+  /** Readings that stand beside the figure once it is looked at; all are hidden before. */
+  readonly shows: readonly string[];
+  readonly steps: readonly LessonStep[];
+  readonly check: LessonCheck;
+  /** For the trainer alone: what to bring, to ask, and to look out for. */
+  readonly notes: readonly string[];
+}

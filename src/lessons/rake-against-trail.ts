@@ -1,0 +1,61 @@
+/** The lesson “Rake against trail”. */
+import type { Lesson } from './lesson.ts';
+
+export const rakeAgainstTrail: Lesson = {
+  key: 'rakeAgainstTrail',
+  title: 'Rake against trail',
+  goal: 'Tell rake from trail: two bikes with the same trail and another rake are not the same bike.',
+  minutes: 10,
+  prepare: [],
+  shows: ['rake', 'trail', 'wheelbase', 'wheelFlop', 'normalTrail'],
+  steps: [
+    {
+      act: 'Lean the steering axis back by a degree, and choose clamps that bring the trail back to where it was.',
+      turns: [
+        { adjuster: 'headAngleCupsDeg', by: 1 },
+        { adjuster: 'clampOffset', keep: 'trail' },
+      ],
+      state: 'riderUp',
+      figure: 'rake',
+      point: 'more',
+      because:
+        'The cups lean the axis back. The clamps change where the wheel sits beside it, not how it leans.',
+      otherwise: 'The other clamps tip the bike, and here that outweighs the cups.',
+    },
+    {
+      act: 'The same change once more. Now look at the trail.',
+      turns: [
+        { adjuster: 'headAngleCupsDeg', by: 1 },
+        { adjuster: 'clampOffset', keep: 'trail' },
+      ],
+      state: 'riderUp',
+      figure: 'trail',
+      point: 'same',
+      because: 'Offset takes out what rake puts in. Two numbers, two ways to set them.',
+      otherwise: 'No clamp offset brought this trail back all the way.',
+    },
+    {
+      act: 'The same change. What does the front wheel’s own weight do as the bar turns?',
+      turns: [
+        { adjuster: 'headAngleCupsDeg', by: 1 },
+        { adjuster: 'clampOffset', keep: 'trail' },
+      ],
+      state: 'riderUp',
+      figure: 'wheelFlop',
+      point: 'more',
+      because:
+        'With the same trail, a lazier axis lets the front drop further as the bar turns. That is felt at walking pace.',
+      otherwise: 'On this bike the trail’s part is the larger one.',
+    },
+  ],
+  check: {
+    act: 'You lean the axis back by a degree and leave the clamps alone',
+    turns: [{ adjuster: 'headAngleCupsDeg', by: 1 }],
+    state: 'riderUp',
+    figure: 'trail',
+  },
+  notes: [
+    'Ask who has ridden a long, raked bike in a car park, and what the bar did.',
+    'People say rake when they mean trail. Let them, then show this.',
+  ],
+};

@@ -1,0 +1,19 @@
+/** The saying “Half an inch at the shock is an inch and a half at the wheel”. */
+import type { Saying } from './saying.ts';
+
+/** Common practice, no source; in our own words. */
+export const halfAnInch: Saying = {
+  key: 'halfAnInch',
+  says: 'Half an inch at the shock is an inch and a half at the wheel.',
+  trials: [
+    {
+      name: 'Wheel travel for the shock’s',
+      turns: [],
+      state: 'riderUp',
+      figure: 'shockLeverage',
+      within: [2.5, 3.5],
+    },
+  ],
+  because:
+    'That is a leverage near 3. Bikes with rear links have 2 to 3, twin shocks often little more than 1.',
+};
