@@ -61,7 +61,13 @@ export const TABS: readonly Tab[] = [
   {
     key: 'lessons',
     label: 'Lessons',
-    load: () => import('../lessons/lessons-panel.svelte'),
+    load: async () => {
+      const [panel] = await Promise.all([
+        import('../lessons/lessons-panel.svelte'),
+        import('../lessons/lesson-room.svelte'),
+      ]);
+      return panel;
+    },
     height: 'high',
   },
 ];
