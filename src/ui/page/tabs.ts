@@ -61,13 +61,7 @@ export const TABS: readonly Tab[] = [
   {
     key: 'lessons',
     label: 'Lessons',
-    load: async () => {
-      const [panel] = await Promise.all([
-        import('../lessons/lessons-panel.svelte'),
-        import('../lessons/lesson-room.svelte'),
-      ]);
-      return panel;
-    },
+    load: () => import('../lessons/lessons-panel.svelte'),
     height: 'high',
   },
 ];
