@@ -28,7 +28,7 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
   { key: 'axlePosition', label: 'Axle in slot', quantity: 'length', more: 'back', less: 'forward' },
   {
     key: 'pivotGap',
-    label: ({ Loop }) => `${Loop} to pivot`,
+    label: ({ Loop }) => `${Loop} clearance`,
     quantity: 'length',
     more: 'wider',
     less: 'closer',

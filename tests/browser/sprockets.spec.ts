@@ -186,7 +186,7 @@ test('every column sorts, and says which way', async ({ page }) => {
     'wheelbase',
     'swingarm',
     'anti-squat',
-    'chain to pivot',
+    'chain clearance',
     'rear',
   ]) {
     const button = page.getByRole('button', { name: `Sort by ${name}`, exact: true });
