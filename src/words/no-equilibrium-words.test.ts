@@ -14,6 +14,7 @@ const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 /** One of each, so that a new reason does not compile without words and a test. */
 const REASONS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, true>> = {
   rateNotAboveZero: true,
+  tyreFlat: true,
   springCountImpossible: true,
   preloadBeyondSpring: true,
   noStroke: true,

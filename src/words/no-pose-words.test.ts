@@ -13,6 +13,7 @@ const spaced = (text: string): string => text.replaceAll('\u00a0', ' ');
 /** One of each, so that a new reason does not compile without words and a test. */
 const REASONS: Readonly<Record<NoPoseReason, true>> = {
   tyreCodeUnreadable: true,
+  tyreRateNotAboveZero: true,
   tyreSizeImpossible: true,
   inputNotANumber: true,
   inputTooLarge: true,
