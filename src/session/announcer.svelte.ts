@@ -3,6 +3,7 @@ import type { Absent } from '../core/readings/absent.ts';
 import { changeWord } from '../core/readings/change-words.ts';
 import { shownSteps, writeNumber } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
+import { CANNOT_STAND } from './advice.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { ReadingRow, Standing } from './standing.svelte.ts';
 
@@ -13,6 +14,11 @@ const LEAST_GAP_MS = 500;
 function weight(row: ReadingRow, before: number | Absent | undefined): number {
   if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
   return Math.abs(row.value - before) / QUANTITIES[row.reading.quantity].noticed;
+}
+
+/** A change of the steering that a rider notices. */
+function isSteering(row: ReadingRow, before: number | Absent | undefined): boolean {
+  return row.reading.group === 'steering' && weight(row, before) >= 1;
 }
 
 export class Announcer {
@@ -51,7 +57,7 @@ export class Announcer {
   /** What has changed most among the readings shown, in words; null when none has. */
   #change(): string | null {
     const { problem, rows } = this.#standing;
-    if (problem !== null) return 'The bike cannot stand like this.';
+    if (problem !== null) return CANNOT_STAND;
     const { style } = this.#preferences;
     const { shown } = this.#preferences.data;
     const changed = rows
@@ -66,7 +72,8 @@ export class Announcer {
         );
       })
       .sort((a, b) => weight(b, this.#told[b.reading.key]) - weight(a, this.#told[a.reading.key]));
-    const [most] = changed;
+    // What a rider feels at the bar comes first; where the steering stays as it is, whatever changed most.
+    const most = changed.find((row) => isSteering(row, this.#told[row.reading.key])) ?? changed.at(0);
     if (most === undefined || typeof most.value !== 'number') return null;
     const before = this.#told[most.reading.key];
     const value = writeNumber(most.value, most.reading.quantity, style).text;

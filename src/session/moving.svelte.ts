@@ -3,10 +3,8 @@ import { onGround } from '../core/chassis/pose.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import { stepAdjuster } from '../core/standing/adjuster-range.ts';
-import { driveNoun } from '../core/parts/drive-noun.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { MOVE_WORDS, NOTHING_TO_HOLD } from '../words/move-words.ts';
-import { noStandWords } from '../words/no-stand-words.ts';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledAdjuster, type GripKey } from '../core/sketch/grips.ts';
@@ -17,6 +15,7 @@ import type { BikeDocument } from '../document/document.ts';
 import { replaceSketched, setAdjuster, type EditReason } from '../document/edits.ts';
 import { toGround, toScreen, type View } from '../scene/view.ts';
 import { snapPlace } from '../gestures/snap.ts';
+import type { Advice } from './advice.svelte.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Drawing } from './drawing.svelte.ts';
 import type { Handle, Handles } from './handles.svelte.ts';
@@ -39,6 +38,7 @@ export class Moving {
   readonly #drawing: Drawing;
   readonly #handles: Handles;
   readonly #preferences: Preferences;
+  readonly #advice: Advice;
   #mark = $state.raw<Mark | null>(null);
   /** The handle being moved; null when none is. */
   readonly held: string | null = $derived(this.#mark?.handle.id ?? null);
@@ -50,6 +50,7 @@ export class Moving {
     drawing: Drawing,
     handles: Handles,
     preferences: Preferences,
+    advice: Advice,
   ) {
     this.#session = session;
     this.#standing = standing;
@@ -57,6 +58,7 @@ export class Moving {
     this.#drawing = drawing;
     this.#handles = handles;
     this.#preferences = preferences;
+    this.#advice = advice;
   }
 
   /** Marks where everything is. A bike without a pose has nothing to hold on to. */
@@ -192,8 +194,7 @@ export class Moving {
   }
 
   #refusedPlace(problem: NoStand): string {
-    const drive = driveNoun(this.#session.document.bike.drive.kind);
-    return `Put back, because the bike could not stand like that. ${noStandWords(problem, drive, this.#preferences.style)}`;
+    return `Put back, because the bike could not stand like that. ${this.#advice.sentence(problem, null)}`;
   }
 
   #labelOf({ target }: Handle): string {

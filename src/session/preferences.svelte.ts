@@ -33,9 +33,14 @@ export const NEUTRAL_BANDS: readonly number[] = [2, 5, 10];
 /** Groups of adjusters open until the user opens others: what is turned first, so that all names are in sight. */
 export const FIRST_OPEN_ADJUSTERS: readonly string[] = ['rideHeight' satisfies AdjusterGroup];
 
+/** How the page is laid out: the panels on both sides of the drawing and below it, all on one side, or below one another. */
+export type PageLayout = 'wide' | 'beside' | 'narrow';
+
 /** What is kept, as plain data. */
 export interface PreferenceData {
   readonly theme: ThemeName;
+  /** Whether a person has chosen the theme; until then it follows what the system prefers. */
+  readonly themeChosen: boolean;
   readonly system: UnitSystem;
   readonly decimal: '.' | ',';
   readonly shown: readonly string[];
@@ -53,6 +58,10 @@ export interface PreferenceData {
   readonly sagUse: SagUse;
   /** The groups of adjusters that are open, by their keys; the others are folded. */
   readonly openAdjusters: readonly string[];
+  /** The drawing's part of the page, from 0 to 1, in each layout in which it was chosen. */
+  readonly drawingParts: Readonly<Partial<Record<PageLayout, number>>>;
+  /** The columns beside the drawing that are folded. */
+  readonly folded: readonly string[];
   /** The ride state chosen last, by its key; empty until one is. */
   readonly rideState: string;
   /** A setup sheet that is being filled in and is not kept yet; null when none is. */
@@ -65,6 +74,7 @@ export interface PreferenceData {
 
 export const FIRST_PREFERENCES: PreferenceData = {
   theme: 'paper',
+  themeChosen: false,
   system: 'metric',
   decimal: '.',
   shown: FIRST_READINGS,
@@ -79,6 +89,8 @@ export const FIRST_PREFERENCES: PreferenceData = {
   snapping: true,
   sagUse: 'road',
   openAdjusters: FIRST_OPEN_ADJUSTERS,
+  drawingParts: {},
+  folded: [],
   rideState: '',
   sheetDraft: null,
   variants: [],
@@ -87,6 +99,9 @@ export const FIRST_PREFERENCES: PreferenceData = {
 
 export class Preferences {
   data = $state.raw<PreferenceData>(FIRST_PREFERENCES);
+  /** The theme that suits what the system prefers. */
+  suited = $state<ThemeName>('paper');
+  readonly theme: ThemeName = $derived(this.data.themeChosen ? this.data.theme : this.suited);
   readonly style: NumberStyle = $derived({ system: this.data.system, decimal: this.data.decimal });
 
   change(changes: Partial<PreferenceData>): void {
@@ -96,6 +111,13 @@ export class Preferences {
   /** Whether a group of adjusters is open. */
   adjustersOpen(group: AdjusterGroup): boolean {
     return this.data.openAdjusters.includes(group);
+  }
+
+  /** Folds a column beside the drawing, or opens it. */
+  fold(column: string, folded: boolean): void {
+    const others = this.data.folded.filter((each) => each !== column);
+    if (folded || others.length < this.data.folded.length)
+      this.change({ folded: folded ? [...others, column] : others });
   }
 
   /** Opens groups of adjusters, or folds them; the others stay as they are. */

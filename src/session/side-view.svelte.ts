@@ -13,7 +13,12 @@ export class SideView {
   widthPx = $state(0);
   heightPx = $state(0);
   /** Until the user pans or zooms, a change of the window's size fits the bike anew. */
-  #untouched = true;
+  #untouched = $state(true);
+
+  /** Whether the user has zoomed or panned since the bike was last fitted. */
+  get chosen(): boolean {
+    return !this.#untouched;
+  }
 
   /** Takes the window's size; fits the bike unless the user has chosen a view. */
   resize(widthPx: number, heightPx: number, extent: Extent | null): void {
@@ -41,6 +46,12 @@ export class SideView {
   zoom(xPx: number, yPx: number, factor: number): void {
     this.view = zoomedAbout(this.view, { x: xPx, y: yPx }, factor);
     this.#untouched = false;
+  }
+
+  /** Enlarges about a place and brings it to the middle. */
+  zoomTo(xPx: number, yPx: number, factor: number): void {
+    this.zoom(xPx, yPx, factor);
+    this.pan(this.widthPx / 2 - xPx, this.heightPx / 2 - yPx);
   }
 
   zoomMiddle(factor: number): void {

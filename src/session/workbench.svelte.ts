@@ -11,6 +11,7 @@ import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { rideStateOf, type RideStateKey } from '../core/riding/all-ride-states.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { History } from '../document/history.ts';
+import { Advice } from './advice.svelte.ts';
 import { Announcer } from './announcer.svelte.ts';
 import { BikeSession } from './bike-session.svelte.ts';
 import { Drawing } from './drawing.svelte.ts';
@@ -29,6 +30,7 @@ const LINE_REACH_PX = 10;
 export class Workbench {
   readonly session: BikeSession;
   readonly standing: Standing;
+  readonly advice: Advice;
   readonly preferences = new Preferences();
   readonly mode = new Mode();
   readonly sideView = new SideView();
@@ -49,6 +51,7 @@ export class Workbench {
   constructor(document: BikeDocument) {
     this.session = new BikeSession(document);
     this.standing = new Standing(this.session, this.preferences);
+    this.advice = new Advice(this.session, this.standing, this.preferences);
     this.drawing = new Drawing(this.session, this.standing, this.preferences, this.sideView);
     this.handles = new Handles(this.standing, this.mode, this.preferences, this.sideView);
     this.drawing.taken = () => this.handles.boxes;
@@ -59,6 +62,7 @@ export class Workbench {
       this.drawing,
       this.handles,
       this.preferences,
+      this.advice,
     );
     this.measuring = new Measuring(this.drawing, this.handles, this.sideView);
     this.announcer = new Announcer(this.standing, this.preferences);
@@ -66,7 +70,7 @@ export class Workbench {
     this.session.listen({
       moved: () => this.announcer.moved(performance.now()),
       done: (act) => this.announcer.settled(performance.now(), act),
-      opened: () => this.announcer.remember(),
+      opened: () => this.announcer.settled(performance.now(), `${this.session.document.bike.name} opened`),
     });
     this.cornerSequence = new CornerSequence(this.standing, this.moving, this.announcer);
   }

@@ -14,6 +14,7 @@ it('keeps which groups of adjusters are open, even when none is, and takes nothi
 it('takes the usable part of stored preferences and leaves out the rest', () => {
   expect(readPreferences({ theme: 'sun', decimal: ';', shown: ['rake'], lastBike: 'x', old: 1 })).toEqual({
     theme: 'sun',
+    themeChosen: true,
     shown: ['rake'],
     lastBike: 'x',
   });

@@ -9,6 +9,8 @@ const rates = v.pipe(
   v.maxLength(100),
 );
 
+const part = v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(1)));
+
 const names = v.pipe(v.array(v.pipe(v.string(), v.maxLength(100))), v.maxLength(200));
 
 /** More pinned states of all bikes together than anyone keeps. */
@@ -16,6 +18,7 @@ const MOST_PINNED = 400;
 
 const fields = {
   theme: v.picklist(['paper', 'garage', 'sun']),
+  themeChosen: v.boolean(),
   system: v.picklist(['metric', 'inch']),
   decimal: v.picklist(['.', ',']),
   shown: names,
@@ -30,6 +33,8 @@ const fields = {
   snapping: v.boolean(),
   sagUse: v.picklist(['road', 'track', 'offRoad']),
   openAdjusters: names,
+  drawingParts: v.object({ wide: part, beside: part, narrow: part }),
+  folded: names,
   rideState: v.pipe(v.string(), v.maxLength(100)),
   sheetDraft: v.nullable(
     v.object({
@@ -68,6 +73,9 @@ export function readPreferences(stored: unknown): StoredPreferences {
     const read = v.safeParse(field, given.get(key) ?? given.get(FORMER_KEYS[key] ?? ''));
     return read.success ? [[key, read.output]] : [];
   });
+  // A theme was once kept without a word of whether it was chosen; any but the first one was.
+  if (!given.has('themeChosen') && (given.get('theme') === 'garage' || given.get('theme') === 'sun'))
+    usable.push(['themeChosen', true]);
   // Each value has passed the validator of its key.
   return Object.fromEntries(usable) as StoredPreferences;
 }

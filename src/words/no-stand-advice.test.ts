@@ -4,7 +4,8 @@ import { refuse } from '../core/numeric/refusal.ts';
 import { expect, it } from 'vitest';
 import { noStandWords } from './no-stand-words.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { noStandAdvice, wayToAdjuster } from './no-stand-advice.ts';
+import { noStandAdvice } from './no-stand-advice.ts';
+import { wayToAdjuster } from './way-to-adjuster.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 

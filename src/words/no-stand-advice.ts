@@ -27,8 +27,3 @@ function withoutSprings(): string {
   const states = RIDE_STATES.filter(({ springsCarry }) => !springsCarry);
   return listAll(states.map(({ label }) => label.toLowerCase()));
 }
-
-/** What the way to an adjuster is called, such as "Go to Acceleration". */
-export function wayToAdjuster(adjuster: AdjusterKey, kind: DriveKind): string {
-  return `Go to ${adjusterLabel(adjuster, kind)}`;
-}

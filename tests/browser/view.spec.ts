@@ -49,17 +49,24 @@ async function expectUnscrolled(page: Page): Promise<void> {
   expect(found).toEqual({ x: 0, y: 0, zoom: 1, ratio: 1, tall: 0 });
 }
 
-test('S4: the plain wheel pans the side view and the page never scrolls', async ({ page }) => {
+test('S4: the wheel turned sideways pans the side view, the page never scrolls, and one press brings the bike back', async ({
+  page,
+}) => {
   await openPage(page);
   const before = await allMiddles(page);
-  await wheelAt(page, await emptySpot(page), 0, 120);
-  await expectMovedBy(page, before, 0, -120);
+  const back = page.getByRole('button', { name: 'Back to the bike' });
+  await expect(back).toHaveCount(0);
+  await wheelAt(page, await emptySpot(page), 120, 0);
+  await expectMovedBy(page, before, -120, 0);
   await wheelAt(page, await emptySpot(page), -45, -20);
-  await expectMovedBy(page, before, 45, -100);
+  await expectMovedBy(page, before, -75, 20);
   await expectUnscrolled(page);
+  await back.click();
+  await expectMovedBy(page, before, 0, 0);
+  await expect(back).toHaveCount(0);
 });
 
-test('S4: Ctrl with the wheel zooms about the cursor, wherever it is, also at both ends of the scale', async ({
+test('S4: the wheel zooms about the cursor, wherever it is, also at both ends of the scale', async ({
   page,
 }) => {
   await openPage(page);

@@ -28,6 +28,8 @@ export const ICON_PATHS = {
   projector: 'M2.5 3.5h15v9.5h-15zM10 13v4M6.5 17h7M6 10l3-3 2 2 3-3',
   link: 'M8.5 11.5a3 3 0 0 0 4.3 0l3-3a3 3 0 0 0-4.3-4.3L10.5 5.2M11.5 8.5a3 3 0 0 0-4.3 0l-3 3a3 3 0 0 0 4.3 4.3l1-1',
   print: 'M6 7V3h8v4M6 14H3V7h14v7h-3M6 11.5h8V17H6z',
+  leftColumn: 'M3 4h14v12H3zM8 4v12M5 7.5h1M5 10h1',
+  rightColumn: 'M3 4h14v12H3zM12 4v12M14 7.5h1M14 10h1',
   play: 'M6 3.5v13l10-6.5z',
   stop: 'M5 5h10v10H5z',
   photo: 'M3 6h3.5L8 4h4l1.5 2H17v10H3zM10 8.2a2.7 2.7 0 1 0 .01 0z',

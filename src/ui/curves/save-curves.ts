@@ -31,7 +31,7 @@ function fileName({ curves, bikeName }: CurvesShown, ending: string): string {
 function svgText({ curves, preferences, bikeName }: CurvesShown): string | null {
   const { set, band } = curves;
   if (set === null) return null;
-  const { style, data } = preferences;
+  const { style, data, theme } = preferences;
   const { scene, view } = chartOf({
     set,
     style,
@@ -41,7 +41,7 @@ function svgText({ curves, preferences, bikeName }: CurvesShown): string | null 
     band,
     zones: zonesShown(curves, data.band),
   });
-  return sceneSvg(scene, view, findTheme(data.theme), plotLayer, {
+  return sceneSvg(scene, view, findTheme(theme), plotLayer, {
     widthPx: WIDTH,
     heightPx: HEIGHT,
     title: `${bikeName}: ${chartTitle(set, style)}`,

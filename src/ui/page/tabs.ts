@@ -1,5 +1,5 @@
 /** The tabs below the side view, in their order: each is a folder under src/ui, one row here, and fetched late. */
-import type { Component, Snippet } from 'svelte';
+import type { Component } from 'svelte';
 import type { DriveText } from '../../core/parts/drive-noun.ts';
 import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
@@ -8,8 +8,6 @@ export interface PanelProps {
   readonly bench: Workbench;
   /** Keeping, which comes after the first sight. */
   readonly late: LateKeeping;
-  /** The choice of tabs, for the panel's header. */
-  readonly tabs: Snippet;
 }
 
 export interface Tab {
@@ -17,12 +15,10 @@ export interface Tab {
   readonly key: string;
   readonly label: DriveText;
   readonly load: () => Promise<{ readonly default: Component<PanelProps> }>;
-  /** Sentences need less height than tables and curves, a long table more; the middle one where none is named. */
-  readonly height?: 'low' | 'high';
 }
 
 export const TABS: readonly Tab[] = [
-  { key: 'why', label: 'Why', load: () => import('../why/why-panel.svelte'), height: 'low' },
+  { key: 'why', label: 'Why', load: () => import('../why/why-panel.svelte') },
   { key: 'ride', label: 'Ride', load: () => import('../ride/ride-panel.svelte') },
   { key: 'springs', label: 'Springs', load: () => import('../springs/springs-panel.svelte') },
   { key: 'chain', label: ({ Loop }) => Loop, load: () => import('../chain/chain-panel.svelte') },
@@ -30,7 +26,6 @@ export const TABS: readonly Tab[] = [
     key: 'sprockets',
     label: 'Sprockets',
     load: () => import('../sprockets/sprockets-panel.svelte'),
-    height: 'high',
   },
   {
     key: 'sheets',
@@ -42,9 +37,8 @@ export const TABS: readonly Tab[] = [
       ]);
       return panel;
     },
-    height: 'high',
   },
-  { key: 'plan', label: 'Find a setup', load: () => import('../plan/plan-panel.svelte'), height: 'high' },
+  { key: 'plan', label: 'Find a setup', load: () => import('../plan/plan-panel.svelte') },
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
   {
     key: 'measure',
@@ -56,7 +50,6 @@ export const TABS: readonly Tab[] = [
       ]);
       return panel;
     },
-    height: 'high',
   },
   {
     key: 'lessons',

@@ -16,7 +16,7 @@ export function saveSvg(bench: Workbench): void {
   const text = sceneSvg(
     bench.drawing.scene,
     bench.sideView.view,
-    findTheme(bench.preferences.data.theme),
+    findTheme(bench.preferences.theme),
     plotLayer,
     {
       widthPx: bench.sideView.widthPx,
@@ -33,7 +33,7 @@ export function saveSvg(bench: Workbench): void {
 export async function savePng(bench: Workbench): Promise<boolean> {
   const page = konvaCanvas(document.createElement('div'), plotLayer);
   const { view, widthPx, heightPx } = bench.sideView;
-  const theme = findTheme(bench.preferences.data.theme);
+  const theme = findTheme(bench.preferences.theme);
   page.draw({ scene: bench.drawing.scene, view, theme }, { widthPx, heightPx, pixelRatio: 1 });
   const canvas = withNote(page.picture(PICTURE_RATIO), PICTURE_RATIO, theme);
   page.destroy();

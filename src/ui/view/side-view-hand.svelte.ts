@@ -21,6 +21,8 @@ export interface SideViewHand {
   listen(element: HTMLElement): () => void;
   choose(id: string): void;
   closeChoice(): void;
+  /** Gives a point or grip the keys. */
+  focus(id: string): void;
 }
 
 export function sideViewHand(bench: Workbench): SideViewHand {
@@ -141,6 +143,13 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     bench.measuring.clear();
   }
 
+  /** A double press goes close to what lies there. */
+  function zoomIn(event: OnView<MouseEvent>): void {
+    if (event.target instanceof Element && event.target.closest('button') !== null) return;
+    const { xPx, yPx } = placeOf(event);
+    bench.sideView.zoomTo(xPx, yPx, DOUBLE_PRESS_ZOOM);
+  }
+
   function wheel(event: OnView<WheelEvent>): void {
     event.preventDefault();
     const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? LINE_PX : 1;
@@ -170,10 +179,12 @@ export function sideViewHand(bench: Workbench): SideViewHand {
         on(element, 'pointerleave', leave),
         on(element, 'lostpointercapture', (event) => send({ type: 'lostCapture', id: event.pointerId })),
         on(element, 'keydown', key),
+        on(element, 'dblclick', zoomIn),
         on(element, 'wheel', wheel, { passive: false }),
       ];
       return () => ends.forEach((end) => end());
     },
+    focus: focusHandle,
     choose(id) {
       choice = null;
       tapped(id);
@@ -185,6 +196,9 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     },
   };
 }
+
+/** How much a double press enlarges. */
+const DOUBLE_PRESS_ZOOM = 2.5;
 
 /** Height of a line in browsers that count the wheel in lines, px. */
 const LINE_PX = 16;
