@@ -30,8 +30,12 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * The lessons, the view they run in and the sayings that are held against a bike are 19.5, and come late; their tab and the
  * wall’s share of a balance are 0.2 of the first sight.
+ *
+ * The divider, columns that fold, the ways past the bar, a theme by the system's choice and the wheel that zooms are 1.5 of
+ * the first sight, which gave back why a bike cannot stand and what is shown on the side view: they come late, each in a
+ * file that shares no words with the rest, which is 2.4 more of all scripts.
  */
-const CEILINGS = { firstSight: 144.1, all: 426, panel: 25 };
+const CEILINGS = { firstSight: 144.1, all: 430, panel: 25 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

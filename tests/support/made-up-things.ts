@@ -166,19 +166,16 @@ export const onTheJack = {
     file: 'src/ui/torque/torque-panel.svelte',
     text: `<!-- Torque: what the bolts of the clamps hold. -->
 <script lang="ts">
-  import type { Snippet } from 'svelte';
   import type { Workbench } from '../../session/workbench.svelte.ts';
 
   interface Props {
     bench: Workbench;
-    tabs: Snippet;
   }
 
-  const { bench, tabs }: Props = $props();
+  const { bench }: Props = $props();
 </script>
 
 <section aria-label="${MADE_UP.tab.label}">
-  <header>{@render tabs()}</header>
   <p>${MADE_UP.tab.words} {bench.session.document.bike.name}</p>
 </section>
 `,
