@@ -55,7 +55,6 @@ export const TABS: readonly Tab[] = [
     key: 'lessons',
     label: 'Lessons',
     load: () => import('../lessons/lessons-panel.svelte'),
-    height: 'high',
   },
 ];
 
