@@ -2,7 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { expectKeptFork } from './support/kept.ts';
 import { FRONT_HEIGHT, typeInto } from './support/panels.ts';
-import { askForDemo } from './support/bikes.ts';
+import { askForDemo, expectLookedFor } from './support/bikes.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 
 const TABS = [
@@ -76,5 +76,7 @@ test('the page says when what saves could not be fetched, and what was changed m
   await page.unroute(/keeping[^/]*\.js$/);
   await notice.getByRole('button', { name: 'Try again' }).click();
   await expect(notice).toBeHidden();
+  // Looked into before the page has made it, the store would be made empty and held open.
+  await expectLookedFor(page);
   await expectKeptFork(page, 9);
 });
