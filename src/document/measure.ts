@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
 import { LONGEST_ABOUT } from './bounds.ts';
-import { isJsonObject, ownValue, showJson, type Json } from './json.ts';
+import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
 import { noteUnknownKeys, readPart } from './read-part.ts';
 import type { Repair } from './repair.ts';
 import { SETUP_PART } from './setup-fields.ts';
@@ -37,11 +37,15 @@ export interface KeptMeasure {
   /** Where the adjusters stood while the bike was measured. */
   readonly setup: Setup;
   readonly rows: readonly KeptRow[];
+  /** As in the file: they are read with the panel that shows them, and one that cannot be read stays. Left out where there is none. */
+  readonly photos?: readonly JsonObject[];
 }
 
 /** Far more than anyone measures; keeps a damaged file from filling the page. */
 export const MOST_ROWS = 2000;
 const LONGEST_KEY = 40;
+/** Far more than anyone takes. */
+export const MOST_PHOTOS = 20;
 /** Longer than any figure that a person types, a tyre's size code included. */
 export const LONGEST_FIGURE = 60;
 const MOST_PARTS = 4;
@@ -88,12 +92,14 @@ export function measureOf(json: Json | undefined, setup: Setup, repairs: Repair[
     });
     return null;
   }
-  noteUnknownKeys(json, ['gaugeZeroed', 'setup', 'rows'], 'measure', repairs);
+  noteUnknownKeys(json, ['gaugeZeroed', 'setup', 'rows', 'photos'], 'measure', repairs);
   const zeroed = ownValue(json, 'gaugeZeroed');
+  const photos = photosOf(ownValue(json, 'photos'));
   return {
     gaugeZeroed: zeroed !== false,
     setup: setupOf(ownValue(json, 'setup'), setup, repairs),
     rows: rowsOf(ownValue(json, 'rows'), repairs),
+    ...(photos.length > 0 && { photos }),
   };
 }
 
@@ -111,6 +117,12 @@ function setupOf(json: Json | undefined, own: Setup, repairs: Repair[]): Setup {
     sentence: `measure.setup cannot be used (${fault.clause}); taken as the file’s own setup.`,
   });
   return own;
+}
+
+/** The groups of values of a list; none where it is no list. */
+function photosOf(json: Json | undefined): readonly JsonObject[] {
+  const given: readonly Json[] = Array.isArray(json) ? json : [];
+  return given.filter(isJsonObject).slice(0, MOST_PHOTOS);
 }
 
 function rowsOf(json: Json | undefined, repairs: Repair[]): readonly KeptRow[] {

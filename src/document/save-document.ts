@@ -29,8 +29,8 @@ export function orderedBike({ bike, setup }: BikeWithSetup): object {
   return { bike: inOrder(anyPart(BIKE_PART), bike), setup: inOrder(anyPart(SETUP_PART), setup) };
 }
 
-function orderedMeasure({ gaugeZeroed, setup, rows }: KeptMeasure): object {
-  return { gaugeZeroed, setup: inOrder(anyPart(SETUP_PART), setup), rows };
+function orderedMeasure({ gaugeZeroed, setup, ...rest }: KeptMeasure): object {
+  return { gaugeZeroed, setup: inOrder(anyPart(SETUP_PART), setup), ...rest };
 }
 
 function inOrder(field: AnyField, value: unknown): unknown {

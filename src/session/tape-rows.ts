@@ -2,9 +2,11 @@
 import { MEASURE_KINDS, measureKindOf, type MeasureKindKey } from '../core/measure/all-kinds.ts';
 import { MEASURE_STATES, type MeasureStateKey } from '../core/measure/all-measure-states.ts';
 import { MEASURE_PARTS, MEASURE_PART_KEYS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
+import type { MeasurePhoto } from '../core/measure/photo.ts';
 import type { MeasureRow } from '../core/measure/sheet.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { KeptRow } from '../document/measure.ts';
+import type { KeptPhoto } from '../document/measure-photo.ts';
 
 /** The row in known keys; null where one of them belongs to another program. */
 export function knownRow(row: KeptRow): MeasureRow | null {
@@ -18,6 +20,17 @@ export function knownRow(row: KeptRow): MeasureRow | null {
 
 function stateKey(key: string): MeasureStateKey | undefined {
   return MEASURE_STATES.find((each) => each.key === key)?.key;
+}
+
+/** The photo in known keys, without clicks on parts that belong to another program; null in a state of another program. */
+export function knownPhoto({ state: given, clicks, keptAt: _, ...rest }: KeptPhoto): MeasurePhoto | null {
+  const state = stateKey(given);
+  if (state === undefined) return null;
+  const known = clicks.flatMap((click) => {
+    const part = MEASURE_PART_KEYS.find((each) => each === click.part);
+    return part === undefined ? [] : [{ ...click, part }];
+  });
+  return { ...rest, state, clicks: known };
 }
 
 /** An empty row of a kind, with the first parts that this bike has for it. */

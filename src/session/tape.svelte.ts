@@ -8,6 +8,7 @@ import type { Setup } from '../core/adjusters/setup.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { replaceSketched, setInvented, setMeasure, type Edited } from '../document/edits.ts';
 import type { KeptMeasure, KeptRow } from '../document/measure.ts';
+import type { JsonObject } from '../document/json.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import { nearlySame } from './nearly-same.ts';
 import type { Workbench } from './workbench.svelte.ts';
@@ -15,6 +16,7 @@ import type { FittedRows, TapeFit } from './tape-fit.ts';
 import { newRow } from './tape-rows.ts';
 
 const NONE: readonly KeptRow[] = [];
+const NO_PHOTOS: readonly JsonObject[] = [];
 const PAPERS: MeasureStateKey = 'makersPosture';
 const ON_WHEELS: MeasureStateKey = 'onWheels';
 
@@ -105,6 +107,12 @@ export class Tape {
       (from) => setMeasure(from, { ...this.#sheet(from), gaugeZeroed }),
       gaugeZeroed ? 'Tape: gauge zeroed on the floor' : 'Tape: gauge not zeroed on the floor',
     );
+  }
+
+  readonly photos: readonly JsonObject[] = $derived.by(() => this.#kept?.photos ?? NO_PHOTOS);
+
+  keepPhotos(photos: readonly JsonObject[], label: string): void {
+    this.#session.commit((from) => setMeasure(from, { ...this.#sheet(from), photos }), label);
   }
 
   #keep(rows: readonly KeptRow[], label: string): void {

@@ -13,7 +13,7 @@ const TABS = [
   'Sheets',
   'Find a setup',
   'Curves',
-  'Tape',
+  'Tape and photo',
   'Lessons',
   'Why',
 ] as const;

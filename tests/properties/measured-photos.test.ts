@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Camera } from '../../src/core/measure/camera.ts';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
 import type { MeasuredBike } from '../../src/core/measure/measured-bike.ts';
+import type { MeasurePhoto } from '../../src/core/measure/photo.ts';
 import { readValues } from '../../src/core/measure/measured-readings.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
@@ -110,9 +111,13 @@ describe('with every radius, depth and the lens in doubt', () => {
   });
 });
 
-it('a photo with two parts clicked says what it needs', () => {
+it('a photo with two parts clicked and no rim says what it needs, and with its rims it counts', () => {
   const photo = pictured(origin, truth, CAMERA, () => 0);
   const few = { ...photo, clicks: photo.clicks.filter(({ part }) => part === 'pivot' || part === 'seat') };
-  const sheet = { gaugeZeroed: true, rows: [], photos: [few] };
-  expect(measureBike({ start: ROAD, sheet, wanted: null })).toMatchObject({ reason: 'photoImpossible' });
+  const sheet = (photos: readonly MeasurePhoto[]) => ({ gaugeZeroed: true, rows: [], photos });
+  const bare = { ...few, rims: [] };
+  expect(measureBike({ start: ROAD, sheet: sheet([bare]), wanted: null })).toMatchObject({
+    reason: 'photoImpossible',
+  });
+  expect(measureBike({ start: ROAD, sheet: sheet([few]), wanted: null })).toMatchObject({ ok: true });
 });

@@ -35,7 +35,7 @@ export function aimed(camera: Camera, away: number): Camera {
 }
 
 /** Parts with how far they stand out toward the camera, mm. */
-const DEPTHS: readonly (readonly [MeasurePartKey, number])[] = [
+export const DEPTHS: readonly (readonly [MeasurePartKey, number])[] = [
   ['rearAxle', 120],
   ['frontAxle', 110],
   ['pivot', 130],
@@ -45,8 +45,8 @@ const DEPTHS: readonly (readonly [MeasurePartKey, number])[] = [
   ['seat', 60],
 ];
 
-const RIM_RADIUS = 222;
-const RIM_DEPTH = 45;
+export const RIM_RADIUS = 222;
+export const RIM_DEPTH = 45;
 /** The page finds so many on the edge from a few clicks. */
 const RIM_POINTS = 24;
 const CLICKS_A_PART = 3;

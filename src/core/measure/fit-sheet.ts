@@ -6,7 +6,7 @@ import { fitValues, type Fit, type FitRow } from './fit-values.ts';
 import { FLOOR_SLOPE } from './floor-slope.ts';
 import { holdBike, postureOf } from './hold-bike.ts';
 import { photoRows, photoUnknowns } from './photo-rows.ts';
-import type { MeasurePhoto } from './photo.ts';
+import { LEAST_PLACES, placesOn, type MeasurePhoto } from './photo.ts';
 import { impossibleTriangle } from './impossible-triangle.ts';
 import type { StartingBike } from './measured-bike.ts';
 import { noMeasure, type NoMeasure } from './no-measure.ts';
@@ -78,14 +78,11 @@ function withPhotos(origin: Origin, photos: readonly MeasurePhoto[]): Origin | n
   return withUnknowns(origin, more);
 }
 
-/** Fewer places leave the camera free. */
-const LEAST_PLACES = 3;
-
-function isPossible({ widthPx, heightPx, focalPx, focalSd, bulgeSd, clicks, rims }: MeasurePhoto): boolean {
-  const places = new Set(clicks.map(({ part }) => part));
+function isPossible(photo: MeasurePhoto): boolean {
+  const { widthPx, heightPx, focalPx, focalSd, bulgeSd, clicks, rims } = photo;
   const sds = [focalSd, bulgeSd, ...[...clicks, ...rims].map(({ depthSd }) => depthSd)];
   const sizes = [widthPx, heightPx, focalPx, ...[...clicks, ...rims].map(({ sdPx }) => sdPx)];
-  return places.size >= LEAST_PLACES && sds.every((sd) => sd >= 0) && sizes.every((size) => size > 0);
+  return placesOn(photo) >= LEAST_PLACES && sds.every((sd) => sd >= 0) && sizes.every((size) => size > 0);
 }
 
 /** The state that readings are of: on its wheels where that is measured, else with the rider, else as in the papers. */

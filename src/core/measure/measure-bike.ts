@@ -9,6 +9,7 @@ import { measuredReadings } from './measured-readings.ts';
 import { nextMeasurements } from './next-measurements.ts';
 import { noMeasure, type NoMeasure } from './no-measure.ts';
 import { notFixedBy, unknownValues } from './not-fixed.ts';
+import { photoOutcomes } from './photo-outcomes.ts';
 import type { ReadRow } from './read-rows.ts';
 import { rowWorths } from './row-outcomes.ts';
 import { secondAnswer } from './second-answer.ts';
@@ -48,6 +49,7 @@ function answer(
   const toSpare = rows.length - rank;
   const chance = chanceOfSquares(chiSquare, toSpare);
   const notFixed = notFixedBy(fit);
+  const suspected = suspicions(fit);
   const second = mirrored === null ? null : secondAnswer(fit, mirrored);
   return {
     ok: true,
@@ -55,11 +57,12 @@ function answer(
     ...built,
     readIn: origin.readIn,
     readings,
-    rows: outcomesOf(fit, sheet, fitted),
+    rows: outcomesOf(fit, sheet, fitted, suspected),
     unknowns: unknownValues(fit),
     notFixed,
     next: wanted === null ? [] : nextMeasurements(fit, wanted),
     second,
+    photos: photoOutcomes(fit, sheet.photos ?? [], suspected, fitted.length),
     agreement: { chiSquare, toSpare, chance },
   };
 }
@@ -80,9 +83,13 @@ function statusOf(chance: number, second: boolean, free: boolean): MeasureStatus
 }
 
 /** One outcome for each row of the sheet, in its order. */
-function outcomesOf(fit: Fit, { rows }: MeasureSheet, fitted: readonly ReadRow[]): readonly RowOutcome[] {
+function outcomesOf(
+  fit: Fit,
+  { rows }: MeasureSheet,
+  fitted: readonly ReadRow[],
+  suspected: ReadonlyMap<number, Suspicion>,
+): readonly RowOutcome[] {
   const worths = rowWorths(fit);
-  const suspected = suspicions(fit);
   return rows.map((row, index): RowOutcome => {
     const at = fitted.findIndex((each) => each.index === index);
     if (at < 0)

@@ -4,6 +4,7 @@ import type { Bike } from '../parts/bike.ts';
 import type { MeasureKindKey } from './all-kinds.ts';
 import type { MeasureStateKey } from './all-measure-states.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
+import type { PhotoOutcome } from './photo.ts';
 
 /** A bike with its setup: a type of bike, an own bike, or the bike that was found. */
 export interface StartingBike {
@@ -108,6 +109,8 @@ export interface MeasuredBike {
   /** Best first, for the reading that was chosen. */
   readonly next: readonly NextMeasurement[];
   readonly second: SecondAnswer | null;
+  /** In the order of the sheet's photos; null for one that the found bike does not lie on. */
+  readonly photos: readonly (PhotoOutcome | null)[];
   /** Sum of squared residuals over their sd, how many rows are to spare, and how often chance alone makes it that large. */
   readonly agreement: { readonly chiSquare: number; readonly toSpare: number; readonly chance: number };
 }

@@ -4,7 +4,7 @@ import { onPicture, onPlane, type Camera, type Pixel } from './camera.ts';
 import type { FitRow } from './fit-values.ts';
 import type { HeldBike } from './held-bike.ts';
 import type { MeasureKind } from './measure-kind.ts';
-import type { MeasurePhoto, PartClick, RimClick } from './photo.ts';
+import { LEAST_RIM_POINTS, type MeasurePhoto, type PartClick, type RimClick } from './photo.ts';
 import type { Unknown } from './unknowns.ts';
 
 /** Whether an unknown is of a photo and not of the bike, by its key. */
@@ -104,7 +104,8 @@ function valueOf({ unknown }: HeldBike, index: number, what: string): number {
 /** The camera of a held bike, which is the same for all rows of one photo. */
 const cameras = new WeakMap<HeldBike, Map<MeasurePhoto, Camera>>();
 
-function cameraOf(held: HeldBike, photo: MeasurePhoto, index: number): Camera {
+/** The camera that took a photo, as a held bike has it. */
+export function cameraOf(held: HeldBike, photo: MeasurePhoto, index: number): Camera {
   const known = cameras.get(held) ?? new Map<MeasurePhoto, Camera>();
   const camera = known.get(photo) ?? newCamera(held, photo, index);
   known.set(photo, camera);
@@ -153,7 +154,7 @@ function offRim(held: HeldBike, photo: MeasurePhoto, index: number, rim: RimClic
 function firstCamera(photo: MeasurePhoto, held: HeldBike): Pick<Camera, 'at' | 'roll'> | null {
   const { widthPx, heightPx, focalPx, side, clicks } = photo;
   const pairs: (readonly [Point, Point])[] = [];
-  for (const { part, xPx, yPx } of clicks) {
+  for (const { part, xPx, yPx } of [...clicks, ...wheelMiddles(photo)]) {
     const at = held.place(part);
     if (at === null) return null;
     pairs.push([at, { x: (side === 'left' ? widthPx - xPx : xPx) - widthPx / 2, y: heightPx / 2 - yPx }]);
@@ -180,3 +181,19 @@ function firstCamera(photo: MeasurePhoto, held: HeldBike): Pick<Camera, 'at' | '
   const back = { x: u * Math.cos(roll) + v * Math.sin(roll), y: -u * Math.sin(roll) + v * Math.cos(roll) };
   return { at: { x: place.x - back.x, y: place.y - back.y, z: focalPx / scale }, roll };
 }
+
+/** The middle of each rim on the picture, as near as a first guess needs. */
+function wheelMiddles({ rims }: MeasurePhoto): readonly Pick<PartClick, 'part' | 'xPx' | 'yPx'>[] {
+  return WHEELS.flatMap(({ wheel, part }) => {
+    const xs = rims.filter((rim) => rim.wheel === wheel).map(({ xPx }) => xPx);
+    const ys = rims.filter((rim) => rim.wheel === wheel).map(({ yPx }) => yPx);
+    if (xs.length < LEAST_RIM_POINTS) return [];
+    const middle = (all: readonly number[]): number => (Math.min(...all) + Math.max(...all)) / 2;
+    return [{ part, xPx: middle(xs), yPx: middle(ys) }];
+  });
+}
+
+const WHEELS = [
+  { wheel: 'rearWheel', part: 'rearAxle' },
+  { wheel: 'frontWheel', part: 'frontAxle' },
+] as const;

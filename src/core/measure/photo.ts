@@ -1,5 +1,6 @@
 /** What a photo of the bike says: where on the picture its parts were clicked, and how the picture was taken. */
 import type { MeasureStateKey } from './all-measure-states.ts';
+import type { Pixel } from './camera.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
 
 /** A place on the upright picture before mirroring, in continuous pixels: (0, 0) is the upper left corner, y down. */
@@ -39,4 +40,29 @@ export interface MeasurePhoto {
   readonly bulgeSd: number;
   readonly clicks: readonly PartClick[];
   readonly rims: readonly RimClick[];
+}
+
+/** What the fit makes of a photo. Pixels of the upright picture, as its clicks. */
+export interface PhotoOutcome {
+  /** Each part that was clicked, where the bike that was found has it. */
+  readonly seen: readonly (Pixel & { readonly part: MeasurePartKey })[];
+  /** The bike that was found, in its middle plane: tyres, swingarm, and steering axis to the front axle. */
+  readonly lines: readonly (readonly Pixel[])[];
+  /** From the camera to the bike's middle plane, mm. */
+  readonly away: number;
+  /** The part or wheel whose clicks the other ones do not believe; null where they believe all. */
+  readonly suspected: MeasurePartKey | null;
+}
+
+/** So many points show where the middle of a rim is. */
+export const LEAST_RIM_POINTS = 5;
+/** Fewer places leave the camera free. */
+export const LEAST_PLACES = 3;
+
+/** How many different places a photo shows: parts, and wheels by their rims. */
+export function placesOn({ clicks, rims }: Pick<MeasurePhoto, 'clicks' | 'rims'>): number {
+  const wheels = (['frontWheel', 'rearWheel'] as const).filter(
+    (wheel) => rims.filter((rim) => rim.wheel === wheel).length >= LEAST_RIM_POINTS,
+  );
+  return new Set(clicks.map(({ part }) => part)).size + wheels.length;
 }

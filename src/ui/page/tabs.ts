@@ -42,10 +42,11 @@ export const TABS: readonly Tab[] = [
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
   {
     key: 'measure',
-    label: 'Tape',
+    label: 'Tape and photo',
     load: async () => {
       const [panel] = await Promise.all([
         import('../measure/measure-panel.svelte'),
+        import('../measure/photo-work.svelte'),
         import('../../session/tape-fit.ts'),
       ]);
       return panel;

@@ -1,0 +1,65 @@
+/** What the fit makes of each photo: where the bike that was found lies on it, and which place on it is suspected. */
+import type { Fit } from './fit-values.ts';
+import { onPicture, type Pixel } from './camera.ts';
+import { holdBike, postureOf } from './hold-bike.ts';
+import type { Suspicion } from './measured-bike.ts';
+import type { MeasurePartKey } from './measure-parts.ts';
+import { cameraOf, photoRows } from './photo-rows.ts';
+import type { MeasurePhoto, PhotoOutcome } from './photo.ts';
+
+/** Points of a tyre's outline. */
+const ROUND = 72;
+
+/** One outcome for each photo; null for one that the found bike does not lie on. `before` counts the rows before those of photos. */
+export function photoOutcomes(
+  fit: Fit,
+  photos: readonly MeasurePhoto[],
+  suspected: ReadonlyMap<number, Suspicion>,
+  before: number,
+): readonly (PhotoOutcome | null)[] {
+  let at = before;
+  return photos.map((photo, index) => {
+    const from = at;
+    at += photoRows(photo, index).length;
+    const first = [...suspected].find(([row, { place }]) => row >= from && row < at && place === 1);
+    const part = first === undefined ? null : (fit.rows[first[0]].row.parts[0] ?? null);
+    return outcome(fit, photo, index, part);
+  });
+}
+
+function outcome(
+  { origin, values }: Fit,
+  photo: MeasurePhoto,
+  index: number,
+  suspected: MeasurePartKey | null,
+): PhotoOutcome | null {
+  const held = holdBike(postureOf(origin, values), photo.state);
+  if (held === null) return null;
+  const camera = cameraOf(held, photo, index);
+  const line = (points: readonly ({ readonly x: number; readonly y: number } | null)[]): readonly Pixel[] =>
+    points.flatMap((point) => (point === null ? [] : (onPicture(camera, { ...point, z: 0 }) ?? [])));
+  const [rear, front, pivot] = [held.place('rearAxle'), held.place('frontAxle'), held.place('pivot')];
+  const tyre = (middle: typeof rear, radius: number): readonly Pixel[] =>
+    middle === null
+      ? []
+      : line(
+          Array.from({ length: ROUND + 1 }, (_, i) => {
+            const turn = (2 * Math.PI * i) / ROUND;
+            return { x: middle.x + radius * Math.cos(turn), y: middle.y + radius * Math.sin(turn) };
+          }),
+        );
+  const depths = new Map(photo.clicks.map(({ part, depth }) => [part, depth]));
+  const seen = [...depths].flatMap(([part, depth]) => {
+    const place = held.place(part);
+    const z = depth + held.unknown(`photo${index}:depth:${part}`);
+    const pixel = place === null ? null : onPicture(camera, { ...place, z });
+    return pixel === null ? [] : [{ part, ...pixel }];
+  });
+  const lines = [
+    tyre(rear, held.rearRadius),
+    tyre(front, held.frontRadius),
+    line([rear, pivot]),
+    line([held.place('steeringHead'), held.place('axisFoot'), front]),
+  ];
+  return { seen, lines: lines.filter((each) => each.length > 1), away: camera.at.z, suspected };
+}
