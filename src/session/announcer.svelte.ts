@@ -10,6 +10,9 @@ import type { ReadingRow, Standing } from './standing.svelte.ts';
 /** Least time between two messages, ms: two a second. */
 const LEAST_GAP_MS = 500;
 
+/** How a bike steers, in the readings that say it shortest. */
+const FIRST_TOLD: readonly string[] = ['rake', 'trail'];
+
 /** How much of a change, counted in changes that a rider notices. */
 function weight(row: ReadingRow, before: number | Absent | undefined): number {
   if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
@@ -51,6 +54,20 @@ export class Announcer {
     const change = this.#change();
     const said = [act, change].filter((each) => each !== null).join(': ');
     if (said !== '') this.#tell(said, nowMs);
+    this.remember();
+  }
+
+  /** At the opening of another bike: says its name and how it steers. It is compared with no bike, and none before it counts. */
+  opened(nowMs: number, name: string): void {
+    const { problem, rows } = this.#standing;
+    const { style } = this.#preferences;
+    const steering = rows.flatMap(({ reading, value }) =>
+      FIRST_TOLD.includes(reading.key) && typeof value === 'number'
+        ? [`${reading.label} ${writeNumber(value, reading.quantity, style).text}`]
+        : [],
+    );
+    const said = problem === null ? steering.join(', ') : CANNOT_STAND;
+    this.#tell(`${name} opened: ${said}`, nowMs);
     this.remember();
   }
 

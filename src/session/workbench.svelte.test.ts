@@ -40,10 +40,13 @@ describe('the announcer', () => {
     expect(bench.announcer.message).not.toBe(message);
   });
 
-  it('says nothing of another bike that takes the page', () => {
+  it('says of another bike that takes the page its name and how it steers, compared with none', () => {
     const bench = new Workbench(DEMO_BIKES[0]);
     bench.open(beginHistory(DEMO_BIKES[1]));
     bench.session.commit((from) => setAdjuster(from, 'riderMass', from.setup.riderMass), 'Rider weight');
-    expect(bench.announcer.message).toBe('');
+    const { name } = DEMO_BIKES[1].bike;
+    expect(bench.announcer.message).toMatch(
+      new RegExp(`^${name} opened: Rake [\\d.]+°, Trail [\\d.]+\\smm$`, 'u'),
+    );
   });
 });

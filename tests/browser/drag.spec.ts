@@ -204,7 +204,8 @@ for (const state of ['Topped out', 'Travel set by hand'] as const)
       const from = await middleOf(page, id);
       // A contact patch lies where the tyre is: only its distance from the axle can be dragged.
       const patch = key === 'rearPatch' || key === 'frontPatch';
-      const by = patch ? { x: 0, y: 12 } : { x: 6, y: -7 };
+      // No further than a bolt of the links can go on a small drawing.
+      const by = patch ? { x: 0, y: 12 } : { x: 4, y: -5 };
       await page.keyboard.down('Control');
       await page.mouse.move(from.x, from.y);
       await page.mouse.down();
