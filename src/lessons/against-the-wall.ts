@@ -6,17 +6,18 @@ export const againstTheWall: Lesson = {
   title: 'Against a wall',
   goal: 'Explain what lifts when the clutch is let out against a wall, and why that says little about the road.',
   minutes: 15,
+  caution: 'On the computer only. Do not try this on a real bike: it can lift, slip or run someone down.',
   prepare: [],
   shows: ['swingarmAngle', 'antiSquat', 'squatAngle', 'wheelbase', 'frontAxleHeight'],
   steps: [
     {
-      act: 'Front wheel against a wall, rider on board, first gear. Let the clutch out gently.',
+      act: 'Front wheel against a wall, rider on board, first gear. The clutch comes in.',
       turns: [],
       state: 'riderUp',
       figure: 'wallLift',
       point: null,
       because:
-        'At the wall the push is held at the height of the front axle, so only that much load goes to the rear. The squat line needs to be no steeper than from the rear patch to that axle for the rear to come up.',
+        'The wall pushes back at the height of the front axle. The rear comes up if the squat line is steeper than the line from the rear contact patch to the front axle.',
       otherwise: '',
     },
     {
@@ -26,7 +27,7 @@ export const againstTheWall: Lesson = {
       figure: 'squatOnRoad',
       point: null,
       because:
-        'On the road the whole bike speeds up, so the load goes over as if pushed at the height of the centre of gravity. That line is much steeper, and the squat line often lies below it.',
+        'On the road the load goes over as if the push were at the height of the centre of gravity. That line is steeper, so the squat line can lie below it.',
       otherwise: '',
     },
     {
@@ -36,8 +37,8 @@ export const againstTheWall: Lesson = {
       figure: 'swingarmAngle',
       point: 'more',
       because:
-        'The arm is steeper and so is the squat line. The wall test feels that, but it feels it from another zero.',
-      otherwise: 'The arm did not get steeper here.',
+        'The swingarm is steeper. Squat angle below shows what the squat line did; wall and road each hold it against a line of their own.',
+      otherwise: 'The swingarm did not get steeper here.',
     },
   ],
   check: {

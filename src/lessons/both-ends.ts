@@ -4,8 +4,10 @@ import type { Lesson } from './lesson.ts';
 export const bothEnds: Lesson = {
   key: 'bothEnds',
   title: 'Both ends move together',
-  goal: 'Raise a bike without changing its steering, and say what changed all the same.',
+  goal: 'Raise a bike, keep its rake, and say what changed all the same.',
   minutes: 15,
+  caution:
+    'Keep the tubes’ minimum engagement in both triple clamps [yokes], as the maker’s manual says. Check tyre and mudguard clearance with the fork bottomed before anyone rides.',
   prepare: [],
   shows: ['rake', 'trail', 'seatHeight', 'swingarmAngle', 'antiSquat', 'centreHeight'],
   steps: [
@@ -19,10 +21,10 @@ export const bothEnds: Lesson = {
       figure: 'seatHeight',
       point: 'more',
       because: 'Both ends went up together. The rake is the same, and the whole bike stands higher.',
-      otherwise: 'What came up at the rear went down at the front.',
+      otherwise: 'The seat did not come up here: look at what each adjuster did.',
     },
     {
-      act: 'The rake is back. Is the arm, too?',
+      act: 'The rake is back. Is the swingarm angle back too?',
       turns: [
         { adjuster: 'shockLength', by: 4 },
         { adjuster: 'forkTubes', keep: 'rake' },
@@ -31,7 +33,7 @@ export const bothEnds: Lesson = {
       figure: 'swingarmAngle',
       point: 'more',
       because:
-        'The frame is level again, only higher, and the rear axle is still on the floor’s side: the arm is steeper.',
+        'The frame has its old tilt, only higher, and the rear axle kept its height: the swingarm is steeper.',
       otherwise: 'Look at what the fork did to the pivot.',
     },
     {
@@ -44,8 +46,8 @@ export const bothEnds: Lesson = {
       figure: 'antiSquat',
       point: 'more',
       because:
-        'The steeper arm stays after the steering is put back. This is how a rear is set for the exit, and a front for the entry.',
-      otherwise: 'A higher centre takes load back as fast as the arm adds to it.',
+        'The swingarm stays steeper with the rake back. That is why the rear is set first, then the front.',
+      otherwise: 'The height of the centre of gravity changed too, and anti-squat is measured against it.',
     },
   ],
   check: {
@@ -56,6 +58,6 @@ export const bothEnds: Lesson = {
   },
   notes: [
     'The order is rear first, then front. Ask why before you say it.',
-    'The front cannot repair the exit. This lesson shows by how much.',
+    'The front alone seldom puts the exit right. This lesson shows by how much.',
   ],
 };

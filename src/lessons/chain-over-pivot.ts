@@ -4,8 +4,10 @@ import type { Lesson } from './lesson.ts';
 export const chainOverPivot: Lesson = {
   key: 'chainOverPivot',
   title: 'Chain over the pivot',
-  goal: 'Spot a chain that will lie on its slider, and say what it then does.',
+  goal: 'Spot a chain that will lie on the chain slider [rub strip], and say what it then does.',
   minutes: 10,
+  caution:
+    'A chain slider [rub strip] worn through lets the chain cut into the swingarm. Check it by the maker’s manual.',
   prepare: [],
   shows: ['chainSliderClearance', 'swingarmAngle', 'antiSquatChain', 'upperRunAngle'],
   steps: [
@@ -15,17 +17,18 @@ export const chainOverPivot: Lesson = {
       state: 'toppedOut',
       figure: 'chainSliderClearance',
       point: 'less',
-      because: 'The run leaves the front sprocket lower and comes nearer to the slider over the pivot.',
-      otherwise: 'The run turns about a place behind the pivot here.',
+      because:
+        'The upper run leaves the front sprocket lower and comes nearer to the chain slider over the pivot.',
+      otherwise: 'Look at where the upper run passes the pivot on this bike.',
     },
     {
-      act: 'Make the arm steeper instead.',
+      act: 'Make the swingarm steeper instead.',
       turns: [{ adjuster: 'shockLength', by: 8 }],
       state: 'toppedOut',
       figure: 'chainSliderClearance',
       point: 'less',
-      because: 'The axle swings down and takes the rear end of the run with it, while the pivot stays.',
-      otherwise: 'The rear did not come up by that, or the run passes the pivot elsewhere.',
+      because: 'The axle swings down and takes the rear end of the upper run with it, while the pivot stays.',
+      otherwise: 'Look at swingarm angle and upper-run angle below.',
     },
   ],
   check: {
@@ -36,6 +39,6 @@ export const chainOverPivot: Lesson = {
   },
   notes: [
     'Pass a worn chain slider round.',
-    'A chain on the slider pulls with the slider’s radius as its lever, whatever the run does. It wears through in days.',
+    'A chain on the chain slider pulls with the slider’s radius as its lever, however the upper run lies.',
   ],
 };

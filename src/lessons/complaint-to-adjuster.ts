@@ -6,6 +6,8 @@ export const complaintToAdjuster: Lesson = {
   title: 'From complaint to adjuster',
   goal: 'Split a complaint at the moment the gas opens, and pick the end that is turned first.',
   minutes: 20,
+  caution:
+    'Check tyres, chain slack, and wheel and steering-head [headstock] bearings before any adjuster. Keep the fork tubes’ minimum engagement, as the maker’s manual says.',
   prepare: [],
   shows: ['trail', 'rake', 'antiSquat', 'rearTravel', 'frontTravel'],
   steps: [
@@ -17,7 +19,7 @@ export const complaintToAdjuster: Lesson = {
       point: 'less',
       because:
         'On the brakes the bike rides on its fork. Tubes further up lower it there, and the axis stands steeper.',
-      otherwise: 'The fork is bottomed on the brakes here, so the tubes work otherwise.',
+      otherwise: 'Look at rake and front travel below: they show what the tubes did on the brakes.',
     },
     {
       act: '“It runs wide as soon as I open the gas.” The gas is open, so start at the rear: raise it.',
@@ -26,7 +28,7 @@ export const complaintToAdjuster: Lesson = {
       figure: 'antiSquat',
       point: 'more',
       because:
-        'On the gas the load goes to the rear. An arm that holds up more keeps the rear from sinking, and the line with it.',
+        'On the gas load goes to the rear. More anti-squat keeps the rear from sinking, so the bike holds its line better. Too much costs grip.',
       otherwise: 'Here the rear’s height does not do it; look at the sprockets.',
     },
     {
@@ -35,8 +37,9 @@ export const complaintToAdjuster: Lesson = {
       state: 'accelerating',
       figure: 'antiSquat',
       point: 'less',
-      because: 'The front cannot repair the exit. Here it made it worse.',
-      otherwise: 'The front hardly reaches the exit on this bike.',
+      because:
+        'Here the fork took anti-squat away. The front may steer quicker, but the rear is held up less.',
+      otherwise: 'On this bike the fork changes anti-squat another way: the figures are above.',
     },
   ],
   check: {
@@ -48,6 +51,6 @@ export const complaintToAdjuster: Lesson = {
   notes: [
     'The split at the gas is a rule of feel, not of geometry. It is right more often than not.',
     'Tyre pressure, chain slack and head bearings come before any adjuster.',
-    'Let everybody bring one complaint of a customer, and run it through the tab Find a setup.',
+    'Let everybody bring one complaint of a customer, and run it through Rider says, in Find a setup.',
   ],
 };

@@ -4,10 +4,12 @@ import type { Lesson } from './lesson.ts';
 export const dropTheFork: Lesson = {
   key: 'dropTheFork',
   title: 'Drop the fork',
-  goal: 'Say what fork tubes further up in their clamps do, and what they do to the rear.',
+  goal: 'Say what fork tubes further up in their triple clamps [yokes] do, and what they do to the rear.',
   minutes: 10,
+  caution:
+    'Keep the tubes’ minimum engagement in both triple clamps [yokes], as the maker’s manual says. Check tyre and mudguard clearance with the fork bottomed before anyone rides.',
   prepare: [],
-  shows: ['trail', 'rake', 'swingarmAngle', 'wheelbase', 'antiSquat'],
+  shows: ['trail', 'rake', 'swingarmAngle', 'wheelbase', 'antiSquat', 'centreHeight'],
   steps: [
     {
       act: 'Slide the fork tubes up through the clamps.',
@@ -15,7 +17,7 @@ export const dropTheFork: Lesson = {
       state: 'riderUp',
       figure: 'rake',
       point: 'less',
-      because: 'The front comes down and the bike tips forward, so the axis stands steeper.',
+      because: 'The front comes down and the bike tips forward, so the steering axis stands steeper.',
       otherwise: 'The front did not come down as it does on most bikes.',
     },
     {
@@ -25,7 +27,7 @@ export const dropTheFork: Lesson = {
       figure: 'swingarmAngle',
       point: 'less',
       because:
-        'Tipping forward lowers the pivot more than the rear axle, so the arm lies flatter. That comes along unasked.',
+        'Tipping forward lowers the pivot and not the rear axle, so the swingarm lies flatter. That comes along unasked.',
       otherwise: 'The pivot moved less than the axle here.',
     },
     {
@@ -34,9 +36,9 @@ export const dropTheFork: Lesson = {
       state: 'riderUp',
       figure: 'antiSquat',
       point: 'less',
-      because: 'The arm that lies flatter holds up less. Quicker steering was paid for at the exit.',
+      because: 'The flatter swingarm holds up less. Quicker steering was paid for at the exit.',
       otherwise:
-        'On this bike the lower and shorter frame makes up for the flatter arm: both figures are below.',
+        'Anti-squat also depends on the wheelbase and on the height of the centre of gravity: look at both below.',
     },
   ],
   check: {

@@ -26,6 +26,8 @@ export interface Lesson {
   /** What a person can do or explain afterwards. */
   readonly goal: string;
   readonly minutes: number;
+  /** What could hurt somebody who does this on a real bike; shown on every page of the lesson. */
+  readonly caution?: string;
   /** How any bike is made ready for it; nothing where it starts from the bike as it stands. */
   readonly prepare: readonly Turn[];
   /** Readings that stand beside the figure once it is looked at; all are hidden before. */

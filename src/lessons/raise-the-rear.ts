@@ -6,8 +6,10 @@ export const raiseTheRear: Lesson = {
   title: 'Raise the rear',
   goal: 'Say what a longer shock does at both ends of the bike.',
   minutes: 10,
+  caution:
+    'Work on a stand that cannot slip, with a second person holding the bike. Check chain slack and side stand afterwards, by the maker’s manual.',
   prepare: [],
-  shows: ['rake', 'trail', 'swingarmAngle', 'antiSquat', 'seatHeight'],
+  shows: ['rake', 'trail', 'swingarmAngle', 'antiSquat', 'antiSquatSwingarm', 'antiSquatChain', 'seatHeight'],
   steps: [
     {
       act: 'Fit a longer shock.',
@@ -15,27 +17,28 @@ export const raiseTheRear: Lesson = {
       state: 'riderUp',
       figure: 'rake',
       point: 'less',
-      because: 'The rear comes up, the bike tips forward about the front, and the axis stands steeper.',
+      because:
+        'The rear comes up, the bike tips forward about the front, and the steering axis stands steeper.',
       otherwise: 'The rear did not come up as it does on most bikes: look at its travel.',
     },
     {
-      act: 'Let the wheel hang and look at the swingarm.',
+      act: 'With the frame on a stand that cannot slip, let the rear wheel hang. Look at the swingarm.',
       turns: [{ adjuster: 'shockLength', by: 4 }],
       state: 'toppedOut',
       figure: 'swingarmAngle',
       point: 'more',
       because:
-        'The pivot went up with the frame and the axle stayed at the height of the wheel, so the arm points down more steeply.',
+        'The longer shock lets the axle drop further from the frame, so the swingarm points down more steeply.',
       otherwise: 'Look at how this shock is built in: its length may work the other way.',
     },
     {
-      act: 'Sit on it again. What does the gas do to the rear now?',
+      act: 'Set it on its wheels and sit on it again. What does the gas do to the rear now?',
       turns: [{ adjuster: 'shockLength', by: 4 }],
       state: 'riderUp',
       figure: 'antiSquat',
       point: 'more',
-      because: 'A steeper arm and the chain along it hold up more of the load that goes to the rear.',
-      otherwise: 'Here the chain’s part changed against the swingarm’s: look at both of them below.',
+      because: 'A steeper swingarm turns more of the tyre’s push into lift.',
+      otherwise: 'Look at the swingarm’s part and at the drive’s part below.',
     },
   ],
   check: {

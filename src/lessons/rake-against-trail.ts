@@ -10,7 +10,7 @@ export const rakeAgainstTrail: Lesson = {
   shows: ['rake', 'trail', 'wheelbase', 'wheelFlop', 'normalTrail'],
   steps: [
     {
-      act: 'Lean the steering axis back by a degree, and choose clamps that bring the trail back to where it was.',
+      act: 'Lean the steering axis back by a degree, and choose triple clamps [yokes] that bring the trail back to where it was.',
       turns: [
         { adjuster: 'headAngleCupsDeg', by: 1 },
         { adjuster: 'clampOffset', keep: 'trail' },
@@ -19,7 +19,7 @@ export const rakeAgainstTrail: Lesson = {
       figure: 'rake',
       point: 'more',
       because:
-        'The cups lean the axis back. The clamps change where the wheel sits beside it, not how it leans.',
+        'The cups lean the axis back. The clamps set how far the wheel sits ahead of it, and tip the bike only a little.',
       otherwise: 'The other clamps tip the bike, and here that outweighs the cups.',
     },
     {
@@ -32,10 +32,10 @@ export const rakeAgainstTrail: Lesson = {
       figure: 'trail',
       point: 'same',
       because: 'Offset takes out what rake puts in. Two numbers, two ways to set them.',
-      otherwise: 'No clamp offset brought this trail back all the way.',
+      otherwise: 'No triple-clamp [yoke] offset brought this trail back all the way.',
     },
     {
-      act: 'The same change. What does the front wheel’s own weight do as the bar turns?',
+      act: 'The same change. How much does the front drop as the bar turns?',
       turns: [
         { adjuster: 'headAngleCupsDeg', by: 1 },
         { adjuster: 'clampOffset', keep: 'trail' },
@@ -45,7 +45,7 @@ export const rakeAgainstTrail: Lesson = {
       point: 'more',
       because:
         'With the same trail, a lazier axis lets the front drop further as the bar turns. That is felt at walking pace.',
-      otherwise: 'On this bike the trail’s part is the larger one.',
+      otherwise: 'Wheel flop comes from rake and trail together: look at both below.',
     },
   ],
   check: {

@@ -3,9 +3,10 @@ import type { Lesson } from './lesson.ts';
 
 export const sagAndPreload: Lesson = {
   key: 'sagAndPreload',
-  title: 'Sag and preload are not ride height alone',
+  title: 'What preload does and does not do',
   goal: 'Say what preload does, and what it does not.',
   minutes: 10,
+  caution: 'A loaded spring can injure. Changing springs is a workshop job, by the maker’s manual.',
   prepare: [],
   shows: ['rearTravel', 'rearWheelRate', 'frontTravel', 'frontWheelRate', 'rake'],
   steps: [
@@ -15,7 +16,7 @@ export const sagAndPreload: Lesson = {
       state: 'riderUp',
       figure: 'rearTravel',
       point: 'less',
-      because: 'The spring pushes harder before it moves, so the same load presses it in by less.',
+      because: 'The spring is already squeezed before the load comes, so the same load moves it less.',
       otherwise: 'The rear is on a stop here, and preload does not move it.',
     },
     {
@@ -26,7 +27,7 @@ export const sagAndPreload: Lesson = {
       point: 'same',
       because: 'The spring’s rate is the same. Preload shifts where it starts, not how it goes on.',
       otherwise:
-        'The spring’s rate is the same. The links work at another place of their travel now, or the spring has two rates, and that shows.',
+        'The spring’s rate is the same. The links now work at another place of their travel, or the spring has two rates.',
     },
     {
       act: 'Add preload to the fork.',

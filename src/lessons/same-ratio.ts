@@ -21,11 +21,11 @@ export const sameRatio: Lesson = {
       state: 'accelerating',
       figure: 'finalDriveRatio',
       point: 'same',
-      because: 'The ratio is the quotient of the two counts, and it was kept.',
-      otherwise: 'The ratio is the quotient of the two counts.',
+      because: 'The ratio is rear teeth divided by front teeth, and both pairs give the same.',
+      otherwise: 'The ratio is rear teeth divided by front teeth.',
     },
     {
-      act: 'The same pair. How far does the chain clear its slider?',
+      act: 'The same pair. How far does the chain clear the chain slider [rub strip]?',
       turns: [
         { adjuster: 'frontTeeth', to: 16 },
         { adjuster: 'rearTeeth', to: 48 },
@@ -34,10 +34,10 @@ export const sameRatio: Lesson = {
       figure: 'chainSliderClearance',
       point: 'more',
       because: 'Both sprockets are bigger, so the whole upper run lies higher.',
-      otherwise: 'The run turned more than it rose.',
+      otherwise: 'The upper run turned more than it rose.',
     },
     {
-      act: 'And on the gas? Ask by how much this time.',
+      act: 'And on the gas? Guess by how much, too.',
       turns: [
         { adjuster: 'frontTeeth', to: 16 },
         { adjuster: 'rearTeeth', to: 48 },
@@ -46,8 +46,9 @@ export const sameRatio: Lesson = {
       figure: 'antiSquat',
       point: 'less',
       because:
-        'The pull falls with the bigger rear sprocket and its lever grows almost as fast. A little is left over, less than most people feel.',
-      otherwise: 'The countershaft lies so on this bike that the little that is left over goes another way.',
+        'The bigger rear sprocket needs less pull, but the lever grows a little more than the pull falls. The figure shows how little is left over.',
+      otherwise:
+        'On this bike the pull and its lever come out another way. What decides is where the countershaft lies against the line of the swingarm.',
     },
   ],
   check: {

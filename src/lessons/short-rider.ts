@@ -4,8 +4,10 @@ import type { Lesson } from './lesson.ts';
 export const shortRider: Lesson = {
   key: 'shortRider',
   title: 'Lowering for a short rider',
-  goal: 'Lower a bike and keep its steering, and say what was given up.',
+  goal: 'Lower a bike, keep its rake, and say what was given up.',
   minutes: 15,
+  caution:
+    'Before anyone rides a lowered bike, check ground clearance, side stand, chain slack, and tyre clearance with both ends bottomed. Follow the maker’s manual.',
   prepare: [],
   shows: ['seatHeight', 'rake', 'trail', 'swingarmAngle', 'antiSquat', 'centreHeight'],
   steps: [
@@ -19,13 +21,13 @@ export const shortRider: Lesson = {
       otherwise: 'The rear did not come down by that.',
     },
     {
-      act: 'The seat is lower. What has the steering become?',
+      act: 'The seat is lower. What happened to the rake?',
       turns: [{ adjuster: 'shockLength', by: -4 }],
       state: 'riderUp',
       figure: 'rake',
       point: 'more',
       because:
-        'The bike tips back, the axis leans back with it. That is the price of lowering one end alone.',
+        'The bike tips back and the steering axis with it. That is the price of lowering one end alone.',
       otherwise: 'The bike did not tip back.',
     },
     {
@@ -37,11 +39,11 @@ export const shortRider: Lesson = {
       state: 'riderUp',
       figure: 'rake',
       point: 'same',
-      because: 'Both ends are down and the steering is back.',
+      because: 'Both ends are down and the rake is back.',
       otherwise: 'No place of the fork tubes brought the rake back.',
     },
     {
-      act: 'What does the arm say to that?',
+      act: 'What does that do on the gas?',
       turns: [
         { adjuster: 'shockLength', by: -4 },
         { adjuster: 'forkTubes', keep: 'rake' },
@@ -49,12 +51,12 @@ export const shortRider: Lesson = {
       state: 'riderUp',
       figure: 'antiSquat',
       point: 'less',
-      because: 'The arm lies flatter, and no fork brings that back.',
-      otherwise: 'The lower centre makes up for the flatter arm on this bike.',
+      because: 'The swingarm lies flatter, and no fork brings that back.',
+      otherwise: 'The height of the centre of gravity changed too, and anti-squat is measured against it.',
     },
   ],
   check: {
-    act: 'You lower both ends so that the rake stays. What does the centre of gravity do',
+    act: 'You lower both ends so that the rake stays',
     turns: [
       { adjuster: 'shockLength', by: -4 },
       { adjuster: 'forkTubes', keep: 'rake' },

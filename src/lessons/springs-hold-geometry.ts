@@ -6,6 +6,7 @@ export const springsHoldGeometry: Lesson = {
   title: 'Springs hold the geometry',
   goal: 'Say why a spring change is also a change of geometry.',
   minutes: 15,
+  caution: 'A loaded spring can injure. Changing springs is a workshop job, by the maker’s manual.',
   prepare: [],
   shows: ['rake', 'trail', 'frontTravel', 'rearTravel', 'antiSquat'],
   steps: [

@@ -3,7 +3,7 @@ import type { Lesson } from './lesson.ts';
 
 export const squatLine: Lesson = {
   key: 'squatLine',
-  title: 'The squat line from chain and arm',
+  title: 'The squat line from chain and swingarm',
   goal: 'Draw the squat line: where chain and swingarm lines meet, and from the tyre to there.',
   minutes: 15,
   prepare: [],
@@ -23,7 +23,7 @@ export const squatLine: Lesson = {
       figure: 'antiSquat',
       point: 'more',
       because: 'Both lines turn, and the line from the tyre to their crossing gets steeper.',
-      otherwise: 'The crossing moved along the line more than above it.',
+      otherwise: 'Look at squat angle and load-transfer angle below: anti-squat compares the two.',
     },
     {
       act: 'Fit a front sprocket with one tooth less.',
@@ -34,7 +34,7 @@ export const squatLine: Lesson = {
       because:
         'The upper run starts lower at the front and passes nearer to the pivot. The pull is the same, because the rear sprocket is, but its lever is shorter: it draws the rear down by less.',
       otherwise:
-        'The upper run lies on its guide here, or passes the pivot another way, so its lever did not get shorter.',
+        'The upper run lies on the chain slider [rub strip] here, or passes the pivot another way, so its lever did not get shorter.',
     },
     {
       act: 'Fit a rear sprocket with two teeth more.',
@@ -45,7 +45,7 @@ export const squatLine: Lesson = {
       because:
         'Two things work against each other: a lower pull and a longer lever. The pull falls by more than the lever grows.',
       otherwise:
-        'Two things work against each other here too: a lower pull and a longer lever. On this bike the lever grows by more than the pull falls.',
+        'A lower pull and a longer lever work against each other. On this bike they come out another way.',
     },
   ],
   check: {

@@ -10,13 +10,13 @@ export const whatTrailDoes: Lesson = {
   shows: ['trail', 'rake', 'normalTrail', 'wheelFlop'],
   steps: [
     {
-      act: 'Fit clamps that hold the fork further forward.',
+      act: 'Fit triple clamps [yokes] that hold the fork further forward.',
       turns: [{ adjuster: 'clampOffset', by: 3 }],
       state: 'riderUp',
       figure: 'trail',
       point: 'less',
       because:
-        'The wheel sits further ahead of the steering axis, so the contact patch moves toward the point where the axis meets the floor. That distance is the trail.',
+        'The wheel sits further ahead of the steering axis, so the contact patch moves toward the point where the axis meets the floor. The distance between the two is the trail.',
       otherwise:
         'Look at the triangle of axis, axle and floor: something else moved it more than the clamps did.',
     },
@@ -27,8 +27,8 @@ export const whatTrailDoes: Lesson = {
       figure: 'trail',
       point: 'less',
       because:
-        'The front comes down and the whole bike tips forward. The axis stands steeper and meets the floor nearer to the patch.',
-      otherwise: 'The bike tips about its rear patch: look at what its rake did.',
+        'The front comes down and the whole bike tips forward. The axis stands steeper and meets the floor nearer to the contact patch.',
+      otherwise: 'The bike tips about its rear contact patch: look at what its rake did.',
     },
   ],
   check: {

@@ -22,5 +22,5 @@ export const bigRearSprocket: Saying = {
     },
   ],
   because:
-    'The run does move as the saying has it. But a bigger sprocket needs less pull for the same push at the tyre, and that counts too: the construction shows both.',
+    'A bigger sprocket moves the upper run, but it also needs less pull for the same push at the tyre. Both count.',
 };

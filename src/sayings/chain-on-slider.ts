@@ -4,7 +4,7 @@ import type { Saying } from './saying.ts';
 /** Common practice, no source; in our own words. */
 export const chainOnSlider: Saying = {
   key: 'chainOnSlider',
-  says: 'A small front sprocket and a steep arm lay the chain over the pivot.',
+  says: 'A small front sprocket and a steep swingarm lay the chain on the chain slider.',
   trials: [
     {
       name: 'Three teeth less in front',
@@ -14,7 +14,7 @@ export const chainOnSlider: Saying = {
       claims: 'less',
     },
     {
-      name: 'A steeper arm',
+      name: 'A steeper swingarm',
       turns: [{ adjuster: 'shockLength', by: 8 }],
       state: 'toppedOut',
       figure: 'chainSliderClearance',
@@ -22,6 +22,6 @@ export const chainOnSlider: Saying = {
     },
   ],
   because:
-    'Both bring the upper run nearer to the pivot. Whether it touches depends on the slider: below zero it lies on it.',
-  feel: 'How fast a slider wears through cannot be computed.',
+    'How near the upper run comes to the pivot decides. At zero or below, the chain lies on the chain slider [rub strip].',
+  feel: 'How fast a chain slider wears through cannot be computed.',
 };

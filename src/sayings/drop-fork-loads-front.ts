@@ -15,6 +15,6 @@ export const dropForkLoadsFront: Saying = {
     },
   ],
   because:
-    'The centre moves forward as the bike tips, by a few mm on a wheelbase of more than a metre: look at how little that is.',
+    'What counts is how far the centre of gravity moves against the wheelbase. A few mm on more than a metre are little.',
   feel: 'What a rider calls front feel comes from more than weight. That cannot be computed.',
 };

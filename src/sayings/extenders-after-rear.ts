@@ -4,7 +4,7 @@ import type { Saying } from './saying.ts';
 /** Common practice, no source; in our own words. */
 export const extendersAfterRear: Saying = {
   key: 'extendersAfterRear',
-  says: 'After the rear is raised, fork extenders give the front its height back; the front cannot mend the exit.',
+  says: 'After the rear is raised, fork extenders give the front its height back, and the exit stays mended.',
   trials: [
     {
       name: 'Extenders on a raised rear: rake',
@@ -22,5 +22,6 @@ export const extendersAfterRear: Saying = {
       claims: 'more',
     },
   ],
-  because: 'The extender lifts the front end by nearly its length. What the arm holds up is set at the rear.',
+  because:
+    'An extender lifts the front by a little less than its length. Use only extenders that their maker allows for this fork.',
 };

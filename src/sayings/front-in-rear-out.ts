@@ -4,7 +4,7 @@ import type { Saying } from './saying.ts';
 /** Common practice, no source; in our own words. */
 export const frontInRearOut: Saying = {
   key: 'frontInRearOut',
-  says: 'From the brakes to mid-corner turn the front; from the gas on turn the rear.',
+  says: 'From the brakes to mid-corner adjust the front; from the gas on adjust the rear.',
   trials: [
     {
       name: 'Fork tubes on the brakes: trail',
@@ -21,6 +21,6 @@ export const frontInRearOut: Saying = {
       claims: 'more',
     },
   ],
-  because: 'Each end does most where it carries most.',
+  because: 'On the brakes the front carries more of the load, on the gas the rear.',
   feel: 'It is a rule of feel. What the rider feels at each place cannot be computed.',
 };

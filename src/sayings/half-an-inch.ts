@@ -4,7 +4,7 @@ import type { Saying } from './saying.ts';
 /** Common practice, no source; in our own words. */
 export const halfAnInch: Saying = {
   key: 'halfAnInch',
-  says: 'Half an inch at the shock is an inch and a half at the wheel.',
+  says: 'What the shock gives, the wheel moves about three times over.',
   trials: [
     {
       name: 'Wheel travel for the shock’s',
@@ -15,5 +15,5 @@ export const halfAnInch: Saying = {
     },
   ],
   because:
-    'That is a leverage near 3. Bikes with rear links have 2 to 3, twin shocks often little more than 1.',
+    'That is a leverage near 3. Bikes with one shock often have 2 to 3, twin shocks often little more than 1.',
 };

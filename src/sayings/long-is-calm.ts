@@ -28,6 +28,6 @@ export const longIsCalm: Saying = {
       claims: 'more',
     },
   ],
-  because: 'A longer bike tips less for the same push and turns less for the same bar.',
+  because: 'Load transfer and the circle at the same bar both depend on the wheelbase.',
   feel: 'Calm itself is a feeling. That cannot be computed.',
 };

@@ -4,7 +4,7 @@ import type { Saying } from './saying.ts';
 /** Common practice, no source; in our own words. */
 export const offsetTrail: Saying = {
   key: 'offsetTrail',
-  says: 'More clamp offset takes trail away, although the wheelbase grows.',
+  says: 'More triple-clamp [yoke] offset takes trail away, although the wheelbase grows.',
   trials: [
     {
       name: 'Offset: trail',
@@ -22,5 +22,5 @@ export const offsetTrail: Saying = {
     },
   ],
   because:
-    'Offset moves the wheel forward and the steering axis stays, so the patch moves toward where the axis meets the floor.',
+    'Offset moves the wheel forward and the steering axis stays, so the contact patch moves toward where the axis meets the floor.',
 };

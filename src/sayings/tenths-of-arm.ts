@@ -7,7 +7,7 @@ export const tenthsOfArm: Saying = {
   says: 'Swingarm angles are read with the wheel hanging, and tenths of a degree count on the gas.',
   trials: [
     {
-      name: 'Rear raised: the hanging arm',
+      name: 'Rear raised: the hanging swingarm',
       turns: [{ adjuster: 'shockLength', by: 1 }],
       state: 'toppedOut',
       figure: 'swingarmAngle',
@@ -21,6 +21,6 @@ export const tenthsOfArm: Saying = {
       claims: 'more',
     },
   ],
-  because: 'Each tenth of arm is worth a share of what chain and arm hold up; both figures stand here.',
+  because: 'A small change of swingarm angle changes anti-squat: the two figures show by how much.',
   feel: 'At which angle a tyre starts to spin depends on grip and rider. That cannot be computed.',
 };

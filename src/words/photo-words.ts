@@ -9,11 +9,11 @@ import { writeNumber } from '../core/units/number-style.ts';
 const NO_EDGE: Readonly<Record<NoRimEdge['reason'], string>> = {
   tooFew: 'Click three places on the edge, well apart.',
   collinear: 'The clicks lie on a line. Click one on the other side of the wheel.',
-  noEllipse: 'The clicks lie on no ring. Take them back and click the edge again.',
+  noEllipse: 'These clicks do not make a ring. Take them back and click the edge again.',
   tooSlanted:
-    'The ring is too narrow: the camera looks along the wheel. Take a photo from further to the side.',
+    'The ring is too narrow: the camera looks along the wheel. Take the photo square to the side of the bike.',
   tooSmall: 'The rim is too small on this picture. Take one that the bike fills.',
-  noEdge: 'No edge was found near these clicks. Click nearer to it, or click a clearer edge of the rim.',
+  noEdge: 'No edge was found near these clicks. Click closer to the rim’s edge, or choose a clearer edge.',
 };
 
 /** Why no edge of a rim was found, and what to do. */
@@ -49,9 +49,9 @@ export function photoStatus(
 ): string {
   if (places < LEAST_PLACES) {
     const left = LEAST_PLACES - places;
-    return `${left === LEAST_PLACES ? 'Three places' : left === 2 ? 'Two more places' : 'One more place'} and the photo counts: a rim is one, a part is one.`;
+    return `${left === LEAST_PLACES ? 'Three places' : left === 2 ? 'Two more places' : 'One more place'} to click before the photo counts. A rim is one place, a part is one.`;
   }
-  if (outcome === null) return isFound ? 'The bike that was found does not lie on this photo.' : '';
+  if (outcome === null) return isFound ? 'The bike that was found does not fit this photo.' : '';
   if (outcome.suspected !== null) {
     const { label } = MEASURE_PARTS[outcome.suspected];
     return `${label}: these clicks do not fit the others. Take them back and click again.`;
@@ -61,17 +61,17 @@ export function photoStatus(
 
 /** Why a picture is not in sight though its clicks are kept. */
 export const PICTURE_ELSEWHERE =
-  'The picture of this photo is not in this browser. Its clicks count all the same. Open the same picture to click on.';
+  'This browser does not have the picture. Its clicks still count. Open the same picture to add more.';
 
 /** Said of a picture that was cut or made smaller. */
 export const PICTURE_RESIZED =
-  'This picture was cut or made smaller after it was taken. Where it was cut, the answer is off: open the one from the camera.';
+  'This picture was cropped or made smaller. If it was cropped, the figures are off: open the original from the camera.';
 
 /** How to take the photo, before it is taken. */
 export const BEFORE_SHOOTING: readonly string[] = [
-  'Level floor, bike upright, wheels straight ahead.',
+  'Level floor, wheels straight ahead, bike upright: held by a helper or on a stand that cannot slip.',
   'Stand 5 m or more away, in line with the middle of the bike, the camera at axle height.',
-  'Zoom in until the bike fills the width. Take the whole picture, do not cut it.',
+  'Zoom in until the bike fills the width. Do not crop the picture.',
 ];
 
 /** How often a place was clicked, such as "Swingarm pivot (2)". */

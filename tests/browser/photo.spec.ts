@@ -46,7 +46,7 @@ test('one photo and a few known sizes make the bike, which one edit takes over a
   await openPhoto(page, { name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') });
   await expect(tape(page).getByRole('alert')).toContainText('this browser cannot show it as a picture');
   await openPhoto(page, photo.file);
-  await expect(tape(page).getByText('Three places and the photo counts')).toBeVisible();
+  await expect(tape(page).getByText('Three places to click before the photo counts')).toBeVisible();
 
   for (const [label, axle] of [
     ['Front wheel, rim', 'frontAxle'],
@@ -62,7 +62,7 @@ test('one photo and a few known sizes make the bike, which one edit takes over a
   await keyOn(page, photo.part('pivot'));
   await expect(tape(page).getByText(/The camera stood/)).toBeVisible();
   await page.keyboard.press('Backspace');
-  await expect(tape(page).getByText('One more place and the photo counts')).toBeVisible();
+  await expect(tape(page).getByText('One more place to click before the photo counts')).toBeVisible();
   await keyOn(page, photo.part('pivot'));
   for (const [label, part] of [
     ['Steering head', 'steeringHead'],

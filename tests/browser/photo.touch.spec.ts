@@ -56,6 +56,6 @@ test('a rim and a part are clicked with a finger on a photo taken from the left'
   await tape(page).getByRole('button', { name: 'Take this edge' }).tap();
   await chooseTarget(page, 'Seat mark');
   await press(photo.part('seat'));
-  await expect(tape(page).getByText('One more place and the photo counts')).toBeVisible();
+  await expect(tape(page).getByText('One more place to click before the photo counts')).toBeVisible();
   expect(await amissIn(tape(page))).toEqual([]);
 });
