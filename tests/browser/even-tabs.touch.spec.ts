@@ -17,16 +17,19 @@ test('on a tablet in sun each part of a panel’s choices is as large as a finge
   await tabs.getByText('Ride', { exact: true }).tap();
   for (const [bar, rows] of [
     [page.getByRole('group', { name: 'Panel' }), 1],
-    [tabs, 2],
+    [tabs, 3],
     [page.getByRole('region', { name: 'Ride' }).locator('header fieldset'), 1],
   ] as const) {
-    const tops = new Set<number>();
+    const tops = new Map<number, number>();
     for (const part of await bar.locator('label').all()) {
       const box = await part.boundingBox();
       expect(box?.width).toBeGreaterThanOrEqual(44);
       expect(box?.height).toBeGreaterThanOrEqual(44);
-      tops.add(Math.round(box?.y ?? 0));
+      const top = Math.round(box?.y ?? 0);
+      tops.set(top, (tops.get(top) ?? 0) + 1);
     }
     expect(tops.size).toBe(rows);
+    // None stands alone in its row.
+    for (const parts of tops.values()) expect(parts).toBeGreaterThan(1);
   }
 });

@@ -13,7 +13,7 @@ const TABS = [
   'Sheets',
   'Find a setup',
   'Curves',
-  'Tape and photo',
+  'Tape, photo',
   'Lessons',
   'Why',
 ] as const;

@@ -14,7 +14,7 @@ import { openPage, sideView } from './support/side-view.ts';
 test.use({ serviceWorkers: 'allow' });
 
 const BUILT = fileURLToPath(new URL('../../dist/', import.meta.url));
-const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Sheets', 'Curves', 'Tape and photo', 'Why'] as const;
+const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Sheets', 'Curves', 'Tape, photo', 'Why'] as const;
 
 /** Waits until the page lies on the device. */
 async function putDown(page: Page): Promise<void> {

@@ -42,7 +42,7 @@ export const TABS: readonly Tab[] = [
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
   {
     key: 'measure',
-    label: 'Tape and photo',
+    label: 'Tape, photo',
     load: async () => {
       const [panel] = await Promise.all([
         import('../measure/measure-panel.svelte'),

@@ -3,14 +3,14 @@ import { expect, type Locator, type Page } from '@playwright/test';
 import { expectLookedFor } from './bikes.ts';
 
 export function tape(page: Page): Locator {
-  return page.getByRole('region', { name: 'Tape and photo', exact: true });
+  return page.getByRole('region', { name: 'Tape, photo', exact: true });
 }
 
 export async function openTape(page: Page): Promise<void> {
   await expectLookedFor(page);
   await page
     .getByRole('group', { name: 'Below the side view' })
-    .getByText('Tape and photo', { exact: true })
+    .getByText('Tape, photo', { exact: true })
     .click();
   await expect(tape(page)).toBeVisible();
 }
