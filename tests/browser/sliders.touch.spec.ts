@@ -132,8 +132,16 @@ test('S20: swipes over the curves and their slider change nothing, and a touch t
   const state = (await readAs(page).textContent()) ?? '';
   const value = await cursor(page).inputValue();
   const fingers = await fingersOn(page);
+  /** A swipe may have scrolled it out of sight. */
+  const track = async (): ReturnType<typeof trackOf> => {
+    await cursor(page).scrollIntoViewIfNeeded();
+    return await trackOf(cursor(page));
+  };
   const line = async (): Promise<Place> => {
-    const { thumb } = await trackOf(cursor(page));
+    const { thumb } = await track();
+    await curves(page)
+      .locator('svg[role="img"]')
+      .evaluate((chart) => chart.scrollIntoView({ block: 'center' }));
     const box = await curves(page).locator('svg[role="img"]').boundingBox();
     if (box === null) throw new Error('no chart');
     return { x: thumb.x, y: box.y + box.height / 2 };
@@ -143,15 +151,15 @@ test('S20: swipes over the curves and their slider change nothing, and a touch t
     await expect(readAs(page)).toHaveText(state);
   };
   for (const from of [
-    async () => (await trackOf(cursor(page))).thumb,
-    async () => beside(await trackOf(cursor(page))),
+    async () => (await track()).thumb,
+    async () => beside(await track()),
     line,
     async () => ({ ...(await line()), x: beside(await trackOf(cursor(page))).x }),
   ]) {
     await swipeAcross(page, fingers, await from());
     await expectSame();
   }
-  for (const from of [async () => (await trackOf(cursor(page))).thumb, line]) {
+  for (const from of [async () => (await track()).thumb, line]) {
     const at = await from();
     await slide(fingers, at, { x: at.x + 70, y: at.y }, 10);
     await expect(cursor(page)).not.toHaveValue(value);
