@@ -52,7 +52,9 @@ describe('the explanation of a change', () => {
     expect(story({})).toEqual({ headline: null, sentences: [], small: '' });
     const told = story({ forkTubes: plainSetup.forkTubes + 0.5 });
     expect(told).toMatchObject({ headline: null, sentences: [] });
-    expect(plain(told.small)).toMatch(/^So far too small for a gauge or a rider: (?:[a-z ]+ [−+]0\.\d+(?:°| mm)(?:, |\.$))+$/);
+    expect(plain(told.small)).toMatch(
+      /^So far too small for a gauge or a rider: (?:[a-z ]+ [−+]0\.\d+(?:°| mm)(?:, |\.$))+$/,
+    );
   });
 
   it('opens with a headline in lay words, without figures', () => {

@@ -156,9 +156,13 @@ const STEPS = [
 for (const key of ['seat', 'rearAxle', 'frontAxle', 'steeringHead'] as const)
   test(`S2: arrow keys move the point ${key} by 1, 10 and 0.1 mm along and up`, async ({ page }) => {
     await openPage(page, 'Topped out');
-    await expect(page.getByText('Arrow keys move it 1 mm, Shift 10, Alt a tenth', { exact: false })).toBeHidden();
+    await expect(
+      page.getByText('Arrow keys move it 1 mm, Shift 10, Alt a tenth', { exact: false }),
+    ).toBeHidden();
     await chooseMode(page, 'Edit');
-    await expect(page.getByText('Arrow keys move it 1 mm, Shift 10, Alt a tenth', { exact: false })).toBeVisible();
+    await expect(
+      page.getByText('Arrow keys move it 1 mm, Shift 10, Alt a tenth', { exact: false }),
+    ).toBeVisible();
     await handle(page, `point-${key}`).focus();
     let before = await savedDocument(page);
     for (const { press, x, y } of STEPS) {
