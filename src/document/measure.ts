@@ -119,7 +119,7 @@ function setupOf(json: Json | undefined, own: Setup, repairs: Repair[]): Setup {
   return own;
 }
 
-/** The groups of values of a list; none where it is no list. */
+/** The groups of values of a list; empty for anything else. */
 function photosOf(json: Json | undefined): readonly JsonObject[] {
   const given: readonly Json[] = Array.isArray(json) ? json : [];
   return given.filter(isJsonObject).slice(0, MOST_PHOTOS);

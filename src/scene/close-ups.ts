@@ -63,7 +63,7 @@ export function closeUps(live: StandingBike, baseline: StandingBike, options: Cl
   );
 }
 
-/** Two lines of the heading, a name with how much it changed, and from which figure to which; none where both are written alike. */
+/** Two lines of the heading: a name with its change, and the figure before and now. Empty for figures written alike. */
 function changeLines(
   name: string,
   before: number,

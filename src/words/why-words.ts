@@ -36,7 +36,7 @@ export interface WhyStory {
   /** Null when no change is large enough for a sentence. */
   readonly headline: string | null;
   readonly sentences: readonly WhySentence[];
-  /** What is told instead where no change is large enough for a sentence; empty where there is none at all. */
+  /** The changes too small for a sentence, with their figures; empty if nothing changed. */
   readonly small: string;
 }
 
@@ -224,7 +224,7 @@ export function whyStory(
   };
 }
 
-/** What is told and what is not, in two sentences. */
+/** Two sentences: how large a change must be for Why, and where the others stand. */
 export function leastToldWords(style: NumberStyle): string {
   const least = [
     writeShort(LEAST_TOLD.angle, 'angle', style),
