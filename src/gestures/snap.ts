@@ -3,6 +3,8 @@ import type { Point } from '../core/plane/point.ts';
 
 /** How near to level or plumb a place must be, px of the screen. */
 export const SNAP_REACH_PX = 6;
+/** The most that snapping may move a point of the bike, mm: on a small drawing 6 px are 30 mm. */
+export const SNAP_REACH_MM = 3;
 
 /** A line to draw from the point that a place is level or plumb with, to the place; ground frame, mm. */
 export interface SnapGuide {
@@ -17,11 +19,11 @@ export interface Snap {
 
 /**
  * Where a place of the ground frame goes, mm: each coordinate to that of the point nearest in it within reach, else to
- * a whole mm. `scale` is the view's, px per mm. Without `allowed` the place stays as it is.
+ * a whole mm. `scale` is the view's, px per mm; reach is 6 px, and never more than 3 mm. Without `allowed` the place stays as it is.
  */
 export function snapPlace(place: Point, others: readonly Point[], scale: number, allowed: boolean): Snap {
   if (!allowed) return { place, guides: [] };
-  const reach = SNAP_REACH_PX / scale;
+  const reach = Math.min(SNAP_REACH_PX / scale, SNAP_REACH_MM);
   const plumb = nearestIn('x', place, others, reach);
   const level = nearestIn('y', place, others, reach);
   const to = { x: plumb?.x ?? whole(place.x), y: level?.y ?? whole(place.y) };

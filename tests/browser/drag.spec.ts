@@ -1,11 +1,11 @@
 /** Dragging points and grips on the side view with the mouse. */
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { adjusterOf } from '../../src/core/adjusters/all-adjusters.ts';
 import { adjusterRange } from '../../src/core/standing/adjuster-range.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { pointsOf } from '../../src/core/sketch/points.ts';
 import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { savedDocument, savedText } from './support/bike-document.ts';
+import { savedDocument, savedText, standing } from './support/bike-document.ts';
 import {
   expectNoUndo,
   field,
@@ -24,6 +24,7 @@ import {
   middleOf,
   openPage,
   pressAndMove,
+  pxPerMm,
   sideView,
 } from './support/side-view.ts';
 
@@ -185,6 +186,18 @@ test('S5: parts are locked until editing is switched on: a drag on a point’s p
   expect(await savedText(page)).toBe(first);
 });
 
+/**
+ * How far each point is dragged, mm of the bike: in px the same drag would ask more of the bike on a smaller drawing. The
+ * bolt that joins rod and rocker goes 45 mm this way; beyond, the shock would grow longer as the wheel rises.
+ */
+const DRAGGED_MM = { x: 23, y: -27 };
+const BEYOND_LINKS_MM = { x: 34, y: -40 };
+
+/** px of the screen per mm of the bike as it is opened. */
+async function bikeScale(page: Page): Promise<number> {
+  return await pxPerMm(page, standing(await savedDocument(page), 'toppedOut').pose.wheelbase);
+}
+
 const DRAGGED = {
   'Topped out': pointsOf(DEMO_BIKES[0].bike).map(({ key }) => key),
   // Those whose place depends on the travel that is used.
@@ -198,14 +211,14 @@ for (const state of ['Topped out', 'Travel set by hand'] as const)
     await openPage(page);
     await page.getByText(state, { exact: true }).click();
     const first = await savedText(page);
+    const scale = await bikeScale(page);
     await chooseMode(page, 'Edit');
     for (const key of DRAGGED[state]) {
       const id = `point-${key}`;
       const from = await middleOf(page, id);
       // A contact patch lies where the tyre is: only its distance from the axle can be dragged.
       const patch = key === 'rearPatch' || key === 'frontPatch';
-      // No further than a bolt of the links can go on a small drawing.
-      const by = patch ? { x: 0, y: 12 } : { x: 4, y: -5 };
+      const by = patch ? { x: 0, y: 12 } : { x: DRAGGED_MM.x * scale, y: DRAGGED_MM.y * scale };
       await page.keyboard.down('Control');
       await page.mouse.move(from.x, from.y);
       await page.mouse.down();
@@ -265,7 +278,7 @@ test('a pulled tail goes with the pointer, held within the adjuster’s range', 
   await expect(field(page, REAR_HEIGHT)).toHaveValue(setup.shockLength.toFixed(1));
 });
 
-test('S5: a drag into danger or beyond what can be is told below the side view, which stays under the hand', async ({
+test('S5: a drag into danger or beyond what can be says so, and the side view stays under the hand', async ({
   page,
 }) => {
   await openPage(page);
@@ -281,6 +294,19 @@ test('S5: a drag into danger or beyond what can be is told below the side view, 
   expect(await sideView(page).boundingBox()).toEqual(box);
   await page.mouse.move(rear.x, rear.y, { steps: 4 });
   await expect(foot).toBeHidden();
+  await page.mouse.up();
+  await expectNoUndo(page);
+  const bolt = await middleOf(page, 'point-rodOnRocker');
+  const scale = await bikeScale(page);
+  await pressAndMove(page, bolt, {
+    x: bolt.x + BEYOND_LINKS_MM.x * scale,
+    y: bolt.y + BEYOND_LINKS_MM.y * scale,
+  });
+  const advice = sideView(page).getByText('The shock grows longer as the wheel rises.');
+  await expect(advice).toBeVisible();
+  expect(await sideView(page).boundingBox()).toEqual(box);
+  await page.mouse.move(bolt.x, bolt.y, { steps: 4 });
+  await expect(advice).toBeHidden();
   await page.mouse.up();
   await expectNoUndo(page);
   const axle = await middleOf(page, 'point-frontAxle');
