@@ -58,6 +58,18 @@ describe('the list', () => {
     expect(shown()).toHaveLength(2);
   });
 
+  it('is the very same list after it was read anew, until a bike, a card or a sheet has changed', async () => {
+    const { keep, keeping, store } = await shop();
+    const id = await keep(7);
+    const { bikes: before } = keeping;
+    await keeping.refresh();
+    expect(keeping.bikes).toBe(before);
+    await store.saveCard(id, { ...before[0].card, tags: ['race'] });
+    await keeping.refresh();
+    expect(keeping.bikes).not.toBe(before);
+    expect(keeping.bikes[0].card.tags).toEqual(['race']);
+  });
+
   it('is not read anew when a bike is saved', async () => {
     const store = memoryStore(null);
     let lists = 0;
@@ -272,6 +284,21 @@ describe('what lies beside a bike', () => {
     expect(keeping.bikeId).not.toBe(first);
     expect(bikes.compare('{', 'Other version')).toBe(false);
   });
+});
+
+it('a bike that the store has lost is saved again as it is on the page, which says so', async () => {
+  const { bikes, keep, keeping, store, told, fork } = await shop();
+  const first = await keep(7);
+  const cleared = await store.remove(first);
+  expect(cleared.ok && cleared.value?.bike.id).toBe(first);
+  await keep(9);
+  expect(told()).toMatch(/^This bike was gone from the browser’s storage and is saved again/);
+  expect(keeping.message?.kind).toBe('warning');
+  expect([await forkOf(store, first), fork()]).toEqual([9, 9]);
+  expect(bikes.all).toMatchObject([{ id: first, stored: true, sheets: 0 }]);
+  keeping.dismiss();
+  await keep(8);
+  expect(keeping.message).toBeNull();
 });
 
 it('after the first save the browser is asked once to keep its store', async () => {

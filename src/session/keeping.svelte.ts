@@ -6,7 +6,7 @@ import { beginHistory, type History } from '../document/history.ts';
 import { holdsSeveralBikes } from '../storage/read-text-file.ts';
 import { Autosave } from '../storage/autosave.ts';
 import { downloadBike } from '../storage/bike-file.ts';
-import { listed } from '../storage/bike-index.ts';
+import { listed, sameOrNext } from '../storage/bike-index.ts';
 import type {
   BikeStore,
   BikeSummary,
@@ -21,24 +21,19 @@ import type { StorageFault } from '../storage/storage-fault.ts';
 import { withFolders } from '../storage/files-of-folder.ts';
 import { readPreferences, type StoredPreferences } from '../storage/stored-preferences.ts';
 import { TabNotices, type TabNotice } from '../storage/tab-notices.ts';
-import { doneMessage, errorMessage, unreadableMessage, type Message } from '../words/keeping-message.ts';
+import {
+  doneMessage,
+  errorMessage,
+  goneMessage,
+  unreadableMessage,
+  type Message,
+} from '../words/keeping-message.ts';
 import { findInFile, findInVersion, findStored, type FoundBike } from './found-bike.ts';
 import { restoreFiles } from './bike-files.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
+import type { Told, Waiting } from './keeping-told.ts';
 import { FIRST_PREFERENCES } from './preferences.svelte.ts';
 import type { Workbench } from './workbench.svelte.ts';
-
-/** A bike waits to take the page, because the one on it holds changes that could not be stored. */
-export interface Waiting {
-  /** The bike whose changes would be lost. */
-  readonly name: string;
-  readonly found: FoundBike;
-}
-
-/** A message with the way back from what it tells of; null where there is none. */
-export interface Told extends Message {
-  readonly undo?: () => void;
-}
 
 export class Keeping {
   readonly #bench: Workbench;
@@ -316,6 +311,10 @@ export class Keeping {
         void this.#askToPersist();
       },
       onUnreadable: () => void this.refresh(),
+      onGone: () => {
+        if (onPage()) this.message = goneMessage();
+        void this.refresh();
+      },
     });
     void this.#listOthers();
   }
@@ -361,7 +360,7 @@ export class Keeping {
     if (store === null) return;
     const shelf = this.noted(await store.list());
     if (shelf !== null) {
-      this.bikes = shelf.bikes;
+      this.bikes = sameOrNext(this.bikes, shelf.bikes);
       this.#reportUnreadable(shelf.unreadable);
     }
     await this.#listOthers();

@@ -25,6 +25,31 @@ export function listed(bike: BikeSummary, before: Partial<ListedBike> | null): L
   return { ...summaryOf(bike), card, sheets, latestSheet };
 }
 
+function sameEntry(a: ListedBike, b: ListedBike): boolean {
+  return (
+    a.id === b.id &&
+    a.revision === b.revision &&
+    a.writer === b.writer &&
+    a.savedAt === b.savedAt &&
+    a.name === b.name &&
+    a.sheets === b.sheets &&
+    a.latestSheet === b.latestSheet &&
+    a.card.owner === b.card.owner &&
+    a.card.notes === b.card.notes &&
+    a.card.archived === b.card.archived &&
+    a.card.tags.join('\n') === b.card.tags.join('\n')
+  );
+}
+
+/** The list as it was, where the next one says the same: then nothing that follows from it is made anew. */
+export function sameOrNext(
+  before: readonly ListedBike[],
+  next: readonly ListedBike[],
+): readonly ListedBike[] {
+  const isSame = before.length === next.length && before.every((each, i) => sameEntry(each, next[i]));
+  return isSame ? before : next;
+}
+
 /** The entry with its sheets counted anew. */
 export function withSheets(entry: ListedBike, sheets: readonly StoredSheet[]): ListedBike {
   const latestSheet = sheets.reduce<string | null>(

@@ -103,6 +103,8 @@ export interface SaveOutcome {
   readonly kept: StoredBike | null;
   /** Set where what lay under the bike's id was no bike: it is kept beside as it is. */
   readonly foundUnreadable?: true;
+  /** Set where the writer knew the bike as stored, and it was gone: deleted in another tab, or cleared by the browser. */
+  readonly foundGone?: true;
 }
 
 /** The text of a file or a stored bike as it was before it was repaired. */

@@ -1,7 +1,7 @@
 /** Tests of the store in the browser's database, against a database in memory that follows the same standard. */
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { openDB } from 'idb';
+import { deleteDB, openDB } from 'idb';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { EMPTY_CARD } from './bike-index.ts';
 import type { BikeStore, BikeWrite, Stored } from './bike-store.ts';
@@ -30,6 +30,20 @@ async function value<T>(stored: Stored<T>): Promise<T> {
   const result = await stored;
   if (!result.ok) throw new Error(result.reason.sentence);
   return result.value;
+}
+
+/** The database with so many bikes in it, saved one after another. */
+async function filled(count: number) {
+  await value(store.list());
+  const raw = await openDB(DATABASE);
+  const within = raw.transaction(['bikes', 'index'], 'readwrite');
+  for (let i = 0; i < count; i++) {
+    const summary = { id: `bike-${i}`, name: `Bike ${i}`, revision: 1, writer: 'a', savedAt: i };
+    void within.objectStore('bikes').put({ ...summary, text: '{}' });
+    void within.objectStore('index').put({ ...summary, card: EMPTY_CARD, sheets: 0, latestSheet: null });
+  }
+  await within.done;
+  return raw;
 }
 
 it('reads what the index does not name: a bike of a former build is listed, what is no bike is reported', async () => {
@@ -92,6 +106,15 @@ it('a save and the list read no other bike', async () => {
   }
 });
 
+it('lists every bike of an index that is read in many parts', async () => {
+  const raw = await filled(1003);
+  raw.close();
+  const { bikes, unreadable } = await value(store.list());
+  expect(new Set(bikes.map(({ id }) => id)).size).toBe(1003);
+  expect(bikes.map(({ savedAt }) => savedAt)).toEqual(Array.from({ length: 1003 }, (_, i) => 1002 - i));
+  expect(unreadable).toEqual([]);
+});
+
 it('a save over what is no bike keeps that beside, and says that it found it', async () => {
   await value(store.save(write()));
   const open = await openDB(DATABASE);
@@ -104,6 +127,18 @@ it('a save over what is no bike keeps that beside, and says that it found it', a
     '“Odd” is not a bike: its text is the number 7.',
   ]);
   expect(await value(store.save(write({ known: 2, text: '{}' })))).not.toHaveProperty('foundUnreadable');
+});
+
+it('saves a bike again that the browser has cleared, and says that it was gone', async () => {
+  expect(await value(store.save(write()))).not.toHaveProperty('foundGone');
+  await deleteDB(DATABASE);
+  expect(await value(store.save(write({ known: 1, text: '[]' })))).toEqual({
+    revision: 2,
+    kept: null,
+    foundGone: true,
+  });
+  expect(await value(store.load('one'))).toMatchObject({ text: '[]', revision: 2 });
+  expect(await value(store.save(write({ known: 2 })))).not.toHaveProperty('foundGone');
 });
 
 it('takes a file’s bikes, versions and sheets whole, or nothing of them where one write is refused', async () => {

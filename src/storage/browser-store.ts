@@ -6,6 +6,7 @@ import type {
   BikeStore,
   BikeWrite,
   KeptPicture,
+  ListedBike,
   Original,
   Stored,
   StoredSheet,
@@ -36,6 +37,8 @@ const BESIDE = ['index', 'sheets', 'pictures', 'revisions', 'originals'] as cons
 const LONGEST_ANSWER_MS = 5000;
 /** A shop's years of bikes and sheets take longer to bring in. */
 const LONGEST_ADDITION_MS = 300_000;
+/** Entries of the index that are read in one go: a letter that is typed meanwhile waits for no more than these. */
+const ENTRIES_AT_ONCE = 200;
 
 type Database = IDBPDatabase<Shelves>;
 
@@ -68,6 +71,23 @@ function open(onGone: () => void): Promise<Database> {
 /** An unreadable record as it goes to the shelf of revisions: as it is, under a key that no tab has. */
 function setAside(record: unknown, { id, savedAt }: Pick<BikeWrite, 'id' | 'savedAt'>): object {
   return { ...(record as object), id, writer: `unreadable-${savedAt}` };
+}
+
+/** Every entry of the index by its bike's id, read in parts, between which the page can answer a hand. */
+async function entriesIn(database: Database): Promise<Map<string, ListedBike>> {
+  const { store } = database.transaction('index');
+  const entries = new Map<string, ListedBike>();
+  let range: IDBKeyRange | null = null;
+  for (;;) {
+    const [keys, part]: [string[], unknown[]] = await Promise.all([
+      store.getAllKeys(range, ENTRIES_AT_ONCE),
+      store.getAll(range, ENTRIES_AT_ONCE),
+    ]);
+    for (const [id, entry] of listedAmong(part)) entries.set(id, entry);
+    const last = keys.at(-1);
+    if (last === undefined || keys.length < ENTRIES_AT_ONCE) return entries;
+    range = IDBKeyRange.lowerBound(last, true);
+  }
 }
 
 type Within<Mode extends IDBTransactionMode> = IDBPTransaction<Shelves, StoreNames<Shelves>[], Mode>;
@@ -186,12 +206,11 @@ export function browserStore(): BikeStore {
     shortLived: null,
     list: () =>
       using(async (database) => {
-        const [keys, entries, beside] = await Promise.all([
+        const [keys, known, beside] = await Promise.all([
           database.getAllKeys('bikes'),
-          database.getAll('index'),
+          entriesIn(database),
           database.getAll('revisions'),
         ]);
-        const known = listedAmong(entries);
         // What the index does not name is read itself: it is no bike, or a former build wrote it.
         const missing = keys.filter((key) => !known.has(key));
         const { bikes, unreadable } = shelfOf(
@@ -229,9 +248,9 @@ export function browserStore(): BikeStore {
           putAll(within, 'revisions', beside === null ? [] : [beside]),
         ]);
         const { revision } = next;
-        return there === undefined || read.ok
-          ? { revision, kept }
-          : { revision, kept, foundUnreadable: true as const };
+        if (there === undefined)
+          return { revision, kept, ...(write.known !== null && { foundGone: true as const }) };
+        return { revision, kept, ...(!read.ok && { foundUnreadable: true as const }) };
       }),
     saveCard: (id, card) =>
       writing(['bikes', 'index'], async (within) => {

@@ -56,10 +56,11 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       }),
     load: async (id) => succeed(bikes.get(id) ?? null),
     save: async (write) => {
+      const isGone = write.known !== null && !bikes.has(write.id);
       const { next, kept } = settleWrite(bikes.get(write.id) ?? null, write);
       bikes.set(write.id, next);
       if (kept !== null) keepVersion(kept);
-      return succeed({ revision: next.revision, kept });
+      return succeed({ revision: next.revision, kept, ...(isGone && { foundGone: true as const }) });
     },
     saveCard: async (id, card) => {
       if (bikes.has(id)) cards.set(id, card);

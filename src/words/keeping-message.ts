@@ -24,6 +24,15 @@ export function errorMessage(text: string, details: readonly string[] = []): Mes
   return { kind: 'error', text, details };
 }
 
+/** That the bike on the page was saved anew, because the store had lost it. */
+export function goneMessage(): Message {
+  return {
+    kind: 'warning',
+    text: 'This bike was gone from the browser’s storage and is saved again as it is here, without its setup sheets. It was deleted in another tab, or the browser cleared its storage. If the list of bikes is empty too, bring your bikes back from a file.',
+    details: [],
+  };
+}
+
 /** That a bike was opened, with every change made on the way. `original` says where it is as it was. */
 export function openedMessage(name: string, repairs: readonly Repaired[], original: string): Message {
   if (repairs.length === 0) return doneMessage(`Opened ${name}.`);
