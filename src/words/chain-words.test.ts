@@ -154,7 +154,7 @@ describe('wear', () => {
   });
 });
 
-describe('the gap to the pivot', () => {
+describe('the clearance to the chain slider', () => {
   const clearance: GuideClearance = {
     ok: true,
     rearTravel: [0, 130],
@@ -166,7 +166,7 @@ describe('the gap to the pivot', () => {
 
   it('names its least and where that is', () => {
     expect(plain(clearanceWords(clearance, true, 130, style))).toBe(
-      'The upper run stays clear: least gap 15.0 mm with the wheel hanging, to the chain slider [rub strip].',
+      'The upper run stays clear: least clearance 15.0 mm with the wheel hanging, to the chain slider [rub strip].',
     );
     expect(plain(clearanceWords({ ...clearance, leastAt: 130 }, false, 130, style))).toMatch(
       /with the wheel bottomed, to the pivot’s centre; this bike has no chain slider \[rub strip\]\.$/,

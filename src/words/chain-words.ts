@@ -1,4 +1,4 @@
-/** What the Chain panel says: chains and axle places, slack, wear and the gap to the pivot, in a mechanic's words. */
+/** What the Chain panel says: chains and axle places, slack, wear and the clearance to the chain slider, in a mechanic's words. */
 import type { NoSlack } from '../core/drive/run-slack.ts';
 import type { NoHangingRun } from '../core/drive/hanging-run.ts';
 import type { ChainWear, MeasuredChain, WearReason } from '../core/drive/chain-wear.ts';
@@ -164,7 +164,7 @@ export function clearanceWords(
     ? 'the chain slider [rub strip]'
     : 'the pivot’s centre; this bike has no chain slider [rub strip]';
   return leastGap >= 0
-    ? `The upper run stays clear: least gap ${length(leastGap, style)} ${at}, to ${what}.`
+    ? `The upper run stays clear: least clearance ${length(leastGap, style)} ${at}, to ${what}.`
     : `The upper run passes ${length(-leastGap, style)} below ${what}, ${at}.`;
 }
 

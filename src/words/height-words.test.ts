@@ -46,18 +46,25 @@ it('name the reading that an adjuster changes, by the difference of its written 
 
 it('say what a wanted height was rounded to, and the next step', () => {
   // Written, 800.0 and 810.3, though the rise itself would be written 10.4.
-  const step = { value: 5.5, rise: 10.38, before: 799.96, after: 810.34 };
+  const otherEnd = { place: front, before: 600, after: 599.6 };
+  const step = { value: 5.5, rise: 10.38, before: 799.96, after: 810.34, otherEnd };
   expect(
     plain(
       reachedWords(
-        { ok: true, step, other: { value: 5, rise: 9.4, before: 799.96, after: 809.36 } },
+        { ok: true, step, other: { ...step, value: 5, rise: 9.4, after: 809.36 } },
         seat,
         'Shock length',
         mm,
       ),
     ),
-  ).toBe('Shock length 5.5 mm gives seat +10.3 mm. The next step, 5.0 mm, gives +9.4 mm.');
+  ).toBe(
+    'Shock length 5.5 mm gives seat +10.3 mm. Front −0.4 mm at the axle line. The next step, 5.0 mm, gives +9.4 mm.',
+  );
   expect(plain(reachedWords({ ok: true, step, other: null }, seat, 'Shock length', mm))).toBe(
+    'Shock length 5.5 mm gives seat +10.3 mm. Front −0.4 mm at the axle line.',
+  );
+  const still = { ...step, otherEnd: { ...otherEnd, after: otherEnd.before } };
+  expect(plain(reachedWords({ ok: true, step: still, other: null }, seat, 'Shock length', mm))).toBe(
     'Shock length 5.5 mm gives seat +10.3 mm.',
   );
 });

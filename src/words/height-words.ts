@@ -38,8 +38,10 @@ function changeWords(effect: Effect, style: NumberStyle): string {
 export function effectWords(effect: Effect, style: NumberStyle, othersTurned = false): string {
   const told = changeWords(effect, style);
   if (othersTurned) return `Alone: ${told}`;
-  return told.charAt(0).toUpperCase() + told.slice(1);
+  return capital(told);
 }
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** "0.5 mm", "1 tooth", "5 points": one step of an adjuster. */
 function stepWords(amount: number, quantity: QuantityKey, style: NumberStyle): string {
@@ -59,7 +61,7 @@ export function stepEffectWords(
   return `${stepWords(step.amount, step.quantity, style)} ${step.more}: ${changeWords(effect, style)}`;
 }
 
-/** "Shock length 5.5 mm gives seat +10.3 mm. The next step, 5.0 mm, gives +9.4 mm.": what a wanted height was rounded to. */
+/** "Shock length 5.5 mm gives seat +10.3 mm. Front −0.4 mm at the axle line. The next step, 5.0 mm, gives +9.4 mm.": what a wanted height was rounded to. */
 export function reachedWords(
   { step, other }: HeightReached,
   place: HeightPlace,
@@ -67,7 +69,10 @@ export function reachedWords(
   style: NumberStyle,
 ): string {
   const gives = `${label} ${plain(step.value, style)} gives ${riseWords(place, riseOf(step, style), style)}.`;
-  return other === null ? gives : `${gives} ${nextWords(other, style)}`;
+  const { otherEnd } = step;
+  const rise = shownRise(otherEnd.before, otherEnd.after, style);
+  const beside = rise === 0 ? '' : ` ${capital(riseWords(otherEnd.place, rise, style))}.`;
+  return `${gives}${beside}${other === null ? '' : ` ${nextWords(other, style)}`}`;
 }
 
 const riseOf = ({ before, after }: HeightStep, style: NumberStyle): number => shownRise(before, after, style);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { filled } from '../../tests/support/filled.ts';
 import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
+import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
@@ -27,12 +28,17 @@ describe('the mechanism in sentences', () => {
 
   it('tells of a raised rear in the order of cause and effect', () => {
     const sentences = told({ shockLength: 5 });
-    expect(sentences[0]).toMatch(/^The swingarm pivot rose .* and the steering head rose .*\.$/);
+    expect(sentences[0]).toMatch(
+      /^The swingarm pivot rose .*, the steering head rose .* and the centre of gravity rose .*\.$/,
+    );
     expect(sentences[1]).toMatch(/^The frame pitched \d\.\d\d° nose down\.$/);
     expect(sentences[2]).toMatch(
       /^Rake −.*°, from .*° to .*°: the steering quickens, all from the frame’s pitch\.$/,
     );
     expect(sentences[3]).toMatch(/^Trail .*: the steering gets lighter and quicker, all from rake\.$/);
+    expect(sentences.find((text) => text.startsWith('Wheelbase'))).toMatch(
+      /: the bike is shorter \(.* from rear wheel to pivot and .* from pivot to front wheel\)\.$/,
+    );
     expect(sentences.some((text) => /^Swingarm angle .* steeper/.test(text))).toBe(true);
   });
 
@@ -104,6 +110,20 @@ describe('the mechanism on springs, links and other drives', () => {
     expect(heavier.find((text) => text.startsWith('The rear sits'))).toMatch(/with more load on it\.$/);
     const deep = ridden(linkedBike, { rearTravelUsed: 50 }, 'travelByHand');
     expect(deep[0]).toMatch(/^The rear sits 10\.0\smm deeper in its travel\.$/u);
+  });
+
+  it('names the leverage where a longer or a shorter shock alone moves the rear in its travel', () => {
+    const [{ bike, setup }] = DEMO_BIKES;
+    const rear = (shockLength: number): string | undefined => {
+      const before = standBike(bike, setup, 'riderUp');
+      const after = standBike(bike, { ...setup, shockLength }, 'riderUp');
+      if (!before.ok || !after.ok) throw new Error('the demonstration bike does not stand');
+      return mechanismSentences(why(before, after), metric)
+        .map(({ text }) => text)
+        .find((text) => text.startsWith('The rear sits'));
+    };
+    expect(rear(10)).toMatch(/ deeper in its travel, with more leverage of the wheel on the shock\.$/);
+    expect(rear(-10)).toMatch(/ higher in its travel, with less leverage of the wheel on the shock\.$/);
   });
 
   it('says nothing of springs topped out, where they carry nothing', () => {

@@ -22,6 +22,7 @@ import type {
   SwingarmCause,
   SwingarmPartCause,
   TrailCause,
+  WheelbaseCause,
   Why,
 } from '../core/effects/why.ts';
 
@@ -33,6 +34,10 @@ const TRAIL_WORDS: Readonly<Record<TrailCause, string>> = {
   tyre: 'the front tyre',
   rake: 'rake',
   offset: 'offset',
+};
+const WHEELBASE_WORDS: Readonly<Record<WheelbaseCause, string>> = {
+  behindPivot: 'rear wheel to pivot',
+  aheadOfPivot: 'pivot to front wheel',
 };
 const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
   pivotHeight: 'pivot height',
@@ -132,17 +137,10 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
       less: `the ${run} pulls the rear down more`,
     },
   });
-  add(
-    'wheelbase',
-    'Wheelbase',
-    'length',
-    explained.wheelbase,
-    {},
-    {
-      more: 'the bike is longer',
-      less: 'the bike is shorter',
-    },
-  );
+  add('wheelbase', 'Wheelbase', 'length', explained.wheelbase, WHEELBASE_WORDS, {
+    more: 'the bike is longer',
+    less: 'the bike is shorter',
+  });
   return sentences;
 }
 
@@ -224,11 +222,12 @@ function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[
     });
 }
 
-/** How far the two ends of the frame rose; null below the least change that a sentence names. */
-function movedSentence({ pivotHeight, headHeight }: Why, style: NumberStyle): string | null {
+/** How far the two ends of the frame and the centre of gravity rose; null below the least change that a sentence names. */
+function movedSentence({ pivotHeight, headHeight, centreHeight }: Why, style: NumberStyle): string | null {
   const ends = [
     { name: 'swingarm pivot', height: pivotHeight },
     { name: 'steering head', height: headHeight },
+    { name: 'centre of gravity', height: centreHeight },
   ]
     .filter(({ height: { before, after } }) => !isLess(after - before, 'length'))
     .map(({ name, height }) => ({ name, rise: shownDifference(height, style) }));

@@ -88,12 +88,19 @@ describe('the explanation of a change', () => {
   });
 
   it('names one adjuster as the cause of all', () => {
-    expect(textOf(story({ shockLength: 10 }), 'rake')).toContain(', steeper axis, all from the shock.');
+    const told = story({ shockLength: 10 });
+    expect(told.headline).toMatch(/\. All from the shock\.$/);
+    for (const { text } of told.sentences) expect(text).not.toContain('from');
+    expect(textOf(told, 'rake')).toMatch(/, steeper axis\.$/);
+  });
+
+  it('tells of trail as soon as of rake, which changes with it', () => {
+    expect(textOf(story({ shockLength: 10 }), 'trail')).toMatch(/^Trail −/);
   });
 
   it('says why less trail steers quicker, and warns where none is left', () => {
     expect(textOf(story({ clampOffset: plainSetup.clampOffset + 6 }), 'trail')).toMatch(
-      /, quicker steering, all from the triple clamps\. The front tyre pulls itself straight on a shorter arm\.$/,
+      /, quicker steering\. The front tyre pulls itself straight on a shorter arm\.$/,
     );
     expect(textOf(story({ clampOffset: 150 }), 'trail')).toMatch(
       /the steering does not centre itself, do not ride like this/,
@@ -105,7 +112,8 @@ describe('the explanation of a change', () => {
     for (const told of [story({ clampOffset: 150 }), story({ clampOffset: 160 }, { from: without })])
       expect(told.headline).toBe('The steering does not centre itself. Do not ride like this.');
     const back = story({ clampOffset: plainSetup.clampOffset }, { from: without });
-    expect(textOf(back, 'trail')).toMatch(/, the steering centres itself now, all from the triple clamps\.$/);
+    expect(textOf(back, 'trail')).toMatch(/, the steering centres itself now\.$/);
+    expect(back.headline).toMatch(/ All from the triple clamps\.$/);
   });
 
   it('includes the gearing, by sprocket', () => {
@@ -118,22 +126,22 @@ describe('the explanation of a change', () => {
 
   it('writes a change of a percentage in points', () => {
     expect(textOf(story({ rearTeeth: plainSetup.rearTeeth + 4 }), 'antiSquat')).toMatch(
-      /^Anti-squat [+−][\d.]+ points, holds the rear up (more|less) on the gas, all from the rear sprocket\.$/,
+      /^Anti-squat [+−][\d.]+ points, holds the rear up (more|less) on the gas\.$/,
     );
   });
 
   it('says why a travel changed: by which adjuster, and by springs or load', () => {
     expect(textOf(story({ forkSpringRate: 8 }, sprung), 'frontTravel')).toMatch(
-      /^Fork travel used \+[\d.]+ mm, deeper, with softer springing.*, all from the fork springs\.$/,
+      /^Fork travel used \+[\d.]+ mm, deeper, with softer springing.*\.$/,
     );
     expect(textOf(story({ passengerMass: 70 }, sprung), 'rearTravel')).toMatch(
-      /, deeper, with more load on it, all from the passenger\.$/,
+      /, deeper, with more load on it\.$/,
     );
   });
 
   it('says in the reader’s units what it leaves out', () => {
     expect(plain(leastToldWords(metric))).toMatch(
-      /at most 5 changes, .* at least 0\.10°, 1\.0 mm or 1 point of a percentage\. /,
+      /^The 5 changes .*, of 0\.10°, 1\.0 mm or 1 point of a percentage and more\. /,
     );
     expect(plain(leastToldWords({ system: 'inch', decimal: ',' }))).toContain('0,04 in');
   });

@@ -47,6 +47,8 @@ const MOST_CLAUSES = 3;
 
 interface Verbs {
   readonly quantity: ToldQuantity;
+  /** The change that a rider notices, metric, where it is finer than the quantity's. Common practice, no source. */
+  readonly noticed?: number;
   /** What is the same to a rider comes into the headline once. */
   readonly topic: string;
   /** A lay clause for the headline. */
@@ -64,6 +66,7 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   },
   trail: {
     quantity: 'length',
+    noticed: 2,
     topic: 'steering',
     clause: {
       more: 'the steering turns slower',
@@ -163,7 +166,8 @@ function changesWritten(splits: readonly AdjusterSplit[], style: NumberStyle): C
     .map((split): Change => {
       const verbs = VERBS[split.key];
       const { quantity } = verbs;
-      const { fromCore, noticed } = QUANTITIES[quantity];
+      const { fromCore } = QUANTITIES[quantity];
+      const noticed = verbs.noticed ?? QUANTITIES[quantity].noticed;
       const steps =
         shownSteps(fromCore(split.after), quantity, style) -
         shownSteps(fromCore(split.before), quantity, style);
@@ -214,30 +218,32 @@ export function whyStory(
   const grave = splits.some(hasNoTrail)
     ? NO_TRAIL_HEADLINE
     : beyond && `${EXPLAINED[beyond.split.key].label}: ${BEYOND_USUAL}. Check the figures.`;
+  const only = onlyCause(changes, drive, style);
   return {
-    headline: grave ?? `${capital(clauses)}.`,
+    headline: grave ?? `${capital(clauses)}.${only === null ? '' : ` All from ${only}.`}`,
     sentences: changes.map((change) => ({
       reading: change.split.key,
-      text: changeSentence(change, explained, drive, style),
+      text: changeSentence(change, explained, only === null || grave ? drive : null, style),
     })),
     small: '',
   };
 }
 
-/** Two sentences: how large a change must be for Why, and where the others stand. */
+/** Two sentences: how large a change must be for Why, and where the others are. */
 export function leastToldWords(style: NumberStyle): string {
   const least = [
     writeShort(LEAST_TOLD.angle, 'angle', style),
     writeNumber(LEAST_TOLD.length, 'length', style).text,
     '1\u00a0point of a percentage',
   ];
-  return `Told are at most ${MOST_SENTENCES} changes, those that a rider notices most, each of at least ${least[0]}, ${least[1]} or ${least[2]}. All others stand in Readings.`;
+  return `The ${MOST_SENTENCES} changes that a rider notices most, of ${least[0]}, ${least[1]} or ${least[2]} and more. All others are in Readings.`;
 }
 
+/** `drive` names the causes; null leaves them out, where the headline has said it. */
 function changeSentence(
   { split, verbs, steps }: Change,
   explained: Why,
-  drive: DriveNoun,
+  drive: DriveNoun | null,
   style: NumberStyle,
 ): string {
   const { quantity } = verbs;
@@ -247,7 +253,7 @@ function changeSentence(
       : '';
   const change = writeChange(metricOfSteps(steps, quantity, style), quantity, style).text;
   const clause = clauseOf(split, verbs, steps, explained, style);
-  const causes = causesTold(split, quantity, steps, drive, style);
+  const causes = drive === null ? '' : causesTold(split, quantity, steps, drive, style);
   const { label } = EXPLAINED[split.key];
   return `${label} ${change}, ${clause}${causes}.${because}`;
 }
@@ -283,23 +289,43 @@ function clauseOf(
   return springs.length === 0 ? clause : `${clause}, with ${listAll(springs)}`;
 }
 
-/** The causes with their shares, the biggest first; they add up to the change as it is written. */
-function causesTold(
+/** The causes whose shares are written otherwise than zero, the biggest first; the shares add up to `steps`. */
+function causesShown(
   { parts }: AdjusterSplit,
   quantity: QuantityKey,
   steps: number,
   drive: DriveNoun,
   style: NumberStyle,
-): string {
+): { readonly cause: string; readonly share: number }[] {
   const { fromCore } = QUANTITIES[quantity];
   const shares = sharedSteps(
     parts.map(({ amount }) => exactSteps(fromCore(amount), quantity, style)),
     steps,
   );
-  const told = parts
+  return parts
     .map(({ cause }, i) => ({ cause: causeName(cause, drive), share: shares[i] }))
     .filter(({ share }) => share !== 0)
     .sort((a, b) => Math.abs(b.share) - Math.abs(a.share));
+}
+
+/** The one cause of all that is told; null where there are several. */
+function onlyCause(changes: readonly Change[], drive: DriveNoun, style: NumberStyle): string | null {
+  const [first, ...others] = changes.map(({ split, verbs: { quantity }, steps }) => {
+    const told = causesShown(split, quantity, steps, drive, style);
+    return told.length === 1 ? told[0].cause : null;
+  });
+  return others.every((cause) => cause === first) ? first : null;
+}
+
+/** ": −0.97° from the shock, −0.19° from the fork", or ", all from the shock". */
+function causesTold(
+  split: AdjusterSplit,
+  quantity: QuantityKey,
+  steps: number,
+  drive: DriveNoun,
+  style: NumberStyle,
+): string {
+  const told = causesShown(split, quantity, steps, drive, style);
   if (told.length === 0) return '';
   if (told.length === 1) return `, all from ${told[0].cause}`;
   const written = told.map(
@@ -318,15 +344,21 @@ function causeName(cause: AdjusterCause, drive: DriveNoun): string {
 }
 
 /** What has changed of springs and load, by visible amounts, toward where the end has gone. */
-export function springCauses({ travel, rate, preload, push }: EndChange, style: NumberStyle): string[] {
+export function springCauses(
+  { travel, rate, preload, push, leverage }: EndChange,
+  style: NumberStyle,
+): string[] {
   const causes: readonly { deeper: number; quantity: QuantityKey; words: readonly [string, string] }[] = [
     { deeper: -rate, quantity: 'rate', words: ['softer springing', 'stiffer springing'] },
     { deeper: -preload, quantity: 'length', words: ['less preload', 'more preload'] },
     { deeper: push, quantity: 'force', words: ['more load on it', 'less load on it'] },
   ];
-  return causes
+  const told = causes
     .filter(({ deeper, quantity }) => deeper * travel > 0 && isNoticed(deeper, quantity, style))
     .map(({ words: [whenDeeper, whenHigher] }) => (travel > 0 ? whenDeeper : whenHigher));
+  if (told.length > 0 || leverage * travel <= 0 || roundsToNothing(leverage, 'ratio', style)) return told;
+  // The leverage follows the travel, so it is the cause only where nothing else is.
+  return [`${leverage > 0 ? 'more' : 'less'} leverage of the wheel on the shock`];
 }
 
 /** Whether a change of a spring or a load is written, and of a load large enough to set the bike lower. */

@@ -253,7 +253,7 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   await openLowChain(page);
   await page.getByText('Topped out', { exact: true }).click();
   expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the chain slider');
-  await openChain(page, 'Pivot');
+  await openChain(page, 'Over the pivot');
   const told = plain(await chain(page).innerText());
   expect(told).toMatch(
     /The chain lies on the chain slider \[rub strip\] from hanging to [\d.]+ mm of rear travel\./,
@@ -311,7 +311,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
     await openChain(page, 'Wear');
     await typeInto(page, 'Their length', '330');
-    for (const part of ['Axle', 'Slack', 'Wear', 'Pivot'] as const) {
+    for (const part of ['Axle', 'Slack', 'Wear', 'Over the pivot'] as const) {
       await chooseChainPart(page, part);
       await drawn(page);
       const { violations } = await new AxeBuilder({ page }).include('.below').analyze();

@@ -18,7 +18,7 @@ for (const theme of ['paper', 'garage', 'sun'] as const)
     await page.getByRole('button', { name: 'Units and theme' }).tap();
     await choosePanel(page, 'Why and more');
     await openChain(page, 'Axle');
-    for (const part of ['Axle', 'Slack', 'Wear', 'Pivot'] as const) {
+    for (const part of ['Axle', 'Slack', 'Wear', 'Over the pivot'] as const) {
       await chooseChainPart(page, part);
       expect({ part, amiss: await amissIn(chain(page)) }).toEqual({ part, amiss: [] });
     }
@@ -59,7 +59,7 @@ test('the chain that rubs is marked on the side view, its slack drawn, and a tap
   const picture = chain(page).getByRole('img', { name: 'Lower run of the chain' });
   await picture.scrollIntoViewIfNeeded();
   await expect(picture.locator('text').filter({ hasText: /^Hangs \d+\.\d\smm$/ })).toBeVisible();
-  await chooseChainPart(page, 'Pivot');
+  await chooseChainPart(page, 'Over the pivot');
   await chain(page)
     .getByRole('button', { name: /^Try \d+ teeth in front$/ })
     .tap();

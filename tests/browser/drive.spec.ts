@@ -125,7 +125,7 @@ test('a shaft bike has no sprockets, no adjusters of a chain and no readings of 
     );
   expect(await readingText(page, 'Anti-squat')).toBe(await readingText(page, 'Anti-squat, swingarm’s part'));
   await typeInto(page, REAR_HEIGHT, '10');
-  await expect(why(page)).toContainText('all from the shock');
+  await expect(why(page)).toContainText('All from the shock');
   expect(await why(page).locator('li').allInnerTexts()).not.toEqual([]);
   expect((await why(page).locator('ul').innerText()).toLowerCase()).not.toMatch(/chain|sprocket/);
   await expectNothingSerious(page);

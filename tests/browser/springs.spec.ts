@@ -25,7 +25,7 @@ test('the spring that is told gives just the sag that was wished, in one undo fo
     [rider.rear, 30],
   ])
     expect(found).toBeCloseTo(wanted, 2);
-  await expect(springs(page)).toContainText('As it is: 8.0 mm free, 30.0 mm with the rider.');
+  await expect(springs(page)).toContainText('It sags 8.0 mm free, 30.0 mm with the rider.');
   await undo(page);
   await undo(page);
   await expectNoUndo(page);

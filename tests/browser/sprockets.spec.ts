@@ -139,7 +139,7 @@ test('filters keep what meets them, and the one that takes the last pair away ca
   expect(same.length).toBeGreaterThan(1);
   await expect(count(page)).toHaveText(`${same.length} of 45 pairs, topped out`);
   await page.getByRole('checkbox', { name: 'Chain clears' }).check();
-  await typeInto(page, 'Least gap', '150');
+  await typeInto(page, 'Least clearance', '150');
   await expect(count(page)).toHaveText('0 of 45 pairs, topped out');
   await expect(sprockets(page)).toContainText('No pair is left. The filter for the chain’s gap to the pivot');
   await page.getByRole('button', { name: 'Remove this filter' }).click();

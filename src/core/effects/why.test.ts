@@ -43,6 +43,7 @@ describe('why a change did what it did', () => {
         const splits: (Split<string> | null)[] = [
           explained.rake,
           explained.trail,
+          explained.wheelbase,
           explained.swingarmAngle,
           explained.swingarm,
           explained.chain,

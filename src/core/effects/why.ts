@@ -6,6 +6,7 @@ import { antiSquatChain } from '../readings/anti-squat-chain.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { antiSquatSwingarm } from '../readings/anti-squat-swingarm.ts';
 import type { Reading } from '../readings/reading.ts';
+import { shockLeverage } from '../readings/shock-leverage.ts';
 import { groundTrail } from '../readings/trail.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { Stance } from '../standing/stance.ts';
@@ -27,6 +28,8 @@ export type RakeCause = 'framePitch' | 'axisInFrame';
 export type TrailCause = 'tyre' | 'rake' | 'offset';
 export type SwingarmCause = 'pivotHeight' | 'axleHeight' | 'armLength';
 export type SwingarmPartCause = 'pivotHeight' | 'pivotAhead' | 'loadTransfer';
+/** Between the rear patch and the pivot, and between the pivot and the front patch, each along the ground. */
+export type WheelbaseCause = 'behindPivot' | 'aheadOfPivot';
 export type ChainCause = 'pullPerThrust' | 'lever' | 'pivotAhead' | 'loadTransfer';
 
 /** How much more of its travel an end uses, mm, and by how much what decides it in a balance has grown; zero where it does not count. */
@@ -38,6 +41,8 @@ export interface EndChange {
   readonly preload: number;
   /** What presses the end together: weight, drive and brakes, N. */
   readonly push: number;
+  /** The wheel's travel per shock stroke, at the rear with an answer on both sides only. */
+  readonly leverage: number;
 }
 
 /** What a change did to the bike. Angles in radians, lengths in mm, anti-squat in per cent; null where there is no answer. */
@@ -47,6 +52,8 @@ export interface Why {
   /** Height of the swingarm pivot and of the steering head above the ground. */
   readonly pivotHeight: Split<never>;
   readonly headHeight: Split<never>;
+  /** Height of the centre of gravity above the ground. */
+  readonly centreHeight: Split<never>;
   /** How far an eccentric moved the pivot in the frame, forward and up in frame coordinates. */
   readonly pivotForward: number;
   readonly pivotUp: number;
@@ -56,7 +63,7 @@ export interface Why {
   readonly drive: DriveKind;
   readonly rake: Split<RakeCause>;
   readonly trail: Split<TrailCause>;
-  readonly wheelbase: Split<never>;
+  readonly wheelbase: Split<WheelbaseCause>;
   readonly swingarmAngle: Split<SwingarmCause>;
   /** The sum of the two parts below, each of which is a reading. */
   readonly antiSquat: Split<never> | null;
@@ -79,6 +86,7 @@ export function why(before: StandingBike, after: StandingBike): Why {
     pitch,
     pivotHeight: { before: before.pose.pivot.y, after: after.pose.pivot.y, parts: [] },
     headHeight: { before: headHeight(before), after: headHeight(after), parts: [] },
+    centreHeight: { before: before.centre.y, after: after.centre.y, parts: [] },
     pivotForward: after.machine.pivotForward - before.machine.pivotForward,
     pivotUp: after.machine.pivotUp - before.machine.pivotUp,
     front: endChange('front', before, after),
@@ -99,7 +107,13 @@ export function why(before: StandingBike, after: StandingBike): Why {
       before,
       after,
     ),
-    wheelbase: { before: before.pose.wheelbase, after: after.pose.wheelbase, parts: [] },
+    wheelbase: split(
+      ['behindPivot', 'aheadOfPivot'],
+      ([behind, ahead]) => behind + ahead,
+      ({ pose: { pivot, wheelbase } }) => [pivot.x, wheelbase - pivot.x],
+      before,
+      after,
+    ),
     swingarmAngle: split(
       ['pivotHeight', 'axleHeight', 'armLength'],
       ([pivot, axle, arm]) => Math.asin(Math.max(-1, Math.min(1, (pivot - axle) / arm))),
@@ -117,13 +131,19 @@ function endChange(end: 'front' | 'rear', before: StandingBike, after: StandingB
   const travel = after.travel[end] - before.travel[end];
   const was = springsOf(end, before);
   const is = springsOf(end, after);
-  if (was === null || is === null) return { travel, rate: 0, preload: 0, push: 0 };
+  if (was === null || is === null) return { travel, rate: 0, preload: 0, push: 0, leverage: 0 };
   return {
     travel,
     rate: is.rate - was.rate,
     preload: is.preload - was.preload,
     push: is.push - was.push,
+    leverage: end === 'rear' ? leverageChange(before, after) : 0,
   };
+}
+
+function leverageChange(before: StandingBike, after: StandingBike): number {
+  const [was, is] = [shockLeverage.read(before), shockLeverage.read(after)];
+  return typeof was === 'number' && typeof is === 'number' ? is - was : 0;
 }
 
 /** What decides how deep an end rides; null where no balance does. */

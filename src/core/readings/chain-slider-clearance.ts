@@ -10,7 +10,7 @@ const texts = ({ Loop, loop, slider, sliderInFull }: DriveNoun) => ({
   belowZero: { more: `${loop} bends less over the ${slider}`, less: `${loop} bends more over the ${slider}` },
   acrossZero: { more: `${loop} now clears the ${slider}`, less: `${loop} now lies on the ${slider}` },
   help: {
-    what: `Gap between the ${loop}’s upper run and the ${sliderInFull} over the swingarm pivot, or the pivot’s centre without one.`,
+    what: `Clearance between the ${loop}’s upper run and the ${sliderInFull} over the swingarm pivot, or the pivot’s centre without one.`,
     sign: `Positive while the ${loop} runs clear above; at or below zero it lies on the ${slider}.`,
     measured: `Ruler from the ${slider} up to the pin line of the upper run, suspension hanging, on a stand that cannot slip, while a second person holds the bike. Engine off.`,
     feels: `Near or on the ${slider} the ${loop} wears it; the further above the pivot it runs, the more it pulls the rear down.`,

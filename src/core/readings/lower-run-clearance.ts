@@ -13,7 +13,7 @@ const texts = ({ Loop, loop, slider, sliderInFull }: DriveNoun) => ({
     less: `lower run bends more under the ${slider}`,
   },
   help: {
-    what: `Gap between the ${loop}’s taut lower run and the ${sliderInFull} under the swingarm pivot, or the pivot’s centre without one.`,
+    what: `Clearance between the ${loop}’s taut lower run and the ${sliderInFull} under the swingarm pivot, or the pivot’s centre without one.`,
     sign: `Positive while the ${loop} runs clear below; at or below zero it lies on the ${slider} with the throttle closed.`,
     measured: `Ruler from the ${slider} down to the pin line of the lower run, pulled tight.`,
     feels: `Near the pivot the closed throttle pulls the rear down less; on the ${slider} the ${loop} wears it.`,

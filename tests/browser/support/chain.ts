@@ -5,7 +5,7 @@ export function chain(page: Page): Locator {
   return page.getByRole('region', { name: 'Chain', exact: true });
 }
 
-export type ChainPart = 'Axle' | 'Slack' | 'Wear' | 'Pivot';
+export type ChainPart = 'Axle' | 'Slack' | 'Wear' | 'Over the pivot';
 
 /** Brings the panel up where what lies below the side view is in sight. */
 export async function openChain(page: Page, part: ChainPart): Promise<void> {
