@@ -8,7 +8,7 @@ import { folders } from './tests/rules/folders.js';
 import svelteConfig from './svelte.config.js';
 
 const filesOf = (/** @type {string} */ folder) => `src/${folder}/*.{ts,js,svelte}`;
-const ofNeither = (/** @type {import('./tests/rules/folders.js').Folder} */ each) =>
+const ofNeither = (/** @type {import('./tests/rules/folder-row.js').Folder} */ each) =>
   !each.browser && !each.node;
 
 // Names that the language itself has are free everywhere, even where the browser's list repeats them.

@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
 import { measureBike } from '../core/measure/measure-bike.ts';
 import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { measureCommand } from './measure.ts';
 import { readMeasureFile } from './read-measure-file.ts';
 

@@ -1,7 +1,7 @@
 /** Reads the file that a command is given: its text, or the bike in it. */
 import { readFileSync, statSync } from 'node:fs';
 import { fail, type Result } from '../core/numeric/result.ts';
-import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
+import { textOfBytes, tooLargeToRead } from '../document/json/file-text.ts';
 import { openDocument } from '../document/open-document.ts';
 import type { Opened } from '../document/open-json.ts';
 

@@ -4,7 +4,7 @@ import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import { searchable } from '../core/plan/prepare-adjusters.ts';
 import { usualMinutes } from '../core/plan/usual-minutes.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import { textTable } from './text-table.ts';

@@ -3,10 +3,10 @@ import { ADJUSTERS, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { Choice, Target, Wanted } from '../core/plan/problem.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { parseQuantity } from '../core/units/parse-quantity.ts';
-import { quote } from '../document/json.ts';
+import { quote } from '../document/json/json.ts';
 import { nearestName } from './nearest-name.ts';
 
 export interface PlanRequest {

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import { planCommand } from './plan.ts';
 
 const fixture = (path: string): string => fileURLToPath(new URL(`../../fixtures/${path}`, import.meta.url));

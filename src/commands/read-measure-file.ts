@@ -5,7 +5,7 @@ import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
 import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
 import type { StartingBike } from '../core/measure/measured-bike.ts';
 import type { MeasureRow, MeasureSheet } from '../core/measure/sheet.ts';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { FORMAT } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
 import { readPhotos } from './read-photos.ts';

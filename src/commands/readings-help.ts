@@ -3,7 +3,7 @@ import type { Adjuster } from '../core/adjusters/all-adjusters.ts';
 import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import { adjusterUnit } from './set-adjuster.ts';

@@ -8,7 +8,7 @@ import plain from '../../fixtures/bikes/plain.json';
 import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import { machine } from '../core/standing/machine.ts';
 import { stance } from '../core/standing/stance.ts';
 import { degrees } from '../core/units/convert.ts';

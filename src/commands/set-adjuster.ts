@@ -7,7 +7,7 @@ import { parseQuantity, type ParseReason } from '../core/units/parse-quantity.ts
 import { unitWord } from '../core/units/all-quantities.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { setAdjuster } from '../document/edits.ts';
-import { quote } from '../document/json.ts';
+import { quote } from '../document/json/json.ts';
 import { parseTyre } from './parse-tyre.ts';
 
 const WHY: Readonly<Record<ParseReason | TyreReason, string>> = {

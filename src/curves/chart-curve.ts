@@ -1,6 +1,6 @@
 /** Curves and areas within the field of a chart. */
 import type { Point } from '../core/plane/point.ts';
-import type { Role, Shape } from '../scene/shape.ts';
+import type { Role, Shape } from '../scene/shapes/shape.ts';
 import type { ChartField } from './chart-field.ts';
 import { chartLine, chartMark, stepsAlong } from './chart-line.ts';
 

@@ -2,9 +2,9 @@
 import type { Point } from '../core/plane/point.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import type { LabelShape, LabelSpot, Shape } from '../scene/shape.ts';
-import { textWidthPx } from '../scene/text-width.ts';
-import type { View } from '../scene/view.ts';
+import type { LabelShape, LabelSpot, Shape } from '../scene/shapes/shape.ts';
+import { textWidthPx } from '../scene/shapes/text-width.ts';
+import type { View } from '../scene/shapes/view.ts';
 import { withUnit } from '../words/curve-words.ts';
 import { axisOf, type Axis } from './axis.ts';
 import { chartLine } from './chart-line.ts';

@@ -1,6 +1,6 @@
 /** The legend of a chart: a sample of each line with its sign and its name, in rows above the field. */
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { textWidthPx } from '../scene/text-width.ts';
+import { textWidthPx } from '../scene/shapes/text-width.ts';
 import type { CurveSet } from './curve-set.ts';
 import { withUnit } from '../words/curve-words.ts';
 import { lookOf, type LineLook } from './line-look.ts';

@@ -1,6 +1,6 @@
 /** A line and a sign of a chart. */
 import type { Point } from '../core/plane/point.ts';
-import type { MarkShape, PathStep, Role, Shape } from '../scene/shape.ts';
+import type { MarkShape, PathStep, Role, Shape } from '../scene/shapes/shape.ts';
 
 const SIGN_RADIUS = 5;
 const DOT_RADIUS = 3.5;

@@ -1,6 +1,6 @@
 /** Names of the curves beside where their bikes stand, kept apart from one another, from the signs and within the field. */
-import { placeLabels, type Box, type WantedLabel } from '../scene/label-placing.ts';
-import type { LabelShape, MarkShape } from '../scene/shape.ts';
+import { placeLabels, type Box, type WantedLabel } from '../scene/shapes/label-placing.ts';
+import type { LabelShape, MarkShape } from '../scene/shapes/shape.ts';
 import type { ChartField } from './chart-field.ts';
 
 /** The largest sign's radius, px. */

@@ -1,8 +1,8 @@
 /** The chart of curves as plain drawing data: a scene whose mm are px, and where its field lies. */
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { WantedLabel } from '../scene/label-placing.ts';
-import type { MarkShape, Scene, Shape } from '../scene/shape.ts';
-import type { View } from '../scene/view.ts';
+import type { WantedLabel } from '../scene/shapes/label-placing.ts';
+import type { MarkShape, Scene, Shape } from '../scene/shapes/shape.ts';
+import type { View } from '../scene/shapes/view.ts';
 import { isTurned, type Band } from '../words/curve-words.ts';
 import { chartArea, chartCurve, type Edge } from './chart-curve.ts';
 import { chartField, type ChartField } from './chart-field.ts';

@@ -5,7 +5,7 @@ import { curveAlong, standingAlong, sweepPlace, type Curve } from '../core/effec
 import { metricReading } from '../core/readings/metric-reading.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
-import type { RideStateKey } from '../core/riding/all-ride-states.ts';
+import type { RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { PlacedCurve as CurveInWords } from '../words/curve-words.ts';

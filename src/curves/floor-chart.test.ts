@@ -1,7 +1,7 @@
 /** Tests of the chart of a length over the rear travel, by the places of what is drawn in it. */
 import { expect, it } from 'vitest';
-import { labelBox } from '../scene/label-placing.ts';
-import type { LabelShape, MarkShape, PathShape, Role } from '../scene/shape.ts';
+import { labelBox } from '../scene/shapes/label-placing.ts';
+import type { LabelShape, MarkShape, PathShape, Role } from '../scene/shapes/shape.ts';
 import { floorChart, type FloorCurve } from './floor-chart.ts';
 
 const STYLE = { system: 'metric', decimal: '.' } as const;

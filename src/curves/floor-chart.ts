@@ -1,7 +1,7 @@
 /** The chart of one length over the rear travel: its floor, the place that matters, and where the bike stands. */
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { labelBox } from '../scene/label-placing.ts';
-import type { LabelShape, LabelSpot } from '../scene/shape.ts';
+import { labelBox } from '../scene/shapes/label-placing.ts';
+import type { LabelShape, LabelSpot } from '../scene/shapes/shape.ts';
 import { chartCurve } from './chart-curve.ts';
 import { chartField, type ChartField } from './chart-field.ts';
 import { chartLine, chartMark } from './chart-line.ts';

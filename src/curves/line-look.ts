@@ -1,5 +1,5 @@
 /** What each curve differs by besides its colour: its line and its sign. */
-import type { MarkShape, Role } from '../scene/shape.ts';
+import type { MarkShape, Role } from '../scene/shapes/shape.ts';
 import type { PlacedCurve } from './curve-set.ts';
 
 export interface LineLook {

@@ -1,14 +1,14 @@
 /** The file of several bikes: each with what the shop keeps about it and its setup sheets; saved and opened with a report. */
-import { countChanges } from './repair.ts';
+import { countChanges } from './fields/repair.ts';
 import * as v from 'valibot';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import { LONGEST_ABOUT, LONGEST_NAME } from './bounds.ts';
+import { LONGEST_ABOUT, LONGEST_NAME } from './fields/bounds.ts';
 import type { BikeDocument } from './document.ts';
-import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
+import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json/json.ts';
 import { openJson } from './open-json.ts';
-import type { OpenReason } from './open-reason.ts';
+import type { OpenReason } from './json/open-reason.ts';
 import { openSheetJson } from './open-sheet.ts';
-import { readJson } from './read-json.ts';
+import { readJson } from './json/read-json.ts';
 import { documentJson } from './save-document.ts';
 import { sheetJson } from './save-sheet.ts';
 import type { Sheet } from './sheet.ts';

@@ -5,7 +5,7 @@ import { CHAIN } from '../core/parts/drive-noun.ts';
 import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import type { BikeDocument } from './document.ts';
-import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS, nameField } from './editable-fields.ts';
+import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS, nameField } from './fields/editable-fields.ts';
 import {
   describeBike,
   fitSprockets,

@@ -5,14 +5,14 @@ import type { OtherLeg, Support } from '../core/parts/support.ts';
 import { adjusterOf, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import { BIKE_PART } from './bike-fields.ts';
+import { BIKE_PART } from './fields/bike-fields.ts';
 import type { BikeDocument, BikeWithSetup } from './document.ts';
-import type { Part } from './field.ts';
+import type { Part } from './fields/field.ts';
 import { measureOf, type KeptMeasure } from './measure.ts';
-import { isJsonObject, type Json, type JsonObject } from './json.ts';
-import { readPart } from './read-part.ts';
-import type { Repair } from './repair.ts';
-import { SETUP_PART } from './setup-fields.ts';
+import { isJsonObject, type Json, type JsonObject } from './json/json.ts';
+import { readPart } from './fields/read-part.ts';
+import type { Repair } from './fields/repair.ts';
+import { SETUP_PART } from './fields/setup-fields.ts';
 
 /** A value that no file may hold: not finite, of the wrong kind, or beyond all machines. */
 export interface EditReason {

@@ -7,7 +7,7 @@ import { beginHistory, commit, undo } from './history.ts';
 import { openDocument } from './open-document.ts';
 import { openJson } from './open-json.ts';
 import { saveDocument } from './save-document.ts';
-import type { Json } from './json.ts';
+import type { Json } from './json/json.ts';
 import { MOST_ROWS, type KeptMeasure, type KeptRow } from './measure.ts';
 
 function start(): BikeDocument {

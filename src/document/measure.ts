@@ -2,11 +2,11 @@
 import * as v from 'valibot';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
-import { LONGEST_ABOUT } from './bounds.ts';
-import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
-import { noteUnknownKeys, readPart } from './read-part.ts';
-import type { Repair } from './repair.ts';
-import { SETUP_PART } from './setup-fields.ts';
+import { LONGEST_ABOUT } from './fields/bounds.ts';
+import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json/json.ts';
+import { noteUnknownKeys, readPart } from './fields/read-part.ts';
+import type { Repair } from './fields/repair.ts';
+import { SETUP_PART } from './fields/setup-fields.ts';
 
 /**
  * One row. Kind, parts and states are named by key; a key that this program does not know is kept, so that a row of a

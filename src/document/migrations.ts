@@ -1,5 +1,5 @@
 /** The migrations: for each older schema, what turns its files into those of the next. */
-import { isJsonObject, ownValue, type Json, type JsonObject } from './json.ts';
+import { isJsonObject, ownValue, type Json, type JsonObject } from './json/json.ts';
 
 export interface Migration {
   /** The schema it starts from; it ends at the next. */

@@ -1,11 +1,11 @@
 /** Tests of opening: what is refused and why, what is repaired and how that is said. */
-import { countChanges } from './repair.ts';
+import { countChanges } from './fields/repair.ts';
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import { SCHEMA } from './document.ts';
 import { openDocument } from './open-document.ts';
 import { openJson, type Opened } from './open-json.ts';
-import type { Json, JsonObject } from './json.ts';
+import type { Json, JsonObject } from './json/json.ts';
 
 type Path = readonly string[];
 

@@ -1,8 +1,8 @@
 /** Opens the text of a saved bike, or says why not. */
 import type { Result } from '../core/numeric/result.ts';
 import { openJson, type Opened } from './open-json.ts';
-import type { OpenReason } from './open-reason.ts';
-import { readJson } from './read-json.ts';
+import type { OpenReason } from './json/open-reason.ts';
+import { readJson } from './json/read-json.ts';
 
 /** Reads the text and opens what it holds; text that is no JSON is refused with the line where it goes wrong. Never throws. */
 export function openDocument(text: string): Result<Opened, OpenReason> {

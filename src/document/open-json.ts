@@ -1,16 +1,16 @@
 /** Opens a saved bike: from parsed JSON to a document and a list of repairs, or to the reason why not. */
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import { BIKE_PART } from './bike-fields.ts';
-import { LONGEST_NAME } from './bounds.ts';
+import { BIKE_PART } from './fields/bike-fields.ts';
+import { LONGEST_NAME } from './fields/bounds.ts';
 import { FORMAT, SCHEMA, type Baseline, type BikeDocument, type BikeWithSetup } from './document.ts';
-import type { Part } from './field.ts';
-import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
+import type { Part } from './fields/field.ts';
+import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json/json.ts';
 import { measureOf } from './measure.ts';
 import { runMigrations } from './migrations.ts';
-import type { OpenReason } from './open-reason.ts';
-import { noteUnknownKeys, readPart, type Fault } from './read-part.ts';
-import type { Repair } from './repair.ts';
-import { SETUP_PART } from './setup-fields.ts';
+import type { OpenReason } from './json/open-reason.ts';
+import { noteUnknownKeys, readPart, type Fault } from './fields/read-part.ts';
+import type { Repair } from './fields/repair.ts';
+import { SETUP_PART } from './fields/setup-fields.ts';
 
 export interface Opened {
   readonly document: BikeDocument;

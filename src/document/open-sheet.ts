@@ -1,13 +1,13 @@
 /** Opens a setup sheet: from text to a sheet and a list of repairs, or to the reason why not. */
 import * as v from 'valibot';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import { LONGEST_ABOUT, LONGEST_NAME } from './bounds.ts';
-import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json.ts';
+import { LONGEST_ABOUT, LONGEST_NAME } from './fields/bounds.ts';
+import { isJsonObject, ownValue, showJson, type Json, type JsonObject } from './json/json.ts';
 import { openJson } from './open-json.ts';
-import type { OpenReason } from './open-reason.ts';
-import { readJson } from './read-json.ts';
-import { noteUnknownKeys } from './read-part.ts';
-import type { Repair } from './repair.ts';
+import type { OpenReason } from './json/open-reason.ts';
+import { readJson } from './json/read-json.ts';
+import { noteUnknownKeys } from './fields/read-part.ts';
+import type { Repair } from './fields/repair.ts';
 import { NOTES } from './sheet-notes.ts';
 import { SHEET_FORMAT, SHEET_SCHEMA, type Sheet } from './sheet.ts';
 

@@ -3,14 +3,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import '../../tests/support/cases.ts';
 import plain from '../../fixtures/bikes/plain.json';
-import { BIKE_PART } from './bike-fields.ts';
+import { BIKE_PART } from './fields/bike-fields.ts';
 import { SCHEMA, type BikeDocument, type BikeWithSetup } from './document.ts';
-import { anyPart, type AnyField } from './field.ts';
+import { anyPart, type AnyField } from './fields/field.ts';
 import { openDocument } from './open-document.ts';
 import { openJson } from './open-json.ts';
 import { sameValue } from './same-document.ts';
 import { saveDocument } from './save-document.ts';
-import { SETUP_PART } from './setup-fields.ts';
+import { SETUP_PART } from './fields/setup-fields.ts';
 
 const withoutSign = (value: number): number => (value === 0 ? 0 : value);
 const size = fc.double({ min: 0, max: 100_000, noNaN: true }).map(withoutSign);

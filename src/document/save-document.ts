@@ -1,10 +1,10 @@
 /** Saving a bike: a document to the text of its file. */
-import { BIKE_PART } from './bike-fields.ts';
+import { BIKE_PART } from './fields/bike-fields.ts';
 import type { BikeDocument, BikeWithSetup } from './document.ts';
-import { anyPart, type AnyField } from './field.ts';
-import { isJsonObject } from './json.ts';
+import { anyPart, type AnyField } from './fields/field.ts';
+import { isJsonObject } from './json/json.ts';
 import type { KeptMeasure } from './measure.ts';
-import { SETUP_PART } from './setup-fields.ts';
+import { SETUP_PART } from './fields/setup-fields.ts';
 
 /** A document as JSON, always with the same order of fields. */
 export function documentJson({ format, schema, bike, setup, baseline, measure }: BikeDocument): object {

@@ -1,7 +1,7 @@
 /** Saving a setup sheet: to the text of its file. */
 import { FORMAT, SCHEMA } from './document.ts';
 import { orderedBike } from './save-document.ts';
-import type { JsonObject } from './json.ts';
+import type { JsonObject } from './json/json.ts';
 import type { Sheet } from './sheet.ts';
 
 /** A sheet as JSON, always with the same order of fields. Its bike stands in it as a bike's file does, without a baseline. */

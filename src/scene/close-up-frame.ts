@@ -4,13 +4,13 @@ import { shownUnit } from '../core/units/all-quantities.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
 import { writeShort } from '../words/write-short.ts';
-import { clipArea, clipLine, type Area } from './clip.ts';
+import { clipArea, clipLine, type Area } from './shapes/clip.ts';
 import type { LeastSize } from './close-up-place.ts';
-import type { Box } from './label-placing.ts';
-import { pen } from './outline.ts';
-import type { MarkShape, Role, Shape } from './shape.ts';
-import { textWidthPx } from './text-width.ts';
-import { toGround, type View } from './view.ts';
+import type { Box } from './shapes/label-placing.ts';
+import { pen } from './shapes/outline.ts';
+import type { MarkShape, Role, Shape } from './shapes/shape.ts';
+import { textWidthPx } from './shapes/text-width.ts';
+import { toGround, type View } from './shapes/view.ts';
 
 /** Height of a line of words, as a part of the text size. */
 export const LINE = 1.4;

@@ -1,6 +1,6 @@
 /** Where on the side view a close-up comes to lie: near what it shows, off what must stay in sight, and off the bike. */
 import type { Point } from '../core/plane/point.ts';
-import type { Box } from './label-placing.ts';
+import type { Box } from './shapes/label-placing.ts';
 
 /** What a place is sought among, px of the screen. */
 export interface Surroundings {

@@ -17,11 +17,11 @@ import {
   type Drawer,
 } from './close-up-frame.ts';
 import type { LeastSize } from './close-up-place.ts';
-import { instantCentreShown, trailPlaces } from './construction-drawing.ts';
-import type { Box } from './label-placing.ts';
-import type { Role, Shape } from './shape.ts';
-import { squatConstruction } from './squat-construction.ts';
-import type { View } from './view.ts';
+import { instantCentreShown, trailPlaces } from './construction/construction-drawing.ts';
+import type { Box } from './shapes/label-placing.ts';
+import type { Role, Shape } from './shapes/shape.ts';
+import { squatConstruction } from './construction/squat-construction.ts';
+import type { View } from './shapes/view.ts';
 
 export type CloseUpKey = 'front' | 'rear';
 

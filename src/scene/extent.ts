@@ -1,8 +1,8 @@
 /** What must be seen of a standing bike when it is fitted into the window. */
 import { onGround } from '../core/chassis/pose.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import type { Extent } from './view.ts';
-import { zonesEnd } from './zones.ts';
+import type { Extent } from './shapes/view.ts';
+import { zonesEnd } from './construction/zones.ts';
 
 /** Room for the tail behind the load mark, a rider's helmet above the steering head and the wheelbase line below, mm. */
 const BEHIND = 170;

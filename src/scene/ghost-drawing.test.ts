@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { plainBike } from '../../tests/support/plain-bike.ts';
 import { standing } from '../../tests/support/standing.ts';
 import { ghostLabels, ghostShapes, type Ghost } from './ghost-drawing.ts';
-import { placeLabels } from './label-placing.ts';
+import { placeLabels } from './shapes/label-placing.ts';
 import { alignedAt, SHADOW_ALIGNS } from './shadow-drawing.ts';
-import type { Shape } from './shape.ts';
-import { THEMES, findTheme } from './theme.ts';
-import { fitView } from './view.ts';
+import type { Shape } from './shapes/shape.ts';
+import { THEMES, findTheme } from './shapes/theme.ts';
+import { fitView } from './shapes/view.ts';
 
 const live = standing();
 const GHOSTS: readonly Ghost[] = [10, 40, 70, 90, 110, 120].map((front, i) => ({

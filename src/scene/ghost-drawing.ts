@@ -3,10 +3,10 @@ import { onGround } from '../core/chassis/pose.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import type { WantedLabel } from './label-placing.ts';
+import type { WantedLabel } from './shapes/label-placing.ts';
 import { alignedAt, outlineShapes, shiftShapes, type ShadowAlign } from './shadow-drawing.ts';
-import type { Shape } from './shape.ts';
-import { anchors } from './silhouette-anchors.ts';
+import type { Shape } from './shapes/shape.ts';
+import { anchors } from './bike/silhouette-anchors.ts';
 
 export interface Ghost {
   readonly name: string;

@@ -1,6 +1,6 @@
 /** The ground that the bike stands on, with hatching below it as on a workshop drawing. */
-import { pen } from './outline.ts';
-import type { Shape } from './shape.ts';
+import { pen } from './shapes/outline.ts';
+import type { Shape } from './shapes/shape.ts';
 
 /** How far the ground is drawn to both sides of the rear patch, mm, and its hatching. */
 const REACH = 6000;

@@ -4,12 +4,12 @@ import type { Setup } from '../core/adjusters/setup.ts';
 import { onGround } from '../core/chassis/pose.ts';
 import { distance, type Point } from '../core/plane/point.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import { bikeShapes } from './bike-drawing.ts';
+import { bikeShapes } from './bike/bike-drawing.ts';
 import { groundShapes } from './ground-drawing.ts';
-import { placeLabels, type WantedLabel } from './label-placing.ts';
-import { pen, segment } from './outline.ts';
-import type { Scene, Shape } from './shape.ts';
-import { fitView, type Extent, type View } from './view.ts';
+import { placeLabels, type WantedLabel } from './shapes/label-placing.ts';
+import { pen, segment } from './shapes/outline.ts';
+import type { Scene, Shape } from './shapes/shape.ts';
+import { fitView, type Extent, type View } from './shapes/view.ts';
 
 /** Where a tool is held. `along` is how the tape runs; `against` is the line from which the gauge counts. */
 export type Hold =

@@ -8,7 +8,7 @@ import { standing, TOPPED_OUT } from '../../tests/support/standing.ts';
 import { wrongNumber } from '../core/numeric/wrong-number.ts';
 import { holdScene } from './measure-drawing.ts';
 import { holdOf } from './measure-hold.ts';
-import type { PathShape, Shape } from './shape.ts';
+import type { PathShape, Shape } from './shapes/shape.ts';
 
 const bike = linkedBike;
 const stance = standing(bike, plainSetup, TOPPED_OUT);

@@ -8,7 +8,7 @@ import type { Point } from '../core/plane/point.ts';
 import { POINTS } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { Hold } from './measure-drawing.ts';
-import { trailPlaces } from './construction-drawing.ts';
+import { trailPlaces } from './construction/construction-drawing.ts';
 
 /** How far along the legs from the top clamp the tube is in sight on most forks, as parts of the leg's length. */
 const SIGHT_FROM = 0.35;

@@ -2,12 +2,12 @@
 import type { Bike } from '../core/parts/bike.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import { bodyShapes } from './bodywork-drawing.ts';
-import { trailPlaces } from './construction-drawing.ts';
-import { pen, segment } from './outline.ts';
-import type { PathShape, PathStep, Role, Shape } from './shape.ts';
-import { squatConstruction } from './squat-construction.ts';
-import { zonesEnd } from './zones.ts';
+import { bodyShapes } from './bike/bodywork-drawing.ts';
+import { trailPlaces } from './construction/construction-drawing.ts';
+import { pen, segment } from './shapes/outline.ts';
+import type { PathShape, PathStep, Role, Shape } from './shapes/shape.ts';
+import { squatConstruction } from './construction/squat-construction.ts';
+import { zonesEnd } from './construction/zones.ts';
 
 /** The inner edge of a tyre's ring, as a part of its radius. */
 const TYRE_PART = 0.8;

@@ -1,8 +1,8 @@
 /** Tests of the drawing of a bike on its scales. */
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../core/plane/point.ts';
-import type { MarkShape, PathShape, Role, Shape } from './shape.ts';
-import { toScreen } from './view.ts';
+import type { MarkShape, PathShape, Role, Shape } from './shapes/shape.ts';
+import { toScreen } from './shapes/view.ts';
 import { weighingScene, type WeighingShown } from './weighing-drawing.ts';
 
 const window = { widthPx: 300, heightPx: 190, sizePx: 13 };

@@ -2,10 +2,10 @@
 import type { Point } from '../core/plane/point.ts';
 import type { WeighedEnd } from '../core/weighing/weigh-in-figures.ts';
 import { groundShapes } from './ground-drawing.ts';
-import { placeLabels, type WantedLabel } from './label-placing.ts';
-import { pen, segment } from './outline.ts';
-import type { Scene, Shape } from './shape.ts';
-import type { View } from './view.ts';
+import { placeLabels, type WantedLabel } from './shapes/label-placing.ts';
+import { pen, segment } from './shapes/outline.ts';
+import type { Scene, Shape } from './shapes/shape.ts';
+import type { View } from './shapes/view.ts';
 
 export interface WeighingShown {
   readonly wheelbase: number;

@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { readIn } from '../../tests/support/read-in.ts';
 import { fail, succeed } from '../core/numeric/result.ts';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
 import { BikeSession } from './bike-session.svelte.ts';
-import { Reasons } from './reasons.svelte.ts';
+import { Reasons } from './tabs/reasons.svelte.ts';
 import { Standing } from './standing.svelte.ts';
 
 const [first] = DEMO_BIKES;

@@ -1,11 +1,11 @@
 /** Tests of what the side view shows of a change, and of what its words and close-ups leave in sight. */
 import { describe, expect, it } from 'vitest';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
-import { keptClear } from '../scene/kept-clear.ts';
-import { labelBox, type Box } from '../scene/label-placing.ts';
-import type { LabelShape, LayerName, Shape } from '../scene/shape.ts';
-import { toScreen } from '../scene/view.ts';
+import { keptClear } from '../scene/construction/kept-clear.ts';
+import { labelBox, type Box } from '../scene/shapes/label-placing.ts';
+import type { LabelShape, LayerName, Shape } from '../scene/shapes/shape.ts';
+import { toScreen } from '../scene/shapes/view.ts';
 import { CloseUps } from './close-ups.svelte.ts';
 import type { SideViewMode } from './mode.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';

@@ -1,11 +1,11 @@
 /** The close-ups on the side view: which there are, and where each stays while what it shows is being changed. */
 import { closeUpPlace, mayStay, type Surroundings } from '../scene/close-up-place.ts';
 import { closeUps, type CloseUp, type CloseUpKey } from '../scene/close-ups.ts';
-import { keptClear, trailWordsBox } from '../scene/kept-clear.ts';
-import type { Box } from '../scene/label-placing.ts';
-import { bikeShapes } from '../scene/bike-drawing.ts';
-import type { PathStep, Role, Shape } from '../scene/shape.ts';
-import { toScreen } from '../scene/view.ts';
+import { keptClear, trailWordsBox } from '../scene/construction/kept-clear.ts';
+import type { Box } from '../scene/shapes/label-placing.ts';
+import { bikeShapes } from '../scene/bike/bike-drawing.ts';
+import type { PathStep, Role, Shape } from '../scene/shapes/shape.ts';
+import { toScreen } from '../scene/shapes/view.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { CloseUpDrawing, Drawing, DrawnAs, DrawnBikes } from './drawing.svelte.ts';
 import type { SideView } from './side-view.svelte.ts';

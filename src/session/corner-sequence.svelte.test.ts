@@ -1,9 +1,9 @@
 /** Tests of the corner sequence by hand and played. */
 import { describe, expect, it } from 'vitest';
-import { loadCase } from '../core/riding/all-ride-states.ts';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { loadCase } from '../core/riding/states/all-ride-states.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { ROLL_MS, CornerSequence, type Frames } from './corner-sequence.svelte.ts';
-import { Riding } from './riding.svelte.ts';
+import { Riding } from './tabs/riding.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 import { beginHistory } from '../document/history.ts';
 

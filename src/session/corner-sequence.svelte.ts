@@ -1,5 +1,5 @@
 /** Takes the bike from braking through the corner to its exit: by a slider, or played once. */
-import { CORNER_PLACES } from '../core/riding/corner-sequence.ts';
+import { CORNER_PLACES } from '../core/riding/states/corner-sequence.ts';
 import type { Announcer } from './announcer.svelte.ts';
 import type { Moving } from './moving.svelte.ts';
 import type { Standing } from './standing.svelte.ts';

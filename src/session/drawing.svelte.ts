@@ -1,19 +1,23 @@
 /** The scene on the side view, layer by layer, made anew only where what it shows has changed. */
 import type { Construction } from '../core/readings/reading.ts';
 import type { Point } from '../core/plane/point.ts';
-import { bikeShapes } from '../scene/bike-drawing.ts';
-import { constructionShapes, highlightShapes, standingConstructions } from '../scene/construction-drawing.ts';
-import { dimensionLabel, dimensionShapes } from '../scene/dimension-drawing.ts';
+import { bikeShapes } from '../scene/bike/bike-drawing.ts';
+import {
+  constructionShapes,
+  highlightShapes,
+  standingConstructions,
+} from '../scene/construction/construction-drawing.ts';
+import { dimensionLabel, dimensionShapes } from '../scene/construction/dimension-drawing.ts';
 import { groundShapes } from '../scene/ground-drawing.ts';
-import { frontWheelBox, keptClear } from '../scene/kept-clear.ts';
-import { placeLabels, type Box } from '../scene/label-placing.ts';
+import { frontWheelBox, keptClear } from '../scene/construction/kept-clear.ts';
+import { placeLabels, type Box } from '../scene/shapes/label-placing.ts';
 import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts';
 import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
-import { rubbingLabels, rubbingShapes } from '../scene/rubbing-drawing.ts';
-import type { Scene, SceneLayer, Shape } from '../scene/shape.ts';
-import { sideViewLabels, zoneLabels } from '../scene/side-view-labels.ts';
-import { toScreen } from '../scene/view.ts';
-import { zoneShapes } from '../scene/zones.ts';
+import { rubbingLabels, rubbingShapes } from '../scene/chain/rubbing-drawing.ts';
+import type { Scene, SceneLayer, Shape } from '../scene/shapes/shape.ts';
+import { sideViewLabels, zoneLabels } from '../scene/construction/side-view-labels.ts';
+import { toScreen } from '../scene/shapes/view.ts';
+import { zoneShapes } from '../scene/construction/zones.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';

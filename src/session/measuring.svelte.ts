@@ -1,6 +1,6 @@
 /** Reading a dimension: two taps, each on a point of the bike or anywhere on the side view. */
 import type { Point } from '../core/plane/point.ts';
-import { toGround } from '../scene/view.ts';
+import { toGround } from '../scene/shapes/view.ts';
 import type { Drawing } from './drawing.svelte.ts';
 import type { Handles } from './handles.svelte.ts';
 import type { SideView } from './side-view.svelte.ts';

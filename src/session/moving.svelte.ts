@@ -13,7 +13,7 @@ import { POINTS, type PointKey } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { replaceSketched, setAdjuster, type EditReason } from '../document/edits.ts';
-import { toGround, toScreen, type View } from '../scene/view.ts';
+import { toGround, toScreen, type View } from '../scene/shapes/view.ts';
 import { snapPlace } from '../gestures/snap.ts';
 import type { Advice } from './advice.svelte.ts';
 import type { BikeSession } from './bike-session.svelte.ts';

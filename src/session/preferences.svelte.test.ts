@@ -1,6 +1,6 @@
 /** Tests of which groups of adjusters are open. */
 import { expect, it } from 'vitest';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { newDocument } from '../../tests/support/new-document.ts';
 import { FIRST_OPEN_ADJUSTERS, Preferences } from './preferences.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';

@@ -1,8 +1,8 @@
 /** How this person likes to see things; kept apart from the bike and never part of its file. */
 import type { PinnedText, SheetDraft } from '../document/sheet.ts';
-import type { ThemeName } from '../scene/theme.ts';
+import type { ThemeName } from '../scene/shapes/theme.ts';
 import type { ShadowAlign } from '../scene/shadow-drawing.ts';
-import type { AdjusterGroup } from '../core/adjusters/adjuster-groups.ts';
+import type { AdjusterGroup } from '../core/adjusters/definition/adjuster-groups.ts';
 import type { SagUse } from '../core/riding/sag-ranges.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';

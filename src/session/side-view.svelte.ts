@@ -1,5 +1,5 @@
 /** The window onto the side view: its size, where the bike lies in it, and fitting the bike into it. */
-import { fitView, panView, zoomedAbout, type Extent, type View } from '../scene/view.ts';
+import { fitView, panView, zoomedAbout, type Extent, type View } from '../scene/shapes/view.ts';
 
 /** Free space round the bike when it is fitted, px. */
 const MARGIN = 14;

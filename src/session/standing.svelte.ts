@@ -9,9 +9,14 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
 import { machine } from '../core/standing/machine.ts';
-import type { LoadCase } from '../core/riding/load-case.ts';
-import { loadCase, rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
-import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
+import type { LoadCase } from '../core/riding/states/load-case.ts';
+import {
+  loadCase,
+  rideStateOf,
+  RIDE_STATES,
+  type RideStateKey,
+} from '../core/riding/states/all-ride-states.ts';
+import { cornerSequenceCase } from '../core/riding/states/corner-sequence.ts';
 import { standRide, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { Travel } from '../core/standing/stance.ts';
 import type { BikeWithSetup } from '../document/document.ts';

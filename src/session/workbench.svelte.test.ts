@@ -1,9 +1,9 @@
 /** Tests of the workbench: a tab's state, which comes with its tab, and the messages that no caller has to think of. */
 import { flushSync, untrack } from 'svelte';
 import { describe, expect, it } from 'vitest';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
-import { Riding } from './riding.svelte.ts';
+import { Riding } from './tabs/riding.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 import { beginHistory } from '../document/history.ts';
 

@@ -2,13 +2,13 @@
 import { untrack } from 'svelte';
 import type { PointKey } from '../core/sketch/points.ts';
 import { bikeExtent } from '../scene/extent.ts';
-import { constructionAt } from '../scene/construction-hit.ts';
+import { constructionAt } from '../scene/construction/construction-hit.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { Construction } from '../core/readings/reading.ts';
-import { toGround } from '../scene/view.ts';
+import { toGround } from '../scene/shapes/view.ts';
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
-import { rideStateOf, type RideStateKey } from '../core/riding/all-ride-states.ts';
+import { rideStateOf, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { History } from '../document/history.ts';
 import { Advice } from './advice.svelte.ts';

@@ -3,7 +3,7 @@ import { succeed, type Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
 import type { Opened } from '../document/open-json.ts';
-import type { OpenReason } from '../document/open-reason.ts';
+import type { OpenReason } from '../document/json/open-reason.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { bikeFileName } from './bike-file-name.ts';
 import { download } from './download.ts';

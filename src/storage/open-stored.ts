@@ -2,7 +2,7 @@
 import { succeed, type Result } from '../core/numeric/result.ts';
 import { openDocument } from '../document/open-document.ts';
 import type { Opened } from '../document/open-json.ts';
-import type { OpenReason } from '../document/open-reason.ts';
+import type { OpenReason } from '../document/json/open-reason.ts';
 import type { BikeStore } from './bike-store.ts';
 import type { StorageFault } from './storage-fault.ts';
 

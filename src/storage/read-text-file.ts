@@ -1,8 +1,8 @@
 /** Reads the text of a file, or says why not; one that is too large is not even read. */
 import { fail, type Result } from '../core/numeric/result.ts';
 import { BIKES_FORMAT } from '../document/bikes-file.ts';
-import { textOfBytes, tooLargeToRead } from '../document/file-text.ts';
-import type { OpenReason } from '../document/open-reason.ts';
+import { textOfBytes, tooLargeToRead } from '../document/json/file-text.ts';
+import type { OpenReason } from '../document/json/open-reason.ts';
 
 /** As much of a file as says what it holds, bytes. */
 const HEAD = 400;

@@ -1,8 +1,8 @@
 /** How a person likes to see things, kept beside the bikes and never in their files. */
 import * as v from 'valibot';
-import { LONGEST_ABOUT } from '../document/bounds.ts';
+import { LONGEST_ABOUT } from '../document/fields/bounds.ts';
 import { MOST_FURTHER } from '../document/open-sheet.ts';
-import { LARGEST_TEXT } from '../document/read-json.ts';
+import { LARGEST_TEXT } from '../document/json/read-json.ts';
 
 const rates = v.pipe(
   v.array(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e4))),

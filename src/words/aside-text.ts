@@ -1,5 +1,5 @@
 /** An adjuster's value told the workshop's second way, as "1.5 turns" or "1 link". */
-import type { Aside } from '../core/adjusters/adjuster.ts';
+import type { Aside } from '../core/adjusters/definition/adjuster.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 
 const SINGLE: Readonly<Record<Aside['counted'], string>> = {

@@ -5,7 +5,7 @@ import { driveNoun } from '../core/parts/drive-noun.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { noStandWords } from './no-stand-words.ts';
-import { RIDE_STATES } from '../core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import { listAll } from './list-all.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 

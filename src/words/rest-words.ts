@@ -1,6 +1,6 @@
 /** How the two ends of a bike rest, in words. */
-import type { Equilibrium } from '../core/riding/equilibrium.ts';
-import type { Rest } from '../core/riding/end-at-rest.ts';
+import type { Equilibrium } from '../core/riding/equilibrium/equilibrium.ts';
+import type { Rest } from '../core/riding/equilibrium/end-at-rest.ts';
 
 export const REST_WORDS: Readonly<Record<Rest, string>> = {
   onSprings: 'on its springs',

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { reached } from '../../tests/support/plain-springs.ts';
 import { SPRUNG_ROAD } from '../../tests/support/sprung-bikes.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { loadCase, type RideStateKey } from '../core/riding/all-ride-states.ts';
+import { loadCase, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import { rideMotion, rideSentence } from './ride-sentence.ts';
-import { cornerSequenceCase } from '../core/riding/corner-sequence.ts';
+import { cornerSequenceCase } from '../core/riding/states/corner-sequence.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };

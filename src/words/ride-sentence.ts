@@ -3,9 +3,9 @@ import type { Setup } from '../core/adjusters/setup.ts';
 import { degrees } from '../core/units/convert.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { writeNumber } from '../core/units/number-style.ts';
-import type { Equilibrium } from '../core/riding/equilibrium.ts';
+import type { Equilibrium } from '../core/riding/equilibrium/equilibrium.ts';
 import { restsWords } from './rest-words.ts';
-import type { LoadCase } from '../core/riding/load-case.ts';
+import type { LoadCase } from '../core/riding/states/load-case.ts';
 import { writeShort } from './write-short.ts';
 
 /** Below this lean the sentence says upright, radians: a tenth of a degree. */

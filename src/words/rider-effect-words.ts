@@ -5,7 +5,7 @@ import { writeChange, writeNumber, type NumberStyle } from '../core/units/number
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import type { NoEquilibrium } from '../core/standing/no-equilibrium.ts';
 import { noEquilibriumWords } from './no-equilibrium-words.ts';
-import { neutralAntiSquat } from '../core/riding/neutral-anti-squat.ts';
+import { neutralAntiSquat } from '../core/riding/equilibrium/neutral-anti-squat.ts';
 import type { ChangeWords } from '../core/readings/change-words.ts';
 import type { RiderEffects } from '../core/riding/rider-effects.ts';
 import type { Stance } from '../core/standing/stance.ts';

@@ -4,7 +4,7 @@ import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { rideStateOf, type RideStateKey } from '../core/riding/all-ride-states.ts';
+import { rideStateOf, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { csvText, type Cell } from './csv.ts';

@@ -1,7 +1,7 @@
 /** A target of a search for a setup, in words: the reading, its ride state, and what it should be. */
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import type { Target } from '../core/plan/problem.ts';
-import { rideStateOf } from '../core/riding/all-ride-states.ts';
+import { rideStateOf } from '../core/riding/states/all-ride-states.ts';
 import { readingsOf } from './worded-readings.ts';
 
 /** Such as "Swingarm angle (topped out)". */

@@ -6,7 +6,7 @@ import type { NoTrial, Tried, Way } from '../core/effects/trial.ts';
 import type { TrialFigure } from '../core/effects/trial-figure.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
-import type { NoWallReason } from '../core/riding/against-wall.ts';
+import type { NoWallReason } from '../core/riding/equilibrium/against-wall.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { absentWords } from './absent-words.ts';

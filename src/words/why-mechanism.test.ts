@@ -6,7 +6,7 @@ import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import { DEMO_BIKES } from '../document/demo-bikes.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
-import { RIDE_STATES, type RideStateKey } from '../core/riding/all-ride-states.ts';
+import { RIDE_STATES, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { mechanismSentences } from './why-mechanism.ts';

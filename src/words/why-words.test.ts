@@ -7,7 +7,7 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { splitByAdjuster } from '../core/effects/split-by-adjuster.ts';
 import { why } from '../core/effects/why.ts';
-import type { RideStateKey } from '../core/riding/all-ride-states.ts';
+import type { RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { leastToldWords, whyStory, type WhyStory } from './why-words.ts';

@@ -2,7 +2,7 @@
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { findBrowser } from '../../src/commands/find-browser.js';
 import { serve } from '../../src/commands/serve.js';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
 import { saveSheet } from '../../src/document/save-sheet.ts';
 import { newSheet } from '../../src/document/sheet.ts';

@@ -4,7 +4,7 @@ import { chromium, type Browser, type Page } from '@playwright/test';
 import { build } from 'vite';
 import { findBrowser } from '../../src/commands/find-browser.js';
 import { serve } from '../../src/commands/serve.js';
-import { rideStateOf, type RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import { rideStateOf, type RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { CURVE_AXES, nameAxis } from '../../src/curves/curve-axes.ts';
 import {

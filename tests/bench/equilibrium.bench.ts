@@ -1,7 +1,7 @@
 /** How fast a full equilibrium is found, against general tools that find the same rest in the same run. */
-import { balance, type Equilibrium } from '../../src/core/riding/equilibrium.ts';
-import { frontLiftLimit } from '../../src/core/riding/lift-limits.ts';
-import { AT_REST, type RideForces } from '../../src/core/riding/ride-forces.ts';
+import { balance, type Equilibrium } from '../../src/core/riding/equilibrium/equilibrium.ts';
+import { frontLiftLimit } from '../../src/core/riding/equilibrium/lift-limits.ts';
+import { AT_REST, type RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { stance, type Travel } from '../../src/core/standing/stance.ts';
 import { settledByEngine } from '../support/engine-bike.ts';
 import { plainSprings, reached, sprung } from '../support/plain-springs.ts';

@@ -1,6 +1,6 @@
 /** How long a sheet of measurements takes, from the rows as typed to every reading with its ±. */
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import {
   asked,
   CHASSIS,

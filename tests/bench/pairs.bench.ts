@@ -1,7 +1,7 @@
 /** How long a thousand sprocket pairs take, each with its chain, its axle place and the bike stood anew. */
 import { sprocketPairs, type PairsAsked } from '../../src/core/effects/sprocket-pairs.ts';
-import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { ANY_CHAIN } from '../support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';

@@ -1,8 +1,8 @@
 /** How long the whole table of the Ride panel takes: every state of the bike and of its baseline. */
 import { rideFigures, rideTable, type RideRow } from '../../src/core/effects/ride-table.ts';
-import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { timer } from '../support/timed.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';
 

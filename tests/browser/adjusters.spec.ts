@@ -2,7 +2,7 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { expectLookedFor } from './support/bikes.ts';
 import { ADJUSTERS, type Adjuster } from '../../src/core/adjusters/all-adjusters.ts';
-import { ADJUSTER_GROUPS } from '../../src/core/adjusters/adjuster-groups.ts';
+import { ADJUSTER_GROUPS } from '../../src/core/adjusters/definition/adjuster-groups.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chainFit, nearestChain } from '../../src/core/chain/chain-fit.ts';
 import { savedDocument, savedText } from './support/bike-document.ts';

@@ -1,6 +1,6 @@
 /** The Adjusters panel on a phone: groups opened by a tap, controls for a finger, the chain put on and taken back. */
 import { expect, test } from '@playwright/test';
-import { ADJUSTER_GROUPS } from '../../src/core/adjusters/adjuster-groups.ts';
+import { ADJUSTER_GROUPS } from '../../src/core/adjusters/definition/adjuster-groups.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chainAdjuster, adjusterGroup, expectNoUndo, field, typeInto, undoButton } from './support/panels.ts';
 import { openPage, sideView } from './support/side-view.ts';

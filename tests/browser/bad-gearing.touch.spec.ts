@@ -1,6 +1,6 @@
 /** Gearing that cannot be, on a phone: each tells why and the nearest that works, keeps what there was, and a tap mends it. */
 import { expect, test, type Page } from '@playwright/test';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { chain, chainRow, openChain } from './support/chain.ts';

@@ -1,7 +1,7 @@
 /** The corner sequence from braking to the exit, by mouse and keys, played, and in steps for those who want no motion. */
 import { expect, test, type Page } from '@playwright/test';
 import { machine } from '../../src/core/standing/machine.ts';
-import { cornerSequenceCase } from '../../src/core/riding/corner-sequence.ts';
+import { cornerSequenceCase } from '../../src/core/riding/states/corner-sequence.ts';
 import { standRide } from '../../src/core/riding/stand-bike.ts';
 import { savedDocument, writtenReading } from './support/bike-document.ts';
 import { field, plain, readingText, REAR_HEIGHT, typeInto } from './support/panels.ts';

@@ -18,7 +18,7 @@ import {
   undo,
   undoButton,
 } from './support/panels.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { openPage } from './support/side-view.ts';
 
 const REAR_TEETH = adjusterLabel('rearTeeth', 'chain');

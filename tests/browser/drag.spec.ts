@@ -4,7 +4,7 @@ import { adjusterOf } from '../../src/core/adjusters/all-adjusters.ts';
 import { adjusterRange } from '../../src/core/standing/adjuster-range.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { pointsOf } from '../../src/core/sketch/points.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { savedDocument, savedText, standing } from './support/bike-document.ts';
 import {
   expectNoUndo,

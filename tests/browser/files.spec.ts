@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test, type Locator, type Page } from '@playwright/test';
-import { textOfBytes } from '../../src/document/file-text.ts';
+import { textOfBytes } from '../../src/document/json/file-text.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { expectBike } from './support/bikes.ts';
 import { savedText } from './support/bike-document.ts';

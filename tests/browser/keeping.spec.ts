@@ -1,6 +1,6 @@
 /** Bikes and preferences are there again: after a reload, in the next tab, and after a crash. */
 import { expect, test } from '@playwright/test';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { bikeRow, chooseBike, expectBike, openBikes } from './support/bikes.ts';
 import { expectKeptFork, kept } from './support/kept.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto, undoButton } from './support/panels.ts';

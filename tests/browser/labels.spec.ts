@@ -1,6 +1,6 @@
 /** Words on the side view: whole, apart from one another and clear of the marks to take hold of. */
 import { expect, test, type Page } from '@playwright/test';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { readingLine, REAR_HEIGHT, startDemo } from './support/panels.ts';
 import { openRide } from './support/ride.ts';
 import { chooseMode, drawn, openPage, sideView, type HandMode } from './support/side-view.ts';

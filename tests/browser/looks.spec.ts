@@ -3,7 +3,7 @@ import { expect, test } from '@playwright/test';
 import { groundTrail } from '../../src/core/readings/trail.ts';
 import type { PointKey } from '../../src/core/sketch/points.ts';
 import { dimensionWords } from '../../src/words/dimension-words.ts';
-import { wheelbaseHeight } from '../../src/scene/construction-drawing.ts';
+import { wheelbaseHeight } from '../../src/scene/construction/construction-drawing.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
 import { METRIC, placeOf, savedDocument, sentencesOf, standing } from './support/bike-document.ts';
 import {

@@ -1,8 +1,8 @@
 /** The main job: raise one end at an adjuster and see what the steering and the rear end make of it, and why. */
 import { expect, test } from '@playwright/test';
-import { rideStateOf } from '../../src/core/riding/all-ride-states.ts';
+import { rideStateOf } from '../../src/core/riding/states/all-ride-states.ts';
 import { READING_GROUPS } from '../../src/core/readings/all-readings.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import {

@@ -2,10 +2,10 @@
 import { expect, test } from '@playwright/test';
 import { rideFigures } from '../../src/core/effects/ride-table.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { METRIC, savedDocument, savedText, standing, writtenReading } from './support/bike-document.ts';
 import {

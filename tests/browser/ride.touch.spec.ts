@@ -1,6 +1,6 @@
 /** Ride states and the corner sequence under fingers on a phone. */
 import { expect, test } from '@playwright/test';
-import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';

@@ -1,7 +1,7 @@
 /** Choosing a pair of sprockets from the table: fitting, undoing, filtering, ordering, reasons and speeds. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { metricReading, savedDocument, standing } from './support/bike-document.ts';
 import {
   changeText,

@@ -1,6 +1,6 @@
 /** The sprocket table on a phone: it scrolls within itself beside fixed teeth, and a pair is fitted by a tap. */
 import { expect, test, type Page } from '@playwright/test';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { expectNoUndo, typeInto, undoButton } from './support/panels.ts';
 import {
   cell,

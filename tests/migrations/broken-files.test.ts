@@ -1,7 +1,7 @@
 /** Opens every broken file the project keeps, and expects of each its refusal or its repairs. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { textOfBytes } from '../../src/document/file-text.ts';
+import { textOfBytes } from '../../src/document/json/file-text.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 
 const folder = new URL('../../fixtures/broken/', import.meta.url);

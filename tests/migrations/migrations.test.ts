@@ -1,9 +1,9 @@
 /** Opens the frozen documents of every schema there has been. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { loadCase } from '../../src/core/riding/all-ride-states.ts';
+import { loadCase } from '../../src/core/riding/states/all-ride-states.ts';
 import { SCHEMA } from '../../src/document/document.ts';
-import { isJsonObject, type Json, type JsonObject } from '../../src/document/json.ts';
+import { isJsonObject, type Json, type JsonObject } from '../../src/document/json/json.ts';
 import { runMigrations, MIGRATIONS } from '../../src/document/migrations.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { saveDocument } from '../../src/document/save-document.ts';

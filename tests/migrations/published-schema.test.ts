@@ -2,16 +2,16 @@
 import { readFileSync } from 'node:fs';
 import { format, resolveConfig } from 'prettier';
 import { expect, it } from 'vitest';
-import { bikesJsonSchema } from '../../src/document/bikes-json-schema.ts';
-import { documentJsonSchema } from '../../src/document/json-schema.ts';
+import { bikesJsonSchema } from '../../src/document/schema/bikes-json-schema.ts';
+import { documentJsonSchema } from '../../src/document/schema/json-schema.ts';
 import { measureJsonSchema } from '../../src/commands/measure-schema.ts';
 import { saveBikes } from '../../src/document/bikes-file.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
 import { saveSheet } from '../../src/document/save-sheet.ts';
 import { NOTES } from '../../src/document/sheet-notes.ts';
 import { correctNote, newSheet } from '../../src/document/sheet.ts';
-import { sheetJsonSchema } from '../../src/document/sheet-json-schema.ts';
+import { sheetJsonSchema } from '../../src/document/schema/sheet-json-schema.ts';
 import { publishedSchema, schemaFaults } from '../support/schema-faults.ts';
 
 const PUBLISHED = [

@@ -7,7 +7,7 @@ import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { warningWords } from '../../src/words/warning-words.ts';
 
 const METRIC = { system: 'metric', decimal: '.' } as const;

@@ -4,7 +4,7 @@ import { ADJUSTERS, type Adjuster } from '../../src/core/adjusters/all-adjusters
 import { doesApply } from '../../src/core/adjusters/does-apply.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { tyreDiameter } from '../../src/core/parts/tyre.ts';
-import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { onGround } from '../../src/core/chassis/pose.ts';
 import { adjusterRange } from '../../src/core/standing/adjuster-range.ts';

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
-import { balance, type Equilibrium } from '../../src/core/riding/equilibrium.ts';
-import { frontLiftLimit, rearLiftLimit } from '../../src/core/riding/lift-limits.ts';
+import { balance, type Equilibrium } from '../../src/core/riding/equilibrium/equilibrium.ts';
+import { frontLiftLimit, rearLiftLimit } from '../../src/core/riding/equilibrium/lift-limits.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import type { NoStand } from '../../src/core/riding/no-stand.ts';
 import { sag } from '../../src/core/riding/ride-changes.ts';

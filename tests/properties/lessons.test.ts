@@ -8,7 +8,7 @@ import { changeWord } from '../../src/core/readings/change-words.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { LESSONS } from '../../src/lessons/all-lessons.ts';
 import { SAYINGS } from '../../src/sayings/all-sayings.ts';
 import { checkSaying } from '../../src/sayings/check-saying.ts';

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { CHAIN } from '../../src/core/parts/drive-noun.ts';
-import { balance } from '../../src/core/riding/equilibrium.ts';
-import { throttleClosedForces, type RideForces } from '../../src/core/riding/ride-forces.ts';
+import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
+import { throttleClosedForces, type RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { writeNumber } from '../../src/core/units/number-style.ts';

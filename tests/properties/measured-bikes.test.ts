@@ -11,7 +11,7 @@ import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { cases } from '../support/cases.ts';
 import {
   asked,

@@ -8,7 +8,7 @@ import type { MeasurePhoto } from '../../src/core/measure/photo.ts';
 import { readValues } from '../../src/core/measure/measured-readings.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { cases } from '../support/cases.ts';
 import { asked, normalNumbers, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';
 import { aimed, CAMERA, EXACT, pictured, type Doubts } from '../support/pictured-bike.ts';

@@ -7,9 +7,9 @@ import { chainsThatFit } from '../support/chains-that-fit.ts';
 import { setAxlePosition } from '../../src/core/standing/chain-in-frame.ts';
 import { stretchOf } from '../../src/core/standing/chain-of.ts';
 import { machine } from '../../src/core/standing/machine.ts';
-import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { ANY_CHAIN, pairsOf } from '../support/pairs-asked.ts';
 
 const [{ bike, setup }] = DEMO_BIKES;

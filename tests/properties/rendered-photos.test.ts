@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { onPicture, onPlane, type Camera, type Pixel } from '../../src/core/measure/camera.ts';
 import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
 import { findRimEdge, rimWindow, type GreyWindow } from '../../src/core/measure/rim-edge.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { normalNumbers, originOn, trueValues } from '../support/measured-sheet.ts';
 import { aimed, CAMERA, RIM_DEPTH, RIM_RADIUS } from '../support/pictured-bike.ts';
 import { renderedPhoto } from '../support/rendered-photo.ts';

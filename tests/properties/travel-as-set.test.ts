@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CURVE_AXES } from '../../src/curves/curve-axes.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { adjusterOf } from '../../src/core/adjusters/all-adjusters.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import type { Bike } from '../../src/core/parts/bike.ts';

@@ -9,7 +9,7 @@ import { walk } from '../../src/core/effects/walk.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { adjusterRange } from '../../src/core/standing/adjuster-range.ts';
 import { cases } from '../support/cases.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 
 /** A demonstration bike with some of its adjusters somewhere in their range. */
 const turned = fc

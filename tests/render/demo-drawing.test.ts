@@ -1,12 +1,12 @@
 /** Tests of the drawn motorcycle. */
 import { describe, expect, it } from 'vitest';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
+import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
-import { bikeShapes } from '../../src/scene/bike-drawing.ts';
-import { drivePlaces, upperRun } from '../../src/scene/chain-drawing.ts';
+import { bikeShapes } from '../../src/scene/bike/bike-drawing.ts';
+import { drivePlaces, upperRun } from '../../src/scene/chain/chain-drawing.ts';
 import { shadowShapes, type ShadowAlign } from '../../src/scene/shadow-drawing.ts';
-import type { PathShape, Shape } from '../../src/scene/shape.ts';
+import type { PathShape, Shape } from '../../src/scene/shapes/shape.ts';
 
 function numbersOf(shape: Shape): number[] {
   if (shape.kind !== 'path') return [shape.at.x, shape.at.y];

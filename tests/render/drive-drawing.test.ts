@@ -1,9 +1,9 @@
 /** Tests that each kind of drive is drawn as itself, on every style of bike. */
 import { describe, expect, it } from 'vitest';
 import type { Bike } from '../../src/core/parts/bike.ts';
-import { bikeShapes } from '../../src/scene/bike-drawing.ts';
-import { driveShapes } from '../../src/scene/drive-drawing.ts';
-import type { Role, Shape } from '../../src/scene/shape.ts';
+import { bikeShapes } from '../../src/scene/bike/bike-drawing.ts';
+import { driveShapes } from '../../src/scene/bike/drive-drawing.ts';
+import type { Role, Shape } from '../../src/scene/shapes/shape.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { standing } from '../support/standing.ts';
 

@@ -1,8 +1,8 @@
 /** A scene with every kind of shape, sign, spot and arrow in it, and every role at least once. */
-import { pen, segment } from '../../src/scene/outline.ts';
-import type { LabelSpot, Role, Scene, Shape } from '../../src/scene/shape.ts';
-import { findTheme } from '../../src/scene/theme.ts';
-import type { View } from '../../src/scene/view.ts';
+import { pen, segment } from '../../src/scene/shapes/outline.ts';
+import type { LabelSpot, Role, Scene, Shape } from '../../src/scene/shapes/shape.ts';
+import { findTheme } from '../../src/scene/shapes/theme.ts';
+import type { View } from '../../src/scene/shapes/view.ts';
 
 export const ROLES = Object.keys(findTheme('paper').roles) as Role[];
 

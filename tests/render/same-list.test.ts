@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { CanvasPlotter, type CanvasContext } from '../../src/render/canvas/canvas-plotter.ts';
 import { drawingList } from '../../src/render/canvas/drawing-list.ts';
 import { paintList, type CanvasSize } from '../../src/render/canvas/paint-list.ts';
-import { plotLayer } from '../../src/scene/plot.ts';
-import type { Scene } from '../../src/scene/shape.ts';
-import { findTheme, THEMES } from '../../src/scene/theme.ts';
+import { plotLayer } from '../../src/scene/plot/plot.ts';
+import type { Scene } from '../../src/scene/shapes/shape.ts';
+import { findTheme, THEMES } from '../../src/scene/shapes/theme.ts';
 import { EVERY_SHAPE, TURNED_VIEW } from './every-shape.ts';
 import { RecordingContext, type Painted } from './recording-context.ts';
 

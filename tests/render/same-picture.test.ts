@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { CanvasPlotter } from '../../src/render/canvas/canvas-plotter.ts';
 import { sceneSvg, type SvgPage } from '../../src/render/svg/scene-svg.ts';
-import { plotLayer } from '../../src/scene/plot.ts';
-import { findTheme, THEMES } from '../../src/scene/theme.ts';
+import { plotLayer } from '../../src/scene/plot/plot.ts';
+import { findTheme, THEMES } from '../../src/scene/shapes/theme.ts';
 import { EVERY_SHAPE, TURNED_VIEW } from './every-shape.ts';
 import { leaves, readPath, readSvg, type Element } from './read-svg.ts';
 import { RecordingContext, type Painted, type PathPoint } from './recording-context.ts';

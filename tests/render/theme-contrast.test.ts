@@ -1,7 +1,7 @@
 /** Whether every line can be seen on every theme's paper, measured as WCAG 2.2 does. */
 import { describe, expect, it } from 'vitest';
-import type { Role } from '../../src/scene/shape.ts';
-import { findTheme, THEMES } from '../../src/scene/theme.ts';
+import type { Role } from '../../src/scene/shapes/shape.ts';
+import { findTheme, THEMES } from '../../src/scene/shapes/theme.ts';
 import { ROLES } from './every-shape.ts';
 
 /** WCAG 2.2, 1.4.11 for lines and 1.4.3 for words. */

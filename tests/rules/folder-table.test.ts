@@ -1,7 +1,8 @@
 /** Holds the table of folders in DEVELOPERS.md against the folders there are, and against the table the linter uses. */
 import { expect, it } from 'vitest';
 import { difference, foldersInTable, foldersOfFiles } from './folder-table.ts';
-import { folders, rowOf } from './folders.js';
+import { rowOf } from './folder-of.js';
+import { folders } from './folders.js';
 import { filesBelow, textOf } from './source-files.ts';
 
 const told = foldersInTable(textOf('DEVELOPERS.md'));

@@ -1,60 +1,34 @@
 /** The table of folders under src: what each is for, what it may import, and why; the linter and the rule tests follow it. */
+import {
+  parts,
+  definition,
+  oneAdjuster,
+  adjusters,
+  chassis,
+  linkageOrDrive,
+  standing,
+  chainOrSprings,
+  equilibrium,
+  states,
+  riding,
+  weighing,
+  readings,
+  effects,
+  plan,
+  measure,
+  core,
+  savedFields,
+  documentParts,
+  documents,
+  sceneParts,
+  scenes,
+  belowSession,
+  sessions,
+  belowPanel,
+} from './floors.js';
+import { row } from './folder-row.js';
 
-/**
- * A folder's name may end with a star: the row is then for every folder there without a row. `values` may be imported
- * freely, `types` only with `import type`; `packages` are the packages it may use (its tests may use more, see
- * testPackages). `browser` says whether the browser's globals may appear; `node` whether node's modules may. `why`
- * ends the message of a refused import. @typedef {{ folder: string, purpose: string, values: string[], types:
- * string[], packages: string[], browser: boolean, node: boolean, why: string }} Folder
- */
-
-const parts = ['core/plane', 'core/numeric', 'core/units'];
-const adjusters = ['core/parts', ...parts];
-const chassis = ['core/adjusters', ...adjusters];
-const linkageOrDrive = ['core/chassis', ...chassis];
-const standing = ['core/linkage', 'core/drive', ...linkageOrDrive];
-const chainOrSprings = ['core/standing', ...standing];
-const riding = ['core/chain', 'core/springs', ...chainOrSprings];
-const weighing = ['core/riding', ...riding];
-const readings = ['core/weighing', ...weighing];
-const effects = ['core/readings', ...readings];
-const plan = ['core/effects', ...effects];
-const measure = ['core/readings', 'core/sketch', ...readings];
-const core = ['core/measure', 'core/plan', 'core/sketch', ...plan];
-const belowSession = [
-  'workers',
-  'storage',
-  'gestures',
-  'curves',
-  'scene',
-  'sayings',
-  'lessons',
-  'document',
-  'words',
-  ...core,
-];
-const belowPanel = ['ui/controls', 'render/svg', 'session', ...belowSession];
-
-/**
- * @param {string} folder
- * @param {string} purpose
- * @param {string} why
- * @param {Partial<Omit<Folder, 'folder' | 'purpose' | 'why'>>} allowed
- * @returns {Folder}
- */
-const row = (folder, purpose, why, allowed = {}) => ({
-  folder,
-  purpose,
-  why,
-  values: [],
-  types: [],
-  packages: [],
-  browser: false,
-  node: false,
-  ...allowed,
-});
-
-/** @type {Folder[]} */
+/** @type {import('./folder-row.js').Folder[]} */
 export const folders = [
   row(
     'core/units',
@@ -80,8 +54,20 @@ export const folders = [
     { values: parts },
   ),
   row(
+    'core/adjusters/definition',
+    'what an adjuster is, and the groups of adjusters',
+    'the form of an adjuster comes before any of them; it knows the parts they are on',
+    { values: definition },
+  ),
+  row(
+    'core/adjusters/*',
+    'one adjuster a file: what a mechanic sets, what the bike carries, how it is ridden',
+    'an adjuster knows the parts it is on and no other adjuster',
+    { values: oneAdjuster },
+  ),
+  row(
     'core/adjusters',
-    'one adjuster a file; the setup that follows from their list, and how two setups differ',
+    'the list of adjusters; the setup that follows from it, and how two setups differ',
     'an adjuster knows the parts it is on; how far it reaches is found on the standing bike',
     { values: adjusters },
   ),
@@ -122,8 +108,20 @@ export const folders = [
     { values: chainOrSprings },
   ),
   row(
+    'core/riding/equilibrium',
+    'the forces on the bike, the travel at which springs balance them, and where a wheel lifts',
+    'forces and springs are balanced before anyone names a way of riding',
+    { values: equilibrium },
+  ),
+  row(
+    'core/riding/states',
+    'one ride state a file, as data; the corner sequence',
+    'a ride state says what acts on the bike; others stand the bike in it',
+    { values: states },
+  ),
+  row(
     'core/riding',
-    'ride states, loads, equilibrium, limits',
+    'the bike stood in a ride state; wheel loads, sag, what the rider changes',
     'riding loads the springs of the standing bike; readings are taken from it, never the reverse',
     { values: riding },
   ),
@@ -170,62 +168,112 @@ export const folders = [
     { values: core },
   ),
   row(
+    'document/json',
+    'text to JSON and back, with the place of what is wrong',
+    'a reader of JSON knows text, not motorcycles',
+    { values: ['core/numeric'], packages: ['valibot'] },
+  ),
+  row(
+    'document/fields',
+    'the fields of a saved bike and setup: what a file may hold, and how a damaged one is repaired',
+    'a field is checked alone; how fields make a document is not its business',
+    { values: ['document/json', ...savedFields], types: core, packages: ['valibot'] },
+  ),
+  row(
     'document',
-    'what is saved: schema, migrations, edits, history',
+    'what is saved: document and setup sheet, migrations, edits, history',
     'a document holds inputs only; were it to compute, results would end up saved. It knows what parts and adjusters are, units and Result',
-    {
-      values: ['core/parts', 'core/adjusters', 'core/units', 'core/numeric'],
-      types: core,
-      packages: ['valibot'],
-    },
+    { values: [...documentParts, ...savedFields], types: core, packages: ['valibot'] },
+  ),
+  row(
+    'document/demos',
+    'the demonstration bikes',
+    'a demonstration bike is a saved file that comes with the page',
+    { values: [...documents, ...savedFields] },
+  ),
+  row(
+    'document/schema',
+    'the published JSON schemas of what is saved',
+    'a schema describes the fields of a document; the page has no use for it',
+    { values: [...documents, ...savedFields], types: core },
   ),
   row(
     'lessons',
     'one lesson a file, as data',
     'a lesson is data that runs on any bike; what it says of this one is computed and worded below it',
-    { values: ['document', 'words', ...core] },
+    { values: [...documents, 'words', ...core] },
   ),
   row(
     'sayings',
     'one saying of the trade a file, as data with its trials',
     'a saying is data held against a bike; its verdict comes from the core',
-    { values: ['document', 'words', ...core] },
+    { values: [...documents, 'words', ...core] },
+  ),
+  row(
+    'scene/shapes',
+    'lines, areas and labels as data, the view on them, and the looks of a theme',
+    'a shape knows its role, not the part that it draws',
+    { values: ['words', ...core] },
+  ),
+  row(
+    'scene/plot',
+    'shapes to the strokes and words that a renderer paints',
+    'a plotter knows shapes, not motorcycle parts',
+    { values: ['scene/shapes', 'core/plane'] },
+  ),
+  row(
+    'scene/chain',
+    'chain and belt, their slack and where they rub',
+    'the chain is drawn from the standing bike; the lines of a construction are laid over it',
+    { values: ['scene/shapes', 'words', ...core] },
+  ),
+  row(
+    'scene/construction',
+    'the lines and labels that show where a reading comes from',
+    'a construction is drawn from the standing bike and its readings, not from the bike as drawn',
+    { values: ['scene/shapes', 'scene/chain', 'words', ...core] },
+  ),
+  row(
+    'scene/bike',
+    'the parts of the bike, one drawing a file',
+    'a part is drawn from the standing bike; what lies round it is not its business',
+    { values: ['scene/shapes', 'scene/chain', 'scene/construction', 'words', ...core] },
   ),
   row(
     'scene',
-    'pose and readings to plain drawing data',
+    'pose and readings to plain drawing data: ground, shadow, outlines, close-ups',
     'the drawing is data made from the core; a scene that knew the document or a renderer could not be printed and tested alone',
-    { values: ['words', ...core] },
+    { values: [...sceneParts, 'words', ...core] },
   ),
   row(
     'curves',
     'a reading along an axis as chart data, words and rows',
     'a chart is data made from sweeps, like the scene; one that knew the document or a renderer could not be saved and tested alone',
-    { values: ['scene', 'words', ...core], packages: ['d3-scale'] },
+    { values: [...scenes, 'words', ...core], packages: ['d3-scale'] },
   ),
   row(
     'render/canvas',
     'a drawing as a list of steps, and the thread beside the page that paints it',
     'a renderer knows lines and labels, not motorcycle parts; what another thread paints must need no page',
-    { types: ['scene'], browser: true },
+    { types: scenes, browser: true },
   ),
   row(
     'render/konva',
     'the side view on the screen, and pictures of it to save',
     'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
-    { values: ['render/canvas'], types: ['scene'], packages: ['konva'], browser: true },
+    { values: ['render/canvas'], types: scenes, packages: ['konva'], browser: true },
   ),
   row(
     'render/svg',
     'draws scene data as SVG text, for print and file',
     'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
-    { types: ['scene'], browser: true },
+    { types: scenes, browser: true },
   ),
   row(
     'gestures',
     'pointer and keyboard gestures as small states',
     'a gesture turns movements into edits and must run in a test without a page',
-    { values: ['document', 'scene', 'core/plane', 'core/numeric'] },
+    { values: [...documents, ...scenes, 'core/plane', 'core/numeric'] },
   ),
   row(
     'workers',
@@ -237,7 +285,7 @@ export const folders = [
     'storage',
     'IndexedDB, files, preferences, other tabs',
     'storage carries documents in and out and understands nothing else; core/numeric only because a failure is a Result',
-    { values: ['document', 'core/numeric'], packages: ['idb', 'valibot'], browser: true },
+    { values: [...documents, 'core/numeric'], packages: ['idb', 'valibot'], browser: true },
   ),
   row(
     'session',
@@ -246,10 +294,28 @@ export const folders = [
     { values: belowSession, packages: ['svelte'], browser: true },
   ),
   row(
+    'session/keeping',
+    'the bikes and setup sheets that are kept: list, search, save, other tabs',
+    'what is kept is fetched after the first sight, so the page works without it',
+    { values: ['session', ...belowSession], packages: ['svelte'], browser: true },
+  ),
+  row(
+    'session/tabs',
+    'what a tab keeps while it is out of sight, one class a tab',
+    'the state of a tab is fetched with the tab, so no state that comes first knows it',
+    { values: ['session/keeping', 'session', ...belowSession], packages: ['svelte'], browser: true },
+  ),
+  row(
+    'session/measure',
+    'the sheet of measurements as it is typed, its photograph and its fit',
+    'the state of a tab is fetched with the tab, so no state that comes first knows it',
+    { values: ['session/keeping', 'session', ...belowSession], packages: ['svelte'], browser: true },
+  ),
+  row(
     'ui/controls',
     'small parts that every panel uses: buttons, fields, notices, icons',
     'a control knows no panel, so that every panel can use it',
-    { values: ['render/svg', 'session', ...belowSession], packages: ['svelte'], browser: true },
+    { values: ['render/svg', ...sessions, ...belowSession], packages: ['svelte'], browser: true },
   ),
   row(
     'ui/view',
@@ -279,35 +345,13 @@ export const folders = [
     'commands',
     'node-side commands: start, test, readings, plan, measure, bench',
     'a command works on files with the core and needs no page',
-    { values: ['document', 'words', ...core], packages: ['vite', '@playwright/test'], node: true },
+    {
+      values: [...documents, 'document/demos', 'document/schema', 'words', ...core],
+      packages: ['vite', '@playwright/test'],
+      node: true,
+    },
   ),
 ];
 
 /** Packages a test beside its source may use on top of its folder's own. */
 export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs', 'fake-indexeddb', 'idb'];
-
-/**
- * The row for a folder under src, such as `core/plane`: its own, or else the row for all folders beside it, which
- * ends with a star. @param {string} name @returns {Folder | undefined}
- */
-export function rowOf(name) {
-  const star = `${name.slice(0, name.lastIndexOf('/') + 1)}*`;
-  return folders.find((each) => each.folder === name) ?? folders.find((each) => each.folder === star);
-}
-
-/**
- * The row of the folder a file sits in, by its path from the project's root, e.g. `src/core/plane/point.ts`.
- * @param {string} file
- * @returns {Folder | undefined}
- */
-export function folderOf(file) {
-  return /^src\//.test(file) ? rowOf(nameOf(file)) : undefined;
-}
-
-/**
- * The folder under src that a file sits in.
- * @param {string} file
- */
-export function nameOf(file) {
-  return file.slice('src/'.length, file.lastIndexOf('/'));
-}

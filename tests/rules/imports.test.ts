@@ -92,6 +92,16 @@ describe('the judge of imports', () => {
     expect(judge('src/core/plane/point.ts', '../../../tests/support/plain-bike.ts')).toMatch(/no folder/);
   });
 
+  it('lets a test alone look at the rooms of its folder, and at the folder of its room', () => {
+    expect(judge('src/session/a.test.ts', './tabs/b.svelte.ts')).toBeUndefined();
+    expect(judge('src/session/a.svelte.ts', './tabs/b.svelte.ts')).toMatch(
+      /session may not import session\/tabs/,
+    );
+    expect(judge('src/core/riding/states/a.test.ts', '../stand-bike.ts')).toBeUndefined();
+    expect(judge('src/core/riding/states/a.ts', '../stand-bike.ts')).toMatch(/may not import core\/riding:/);
+    expect(judge('src/core/riding/states/a.test.ts', '../../readings/trail.ts')).toMatch(/may not import/);
+  });
+
   it('refuses an upward, a sideways and an unlisted import with the reason of the folder', () => {
     expect(judge('src/core/plane/point.ts', '../chassis/pose.ts', true)).toMatch(
       /core\/plane may not import core\/chassis: plane geometry knows shapes/,

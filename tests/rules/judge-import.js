@@ -1,7 +1,8 @@
 /** Decides whether one import in one file under src is allowed by the table of folders, and if not says why. */
 import { posix } from 'node:path';
 import { isBuiltin } from 'node:module';
-import { folderOf, nameOf, testPackages } from './folders.js';
+import { folderOf, nameOf } from './folder-of.js';
+import { testPackages } from './folders.js';
 
 const FILE_WITH_EXTENSION = /\.(ts|js|svelte|json|css|svg)$/;
 
@@ -29,14 +30,19 @@ export function judgeImport(file, specifier, typeOnly) {
   const to = folderOf(target);
   if (!to) return refuse(`${target}, which lies in no folder of the table`);
   if (nameOf(target) === nameOf(file) || from.values.includes(to.folder)) return undefined;
+  if (isTest && oneHoldsOther(nameOf(file), nameOf(target))) return undefined;
   if (from.types.includes(to.folder)) {
     return typeOnly || isTest ? undefined : refuse(`values of ${to.folder}, only types`);
   }
   return refuse(nameOf(target));
 }
 
+/** Whether one of two folders is a room of the other: what it makes is often seen best there. */
+const oneHoldsOther = (/** @type {string} */ one, /** @type {string} */ other) =>
+  one.startsWith(`${other}/`) || other.startsWith(`${one}/`);
+
 /**
- * @param {import('./folders.js').Folder} from
+ * @param {import('./folder-row.js').Folder} from
  * @param {string} specifier
  * @param {boolean} isTest
  * @param {(what: string) => string} refuse

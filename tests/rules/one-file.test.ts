@@ -38,14 +38,14 @@ it(
 );
 
 it('R16: a made-up thing of each kind, one file and one row, shows in schema, help and readings', async () => {
-  const { documentJsonSchema } = await load<typeof import('../../src/document/json-schema.ts')>(
-    'src/document/json-schema.ts',
+  const { documentJsonSchema } = await load<typeof import('../../src/document/schema/json-schema.ts')>(
+    'src/document/schema/json-schema.ts',
   );
   const { readingsCommand } =
     await load<typeof import('../../src/commands/readings.ts')>('src/commands/readings.ts');
   const schema = JSON.stringify(documentJsonSchema());
   const help = readingsCommand(['--help']).out;
-  const demo = join(copy.folder, 'src/document/demo-road-sport.json');
+  const demo = join(copy.folder, 'src/document/demos/demo-road-sport.json');
   const printed = readingsCommand([demo, '--set', `${adjuster.key}=${adjuster.value + 1}`]);
   const places = { schema, help, readings: printed.out + printed.err };
   const wanted: readonly (readonly [string, keyof typeof places, string])[] = [

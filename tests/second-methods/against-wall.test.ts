@@ -7,12 +7,12 @@ import {
   pressAgainstWall,
   wallLimit,
   type AgainstWall,
-} from '../../src/core/riding/against-wall.ts';
-import { AT_REST } from '../../src/core/riding/ride-forces.ts';
+} from '../../src/core/riding/equilibrium/against-wall.ts';
+import { AT_REST } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance } from '../../src/core/standing/stance.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { settledByEngine } from '../support/engine-bike.ts';
 import { loadWithoutSpring } from '../support/free-bodies.ts';
 import { linkedBike, sprungSetup } from '../support/linked-bike.ts';

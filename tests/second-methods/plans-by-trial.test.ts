@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { findPlans } from '../../src/core/plan/find-plans.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
-import { RIDE_STATES } from '../../src/core/riding/all-ride-states.ts';
+import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
 import { cases } from '../support/cases.ts';

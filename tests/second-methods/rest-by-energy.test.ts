@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
-import { balance } from '../../src/core/riding/equilibrium.ts';
+import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
 import { alone } from '../../src/core/riding/loads.ts';
 import { machine } from '../../src/core/standing/machine.ts';
-import { AT_REST } from '../../src/core/riding/ride-forces.ts';
+import { AT_REST } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { springEnergy } from '../support/spring-energy.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance, type Travel } from '../../src/core/standing/stance.ts';

@@ -1,8 +1,8 @@
 /** The equilibrium against a general rigid-body engine that settles the same bike, which shares no formula with it. */
 import { describe, expect, it } from 'vitest';
-import { balance } from '../../src/core/riding/equilibrium.ts';
+import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
 import { alone } from '../../src/core/riding/loads.ts';
-import { AT_REST, type RideForces } from '../../src/core/riding/ride-forces.ts';
+import { AT_REST, type RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance } from '../../src/core/standing/stance.ts';
 import { settledByEngine, type EngineForces } from '../support/engine-bike.ts';

@@ -5,7 +5,7 @@ import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { lowerPull } from '../../src/core/standing/drive-slopes.ts';
 import { alone } from '../../src/core/riding/loads.ts';
 import { forcesIn } from '../support/forces-in.ts';
-import { loadCase, type RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import { loadCase, type RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { plainBike, withFrame, withSwingarm } from '../support/plain-bike.ts';
 import { rearLayouts, twoShocks } from '../support/rear-layouts.ts';

@@ -4,7 +4,7 @@ import { plainBike, plainSetup, withSwingarm } from '../support/plain-bike.ts';
 import { standing } from '../support/standing.ts';
 import { armPointInFrame } from '../../src/core/linkage/link-drawing.ts';
 import { onGround } from '../../src/core/chassis/pose.ts';
-import { neutralAntiSquat } from '../../src/core/riding/neutral-anti-squat.ts';
+import { neutralAntiSquat } from '../../src/core/riding/equilibrium/neutral-anti-squat.ts';
 import { sprungFromWhole } from '../../src/core/riding/loads.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 

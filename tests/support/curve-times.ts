@@ -4,8 +4,8 @@ import { rearWheelTravel } from '../../src/core/linkage/rear-wheel-travel.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance } from '../../src/core/standing/stance.ts';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
-import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
+import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import { standAlong } from './stand-along.ts';
 
 export interface CurveTimes {

@@ -1,7 +1,7 @@
 /** What opening the gas does to a bike that rolls evenly, upright or leaned. */
 import type { NoEquilibrium } from '../../src/core/standing/no-equilibrium.ts';
 import { rideChange, type RideChange } from '../../src/core/riding/ride-changes.ts';
-import { AT_REST, type RideForces } from '../../src/core/riding/ride-forces.ts';
+import { AT_REST, type RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 
 /**

@@ -1,9 +1,9 @@
 /** Pages that keep bikes in a store given by a test, with or without other tabs. */
 import { flushSync } from 'svelte';
-import { DEMO_BIKES } from '../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { setAdjuster } from '../../src/document/edits.ts';
 import { openDocument } from '../../src/document/open-document.ts';
-import { Keeping } from '../../src/session/keeping.svelte.ts';
+import { Keeping } from '../../src/session/keeping/keeping.svelte.ts';
 import { Workbench } from '../../src/session/workbench.svelte.ts';
 import type { BikeStore } from '../../src/storage/bike-store.ts';
 import { openStore } from '../../src/storage/open-store.ts';

@@ -49,9 +49,9 @@ export const torque: Quantity = {
   },
   {
     name: 'The adjuster',
-    file: 'src/core/adjusters/clamp-torque.ts',
+    file: 'src/core/adjusters/part/clamp-torque.ts',
     text: `/** Torque of the clamps’ bolts. */
-import type { NumberDefinition } from './adjuster.ts';
+import type { NumberDefinition } from '../definition/adjuster.ts';
 
 export const clampTorque = {
   key: '${MADE_UP.adjuster.key}',
@@ -71,7 +71,7 @@ export const clampTorque = {
     list: 'src/core/adjusters/all-adjusters.ts',
     before: '  frontTeeth,',
     row: '  clampTorque,\n',
-    imports: "import { clampTorque } from './clamp-torque.ts';",
+    imports: "import { clampTorque } from './part/clamp-torque.ts';",
   },
   {
     name: 'The point',
@@ -144,7 +144,7 @@ export const halfWheelbase: Reading = {
   },
   {
     name: 'The ride state',
-    file: 'src/core/riding/on-the-jack-state.ts',
+    file: 'src/core/riding/states/on-the-jack-state.ts',
     text: `/** The bike on a jack that leaves 20 mm of travel used at either end. */
 import type { RideState } from './ride-state.ts';
 
@@ -156,7 +156,7 @@ export const onTheJack = {
   loadCase: () => ({ kind: 'travel', travel: { front: 20, rear: 20 }, setBy: {} }),
 } as const satisfies RideState;
 `,
-    list: 'src/core/riding/all-ride-states.ts',
+    list: 'src/core/riding/states/all-ride-states.ts',
     before: '  travelByHand,\n] as const;',
     row: '  onTheJack,\n',
     imports: "import { onTheJack } from './on-the-jack-state.ts';",

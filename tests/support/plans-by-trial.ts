@@ -3,7 +3,7 @@ import { ADJUSTERS } from '../../src/core/adjusters/all-adjusters.ts';
 import type { NumberAdjusterKey, Setup } from '../../src/core/adjusters/setup.ts';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
 import { warningWords } from '../../src/words/warning-words.ts';

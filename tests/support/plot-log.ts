@@ -1,5 +1,5 @@
 /** A plotter that keeps everything it gets, for tests of what is laid where. */
-import type { Paint, Plotter, Words } from '../../src/scene/plotter.ts';
+import type { Paint, Plotter, Words } from '../../src/scene/plot/plotter.ts';
 
 export interface LaidOutline {
   /** Ends of moves, lines and curves. */

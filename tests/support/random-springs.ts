@@ -1,7 +1,7 @@
 /** Random springs and steady forces for properties: likely ones, and absurd ones that need only be refused with a reason. */
 import fc from 'fast-check';
 import type { RearBrake } from '../../src/core/standing/rear-brake.ts';
-import type { RideForces } from '../../src/core/riding/ride-forces.ts';
+import type { RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import type { FilledAir, SpringSet } from '../../src/core/standing/spring-set.ts';
 import type { ForceRow, MainSpring } from '../../src/core/parts/support.ts';
 import { replaced } from './random-bikes.ts';

@@ -1,12 +1,12 @@
 /** The rest of a bike on its springs, found by a general least-squares loop (Levenberg–Marquardt) from the same equations. */
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { rearForceAtWheel } from '../../src/core/springs/at-the-wheel.ts';
-import { pushesOn } from '../../src/core/riding/pushes.ts';
-import type { RideForces } from '../../src/core/riding/ride-forces.ts';
+import { pushesOn } from '../../src/core/riding/equilibrium/pushes.ts';
+import type { RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { springForce } from '../../src/core/springs/spring-law.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../../src/core/standing/stance.ts';
-import { steadyLoads, type SteadyLoads } from '../../src/core/riding/steady-loads.ts';
+import { steadyLoads, type SteadyLoads } from '../../src/core/riding/equilibrium/steady-loads.ts';
 import { reached } from './plain-springs.ts';
 
 /**

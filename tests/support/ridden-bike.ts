@@ -1,8 +1,8 @@
 /** The plain bike with links, springs and everything a reading needs, standing in a ride state. */
 import type { Bike } from '../../src/core/parts/bike.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
-import type { Equilibrium } from '../../src/core/riding/equilibrium.ts';
-import type { RideStateKey } from '../../src/core/riding/all-ride-states.ts';
+import type { Equilibrium } from '../../src/core/riding/equilibrium/equilibrium.ts';
+import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';

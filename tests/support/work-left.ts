@@ -1,6 +1,6 @@
 /** Virtual work on a bike at rest: what small moves of its two ends set free, from where its parts come to lie. */
 import { inFrame, onGround } from '../../src/core/chassis/pose.ts';
-import type { RideForces } from '../../src/core/riding/ride-forces.ts';
+import type { RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { springEnergy } from './spring-energy.ts';
 import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import type { RearBrake } from '../../src/core/standing/rear-brake.ts';

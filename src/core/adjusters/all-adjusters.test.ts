@@ -1,7 +1,7 @@
 /** Tests of the list of adjusters, and of the setup that follows from it. */
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
-import { ADJUSTER_GROUPS } from './adjuster-groups.ts';
+import { ADJUSTER_GROUPS } from './definition/adjuster-groups.ts';
 import { adjusterOf, ADJUSTERS } from './all-adjusters.ts';
 import { doesApply } from './does-apply.ts';
 import { fillSetup } from '../../../tests/support/fill-setup.ts';

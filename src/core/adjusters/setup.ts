@@ -1,6 +1,6 @@
 /** A setup: where every adjuster stands. */
 import type { Adjuster, NumberAdjuster, Row } from './all-adjusters.ts';
-import type { ValueHeld } from './adjuster.ts';
+import type { ValueHeld } from './definition/adjuster.ts';
 
 export type AdjusterKey = Adjuster['key'];
 /** The adjusters whose value is a number. */

@@ -1,5 +1,5 @@
 /** The order in which a workshop turns adjusters: rear first, front last, height after what moves it. */
-import type { AdjusterGroup } from './adjuster-groups.ts';
+import type { AdjusterGroup } from './definition/adjuster-groups.ts';
 import { ADJUSTERS, type Adjuster } from './all-adjusters.ts';
 import type { AdjusterKey } from './setup.ts';
 

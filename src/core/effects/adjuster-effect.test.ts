@@ -6,7 +6,7 @@ import { doesApply } from '../adjusters/does-apply.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import { standBike } from '../riding/stand-bike.ts';
-import { RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
+import { RIDE_STATES, type RideStateKey } from '../riding/states/all-ride-states.ts';
 import { heightEffect, readingEffect, stateToSeeIt, type StandWith } from './adjuster-effect.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';

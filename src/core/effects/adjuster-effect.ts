@@ -5,7 +5,7 @@ import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import type { Reading } from '../readings/reading.ts';
-import { RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
+import { RIDE_STATES, type RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import { heightPlace, heightRise, heightsAt, type HeightPlace } from './height-places.ts';

@@ -4,7 +4,7 @@ import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
-import { RIDE_STATES } from '../riding/all-ride-states.ts';
+import { RIDE_STATES } from '../riding/states/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { readingsByState } from './readings-by-state.ts';
 

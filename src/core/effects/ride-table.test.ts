@@ -6,7 +6,7 @@ import { stanceWith } from '../../../tests/support/standing.ts';
 import { SPRUNG_BIKES, SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import { rake } from '../readings/rake.ts';
 import { trail } from '../readings/trail.ts';
-import { RIDE_STATES } from '../riding/all-ride-states.ts';
+import { RIDE_STATES } from '../riding/states/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { degrees, STANDARD_GRAVITY } from '../units/convert.ts';
 import { rideFigures, rideTable } from './ride-table.ts';

@@ -24,8 +24,8 @@ import { chainMomentPerThousand } from '../chain/chain-moment.ts';
 import { withRear } from '../standing/arm-mass.ts';
 import { machine, type Machine, type NoMachine } from '../standing/machine.ts';
 import { pairObstacle, type PairObstacle } from '../chain/pair-obstacle.ts';
-import type { LoadCase } from '../riding/load-case.ts';
-import { loadCase, type RideStateKey } from '../riding/all-ride-states.ts';
+import type { LoadCase } from '../riding/states/load-case.ts';
+import { loadCase, type RideStateKey } from '../riding/states/all-ride-states.ts';
 import { stanceInRide } from '../riding/stand-bike.ts';
 import type { Stance, Travel } from '../standing/stance.ts';
 

@@ -7,7 +7,7 @@ import type { Absent } from '../readings/absent.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import type { Reading } from '../readings/reading.ts';
 import { machine, type Machine } from '../standing/machine.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { standMachine, type StandingBike } from '../riding/stand-bike.ts';

@@ -1,7 +1,7 @@
 /** A figure that a trial can ask for: a reading, or one of those that only trials ask for. */
 import type { Absent } from '../readings/absent.ts';
 import type { ChangeWords } from '../readings/change-words.ts';
-import type { NoWall } from '../riding/against-wall.ts';
+import type { NoWall } from '../riding/equilibrium/against-wall.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { QuantityKey } from '../units/all-quantities.ts';

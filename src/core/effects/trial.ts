@@ -3,7 +3,7 @@ import type { Refusal } from '../numeric/refusal.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import type { Absent } from '../readings/absent.ts';
 import { metricReading } from '../readings/metric-reading.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import type { QuantityKey } from '../units/all-quantities.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';

@@ -8,7 +8,7 @@ import { solveBetween } from '../numeric/solve-between.ts';
 import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';

@@ -1,6 +1,6 @@
 /** The rear's lift as the clutch is let out with the front wheel against a wall. */
 import { absent } from '../readings/absent.ts';
-import { pressAgainstWall } from '../riding/against-wall.ts';
+import { pressAgainstWall } from '../riding/equilibrium/against-wall.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
 import type { TrialFigure } from './trial-figure.ts';
 

@@ -4,7 +4,7 @@ import { isAdjusterChanged } from '../adjusters/changed-adjusters.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import { buildBike } from './build-bike.ts';

@@ -9,7 +9,7 @@ import type { Bike } from '../parts/bike.ts';
 import { FRAME_PLACE_KEYS, FRAME_PLACES } from '../parts/frame-places.ts';
 import type { LinkLayout } from '../parts/rear-layout.ts';
 import { rotate } from '../plane/point.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standMachine } from '../riding/stand-bike.ts';
 import { POINTS } from '../sketch/points.ts';
 import type { Machine } from '../standing/machine.ts';

@@ -1,5 +1,5 @@
 /** What a rider complains of: where on the lap, what the bike does, and what a mechanic tries first. */
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import type { PlanAdjusterKey } from './problem.ts';
 
 /** Where it happens, in the order of a corner. */

@@ -5,7 +5,7 @@ import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
-import { RIDE_STATES, type RideStateKey } from '../riding/all-ride-states.ts';
+import { RIDE_STATES, type RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import type { Complaint } from './complaint.ts';

@@ -1,7 +1,7 @@
 /** Holds one combination of adjusters against the targets and the warnings of the house. */
 import type { Setup } from '../adjusters/setup.ts';
 import { metricReading } from '../readings/metric-reading.ts';
-import { loadCase, RIDE_STATES, rideStateOf, type RideStateKey } from '../riding/all-ride-states.ts';
+import { loadCase, RIDE_STATES, rideStateOf, type RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standRide, type StandingBike } from '../riding/stand-bike.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import { sprungMachine } from '../springs/sprung-machine.ts';

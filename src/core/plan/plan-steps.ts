@@ -1,7 +1,7 @@
 /** The way from a bike as it is set to another setup, in steps of working order. */
 import type { Setup } from '../adjusters/setup.ts';
 import { metricReading } from '../readings/metric-reading.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { machine } from '../standing/machine.ts';
 import type { Plan, PlanStep, Turn } from './plan.ts';

@@ -1,6 +1,6 @@
 /** A problem worked out: targets as intervals, adjusters as lists of values. */
 import type { Reading } from '../readings/reading.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import type { PlanAdjusterKey } from './problem.ts';

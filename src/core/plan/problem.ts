@@ -4,7 +4,7 @@ import type { Refusal } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { Absent } from '../readings/absent.ts';
 import type { NoStand } from '../riding/no-stand.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 
 /**
  * What a reading should be, in its metric unit: a value or the start's own, each ± a tolerance, or anything within a

@@ -3,7 +3,7 @@ import { pairObstacle } from '../chain/pair-obstacle.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
 import type { Bike } from '../parts/bike.ts';
 import { warningsFor, type Warning } from '../readings/warnings.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 

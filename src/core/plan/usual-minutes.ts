@@ -1,6 +1,6 @@
 /** How long a workshop takes to turn an adjuster: common practice, no source, so a person may set other minutes. */
 import type { Adjuster } from '../adjusters/all-adjusters.ts';
-import type { AdjusterGroup } from '../adjusters/adjuster-groups.ts';
+import type { AdjusterGroup } from '../adjusters/definition/adjuster-groups.ts';
 
 const BY_GROUP: Readonly<Record<AdjusterGroup, number>> = {
   rideHeight: 10,

@@ -5,7 +5,7 @@ import { ADJUSTERS } from '../adjusters/all-adjusters.ts';
 import { doesApply } from '../adjusters/does-apply.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
-import { RIDE_STATES } from '../riding/all-ride-states.ts';
+import { RIDE_STATES } from '../riding/states/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { aimOf, movedBeside, noticedMove, sortedByAim, whatMovesWhat } from './what-moves-what.ts';
 

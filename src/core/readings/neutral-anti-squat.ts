@@ -1,5 +1,5 @@
 /** Neutral anti-squat: the anti-squat at which the rear spring feels nothing of the gas. */
-import { neutralAntiSquat as neutralOf } from '../riding/neutral-anti-squat.ts';
+import { neutralAntiSquat as neutralOf } from '../riding/equilibrium/neutral-anti-squat.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
 import type { Reading } from './reading.ts';
 import { absent } from './absent.ts';

@@ -1,6 +1,6 @@
 /** What a reading is: one number about a standing bike, with everything a person needs to trust and use it. */
 import type { DriveNoun } from '../parts/drive-noun.ts';
-import type { RideStateKey } from '../riding/all-ride-states.ts';
+import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { Absent } from './absent.ts';
 import type { ChangeWords } from './change-words.ts';

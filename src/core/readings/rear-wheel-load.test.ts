@@ -4,8 +4,8 @@ import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { ridden, sprungAt } from '../../../tests/support/ridden-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
-import { AT_REST } from '../riding/ride-forces.ts';
-import { steadyLoads } from '../riding/steady-loads.ts';
+import { AT_REST } from '../riding/equilibrium/ride-forces.ts';
+import { steadyLoads } from '../riding/equilibrium/steady-loads.ts';
 import { rearWheelLoad } from './rear-wheel-load.ts';
 import { absent } from './absent.ts';
 

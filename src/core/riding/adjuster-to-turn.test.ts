@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { adjusterToTurn } from './adjuster-to-turn.ts';
-import { loadCase, type RideStateKey } from './all-ride-states.ts';
+import { loadCase, type RideStateKey } from './states/all-ride-states.ts';
 import { machine } from '../standing/machine.ts';
-import { cornerSequenceCase } from './corner-sequence.ts';
+import { cornerSequenceCase } from './states/corner-sequence.ts';
 import { standBike, standRide } from './stand-bike.ts';
 
 const { bike, setup } = SPRUNG_ROAD;

@@ -1,7 +1,7 @@
 /** Which adjuster stands in the way when a bike does not come to rest in a ride state. */
 import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
 import type { NoStand } from './no-stand.ts';
-import type { LoadCase } from './load-case.ts';
+import type { LoadCase } from './states/load-case.ts';
 
 /**
  * The adjuster whose value is refused, for a way straight to it; null when the cause is no adjuster's value, such as a bump

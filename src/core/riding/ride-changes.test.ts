@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { reached, sprung, withForkSprings } from '../../../tests/support/plain-springs.ts';
 import { gasOpened } from '../../../tests/support/gas-opened.ts';
 import { braked, rideChange, sag } from './ride-changes.ts';
-import { AT_REST } from './ride-forces.ts';
+import { AT_REST } from './equilibrium/ride-forces.ts';
 
 const bike = sprung();
 

@@ -1,8 +1,8 @@
 /** What riding does to a bike that sat still: sag, squat as the gas opens, dive on the brakes. */
-import { balance, type Equilibrium } from './equilibrium.ts';
+import { balance, type Equilibrium } from './equilibrium/equilibrium.ts';
 import { alone } from './loads.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
-import { AT_REST, type RideForces } from './ride-forces.ts';
+import { AT_REST, type RideForces } from './equilibrium/ride-forces.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import type { Travel } from '../standing/stance.ts';
 

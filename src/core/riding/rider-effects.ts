@@ -1,11 +1,11 @@
 /** What the rider's hands do to the bike in mm and g: gas opened in the corner, brakes, and when a wheel lifts. */
 import type { Setup } from '../adjusters/setup.ts';
-import { accelerating } from './accelerating-state.ts';
-import { braking } from './braking-state.ts';
-import { midCorner } from './mid-corner-state.ts';
-import { frontLiftLimit, rearLiftLimit, type LiftLimit } from './lift-limits.ts';
+import { accelerating } from './states/accelerating-state.ts';
+import { braking } from './states/braking-state.ts';
+import { midCorner } from './states/mid-corner-state.ts';
+import { frontLiftLimit, rearLiftLimit, type LiftLimit } from './equilibrium/lift-limits.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
-import { throttleClosed } from './throttle-closed-state.ts';
+import { throttleClosed } from './states/throttle-closed-state.ts';
 import { braked, rideChange, sag, throttleShut, type RideChange, type Sag } from './ride-changes.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 

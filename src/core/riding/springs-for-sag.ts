@@ -3,7 +3,7 @@ import { refuse } from '../numeric/refusal.ts';
 import { alone } from './loads.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { sag } from './ride-changes.ts';
-import { AT_REST } from './ride-forces.ts';
+import { AT_REST } from './equilibrium/ride-forces.ts';
 import { airForce, pressureFor } from '../springs/air-chamber.ts';
 import { pressedBy } from '../springs/main-spring.ts';
 import { besidesMain } from '../springs/spring-law.ts';
@@ -11,8 +11,8 @@ import { NEWTON_A_SQUARE_MM_PER_BAR } from '../units/convert.ts';
 import type { MainSupport, SpringSet } from '../standing/spring-set.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Travel } from '../standing/stance.ts';
-import { standOnTyres } from './tyre-sink.ts';
-import { steadyLoads } from './steady-loads.ts';
+import { standOnTyres } from './equilibrium/tyre-sink.ts';
+import { steadyLoads } from './equilibrium/steady-loads.ts';
 
 /** Sag wanted at both ends, mm from hanging: by the bike's own weight, and with rider and load. */
 export interface SagWish {

@@ -1,5 +1,5 @@
 /** What the gas does to the rear of a standing bike. */
-import { balance } from './equilibrium.ts';
+import { balance } from './equilibrium/equilibrium.ts';
 import type { StandingBike } from './stand-bike.ts';
 
 /**

@@ -1,12 +1,12 @@
 /** From a bike and its setup to the bike standing in a ride state, in one step. */
 import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
-import type { Equilibrium } from './equilibrium.ts';
+import type { Equilibrium } from './equilibrium/equilibrium.ts';
 import { machine, type Machine } from '../standing/machine.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { NoStand } from './no-stand.ts';
-import { loadCase, type RideStateKey } from './all-ride-states.ts';
-import type { LoadCase } from './load-case.ts';
+import { loadCase, type RideStateKey } from './states/all-ride-states.ts';
+import type { LoadCase } from './states/load-case.ts';
 import { standSprung } from './stand-sprung.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';

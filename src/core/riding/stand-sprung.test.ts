@@ -1,11 +1,11 @@
 /** Tests of a bike on its springs in a load case. */
 import { describe, expect, it } from 'vitest';
 import { reached, sprung, withForkSprings, withShock } from '../../../tests/support/plain-springs.ts';
-import { balance } from './equilibrium.ts';
+import { balance } from './equilibrium/equilibrium.ts';
 import { forcesIn } from '../../../tests/support/forces-in.ts';
-import type { InEquilibrium, LoadCase } from './load-case.ts';
+import type { InEquilibrium, LoadCase } from './states/load-case.ts';
 import { alone } from './loads.ts';
-import { AT_REST, type RideForces } from './ride-forces.ts';
+import { AT_REST, type RideForces } from './equilibrium/ride-forces.ts';
 import { standSprung } from './stand-sprung.ts';
 
 const bike = sprung();

@@ -2,8 +2,8 @@
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
-import { balance, type Equilibrium } from './equilibrium.ts';
-import type { LoadCase } from './load-case.ts';
+import { balance, type Equilibrium } from './equilibrium/equilibrium.ts';
+import type { LoadCase } from './states/load-case.ts';
 import { alone } from './loads.ts';
 
 export interface StoodSprung {

@@ -1,5 +1,5 @@
 /** How far an adjuster reaches on a bike: its limits by name turned into numbers, and steps held between them. */
-import type { DefinedRange, Limit } from '../adjusters/adjuster.ts';
+import type { DefinedRange, Limit } from '../adjusters/definition/adjuster.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { shockLengthRange } from '../linkage/shock-length-range.ts';
 import type { Bike } from '../parts/bike.ts';

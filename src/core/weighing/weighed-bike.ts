@@ -8,7 +8,7 @@ import type { Setup } from '../adjusters/setup.ts';
 import { sprungFromWhole } from '../riding/loads.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { NoStand } from '../riding/no-stand.ts';
-import { rideStateOf, type RideStateKey } from '../riding/all-ride-states.ts';
+import { rideStateOf, type RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import type { Stance } from '../standing/stance.ts';
 import { weighIn, type WeighedCentre, type WeighIn } from './weigh-in.ts';

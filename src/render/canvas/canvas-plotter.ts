@@ -1,5 +1,5 @@
 /** Plots on a canvas, of the page or of another thread. */
-import type { Paint, Plotter, Words } from '../../scene/plotter.ts';
+import type { Paint, Plotter, Words } from '../../scene/plot/plotter.ts';
 
 /** Figures of one width keep a changing number from jumping; the fonts meant by system-ui have them by default. */
 const FONT = 'system-ui, sans-serif';

@@ -1,8 +1,8 @@
 /** A drawing as numbers and words in one row, which another thread takes over without a copy and paints. */
-import type { Paint, PlotLayer, Plotter, Words } from '../../scene/plotter.ts';
-import type { Scene } from '../../scene/shape.ts';
-import type { Theme } from '../../scene/theme.ts';
-import type { View } from '../../scene/view.ts';
+import type { Paint, PlotLayer, Plotter, Words } from '../../scene/plot/plotter.ts';
+import type { Scene } from '../../scene/shapes/shape.ts';
+import type { Theme } from '../../scene/shapes/theme.ts';
+import type { View } from '../../scene/shapes/view.ts';
 
 /** What is to be seen, and from where. */
 export interface Drawn {

@@ -1,7 +1,7 @@
 /** A canvas that Konva paints: on the page where no thread can, and off the page for a picture to save. */
 import { Konva } from 'konva/lib/Core.js';
 import { Shape } from 'konva/lib/Shape.js';
-import type { PlotLayer } from '../../scene/plotter.ts';
+import type { PlotLayer } from '../../scene/plot/plotter.ts';
 import { drawingList, type Drawn } from '../canvas/drawing-list.ts';
 import { paintList, type CanvasSize, type MakeCanvas } from '../canvas/paint-list.ts';
 

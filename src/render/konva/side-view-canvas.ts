@@ -1,8 +1,8 @@
 /** The side view on the screen: all layers of the scene on one canvas, because every further one is blended anew each frame. */
-import type { PlotLayer } from '../../scene/plotter.ts';
-import type { Scene } from '../../scene/shape.ts';
-import type { Theme } from '../../scene/theme.ts';
-import type { View } from '../../scene/view.ts';
+import type { PlotLayer } from '../../scene/plot/plotter.ts';
+import type { Scene } from '../../scene/shapes/shape.ts';
+import type { Theme } from '../../scene/shapes/theme.ts';
+import type { View } from '../../scene/shapes/view.ts';
 import { drawingList, type Drawn } from '../canvas/drawing-list.ts';
 import type { CanvasSize } from '../canvas/paint-list.ts';
 import { startPainting, type PaintingThread } from '../canvas/painting-thread.ts';

@@ -1,8 +1,8 @@
 /** The scene as a standalone SVG document, for files and for print. */
-import type { PlotLayer } from '../../scene/plotter.ts';
-import type { Scene } from '../../scene/shape.ts';
-import type { Theme } from '../../scene/theme.ts';
-import type { View } from '../../scene/view.ts';
+import type { PlotLayer } from '../../scene/plot/plotter.ts';
+import type { Scene } from '../../scene/shapes/shape.ts';
+import type { Theme } from '../../scene/shapes/theme.ts';
+import type { View } from '../../scene/shapes/view.ts';
 import { escapeXml } from './escape-xml.ts';
 import { SvgPlotter } from './svg-plotter.ts';
 

@@ -1,5 +1,5 @@
 /** Plots as the text of SVG elements. */
-import type { Paint, Plotter, Words } from '../../scene/plotter.ts';
+import type { Paint, Plotter, Words } from '../../scene/plot/plotter.ts';
 import { escapeXml } from './escape-xml.ts';
 
 /** Parts of an arc this long at most need no flag for the long way round; radians. */

@@ -1,5 +1,5 @@
 /** The line below a bike's name in the list: whose it is, its tags, its sheets and when it was worked on. */
-import type { BikeRow } from '../../session/bikes.svelte.ts';
+import type { BikeRow } from '../../session/keeping/bikes.svelte.ts';
 import { timeWords } from './time-words.ts';
 
 export function aboutBike({ card, sheets, latestSheet, savedAt, stored, onPage }: BikeRow): string {

@@ -1,6 +1,6 @@
 /** Tests of the words of the list of bikes. */
 import { expect, it } from 'vitest';
-import type { BikeRow } from '../../session/bikes.svelte.ts';
+import type { BikeRow } from '../../session/keeping/bikes.svelte.ts';
 import { aboutBike } from './about-bike.ts';
 import { whereBikesStay } from './where-bikes-stay.ts';
 

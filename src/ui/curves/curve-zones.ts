@@ -1,7 +1,7 @@
 /** Whether the zones of the gas lie behind the curves, and where and how wide neutral is. */
 import { hasZones } from '../../words/curve-words.ts';
 import { neutralZone, type NeutralZone } from '../../curves/neutral-zone.ts';
-import type { Curves } from '../../session/curves.svelte.ts';
+import type { Curves } from '../../session/tabs/curves.svelte.ts';
 
 /** The neutral zone, `band` either side of its middle; null where the curve is of no line of the drive, or none is wanted. */
 export function zonesShown({ zones, reading, neutral }: Curves, band: number): NeutralZone | null {

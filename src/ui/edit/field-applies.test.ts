@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
 import type { Bike } from '../../core/parts/bike.ts';
-import { BIKE_FIELDS } from '../../document/editable-fields.ts';
+import { BIKE_FIELDS } from '../../document/fields/editable-fields.ts';
 import { fieldApplies } from './field-applies.ts';
 
 const hidden = (bike: Bike) =>

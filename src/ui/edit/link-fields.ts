@@ -1,7 +1,7 @@
 /** The figures of drawn links as a list from which a form is made. */
 import type { LinkLayout } from '../../core/parts/rear-layout.ts';
 import { SKETCH_POINTS } from '../../core/sketch/points.ts';
-import { angle, length, placed } from '../../document/bounds.ts';
+import { angle, length, placed } from '../../document/fields/bounds.ts';
 
 export interface LinkField {
   /** From the links down, such as `rockerPivot.x`. */

@@ -1,7 +1,7 @@
 /** Panels that the first sight of the page does not need: loaded right after it, and kept, so that no network is missed later. */
 import type { Component } from 'svelte';
-import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
-import type { Keeping } from '../../session/keeping.svelte.ts';
+import type { LateKeeping } from '../../session/keeping/late-keeping.svelte.ts';
+import type { Keeping } from '../../session/keeping/keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 import { FIRST_TAB, TABS, type PanelProps } from './tabs.ts';
 

@@ -1,5 +1,5 @@
 /** Keys that work anywhere on the page, except in a text field: undo, redo, files, the view and the end of a corner sequence. */
-import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
+import type { LateKeeping } from '../../session/keeping/late-keeping.svelte.ts';
 import { Printing } from '../../session/printing.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 

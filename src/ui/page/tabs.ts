@@ -1,7 +1,7 @@
 /** The tabs below the side view, in their order: each is a folder under src/ui, one row here, and fetched late. */
 import type { Component } from 'svelte';
 import type { DriveText } from '../../core/parts/drive-noun.ts';
-import type { LateKeeping } from '../../session/late-keeping.svelte.ts';
+import type { LateKeeping } from '../../session/keeping/late-keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 
 export interface PanelProps {
@@ -47,7 +47,7 @@ export const TABS: readonly Tab[] = [
       const [panel] = await Promise.all([
         import('../measure/measure-panel.svelte'),
         import('../measure/photo-work.svelte'),
-        import('../../session/tape-fit.ts'),
+        import('../../session/measure/tape-fit.ts'),
       ]);
       return panel;
     },

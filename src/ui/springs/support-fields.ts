@@ -2,7 +2,7 @@
 import { ANY_PRESSURE, ANY_RATE, ANY_VOLUME, type SavedBounds } from '../../core/parts/bounds.ts';
 import type { MainSpring, Support } from '../../core/parts/support.ts';
 import type { QuantityKey } from '../../core/units/all-quantities.ts';
-import { length, rate } from '../../document/bounds.ts';
+import { length, rate } from '../../document/fields/bounds.ts';
 
 export interface SupportField {
   /** From the support down, such as `spring.otherRate`. */

@@ -1,9 +1,9 @@
 /** Tests of the caution under a saved picture. */
 import { expect, it } from 'vitest';
 import { NOTE_LINE_PX, NOTE_PX, sceneSvg, stripPx } from '../../render/svg/scene-svg.ts';
-import { plotLayer } from '../../scene/plot.ts';
-import { textWidthPx } from '../../scene/text-width.ts';
-import { findTheme } from '../../scene/theme.ts';
+import { plotLayer } from '../../scene/plot/plot.ts';
+import { textWidthPx } from '../../scene/shapes/text-width.ts';
+import { findTheme } from '../../scene/shapes/theme.ts';
 import { CAUTION_ON_PICTURES } from '../controls/cautions.ts';
 import { pictureNote } from './picture-note.ts';
 

@@ -1,7 +1,7 @@
 /** The caution under a saved picture, in lines that fit its width. */
 import { NOTE_LINE_PX, NOTE_PX, stripPx } from '../../render/svg/scene-svg.ts';
-import type { Theme } from '../../scene/theme.ts';
-import { textWidthPx } from '../../scene/text-width.ts';
+import type { Theme } from '../../scene/shapes/theme.ts';
+import { textWidthPx } from '../../scene/shapes/text-width.ts';
 import { CAUTION_ON_PICTURES } from '../controls/cautions.ts';
 
 /** The caution's lines for a picture so many px wide. */

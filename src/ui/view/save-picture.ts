@@ -1,8 +1,8 @@
 /** Saving what the side view shows as a picture: lines that scale (SVG), or pixels at twice the screen's size (PNG). */
 import { konvaCanvas } from '../../render/konva/konva-canvas.ts';
 import { sceneSvg } from '../../render/svg/scene-svg.ts';
-import { plotLayer } from '../../scene/plot.ts';
-import { findTheme } from '../../scene/theme.ts';
+import { plotLayer } from '../../scene/plot/plot.ts';
+import { findTheme } from '../../scene/shapes/theme.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 import { bikeFileName } from '../../storage/bike-file-name.ts';
 import { pictureNote, withNote } from './picture-note.ts';

@@ -11,7 +11,7 @@ import type { Point } from '../../../src/core/plane/point.ts';
 import type { PointKey } from '../../../src/core/sketch/points.ts';
 import { placed } from '../../support/points.ts';
 import { standBike } from '../../../src/core/riding/stand-bike.ts';
-import type { RideStateKey } from '../../../src/core/riding/all-ride-states.ts';
+import type { RideStateKey } from '../../../src/core/riding/states/all-ride-states.ts';
 import type { Stance } from '../../../src/core/standing/stance.ts';
 import { writeNumber, type NumberStyle } from '../../../src/core/units/number-style.ts';
 import { QUANTITIES } from '../../../src/core/units/all-quantities.ts';

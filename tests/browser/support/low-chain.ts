@@ -1,7 +1,7 @@
 /** Invented bikes whose chain is in the way: on the pivot's guide, or with a sprocket that reaches over the pivot. */
 import type { Page } from '@playwright/test';
 import type { Frame } from '../../../src/core/parts/bike.ts';
-import { DEMO_BIKES } from '../../../src/document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../../src/document/demos/demo-bikes.ts';
 import { newDocument } from '../../support/new-document.ts';
 import { saveDocument } from '../../../src/document/save-document.ts';
 

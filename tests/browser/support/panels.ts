@@ -1,6 +1,6 @@
 /** The panels in a browser test: readings, adjusters, Why, undo and the looks of the page. */
 import { expect, type Locator, type Page } from '@playwright/test';
-import { ADJUSTER_GROUPS } from '../../../src/core/adjusters/adjuster-groups.ts';
+import { ADJUSTER_GROUPS } from '../../../src/core/adjusters/definition/adjuster-groups.ts';
 import { adjusterLabel, namedAdjusters } from '../../../src/core/adjusters/named-adjusters.ts';
 import { askForDemo, expectBike } from './bikes.ts';
 

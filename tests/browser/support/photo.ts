@@ -6,7 +6,7 @@ import { holdBike, postureOf } from '../../../src/core/measure/hold-bike.ts';
 import type { MeasurePartKey } from '../../../src/core/measure/measure-parts.ts';
 import { readValues } from '../../../src/core/measure/measured-readings.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
-import { FIRST_DEMO } from '../../../src/document/first-demo.ts';
+import { FIRST_DEMO } from '../../../src/document/demos/first-demo.ts';
 import { normalNumbers, originOn, trueValues } from '../../support/measured-sheet.ts';
 import { aimed, CAMERA, DEPTHS, RIM_DEPTH, RIM_RADIUS } from '../../support/pictured-bike.ts';
 import { renderedPhoto, type RenderedPhoto } from '../../support/rendered-photo.ts';

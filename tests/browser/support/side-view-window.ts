@@ -1,7 +1,7 @@
 /** How the side view lies in its window, told from where two points of known places are seen. */
 import type { Page } from '@playwright/test';
 import type { Stance } from '../../../src/core/standing/stance.ts';
-import { toScreen, type View } from '../../../src/scene/view.ts';
+import { toScreen, type View } from '../../../src/scene/shapes/view.ts';
 import { middleOf, type Place } from './side-view.ts';
 
 /** The view of a level bike, in px of the window. */

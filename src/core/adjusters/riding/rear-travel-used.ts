@@ -1,0 +1,19 @@
+/** Rear travel used, in the ride state with travel set by hand. */
+import { ANY_LENGTH } from '../../parts/bounds.ts';
+import type { NumberDefinition } from '../definition/adjuster.ts';
+
+export const rearTravelUsed = {
+  key: 'rearTravelUsed',
+  kind: 'riding',
+  group: 'travel',
+  label: 'Rear travel used',
+  holds: 'number',
+  quantity: 'length',
+  saved: ANY_LENGTH,
+  default: 0,
+  range: { least: 0, most: 'rearTravel', step: 1 },
+  moves: { end: 'rear', more: 'down' },
+  more: 'deeper',
+  less: 'higher',
+  help: 'Rise of the rear axle from hanging, square to the ground with the frame held, in the ride state “Travel set by hand”.',
+} as const satisfies NumberDefinition;

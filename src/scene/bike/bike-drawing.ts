@@ -1,0 +1,54 @@
+/** The whole motorcycle as shapes, from back to front. */
+import type { Bike } from '../../core/parts/bike.ts';
+import type { Setup } from '../../core/adjusters/setup.ts';
+import type { Stance } from '../../core/standing/stance.ts';
+import { bodyShapes, frameShapes } from './bodywork-drawing.ts';
+import { bracketShapes, frontStayShapes } from './bracket-drawing.ts';
+import { driveShapes } from './drive-drawing.ts';
+import { hubMotorShapes } from './hub-drawing.ts';
+import { mudguardShapes } from './mudguard-drawing.ts';
+import { rearBrakeShapes } from './rear-brake-drawing.ts';
+import { riderShapes } from './rider-drawing.ts';
+import type { Shape } from '../shapes/shape.ts';
+import { forkShapes, shockShapes, swingarmShapes } from './suspension-drawing.ts';
+import { wheelShapes } from './wheel-drawing.ts';
+
+/** Brake disc radii drawn, mm; they carry no measurement. */
+const FRONT_DISC = 155;
+const REAR_DISC = 110;
+
+export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] {
+  const { machine } = standing;
+  const { bodywork } = bike;
+  return [
+    ...wheelShapes({
+      x: standing.rearAxle.x,
+      y: standing.rearAxle.y,
+      radius: machine.rearRadius,
+      rimRadius: bike.rearWheel.rimDiameter / 2,
+      discRadius: REAR_DISC,
+      bodywork,
+    }),
+    ...rearBrakeShapes(standing),
+    ...(machine.driveKind === 'hub' ? hubMotorShapes(standing, bike.rearWheel.rimDiameter / 2) : []),
+    ...wheelShapes({
+      x: standing.frontAxle.x,
+      y: standing.frontAxle.y,
+      radius: machine.frontRadius,
+      rimRadius: bike.frontWheel.rimDiameter / 2,
+      discRadius: FRONT_DISC,
+      bodywork,
+    }),
+    ...bracketShapes(standing, bike),
+    ...(bodywork === 'naked' ? [] : shockShapes(standing, bike)),
+    ...frontStayShapes(standing, bike, FRONT_DISC),
+    ...mudguardShapes(standing, bike),
+    ...forkShapes(standing, bike, setup),
+    ...frameShapes(standing, bike),
+    ...riderShapes(standing, bike),
+    ...bodyShapes(standing, bike),
+    ...swingarmShapes(standing, bike),
+    ...(bodywork === 'naked' ? shockShapes(standing, bike) : []),
+    ...driveShapes(standing, bike.drive.chainPitch),
+  ];
+}

@@ -1,0 +1,150 @@
+/** The words on the side view: what each line is called and the number it stands for. */
+import { groundTrail } from '../../core/readings/trail.ts';
+import { antiSquat } from '../../core/readings/anti-squat.ts';
+import type { Construction } from '../../core/readings/reading.ts';
+import { throttleIsClosed } from '../../core/riding/throttle-closed.ts';
+import type { StandingBike } from '../../core/riding/stand-bike.ts';
+import { degrees } from '../../core/units/convert.ts';
+import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
+import { instantCentreShown, trailPlaces, wheelbaseHeight } from './construction-drawing.ts';
+import type { WantedLabel } from '../shapes/label-placing.ts';
+import { litLabels } from './lit-labels.ts';
+import { squatConstruction } from './squat-construction.ts';
+import { zoneNamePlaces, zonesEnd, type Zone } from './zones.ts';
+
+export const ZONE_WORDS: Readonly<Record<Zone, string>> = {
+  squat: 'SQUAT',
+  neutral: 'NEUTRAL',
+  lift: 'LIFT',
+  proSquat: 'PRO-SQUAT',
+  rise: 'RISE',
+  level: 'NEUTRAL',
+  drop: 'DROP',
+  riseMore: 'RISE',
+};
+
+export interface LabelOptions {
+  readonly style: NumberStyle;
+  readonly sizePx: number;
+  readonly band: number;
+  readonly zones: boolean;
+  /** For a small window: only what matters most, in fewer words. */
+  readonly brief: boolean;
+  /** The construction of the chosen reading, drawn beside those that always are; null for none. */
+  readonly lit: Construction | null;
+}
+
+/** How far under the ground the middle of the trail's words stands, as a part of the text size. */
+const UNDER_GROUND = 0.85;
+
+/** Labels in order of importance. */
+export function sideViewLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
+  const { style, sizePx } = options;
+  const { pose, machine, rake, offset, swingarmAngle } = standing;
+  const { squatSlope, loadPoint, swingarm } = squatConstruction(standing);
+  const { axisGround, head } = trailPlaces(standing);
+  const trail = groundTrail(machine.frontRadius, rake, offset);
+  const labels: WantedLabel[] = [
+    // The chosen reading's words come before those that are always there.
+    ...litLabels(standing, options),
+    {
+      role: 'trailLine',
+      text: `Trail ${writeNumber(trail, 'length', style).text}`,
+      at: axisGround,
+      spot: 'right',
+      // Under the ground, beside the triangle.
+      startPx: { x: 0, y: UNDER_GROUND * sizePx },
+      sizePx,
+    },
+    {
+      role: 'steeringAxis',
+      text: `Rake ${writeNumber(degrees(rake), 'angle', style).text}`,
+      at: { x: head.x - 150 * Math.sin(rake), y: head.y + 150 * Math.cos(rake) },
+      spot: 'right',
+      sizePx,
+    },
+  ];
+  const end = zonesEnd(standing);
+  labels.push(...driveLineLabels(standing, options));
+  labels.push({
+    role: 'swingarmLine',
+    text: `Swingarm ${writeNumber(degrees(swingarmAngle), 'angle', style).text}`,
+    at: { x: swingarm.to.x * 0.4, y: swingarm.from.y + (swingarm.to.y - swingarm.from.y) * 0.4 + 40 },
+    spot: 'above',
+    sizePx,
+  });
+  labels.push({
+    role: 'wheelbaseLine',
+    text: `Wheelbase ${writeNumber(pose.wheelbase, 'length', style).text}`,
+    at: { x: pose.wheelbase / 2, y: wheelbaseHeight() },
+    spot: 'below',
+    sizePx,
+  });
+  if (options.brief) return labels;
+  if (loadPoint !== null)
+    labels.push({
+      role: 'loadTransferLine',
+      text: 'Load-transfer line',
+      at: { x: end * 0.8, y: (loadPoint.y / loadPoint.x) * end * 0.8 },
+      spot: squatSlope * loadPoint.x > loadPoint.y ? 'right' : 'left',
+      startPx: { x: 0, y: squatSlope * loadPoint.x > loadPoint.y ? sizePx : -sizePx },
+      sizePx,
+    });
+  const centre = instantCentreShown(standing);
+  if (centre !== null)
+    labels.push({ role: 'instantCentre', text: 'Instant centre', at: centre, spot: 'above', sizePx });
+  if (standing.mass > 0)
+    labels.push({
+      role: 'centreOfGravity',
+      text: 'Centre of gravity',
+      at: standing.centre,
+      spot: 'left',
+      sizePx,
+    });
+  return labels;
+}
+
+/** The zones that are no wider than their band. */
+const NARROW: readonly Zone[] = ['neutral', 'level'];
+
+/** Names of the zones, at their right ends; larger than the other words. */
+export function zoneLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
+  if (!options.zones) return [];
+  const places = zoneNamePlaces(standing, options.band);
+  // In a small window the narrow band's own colour and line have to do.
+  const named = options.brief ? places.filter(({ zone }) => !NARROW.includes(zone)) : places;
+  return named.map(({ zone, x, y }) => ({
+    role: 'zoneName',
+    text: ZONE_WORDS[zone],
+    at: { x, y },
+    spot: 'left',
+    along: NARROW.includes(zone) ? y / x : 0,
+    backed: true,
+    sizePx: NARROW.includes(zone) || options.brief ? options.sizePx : options.sizePx * 1.2,
+  }));
+}
+
+/** What the line of the drive is called: the squat line, or with the throttle closed the engine-braking line. */
+function driveLineLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
+  if (throttleIsClosed(standing))
+    return options.lit === 'engineBrakingLine'
+      ? []
+      : litLabels(standing, { ...options, lit: 'engineBrakingLine' });
+  const { style, sizePx } = options;
+  const { squatSlope } = squatConstruction(standing);
+  const percent = antiSquat.read(standing);
+  const squatAt = standing.pose.wheelbase * 0.28;
+  return [
+    {
+      role: 'squatLine',
+      text:
+        typeof percent === 'number'
+          ? `${options.brief ? 'Anti-squat' : 'Squat line, anti-squat'} ${writeNumber(percent, 'percent', style).text}`
+          : 'Squat line',
+      at: { x: squatAt, y: squatSlope * squatAt },
+      spot: 'right',
+      startPx: { x: 0, y: sizePx },
+      sizePx,
+    },
+  ];
+}

@@ -1,0 +1,159 @@
+/** Files of several bikes and tables of sheets: saved to the downloads, and brought back into the store. */
+import {
+  LARGEST_BIKES_TEXT,
+  openBikes,
+  saveBikes,
+  type FiledBike,
+  type OpenedBikes,
+} from '../../document/bikes-file.ts';
+import { openDocument } from '../../document/open-document.ts';
+import { openSheet } from '../../document/open-sheet.ts';
+import { NOTES } from '../../document/sheet-notes.ts';
+import { bikeFileName } from '../../storage/bike-file-name.ts';
+import type { BikeStore, WholeBike } from '../../storage/bike-store.ts';
+import { download } from '../../storage/download.ts';
+import { newId } from '../../storage/new-id.ts';
+import { readTextFile } from '../../storage/read-text-file.ts';
+import { restoreBikes, type Restored } from '../../storage/restore-bikes.ts';
+import { doneMessage, errorMessage, type Message } from '../../words/keeping-message.ts';
+import { restoredWords } from '../../words/restored-words.ts';
+import { sheetsCsv, type SheetsTable } from '../../words/sheets-csv.ts';
+import type { NumberStyle } from '../../core/units/number-style.ts';
+import { today } from '../../words/sheet-words.ts';
+
+const ENDING = '.sidestance-bikes.json';
+
+/** A bike with its sheets as the file has it; what cannot be read is left out and named in `report`. */
+function filedBike({ bike, card, sheets }: WholeBike, report: string[]): FiledBike | null {
+  const opened = openDocument(bike.text);
+  if (!opened.ok) {
+    report.push(`${bike.name} is not in the file. ${opened.reason.sentence}`);
+    return null;
+  }
+  const filed = sheets.flatMap(({ id, day, text }) => {
+    const sheet = openSheet(text);
+    if (sheet.ok) return [{ id, sheet: sheet.value.sheet }];
+    report.push(`The sheet of ${day} of ${bike.name} is not in the file. ${sheet.reason.sentence}`);
+    return [];
+  });
+  return { id: bike.id, card, document: opened.value.document, sheets: filed };
+}
+
+/** Saves the bikes of these ids with their sheets to one file, and says so. */
+export async function saveBikesFile(
+  store: BikeStore,
+  ids: readonly string[],
+  name: string,
+): Promise<Message> {
+  const report: string[] = [];
+  const bikes: FiledBike[] = [];
+  for (const id of ids) {
+    const whole = await store.whole(id);
+    if (!whole.ok) return errorMessage(whole.reason.sentence);
+    const filed = whole.value === null ? null : filedBike(whole.value, report);
+    if (filed !== null) bikes.push(filed);
+  }
+  if (bikes.length === 0)
+    return errorMessage('No bike is kept in this browser yet, so there is nothing to save.', report);
+  const file = bikeFileName(name, ENDING);
+  download(file, new Blob([saveBikes(bikes, Date.now())], { type: 'application/json' }));
+  const sheets = bikes.reduce((all, bike) => all + bike.sheets.length, 0);
+  const what = `${bikes.length === 1 ? 'One bike' : `${bikes.length} bikes`} with ${sheets === 1 ? 'one sheet' : `${sheets} sheets`}`;
+  return { ...doneMessage(`${what} saved to ${file} among your downloads.`), details: report };
+}
+
+/** Saves every bike in the store with its sheets. */
+export async function saveEverything(store: BikeStore): Promise<Message> {
+  const listed = await store.list();
+  if (!listed.ok) return errorMessage(listed.reason.sentence);
+  const ids = listed.value.bikes.map(({ id }) => id);
+  return await saveBikesFile(store, ids, `all bikes ${today(new Date())}`);
+}
+
+/** Saves the sheets as a table for a spreadsheet. */
+export function saveSheetsTable(
+  table: Omit<SheetsTable, 'notes'>,
+  bikeName: string,
+  style: NumberStyle,
+): Message {
+  const file = bikeFileName(`${bikeName} sheets`, '.csv');
+  download(file, new Blob([sheetsCsv({ ...table, notes: NOTES }, style)], { type: 'text/csv' }));
+  return doneMessage(`The sheets are saved to ${file} among your downloads.`);
+}
+
+const NOTHING: Restored = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0 };
+
+/** A bike's file ends like this; a folder may hold anything else. */
+const JSON_ENDING = /\.json$/i;
+
+/** Brings files of several bikes, or single bikes, into the store beside what is there, with a report. */
+export async function restoreFiles(store: BikeStore, given: readonly File[]): Promise<Message> {
+  const files = given.length === 1 ? given : given.filter(({ name }) => JSON_ENDING.test(name));
+  const others = given.length - files.length;
+  const report: string[] = [];
+  if (others > 0)
+    report.push(
+      others === 1
+        ? 'One file does not end in .json and was left out.'
+        : `${others} files do not end in .json and were left out.`,
+    );
+  let total = NOTHING;
+  let opened = 0;
+  for (const file of files) {
+    const text = await readTextFile(file, LARGEST_BIKES_TEXT);
+    const found = text.ok ? bikesIn(text.value) : text;
+    if (!found.ok) {
+      report.push(`${file.name} was not opened. ${found.reason.sentence}`);
+      continue;
+    }
+    report.push(...found.value.report.map((sentence) => `${file.name}: ${sentence}`));
+    const restored = await restoreBikes(store, found.value.bikes, { now: Date.now(), newId });
+    if (!restored.ok) {
+      const before = opened === 0 ? [] : [`From the files before it: ${restoredWords(total)}`];
+      return errorMessage(
+        `Nothing of ${file.name} was brought back. ${restored.reason.sentence}`,
+        shortened([...before, ...report]),
+      );
+    }
+    opened++;
+    total = sumOf(total, restored.value);
+  }
+  if (opened === 0) return errorMessage('Nothing was brought back.', shortened(report));
+  return {
+    kind: report.length === 0 ? 'done' : 'warning',
+    text: restoredWords(total),
+    details: shortened(report),
+  };
+}
+
+/** Lines of a report that are shown one by one; nobody reads thousands. */
+const MOST_LINES = 20;
+
+function shortened(report: readonly string[]): readonly string[] {
+  const rest = report.length - MOST_LINES;
+  return rest <= 1 ? report : [...report.slice(0, MOST_LINES), `And ${rest} more lines like these.`];
+}
+
+function sumOf(a: Restored, b: Restored): Restored {
+  return {
+    bikesAdded: a.bikesAdded + b.bikesAdded,
+    versionsKept: a.versionsKept + b.versionsKept,
+    sheetsAdded: a.sheetsAdded + b.sheetsAdded,
+    sheetsBeside: a.sheetsBeside + b.sheetsBeside,
+  };
+}
+
+/** The bikes of a file: of several, or one bike by itself, which becomes a new one. */
+function bikesIn(text: string): ReturnType<typeof openBikes> {
+  const several = openBikes(text);
+  if (several.ok || several.reason.kind !== 'notOurs') return several;
+  const one = openDocument(text);
+  if (!one.ok) return one;
+  const { document, repairs } = one.value;
+  const card = { owner: '', notes: '', tags: [], archived: false };
+  const value: OpenedBikes = {
+    bikes: [{ id: newId(), card, document, sheets: [] }],
+    report: repairs.map(({ sentence }) => sentence),
+  };
+  return { ok: true, value };
+}

@@ -1,0 +1,15 @@
+/** What keeping has to tell beside the bike itself: a message with its way back, and a bike that waits for the page. */
+import type { Message } from '../../words/keeping-message.ts';
+import type { FoundBike } from './found-bike.ts';
+
+/** A bike waits to take the page, because the one on it holds changes that could not be stored. */
+export interface Waiting {
+  /** The bike whose changes would be lost. */
+  readonly name: string;
+  readonly found: FoundBike;
+}
+
+/** A message with the way back from what it tells of; null where there is none. */
+export interface Told extends Message {
+  readonly undo?: () => void;
+}

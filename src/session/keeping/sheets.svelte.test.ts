@@ -1,0 +1,155 @@
+/** Tests of the setup sheets of the bike on the page. */
+import { expect, it } from 'vitest';
+import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
+import { newDocument } from '../../../tests/support/new-document.ts';
+import { setAdjuster } from '../../document/edits.ts';
+import type { BikeStore } from '../../storage/bike-store.ts';
+import { memoryStore } from '../../storage/memory-store.ts';
+import { Keeping } from './keeping.svelte.ts';
+import { Sheets } from './sheets.svelte.ts';
+import { Workbench } from '../workbench.svelte.ts';
+
+const NOTES = { place: 'Invented hill road', changed: 'Shock 3 mm longer' };
+
+async function opened(store: BikeStore = memoryStore(null)) {
+  const bench = new Workbench(newDocument(linkedBike, sprungSetup));
+  const keeping = new Keeping(bench, bench.session.history.present, {
+    findStore: async () => store,
+    channel: () => null,
+    onLeaving: () => () => {},
+    now: () => 1000,
+    persist: async () => 'kept',
+  });
+  await keeping.begin();
+  const sheets = new Sheets(bench, () => 2000);
+  await sheets.show(keeping, keeping.bikeId);
+  return { bench, keeping, sheets, store };
+}
+
+async function log(sheets: Sheets): Promise<boolean> {
+  sheets.begin('2026-05-02', NOTES);
+  return await sheets.log();
+}
+
+const turn = (bench: Workbench, value: number): void =>
+  bench.session.commit((from) => setAdjuster(from, 'shockLength', value), 'Shock length');
+
+it('a sheet keeps the bike as set with what it reads, and stores a bike that nobody changed', async () => {
+  const { bench, keeping, sheets, store } = await opened();
+  turn(bench, 3);
+  expect(await log(sheets)).toBe(true);
+  const [{ sheet }] = sheets.kept;
+  expect(sheet.setup.shockLength).toBe(3);
+  expect(sheet.readings.riderUp.trail).toBeGreaterThan(50);
+  expect(sheet.notes).toEqual(NOTES);
+  const listed = await store.list();
+  if (!listed.ok) throw new Error(listed.reason.sentence);
+  expect(listed.value.bikes).toMatchObject([{ id: keeping.bikeId, sheets: 1, latestSheet: '2026-05-02' }]);
+  await keeping.end();
+});
+
+it('opening one sets the bike as it was, as one undo entry, and later work leaves the sheet alone', async () => {
+  const { bench, keeping, sheets } = await opened();
+  await log(sheets);
+  const [{ id, sheet }] = sheets.kept;
+  turn(bench, 7);
+  sheets.open(id);
+  expect(bench.session.document.setup).toEqual(sheet.setup);
+  expect(bench.session.lastLabel).toBe('Set as on Invented hill road, 2 May 2026');
+  bench.undo();
+  expect(bench.session.document.setup.shockLength).toBe(7);
+  expect(sheets.kept[0].sheet).toEqual(sheet);
+  await keeping.end();
+});
+
+it('one taken as baseline gives it its name', async () => {
+  const { bench, keeping, sheets } = await opened();
+  await log(sheets);
+  turn(bench, 7);
+  sheets.useAsBaseline(sheets.kept[0].id);
+  const { baseline, setup } = bench.session.document;
+  expect(baseline.name).toBe('Invented hill road, 2 May 2026');
+  expect([baseline.setup.shockLength, setup.shockLength]).toEqual([0, 7]);
+  bench.undo();
+  expect(bench.session.document.baseline.name).toBeUndefined();
+  await keeping.end();
+});
+
+it('a correction keeps both values, also after the page is opened again', async () => {
+  const { bench, keeping, sheets } = await opened();
+  await log(sheets);
+  const [{ id }] = sheets.kept;
+  expect(await sheets.correct(id, 'changed', 'Shock 4 mm longer')).toBe(true);
+  expect(await sheets.correctDay(id, '2026-05-03')).toBe(true);
+  expect(await sheets.correctDay(id, '3 May')).toBe(false);
+  expect(sheets.refusal).toContain('such as 2026-11-26');
+  const again = new Sheets(bench);
+  await again.show(keeping, keeping.bikeId);
+  expect(again.kept[0].sheet).toMatchObject({
+    day: '2026-05-03',
+    notes: { changed: 'Shock 4 mm longer' },
+    corrections: [
+      { at: 2000, what: 'What was changed', from: 'Shock 3 mm longer', to: 'Shock 4 mm longer' },
+      { at: 2000, what: 'Day', from: '2026-05-02', to: '2026-05-03' },
+    ],
+  });
+  await keeping.end();
+});
+
+it('a deleted sheet can be brought back as it was', async () => {
+  const { keeping, sheets } = await opened();
+  await log(sheets);
+  const [before] = sheets.kept;
+  await sheets.remove(before.id);
+  expect(sheets.kept).toEqual([]);
+  await sheets.bringBack();
+  expect(sheets.kept).toEqual([before]);
+  expect(sheets.removed).toBeNull();
+  await keeping.end();
+});
+
+it('a sheet that cannot be read is named with the reason and stays in the store', async () => {
+  const { keeping, sheets, store } = await opened();
+  await log(sheets);
+  const bikeId = keeping.bikeId ?? '';
+  await store.saveSheet({ id: 'broken', bikeId, day: '2026-01-01', madeAt: 1, text: '{"format":"other"}' });
+  await sheets.show(keeping, bikeId);
+  expect(sheets.unreadable).toMatchObject([{ id: 'broken', day: '2026-01-01' }]);
+  expect(sheets.unreadable[0].sentence).toContain('not a setup sheet');
+  expect(sheets.kept).toHaveLength(1);
+  await keeping.end();
+});
+
+it('what is being filled in stays with its bike until it is kept or dropped', async () => {
+  const { bench, keeping, sheets } = await opened();
+  sheets.begin('2026-05-02', NOTES);
+  sheets.fill({ notes: { ...NOTES, felt: 'calm' } });
+  expect(bench.preferences.data.sheetDraft).toEqual({
+    bike: keeping.bikeId,
+    day: '2026-05-02',
+    notes: { ...NOTES, felt: 'calm' },
+    further: [],
+  });
+  await sheets.show(keeping, 'another');
+  expect(sheets.draft).toBeNull();
+  await sheets.show(keeping, keeping.bikeId);
+  sheets.fill({ day: 'soon' });
+  expect(await sheets.log()).toBe(false);
+  expect(sheets.draft?.notes.felt).toBe('calm');
+  sheets.fill({ day: '2026-05-04' });
+  expect(await sheets.log()).toBe(true);
+  expect(sheets.draft).toBeNull();
+  expect(sheets.kept.map(({ sheet }) => sheet.day)).toEqual(['2026-05-04']);
+  await keeping.end();
+});
+
+it('after ten sheets a copy in a file is due, until all bikes are saved', async () => {
+  const { keeping, sheets } = await opened();
+  for (let i = 0; i < 9; i++) await log(sheets);
+  expect(sheets.copyDue).toBeNull();
+  await log(sheets);
+  expect(sheets.copyDue).toBe(10);
+  sheets.copied();
+  expect(sheets.copyDue).toBeNull();
+  await keeping.end();
+});

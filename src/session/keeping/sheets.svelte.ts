@@ -1,0 +1,213 @@
+/** The setup sheets of the bike on the page: logged, corrected, opened again, taken as baseline. */
+import { readingsByState } from '../../core/effects/readings-by-state.ts';
+import { succeed } from '../../core/numeric/result.ts';
+import { setNamedBaseline, takeAsSet } from '../../document/edits.ts';
+import { isDay, openSheet } from '../../document/open-sheet.ts';
+import { saveSheet } from '../../document/save-sheet.ts';
+import { NOTES, type Notes } from '../../document/sheet-notes.ts';
+import { correctDay, correctNote, newSheet, type Sheet, type SheetDraft } from '../../document/sheet.ts';
+import type { StoredSheet } from '../../storage/bike-store.ts';
+import { newId } from '../../storage/new-id.ts';
+import { sheetName } from '../../words/sheet-words.ts';
+import type { Keeping } from './keeping.svelte.ts';
+import type { Workbench } from '../workbench.svelte.ts';
+
+/** A sheet that could be read. */
+export interface KeptSheet {
+  readonly id: string;
+  readonly sheet: Sheet;
+}
+
+/** A sheet that could not, with the reason; it stays in the store as it is. */
+export interface UnreadableSheet {
+  readonly id: string;
+  readonly day: string;
+  readonly sentence: string;
+}
+
+/** Sheets after which a copy in a file is asked for: some weekends of work. */
+const COPY_AFTER = 10;
+
+export class Sheets {
+  readonly #bench: Pick<Workbench, 'session' | 'preferences'>;
+  readonly #now: () => number;
+  #keeping: Keeping | null = null;
+  /** In time order. */
+  kept = $state.raw<readonly KeptSheet[]>([]);
+  unreadable = $state.raw<readonly UnreadableSheet[]>([]);
+  /** What was not done, in words; null once something was. */
+  refusal = $state.raw<string | null>(null);
+  /** The sheet that was deleted last and can be brought back; null when none. */
+  removed = $state.raw<KeptSheet | null>(null);
+  #bikeId = $state<string | null>(null);
+
+  constructor(bench: Pick<Workbench, 'session' | 'preferences'>, now: () => number = Date.now) {
+    this.#bench = bench;
+    this.#now = now;
+  }
+
+  /** Reads the sheets of the bike that `keeping` keeps; no sheets without a kept bike. */
+  async show(keeping: Keeping, bikeId: string | null): Promise<void> {
+    const { store } = keeping;
+    if (bikeId !== this.#bikeId) {
+      this.kept = [];
+      this.unreadable = [];
+      this.removed = null;
+      this.refusal = null;
+    }
+    this.#keeping = keeping;
+    this.#bikeId = bikeId;
+    if (bikeId === null || store === null) return;
+    const found = await store.sheets(bikeId);
+    if (bikeId !== this.#bikeId) return;
+    if (!found.ok) {
+      this.refusal = found.reason.sentence;
+      return;
+    }
+    const kept: KeptSheet[] = [];
+    const unreadable: UnreadableSheet[] = [];
+    for (const { id, day, text } of found.value) {
+      const opened = openSheet(text);
+      if (opened.ok) kept.push({ id, sheet: opened.value.sheet });
+      else unreadable.push({ id, day, sentence: opened.reason.sentence });
+    }
+    this.kept = kept;
+    this.unreadable = unreadable;
+  }
+
+  /** What is being filled in for the bike on the page; null when nothing is. */
+  get draft(): SheetDraft | null {
+    const { sheetDraft } = this.#bench.preferences.data;
+    return sheetDraft !== null && sheetDraft.bike === this.#bikeId ? sheetDraft : null;
+  }
+
+  /** Begins a sheet of today, or of the day given, with what is known already. */
+  begin(day: string, notes: Notes): void {
+    if (this.#bikeId === null) return;
+    this.refusal = null;
+    this.#fill({ bike: this.#bikeId, day, notes, further: [] });
+  }
+
+  /** Fills in what was typed; it outlives the page. */
+  fill(changes: Partial<Omit<SheetDraft, 'bike'>>): void {
+    if (this.draft !== null) this.#fill({ ...this.draft, ...changes });
+  }
+
+  drop(): void {
+    this.refusal = null;
+    this.#fill(null);
+  }
+
+  #fill(sheetDraft: SheetDraft | null): void {
+    this.#bench.preferences.change({ sheetDraft });
+  }
+
+  /** Keeps the bike as it is set now with what was filled in and what it reads; true when it is stored. */
+  async log(): Promise<boolean> {
+    const { draft } = this;
+    if (draft === null || this.#keeping === null) return false;
+    const { day, notes, further } = draft;
+    if (!isDay(day)) return this.#refuse('The day must be a day of the calendar, such as 2026-11-26.');
+    const { bike, setup } = this.#bench.session.history.present;
+    const bikeId = await this.#keeping.keepNow();
+    if (bikeId === null) return this.#refuse('The bike could not be stored, and so neither could its sheet.');
+    const readings = readingsByState(bike, setup);
+    const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings });
+    if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
+    const { preferences } = this.#bench;
+    preferences.change({ sheetDraft: null, sheetsSinceCopy: preferences.data.sheetsSinceCopy + 1 });
+    return true;
+  }
+
+  /** How many sheets are only in this browser, once they are so many that a copy is due; null before. */
+  get copyDue(): number | null {
+    const { sheetsSinceCopy } = this.#bench.preferences.data;
+    return sheetsSinceCopy >= COPY_AFTER ? sheetsSinceCopy : null;
+  }
+
+  /** All bikes with their sheets have been saved to a file. */
+  copied(): void {
+    this.#bench.preferences.change({ sheetsSinceCopy: 0 });
+  }
+
+  /** Puts a note right; the sheet keeps both values. True when it is stored. */
+  async correct(id: string, key: string, text: string): Promise<boolean> {
+    const found = this.#sheet(id);
+    if (found === undefined || this.#bikeId === null) return false;
+    const label = NOTES.find((note) => note.key === key)?.label ?? key;
+    const sheet = correctNote(found.sheet, key, label, text, this.#now());
+    return sheet === found.sheet || (await this.#save({ id, sheet }, this.#bikeId));
+  }
+
+  /** Puts the day right; the sheet keeps both. True when it is stored. */
+  async correctDay(id: string, day: string): Promise<boolean> {
+    const found = this.#sheet(id);
+    if (found === undefined || this.#bikeId === null) return false;
+    if (!isDay(day)) return this.#refuse('The day must be a day of the calendar, such as 2026-11-26.');
+    const sheet = correctDay(found.sheet, day, this.#now());
+    return sheet === found.sheet || (await this.#save({ id, sheet }, this.#bikeId));
+  }
+
+  /** Sets the bike on the page as it was on the sheet, as one undo entry. */
+  open(id: string): void {
+    const found = this.#sheet(id);
+    if (found === undefined) return;
+    const { sheet } = found;
+    this.#bench.session.commit((from) => succeed(takeAsSet(from, sheet)), `Set as on ${sheetName(sheet)}`);
+  }
+
+  /** Compares everything with the sheet, under its name, as one undo entry. */
+  useAsBaseline(id: string): void {
+    const found = this.#sheet(id);
+    if (found === undefined) return;
+    const { sheet } = found;
+    const name = sheetName(sheet);
+    this.#bench.session.commit((from) => succeed(setNamedBaseline(from, sheet, name)), `Baseline: ${name}`);
+  }
+
+  async remove(id: string): Promise<void> {
+    const store = this.#keeping?.store ?? null;
+    const found = this.#sheet(id);
+    if (found === undefined || store === null) return;
+    const gone = await store.removeSheet(id);
+    if (!gone.ok) {
+      this.#refuse(gone.reason.sentence);
+      return;
+    }
+    this.refusal = null;
+    this.removed = found;
+    await this.#read();
+  }
+
+  /** Brings back the sheet that was deleted last. */
+  async bringBack(): Promise<void> {
+    const { removed } = this;
+    if (removed === null || this.#bikeId === null) return;
+    if (await this.#save(removed, this.#bikeId)) this.removed = null;
+  }
+
+  #sheet(id: string): KeptSheet | undefined {
+    return this.kept.find((each) => each.id === id);
+  }
+
+  async #save({ id, sheet }: KeptSheet, bikeId: string): Promise<boolean> {
+    const store = this.#keeping?.store ?? null;
+    if (store === null) return this.#refuse('Nothing can be stored yet.');
+    const { day, madeAt } = sheet;
+    const stored: StoredSheet = { id, bikeId, day, madeAt, text: saveSheet(sheet) };
+    const saved = await store.saveSheet(stored);
+    if (!saved.ok) return this.#refuse(saved.reason.sentence);
+    this.refusal = null;
+    await this.#read();
+    return true;
+  }
+
+  async #read(): Promise<void> {
+    if (this.#keeping !== null) await this.show(this.#keeping, this.#bikeId);
+  }
+
+  #refuse(sentence: string): false {
+    this.refusal = sentence;
+    return false;
+  }
+}

@@ -1,0 +1,334 @@
+/** Photo: the picture of the bike on the page, what is being clicked on it, and its clicks in the sheet of measurements. */
+import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
+import type { Pixel } from '../../core/measure/camera.ts';
+import { MEASURE_PARTS, MEASURE_PART_KEYS, type MeasurePartKey } from '../../core/measure/measure-parts.ts';
+import type { NextMeasurement } from '../../core/measure/measured-bike.ts';
+import { placesOn } from '../../core/measure/photo.ts';
+import type { PhotoOutcome } from '../../core/measure/photo.ts';
+import {
+  focalOf,
+  USUAL_BULGE_SD,
+  USUAL_CLICK_SD_PX,
+  usualDepth,
+  usualRimDepth,
+  usualRimRadius,
+  type RimSide,
+  type Usual,
+} from '../../core/measure/photo-usual.ts';
+import { findRimEdge, rimWindow, type NoRimEdge, type RimEdge } from '../../core/measure/rim-edge.ts';
+import { keptPhotoJson, readKeptPhoto, type KeptPhoto } from '../../document/measure-photo.ts';
+import { newId } from '../../storage/new-id.ts';
+import { noPictureWords } from '../../words/photo-words.ts';
+import type { Keeping } from '../keeping/keeping.svelte.ts';
+import { greyWindow, openPicture, type OpenPicture } from './open-picture.ts';
+import { Tape } from './tape.svelte.ts';
+import { knownPhoto } from './tape-rows.ts';
+import type { Workbench } from '../workbench.svelte.ts';
+
+export type Wheel = 'frontWheel' | 'rearWheel';
+
+/** Clicks of one part; a further one takes the place of the oldest. */
+export const MOST_CLICKS = 3;
+/** Clicks near a rim from which its edge is looked for. */
+const EDGE_CLICKS = 3;
+
+/** What a photo needs beside it: each by the first of its kinds, where no row of any of them is there. */
+const SIZES: readonly {
+  readonly kinds: readonly [MeasureKindKey, ...MeasureKindKey[]];
+  readonly parts: readonly MeasurePartKey[];
+}[] = [
+  { kinds: ['axleHeight', 'tyreCode', 'circumference', 'rollOut'], parts: ['frontWheel'] },
+  { kinds: ['axleHeight', 'tyreCode', 'circumference', 'rollOut'], parts: ['rearWheel'] },
+  { kinds: ['offset', 'paperTrail'], parts: [] },
+];
+
+/** Whether what is clicked is a rim. */
+export function isWheel(part: MeasurePartKey): part is Wheel {
+  return part === 'frontWheel' || part === 'rearWheel';
+}
+
+export class Photo {
+  readonly #bench: Workbench;
+  readonly #tape: Tape;
+  #opened = $state.raw<(OpenPicture & { readonly keptAt: number }) | null>(null);
+  /** Why a file was not taken. */
+  trouble = $state<string | null>(null);
+  /** Whether the picture was looked for in the browser and is not there. */
+  isElsewhere = $state(false);
+  /** What the next click is on. */
+  chosen = $state<MeasurePartKey>('frontWheel');
+  rimSide = $state<RimSide>('near');
+  /** Clicks near the rim that is chosen, and the edge found from them, until it is taken. */
+  near = $state.raw<readonly Pixel[]>([]);
+  edge = $state.raw<RimEdge | NoRimEdge | null>(null);
+
+  readonly kept: KeptPhoto | null = $derived.by(() => {
+    const json = this.#tape.photos.at(0);
+    return json === undefined ? null : readKeptPhoto(json);
+  });
+  readonly bitmap: ImageBitmap | null = $derived.by(() => {
+    const opened = this.#opened;
+    return opened !== null && opened.keptAt === this.kept?.keptAt ? opened.bitmap : null;
+  });
+  readonly isResized: boolean = $derived.by(
+    () => this.bitmap !== null && this.#opened?.facts.resized === true,
+  );
+  readonly outcome: PhotoOutcome | null = $derived.by(() => this.#tape.fit?.photos.at(0) ?? null);
+  readonly places: number = $derived.by(() => {
+    const known = this.kept === null ? null : knownPhoto(this.kept);
+    return known === null ? 0 : placesOn(known);
+  });
+  /** What can be clicked on this bike: rims first, then points and marks. */
+  readonly targets: readonly MeasurePartKey[] = $derived.by(() => {
+    const { bike } = this.#bench.session.document;
+    const points = MEASURE_PART_KEYS.filter((key) => {
+      const { shape, applies } = MEASURE_PARTS[key];
+      return (shape === 'point' || shape === 'mark') && applies(bike);
+    });
+    return ['frontWheel', 'rearWheel', ...points];
+  });
+
+  /** Sizes that no photo shows and no row has yet. */
+  readonly missing: readonly NextMeasurement[] = $derived.by(() =>
+    SIZES.filter(
+      ({ kinds, parts }) =>
+        !this.#tape.rows.some(
+          (row) => kinds.some((kind) => kind === row.kind) && row.parts.join() === parts.join(),
+        ),
+    ).map(({ kinds: [kind], parts }) => ({ kind, parts, state: 'onWheels', otherState: null, u: null })),
+  );
+
+  constructor(bench: Workbench) {
+    this.#bench = bench;
+    this.#tape = bench.stateOf(Tape);
+    bench.session.listen({ opened: () => this.#forget() });
+  }
+
+  #forget(): void {
+    this.trouble = null;
+    this.isElsewhere = false;
+    this.drop();
+  }
+
+  /** How often a part or rim was clicked. */
+  count(part: MeasurePartKey): number {
+    if (this.kept === null) return 0;
+    return isWheel(part)
+      ? this.kept.rims.filter(({ wheel }) => wheel === part).length
+      : this.kept.clicks.filter((click) => click.part === part).length;
+  }
+
+  choose(part: MeasurePartKey): void {
+    this.chosen = part;
+    this.drop();
+  }
+
+  /** Takes a file as the photo of the bike, beside which the browser keeps it as it is. */
+  async open(file: File, keeping: Keeping): Promise<void> {
+    const opened = await openPicture(file);
+    if (!opened.ok) {
+      this.trouble = noPictureWords(opened.reason, file.name);
+      return;
+    }
+    this.#forget();
+    const { bitmap, facts } = opened.value;
+    const { kept } = this;
+    const again = kept !== null && this.bitmap === null && sameSize(kept, bitmap);
+    const keptAt = again ? kept.keptAt : keeping.now();
+    this.#opened?.bitmap.close();
+    this.#opened = { ...opened.value, keptAt };
+    if (!again) this.#begin(keptAt, bitmap, facts.focal35);
+    const bikeId = await keeping.keepNow();
+    if (bikeId === null || keeping.store === null) return;
+    keeping.noted(await keeping.store.keepPicture({ id: newId(), bikeId, keptAt, blob: file }));
+  }
+
+  #begin(keptAt: number, { width: widthPx, height: heightPx }: ImageBitmap, focal35: number | null): void {
+    const photo: KeptPhoto = {
+      keptAt,
+      state: 'onWheels',
+      side: 'right',
+      widthPx,
+      heightPx,
+      ...focalOf(focal35, { widthPx, heightPx }),
+      bulgeSd: USUAL_BULGE_SD,
+      clicks: [],
+      rims: [],
+    };
+    this.choose('frontWheel');
+    this.#tape.keepPhotos([keptPhotoJson(photo), ...this.#tape.photos.slice(1)], 'Photo opened');
+  }
+
+  /** Looks for the picture of the photo that is kept with the bike. */
+  async find(keeping: Keeping): Promise<void> {
+    const { kept } = this;
+    const { bikeId, store } = keeping;
+    if (kept === null || this.bitmap !== null || bikeId === null || store === null) return;
+    const pictures = keeping.noted(await store.pictures(bikeId)) ?? [];
+    const picture = pictures.find(({ keptAt }) => keptAt === kept.keptAt);
+    const opened = picture === undefined ? null : await openPicture(picture.blob);
+    if (this.kept?.keptAt !== kept.keptAt || this.bitmap !== null) return;
+    if (opened?.ok === true) {
+      this.#opened?.bitmap.close();
+      this.#opened = { ...opened.value, keptAt: kept.keptAt };
+    }
+    this.isElsewhere = opened?.ok !== true;
+  }
+
+  remove(): void {
+    this.#forget();
+    this.#tape.keepPhotos(this.#tape.photos.slice(1), 'Photo removed');
+  }
+
+  change(changes: Partial<KeptPhoto>, label: string): void {
+    const { kept } = this;
+    if (kept === null) return;
+    this.#tape.keepPhotos([keptPhotoJson({ ...kept, ...changes }), ...this.#tape.photos.slice(1)], label);
+  }
+
+  /** A click on the upright picture, before mirroring. */
+  click({ x, y }: Pixel): void {
+    const { kept, chosen } = this;
+    if (kept === null) return;
+    const at = {
+      x: rounded(Math.min(kept.widthPx, Math.max(0, x))),
+      y: rounded(Math.min(kept.heightPx, Math.max(0, y))),
+    };
+    if (isWheel(chosen)) {
+      this.near = [...this.near, at];
+      this.#lookForEdge();
+      return;
+    }
+    const before = kept.clicks.filter(({ part }) => part === chosen);
+    const others = kept.clicks.filter(({ part }) => part !== chosen);
+    const { value, sd } = this.depthOf(chosen);
+    const click = { part: chosen, xPx: at.x, yPx: at.y, sdPx: USUAL_CLICK_SD_PX, depth: value, depthSd: sd };
+    const { label } = MEASURE_PARTS[chosen];
+    this.change({ clicks: [...others, ...before.slice(1 - MOST_CLICKS), click] }, `Photo: ${label}`);
+  }
+
+  /** Takes back the last click on what is chosen, or the whole edge of a rim. */
+  takeBack(): void {
+    const { kept, chosen } = this;
+    if (kept === null) return;
+    const { label } = MEASURE_PARTS[chosen];
+    if (isWheel(chosen)) {
+      if (this.near.length > 0) {
+        this.near = this.near.slice(0, -1);
+        this.#lookForEdge();
+      } else
+        this.change(
+          { rims: kept.rims.filter(({ wheel }) => wheel !== chosen) },
+          `Photo: ${label} taken back`,
+        );
+      return;
+    }
+    const last = kept.clicks.findLast(({ part }) => part === chosen);
+    this.change({ clicks: kept.clicks.filter((click) => click !== last) }, `Photo: ${label} taken back`);
+  }
+
+  /** Forgets the clicks near a rim that were not taken. */
+  drop(): void {
+    this.near = [];
+    this.edge = null;
+  }
+
+  #lookForEdge(): void {
+    const { bitmap, near } = this;
+    const window = near.length < EDGE_CLICKS ? null : rimWindow(near);
+    const grey = window === null || bitmap === null ? null : greyWindow(bitmap, window);
+    if (near.length < EDGE_CLICKS) this.edge = null;
+    else this.edge = findRimEdge(grey ?? { leftPx: 0, topPx: 0, widthPx: 0, heightPx: 0, light: [] }, near);
+  }
+
+  /** Takes the edge that was found. */
+  acceptEdge(): void {
+    const { kept, chosen, edge } = this;
+    if (kept === null || edge?.ok !== true || !isWheel(chosen)) return;
+    const [depth, radius] = [this.rimDepth(chosen), this.rimRadius(chosen)];
+    const points = edge.points.map(({ x, y }) => ({
+      wheel: chosen,
+      xPx: rounded(x),
+      yPx: rounded(y),
+      sdPx: edge.sdPx,
+      depth: depth.value,
+      depthSd: depth.sd,
+      radius: radius.value,
+      radiusSd: radius.sd,
+    }));
+    const others = kept.rims.filter(({ wheel }) => wheel !== chosen);
+    this.change({ rims: [...others, ...points] }, `Photo: ${MEASURE_PARTS[chosen].label}`);
+    this.drop();
+    this.chosen = chosen === 'frontWheel' && this.count('rearWheel') === 0 ? 'rearWheel' : chosen;
+  }
+
+  /** How far the chosen part stands out toward the camera, as stated with its clicks or as usual. */
+  depthOf(part: MeasurePartKey): Usual {
+    const click = this.kept?.clicks.find((each) => each.part === part);
+    return click === undefined ? usualDepth(part) : { value: click.depth, sd: click.depthSd };
+  }
+
+  setDepth(part: MeasurePartKey, { value: depth, sd: depthSd }: Usual): void {
+    const clicks = (this.kept?.clicks ?? []).map((click) =>
+      click.part === part ? { ...click, depth, depthSd } : click,
+    );
+    this.change({ clicks }, `Photo: depth of ${MEASURE_PARTS[part].label}`);
+  }
+
+  #tyre(wheel: Wheel) {
+    const { setup } = this.#bench.session.document;
+    return wheel === 'frontWheel' ? setup.frontTyre : setup.rearTyre;
+  }
+
+  rimDepth(wheel: Wheel): Usual {
+    return usualRimDepth(this.#tyre(wheel), this.rimSide);
+  }
+
+  /** Radius of the edge that is clicked, as stated with its points or as the tyre's size has it. */
+  rimRadius(wheel: Wheel): Usual {
+    const point = this.kept?.rims.find((each) => each.wheel === wheel);
+    return point === undefined
+      ? usualRimRadius(this.#tyre(wheel))
+      : { value: point.radius, sd: point.radiusSd };
+  }
+
+  setRimRadius(wheel: Wheel, { value: radius, sd: radiusSd }: Usual): void {
+    const rims = (this.kept?.rims ?? []).map((point) =>
+      point.wheel === wheel ? { ...point, radius, radiusSd } : point,
+    );
+    this.change({ rims }, `Photo: rim of ${MEASURE_PARTS[wheel].label}`);
+  }
+
+  /** Which edge of the rims was clicked. */
+  setRimSide(side: RimSide): void {
+    this.rimSide = side;
+    const rims = (this.kept?.rims ?? []).map((point) => {
+      const { value: depth, sd: depthSd } = this.rimDepth(point.wheel);
+      return { ...point, depth, depthSd };
+    });
+    if (rims.length > 0) this.change({ rims }, 'Photo: another edge of the rims');
+  }
+
+  /** Focal length on 35 mm film, mm, with its standard deviation. */
+  readonly focal35: Usual | null = $derived.by(() => {
+    if (this.kept === null) return null;
+    const { focalPx, focalSd } = this.kept;
+    const per = focalOf(1, this.kept).focalPx;
+    return { value: focalPx / per, sd: focalSd / per };
+  });
+
+  setFocal35({ value, sd }: Usual): void {
+    if (this.kept === null) return;
+    const per = focalOf(1, this.kept).focalPx;
+    this.change({ focalPx: value * per, focalSd: sd * per }, 'Photo: focal length');
+  }
+}
+
+/** A hundredth of a pixel is finer than any hand. */
+function rounded(px: number): number {
+  return Math.round(px * 100) / 100;
+}
+
+function sameSize({ widthPx, heightPx }: KeptPhoto, { width, height }: ImageBitmap): boolean {
+  return widthPx === width && heightPx === height;
+}

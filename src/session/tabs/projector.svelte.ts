@@ -1,0 +1,138 @@
+/** What the projector shows: the bike on its way from the baseline to how it stands now, with the readings chosen. */
+import { driveNoun } from '../../core/parts/drive-noun.ts';
+import { adjusterOf } from '../../core/adjusters/all-adjusters.ts';
+import type { AdjusterKey, Setup } from '../../core/adjusters/setup.ts';
+import { metricReading } from '../../core/readings/metric-reading.ts';
+import { QUANTITIES } from '../../core/units/all-quantities.ts';
+import { bikeExtent } from '../../scene/extent.ts';
+import { whyStory } from '../../words/why-words.ts';
+import { CloseUps } from '../close-ups.svelte.ts';
+import { Drawing } from '../drawing.svelte.ts';
+import { mixPlain } from './mix-plain.ts';
+import { Reasons } from './reasons.svelte.ts';
+import { SideView } from '../side-view.svelte.ts';
+import type { PreferenceData } from '../preferences.svelte.ts';
+import type { ReadingRow, Stood } from '../standing.svelte.ts';
+import type { Workbench } from '../workbench.svelte.ts';
+
+/** Size of words on the drawing, as a part of its width: 26 px on a screen of 1920; never below the least, px. */
+const TEXT_PART = 0.0182;
+const LEAST_TEXT_PX = 13;
+/** How long the way from before to now takes, and how long the picture rests at either end, ms. */
+const WAY_MS = 5000;
+const REST_MS = 1500;
+
+export class Projector {
+  readonly #bench: Workbench;
+  readonly #reasons: Reasons;
+  /** How far the bike has come from the baseline to how it stands now, 0 to 1. */
+  part = $state(1);
+  /** Whether figures are shown, in words and on the drawing; a room may be asked first. */
+  figures = $state(true);
+  readonly sideView = new SideView();
+  readonly drawing: Drawing;
+
+  /** The bike as it is shown; where what lies between cannot stand, the nearer end. */
+  readonly live: Stood | null = $derived.by(() => {
+    const { live, baseline } = this.#bench.standing;
+    if (live === null || baseline === null || this.part >= 1) return live;
+    if (this.part <= 0) return baseline;
+    const found = this.#bench.standing.stand({
+      bike: mixPlain(baseline.bike, live.bike, this.part),
+      setup: setupBetween(baseline.setup, live.setup, this.part),
+    });
+    if ('stance' in found) return found;
+    return this.part < 0.5 ? baseline : live;
+  });
+
+  /** Whether there is a way from before to now to show. */
+  readonly hasWay: boolean = $derived.by(
+    () =>
+      this.drawing.differs && this.#bench.standing.baseline !== null && this.#bench.standing.problem === null,
+  );
+
+  /** The readings chosen on the page, of the bike as it is shown. */
+  readonly rows: readonly ReadingRow[] = $derived.by(() => {
+    const { live } = this;
+    if (live === null) return [];
+    const { shown } = this.#bench.preferences.data;
+    return this.#bench.standing.rows
+      .filter(({ reading }) => shown.includes(reading.key))
+      .map((row) => ({ ...row, value: metricReading(row.reading, live.stance) }));
+  });
+
+  /** What changed since the baseline, in lay words; the bike's name where nothing did. */
+  readonly headline: string = $derived.by(() => {
+    const { found } = this.#reasons;
+    const { bike } = this.#bench.session.document;
+    const story =
+      found === null
+        ? null
+        : whyStory(found.splits, found.mechanism, driveNoun(bike.drive.kind), this.#bench.preferences.style);
+    return story?.headline ?? bike.name;
+  });
+
+  constructor(bench: Workbench) {
+    this.#bench = bench;
+    this.#reasons = new Reasons(bench);
+    const { session, standing } = bench;
+    const shownData = (): PreferenceData => {
+      const { data } = bench.preferences;
+      return this.figures ? data : { ...data, labels: false };
+    };
+    const preferences = {
+      get data() {
+        return shownData();
+      },
+      get style() {
+        return bench.preferences.style;
+      },
+    };
+    const show = (): Stood | null => this.live;
+    const shown = {
+      get live() {
+        return show();
+      },
+      get baseline() {
+        return standing.baseline;
+      },
+      get problem() {
+        return standing.problem;
+      },
+    };
+    this.drawing = new Drawing(session, shown, preferences, this.sideView, () =>
+      Math.max(LEAST_TEXT_PX, TEXT_PART * this.sideView.widthPx),
+    );
+    new CloseUps({
+      standing: shown,
+      preferences,
+      drawing: this.drawing,
+      sideView: this.sideView,
+      handles: { boxes: [] },
+    });
+  }
+
+  resize(widthPx: number, heightPx: number): void {
+    const { live } = this.#bench.standing;
+    this.sideView.resize(widthPx, heightPx, live === null ? null : bikeExtent(live.stance));
+  }
+
+  /** Where the looped way from before to now has come to after so long, ms: it rests at either end. */
+  go(passedMs: number): void {
+    const round = passedMs % (2 * REST_MS + WAY_MS);
+    this.part = Math.min(1, Math.max(0, (round - REST_MS) / WAY_MS));
+  }
+}
+
+/** Teeth and links come whole: those of the nearer end. */
+export function setupBetween(from: Setup, to: Setup, part: number): Setup {
+  const near = part < 0.5 ? from : to;
+  const mixed = mixPlain(from, to, part);
+  const counted = (Object.keys(near) as AdjusterKey[]).filter((key) => isCounted(key));
+  return { ...mixed, ...Object.fromEntries(counted.map((key) => [key, near[key]])) };
+}
+
+function isCounted(key: AdjusterKey): boolean {
+  const adjuster = adjusterOf(key);
+  return 'quantity' in adjuster && QUANTITIES[adjuster.quantity].counted !== null;
+}
