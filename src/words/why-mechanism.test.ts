@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { filled } from '../../tests/support/filled.ts';
 import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
-import { DEMO_BIKES } from '../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { RIDE_STATES, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
