@@ -79,6 +79,35 @@ describe('an answer', () => {
     expect((JSON.parse(out) as Printed).rows).toHaveLength(rows.length);
   });
 
+  it('counts the photo that is kept with a bike, and says which one does not count and what was mended', () => {
+    const json = (name: string) =>
+      JSON.parse(readFileSync(new URL(`../../fixtures/${name}.json`, import.meta.url), 'utf8')) as Record<
+        string,
+        unknown
+      >;
+    const bike = json('documents/v4/taped');
+    const [photo] = json('measure/photo').photos as Record<string, unknown>[];
+    const measure = bike.measure as { rows: unknown[] };
+    const withPhotos = (photos: unknown[]) => {
+      const { code, out, err } = measureCommand([
+        written({ ...bike, measure: { ...measure, rows: [], photos } }),
+      ]);
+      expect([code, err]).toEqual([0, '']);
+      return JSON.parse(out) as Printed & { photos: unknown[]; repairs?: string[] };
+    };
+    const counted = withPhotos([photo]);
+    expect(counted.photos).toHaveLength(1);
+    expect(counted.photos[0]).toMatchObject({ suspected: null });
+    expect(counted.repairs).toBeUndefined();
+    const few = withPhotos([photo, { ...photo, clicks: [], rims: [] }, 7]);
+    expect(few.photos).toHaveLength(1);
+    expect(few.readings).toEqual(counted.readings);
+    expect(few.repairs).toEqual([
+      '1 of 3 photos cannot be used and was left out.',
+      'Photo 2 shows fewer than 3 places of this bike; left out.',
+    ]);
+  });
+
   it('starts from a saved bike too', () => {
     const start = JSON.parse(
       readFileSync(new URL('../../fixtures/bikes/plain.json', import.meta.url), 'utf8'),

@@ -28,7 +28,8 @@ name "state", "sd", "outOfPlane", "fromOther" and "off", and a sheet may have "p
 because errors in common cancel.
 
 "status" is solved, notFixed, disagrees or twoAnswers; readings have "value", "unit", "u" (one standard deviation) and
-"fixed". The exit code is 1, with one line, when a row cannot be read or cannot be.
+"fixed". "repairs" says what had to be changed so that FILE could be read. The exit code is 1, with one line, when a
+row cannot be read or cannot be.
 `;
 
 interface Request {
@@ -88,9 +89,15 @@ export function measureCommand(args: readonly string[]): Outcome {
   const { bike, setup, ...rest } = found;
   const change = changeOf({ start, sheet }, request.value.sets);
   if (!change.ok) return refused(change.reason);
-  const printed = change.value === null ? rest : { ...rest, change: change.value };
-  const err = read.value.repairs.map((sentence) => `${sentence}\n`).join('');
-  return { code: 0, out: `${JSON.stringify({ ...printed, bike, setup }, null, 2)}\n`, err };
+  const { repairs } = read.value;
+  const printed = {
+    ...rest,
+    ...(change.value !== null && { change: change.value }),
+    ...(repairs.length > 0 && { repairs }),
+    bike,
+    setup,
+  };
+  return { code: 0, out: `${JSON.stringify(printed, null, 2)}\n`, err: '' };
 }
 
 /** What the adjusters set on the command line change, topped out with exact steps; null where none is set. */

@@ -2,9 +2,11 @@
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
 import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
-import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
+import { MEASURE_PARTS, MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
 import type { StartingBike } from '../core/measure/measured-bike.ts';
+import { LEAST_PLACES, placesOn, type MeasurePhoto } from '../core/measure/photo.ts';
 import type { MeasureRow, MeasureSheet } from '../core/measure/sheet.ts';
+import type { Bike } from '../core/parts/bike.ts';
 import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { FORMAT } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
@@ -96,7 +98,29 @@ function readMeasuredBike(text: string): Result<MeasureFile, string> {
   const { gaugeZeroed, setup, rows } = measure;
   const read = readRows(rows.map((row) => ({ ...row, off: row.off || row.figure.trim() === '' })));
   if (!read.ok) return read;
-  return succeed({ start: { bike, setup }, sheet: { gaugeZeroed, rows: read.value }, wanted: null, repairs });
+  const photos = photosOf(measure.photos ?? [], bike, repairs);
+  if (!photos.ok) return photos;
+  const sheet = { gaugeZeroed, rows: read.value, photos: photos.value };
+  return succeed({ start: { bike, setup }, sheet, wanted: null, repairs });
+}
+
+/** The photos of a saved bike that count; one that does not yet is left out, and said. */
+function photosOf(
+  given: readonly unknown[],
+  bike: Bike,
+  repairs: string[],
+): Result<readonly MeasurePhoto[], string> {
+  const read = readPhotos(given);
+  if (!read.ok) return read;
+  return succeed(
+    read.value.flatMap((photo, index) => {
+      const clicks = photo.clicks.filter(({ part }) => MEASURE_PARTS[part].applies(bike));
+      const seen = { ...photo, clicks };
+      if (placesOn(seen) >= LEAST_PLACES) return [seen];
+      repairs.push(`Photo ${index + 1} shows fewer than ${LEAST_PLACES} places of this bike; left out.`);
+      return [];
+    }),
+  );
 }
 
 function readRows(rows: readonly unknown[]): Result<readonly MeasureRow[], string> {

@@ -95,6 +95,8 @@ describe('a damaged sheet', () => {
     [{ rows: 'x' }, 'measure.rows'],
     [{ rows: [], setup: { frontTeeth: 'x' } }, 'measure.setup'],
     [{ rows: [], tape: 1 }, 'measure.tape'],
+    [{ rows: [], photos: 'x' }, 'measure.photos'],
+    [{ rows: [], photos: ['x', {}] }, 'measure.photos'],
   ] as [Json, string][])('%j is said and the bike opens', (measure, path) => {
     expect(openedWith(measure).repairs.map((each) => each.path)).toEqual([path]);
   });

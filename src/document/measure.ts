@@ -94,7 +94,7 @@ export function measureOf(json: Json | undefined, setup: Setup, repairs: Repair[
   }
   noteUnknownKeys(json, ['gaugeZeroed', 'setup', 'rows', 'photos'], 'measure', repairs);
   const zeroed = ownValue(json, 'gaugeZeroed');
-  const photos = photosOf(ownValue(json, 'photos'));
+  const photos = photosOf(ownValue(json, 'photos'), repairs);
   return {
     gaugeZeroed: zeroed !== false,
     setup: setupOf(ownValue(json, 'setup'), setup, repairs),
@@ -119,31 +119,45 @@ function setupOf(json: Json | undefined, own: Setup, repairs: Repair[]): Setup {
   return own;
 }
 
-/** The groups of values of a list; empty for anything else. */
-function photosOf(json: Json | undefined): readonly JsonObject[] {
-  const given: readonly Json[] = Array.isArray(json) ? json : [];
-  return given.filter(isJsonObject).slice(0, MOST_PHOTOS);
+/** The groups of values of a list. */
+function photosOf(json: Json | undefined, repairs: Repair[]): readonly JsonObject[] {
+  return listOf({ json, path: 'measure.photos', what: 'photos', most: MOST_PHOTOS }, repairs, (each) =>
+    isJsonObject(each) ? [each] : [],
+  );
 }
 
 function rowsOf(json: Json | undefined, repairs: Repair[]): readonly KeptRow[] {
-  if (json === undefined) return [];
-  if (!Array.isArray(json)) {
-    repairs.push({
-      path: 'measure.rows',
-      sentence: `measure.rows is ${showJson(json)}, not a list; left out.`,
-    });
-    return [];
-  }
-  const given: readonly Json[] = json;
-  const good = given.slice(0, MOST_ROWS).flatMap((each): KeptRow[] => {
+  return listOf({ json, path: 'measure.rows', what: 'measured rows', most: MOST_ROWS }, repairs, (each) => {
     const read = v.safeParse(row, each);
     return read.success ? [read.output] : [];
   });
+}
+
+interface GivenList {
+  readonly json: Json | undefined;
+  readonly path: string;
+  readonly what: string;
+  readonly most: number;
+}
+
+/** What can be read of a list; the rest is left out, and said. */
+function listOf<Each>(
+  { json, path, what, most }: GivenList,
+  repairs: Repair[],
+  read: (each: Json) => readonly Each[],
+): readonly Each[] {
+  if (json === undefined) return [];
+  if (!Array.isArray(json)) {
+    repairs.push({ path, sentence: `${path} is ${showJson(json)}, not a list; left out.` });
+    return [];
+  }
+  const given: readonly Json[] = json;
+  const good = given.slice(0, most).flatMap(read);
   const lost = given.length - good.length;
   if (lost > 0)
     repairs.push({
-      path: 'measure.rows',
-      sentence: `${lost} of ${given.length} measured rows cannot be used and ${lost === 1 ? 'was' : 'were'} left out.`,
+      path,
+      sentence: `${lost} of ${given.length} ${what} cannot be used and ${lost === 1 ? 'was' : 'were'} left out.`,
     });
   return good;
 }

@@ -1,5 +1,8 @@
-/** How long a sheet of measurements takes, from the rows as typed to every reading with its ±. */
+/** How long a sheet of measurements takes, from the rows as typed to every reading with its ±, and a rim's edge on a photo. */
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
+import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
+import { onPicture } from '../../src/core/measure/camera.ts';
+import { findRimEdge } from '../../src/core/measure/rim-edge.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import {
   asked,
@@ -10,12 +13,16 @@ import {
   trueValues,
   typedRows,
 } from '../support/measured-sheet.ts';
+import { aimed, CAMERA, RIM_DEPTH, RIM_RADIUS } from '../support/pictured-bike.ts';
+import { renderedPhoto } from '../support/rendered-photo.ts';
 import { timer } from '../support/timed.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goals, ms: a sheet is fitted anew with each figure typed; a long one may be felt. */
 const GOAL_MS = 30;
 const LONG_GOAL_MS = 300;
+/** A hand waits for the edge after its third click. */
+const EDGE_GOAL_MS = 50;
 /** µs in a ms. */
 const US = 1000;
 
@@ -45,5 +52,29 @@ export default function measure(short: boolean): string[] {
     });
     return { what, figure: us / US, unit: 'ms', goal: { most } };
   });
-  return benchTable(lines);
+  return benchTable([...lines, edgeLine(short)]);
+}
+
+/** The edge of a rim on a photo of 12 megapixels that the bike fills, from three clicks. */
+function edgeLine(short: boolean): BenchRow {
+  const [start] = DEMO_BIKES;
+  const origin = originOn(start);
+  const truth = trueValues(origin, 7, 10);
+  const axle = holdBike(postureOf(origin, truth), 'onWheels')?.place('frontAxle');
+  if (axle === null || axle === undefined) throw new Error('the bike cannot be held so');
+  const camera = aimed(CAMERA, 5000);
+  const photo = { leftPx: 0, topPx: 0, ...renderedPhoto(origin, truth, camera, normalNumbers(3)) };
+  const clicks = [0.4, 2.5, 4.6].map((turn) => {
+    const reach = RIM_RADIUS + 3;
+    const at = { x: axle.x + reach * Math.cos(turn), y: axle.y + reach * Math.sin(turn), z: RIM_DEPTH };
+    const pixel = onPicture(camera, at);
+    if (pixel === null) throw new Error('behind the camera');
+    return pixel;
+  });
+  const us = timer(short).timed(() => {
+    const found = findRimEdge(photo, clicks);
+    if (!found.ok) throw new Error(found.reason);
+    return found.sdPx;
+  });
+  return { what: 'the edge of a rim on a photo', figure: us / US, unit: 'ms', goal: { most: EDGE_GOAL_MS } };
 }

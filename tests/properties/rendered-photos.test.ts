@@ -59,19 +59,6 @@ describe('the edge of a rim', () => {
     }
   });
 
-  it('takes 50 ms at most', () => {
-    const camera = aimed(CAMERA, 5000);
-    const photo = whole(renderedPhoto(origin, truth, camera, normalNumbers(3)));
-    const clicks = clicksOn(camera, [0.4, 2.5, 4.6], () => 3);
-    findRimEdge(photo, clicks);
-    const times = Array.from({ length: 9 }, () => {
-      const before = performance.now();
-      findRimEdge(photo, clicks);
-      return performance.now() - before;
-    });
-    expect(times.sort((a, b) => a - b)[4]).toBeLessThan(50);
-  });
-
   it('is refused with its reason where clicks or light make none', () => {
     const flat: GreyWindow = {
       leftPx: 0,

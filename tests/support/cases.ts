@@ -20,9 +20,13 @@ const USUAL = 100;
 
 fc.configureGlobal({ seed: inject('seed'), numRuns: cases(USUAL), reporter: counted });
 
-/** `short` in `npm test`; a test that counts its real checks compares that count with this number too. */
-export function cases(short: number): number {
-  return short * inject('times');
+/**
+ * `short` in `npm test`; a test that counts its real checks compares that count with this number too. A slow property
+ * names the cases that its long form draws at least.
+ */
+export function cases(short: number, long = 0): number {
+  const times = inject('times');
+  return times === 1 ? short : Math.max(long, short * times);
 }
 
 /** Adds what a property has drawn to the report of its test, and fails as the library does by itself. */

@@ -34,6 +34,33 @@ export function aimed(camera: Camera, away: number): Camera {
   };
 }
 
+/**
+ * The same camera beside a bike that leans toward it by so much about the line between its contact patches. What the
+ * camera sees is the same as if it had gone round an upright bike.
+ */
+export function besideLeaning(camera: Camera, lean: number): Camera {
+  const { at, yaw, pitch, roll } = camera;
+  const [c, s] = [Math.cos(lean), Math.sin(lean)];
+  // Along the bike, up and toward the camera of the bike that leans, as the camera has them.
+  const seen = (x: number, y: number, z: number): readonly [number, number, number] => {
+    const [x1, z1] = [x * Math.cos(yaw) - z * Math.sin(yaw), x * Math.sin(yaw) + z * Math.cos(yaw)];
+    const y2 = y * Math.cos(pitch) - z1 * Math.sin(pitch);
+    return [
+      x1 * Math.cos(roll) + y2 * Math.sin(roll),
+      -x1 * Math.sin(roll) + y2 * Math.cos(roll),
+      y * Math.sin(pitch) + z1 * Math.cos(pitch),
+    ];
+  };
+  const [along, up, toward] = [seen(1, 0, 0), seen(0, c, s), seen(0, -s, c)];
+  return {
+    ...camera,
+    at: { x: at.x, y: c * at.y + s * at.z, z: -s * at.y + c * at.z },
+    yaw: Math.atan2(along[2], toward[2]),
+    pitch: Math.asin(up[2]),
+    roll: Math.atan2(up[0], up[1]),
+  };
+}
+
 /** Parts with how far they stand out toward the camera, mm. */
 export const DEPTHS: readonly (readonly [MeasurePartKey, number])[] = [
   ['rearAxle', 120],

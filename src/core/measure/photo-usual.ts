@@ -12,7 +12,7 @@ export interface Usual {
 /** Which edge of a rim is clicked: the one toward the camera, the middle of its bed, or the one behind. */
 export type RimSide = 'near' | 'middle' | 'far';
 
-/** Ends of axles and bolts as they usually stand out from the middle of a bike, mm. */
+/** Ends of axles and bolts as they usually stand out from the middle of a bike, mm. Common practice, no source. */
 const DEPTHS: Partial<Readonly<Record<MeasurePartKey, Usual>>> = {
   rearAxle: { value: 120, sd: 15 },
   frontAxle: { value: 100, sd: 15 },
@@ -25,7 +25,7 @@ const DEPTHS: Partial<Readonly<Record<MeasurePartKey, Usual>>> = {
   tank: { value: 0, sd: 20 },
   loadMark: { value: 0, sd: 30 },
 };
-/** Bolts of links and shock lie near the middle; a mark may be anywhere. */
+/** Bolts of links and shock lie near the middle; a mark may be anywhere. Common practice, no source. */
 const BOLT: Usual = { value: 40, sd: 20 };
 const MARK: Usual = { value: 100, sd: 30 };
 
@@ -34,11 +34,11 @@ export function usualDepth(part: MeasurePartKey): Usual {
   return DEPTHS[part] ?? (MEASURE_PARTS[part].shape === 'mark' ? MARK : BOLT);
 }
 
-/** A flange stands so far over the bed that the inches of a tyre speak of, mm. */
+/** A flange stands so far over the bed that the inches of a tyre speak of, mm. From memory. */
 const FLANGE: Usual = { value: 14, sd: 1.5 };
-/** A rim nobody knows: 17 inches, or much else. */
+/** A rim nobody knows: 17 inches, or much else. Common practice, no source. */
 const UNKNOWN_RIM: Usual = { value: 230, sd: 25 };
-/** Half of a rim as a part of its tyre's width, and of a tyre of no known size, mm. */
+/** Half of a rim as a part of its tyre's width, and of a tyre of no known size, mm. From memory. */
 const HALF_WIDTH = 0.38;
 const UNKNOWN_HALF: Usual = { value: 55, sd: 15 };
 const HALF_SD = 6;
@@ -63,7 +63,10 @@ export function usualRimDepth(tyre: Tyre, side: RimSide): Usual {
 
 /** Diagonal of 35 mm film, mm: 36 by 24. */
 const FILM_DIAGONAL = 43.27;
-/** A lens that the file names, and one that nobody names, which for a bike is a zoomed one; as parts of the focal length (1 σ). */
+/**
+ * A lens that the file names, and one that nobody names, which for a bike is a zoomed one; as parts of the focal length
+ * (1 σ). Common practice, no source.
+ */
 const NAMED_PART = 0.02;
 const UNNAMED = { focal35: 50, part: 0.35 };
 
@@ -76,7 +79,7 @@ export function focalOf(
   return { focalPx, focalSd: focalPx * (focal35 === null ? UNNAMED.part : NAMED_PART) };
 }
 
-/** Standard deviation of a bulge that nobody has measured, per cent at the corners. */
+/** Standard deviation of a bulge that nobody has measured, per cent at the corners. Common practice, no source. */
 export const USUAL_BULGE_SD = 0.25;
-/** Standard deviation of a click by hand in the loupe, pixels. */
+/** Standard deviation of a click by hand in the loupe, pixels. Common practice, no source. */
 export const USUAL_CLICK_SD_PX = 1;

@@ -29,6 +29,8 @@ export class Tape {
 
   /** The fit itself, once it has come; the tab that shows this fetches it beside its panel. */
   fitter = $state.raw<TapeFit | null>(null);
+  /** Whether the fit could not be fetched. */
+  isFitMissing = $state(false);
 
   // Read one by one, so that a turned adjuster fits nothing anew.
   readonly #kept = $derived.by(() => this.#session.history.present.measure);
@@ -62,7 +64,18 @@ export class Tape {
   constructor({ session }: Pick<Workbench, 'session'>) {
     this.#session = session;
     session.listen({ opened: () => (this.open = null) });
-    void import('./tape-fit.ts').then((fitter) => (this.fitter = fitter));
+    void this.fetchFit();
+  }
+
+  /** Fetches the fit; again where it did not come. */
+  async fetchFit(): Promise<void> {
+    try {
+      this.fitter = await import('./tape-fit.ts');
+      this.isFitMissing = false;
+    } catch {
+      // A browser rejects what it cannot fetch.
+      this.isFitMissing = true;
+    }
   }
 
   /** Adds an empty row of a kind behind the others and opens it. */
