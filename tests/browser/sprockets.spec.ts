@@ -141,7 +141,7 @@ test('filters keep what meets them, and the one that takes the last pair away ca
   await page.getByRole('checkbox', { name: 'Chain clears' }).check();
   await typeInto(page, 'Least clearance', '150');
   await expect(count(page)).toHaveText('0 of 45 pairs, topped out');
-  await expect(sprockets(page)).toContainText('No pair is left. The filter for the chain’s gap to the pivot');
+  await expect(sprockets(page)).toContainText('No pair is left. The filter for the chain’s clearance');
   await page.getByRole('button', { name: 'Remove this filter' }).click();
   expect(await pairsShown(page)).toEqual(same);
 });

@@ -29,7 +29,7 @@ export const CAUTION_TRAVEL_TABLE =
 
 /** Where a chain or a slack moves the axle. */
 export const CAUTION_AXLE =
-  'Engine off. Set both sides alike, tighten the axle nut to the manual’s torque, check the brake anchor, and measure the slack again.';
+  'Set both sides alike, tighten the axle nut to the manual’s torque, check the brake anchor, and measure the slack again.';
 
 /** Beside the springs. */
 export const CAUTION_SPRINGS =
