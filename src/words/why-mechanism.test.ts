@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { filled } from '../../tests/support/filled.ts';
 import { linkedBike, sprungSetup } from '../../tests/support/linked-bike.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
-import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { RIDE_STATES, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
@@ -11,6 +10,7 @@ import { standBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { mechanismSentences } from './why-mechanism.ts';
 import { why } from '../core/effects/why.ts';
+import { roadSport } from '../../tests/support/road-sport.ts';
 
 const metric: NumberStyle = { system: 'metric', decimal: '.' };
 
@@ -113,7 +113,7 @@ describe('the mechanism on springs, links and other drives', () => {
   });
 
   it('names the leverage where a longer or a shorter shock alone moves the rear in its travel', () => {
-    const [{ bike, setup }] = DEMO_BIKES;
+    const { bike, setup } = roadSport;
     const rear = (shockLength: number): string | undefined => {
       const before = standBike(bike, setup, 'riderUp');
       const after = standBike(bike, { ...setup, shockLength }, 'riderUp');
