@@ -17,7 +17,7 @@ export type SideViewEffect =
   /** The grabbed handle goes back to its mark. */
   | { readonly kind: 'restore'; readonly handle: string }
   | { readonly kind: 'tapHandle'; readonly handle: string }
-  /** A tap on an empty place, or on any place while a handle is armed. */
+  /** A tap on an empty place, or on any place while a handle waits for its place. */
   | { readonly kind: 'tapPlace'; readonly xPx: number; readonly yPx: number }
   /** A tap on several handles, the nearest first, of which the user has to choose one. */
   | {

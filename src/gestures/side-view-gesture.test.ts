@@ -13,6 +13,7 @@ const CONTEXT: SideViewContext = {
   ],
   hitRadiusPx,
   armed: null,
+  placing: false,
   tapOnly: false,
 };
 const armedWith = (armed: string): SideViewContext => ({ ...CONTEXT, armed });
@@ -212,10 +213,17 @@ describe('handles in reach', () => {
     expect(effectsOf(drag, armedWith('pivot'))[0]).toEqual({ kind: 'grab', handle: 'pivot' });
   });
 
-  it('while a handle is armed a tap gives its place, even on another handle', () => {
+  it('S22: while a handle waits for its place a tap gives it, even on another handle and however near', () => {
     const tap = [mouse('down', 298, 100), mouse('up', 298, 100)];
-    expect(effectsOf(tap, armedWith('pivot'))).toEqual([{ kind: 'tapPlace', xPx: 298, yPx: 100 }]);
-    expect(effectsOf(tap, armedWith('axle'))).toEqual([{ kind: 'tapHandle', handle: 'axle' }]);
+    const place = [{ kind: 'tapPlace', xPx: 298, yPx: 100 }];
+    for (const armed of ['pivot', 'axle'])
+      expect(effectsOf(tap, { ...armedWith(armed), placing: true })).toEqual(place);
+  });
+
+  it('S22: a tap on a handle chooses it, whichever was chosen before, and places nothing', () => {
+    const tap = [mouse('down', 298, 100), mouse('up', 298, 100)];
+    for (const armed of ['pivot', 'axle'])
+      expect(effectsOf(tap, armedWith(armed))).toEqual([{ kind: 'tapHandle', handle: 'axle' }]);
   });
 
   it('hovering is reported once on the way in and once on the way out', () => {

@@ -12,8 +12,10 @@ export interface SideViewContext {
   /** The handles that can be taken now. */
   readonly handles: readonly HandleSpot[];
   readonly hitRadiusPx: (pointer: PointerKind) => number;
-  /** The handle that the next tap puts in its place; null when none waits for one. */
+  /** The handle that was chosen, which a drag takes before others on its spot; null when none is. */
   readonly armed: string | null;
+  /** The next tap puts the armed handle in its place. */
+  readonly placing: boolean;
   /** The handles can be tapped and not dragged: a drag on one pans as on an empty place. */
   readonly tapOnly: boolean;
 }
@@ -170,7 +172,7 @@ function up(gesture: SideViewGesture, input: PointerInput, context: SideViewCont
   const now = last.gesture.doing;
   const end =
     now.kind === 'pressing' && now.press.id === input.id
-      ? doing(last.gesture, NOTHING, tapOf(now.press, now.handles, context.armed))
+      ? doing(last.gesture, NOTHING, tapOf(now.press, now.handles, context.placing))
       : ended(last.gesture, input.id, 'drop');
   return { gesture: end.gesture, effects: [...last.effects, ...end.effects] };
 }
@@ -181,14 +183,10 @@ function isWhereItWas(now: Doing, { id, xPx, yPx }: PointerInput): boolean {
   return presses.some((press) => press.id === id && press.xPx === xPx && press.yPx === yPx);
 }
 
-function tapOf(
-  { startXPx, startYPx }: Press,
-  handles: readonly string[],
-  armed: string | null,
-): SideViewEffect {
+function tapOf({ startXPx, startYPx }: Press, handles: readonly string[], placing: boolean): SideViewEffect {
   const [nearest] = handles;
-  if (armed !== null && nearest === armed) return { kind: 'tapHandle', handle: armed };
-  if (armed !== null || nearest === undefined) return { kind: 'tapPlace', xPx: startXPx, yPx: startYPx };
+  // However near the handle itself is: its hit area is far larger than a step that a mechanic may want.
+  if (placing || nearest === undefined) return { kind: 'tapPlace', xPx: startXPx, yPx: startYPx };
   if (handles.length === 1) return { kind: 'tapHandle', handle: nearest };
   return { kind: 'choose', handles, xPx: startXPx, yPx: startYPx };
 }

@@ -1,28 +1,17 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
 import type { Absent } from '../core/readings/absent.ts';
 import { changeWord } from '../core/readings/change-words.ts';
-import { shownSteps, writeNumber } from '../core/units/number-style.ts';
-import { QUANTITIES } from '../core/units/all-quantities.ts';
+import { writeNumber } from '../core/units/number-style.ts';
+import { mostChanged } from '../words/change-line.ts';
 import { CANNOT_STAND } from './advice.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
-import type { ReadingRow, Standing } from './standing.svelte.ts';
+import type { Standing } from './standing.svelte.ts';
 
 /** Least time between two messages, ms: two a second. */
 const LEAST_GAP_MS = 500;
 
 /** How a bike steers, in the readings that say it shortest. */
 const FIRST_TOLD: readonly string[] = ['rake', 'trail'];
-
-/** How much of a change, counted in changes that a rider notices. */
-function weight(row: ReadingRow, before: number | Absent | undefined): number {
-  if (typeof row.value !== 'number' || typeof before !== 'number') return 0;
-  return Math.abs(row.value - before) / QUANTITIES[row.reading.quantity].noticed;
-}
-
-/** A change of the steering that a rider notices. */
-function isSteering(row: ReadingRow, before: number | Absent | undefined): boolean {
-  return row.reading.group === 'steering' && weight(row, before) >= 1;
-}
 
 export class Announcer {
   readonly #standing: Standing;
@@ -75,27 +64,17 @@ export class Announcer {
   #change(): string | null {
     const { problem, rows } = this.#standing;
     if (problem !== null) return CANNOT_STAND;
-    const { style } = this.#preferences;
-    const { shown } = this.#preferences.data;
-    const changed = rows
-      .filter((row) => shown.includes(row.reading.key))
-      .filter((row) => {
-        const before = this.#told[row.reading.key];
-        return (
-          typeof row.value === 'number' &&
-          typeof before === 'number' &&
-          shownSteps(row.value, row.reading.quantity, style) !==
-            shownSteps(before, row.reading.quantity, style)
-        );
-      })
-      .sort((a, b) => weight(b, this.#told[b.reading.key]) - weight(a, this.#told[a.reading.key]));
-    // What a rider feels at the bar comes first; where the steering stays as it is, whatever changed most.
-    const most = changed.find((row) => isSteering(row, this.#told[row.reading.key])) ?? changed.at(0);
-    if (most === undefined || typeof most.value !== 'number') return null;
-    const before = this.#told[most.reading.key];
-    const value = writeNumber(most.value, most.reading.quantity, style).text;
-    const word = typeof before === 'number' ? `, ${changeWord(most.reading, before, most.value)}` : '';
-    return `${most.reading.label} ${value}${word}`;
+    const { style, data } = this.#preferences;
+    const [most] = mostChanged(
+      rows
+        .filter(({ reading }) => data.shown.includes(reading.key))
+        .map(({ reading, value }) => ({ reading, before: this.#told[reading.key], now: value })),
+      style,
+    );
+    if (most === undefined) return null;
+    const { reading, before, now } = most;
+    const value = writeNumber(now, reading.quantity, style).text;
+    return `${reading.label} ${value}, ${changeWord(reading, before, now)}`;
   }
 
   #tell(message: string, nowMs: number): void {

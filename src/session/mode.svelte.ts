@@ -6,8 +6,10 @@ export type SideViewMode = 'adjusters' | 'edit' | 'measure';
 
 export class Mode {
   current = $state<SideViewMode>('adjusters');
-  /** The point that the next tap places. */
+  /** The point that was chosen in Edit. */
   chosenPoint = $state<PointKey | null>(null);
+  /** The next tap places the chosen point. */
+  placing = $state(false);
   /** The point whose figures are shown: the one last held or chosen. */
   shownPoint = $state<PointKey>('pivot');
   /** The adjuster that the page went to last; a new object each time, so that it goes there again. */
@@ -20,6 +22,12 @@ export class Mode {
 
   change(mode: SideViewMode): void {
     this.current = mode;
-    if (mode !== 'edit') this.chosenPoint = null;
+    if (mode !== 'edit') this.choosePoint(null);
+  }
+
+  /** Chooses a point, or none; the next tap places it only once that is asked for. */
+  choosePoint(key: PointKey | null): void {
+    this.chosenPoint = key;
+    this.placing = false;
   }
 }

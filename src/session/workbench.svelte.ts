@@ -42,7 +42,7 @@ export class Workbench {
   readonly cornerSequence: CornerSequence;
   readonly #ofTabs: object[] = [];
 
-  /** The point that the next tap places; null when the bike no longer has it, after an undo or with other links. */
+  /** The point that is chosen in Edit; null when the bike no longer has it, after an undo or with other links. */
   readonly armedPoint: PointKey | null = $derived.by(() => {
     const { chosenPoint } = this.mode;
     return this.handles.free.some(({ id }) => id === `point-${chosenPoint}`) ? chosenPoint : null;
@@ -104,7 +104,9 @@ export class Workbench {
   /** Shows the figures of the point that a hand has taken. */
   showHandle(id: string): void {
     const handle = this.handles.all.find((each) => each.id === id);
-    if (handle?.target.kind === 'point') this.mode.shownPoint = handle.target.key;
+    if (handle?.target.kind !== 'point') return;
+    this.mode.shownPoint = handle.target.key;
+    if (this.mode.current === 'edit') this.mode.choosePoint(handle.target.key);
   }
 
   /** Shows the whole bike in the window. */
@@ -120,13 +122,12 @@ export class Workbench {
     this.sideView.resize(widthPx, heightPx, fits ? bikeExtent(live.stance) : null);
   }
 
-  /** A tap on a handle, or Enter on it: one end of a dimension, or the point that the next tap places. */
+  /** A tap on a handle, or Enter on it: one end of a dimension, or the point that is chosen. */
   tapHandle({ id, target }: HandleKind): void {
     if (target.kind !== 'point') return;
     this.mode.shownPoint = target.key;
     if (this.mode.current === 'measure') this.measuring.tapPoint(id);
-    else if (this.mode.current === 'edit')
-      this.mode.chosenPoint = this.armedPoint === target.key ? null : target.key;
+    else if (this.mode.current === 'edit') this.mode.choosePoint(target.key);
   }
 
   /** Reads the bike in another ride state; a corner sequence ends. */

@@ -4,7 +4,6 @@ import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
 import { chain, chooseChainPart, openChain } from './support/chain.ts';
 import { openLowChain } from './support/low-chain.ts';
 import { expectNoUndo, field, openAdjuster, undoButton } from './support/panels.ts';
-import { rideStates } from './support/ride.ts';
 import { openPage } from './support/side-view.ts';
 import { pictureText, wordsOf } from './support/side-view-picture.ts';
 import { amissIn, choosePanel } from './support/touch.ts';
@@ -52,7 +51,7 @@ test('the chain that rubs is marked on the side view, its slack drawn, and a tap
   await openLowChain(page);
   // With the rider on board the chain slider leaves this chain no slack to draw.
   await choosePanel(page, 'Readings');
-  await rideStates(page).getByText('Topped out', { exact: true }).tap();
+  await page.getByRole('combobox', { name: 'Ride state' }).selectOption('Topped out');
   expect(wordsOf(await pictureText(page))).toContain('Chain rubs on the chain slider');
   await choosePanel(page, 'Why and more');
   await openChain(page, 'Slack');

@@ -13,6 +13,7 @@ import {
   drawn,
   emptySpot,
   handle,
+  handLine,
   middleOf,
   openPage,
   pxPerMm,
@@ -94,28 +95,38 @@ test('S1: a point is moved from the open page by keyboard alone', async ({ page 
   expect(placeOf(after, 'seat').y - placeOf(before, 'seat').y).toBeCloseTo(1, 2);
 });
 
-test('S1: a point is moved by a tap on it and a tap on its new place', async ({ page }) => {
+test('S22: a tap on a point chooses it and shows its figures, and once placing is asked for the next tap is its place', async ({
+  page,
+}) => {
   await openPage(page, 'Topped out');
   await chooseMode(page, 'Edit');
   await toggleShown(page);
   await page.getByRole('checkbox', { name: /^Snapping/ }).uncheck();
   await toggleShown(page);
-  for (const key of ['seat', 'steeringHead', 'frontAxle'] as const) {
+  for (const [key, placed] of [
+    ['seat', { x: -22, y: -31 }],
+    // However near: inside the point's own hit area.
+    ['steeringHead', { x: -4, y: -5 }],
+    ['frontAxle', { x: -22, y: -31 }],
+  ] as const) {
     const before = await savedDocument(page);
     const scale = await pxPerMm(page, standing(before, 'toppedOut').pose.wheelbase);
     const from = await middleOf(page, `point-${key}`);
     await page.mouse.click(from.x, from.y);
     await expect(handle(page, `point-${key}`)).toHaveAttribute('aria-pressed', 'true');
-    const to = { x: from.x - 22, y: from.y - 31 };
+    await expect(page.getByRole('combobox', { name: 'Point', exact: true })).toHaveValue(key);
+    await expect(handLine(page)).toContainText(/−?[\d.]+ ahead, −?[\d.]+\smm high/);
+    await page.getByRole('button', { name: 'Place it' }).click();
+    const to = { x: from.x + placed.x, y: from.y + placed.y };
     await page.mouse.click(to.x, to.y);
     await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Moved /);
     const after = await savedDocument(page);
     // In the frame the point is where it was tapped; the bike then stands anew, so the screen may show it elsewhere.
     const reached = placeInFrameOf(before, after, key);
     const was = placeOf(before, key);
-    expect(
-      apart({ x: (reached.x - was.x) * scale, y: (was.y - reached.y) * scale }, { x: -22, y: -31 }),
-    ).toBeLessThan(1.5);
+    expect(apart({ x: (reached.x - was.x) * scale, y: (was.y - reached.y) * scale }, placed)).toBeLessThan(
+      1.5,
+    );
     await undo(page);
     await page.keyboard.press('Escape');
     await handle(page, `point-${key}`).focus();

@@ -9,6 +9,7 @@ import {
   chooseMode,
   drawn,
   handle,
+  handLine,
   middleOf,
   openPage,
   sideView,
@@ -36,19 +37,30 @@ async function expectPageStill(page: Page): Promise<void> {
   expect(found).toEqual({ x: 0, y: 0, zoom: 1, left: 0, wide: 390, tall: 0 });
 }
 
-test('S1: a point moves without a drag: tap it, then tap its place', async ({ page }) => {
+test('S1: a point moves without a drag: tap it, ask to place it, then tap its place, however near; Cancel leaves it', async ({
+  page,
+}) => {
   await openPage(page);
   await chooseMode(page, 'Edit');
   const seat = await middleOf(page, 'point-seat');
   await page.touchscreen.tap(seat.x, seat.y);
   await expect(handle(page, 'point-seat')).toHaveAttribute('aria-pressed', 'true');
   const before = await handle(page, 'point-seat').getAttribute('aria-label');
-  await page.touchscreen.tap(seat.x - 24, seat.y - 31);
+  await page.touchscreen.tap(seat.x - 60, seat.y - 60);
+  await expect(handle(page, 'point-seat')).toHaveAttribute('aria-pressed', 'false');
+  await expectNoUndo(page);
+  await page.touchscreen.tap(seat.x, seat.y);
+  await page.getByRole('button', { name: 'Place it' }).tap();
+  await expect(handLine(page)).toContainText('Tap where it belongs.');
+  await page.getByRole('button', { name: 'Cancel' }).tap();
+  await expect(handle(page, 'point-seat')).toHaveAttribute('aria-label', before ?? '');
+  await page.getByRole('button', { name: 'Place it' }).tap();
+  await page.touchscreen.tap(seat.x - 9, seat.y - 12);
   await expect(handle(page, 'point-seat')).not.toHaveAttribute('aria-label', before ?? '');
   await expect(undoButton(page)).toHaveAccessibleName('Undo: Moved seat mark');
   const now = await middleOf(page, 'point-seat');
-  // Snapping takes hold within a few px.
-  expect(apart(now, { x: seat.x - 24, y: seat.y - 31 })).toBeLessThan(12);
+  // Snapping takes hold within 3 mm of the bike, which is less than a px here.
+  expect(apart(now, { x: seat.x - 9, y: seat.y - 12 })).toBeLessThan(2);
   await undo(page);
   await expectNoUndo(page);
 });

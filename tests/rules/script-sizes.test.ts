@@ -38,8 +38,11 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * file that shares no words with the rest, which is 2.4 more of all scripts.
  * Chain and Tape say why a bike cannot stand and bring those words themselves now, 0.4 beyond what a panel had. Tape shares
  * files with its photo, and files apart shrink less: 1.2 more.
+ *
+ * The line below the side view, with what is in the hand and what changed, is 1.4 of all scripts. It comes late with the list
+ * of points on one spot, which the first sight gave back.
  */
-const CEILINGS = { firstSight: 144.3, all: 446, panel: 26.7 };
+const CEILINGS = { firstSight: 144.3, all: 448, panel: 26.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

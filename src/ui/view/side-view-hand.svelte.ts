@@ -39,7 +39,13 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     const handles = handlesNow().map(({ id, screen }) => ({ id, xPx: screen.x, yPx: screen.y }));
     const armed = bench.armedPoint === null ? null : `point-${bench.armedPoint}`;
     const tapOnly = bench.mode.current === 'measure';
-    const stepped = sideViewStep(gesture, input, { handles, hitRadiusPx, armed, tapOnly });
+    const stepped = sideViewStep(gesture, input, {
+      handles,
+      hitRadiusPx,
+      armed,
+      placing: armed !== null && bench.mode.placing,
+      tapOnly,
+    });
     gesture = stepped.gesture;
     stepped.effects.forEach(apply);
   }
@@ -55,11 +61,14 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     const { armedPoint } = bench;
     const { current } = bench.mode;
     if (current === 'measure') bench.measuring.tapPlace(xPx, yPx);
-    else if (current === 'edit' && armedPoint !== null) {
+    else if (bench.mode.placing && armedPoint !== null) {
       bench.moving.placeAt(armedPoint, xPx, yPx);
       // One tap places once; the next one would move a part that nobody meant to move.
-      bench.mode.chosenPoint = null;
-    } else bench.chooseLineAt(xPx, yPx);
+      bench.mode.placing = false;
+    } else {
+      bench.mode.choosePoint(null);
+      bench.chooseLineAt(xPx, yPx);
+    }
   }
 
   function apply(effect: SideViewEffect): void {
@@ -139,7 +148,7 @@ export function sideViewHand(bench: Workbench): SideViewHand {
     });
     if (event.key !== 'Escape') return;
     choice = null;
-    bench.mode.chosenPoint = null;
+    bench.mode.choosePoint(bench.mode.placing ? bench.armedPoint : null);
     bench.measuring.clear();
   }
 

@@ -25,6 +25,11 @@ export function sideView(page: Page): Locator {
   return page.getByRole('application', { name: 'Side view of the bike' });
 }
 
+/** The line below the side view, once what follows the hand is there. */
+export function handLine(page: Page): Locator {
+  return page.locator('section.side-view > .foot');
+}
+
 /** A point such as `point-pivot` or a grip such as `grip-shockLength`. */
 export function handle(page: Page, id: string): Locator {
   return page.locator(`[data-handle="${id}"]`);
