@@ -137,6 +137,11 @@ test('a file of 50 MB is refused without being read', async ({ page }, info) => 
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('5.0');
 });
 
+/** What takes dropped files comes after the first sight. */
+async function expectTakesFiles(page: Page): Promise<void> {
+  await expect(page.locator('[data-takes-files="true"]')).toBeAttached();
+}
+
 /** Drags files over the page, or words when there are none, and lets go of them. */
 async function dropped(
   page: Page,
@@ -149,6 +154,7 @@ async function dropped(
     if (given.length === 0) data.setData('text/plain', 'words');
     return data;
   }, files);
+  await expectTakesFiles(page);
   const over = page.getByRole('application', { name: 'Side view of the bike' });
   await over.dispatchEvent('dragenter', { dataTransfer });
   await over.dispatchEvent('dragover', { dataTransfer });
@@ -186,6 +192,7 @@ test('a dragged file that leaves the page takes the hint along, and dragged word
   page,
 }) => {
   await openPage(page);
+  await expectTakesFiles(page);
   const hint = page.getByText('Drop bike files or a folder to open them');
   const over = page.getByRole('application', { name: 'Side view of the bike' });
   const dataTransfer = await page.evaluateHandle(() => {

@@ -40,9 +40,9 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * files with its photo, and files apart shrink less: 1.2 more.
  *
  * The line below the side view, with what is in the hand and what changed, is 1.4 of all scripts. It comes late with the list
- * of points on one spot, which the first sight gave back.
+ * of points on one spot and with what takes dropped files, which the first sight gave back.
  */
-const CEILINGS = { firstSight: 144.3, all: 448, panel: 26.7 };
+const CEILINGS = { firstSight: 144.3, all: 449, panel: 26.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

@@ -118,7 +118,11 @@ export interface NoticeProps {
 /** The key of what keeps the page on the device. */
 export const OFFLINE = 'offline';
 
-/** What puts the page down on the device, after all parts that a person may ask for. */
+/** The key of what takes files dropped on the page. */
+export const DROP = 'drop';
+
+/** What takes dropped files, and what puts the page down on the device, after all parts that a person may ask for. */
 export const lateNotices = new LatePanels<Component<NoticeProps>>([
+  { key: DROP, load: () => import('./file-drop.svelte') },
   { key: OFFLINE, load: () => import('./offline-notice.svelte') },
 ]);
