@@ -61,6 +61,21 @@ describe('the mechanism in sentences', () => {
     expect(split).toBe(5);
   });
 
+  it('names the torque arm where one holds a shaft’s housing', () => {
+    const housing = { ...plainBike.housing, heldBy: 'torqueArm', armAnchor: { x: -15, y: -80 } } as const;
+    const shaft: Bike = {
+      ...plainBike,
+      drive: { ...plainBike.drive, kind: 'shaft' },
+      housing: { ...housing, boltRadius: 95, armLength: 545 },
+    };
+    const before = standBike(shaft, plainSetup, 'toppedOut');
+    const after = standBike(shaft, { ...plainSetup, shockLength: 8 }, 'toppedOut');
+    if (!before.ok || !after.ok) throw new Error('the shaft does not stand');
+    const text = mechanismSentences(why(before, after), metric).map((each) => each.text);
+    expect(text.join(' ')).toMatch(/Anti-squat, torque arm’s part .* the torque arm (holds|pulls)/);
+    expect(text.join(' ')).not.toMatch(/chain/);
+  });
+
   it('warns when the steering does not centre itself', () => {
     expect(told({ clampOffset: 150 }).join(' ')).toMatch(
       /the steering does not centre itself, do not ride like this/,

@@ -49,7 +49,7 @@ const SWINGARM_PART_WORDS: Readonly<Record<SwingarmPartCause, string>> = {
   pivotAhead: 'how far the pivot is ahead of the rear patch',
   loadTransfer: 'the load-transfer line',
 };
-/** `run` is what pulls beside the pivot: a chain or a belt. */
+/** `run` is what pulls beside the pivot: a chain, a belt or a torque arm. */
 const runWords = (run: string): Readonly<Record<ChainCause, string>> => ({
   pullPerThrust: `the ${run}’s pull for the same thrust`,
   lever: 'its distance from the pivot',
@@ -60,7 +60,7 @@ const runWords = (run: string): Readonly<Record<ChainCause, string>> => ({
 /** The sentences for a change, first what the frame did, then each reading that moved by a visible amount. */
 export function mechanismSentences(explained: Why, style: NumberStyle): WhySentence[] {
   const sentences: WhySentence[] = [];
-  const { loop: run } = driveNoun(explained.drive);
+  const run = explained.torqueArm ? 'torque arm' : driveNoun(explained.drive).loop;
   const eccentric = eccentricSentence(explained, style);
   if (eccentric !== null) sentences.push({ reading: 'swingarmAngle', text: eccentric });
   for (const sunk of travelSentences(explained, style)) sentences.push(sunk);
@@ -129,7 +129,8 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
       },
     },
   );
-  add('antiSquatChain', `Anti-squat, ${run}’s part`, 'percent', explained.chain, runWords(run), {
+  const pulled = explained.torqueArm ? 'antiSquat' : 'antiSquatChain';
+  add(pulled, `Anti-squat, ${run}’s part`, 'percent', explained.chain, runWords(run), {
     more: `the ${run} holds the rear up more`,
     less: `the ${run} holds the rear up less`,
     belowZero: {

@@ -3,9 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import '../../../tests/support/cases.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
+import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
-import { standBike } from '../riding/stand-bike.ts';
+import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import type { Stance } from '../standing/stance.ts';
 import { why, type Split } from './why.ts';
 
@@ -83,6 +84,36 @@ describe('why a change did what it did', () => {
     expect(amount('lever')).toBeLessThan(0);
     expect(amount('pivotAhead')).toBe(0);
     expect(amount('loadTransfer')).toBe(0);
+  });
+
+  it('splits a torque arm’s part by the torque arm’s own pull and lever, which with the swingarm’s make the whole', () => {
+    const housing = { ...plainBike.housing, heldBy: 'torqueArm', armAnchor: { x: -15, y: -80 } } as const;
+    const shaft: Bike = {
+      ...plainBike,
+      drive: { ...plainBike.drive, kind: 'shaft' },
+      housing: { ...housing, boltRadius: 95, armLength: 545 },
+    };
+    const on = (changes: Partial<Setup>, bike = shaft): StandingBike => {
+      const there = standBike(bike, { ...plainSetup, ...changes }, 'toppedOut');
+      if (!there.ok) throw new Error(there.reason);
+      return there;
+    };
+    const before = on({});
+    const after = on({ shockLength: 6 });
+    const explained = why(before, after);
+    const { chain, swingarm, antiSquat: whole } = explained;
+    expect(explained.torqueArm).toBe(true);
+    if (chain === null || swingarm === null || whole === null) throw new Error('nothing is split');
+    expect(remainder(chain)).toBeCloseTo(0, ROUNDING);
+    expect(Math.abs(chain.after)).toBeGreaterThan(1);
+    for (const at of ['before', 'after'] as const)
+      expect(chain[at] + swingarm[at]).toBeCloseTo(whole[at], ROUNDING);
+    // Teeth turn nothing in the housing.
+    const teeth = why(before, on({ rearTeeth: plainSetup.rearTeeth + 4 })).chain;
+    expect(teeth?.parts.every(({ amount }) => amount === 0)).toBe(true);
+    const held = on({}, { ...shaft, housing: { ...shaft.housing, heldBy: 'swingarm' } });
+    expect(why(held, before).chain).toBeNull();
+    expect(why(held, held).chain).toBeNull();
   });
 
   it('has no anti-squat to explain for a bike without mass', () => {

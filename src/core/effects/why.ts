@@ -1,9 +1,8 @@
 /** Why a change did what it did: the change of each main reading, split among its causes so that the parts add up. */
 import { onGround } from '../chassis/pose.ts';
 import { fairSplit } from '../numeric/fair-split.ts';
-import type { DriveKind } from '../parts/drive-kind.ts';
-import { antiSquatChain } from '../readings/anti-squat-chain.ts';
-import { antiSquat } from '../readings/anti-squat.ts';
+import { hasRuns, type DriveKind } from '../parts/drive-kind.ts';
+import { antiSquat, percentOfLoadTransfer } from '../readings/anti-squat.ts';
 import { antiSquatSwingarm } from '../readings/anti-squat-swingarm.ts';
 import type { Reading } from '../readings/reading.ts';
 import { shockLeverage } from '../readings/shock-leverage.ts';
@@ -69,8 +68,10 @@ export interface Why {
   readonly antiSquat: Split<never> | null;
   /** Why the swingarm's part of the anti-squat changed. */
   readonly swingarm: Split<SwingarmPartCause> | null;
-  /** Why the part of chain or belt changed; null where either bike has none. */
+  /** Why the part of chain, belt or torque arm changed; null where either bike has none, or only one a torque arm. */
   readonly chain: Split<ChainCause> | null;
+  /** Whether that part is a shaft's torque arm's. */
+  readonly torqueArm: boolean;
 }
 
 /**
@@ -124,6 +125,7 @@ export function why(before: StandingBike, after: StandingBike): Why {
     antiSquat: unsplit(antiSquat, before, after),
     swingarm: swingarmSplit(before, after),
     chain: chainSplit(before, after),
+    torqueArm: after.torqueHold !== null,
   };
 }
 
@@ -193,20 +195,25 @@ function swingarmSplit(before: Stance, after: Stance): Split<SwingarmPartCause> 
   );
 }
 
-/** The part of chain or belt is −100 · (pull per thrust) · lever / pivot ahead / load-transfer slope. */
+/** The part of chain, belt or torque arm is −100 · (pull per thrust) · lever / pivot ahead / load-transfer slope. */
 function chainSplit(before: Stance, after: Stance): Split<ChainCause> | null {
-  if (typeof antiSquatChain.read(before) !== 'number' || typeof antiSquatChain.read(after) !== 'number')
-    return null;
+  if ((before.torqueHold === null) !== (after.torqueHold === null)) return null;
+  for (const s of [before, after])
+    if (pullOf(s) === null || typeof percentOfLoadTransfer(s, s.chainSlope) !== 'number') return null;
   return split(
     ['pullPerThrust', 'lever', 'pivotAhead', 'loadTransfer'],
     ([pull, lever, ahead, slope]) => (-100 * pull * lever) / ahead / slope,
-    (s) => [
-      s.machine.rearRadius / s.machine.rearSprocketRadius,
-      s.pullLever,
-      s.pose.pivot.x,
-      s.centre.y / s.pose.wheelbase,
-    ],
+    (s) => [...(pullOf(s) ?? []), s.pose.pivot.x, s.centre.y / s.pose.wheelbase],
     before,
     after,
   );
+}
+
+/**
+ * What pulls on arm and wheel for a thrust at the patch, and its lever about the pivot: the upper run, or a torque arm,
+ * which is as far from the axle as `aboutAxle` says. null where the swingarm holds all.
+ */
+function pullOf({ machine, pullLever, torqueHold }: Stance): [pull: number, lever: number] | null {
+  if (torqueHold !== null) return [machine.rearRadius / torqueHold.aboutAxle, torqueHold.aboutPivot];
+  return hasRuns(machine.driveKind) ? [machine.rearRadius / machine.rearSprocketRadius, pullLever] : null;
 }
