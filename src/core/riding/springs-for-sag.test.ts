@@ -1,6 +1,7 @@
 /** Tests of finding springs for a wanted sag. */
 import { describe, expect, it } from 'vitest';
 import { reached, sprung, withForkSprings, withShock } from '../../../tests/support/plain-springs.ts';
+import { sprungMachine } from '../springs/sprung-machine.ts';
 import { sag } from './ride-changes.ts';
 import {
   pickRate,
@@ -106,7 +107,7 @@ describe('the pick from rates at hand', () => {
 
   it('keeps the rider sag exactly and comes nearest to the free sag', () => {
     const { best, choices } = reached(pickRate(advice, wish, 'front', atHand));
-    expect(choices).toHaveLength(7);
+    expect(choices.filter(({ otherRate }) => otherRate === undefined)).toHaveLength(7);
     for (const choice of choices) expect(choice.riderSag).toBeCloseTo(38, 6);
     const miss = choices.map((choice) => Math.abs(choice.freeSag - 25));
     expect([...miss].sort((a, b) => a - b)).toEqual(miss);
@@ -115,6 +116,30 @@ describe('the pick from rates at hand', () => {
     );
     expect(Math.abs(best.rate - nearest)).toBeLessThanOrEqual(0.5);
     expect(best.turns).toBe(best.preload);
+  });
+
+  it('tries neighbouring rates, one in each leg, which sag as a fork with these two unlike legs does', () => {
+    const few = { ...atHand, rates: [8, 9, 11] };
+    const { choices } = reached(pickRate(advice, wish, 'front', few));
+    const pairs = choices.filter(({ otherRate }) => otherRate !== undefined);
+    expect(pairs.map(({ rate, otherRate }) => [rate, otherRate]).sort()).toEqual([
+      [8, 9],
+      [9, 11],
+    ]);
+    for (const { rate, otherRate = 0, preload, freeSag, riderSag } of pairs) {
+      const { fork, shock } = advice.sprung.springs;
+      const { springTravel, air } = fork;
+      const otherLeg = { rate: otherRate, preload, springTravel, spring: { kind: 'oneRate' }, air } as const;
+      const unlike = reached(
+        sprungMachine(advice.sprung.machine, { fork: { ...fork, rate, preload, otherLeg }, shock }),
+      );
+      const sits = reached(sag(unlike));
+      expect(sits.rider.front).toBeCloseTo(riderSag, 7);
+      expect(sits.free.front).toBeCloseTo(freeSag, 7);
+      expect(riderSag).toBeCloseTo(38, 6);
+    }
+    const rear = reached(pickRate(advice, wish, 'rear', { ...atHand, rates: [80, 90] }));
+    expect(rear.choices.every(({ otherRate }) => otherRate === undefined)).toBe(true);
   });
 
   it('softer springs need more preload and leave less free sag', () => {

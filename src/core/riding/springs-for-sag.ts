@@ -23,6 +23,8 @@ export interface SagWish {
 export interface CoilAdvice {
   /** N/mm of one leg's or one shock's coil. */
   readonly rate: number;
+  /** N/mm of the coil in the other fork leg where it is not the same; left out where both are. */
+  readonly otherRate?: number;
   /** mm; below zero the spring would have to stand loose at full extension. */
   readonly preload: number;
 }
@@ -93,10 +95,17 @@ function withAdvice(sprung: SprungMachine, front: EndAdvice, rear: EndAdvice): S
 
 function setTo(end: MainSupport, advice: EndAdvice): Partial<MainSupport> {
   if (advice.kind === 'coil')
-    return { rate: advice.rate, preload: advice.preload, spring: { kind: 'oneRate' } };
+    return { rate: meanRate(advice), preload: advice.preload, spring: { kind: 'oneRate' } };
   if (advice.kind === 'preload') return { preload: advice.preload };
   const pressure = advice.pressure * NEWTON_A_SQUARE_MM_PER_BAR;
   return end.air === null ? {} : { air: { ...end.air, pressure } };
+}
+
+type Coils = Pick<CoilAdvice, 'rate' | 'otherRate'>;
+
+/** Two legs pressed alike push as if each held a spring of their mean rate. */
+function meanRate({ rate, otherRate = rate }: Coils): number {
+  return (rate + otherRate) / 2;
 }
 
 /** Springs alike that the rate and preload of an end set. */
@@ -194,9 +203,19 @@ export interface RateChoices {
   readonly refused: readonly { readonly rate: number; readonly why: NoEquilibrium }[];
 }
 
+/** The rates to try: each alone and, in a fork with two legs alike, each with the next stiffer one in the other leg. */
+function coilsToTry(sprung: SprungMachine, end: 'front' | 'rear', rates: readonly number[]): Coils[] {
+  const { legs, otherLeg } = sprung.springs.fork;
+  const alike = rates.map((rate) => ({ rate }));
+  if (end === 'rear' || legs !== 2 || otherLeg !== null) return alike;
+  const inOrder = rates.filter((rate) => rate > 0 && Number.isFinite(rate)).sort((a, b) => a - b);
+  return [...alike, ...inOrder.slice(1).map((otherRate, i) => ({ rate: inOrder[i], otherRate }))];
+}
+
 /**
  * Of the rates at hand for one end, each with the preload that gives the rider sag wanted, the one that comes
- * nearest to the wanted free sag. No answer when none of them can give the rider sag within the adjuster's range.
+ * nearest to the wanted free sag. A fork with two legs alike can also take two neighbouring rates, one in each leg,
+ * which push as a pair of their mean. No answer when none of them can give the rider sag within the adjuster's range.
  */
 export function pickRate(
   advice: SpringAdvice,
@@ -212,12 +231,13 @@ export function pickRate(
   const count = springsAlike(sprung, end);
   const choices: RateChoice[] = [];
   const refused: { rate: number; why: NoEquilibrium }[] = [];
-  for (const rate of atHand.rates) {
+  for (const coils of coilsToTry(sprung, end, atHand.rates)) {
+    const { rate } = coils;
     if (!(rate > 0 && Number.isFinite(rate))) {
       refused.push({ rate, why: refuse('rateNotAboveZero', { end, found: rate, limit: 0 }) });
       continue;
     }
-    const coil: CoilAdvice = { rate, preload: force / (count * rate) - stroke };
+    const coil: CoilAdvice = { ...coils, preload: force / (count * meanRate(coils)) - stroke };
     const set: EndAdvice = { kind: 'coil', ...coil };
     const bike = withAdvice(sprung, end === 'front' ? set : advice.front, end === 'rear' ? set : advice.rear);
     const sits = bike.ok ? sag(bike) : bike;

@@ -15,7 +15,7 @@ import {
 import type { SpringLaw } from '../../core/springs/spring-law.ts';
 import { sprungMachine } from '../../core/springs/sprung-machine.ts';
 import type { Travel } from '../../core/standing/stance.ts';
-import { setAdjuster, setSupport, type Edited } from '../../document/edits.ts';
+import { setAdjuster, setOtherLeg, setSupport, type Edited } from '../../document/edits.ts';
 import type { BikeDocument } from '../../document/document.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Preferences } from '../preferences.svelte.ts';
@@ -143,9 +143,30 @@ export class Springs {
       if (advice.kind === 'preload' || !first.ok) return first;
       const second = setAdjuster(first.value, rate, advice.rate);
       const { support } = from.bike[part];
-      if (!second.ok || support === null) return second;
-      return setSupport(second.value, part, { ...support, spring: { kind: 'oneRate' } });
+      if (!second.ok) return second;
+      const alike =
+        support === null
+          ? second
+          : setSupport(second.value, part, { ...support, spring: { kind: 'oneRate' } });
+      return alike.ok && advice.otherRate !== undefined
+        ? withOtherRate(alike.value, advice.otherRate)
+        : alike;
     };
     this.#session.commit(edit, end === 'front' ? 'Fork springs' : 'Shock spring');
   }
+}
+
+/** The other fork leg like the first, but with a spring of its rate. */
+function withOtherRate(from: BikeDocument, rate: number): Edited {
+  const { fork } = from.bike;
+  const { forkPreload, forkAirGap, forkAirPressure } = from.setup;
+  return setOtherLeg(from, {
+    rate,
+    preload: forkPreload,
+    springTravel: fork.ends.springTravel,
+    spring: { kind: 'oneRate' },
+    air: fork.support?.air ?? null,
+    airGap: forkAirGap,
+    airPressure: forkAirPressure,
+  });
 }
