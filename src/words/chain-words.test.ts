@@ -7,6 +7,7 @@ import type { SlackToSet } from '../core/chain/slack-to-set.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import {
   clearanceWords,
+  lowerClearanceWords,
   exactLinksText,
   misfitWords,
   noSlackToSetWords,
@@ -70,7 +71,7 @@ describe('chains and places', () => {
 });
 
 describe('slack', () => {
-  const at = { ok: true, rearTravel: 40, onGuide: false } as const;
+  const at = { ok: true, rearTravel: 40, onGuide: false, underGuide: false } as const;
 
   it('is written up and down together, or as how much too short the chain is', () => {
     const slack = { ok: true, up: 9.9, down: 10.2, total: 20.1 } as const;
@@ -173,6 +174,24 @@ describe('the clearance to the chain slider', () => {
     );
     expect(plain(clearanceWords({ ...clearance, leastGap: -4, leastAt: 40 }, false, 130, style))).toMatch(
       /^The upper run passes 4\.0 mm below the pivot’s centre/,
+    );
+  });
+
+  it('the lower run is told in a sentence, clear or pulled tight under the pivot', () => {
+    const none: GuideClearance = {
+      ok: true,
+      rearTravel: [],
+      gap: [],
+      leastGap: 12.4,
+      leastAt: 130,
+      touching: [],
+    };
+    expect(plain(lowerClearanceWords(none, 130, style))).toBe(
+      'The lower run stays 12.4 mm clear under the pivot with the wheel bottomed.',
+    );
+    const some = { ...none, leastGap: -3, leastAt: 90, touching: [{ from: 60, to: 130 }] };
+    expect(plain(lowerClearanceWords(some, 130, style))).toBe(
+      'Pulled tight, the lower run lies on the chain slider [rub strip] under the pivot from 60.0 mm of rear travel to bottomed. A free run would pass 3.0 mm too high at 90.0 mm of rear travel.',
     );
   });
 

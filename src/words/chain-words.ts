@@ -54,6 +54,8 @@ export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: N
       return `too tight: the chain is ${length(-spare, style)} too short`;
     case 'tooSlack':
       return `${length(spare, style)} too long`;
+    case 'underGuide':
+      return 'the chain slider under the pivot presses on it';
     case 'notConverged':
     case 'notANumber':
       return 'not found with these figures';
@@ -142,6 +144,11 @@ function stretchWords({ from, to }: TravelStretch, wheelTravel: number, style: N
   return `from ${length(from, style)} to ${length(to, style)} of rear travel`;
 }
 
+function travelWords(travel: number, wheelTravel: number, style: NumberStyle): string {
+  if (travel <= 0) return 'with the wheel hanging';
+  return travel >= wheelTravel ? 'with the wheel bottomed' : `at ${length(travel, style)} of rear travel`;
+}
+
 /** Where the chain comes nearest to the pivot's guide, and over which stretch it lies on it. */
 export function clearanceWords(
   clearance: GuideClearance,
@@ -150,12 +157,7 @@ export function clearanceWords(
   style: NumberStyle,
 ): string {
   const { leastGap, leastAt, touching } = clearance;
-  const at =
-    leastAt <= 0
-      ? 'with the wheel hanging'
-      : leastAt >= wheelTravel
-        ? 'with the wheel bottomed'
-        : `at ${length(leastAt, style)} of rear travel`;
+  const at = travelWords(leastAt, wheelTravel, style);
   if (touching.length > 0) {
     const where = touching.map((stretch) => stretchWords(stretch, wheelTravel, style)).join(' and ');
     return `The chain lies on the chain slider [rub strip] ${where}. A free run would pass ${length(-leastGap, style)} too low ${at}.`;
@@ -166,6 +168,19 @@ export function clearanceWords(
   return leastGap >= 0
     ? `The upper run stays clear: least clearance ${length(leastGap, style)} ${at}, to ${what}.`
     : `The upper run passes ${length(-leastGap, style)} below ${what}, ${at}.`;
+}
+
+/** Where the lower run comes nearest to the guide under the pivot, and over which stretch it lies on it. */
+export function lowerClearanceWords(
+  { leastGap, leastAt, touching }: GuideClearance,
+  wheelTravel: number,
+  style: NumberStyle,
+): string {
+  const at = travelWords(leastAt, wheelTravel, style);
+  if (touching.length === 0)
+    return `The lower run stays ${length(leastGap, style)} clear under the pivot ${at}.`;
+  const where = touching.map((stretch) => stretchWords(stretch, wheelTravel, style)).join(' and ');
+  return `Pulled tight, the lower run lies on the chain slider [rub strip] under the pivot ${where}. A free run would pass ${length(-leastGap, style)} too high ${at}.`;
 }
 
 /** What a chain on its guide does, where it lies on it hardest. `freeLever` and `guideRadius` in mm. */

@@ -1,7 +1,9 @@
 /** Tests of which chains a bike with its adjusters set can take. */
 import { describe, expect, it } from 'vitest';
-import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
-import { setAxlePosition } from '../standing/chain-in-frame.ts';
+import { chainByHull } from '../../../tests/support/chain-by-hull.ts';
+import { plainBike, plainSetup, withFrame, withSwingarm } from '../../../tests/support/plain-bike.ts';
+import { axleInFrame, setAxlePosition } from '../standing/chain-in-frame.ts';
+import { loopOf } from '../standing/chain-of.ts';
 import { chainFit, nearestChain } from './chain-fit.ts';
 import { machine } from '../standing/machine.ts';
 
@@ -38,6 +40,31 @@ describe('chains tried on a bike', () => {
     const none = { ...plainSetup, rearTyre: { diameter: 1 } };
     expect(chainFit(bike, none, 110)).toMatchObject({ ok: false, reason: 'tyreSizeImpossible' });
     expect(nearestChain(bike, none, 0)).toMatchObject({ ok: false, reason: 'tyreSizeImpossible' });
+  });
+});
+
+describe('a chain that the guide under the pivot bends', () => {
+  it('puts the axle where the hull of sprockets and guide has its links', () => {
+    const radius = 70;
+    const guided = withFrame(bike, { guideRadius: null, lowerGuideRadius: radius });
+    const taut = { ...plainSetup, chainSlack: 0 };
+    const loop = loopOf(guided.drive, taut.frontTeeth, taut.rearTeeth);
+    const places = LINKS.flatMap((links) => {
+      const fit = chainFit(guided, taut, links);
+      return fit.ok ? [fit] : [];
+    });
+    expect(places.length).toBeGreaterThan(1);
+    for (const { links, axlePosition } of places) {
+      const made = machine(guided, taut);
+      if (!made.ok) throw new Error(made.reason);
+      const axle = axleInFrame(made, 0, axlePosition);
+      if ('ok' in axle) throw new Error(axle.reason);
+      const guide = { centre: { x: 0, y: 0 }, radius };
+      const round = chainByHull(loop, axle, made.places.countershaft, guide);
+      expect(Math.abs(round - links) * loop.pitch).toBeLessThan(1e-4);
+      const free = chainFit(withFrame(guided, { lowerGuideRadius: null }), taut, links);
+      if (free.ok) expect(free.axlePosition).toBeGreaterThan(axlePosition + 0.05);
+    }
   });
 });
 

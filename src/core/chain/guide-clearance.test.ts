@@ -3,7 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
 import { made, standing } from '../../../tests/support/standing.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
-import { fewestClearFrontTeeth, guideClearance, guideGap, type GuideClearance } from './guide-clearance.ts';
+import { lowerPull, lowerRunLever } from '../standing/drive-slopes.ts';
+import {
+  fewestClearFrontTeeth,
+  guideClearance,
+  guideGap,
+  lowerGuideClearance,
+  lowerGuideGap,
+  type GuideClearance,
+} from './guide-clearance.ts';
 
 const loop = chainLoop(15, 45, 15.875);
 const low = withFrame(plainBike, { countershaft: { x: 75, y: -15 }, guideRadius: 30 });
@@ -61,6 +69,35 @@ describe('the gap to the guide', () => {
 
   it('has no answer where the arm cannot reach', () => {
     expect(guideGap(made(), loop, 3000)).toMatchObject({ ok: false, reason: 'swingarmCannotReach' });
+  });
+});
+
+describe('the gap to the guide under the pivot', () => {
+  const near = withFrame(plainBike, { guideRadius: null, lowerGuideRadius: 50 });
+
+  it('is that of the standing bike, and the stretch it lies on ends where the gap is zero', () => {
+    const found = lowerGuideClearance(made(near), loop, 14);
+    if (!found.ok) throw new Error(found.reason);
+    found.rearTravel.forEach((rear, i) => {
+      const on = standing(near, plainSetup, { front: 30, rear });
+      expect(found.gap[i]).toBeCloseTo(-lowerRunLever(on) - 50, 9);
+      const touched = found.touching.some(({ from, to }) => rear >= from && rear <= to);
+      expect(touched).toBe(lowerPull(on).onGuide);
+    });
+    expect(found.touching).toHaveLength(1);
+    const [{ from, to }] = found.touching;
+    for (const end of [from, to])
+      if (end > 0 && end < 130) expect(lowerGuideGap(made(near), loop, end)).toBeCloseTo(0, 8);
+    expect(from > 0 || to < 130).toBe(true);
+  });
+
+  it('touches nothing without a guide, and is counted from the pivot’s centre then', () => {
+    const bare = made(withFrame(plainBike, { guideRadius: null, lowerGuideRadius: null }));
+    const found = lowerGuideClearance(bare, loop, 5);
+    if (!found.ok) throw new Error(found.reason);
+    expect(found.touching).toEqual([]);
+    const withOne = lowerGuideGap(made(near), loop, 40);
+    expect(Number(lowerGuideGap(bare, loop, 40)) - Number(withOne)).toBeCloseTo(50, 9);
   });
 });
 

@@ -1,9 +1,9 @@
-/** The gap between chain and pivot guide through the whole travel, where it closes, and which front sprocket keeps it open. */
+/** The gaps between chain and pivot guides through the whole travel, where they close, and which front sprocket keeps the upper open. */
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { chainLoop, type ChainLoop } from '../drive/chain-loop.ts';
 import { highestBetween } from '../numeric/highest-between.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
-import { chainAt, setAxlePosition, type ChainMachine } from '../standing/chain-in-frame.ts';
+import { chainAt, lowerRunInFrame, setAxlePosition, type ChainMachine } from '../standing/chain-in-frame.ts';
 
 /** A stretch of the rear travel, mm. */
 export interface TravelStretch {
@@ -13,7 +13,7 @@ export interface TravelStretch {
 
 export interface GuideClearance {
   readonly ok: true;
-  /** Even places from hanging to bottomed, mm, and the gap at each: free upper run above the guide's pitch-line radius. */
+  /** Even places from hanging to bottomed, mm, and the gap at each, of the straight run to the guide's pitch-line radius. */
   readonly rearTravel: readonly number[];
   readonly gap: readonly number[];
   readonly leastGap: number;
@@ -35,30 +35,67 @@ export function guideGap(machine: ChainMachine, loop: ChainLoop, rearTravel: num
   return 'ok' in path ? path : path.topLever - guideRadius;
 }
 
-/** The gap through the whole travel at `count` places, its least, and where the chain lies on the guide. */
+/**
+ * Gap of the straight lower run below the guide under the pivot, mm, at a rear travel, as in the reading of the same
+ * name; without a guide, below the pivot's centre. Zero or less: the chain pulled tight lies on the guide.
+ */
+export function lowerGuideGap(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  rearTravel: number,
+): number | NoLinkage {
+  const lowerGuideRadius = machine.lowerGuideRadius ?? 0;
+  const run = lowerRunInFrame({ ...machine, lowerGuideRadius }, loop, rearTravel, setAxlePosition(machine));
+  return 'ok' in run ? run : run.gap;
+}
+
+/** The upper run's gap through the whole travel at `count` places, its least, and where the chain lies on the guide. */
 export function guideClearance(
   machine: ChainMachine,
   loop: ChainLoop,
   count: number,
 ): GuideClearance | NoLinkage {
-  const { wheelTravel } = machine.rear;
+  const touches = (at: number): boolean => {
+    const path = chainAt(machine, loop, at, setAxlePosition(machine));
+    return !('ok' in path) && path.onGuide;
+  };
+  return clearance((at) => guideGap(machine, loop, at), touches, machine.rear.wheelTravel, count);
+}
+
+/** The same of the lower run and the guide under the pivot, which it lies on where it is pulled tight. */
+export function lowerGuideClearance(
+  machine: ChainMachine,
+  loop: ChainLoop,
+  count: number,
+): GuideClearance | NoLinkage {
+  const touches = (at: number): boolean => {
+    const path = chainAt(machine, loop, at, setAxlePosition(machine));
+    return !('ok' in path) && path.underGuide;
+  };
+  return clearance((at) => lowerGuideGap(machine, loop, at), touches, machine.rear.wheelTravel, count);
+}
+
+function clearance(
+  gapOf: (rearTravel: number) => number | NoLinkage,
+  touches: (rearTravel: number) => boolean,
+  wheelTravel: number,
+  count: number,
+): GuideClearance | NoLinkage {
   const rearTravel: number[] = [];
   const gap: number[] = [];
   for (let i = 0; i < count; i++) {
     const at = (wheelTravel * i) / (count - 1);
-    const found = guideGap(machine, loop, at);
+    const found = gapOf(at);
     if (typeof found !== 'number') return found;
     rearTravel.push(at);
     gap.push(found);
   }
   const gapAt = (at: number): number => {
-    const found = guideGap(machine, loop, at);
+    const found = gapOf(at);
     return typeof found === 'number' ? found : NaN;
   };
   const least = highestBetween((at) => -gapAt(at), 0, wheelTravel, count);
-  const lowest = chainAt(machine, loop, least.x, setAxlePosition(machine));
-  const clear = 'ok' in lowest || !lowest.onGuide;
-  const touching = clear ? [] : stretches(gapAt, rearTravel, gap, least.x);
+  const touching = touches(least.x) ? stretches(gapAt, rearTravel, gap, least.x) : [];
   return { ok: true, rearTravel, gap, leastGap: -least.value, leastAt: least.x, touching };
 }
 

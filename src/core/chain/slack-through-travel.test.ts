@@ -10,11 +10,19 @@ import { chainLoop } from '../drive/chain-loop.ts';
 import { chainAt, setAxlePosition } from '../standing/chain-in-frame.ts';
 import { hangingOn, slackAt, slackThroughTravel } from './slack-through-travel.ts';
 import { tightestPlace } from './tightest-place.ts';
-import { machine } from '../standing/machine.ts';
+import { machine, type Machine } from '../standing/machine.ts';
+import { hangingPoints } from '../drive/hanging-run.ts';
 import { slackToSet } from './slack-to-set.ts';
 
 const loop = chainLoop(15, 45, 15.875);
 const chain = { loop, links: 114, axlePosition: 12 };
+
+/** Links of the taut chain with the wheel hanging. */
+function linksAt(on: Machine): number {
+  const path = chainAt(on, loop, 0, setAxlePosition(on));
+  if ('ok' in path) throw new Error(path.reason);
+  return path.links;
+}
 
 describe('slack with the axle where it is', () => {
   it('is the chain that the standing bike’s centres leave over', () => {
@@ -44,6 +52,30 @@ describe('slack with the axle where it is', () => {
     expect(bent.onGuide).toBe(true);
     expect(free.onGuide).toBe(false);
     expect(bent.spare).toBeLessThan(free.spare);
+  });
+
+  it('is less for a chain that the guide under the pivot bends, which then does not hang free', () => {
+    const bare = withFrame(plainBike, { guideRadius: null });
+    const low = withFrame(bare, { lowerGuideRadius: 60 });
+    const bent = slackAt(made(low), { ...chain, links: 116 }, 0);
+    const free = slackAt(made(bare), { ...chain, links: 116 }, 0);
+    if (!bent.ok || !free.ok || !bent.slack.ok || !free.slack.ok) throw new Error('no slack');
+    expect([bent.underGuide, free.underGuide]).toEqual([true, false]);
+    expect(bent.spare).toBeLessThan(free.spare);
+    expect(bent.slack.total).toBeLessThan(free.slack.total);
+    const on = standing(low, { ...plainSetup, axlePosition: 12 });
+    const { machine: parts } = on;
+    // So little spare chain that the guide presses on it, and so much that it hangs clear.
+    const taut = linksAt(parts);
+    expect(hangingOn(on, loop, taut + 0.001)).toMatchObject({ ok: false, reason: 'underGuide' });
+    expect(hangingOn(on, loop, taut - 0.001)).toMatchObject({ ok: false, reason: 'tooTight' });
+    const clear = hangingOn(on, loop, taut + 1);
+    if (!clear.ok) throw new Error(clear.reason);
+    const centre = on.pose.pivot;
+    const nearest = Math.min(
+      ...hangingPoints(clear, 2001).map((p) => Math.hypot(p.x - centre.x, p.y - centre.y)),
+    );
+    expect(nearest).toBeGreaterThan(60);
   });
 
   it('grows as the chain wears, by its wear over the whole length', () => {

@@ -3,7 +3,7 @@ import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { lowerRun } from '../drive/lower-run.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { chainSlack, type RunSlack, type NoSlack } from '../drive/run-slack.ts';
-import { hangingRun, type HangingRun, type NoHangingRun } from '../drive/hanging-run.ts';
+import { hangingRun, hangsClear, type HangingRun, type NoHangingRun } from '../drive/hanging-run.ts';
 import { lowerRunInFrame, chainAt, setAxlePosition, type ChainMachine } from '../standing/chain-in-frame.ts';
 import type { Stance } from '../standing/stance.ts';
 
@@ -22,8 +22,9 @@ export interface SlackAt {
   readonly spare: number;
   /** How far the lower run's middle can be pushed up and pulled down, or why it cannot. */
   readonly slack: RunSlack | NoSlack;
-  /** Whether the taut upper run lies on the pivot's guide. */
+  /** Whether the taut upper run lies on the pivot's guide, and the lower run under its own. */
   readonly onGuide: boolean;
+  readonly underGuide: boolean;
 }
 
 /** Slack with the rear axle risen by `rearTravel` mm. No answer where the arm cannot reach or the sprockets overlap. */
@@ -34,7 +35,8 @@ export function slackAt(machine: ChainMachine, chain: FittedChain, rearTravel: n
   const run = lowerRunInFrame(machine, loop, rearTravel, axlePosition);
   if ('ok' in run) return run;
   const spare = (links - path.links) * loop.pitch;
-  return { ok: true, rearTravel, spare, slack: chainSlack(run, spare), onGuide: path.onGuide };
+  const { onGuide, underGuide } = path;
+  return { ok: true, rearTravel, spare, slack: chainSlack(run, spare), onGuide, underGuide };
 }
 
 /**
@@ -56,7 +58,8 @@ export function slackThroughTravel(
 
 /**
  * How the lower run of a standing bike hangs, in the ground frame, with a chain of `links` links and the axle where
- * it is set: for the drawing and for the drop at the middle of the run. No answer without spare chain.
+ * it is set: for the drawing and for the drop at the middle of the run. No answer without spare chain, nor where the
+ * guide under the pivot presses on the hanging run.
  */
 export function hangingOn(
   stance: Stance,
@@ -68,7 +71,11 @@ export function hangingOn(
   if ('ok' in path) return path;
   const rear = stance.rearAxle;
   const front = stance.countershaft;
-  const run = lowerRun(loop, rear, front);
+  const { lowerGuideRadius: radius } = machine;
+  const run = lowerRun(loop, rear, front, radius === null ? null : { centre: stance.pose.pivot, radius });
   if (run === null) return { ok: false, reason: 'sprocketsOverlap' };
-  return hangingRun(run, (links - path.links) * loop.pitch);
+  const spare = (links - path.links) * loop.pitch;
+  if (run.bentBy > 0 && spare < 0) return { ok: false, reason: 'tooTight', spare };
+  const hanging = hangingRun(run, spare + run.bentBy);
+  return hanging.ok && !hangsClear(hanging) ? { ok: false, reason: 'underGuide', spare } : hanging;
 }

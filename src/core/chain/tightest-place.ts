@@ -12,17 +12,17 @@ export interface TightestPlace {
   readonly rearTravel: number;
   /** Length of a taut chain there, in links. */
   readonly links: number;
-  /** `inLine`: axle, pivot and countershaft in one line; `end` of the travel; `onGuide`: searched, since the chain lies on the guide on the way. */
+  /** `inLine`: axle, pivot and countershaft in one line; `end` of the travel; `onGuide`: searched, since the chain lies on a guide on the way. */
   readonly found: 'inLine' | 'end' | 'onGuide';
 }
 
-/** Places looked at through the travel when the chain lies on the guide, and then narrowed between two. */
+/** Places looked at through the travel when the chain lies on a guide, and then narrowed between two. */
 const PLACES = 33;
 
 /**
  * The rear travel at which a taut chain is longest, the axle staying `axlePosition` mm back in its slot. A free chain
  * is tightest where countershaft, pivot and axle are in one line, pivot between (closed form), or at the end of the
- * travel nearest to that. A chain that lies on the guide somewhere is searched (grid and golden section).
+ * travel nearest to that. A chain that lies on a guide somewhere is searched (grid and golden section).
  */
 export function tightestPlace(
   machine: ChainMachine,
@@ -59,11 +59,11 @@ export function tightestPlace(
 }
 
 function touchesGuide(machine: ChainMachine, loop: ChainLoop, axlePosition: number): boolean {
-  if (machine.guideRadius === null) return false;
+  if (machine.guideRadius === null && machine.lowerGuideRadius === null) return false;
   for (let i = 0; i < PLACES; i++) {
     const rearTravel = (machine.rear.wheelTravel * i) / (PLACES - 1);
     const path = chainAt(machine, loop, rearTravel, axlePosition);
-    if (!('ok' in path) && path.onGuide) return true;
+    if (!('ok' in path) && (path.onGuide || path.underGuide)) return true;
   }
   return false;
 }

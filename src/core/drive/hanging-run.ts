@@ -1,5 +1,7 @@
 /** The slack lower run hanging by its own weight: a catenary that leaves both sprockets along their pitch circles. */
 import type { NoSlack } from './run-slack.ts';
+import type { Refusal } from '../numeric/refusal.ts';
+import { highestBetween } from '../numeric/highest-between.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import type { Point } from '../plane/point.ts';
 import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
@@ -15,13 +17,16 @@ export interface HangingRun {
   readonly parameter: number | null;
   /** Chain below the middle of the taut run, square to the run. */
   readonly drop: number;
-  /** Chain beyond the taut length: what was given, and how far the shape found misses it. */
+  /** Chain beyond the straight run's length: what was given, and how far the shape found misses it. */
   readonly spare: number;
   readonly residual: number;
 }
 
-/** Why a run has no shape. `tooTight`: the chain is too short; `tooSlack`: it would hang down like a bag. */
-export type NoHangingRun = NoSlack;
+/**
+ * Why a run has no shape. `tooTight`: the chain is too short; `tooSlack`: it would hang down like a bag; `underGuide`: it
+ * does not hang free, because the guide under the pivot presses it down.
+ */
+export type NoHangingRun = NoSlack | Refusal<'underGuide', { readonly spare: number }>;
 
 /** Most turn of the chain between its ends, radians: beyond it hangs like a bag. */
 const MOST_TURN = 2.2;
@@ -122,6 +127,29 @@ function placeAt(run: LowerRun, rearAngle: number, parameter: number, angle: num
     x: start.x + parameter * wayAlong(rearAngle, angle),
     y: start.y + parameter * wayUp(rearAngle, angle),
   };
+}
+
+/** Places along the run at which it is held against the guide, before the nearest is narrowed down. */
+const GUIDE_PLACES = 33;
+
+/**
+ * Whether a hanging run keeps below the guide that it passes under. The guide's centre lies above the chain, so what the
+ * chain keeps from it is the least distance of the centre from any tangent of the chain.
+ */
+export function hangsClear({ run, rearAngle, frontAngle, parameter }: HangingRun): boolean {
+  const { guide } = run;
+  if (guide === null || run.gap >= 0) return true;
+  if (parameter === null) return run.bentBy === 0;
+  const nearest = highestBetween(
+    (angle) => {
+      const at = placeAt(run, rearAngle, parameter, angle);
+      return (guide.centre.x - at.x) * Math.sin(angle) - (guide.centre.y - at.y) * Math.cos(angle);
+    },
+    rearAngle,
+    frontAngle,
+    GUIDE_PLACES,
+  );
+  return -nearest.value >= guide.radius;
 }
 
 function dropAtMiddle(

@@ -1,6 +1,8 @@
-/** The lower run between two sprockets: where it touches, taut, and how much chain the wraps give up as it leaves them. */
+/** The lower run between two sprockets, free or bent under a guide: where it touches, and what the wraps give up as it leaves them. */
+import type { Circle } from '../plane/circle.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from './chain-loop.ts';
+import { tautRun, type TautRun } from './tightest-loop.ts';
 
 /**
  * A lower run with the sprocket centres at their places, mm; x toward the front, y up. Angles are those of the
@@ -10,25 +12,78 @@ export interface LowerRun {
   readonly loop: ChainLoop;
   readonly rear: Point;
   readonly front: Point;
-  /** Angle and length between the touching points when taut. */
+  /** Angle and length between the touching points of the straight run, which no guide bends. */
   readonly angle: number;
   readonly length: number;
+  /** The guide under which the run passes; null without one. */
+  readonly guide: Circle | null;
+  /** Straight run below the guide; below zero the guide bends it. Without a guide no number is too large. */
+  readonly gap: number;
+  /** Chain that the taut run takes up beyond the straight one because its guide bends it, mm; 0 where it runs clear. */
+  readonly bentBy: number;
+  /** Where the taut run passes the straight run's middle, mm below it; 0 where it runs clear. */
+  readonly rest: number;
 }
 
-/** The taut lower run: the lower outer tangent of both pitch circles; null when the sprockets overlap. */
-export function lowerRun(loop: ChainLoop, rear: Point, front: Point): LowerRun | null {
+/**
+ * The taut lower run: the lower outer tangent of both pitch circles, or round `guide` as a string at pitch-line height
+ * where the straight run would pass nearer under the guide's centre than its radius. null when the sprockets overlap or
+ * one covers the guide.
+ */
+export function lowerRun(
+  loop: ChainLoop,
+  rear: Point,
+  front: Point,
+  guide: Circle | null = null,
+): LowerRun | null {
   const dx = front.x - rear.x;
   const dy = front.y - rear.y;
   const centres = Math.hypot(dx, dy);
   const difference = loop.rearRadius - loop.frontRadius;
   if (!(centres > loop.rearRadius + loop.frontRadius)) return null;
-  return {
-    loop,
-    rear,
-    front,
-    angle: Math.atan2(dy, dx) + Math.asin(difference / centres),
-    length: Math.sqrt(centres * centres - difference * difference),
+  const angle = Math.atan2(dy, dx) + Math.asin(difference / centres);
+  const length = Math.sqrt(centres * centres - difference * difference);
+  const straight = { loop, rear, front, angle, length, guide, gap: Infinity, bentBy: 0, rest: 0 };
+  return guide === null ? straight : underGuide({ ...straight, guide });
+}
+
+/** The run with its guide: how far below it passes, and what bends it. */
+function underGuide(run: LowerRun & { readonly guide: Circle }): LowerRun | null {
+  const { loop, rear, front, guide, angle } = run;
+  const x = guide.centre.x - rear.x;
+  const y = guide.centre.y - rear.y;
+  const gap = loop.rearRadius + y * Math.cos(angle) - x * Math.sin(angle) - guide.radius;
+  if (gap >= 0) return { ...run, gap };
+  const ends = {
+    rear: { centre: rear, radius: loop.rearRadius },
+    front: { centre: front, radius: loop.frontRadius },
   };
+  const taut = tautRun(ends, guide, -1);
+  if (taut === null) return null;
+  if (taut.pieces === null) return { ...run, gap };
+  const bentBy = spareOf(run, taut.length, taut.rearAngle, taut.frontAngle);
+  return { ...run, gap, bentBy, rest: restOf(run, taut) };
+}
+
+/** How far below the straight run's middle the bent one passes, square to the straight run, mm. */
+function restOf(
+  run: LowerRun & { readonly guide: Circle },
+  { rearAngle, frontAngle, pieces }: TautRun,
+): number {
+  const middle = runMiddle(run);
+  const cos = Math.cos(run.angle);
+  const sin = Math.sin(run.angle);
+  const along = (p: Point): number => (p.x - middle.x) * cos + (p.y - middle.y) * sin;
+  const below = (p: Point): number => (p.x - middle.x) * sin - (p.y - middle.y) * cos;
+  const { behind, ahead } = pieces ?? { behind: 0, ahead: 0 };
+  const from = rearTouch(run, rearAngle);
+  const turned = run.angle - rearAngle;
+  if (-along(from) <= behind * Math.cos(turned)) return below(from) - along(from) * Math.tan(turned);
+  const to = frontTouch(run, frontAngle);
+  const turnedAhead = frontAngle - run.angle;
+  if (along(to) <= ahead * Math.cos(turnedAhead)) return below(to) + along(to) * Math.tan(turnedAhead);
+  const { centre, radius } = run.guide;
+  return below(centre) + Math.sqrt(radius * radius - along(centre) * along(centre));
 }
 
 /** Where a chain that runs forward at `angle` leaves the rear sprocket, on its lower side. */

@@ -5,6 +5,7 @@ import { cases } from '../../../tests/support/cases.ts';
 import { outerTangent } from '../plane/circle.ts';
 import { distance, type Point } from '../plane/point.ts';
 import { lowerRun, runMiddle, type LowerRun } from './lower-run.ts';
+import { chainByHull } from '../../../tests/support/chain-by-hull.ts';
 import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from './chain-loop.ts';
 import { bentRun, chainSlack, spareForAside, spareForSlack } from './run-slack.ts';
@@ -119,5 +120,56 @@ describe('slack at the middle of the run', () => {
         ).toBeCloseTo(0, 7);
     }
     expect(bentRun(taut({ x: 160, y: 0 }), -60)).toBeNull();
+  });
+});
+
+describe('slack of a run that passes under a guide', () => {
+  const rear = { x: -560, y: -90 };
+  const front = { x: 80, y: 5 };
+  const loop = chainLoop(15, 45, 15.875);
+  const under = (radius: number): LowerRun => {
+    const run = lowerRun(loop, rear, front, { centre: { x: 0, y: 0 }, radius });
+    if (run === null) throw new Error('The sprockets overlap');
+    return run;
+  };
+  const heldAt = (run: LowerRun, aside: number): Point => {
+    const middle = runMiddle(run);
+    return { x: middle.x + aside * Math.sin(run.angle), y: middle.y - aside * Math.cos(run.angle) };
+  };
+
+  it('uses up the spare chain beyond the bent one, up and down, by the hull of all that it touches', () => {
+    for (const radius of [60, 75, 95, 112])
+      for (const spare of [0.5, 4, 15]) {
+        const run = under(radius);
+        const guide = { centre: { x: 0, y: 0 }, radius };
+        const slack = chainSlack(run, spare);
+        if (!slack.ok) throw new Error(slack.reason);
+        const taut =
+          run.bentBy === 0 ? linksAround(loop, distance(rear, front)) : chainByHull(loop, rear, front, guide);
+        for (const aside of [slack.down, -slack.up]) {
+          const links = chainByHull(loop, rear, front, guide, heldAt(run, aside));
+          expect(Math.abs((links - taut) * loop.pitch - spare)).toBeLessThan(1e-3);
+        }
+        expect(slack.total).toBeCloseTo(slack.up + slack.down, 9);
+        const back = spareForSlack(run, slack.total);
+        expect(back.ok && back.spare).toBeCloseTo(spare, 6);
+      }
+  });
+
+  it('lies below the straight line where the guide presses it down, and has none without spare', () => {
+    const run = under(112);
+    expect(run.gap).toBeLessThan(0);
+    expect(run.rest).toBeGreaterThan(2);
+    expect(Math.abs(spareForAside(run, run.rest) ?? NaN)).toBeLessThan(1e-9);
+    expect(chainSlack(run, 0)).toEqual({ ok: true, up: -run.rest, down: run.rest, total: 0 });
+    const slack = chainSlack(run, 0.01);
+    expect(slack.ok && slack.up < 0).toBe(true);
+  });
+
+  it('is that of a free run as long as neither hand nor rest brings it to the guide', () => {
+    const free = lowerRun(loop, rear, front);
+    if (free === null) throw new Error('The sprockets overlap');
+    expect(under(20).bentBy).toBe(0);
+    expect(chainSlack(under(20), 3)).toEqual(chainSlack(free, 3));
   });
 });

@@ -3,11 +3,15 @@ import type { Refusal } from '../numeric/refusal.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import type { Point } from '../plane/point.ts';
 import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
+import { tautRun } from './tightest-loop.ts';
 
-/** Slack at the middle of the run, mm, square to the taut run. */
+/** Slack at the middle of the run, mm, square to the straight run. */
 export interface RunSlack {
   readonly ok: true;
-  /** From the taut line up and down until the chain is taut again, bent in two straight halves. */
+  /**
+   * From the straight line between the sprockets up and down until the chain is taut again, bent in two halves, each
+   * straight or round the guide. `up` is below zero where the guide holds the chain below that line.
+   */
   readonly up: number;
   readonly down: number;
   /** Up and down together: the slack of a workshop manual. */
@@ -44,6 +48,8 @@ function bendAt(run: LowerRun, aside: number): Bend | null {
   if (!(behind > loop.rearRadius && ahead > loop.frontRadius)) return null;
   const rearPiece = Math.sqrt(behind * behind - loop.rearRadius * loop.rearRadius);
   const frontPiece = Math.sqrt(ahead * ahead - loop.frontRadius * loop.frontRadius);
+  // No place of a run rises by more than its middle does, so a run that clears its guide by more goes straight.
+  if (run.gap < 0 || -aside > run.gap) return roundGuide(run, { x, y });
   return {
     held: { x, y },
     rearAngle: Math.atan2(y - rear.y, x - rear.x) + Math.atan2(loop.rearRadius, rearPiece),
@@ -52,14 +58,28 @@ function bendAt(run: LowerRun, aside: number): Bend | null {
   };
 }
 
+/** The run with its middle held so that it may meet the guide; null where the middle lies within the guide or a sprocket. */
+function roundGuide({ loop, rear, front, guide }: LowerRun, held: Point): Bend | null {
+  const at = { centre: held, radius: 0 };
+  const behind = tautRun({ rear: { centre: rear, radius: loop.rearRadius }, front: at }, guide, -1);
+  const ahead = tautRun({ rear: at, front: { centre: front, radius: loop.frontRadius } }, guide, -1);
+  if (behind === null || ahead === null) return null;
+  return {
+    held,
+    rearAngle: behind.rearAngle,
+    frontAngle: ahead.frontAngle,
+    length: behind.length + ahead.length,
+  };
+}
+
 /**
  * Chain beyond the taut length, mm, that is used up when the middle of the run is held `aside` mm below its taut
- * line (negative: above): two straight pieces, each a tangent of its sprocket; wraps counted in teeth. null when
- * the middle would lie within a pitch circle.
+ * line (negative: above): two straight pieces, each a tangent of its sprocket, or round the guide; wraps counted in
+ * teeth. null when the middle would lie within a pitch circle or the guide.
  */
 export function spareForAside(run: LowerRun, aside: number): number | null {
   const bend = bendAt(run, aside);
-  return bend === null ? null : spareOf(run, bend.length, bend.rearAngle, bend.frontAngle);
+  return bend === null ? null : spareOf(run, bend.length, bend.rearAngle, bend.frontAngle) - run.bentBy;
 }
 
 /**
@@ -72,18 +92,18 @@ export function bentRun(run: LowerRun, aside: number): readonly [Point, Point, P
   return [rearTouch(run, bend.rearAngle), bend.held, frontTouch(run, bend.frontAngle)];
 }
 
-/** How far one way (1 down, −1 up) the middle can go with so much spare chain; null when too far. */
+/** How far from rest one way (1 down, −1 up) the middle can go with so much spare chain; null when too far. */
 function reach(run: LowerRun, spare: number, way: 1 | -1): number | null | 'notConverged' {
   // Straight halves between fixed ends need twice the square over the length: a first guess that is widened.
   let most = Math.sqrt((run.length * spare) / 2) + run.loop.pitch;
   for (;;) {
-    const needed = spareForAside(run, way * most);
+    const needed = spareForAside(run, run.rest + way * most);
     if (needed === null || most > MOST_PART * run.length) return null;
     if (needed > spare) break;
     most *= 1.5;
   }
   const found = solveBetween(
-    (aside) => (spareForAside(run, way * aside) ?? NaN) - spare,
+    (aside) => (spareForAside(run, run.rest + way * aside) ?? NaN) - spare,
     0,
     most,
     SLACK_STEP,
@@ -99,12 +119,13 @@ function reach(run: LowerRun, spare: number, way: 1 | -1): number | null | 'notC
 export function chainSlack(run: LowerRun, spare: number): RunSlack | NoSlack {
   if (!Number.isFinite(spare)) return { ok: false, reason: 'notANumber', spare: 0 };
   if (spare < 0) return { ok: false, reason: 'tooTight', spare };
-  if (spare === 0) return { ok: true, up: 0, down: 0, total: 0 };
+  const { rest } = run;
+  if (spare === 0) return { ok: true, up: 0 - rest, down: rest, total: 0 };
   const up = reach(run, spare, -1);
   const down = reach(run, spare, 1);
   if (up === 'notConverged' || down === 'notConverged') return { ok: false, reason: 'notConverged', spare };
   if (up === null || down === null) return { ok: false, reason: 'tooSlack', spare };
-  return { ok: true, up, down, total: up + down };
+  return { ok: true, up: up - rest, down: down + rest, total: up + down };
 }
 
 /**
@@ -117,7 +138,7 @@ export function spareForSlack(run: LowerRun, total: number): { ok: true; spare: 
   if (total > MOST_PART * run.length) return { ok: false, reason: 'tooSlack', spare: 0 };
   // Nearly as on a string: half up and half down, and their difference grows like this.
   const rise = (4 * total) / run.length;
-  let down = total / 2;
+  let down = total / 2 + run.rest;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const below = spareForAside(run, down);
     const above = spareForAside(run, down - total);
@@ -129,7 +150,7 @@ export function spareForSlack(run: LowerRun, total: number): { ok: true; spare: 
   }
   const unlike = (way: number): number =>
     (spareForAside(run, way) ?? NaN) - (spareForAside(run, way - total) ?? NaN);
-  const found = solveBetween(unlike, 0, total, SLACK_STEP);
+  const found = solveBetween(unlike, run.rest, run.rest + total, SLACK_STEP);
   if (found.status === 'solved') return { ok: true, spare: spareForAside(run, found.x) ?? NaN };
   return { ok: false, reason: found.status === 'noValue' ? 'tooSlack' : 'notConverged', spare: 0 };
 }

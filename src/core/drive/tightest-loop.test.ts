@@ -1,4 +1,4 @@
-/** Tests of the shortest loop: against the chain path that knows the upper guide only, and turned upside down. */
+/** Tests of the shortest loop: against the chain path, and turned upside down. */
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from './chain-loop.ts';
 import { chainPath } from './chain-path.ts';
@@ -12,7 +12,7 @@ const centre = { x: 0, y: 0 };
 describe('the shortest loop', () => {
   it('is that of the chain path, free and over the upper guide', () => {
     for (const upper of [null, 20, 60, 90]) {
-      const path = chainPath(loop, rear, front, upper === null ? null : { centre, radius: upper });
+      const path = chainPath(loop, rear, front, { centre, upper, lower: null });
       expect(path?.onGuide ?? false).toBe(upper === 60 || upper === 90);
       expect(tightestLoop(loop, rear, front, { centre, upper, lower: null })).toBeCloseTo(
         path?.links ?? NaN,

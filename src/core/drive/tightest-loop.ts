@@ -1,4 +1,5 @@
 /** The shortest chain round both sprockets and the pivot's guides, above and below: both runs taut at once. */
+import type { Circle } from '../plane/circle.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from './chain-loop.ts';
 
@@ -9,11 +10,13 @@ export interface PivotGuides {
   readonly lower: number | null;
 }
 
-/** One run between its sprockets: its straight pieces with the arc on the guide, and its angles at both ends. */
-interface Run {
+/** One run between its ends: its straight pieces with the arc on the guide, and its angles at both ends. */
+export interface TautRun {
   readonly length: number;
   readonly rearAngle: number;
   readonly frontAngle: number;
+  /** The straight pieces behind and ahead of the guide; null where the run goes straight. */
+  readonly pieces: { readonly behind: number; readonly ahead: number } | null;
 }
 
 /**
@@ -27,8 +30,12 @@ export function tightestLoop(
   front: Point,
   { centre, upper, lower }: PivotGuides,
 ): number | null {
-  const top = run(loop, rear, front, centre, upper, 1);
-  const bottom = run(loop, rear, front, centre, lower, -1);
+  const ends = {
+    rear: { centre: rear, radius: loop.rearRadius },
+    front: { centre: front, radius: loop.frontRadius },
+  };
+  const top = tautRun(ends, upper === null ? null : { centre, radius: upper }, 1);
+  const bottom = tautRun(ends, lower === null ? null : { centre, radius: lower }, -1);
   if (top === null || bottom === null) return null;
   const { pitch, rearTeeth, frontTeeth } = loop;
   const wraps =
@@ -37,49 +44,50 @@ export function tightestLoop(
   return (top.length + bottom.length) / pitch + wraps / (2 * Math.PI);
 }
 
-/** `side` 1 is the upper run and its guide, −1 the lower. */
-function run(
-  loop: ChainLoop,
-  rear: Point,
-  front: Point,
-  centre: Point,
-  radius: number | null,
+/**
+ * A taut string on one side of two circles, mm: `side` 1 is the upper side with its guide below, −1 the lower with its
+ * guide above. It goes straight, or round the guide where it would pass nearer to the guide's centre than its radius. A
+ * place that the string is held at is a circle without radius. null when one circle lies within the other.
+ */
+export function tautRun(
+  { rear, front }: { readonly rear: Circle; readonly front: Circle },
+  guide: Circle | null,
   side: 1 | -1,
-): Run | null {
-  const free = tangent(rear, loop.rearRadius, front, loop.frontRadius, side);
+): TautRun | null {
+  const free = tangent(rear, front, side);
   if (free === null) return null;
-  if (radius === null) return { length: free.length, rearAngle: free.angle, frontAngle: free.angle };
-  const x = centre.x - rear.x;
-  const y = centre.y - rear.y;
+  const straight = { length: free.length, rearAngle: free.angle, frontAngle: free.angle, pieces: null };
+  if (guide === null) return straight;
+  const { centre, radius } = guide;
+  const x = centre.x - rear.centre.x;
+  const y = centre.y - rear.centre.y;
   const cos = Math.cos(free.angle);
   const sin = Math.sin(free.angle);
   // Distance of the free run from the centre on its own side, and the centre's place along the run.
-  const clear = loop.rearRadius - side * (y * cos - x * sin);
+  const clear = rear.radius - side * (y * cos - x * sin);
   const along = x * cos + y * sin;
-  if (!(clear < radius && along > 0 && along < free.length))
-    return { length: free.length, rearAngle: free.angle, frontAngle: free.angle };
-  const behind = tangent(rear, loop.rearRadius, centre, radius, side);
-  const ahead = tangent(centre, radius, front, loop.frontRadius, side);
+  if (!(clear < radius && along > 0 && along < free.length)) return straight;
+  const behind = tangent(rear, guide, side);
+  const ahead = tangent(guide, front, side);
   if (behind === null || ahead === null) return null;
   return {
     length: behind.length + ahead.length + radius * side * (behind.angle - ahead.angle),
     rearAngle: behind.angle,
     frontAngle: ahead.angle,
+    pieces: { behind: behind.length, ahead: ahead.length },
   };
 }
 
 /** The outer tangent on one side of two circles; null when one lies within the other. */
 function tangent(
-  from: Point,
-  fromRadius: number,
-  to: Point,
-  toRadius: number,
+  from: Circle,
+  to: Circle,
   side: 1 | -1,
 ): { readonly angle: number; readonly length: number } | null {
-  const x = to.x - from.x;
-  const y = to.y - from.y;
+  const x = to.centre.x - from.centre.x;
+  const y = to.centre.y - from.centre.y;
   const apart = Math.hypot(x, y);
-  const difference = fromRadius - toRadius;
+  const difference = from.radius - to.radius;
   if (!(apart > Math.abs(difference))) return null;
   return {
     angle: Math.atan2(y, x) - side * Math.asin(difference / apart),

@@ -22,7 +22,7 @@ describe('an axle with a given chain', () => {
     let placed = 0;
     fc.assert(
       fc.property(likelyBike, fc.constantFrom(0, 12, 35), ({ bike, setup, travel }, slack) => {
-        const parts = machine(withFrame(bike, { guideRadius: null }), setup);
+        const parts = machine(withFrame(bike, { guideRadius: null, lowerGuideRadius: null }), setup);
         if (!parts.ok) return;
         const chain = chainLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch);
         const asked = { ...slot, slot: bike.swingarm.slot, slack, rearTravel: Math.min(travel.rear, 60) };
@@ -32,7 +32,7 @@ describe('an axle with a given chain', () => {
           const place = axleForChain(parts, chain, asked, links);
           if (!place.ok) throw new Error(place.reason);
           const on = standing(
-            withFrame(bike, { guideRadius: null }),
+            withFrame(bike, { guideRadius: null, lowerGuideRadius: null }),
             { ...setup, axlePosition: place.axlePosition },
             { front: 0, rear: asked.rearTravel },
           );

@@ -18,7 +18,11 @@ export interface ChainMachine {
   readonly places: Pick<FramePlaces, 'countershaft'>;
   /** Pitch-line radius of the chain guide about the pivot; null without a guide. */
   readonly guideRadius: number | null;
+  /** The same of the guide under the pivot, for the lower run. */
+  readonly lowerGuideRadius: number | null;
 }
+
+const PIVOT: Point = { x: 0, y: 0 };
 
 /** Axle with the wheel risen by `rearTravel` mm and the axle `axlePosition` mm back in its slot, frame coordinates. */
 export function axleInFrame(
@@ -62,7 +66,7 @@ function countershaftInFrame(machine: ChainMachine): Point {
 
 /**
  * The taut chain's path at a rear travel and axle position, mm. The guide's rule is that of the standing bike. No
- * path where the arm cannot reach, the sprockets overlap, or a sprocket covers the guide.
+ * path where the arm cannot reach, the sprockets overlap, or a sprocket covers a guide.
  */
 export function chainAt(
   machine: ChainMachine,
@@ -77,9 +81,9 @@ export function chainAt(
 /** The taut chain's path with the axle at a place in the frame; see chainAt. */
 export function chainToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point): ChainPath | NoPose {
   const front = countershaftInFrame(machine);
-  const { guideRadius } = machine;
-  const guide = guideRadius === null ? null : { centre: { x: 0, y: 0 }, radius: guideRadius };
-  const path = chainPath(loop, axle, front, guide);
+  const { guideRadius: upper, lowerGuideRadius: lower } = machine;
+  const guides = upper === null && lower === null ? null : { centre: PIVOT, upper, lower };
+  const path = chainPath(loop, axle, front, guides);
   if (path !== null) return path;
   return refuse('sprocketsOverlap', {
     found: Math.hypot(front.x - axle.x, front.y - axle.y),
@@ -87,7 +91,7 @@ export function chainToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point)
   });
 }
 
-/** The taut lower run in frame coordinates: for lengths and slack, which do not depend on which way is down. */
+/** The taut lower run in frame coordinates, under its guide where that bends it: for lengths and slack, which do not depend on which way is down. */
 export function lowerRunInFrame(
   machine: ChainMachine,
   loop: ChainLoop,
@@ -101,8 +105,9 @@ export function lowerRunInFrame(
 /** The taut lower run with the axle at a place in the frame. */
 export function lowerRunToAxle(machine: ChainMachine, loop: ChainLoop, axle: Point): LowerRun | NoPose {
   const front = countershaftInFrame(machine);
+  const { lowerGuideRadius: radius } = machine;
   return (
-    lowerRun(loop, axle, front) ?? {
+    lowerRun(loop, axle, front, radius === null ? null : { centre: PIVOT, radius }) ?? {
       ok: false,
       reason: 'sprocketsOverlap',
       found: Math.hypot(front.x - axle.x, front.y - axle.y),

@@ -8,8 +8,8 @@ import { spareChain } from './spare-chain.ts';
 
 const free = withFrame(plainBike, { guideRadius: null });
 
-function found(bike = free, changes: Partial<typeof plainSetup> = {}) {
-  const on = standing(bike, { ...plainSetup, frontTravelUsed: 0, rearTravelUsed: 0, ...changes });
+function found(bike = free, changes: Partial<typeof plainSetup> = {}, rear = 0) {
+  const on = standing(bike, { ...plainSetup, ...changes }, { front: 0, rear });
   const spare = spareChain(on);
   if (!spare.ok) throw new Error(spare.reason);
   return { on, spare };
@@ -31,11 +31,12 @@ describe('spare chain between pulls', () => {
     expect(spare.atFrontSprocket).toBeCloseTo((2 * Math.PI * pitches) / on.machine.frontTeeth, 12);
   });
 
-  it('goes by the links that are named, and is less where a guide takes some of it up', () => {
+  it('goes by the links that are named, and is less at a travel where a guide takes some of it up', () => {
     const named = found(free, { chainLinks: 114 });
     expect(named.spare.spare).not.toBeCloseTo(found().spare.spare, 3);
-    const guided = found(withFrame(plainBike, { guideRadius: null, lowerGuideRadius: 100 }));
-    expect(guided.spare.spare).toBeLessThan(found().spare.spare);
+    const guided = withFrame(plainBike, { guideRadius: null, lowerGuideRadius: 50 });
+    expect(found(guided).spare.spare).toBeCloseTo(found().spare.spare, 9);
+    expect(found(guided, {}, 130).spare.spare).toBeLessThan(found(free, {}, 130).spare.spare - 0.1);
   });
 
   it('is nothing a shaft has', () => {

@@ -1,6 +1,7 @@
 /** Sprockets with their real tooth counts and the chain as a run of links over them. */
 import { outerTangent, type Circle, type Tangent } from '../../core/plane/circle.ts';
 import { distance, type Point } from '../../core/plane/point.ts';
+import { lowerPull } from '../../core/standing/drive-slopes.ts';
 import type { Stance } from '../../core/standing/stance.ts';
 import { chainPlates, PLATE_HALF } from './chain-plates.ts';
 import { pen } from '../shapes/outline.ts';
@@ -26,6 +27,8 @@ export interface DrivePlaces {
   readonly front: Circle;
   /** The guide the upper run lies on, when it does. */
   readonly guide: Circle | null;
+  /** The guide the lower run lies under when it is pulled tight. */
+  readonly lowerGuide: Circle | null;
 }
 
 export function drivePlaces(standing: Stance): DrivePlaces {
@@ -38,6 +41,9 @@ export function drivePlaces(standing: Stance): DrivePlaces {
       radius: machine.frontSprocketRadius,
     },
     guide: onGuide ? { centre: standing.pose.pivot, radius: machine.guideRadius ?? 0 } : null,
+    lowerGuide: lowerPull(standing).onGuide
+      ? { centre: standing.pose.pivot, radius: machine.lowerGuideRadius ?? 0 }
+      : null,
   };
 }
 
@@ -50,8 +56,13 @@ export function upperRun({ rear, front, guide }: DrivePlaces): Tangent[] {
   return pieces.filter((piece) => piece !== 'oneInsideOther');
 }
 
-export function lowerRun({ rear, front }: DrivePlaces): Tangent | 'oneInsideOther' {
-  return outerTangent(rear, front, 'right');
+/** The straight pieces of the lower run from back to front: one, or two when it bends under the guide. */
+export function lowerRun({ rear, front, lowerGuide }: DrivePlaces): Tangent[] {
+  const pieces =
+    lowerGuide === null
+      ? [outerTangent(rear, front, 'right')]
+      : [outerTangent(rear, lowerGuide, 'right'), outerTangent(lowerGuide, front, 'right')];
+  return pieces.filter((piece) => piece !== 'oneInsideOther');
 }
 
 function angleAt(circle: Circle, p: Point): number {
@@ -70,15 +81,19 @@ function clockwise(circle: Circle, from: Point, to: Point): Stretch {
 export function pitchLine(places: DrivePlaces): Stretch[] {
   const top = upperRun(places);
   const bottom = lowerRun(places);
-  if (top.length === 0 || bottom === 'oneInsideOther') return [];
+  if (top.length === 0 || bottom.length === 0) return [];
   const line: Stretch[] = [];
   top.forEach((piece, i) => {
     if (i > 0 && places.guide) line.push(clockwise(places.guide, top[i - 1].to, piece.from));
     line.push({ kind: 'run', from: piece.from, to: piece.to });
   });
-  line.push(clockwise(places.front, top[top.length - 1].to, bottom.to));
-  line.push({ kind: 'run', from: bottom.to, to: bottom.from });
-  line.push(clockwise(places.rear, bottom.from, top[0].from));
+  line.push(clockwise(places.front, top[top.length - 1].to, bottom[bottom.length - 1].to));
+  for (let i = bottom.length - 1; i >= 0; i--) {
+    const piece = bottom[i];
+    line.push({ kind: 'run', from: piece.to, to: piece.from });
+    if (i > 0 && places.lowerGuide) line.push(clockwise(places.lowerGuide, piece.from, bottom[i - 1].to));
+  }
+  line.push(clockwise(places.rear, bottom[0].from, top[0].from));
   return line;
 }
 
@@ -175,14 +190,20 @@ export function chainDriveShapes(standing: Stance, pitch: number): Shape[] {
   ];
 }
 
-/** The guide over the pivot, whose face lies `half` mm below the pitch line; no shapes without a guide. */
+/**
+ * The guide about the pivot, whose face lies `half` mm inside the pitch line; where that under the pivot has another
+ * radius, one half each. No shapes without a guide.
+ */
 export function guideShapes(standing: Stance, half: number): Shape[] {
-  const { guideRadius } = standing.machine;
-  if (guideRadius === null) return [];
-  const pivot = standing.pose.pivot;
-  return [
-    pen()
-      .circle(pivot.x, pivot.y, Math.max(4, guideRadius - half))
-      .shape('guide'),
-  ];
+  const { guideRadius, lowerGuideRadius } = standing.machine;
+  const { x, y } = standing.pose.pivot;
+  const face = (radius: number): number => Math.max(4, radius - half);
+  if (guideRadius !== null && guideRadius === lowerGuideRadius)
+    return [pen().circle(x, y, face(guideRadius)).shape('guide')];
+  const halves: Shape[] = [];
+  if (guideRadius !== null)
+    halves.push(pen().arc(x, y, face(guideRadius), Math.PI, 0).close().shape('guide'));
+  if (lowerGuideRadius !== null)
+    halves.push(pen().arc(x, y, face(lowerGuideRadius), 0, -Math.PI).close().shape('guide'));
+  return halves;
 }

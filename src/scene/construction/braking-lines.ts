@@ -76,8 +76,8 @@ function fromPatch(on: Stance, role: Role, slope: number): Shape {
 /** Engine braking: the tight lower run to its crossing with the swingarm line, and the line through it. */
 export function engineBrakingShapes(on: Stance): Shape[] {
   const line = fromPatch(on, 'engineBrakingLine', engineBrakingLine(on));
-  const run = hasRuns(on.machine.driveKind) ? lowerRun(drivePlaces(on)) : 'oneInsideOther';
-  if (run === 'oneInsideOther') return [line];
+  const [run] = hasRuns(on.machine.driveKind) ? lowerRun(drivePlaces(on)) : [];
+  if (run === undefined) return [line];
   return [line, ...crossingShapes(on, 'chainLine', run, 'brakeCrossing')];
 }
 

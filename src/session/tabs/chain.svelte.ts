@@ -22,7 +22,11 @@ import { tightestPlace } from '../../core/chain/tightest-place.ts';
 import { adjusterRange, type AdjusterRange } from '../../core/standing/adjuster-range.ts';
 import { adjusterOf } from '../../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../../core/adjusters/named-adjusters.ts';
-import { fewestClearFrontTeeth, guideClearance } from '../../core/chain/guide-clearance.ts';
+import {
+  fewestClearFrontTeeth,
+  guideClearance,
+  lowerGuideClearance,
+} from '../../core/chain/guide-clearance.ts';
 import { guidePush } from '../../core/chain/guide-push.ts';
 import { pairObstacle, type PairObstacle } from '../../core/chain/pair-obstacle.ts';
 import { slackToSet } from '../../core/chain/slack-to-set.ts';
@@ -206,6 +210,12 @@ export class Chain {
   readonly clearance = $derived.by(() => {
     const { on, freshLoop: loop } = this;
     return on === null || loop === null ? null : guideClearance(on.stance.machine, loop, PLACES);
+  });
+  /** The same of the lower run and the guide under the pivot; null without one. */
+  readonly lowerClearance = $derived.by(() => {
+    const { on, freshLoop: loop } = this;
+    if (on === null || loop === null || on.stance.machine.lowerGuideRadius === null) return null;
+    return lowerGuideClearance(on.stance.machine, loop, PLACES);
   });
   /** The bike where the gap is least, with the push on the guide there; null where it cannot stand so. */
   readonly tightestOnGuide = $derived.by(() => {

@@ -1,6 +1,6 @@
 /** Tests of fitting springs from stock to the bike on the page. */
 import { expect, it } from 'vitest';
-import { DEMO_BIKES } from '../../document/demo-bikes.ts';
+import { DEMO_BIKES } from '../../document/demos/demo-bikes.ts';
 import { Springs } from './springs.svelte.ts';
 import { Workbench } from '../workbench.svelte.ts';
 
