@@ -17,6 +17,7 @@ import { rubbingLabels, rubbingShapes } from '../scene/chain/rubbing-drawing.ts'
 import type { Scene, SceneLayer, Shape } from '../scene/shapes/shape.ts';
 import { sideViewLabels, zoneLabels } from '../scene/construction/side-view-labels.ts';
 import { toScreen } from '../scene/shapes/view.ts';
+import type { Theme } from '../scene/shapes/theme.ts';
 import { zoneShapes } from '../scene/construction/zones.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
@@ -52,6 +53,12 @@ export interface CloseUpDrawing {
   readonly boxes: readonly Box[];
 }
 
+/** What lies under the drawing: how it comes there, and the drawing's theme over it. */
+export interface Underlay {
+  readonly attach: (container: HTMLElement) => () => void;
+  readonly retheme: (theme: Theme) => Theme;
+}
+
 export class Drawing {
   readonly #session: BikeSession;
   readonly #standing: DrawnBikes;
@@ -68,6 +75,8 @@ export class Drawing {
   ghosts = $state.raw<() => readonly Ghost[]>(() => []);
   /** What changed, larger; set by what knows it, once it is there. */
   closeUps = $state.raw<() => CloseUpDrawing>(() => NO_CLOSE_UPS);
+  /** What lies under the drawing; null where paper does. */
+  under = $state.raw<Underlay | null>(null);
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));

@@ -61,6 +61,17 @@ test('one photo and a few known sizes make the bike, which one edit takes over a
   await chooseTarget(page, 'Swingarm pivot');
   await keyOn(page, photo.part('pivot'));
   await expect(tape(page).getByText(/The camera stood/)).toBeVisible();
+  // The picture now lies under the side view as it was taken, whatever the theme, and goes when it is not wanted.
+  const under = page.locator('.side-view canvas').first();
+  await expect(page.locator('.side-view canvas')).toHaveCount(2);
+  await expect(under).toHaveCSS('filter', 'contrast(1)');
+  await expect(under).toHaveCSS('transform', /^matrix/);
+  await tape(page).getByText('Picture', { exact: true }).click();
+  await tape(page).getByRole('checkbox', { name: 'Under the side view too' }).uncheck();
+  await expect(page.locator('.side-view canvas')).toHaveCount(1);
+  await tape(page).getByRole('checkbox', { name: 'Under the side view too' }).check();
+  await expect(page.locator('.side-view canvas')).toHaveCount(2);
+  await stage(page).focus();
   await page.keyboard.press('Backspace');
   await expect(tape(page).getByText('One more place to click before the photo counts')).toBeVisible();
   await keyOn(page, photo.part('pivot'));

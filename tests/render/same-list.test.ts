@@ -17,10 +17,15 @@ const SIZE: CanvasSize = { widthPx: 1280, heightPx: 720, pixelRatio: 2 };
 class Paper extends RecordingContext {
   globalAlpha = 1;
   readonly laid: { readonly paper: unknown; readonly ink: number; readonly box: readonly number[] }[] = [];
+  readonly cleared: (readonly number[])[] = [];
   readonly boxes: { readonly colour: string; readonly box: readonly number[] }[] = [];
 
   constructor() {
     super(WHOLE_ARCS);
+  }
+
+  clearRect(...box: readonly number[]): void {
+    this.cleared.push(box);
   }
 
   fillRect(...box: readonly number[]): void {
@@ -64,10 +69,11 @@ describe.each(THEMES)('a drawing as a list, in the theme $key', ({ key }) => {
     expect(dimmed).toEqual([]);
   });
 
-  it('begins with the background over the whole window', () => {
-    expect(throughList(inFull, theme).paper.boxes).toEqual([
-      { colour: theme.background, box: [0, 0, SIZE.widthPx, SIZE.heightPx] },
-    ]);
+  it('begins with the background over the whole window, cleared for a background that lets through', () => {
+    const whole = [0, 0, SIZE.widthPx, SIZE.heightPx];
+    const { paper } = throughList(inFull, theme);
+    expect(paper.cleared).toEqual([whole]);
+    expect(paper.boxes).toEqual([{ colour: theme.background, box: whole }]);
   });
 });
 

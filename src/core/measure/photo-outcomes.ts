@@ -1,6 +1,7 @@
 /** What the fit makes of each photo: where the bike that was found lies on it, and which place on it is suspected. */
 import type { Fit } from './fit-values.ts';
-import { onPicture, type Pixel } from './camera.ts';
+import { rotate, type Point } from '../plane/point.ts';
+import { onPicture, onPlane, type Camera, type Pixel } from './camera.ts';
 import { holdBike, postureOf } from './hold-bike.ts';
 import type { Suspicion } from './measured-bike.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
@@ -61,5 +62,27 @@ function outcome(
     line([rear, pivot]),
     line([held.place('steeringHead'), held.place('axisFoot'), front]),
   ];
-  return { seen, lines: lines.filter((each) => each.length > 1), away: camera.at.z, suspected };
+  return {
+    seen,
+    lines: lines.filter((each) => each.length > 1),
+    corners: rear === null || front === null ? [] : cornersOn(camera, rear, front),
+    away: camera.at.z,
+    suspected,
+  };
+}
+
+/** The corners of the picture on the bike's middle plane, by its axles; a bulge is left out, as it bends the edges. */
+function cornersOn(camera: Camera, rear: Point, front: Point): readonly Point[] {
+  const { widthPx, heightPx } = camera;
+  const along = Math.atan2(front.y - rear.y, front.x - rear.x);
+  const corners = [
+    { x: 0, y: 0 },
+    { x: widthPx, y: 0 },
+    { x: widthPx, y: heightPx },
+    { x: 0, y: heightPx },
+  ].flatMap((pixel) => {
+    const met = onPlane({ ...camera, bulge: 0 }, pixel, 0);
+    return met === null ? [] : [rotate({ x: met.x - rear.x, y: met.y - rear.y }, -along)];
+  });
+  return corners.length === 4 ? corners : [];
 }

@@ -1,5 +1,6 @@
 /** What a photo of the bike says: where on the picture its parts were clicked, and how the picture was taken. */
 import type { MeasureStateKey } from './all-measure-states.ts';
+import type { Point } from '../plane/point.ts';
 import type { Pixel } from './camera.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
 
@@ -48,6 +49,11 @@ export interface PhotoOutcome {
   readonly seen: readonly (Pixel & { readonly part: MeasurePartKey })[];
   /** The bike that was found, in its middle plane: tyres, swingarm, and steering axis to the front axle. */
   readonly lines: readonly (readonly Pixel[])[];
+  /**
+   * Where the corners of the upright picture meet the bike's middle plane, from the upper left one clockwise: mm from the
+   * rear axle, x along the line to the front axle, y up. Empty where the camera sees past the plane.
+   */
+  readonly corners: readonly Point[];
   /** From the camera to the bike's middle plane, mm. */
   readonly away: number;
   /** The part or wheel whose clicks the other ones do not believe; null where they believe all. */

@@ -9,6 +9,7 @@ export type CanvasContext = Pick<
   CanvasRenderingContext2D,
   | 'arc'
   | 'beginPath'
+  | 'clearRect'
   | 'bezierCurveTo'
   | 'closePath'
   | 'drawImage'

@@ -23,6 +23,8 @@ export function paintList(
   size: CanvasSize,
   makeCanvas: MakeCanvas,
 ): void {
+  // A background may be clear, for what lies under the canvas.
+  context.clearRect(0, 0, size.widthPx, size.heightPx);
   context.fillStyle = background;
   context.fillRect(0, 0, size.widthPx, size.heightPx);
   let at = 0;

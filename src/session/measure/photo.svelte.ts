@@ -58,6 +58,11 @@ export class Photo {
   /** What the next click is on. */
   chosen = $state<MeasurePartKey>('frontWheel');
   rimSide = $state<RimSide>('near');
+  /** Of the picture, 0 to 1, and its contrast, 1 as taken. */
+  opacity = $state(0.8);
+  contrast = $state(1);
+  /** Whether the picture lies under the side view too. */
+  isUnder = $state(true);
   /** Clicks near the rim that is chosen, and the edge found from them, until it is taken. */
   near = $state.raw<readonly Pixel[]>([]);
   edge = $state.raw<RimEdge | NoRimEdge | null>(null);
