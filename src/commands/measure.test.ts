@@ -103,7 +103,7 @@ describe('an answer', () => {
     expect(few.photos).toHaveLength(1);
     expect(few.readings).toEqual(counted.readings);
     expect(few.repairs).toEqual([
-      '1 of 3 photos cannot be used and was left out.',
+      '1 of 3 measured photos cannot be used and was left out.',
       'Photo 2 shows fewer than 3 places of this bike; left out.',
     ]);
   });

@@ -54,8 +54,7 @@ const LEAST_SD = 1e-6;
 
 const key = v.pipe(v.string(), v.maxLength(LONGEST_KEY));
 const typed = v.pipe(v.string(), v.maxLength(LONGEST_FIGURE));
-const between = (least: number) =>
-  v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(LARGEST_LENGTH));
+const between = (least: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(LARGEST_LENGTH));
 
 const row: v.GenericSchema<unknown, KeptRow> = v.object({
   kind: key,
@@ -121,43 +120,36 @@ function setupOf(json: Json | undefined, own: Setup, repairs: Repair[]): Setup {
 
 /** The groups of values of a list. */
 function photosOf(json: Json | undefined, repairs: Repair[]): readonly JsonObject[] {
-  return listOf({ json, path: 'measure.photos', what: 'photos', most: MOST_PHOTOS }, repairs, (each) =>
-    isJsonObject(each) ? [each] : [],
-  );
+  return listOf(json, 'photos', repairs, (each) => (isJsonObject(each) ? [each] : [])).slice(0, MOST_PHOTOS);
 }
 
 function rowsOf(json: Json | undefined, repairs: Repair[]): readonly KeptRow[] {
-  return listOf({ json, path: 'measure.rows', what: 'measured rows', most: MOST_ROWS }, repairs, (each) => {
+  return listOf(json, 'rows', repairs, (each) => {
     const read = v.safeParse(row, each);
     return read.success ? [read.output] : [];
   });
 }
 
-interface GivenList {
-  readonly json: Json | undefined;
-  readonly path: string;
-  readonly what: string;
-  readonly most: number;
-}
-
 /** What can be read of a list; the rest is left out, and said. */
 function listOf<Each>(
-  { json, path, what, most }: GivenList,
+  json: Json | undefined,
+  name: 'photos' | 'rows',
   repairs: Repair[],
   read: (each: Json) => readonly Each[],
 ): readonly Each[] {
   if (json === undefined) return [];
+  const path = `measure.${name}`;
   if (!Array.isArray(json)) {
     repairs.push({ path, sentence: `${path} is ${showJson(json)}, not a list; left out.` });
     return [];
   }
   const given: readonly Json[] = json;
-  const good = given.slice(0, most).flatMap(read);
+  const good = given.slice(0, MOST_ROWS).flatMap(read);
   const lost = given.length - good.length;
   if (lost > 0)
     repairs.push({
       path,
-      sentence: `${lost} of ${given.length} ${what} cannot be used and ${lost === 1 ? 'was' : 'were'} left out.`,
+      sentence: `${lost} of ${given.length} measured ${name} cannot be used and ${lost === 1 ? 'was' : 'were'} left out.`,
     });
   return good;
 }

@@ -1,4 +1,5 @@
 /** The scene on the side view, layer by layer, made anew only where what it shows has changed. */
+import type { Attachment } from 'svelte/attachments';
 import type { Construction } from '../core/readings/reading.ts';
 import type { Point } from '../core/plane/point.ts';
 import { bikeShapes } from '../scene/bike/bike-drawing.ts';
@@ -53,9 +54,9 @@ export interface CloseUpDrawing {
   readonly boxes: readonly Box[];
 }
 
-/** What lies under the drawing: how it comes there, and the drawing's theme over it. */
+/** How something comes under the drawing, and the drawing's theme over it. */
 export interface Underlay {
-  readonly attach: (container: HTMLElement) => () => void;
+  readonly attach: Attachment<HTMLElement>;
   readonly retheme: (theme: Theme) => Theme;
 }
 

@@ -4,10 +4,7 @@ import { LONGEST_ABOUT } from '../document/fields/bounds.ts';
 import { MOST_FURTHER } from '../document/open-sheet.ts';
 import { LARGEST_TEXT } from '../document/json/read-json.ts';
 
-const rates = v.pipe(
-  v.array(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1e4))),
-  v.maxLength(100),
-);
+const rates = v.pipe(v.array(v.pipe(v.number(), v.minValue(0), v.maxValue(1e4))), v.maxLength(100));
 
 const part = v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(1)));
 
@@ -23,7 +20,7 @@ const fields = {
   decimal: v.picklist(['.', ',']),
   shown: names,
   align: v.picklist(['rearPatch', 'frontPatch', 'pivot']),
-  band: v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(100)),
+  band: v.pipe(v.number(), v.minValue(0), v.maxValue(100)),
   zones: v.boolean(),
   lines: v.boolean(),
   labels: v.boolean(),

@@ -134,9 +134,9 @@ const HALF_AND_HALF: readonly TravelRow[] = [
   { wheelTravel: 100, shockStroke: 50 },
 ];
 
-const cell = v.pipe(v.number(), v.finite(), v.minValue(-LARGEST_LENGTH), v.maxValue(LARGEST_LENGTH));
+const cell = v.pipe(v.number(), v.minValue(-LARGEST_LENGTH), v.maxValue(LARGEST_LENGTH));
 
-const plusMinus = v.optional(v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(LARGEST_LENGTH)));
+const plusMinus = v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(LARGEST_LENGTH)));
 
 const travelTable: Leaf<readonly TravelRow[]> = {
   kind: 'leaf',

@@ -27,7 +27,7 @@ const gearRatios: Leaf<readonly number[]> = {
   help: 'Turns of the gearbox’s [transmission’s] input shaft for one of the countershaft, first gear first; empty when not known.',
   quantity: null,
   validator: v.pipe(
-    v.array(v.pipe(v.number(), v.finite(), v.minValue(ratio.least), v.maxValue(ratio.most))),
+    v.array(v.pipe(v.number(), v.minValue(ratio.least), v.maxValue(ratio.most))),
     v.maxLength(MOST_GEARS),
   ),
   expected: `a list of at most ${MOST_GEARS} numbers from ${ratio.least} to ${ratio.most}`,

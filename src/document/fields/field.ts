@@ -112,7 +112,7 @@ interface NumberOptions {
 const unsignedZero = (value: number): number => (value === 0 ? 0 : value);
 
 function numberValidator({ least, most, whole }: NumberOptions): v.GenericSchema<unknown, number> {
-  const within = v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
+  const within = v.pipe(v.number(), v.minValue(least), v.maxValue(most));
   return whole ? v.pipe(within, v.integer()) : v.pipe(within, v.transform(unsignedZero));
 }
 

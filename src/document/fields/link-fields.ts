@@ -4,9 +4,9 @@ import type { LinkLayout } from '../../core/parts/rear-layout.ts';
 import { LARGEST_LENGTH } from '../../core/parts/bounds.ts';
 import { documented, type Leaf } from './field.ts';
 
-const placed = v.pipe(v.number(), v.finite(), v.minValue(-LARGEST_LENGTH), v.maxValue(LARGEST_LENGTH));
-const length = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(LARGEST_LENGTH));
-const angle = v.pipe(v.number(), v.finite(), v.minValue(-180), v.maxValue(180));
+const placed = v.pipe(v.number(), v.minValue(-LARGEST_LENGTH), v.maxValue(LARGEST_LENGTH));
+const length = v.pipe(v.number(), v.minValue(0), v.maxValue(LARGEST_LENGTH));
+const angle = v.pipe(v.number(), v.minValue(-180), v.maxValue(180));
 
 const framePoint = v.object({ x: placed, y: placed });
 const armPoint = v.object({ along: placed, above: placed });

@@ -12,8 +12,7 @@ export const LARGEST_EXPONENT = 10;
 /** A common choice between air that keeps its temperature and air that gives off no heat; from memory. */
 export const USUAL_EXPONENT = 1.3;
 
-const between = (least: number, most: number) =>
-  v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
+const between = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
 const length = between(0, LARGEST_LENGTH);
 const place = between(-LARGEST_LENGTH, LARGEST_LENGTH);
 const rate = between(ANY_RATE.least, ANY_RATE.most);

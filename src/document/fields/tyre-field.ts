@@ -7,7 +7,7 @@ import type { Absent, Described, Leaf } from './field.ts';
 /** Longer than any code on a sidewall. */
 export const LONGEST_CODE = 60;
 
-const across = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(LARGEST_LENGTH));
+const across = v.pipe(v.number(), v.minValue(0), v.maxValue(LARGEST_LENGTH));
 const code = v.pipe(v.string(), v.maxLength(LONGEST_CODE));
 
 export const tyreField = (described: Described, absent: Absent<Tyre>): Leaf<Tyre> => ({

@@ -1,9 +1,8 @@
-/** Lays the photo under the side view, where the bike's middle plane lies on the drawing, and clears the drawing for it. */
+/** Lays the photo under the side view, where the bike's middle plane lies on the drawing. */
+import type { Attachment } from 'svelte/attachments';
 import { rotate, type Point } from '../../core/plane/point.ts';
-import { overPhoto } from '../../scene/shapes/over-photo.ts';
 import { findTheme } from '../../scene/shapes/theme.ts';
 import { toScreen } from '../../scene/shapes/view.ts';
-import type { Underlay } from '../../session/drawing.svelte.ts';
 import type { Photo } from '../../session/measure/photo.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 import { quadMatrix } from './quad-matrix.ts';
@@ -12,7 +11,10 @@ import { quadMatrix } from './quad-matrix.ts';
 const LONGEST_SIDE = 2400;
 
 /** The photo as something to lie under the drawing. It is never inverted: a theme changes lines and words alone. */
-export function layUnder({ sideView, standing, preferences }: Workbench, photo: Photo): Underlay {
+export function layUnder(
+  { sideView, standing, preferences }: Workbench,
+  photo: Photo,
+): Attachment<HTMLElement> {
   function corners(): readonly Point[] {
     const { live } = standing;
     const seen = photo.outcome?.corners ?? [];
@@ -25,42 +27,39 @@ export function layUnder({ sideView, standing, preferences }: Workbench, photo: 
     });
   }
 
-  return {
-    retheme: overPhoto,
-    attach(container) {
-      const sheet = document.createElement('canvas');
-      sheet.style.cssText =
-        'position: absolute; top: 0; left: 0; z-index: -1; transform-origin: 0 0; pointer-events: none';
-      container.prepend(sheet);
-      $effect(() => paint(sheet, photo.bitmap));
-      $effect(() => {
-        const [p0, p1, p2, p3] = corners();
-        sheet.style.display = p3 === undefined ? 'none' : 'block';
-        if (p3 === undefined) return;
-        const matrix = quadMatrix(sheet.width, sheet.height, [p0, p1, p2, p3]);
-        sheet.style.transform = `matrix3d(${matrix.join()})`;
-      });
-      $effect(() => {
-        sheet.style.opacity = String(photo.opacity);
-        sheet.style.filter = `contrast(${photo.contrast})`;
-      });
-      $effect(() => {
-        const { background } = findTheme(preferences.theme);
-        container.style.isolation = 'isolate';
-        container.style.background = background;
-        const drawing = [...container.querySelectorAll('canvas')].filter((each) => each !== sheet);
-        // A casing: each line stands out from whatever the photo has behind it.
-        for (const each of drawing) each.style.filter = `drop-shadow(0 0 1px ${background})`.repeat(2);
-        return () => {
-          for (const each of drawing) each.style.filter = '';
-        };
-      });
+  return (container) => {
+    const sheet = document.createElement('canvas');
+    sheet.style.cssText =
+      'position: absolute; top: 0; left: 0; z-index: -1; transform-origin: 0 0; pointer-events: none';
+    container.prepend(sheet);
+    $effect(() => paint(sheet, photo.bitmap));
+    $effect(() => {
+      const [p0, p1, p2, p3] = corners();
+      sheet.style.display = p3 === undefined ? 'none' : 'block';
+      if (p3 === undefined) return;
+      const matrix = quadMatrix(sheet.width, sheet.height, [p0, p1, p2, p3]);
+      sheet.style.transform = `matrix3d(${matrix.join()})`;
+    });
+    $effect(() => {
+      sheet.style.opacity = String(photo.opacity);
+      sheet.style.filter = `contrast(${photo.contrast})`;
+    });
+    $effect(() => {
+      const { background } = findTheme(preferences.theme);
+      container.style.isolation = 'isolate';
+      container.style.background = background;
+      const drawing = [...container.querySelectorAll('canvas')].filter((each) => each !== sheet);
+      // A casing: each line stands out from whatever the photo has behind it.
+      for (const each of drawing) each.style.filter = `drop-shadow(0 0 1px ${background})`.repeat(2);
       return () => {
-        sheet.remove();
-        container.style.isolation = '';
-        container.style.background = '';
+        for (const each of drawing) each.style.filter = '';
       };
-    },
+    });
+    return () => {
+      sheet.remove();
+      container.style.isolation = '';
+      container.style.background = '';
+    };
   };
 }
 
