@@ -1,25 +1,13 @@
 /** What axe, which knows the web's accessibility rules, finds on the page's views. */
-import AxeBuilder from '@axe-core/playwright';
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
+import { expectNothingSerious, inEveryTheme } from './support/axe.ts';
 import { chainAdjuster, FRONT_HEIGHT, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import { openRide, cornerSlider } from './support/ride.ts';
-import { chooseMode, drawn, middleOf, openPage, zoomOutAt } from './support/side-view.ts';
+import { chooseMode, middleOf, openPage, zoomOutAt } from './support/side-view.ts';
 import { toggleShown } from './support/side-view-picture.ts';
 
-/** `part` limits the search to what has changed since the whole was searched, a rule to what a theme can break. */
-async function expectNothingSerious(page: Page, part?: string, rule?: string): Promise<void> {
-  await drawn(page);
-  let axe = new AxeBuilder({ page });
-  if (part !== undefined) axe = axe.include(part);
-  if (rule !== undefined) axe = axe.withRules(rule);
-  const { violations, passes } = await axe.analyze();
-  expect(passes.length).toBeGreaterThan(0);
-  const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-  expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-}
-
-test('S19: nothing serious on the opened page, nor once it is changed, a figure refused and help open', async ({
+test('S19: nothing serious on the opened page, nor once it is changed, a figure refused and help open, in any theme', async ({
   page,
 }) => {
   await openPage(page);
@@ -27,18 +15,7 @@ test('S19: nothing serious on the opened page, nor once it is changed, a figure 
   await typeInto(page, REAR_HEIGHT, '10');
   await typeInto(page, FRONT_HEIGHT, 'abc');
   await page.getByRole('button', { name: 'Rake: what it means' }).click();
-  await expectNothingSerious(page);
-});
-
-test('S19: the words have contrast in the other themes too', async ({ page }) => {
-  await openPage(page);
-  await typeInto(page, REAR_HEIGHT, '10');
-  await typeInto(page, FRONT_HEIGHT, 'abc');
-  for (const theme of ['garage', 'sun']) {
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
-    await expectNothingSerious(page, undefined, 'color-contrast');
-  }
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, undefined, rule));
 });
 
 test('S19: nothing serious while editing, where the page asks which point is meant, and where the bike cannot stand', async ({
@@ -67,11 +44,7 @@ test('S19: nothing serious among the adjusters with every group open, a chain pu
   await chainAdjuster(page).getByText('By the chain').click();
   await typeInto(page, adjusterLabel('rearTeeth', 'chain'), '32');
   await expect(chainAdjuster(page).getByRole('alert')).toBeVisible();
-  await expectNothingSerious(page, '.adjusters');
-  for (const theme of ['garage', 'sun']) {
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await expectNothingSerious(page, '.adjusters', 'color-contrast');
-  }
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, '.adjusters', rule));
 });
 
 test('S19: nothing serious while measuring, nor with what is shown and the choice of readings open', async ({
@@ -84,22 +57,18 @@ test('S19: nothing serious while measuring, nor with what is shown and the choic
   await expectNothingSerious(page, 'main');
 });
 
-for (const theme of ['paper', 'garage', 'sun'] as const)
-  test(`S19: nothing serious in any part of the Ride panel, nor where a state cannot be, ${theme}`, async ({
-    page,
-  }) => {
-    await openPage(page);
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await typeInto(page, REAR_HEIGHT, '6');
-    await typeInto(page, 'Acceleration', '1.5');
-    await page.getByRole('group', { name: 'Ride state' }).getByText('Accelerating', { exact: true }).click();
-    // All rules once; a theme can break contrast only.
-    const rule = theme === 'paper' ? undefined : 'color-contrast';
-    await expectNothingSerious(page, 'section.side', rule);
-    for (const part of ['States', 'Sag', 'Gas, brakes', 'Corner'] as const) {
-      await openRide(page, part);
-      await expectNothingSerious(page, 'section.ride', rule);
-    }
-    await cornerSlider(page).fill('30');
-    await expectNothingSerious(page, 'section.ride', rule);
-  });
+test('S19: nothing serious in any part of the Ride panel, nor where a state cannot be, in any theme', async ({
+  page,
+}) => {
+  await openPage(page);
+  await typeInto(page, REAR_HEIGHT, '6');
+  await typeInto(page, 'Acceleration', '1.5');
+  await page.getByRole('group', { name: 'Ride state' }).getByText('Accelerating', { exact: true }).click();
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, 'section.side', rule));
+  for (const part of ['States', 'Sag', 'Gas, brakes', 'Corner'] as const) {
+    await openRide(page, part);
+    await inEveryTheme(page, (rule) => expectNothingSerious(page, 'section.ride', rule));
+  }
+  await cornerSlider(page).fill('30');
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, 'section.ride', rule));
+});

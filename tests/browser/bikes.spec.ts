@@ -1,7 +1,7 @@
 /** A shop's week with its bikes: found, opened, noted, put away, deleted and brought back, with 2,000 of them. */
 import { fileURLToPath } from 'node:url';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { expectNothingSerious } from './support/axe.ts';
 import { bikeRow, bikeRows, bikesDialog, expectBike, openBikes, openCard } from './support/bikes.ts';
 import { expectKeptFork } from './support/kept.ts';
 import { field, FRONT_HEIGHT, startDemo, typeInto, undo } from './support/panels.ts';
@@ -79,8 +79,7 @@ test('a shop’s week: a customer’s bike with owner, picture and sheet, put aw
   await picker.setInputFiles(fileURLToPath(new URL('../../static/icon-192.png', import.meta.url)));
   const picture = card.getByRole('img', { name: 'Picture of Road sport, as delivered' });
   await expect(picture).toHaveJSProperty('naturalWidth', 192);
-  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
-  expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+  await expectNothingSerious(page, 'dialog');
   await card.getByRole('button', { name: 'Delete' }).click();
   await bikesDialog(page).getByRole('button', { name: 'Undo', exact: true }).click();
   // Its card is open again, with the owner and the picture.

@@ -1,9 +1,9 @@
 /** Chain, belt, shaft and hub, both kinds of braking, and the clearances at the fork, on the page. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
+import { expectNothingSerious } from './support/axe.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import {
   adjusterGroup,
@@ -46,12 +46,6 @@ async function ride(page: Page, state: string): Promise<void> {
 
 async function openGroup(page: Page, name: string): Promise<void> {
   await page.locator('.bike').getByText(name, { exact: true }).click();
-}
-
-async function expectNothingSerious(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).include('main').analyze();
-  const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-  expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 }
 
 test('the engine-braking line is drawn while its reading is chosen, and named with its number', async ({
@@ -98,7 +92,7 @@ test('a caliper put on a bracket with a stay has fields for the stay, is drawn w
   expect(words).toContain('Caliper’s stay');
   const { rearBrake } = (await savedDocument(page)).bike;
   expect(rearBrake).toMatchObject({ caliper: 'ownStay', bracketSide: 'below', stayLength: 525 });
-  await expectNothingSerious(page);
+  await expectNothingSerious(page, 'main');
   await typeInto(page, 'Brake stay’s length', '5');
   await expect(readingLine(page, 'Rear brake, anti-rise').locator('.change')).toContainText('reach');
   for (let step = 0; step < 5; step++) await undo(page);
@@ -128,7 +122,7 @@ test('a shaft bike has no sprockets, no adjusters of a chain and no readings of 
   await expect(why(page)).toContainText('All from the shock');
   expect(await why(page).locator('li').allInnerTexts()).not.toEqual([]);
   expect((await why(page).locator('ul').innerText()).toLowerCase()).not.toMatch(/chain|sprocket/);
-  await expectNothingSerious(page);
+  await expectNothingSerious(page, 'main');
 });
 
 test('the kind of drive is chosen in the Bike panel, asks for what it has, and one undo takes it back', async ({
@@ -149,7 +143,7 @@ test('the kind of drive is chosen in the Bike panel, asks for what it has, and o
   await expect(page.getByRole('group', { name: 'Gear ratios' })).toBeHidden();
   await expect(liveRegion(page)).not.toBeEmpty();
   expect((await savedDocument(page)).bike.drive.kind).toBe('hub');
-  await expectNothingSerious(page);
+  await expectNothingSerious(page, 'main');
   await undo(page);
   await expect(kind.locator('option:checked')).toHaveText('Toothed belt');
 });
@@ -188,7 +182,7 @@ test('a belt is called a belt wherever it is spoken of, and counted in its teeth
   // What stays of the word is the kind that can be chosen and what to check before riding.
   for (const part of ['.left', '.below', '.readings'])
     expect((await page.locator(part).innerText()).match(/chain\w*/gi) ?? []).toEqual([]);
-  await expectNothingSerious(page);
+  await expectNothingSerious(page, 'main');
 });
 
 test('gears are added, typed and taken away as a list', async ({ page }) => {

@@ -1,6 +1,6 @@
 /** The tab Find a setup: targets typed, a search in its thread, a plan tried and undone, and words where nothing is found. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
+import { expectNothingSerious, inEveryTheme } from './support/axe.ts';
 import { openPlan, plan, plans, setTarget } from './support/plan.ts';
 import { field, plain, readingText, REAR_HEIGHT, undoButton } from './support/panels.ts';
 import { openPage } from './support/side-view.ts';
@@ -88,14 +88,7 @@ test('S19: nothing serious in the tab with plans and steps in sight, in every th
   await plan(page).getByText('Rider says').click();
   await plan(page).getByRole('button', { name: 'Find setups' }).click();
   await expect(plans(page)).toBeVisible();
-  for (const theme of ['paper', 'garage', 'sun']) {
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
-    const { violations, passes } = await new AxeBuilder({ page }).include('section.plan').analyze();
-    expect(passes.length).toBeGreaterThan(0);
-    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-  }
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, 'section.plan', rule));
 });
 
 test('Rider says leads from the place in the corner to the end and to first steps of this bike', async ({

@@ -1,6 +1,6 @@
 /** The view for a room: what it shows, how large, its way from before to now, and leaving it. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { expectNothingSerious } from './support/axe.ts';
 import { plain, readingText, REAR_HEIGHT, typeInto } from './support/panels.ts';
 import { openPage } from './support/side-view.ts';
 
@@ -38,8 +38,7 @@ test('words are at least 24 px, readings and headline at least 40 px, on a scree
   const large = await sizesOf(room(page).locator('h2, dd.figures'));
   expect(large.length).toBeGreaterThan(4);
   expect(Math.min(...large)).toBeGreaterThanOrEqual(LEAST_FIGURE);
-  const { violations } = await new AxeBuilder({ page }).include('dialog').analyze();
-  expect(violations.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([]);
+  await expectNothingSerious(page, 'dialog');
 });
 
 test('the slider takes the bike from before to now, and Escape leaves with the bike as it was', async ({

@@ -1,6 +1,6 @@
 /** The Springs tab: what holds each end is chosen once, its figures are entered, and what cannot be is refused in words. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { expectNothingSerious } from './support/axe.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { expectNoUndo, undo } from './support/panels.ts';
 import { openSprings, sags, springs, wish } from './support/springs.ts';
@@ -113,14 +113,12 @@ test('an unlike fork leg has a spring of another rate, and both are summed', asy
   });
 });
 
-test('axe finds nothing with every figure of both ends open', async ({ page }) => {
+test('S19: nothing serious with every figure of both ends open', async ({ page }) => {
   await openPage(page);
   await openSprings(page);
   await hold(page, 'rear', 'A force table');
   await springs(page).getByRole('checkbox', { name: 'Count the air, front' }).check();
   await springs(page).getByText('More of the air, front').click();
   await springs(page).getByRole('checkbox', { name: 'The other fork leg is different' }).check();
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-  expect(serious.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
+  await expectNothingSerious(page);
 });

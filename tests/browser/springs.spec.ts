@@ -1,6 +1,6 @@
 /** The Springs tab: a wished sag, the spring that gives it, rates at hand, and what the bike then does. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
+import { expectNothingSerious, inEveryTheme } from './support/axe.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { expectNoUndo, typeInto, undo } from './support/panels.ts';
 import { openSprings, sags, springs, wish } from './support/springs.ts';
@@ -99,12 +99,8 @@ test('sags that no spring can give together are refused in words', async ({ page
   await expect(springs(page)).toContainText('No shock spring gives both sags');
 });
 
-for (const theme of ['paper', 'garage', 'sun'])
-  test(`axe finds nothing on the Springs tab, in the theme ${theme}`, async ({ page }) => {
-    await openPage(page);
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await openSprings(page);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect(serious.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)])).toEqual([]);
-  });
+test('S19: nothing serious on the Springs tab, in any theme', async ({ page }) => {
+  await openPage(page);
+  await openSprings(page);
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, undefined, rule));
+});

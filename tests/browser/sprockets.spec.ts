@@ -1,7 +1,7 @@
 /** Choosing a pair of sprockets from the table: fitting, undoing, filtering, ordering, reasons and speeds. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
+import { expectNothingSerious, inEveryTheme } from './support/axe.ts';
 import { metricReading, savedDocument, standing } from './support/bike-document.ts';
 import {
   changeText,
@@ -283,15 +283,5 @@ test('S19: nothing serious in the sprockets’ tab, in any theme', async ({ page
   await openFilters(page);
   await tryButton(page, OTHER).click();
   await sprockets(page).getByText('Speed and revs').click();
-  for (const theme of ['paper', 'garage', 'sun']) {
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
-    const axe = new AxeBuilder({ page }).include('.below');
-    // A theme can only break what colours do.
-    if (theme !== 'paper') axe.withRules('color-contrast');
-    const { passes, violations } = await axe.analyze();
-    expect(passes.length).toBeGreaterThan(0);
-    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-  }
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, '.below', rule));
 });

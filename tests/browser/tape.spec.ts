@@ -1,7 +1,7 @@
 /** A bike that the page has never seen, measured from an empty page: papers, rows, a slip, and taking it over; by mouse and by keys. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { openDocument } from '../../src/document/open-document.ts';
+import { expectNothingSerious, inEveryTheme } from './support/axe.ts';
 import { expectBike } from './support/bikes.ts';
 import { metricReading, savedDocument, standing } from './support/bike-document.ts';
 import { kept } from './support/kept.ts';
@@ -156,23 +156,11 @@ test('the next measurement is named with what it would do, and one press opens i
   await expect(tape(page).getByRole('img').first()).toBeVisible();
 });
 
-test('S19: axe finds nothing serious on the empty panel and with a row open, in any theme', async ({
-  page,
-}) => {
+test('S19: nothing serious on the empty panel and with a row open, in any theme', async ({ page }) => {
   await openPage(page);
   await openTape(page);
-  const expectClean = async (): Promise<void> => {
-    const { violations, passes } = await new AxeBuilder({ page }).include('section.tape').analyze();
-    expect(passes.length).toBeGreaterThan(0);
-    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect(grave.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-  };
-  await expectClean();
+  await expectNothingSerious(page, 'section.tape');
   for (const figure of ['1416', '1417', '1416.5', '1446', '1416.5']) await addRow(page, FLOOR, figure);
   await fillIn(page, 'Figure', 'abc');
-  for (const theme of ['paper', 'garage', 'sun']) {
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
-    await expectClean();
-  }
+  await inEveryTheme(page, (rule) => expectNothingSerious(page, 'section.tape', rule));
 });

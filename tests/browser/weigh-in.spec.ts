@@ -1,11 +1,11 @@
 /** The weigh-in on the page: scales to centre of gravity and back, by mouse and by keys, and figures that cannot be. */
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
 import { openDocument } from '../../src/document/open-document.ts';
+import { expectNothingSerious, inEveryTheme } from './support/axe.ts';
 import { savedDocument, standing } from './support/bike-document.ts';
 import { kept } from './support/kept.ts';
 import { expectNoUndo, field, plain, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
-import { chooseMode, drawn, openPage } from './support/side-view.ts';
+import { chooseMode, openPage } from './support/side-view.ts';
 import {
   found,
   readingsOf,
@@ -183,25 +183,16 @@ test('another bike begins without figures, and pounds and inches are taken', asy
   await expect(field(page, 'Front scale')).toHaveValue('0.0');
 });
 
-for (const theme of ['paper', 'garage', 'sun'] as const)
-  test(`axe finds nothing serious, begun, found and refused, ${theme}`, async ({ page }) => {
-    await openWeighIn(page);
-    await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
-    await page.getByText('Lengths and accuracy', { exact: true }).click();
-    const grave = async (rule?: string): Promise<string[]> => {
-      await drawn(page);
-      const part = new AxeBuilder({ page }).include('.bike > details[open]');
-      const { violations, passes } = await (rule === undefined ? part : part.withRules(rule)).analyze();
-      expect(passes.length).toBeGreaterThan(0);
-      return violations
-        .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-        .map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-    };
-    expect(await grave('color-contrast')).toEqual([]);
-    await typeReadings(page, readingsOf(standing(await savedDocument(page), 'noRider')));
-    await typeInto(page, 'Wheelbase', '1300');
-    await expect(found(page)).toContainText('Correct the bike first');
-    expect(await grave()).toEqual([]);
-    await typeInto(page, 'Scale then', '700');
-    expect(await grave('color-contrast')).toEqual([]);
-  });
+test('S19: nothing serious in the weigh-in, begun, found and refused, in any theme', async ({ page }) => {
+  await openWeighIn(page);
+  await page.getByText('Lengths and accuracy', { exact: true }).click();
+  const look = (rule?: 'color-contrast'): Promise<void> =>
+    expectNothingSerious(page, '.bike > details[open]', rule);
+  await inEveryTheme(page, look);
+  await typeReadings(page, readingsOf(standing(await savedDocument(page), 'noRider')));
+  await typeInto(page, 'Wheelbase', '1300');
+  await expect(found(page)).toContainText('Correct the bike first');
+  await inEveryTheme(page, look);
+  await typeInto(page, 'Scale then', '700');
+  await inEveryTheme(page, look);
+});
