@@ -76,6 +76,7 @@ export class Autosave {
   /** Saves what is waiting now. Resolves when nothing is, or when it could not be saved, which the status then says. */
   flush(): Promise<void> {
     clearTimeout(this.#timer);
+    if (this.#unsaved === null && this.#writing === null) return Promise.resolve();
     this.#writing ??= this.#writeAll().finally(() => {
       this.#writing = null;
     });

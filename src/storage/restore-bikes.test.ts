@@ -111,6 +111,7 @@ describe('bringing one back', () => {
       versionsKept: 0,
       sheetsAdded: 1,
       sheetsBeside: 0,
+      bikesSame: 0,
     });
     const { bikes: listed } = await value(store.list());
     expect(listed.find(({ id }) => id === 'one')).toMatchObject({ sheets: 1, card: { owner: 'Ada' } });
@@ -119,6 +120,7 @@ describe('bringing one back', () => {
       versionsKept: 0,
       sheetsAdded: 0,
       sheetsBeside: 0,
+      bikesSame: 2,
     });
   });
 
@@ -135,6 +137,7 @@ describe('bringing one back', () => {
       versionsKept: 1,
       sheetsAdded: 1,
       sheetsBeside: 1,
+      bikesSame: 0,
     });
     expect((await value(store.load('one')))?.text).toBe(here);
     expect((await value(store.revisions('one'))).map(({ text }) => text)).toEqual([

@@ -4,6 +4,7 @@ import type { FiledBike } from '../document/bikes-file.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { saveSheet } from '../document/save-sheet.ts';
 import type { Addition, BikeStore } from './bike-store.ts';
+import { savedAnew } from './find-same-bike.ts';
 import type { StorageFault } from './storage-fault.ts';
 
 export interface Restored {
@@ -14,6 +15,8 @@ export interface Restored {
   readonly sheetsAdded: number;
   /** Sheets that were there with other words: the file's is kept as a sheet of its own. */
   readonly sheetsBeside: number;
+  /** Bikes that were there and say the same; the file may still bring sheets of them. */
+  readonly bikesSame: number;
 }
 
 export interface RestoreOptions {
@@ -50,6 +53,7 @@ export async function restoreBikes(
     sheets: [],
   };
   let sheetsBeside = 0;
+  let bikesSame = 0;
   for (const { id, card, document, sheets } of bikes) {
     const found = known.has(id) ? null : await besideOf(store, id);
     if (found !== null && !found.ok) return found;
@@ -58,7 +62,8 @@ export async function restoreBikes(
     const text = saveDocument(document);
     const state = { id, name: document.bike.name, writer: newId(), savedAt: now, text };
     if (!beside.isThere) addition.bikes.push({ bike: { ...state, revision: 1 }, card });
-    else if (!beside.texts.has(text)) addition.versions.push({ ...state, revision: 0 });
+    else if (isAmong(beside.texts, text)) bikesSame++;
+    else addition.versions.push({ ...state, revision: 0 });
     beside.isThere = true;
     beside.texts.add(text);
     for (const { id: sheetId, sheet } of sheets) {
@@ -79,7 +84,13 @@ export async function restoreBikes(
     versionsKept: addition.versions.length,
     sheetsAdded: addition.sheets.length - sheetsBeside,
     sheetsBeside,
+    bikesSame,
   });
+}
+
+/** Whether one of the states says the same, also where a former build wrote it. */
+function isAmong(texts: ReadonlySet<string>, text: string): boolean {
+  return texts.has(text) || [...texts].some((each) => savedAnew(each) === text);
 }
 
 async function besideOf(store: BikeStore, id: string): Promise<Result<Beside, StorageFault>> {

@@ -24,6 +24,11 @@ export function errorMessage(text: string, details: readonly string[] = []): Mes
   return { kind: 'error', text, details };
 }
 
+/** Where bikes stay, by the address of the page, such as `http://localhost:4173`. */
+export function stayWords(address: string): string {
+  return `Bikes stay in this browser on this device, at the address ${address}. Another address is another store.`;
+}
+
 /** That the bike on the page was saved anew, because the store had lost it. */
 export function goneMessage(): Message {
   return {

@@ -2,14 +2,16 @@
 import { expect, it } from 'vitest';
 import { restoredWords } from './restored-words.ts';
 
-const none = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0 };
+const none = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0, bikesSame: 0 };
 
 it('names what was added, and says so when nothing was', () => {
-  expect(restoredWords(none)).toBe('Everything in the file was here already.');
+  expect(restoredWords(none)).toBe('Everything was here already.');
   expect(restoredWords({ ...none, bikesAdded: 1 })).toBe(
     'Brought back one bike. What was here is as it was.',
   );
-  expect(restoredWords({ bikesAdded: 2, sheetsAdded: 5, versionsKept: 1, sheetsBeside: 3 })).toBe(
-    'Brought back 2 bikes, 5 sheets, one other version of a bike and 3 other versions of sheets. What was here is as it was.',
+  expect(
+    restoredWords({ bikesAdded: 2, sheetsAdded: 5, versionsKept: 1, sheetsBeside: 3, bikesSame: 1 }),
+  ).toBe(
+    'Brought back 2 bikes, 5 sheets, one other version of a bike and 3 other versions of sheets. What was here is as it was. One bike was here already.',
   );
 });

@@ -7,20 +7,27 @@ export interface RestoredCounts {
   readonly versionsKept: number;
   readonly sheetsAdded: number;
   readonly sheetsBeside: number;
+  /** Bikes that were there and say the same. */
+  readonly bikesSame: number;
 }
 
 const counted = (count: number, one: string, many: string): string[] =>
   count === 0 ? [] : [count === 1 ? `one ${one}` : `${count} ${many}`];
 
+const capital = (text: string): string => `${text[0].toUpperCase()}${text.slice(1)}`;
+
 /** Such as "Brought back 2 bikes and 5 sheets. What was here is as it was." */
 export function restoredWords(counts: RestoredCounts): string {
-  const { bikesAdded, versionsKept, sheetsAdded, sheetsBeside } = counts;
+  const { bikesAdded, versionsKept, sheetsAdded, sheetsBeside, bikesSame } = counts;
   const added = [
     ...counted(bikesAdded, 'bike', 'bikes'),
     ...counted(sheetsAdded, 'sheet', 'sheets'),
     ...counted(versionsKept, 'other version of a bike', 'other versions of bikes'),
     ...counted(sheetsBeside, 'other version of a sheet', 'other versions of sheets'),
   ];
-  if (added.length === 0) return 'Everything in the file was here already.';
-  return `Brought back ${listAll(added)}. What was here is as it was.`;
+  if (added.length === 0) return 'Everything was here already.';
+  const same = counted(bikesSame, 'bike was', 'bikes were').map(
+    (bikes) => ` ${capital(bikes)} here already.`,
+  );
+  return `Brought back ${listAll(added)}. What was here is as it was.${same.join('')}`;
 }

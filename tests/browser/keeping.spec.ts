@@ -3,16 +3,25 @@ import { expect, test } from '@playwright/test';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { bikeRow, chooseBike, expectBike, openBikes } from './support/bikes.ts';
 import { expectKeptFork, kept } from './support/kept.ts';
-import { field, FRONT_HEIGHT, startDemo, typeInto, undoButton } from './support/panels.ts';
+import { field, FRONT_HEIGHT, startDemo, typeInto, undo, undoButton } from './support/panels.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 
-test('nothing is stored until something is changed', async ({ page }) => {
+test('nothing is stored until something is changed, and until then the page says where bikes stay', async ({
+  page,
+}) => {
   await openPage(page);
+  const stay = page.getByText(
+    `at the address ${new URL(page.url()).origin}. Another address is another store.`,
+  );
+  await expect(stay).toBeVisible();
   for (const { bike } of DEMO_BIKES) await startDemo(page, bike.name);
   expect(await kept(page)).toEqual([]);
   await typeInto(page, FRONT_HEIGHT, '9');
   await expectKeptFork(page, 9);
   expect(await kept(page)).toHaveLength(1);
+  await undo(page);
+  await expect(page.getByText('Nothing differs from the baseline.')).toBeVisible();
+  await expect(stay).toHaveCount(0);
 });
 
 test('a change is there again after a reload, and nothing of the past can be undone', async ({ page }) => {

@@ -12,6 +12,7 @@ import { NOTES } from '../../document/sheet-notes.ts';
 import { bikeFileName } from '../../storage/bike-file-name.ts';
 import type { BikeStore, WholeBike } from '../../storage/bike-store.ts';
 import { download } from '../../storage/download.ts';
+import { findSameBike } from '../../storage/find-same-bike.ts';
 import { newId } from '../../storage/new-id.ts';
 import { readTextFile } from '../../storage/read-text-file.ts';
 import { restoreBikes, type Restored } from '../../storage/restore-bikes.ts';
@@ -81,7 +82,7 @@ export function saveSheetsTable(
   return doneMessage(`The sheets are saved to ${file} among your downloads.`);
 }
 
-const NOTHING: Restored = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0 };
+const NOTHING: Restored = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0, bikesSame: 0 };
 
 /** A bike's file ends like this; a folder may hold anything else. */
 const JSON_ENDING = /\.json$/i;
@@ -101,7 +102,7 @@ export async function restoreFiles(store: BikeStore, given: readonly File[]): Pr
   let opened = 0;
   for (const file of files) {
     const text = await readTextFile(file, LARGEST_BIKES_TEXT);
-    const found = text.ok ? bikesIn(text.value) : text;
+    const found = text.ok ? await bikesIn(store, text.value) : text;
     if (!found.ok) {
       report.push(`${file.name} was not opened. ${found.reason.sentence}`);
       continue;
@@ -140,19 +141,22 @@ function sumOf(a: Restored, b: Restored): Restored {
     versionsKept: a.versionsKept + b.versionsKept,
     sheetsAdded: a.sheetsAdded + b.sheetsAdded,
     sheetsBeside: a.sheetsBeside + b.sheetsBeside,
+    bikesSame: a.bikesSame + b.bikesSame,
   };
 }
 
-/** The bikes of a file: of several, or one bike by itself, which becomes a new one. */
-function bikesIn(text: string): ReturnType<typeof openBikes> {
+/** The bikes of a file: of several, or one bike by itself, which becomes a new one unless the store holds it just so. */
+async function bikesIn(store: BikeStore, text: string): Promise<ReturnType<typeof openBikes>> {
   const several = openBikes(text);
   if (several.ok || several.reason.kind !== 'notOurs') return several;
   const one = openDocument(text);
   if (!one.ok) return one;
   const { document, repairs } = one.value;
   const card = { owner: '', notes: '', tags: [], archived: false };
+  const same = await findSameBike(store, document);
+  const id = (same.ok ? same.value : null) ?? newId();
   const value: OpenedBikes = {
-    bikes: [{ id: newId(), card, document, sheets: [] }],
+    bikes: [{ id, card, document, sheets: [] }],
     report: repairs.map(({ sentence }) => sentence),
   };
   return { ok: true, value };

@@ -5,9 +5,10 @@ import { openDocument } from '../../document/open-document.ts';
 import { saveDocument } from '../../document/save-document.ts';
 import { readBikeFile } from '../../storage/bike-file.ts';
 import type { BikeStore } from '../../storage/bike-store.ts';
+import { findSameBike } from '../../storage/find-same-bike.ts';
 import { newId } from '../../storage/new-id.ts';
 import { openStored } from '../../storage/open-stored.ts';
-import { errorMessage, openedMessage, type Message } from '../../words/keeping-message.ts';
+import { doneMessage, errorMessage, openedMessage, type Message } from '../../words/keeping-message.ts';
 
 export interface FoundBike {
   /** The document, with what can be undone on it. */
@@ -54,11 +55,22 @@ export async function findStored(
   return { history, id, revision, kept: originalLost !== null, message };
 }
 
-/** A file as a new bike; `keep` takes its text as it was where it had to be repaired. `besides` were given with it. */
+/** What a file is opened against: the store, and how its bikes are found there and its text is kept. */
+export interface FileKeeping {
+  /** Null where none has been found yet. */
+  readonly store: BikeStore | null;
+  /** Takes the text of a file as it was where it had to be repaired. */
+  readonly keep: (id: string, text: string) => Promise<void>;
+  /** A bike of the store; null for the one on the page. */
+  readonly find: (store: BikeStore, id: string) => Promise<FoundBike | Message | null>;
+  /** How many files were given with it and are not opened. */
+  readonly besides: number;
+}
+
+/** A file as a new bike, or as the one in the store that says the very same. */
 export async function findInFile(
   file: File,
-  besides: number,
-  keep: (id: string, text: string) => Promise<void>,
+  { store, keep, find, besides }: FileKeeping,
 ): Promise<FoundBike | Message> {
   const read = await readBikeFile(file);
   if (!read.ok)
@@ -66,6 +78,15 @@ export async function findInFile(
       'The bike on the page is as it was.',
     ]);
   const { document, repairs, text } = read.value;
+  const same = store === null || repairs.length > 0 ? null : await findSameBike(store, document);
+  if (store !== null && same?.ok === true && same.value !== null) {
+    const found = await find(store, same.value);
+    const message = doneMessage(
+      `Opened ${visible(file.name)}. This bike was here already, so none was added.`,
+    );
+    if (found === null) return message;
+    if ('history' in found) return { ...found, message };
+  }
   const id = newId();
   if (repairs.length > 0) await keep(id, text);
   const opened = openedMessage(visible(file.name), repairs, 'The file itself is as it was.');

@@ -178,6 +178,46 @@ describe('what is stored', () => {
   });
 });
 
+describe('a file of a bike that is here already', () => {
+  it('opens the one that is here, says so and adds none; a bike that differs comes beside it', async () => {
+    const store = memoryStore(null);
+    const { bench, keeping, turn, fork, leave } = await begun(store);
+    const file = (text: string) => new File([text], 'mine.json');
+    turn(9);
+    await leave();
+    const text = saveDocument(bench.session.history.present);
+    await keeping.openFiles([file(text)]);
+    expect(keeping.message?.text).toBe('Opened mine.json. This bike was here already, so none was added.');
+    // It is on the page, and what can be undone there stays.
+    expect(bench.session.canUndo).toBe(true);
+    const { bikeId } = keeping;
+    await keeping.startWith(track);
+    await keeping.openFiles([file(text)]);
+    expect([keeping.bikeId, fork()]).toEqual([bikeId, 9]);
+    expect(await names(store)).toEqual([road.bike.name]);
+    turn(11);
+    await leave();
+    await keeping.openFiles([file(text)]);
+    expect(keeping.message?.text).toBe('Opened mine.json.');
+    await leave();
+    expect(fork()).toBe(9);
+    expect(await names(store)).toEqual([road.bike.name, road.bike.name]);
+  });
+
+  it('is counted among those of several files, and added once where two files hold it', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    const file = new File([saveDocument(track)], 'track.json');
+    await keeping.openFiles([file, file]);
+    expect(keeping.message?.text).toBe(
+      'Brought back one bike. What was here is as it was. One bike was here already.',
+    );
+    await keeping.openFiles([file, file]);
+    expect(keeping.message).toMatchObject({ kind: 'done', text: 'Everything was here already.' });
+    expect(await names(store)).toEqual([track.bike.name]);
+  });
+});
+
 describe('a file of several bikes', () => {
   it('is brought back beside what is there, and the bike on the page stays', async () => {
     const store = memoryStore(null);
@@ -305,7 +345,11 @@ it('takes several files and those of a folder into the list, with a report of wh
     name: file.name,
     file: (found: (file: File) => void) => found(file),
   });
-  const parts = [[entry(new File([text], 'c.json'))], [entry(new File(['%'], 'photo.jpg'))], []];
+  const parts = [
+    [entry(new File([text.replace('Track day', 'Rain day')], 'c.json'))],
+    [entry(new File(['%'], 'photo.jpg'))],
+    [],
+  ];
   const folder = {
     isFile: false,
     isDirectory: true,
@@ -325,7 +369,7 @@ it('takes several files and those of a folder into the list, with a report of wh
     ],
   });
   expect(bench.session.document.bike.name).toBe(road.bike.name);
-  expect(await names(store)).toEqual([track.bike.name, track.bike.name]);
+  expect((await names(store)).sort()).toEqual(['Rain day', 'Track day']);
 });
 
 it('ends with everything saved and nothing listened to', async () => {

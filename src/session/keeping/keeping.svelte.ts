@@ -7,13 +7,7 @@ import { holdsSeveralBikes } from '../../storage/read-text-file.ts';
 import { Autosave } from '../../storage/autosave.ts';
 import { downloadBike } from '../../storage/bike-file.ts';
 import { listed, sameOrNext } from '../../storage/bike-index.ts';
-import type {
-  BikeStore,
-  BikeSummary,
-  ListedBike,
-  StoredBike,
-  UnreadableRecord,
-} from '../../storage/bike-store.ts';
+import type { BikeStore, BikeSummary, ListedBike, StoredBike } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
 import type { Persistence } from '../../storage/persistence.ts';
 import type { SaveStatus } from '../../storage/save-status.ts';
@@ -21,18 +15,13 @@ import type { StorageFault } from '../../storage/storage-fault.ts';
 import { withFolders } from '../../storage/files-of-folder.ts';
 import { readPreferences, type StoredPreferences } from '../../storage/stored-preferences.ts';
 import { TabNotices, type TabNotice } from '../../storage/tab-notices.ts';
-import {
-  doneMessage,
-  errorMessage,
-  goneMessage,
-  unreadableMessage,
-  type Message,
-} from '../../words/keeping-message.ts';
+import { doneMessage, errorMessage, goneMessage, type Message } from '../../words/keeping-message.ts';
 import { findInFile, findInVersion, findStored, type FoundBike } from './found-bike.ts';
 import { restoreFiles } from './bike-files.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
 import type { Told, Waiting } from './keeping-told.ts';
 import { FIRST_PREFERENCES } from '../preferences.svelte.ts';
+import { UnreadableRecords } from './unreadable-records.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 export class Keeping {
@@ -49,8 +38,7 @@ export class Keeping {
   #saved: BikeDocument | null;
   /** Counts what was asked to take the page: an answer that comes after a newer wish is dropped. */
   #wish = 0;
-  /** The records that were reported, by their keys. */
-  #reported: readonly string[] = [];
+  readonly #noBikes = new UnreadableRecords();
   /** What can be undone on the bikes that were on the page, by their ids. */
   #histories: Readonly<Record<string, History | undefined>> = {};
   #asked = false;
@@ -141,8 +129,15 @@ export class Keeping {
         await this.refresh();
         return message;
       }
-      return await findInFile(files[0], files.length - 1, async (id, text) => {
-        if (store !== null) this.noted(await store.keepOriginal({ id, keptAt: this.#place.now(), text }));
+      await this.#autosave?.flush();
+      const isHere = (id: string): boolean => id === this.bikeId && this.#autosave?.hasUnsaved === false;
+      return await findInFile(files[0], {
+        store,
+        besides: files.length - 1,
+        find: async (within, id) => (isHere(id) ? null : await this.#find(within, id)),
+        keep: async (id, text) => {
+          if (store !== null) this.noted(await store.keepOriginal({ id, keptAt: this.#place.now(), text }));
+        },
       });
     });
   }
@@ -361,7 +356,7 @@ export class Keeping {
     const shelf = this.noted(await store.list());
     if (shelf !== null) {
       this.bikes = sameOrNext(this.bikes, shelf.bikes);
-      this.#reportUnreadable(shelf.unreadable);
+      this.unreadable = this.#noBikes.tell(shelf.unreadable, this.unreadable);
     }
     await this.#listOthers();
   }
@@ -377,17 +372,6 @@ export class Keeping {
     if (bikeId === null || this.#store === null) return;
     const others = this.noted(await this.#store.revisions(bikeId));
     if (others !== null && bikeId === this.bikeId) this.others = others;
-  }
-
-  /** Reports each record that is no bike once. */
-  #reportUnreadable(records: readonly UnreadableRecord[]): void {
-    const fresh = records.filter(({ key }) => !this.#reported.includes(key));
-    if (fresh.length === 0) return;
-    this.#reported = [...this.#reported, ...fresh.map(({ key }) => key)];
-    this.unreadable = unreadableMessage([
-      ...(this.unreadable?.details ?? []),
-      ...fresh.map(({ sentence }) => sentence),
-    ]);
   }
 
   /** What the store answered; null when it failed, which the page then says. */

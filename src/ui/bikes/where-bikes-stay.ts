@@ -1,5 +1,6 @@
 /** Where bikes stay, and for how long, in plain words. */
 import type { Persistence } from '../../storage/persistence.ts';
+import { stayWords } from '../../words/keeping-message.ts';
 
 const PROMISE: Readonly<Record<Persistence, string>> = {
   kept: 'The browser has promised to keep them until you clear them yourself.',
@@ -23,5 +24,5 @@ export function whereBikesStay(
     persistence === null
       ? 'After the first save the page asks the browser to keep them.'
       : PROMISE[persistence];
-  return `Bikes stay in this browser on this device, at the address ${address}. Another address is another store. ${promise}${offline ? ' The page opens without a network too.' : ''}`;
+  return `${stayWords(address)} ${promise}${offline ? ' The page opens without a network too.' : ''}`;
 }

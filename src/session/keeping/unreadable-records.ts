@@ -1,0 +1,16 @@
+/** Records of the store that are no bikes: each is told of once. */
+import type { UnreadableRecord } from '../../storage/bike-store.ts';
+import { unreadableMessage, type Message } from '../../words/keeping-message.ts';
+
+export class UnreadableRecords {
+  /** The records that were told of, by their keys. */
+  #told: readonly string[] = [];
+
+  /** The message that stands, with those records added that were not told of before; null where there is nothing to tell. */
+  tell(records: readonly UnreadableRecord[], standing: Message | null): Message | null {
+    const fresh = records.filter(({ key }) => !this.#told.includes(key));
+    if (fresh.length === 0) return standing;
+    this.#told = [...this.#told, ...fresh.map(({ key }) => key)];
+    return unreadableMessage([...(standing?.details ?? []), ...fresh.map(({ sentence }) => sentence)]);
+  }
+}
