@@ -36,6 +36,9 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * The divider, columns that fold, the ways past the bar, a theme by the system's choice and the wheel that zooms are 1.5 of
  * the first sight, which gave back why a bike cannot stand and what is shown on the side view: they come late, each in a
  * file that shares no words with the rest, which is 2.4 more of all scripts.
+ * A bike's file known as one that is here, the store that was cleared, where bikes stay and a verdict by thumb are 0.9 of
+ * all scripts and come late.
+ *
  * Chain and Tape say why a bike cannot stand and bring those words themselves now, 0.4 beyond what a panel had. Tape shares
  * files with its photo, and files apart shrink less: 1.2 more.
  *
@@ -45,7 +48,7 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * The photo under the side view is 1.3 and comes late; that something may lie there at all is 0.1 of the first sight, which
  * gave back the choice of readings. That choice and the picture of how a tape is held come in files apart, 0.5 more.
  */
-const CEILINGS = { firstSight: 144.3, all: 450.2, panel: 26.7 };
+const CEILINGS = { firstSight: 144.3, all: 451.1, panel: 26.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

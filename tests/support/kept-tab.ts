@@ -56,6 +56,7 @@ export function tab(
       leave = flush;
       return () => (listening = false);
     },
+    address: 'http://shop',
     now: () => (time += 1),
     persist: async () => 'kept',
   });

@@ -13,6 +13,7 @@ import {
 } from '../../../tests/support/kept-tab.ts';
 import type { BikeStore } from '../../storage/bike-store.ts';
 import { memoryStore } from '../../storage/memory-store.ts';
+import { storageFault } from '../../storage/storage-fault.ts';
 import { Bikes } from './bikes.svelte.ts';
 
 afterEach(endAll);
@@ -308,6 +309,17 @@ it('a bike that the store has lost is saved again as it is on the page, which sa
   keeping.dismiss();
   await keep(8);
   expect(keeping.message).toBeNull();
+});
+
+it('where bikes stay is said until the first one does, and never of a store that does not last', async () => {
+  const { keep, keeping } = await shop();
+  expect(keeping.placeWords).toBe(
+    'Bikes stay in this browser on this device, at the address http://shop. Another address is another store.',
+  );
+  await keep(7);
+  expect(keeping.placeWords).toBe('');
+  const { keeping: shortLived } = await shop(memoryStore(storageFault('blocked')));
+  expect(shortLived.placeWords).toBe('');
 });
 
 it('after the first save the browser is asked once to keep its store', async () => {

@@ -14,6 +14,8 @@ export interface KeepingPlace {
   readonly channel: () => Channel | null;
   /** Calls `flush` whenever the page may not come back, until the returned function is called. */
   readonly onLeaving: (flush: () => Promise<void>) => () => void;
+  /** The page's address without its path, such as `http://localhost:4173`: by this the browser keeps stores apart. */
+  readonly address: string;
   /** Milliseconds since 1970, UTC. */
   readonly now: () => number;
   /** Asks the browser to keep what is stored. */
@@ -25,6 +27,7 @@ export function browserPlace(): KeepingPlace {
     findStore,
     channel: browserChannel,
     onLeaving: (flush) => saveOnLeaving(flush),
+    address: location.origin,
     now: () => Date.now(),
     persist: () => askToPersist(),
   };

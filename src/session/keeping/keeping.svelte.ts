@@ -15,7 +15,13 @@ import type { StorageFault } from '../../storage/storage-fault.ts';
 import { withFolders } from '../../storage/files-of-folder.ts';
 import { readPreferences, type StoredPreferences } from '../../storage/stored-preferences.ts';
 import { TabNotices, type TabNotice } from '../../storage/tab-notices.ts';
-import { doneMessage, errorMessage, goneMessage, type Message } from '../../words/keeping-message.ts';
+import {
+  doneMessage,
+  errorMessage,
+  goneMessage,
+  stayWords,
+  type Message,
+} from '../../words/keeping-message.ts';
 import { findInFile, findInVersion, findStored, type FoundBike } from './found-bike.ts';
 import { restoreFiles } from './bike-files.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
@@ -140,6 +146,12 @@ export class Keeping {
         },
       });
     });
+  }
+
+  /** Where bikes will stay, said until the first one does: so also at an address that holds none of another's. */
+  get placeWords(): string {
+    const begun = this.bikeId !== null && this.#store?.shortLived === null;
+    return begun && this.bikes.length === 0 ? stayWords(this.#place.address) : '';
   }
 
   /** Where bikes are kept; null until it has been found. */

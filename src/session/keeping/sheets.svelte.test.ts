@@ -17,6 +17,7 @@ async function opened(store: BikeStore = memoryStore(null)) {
     findStore: async () => store,
     channel: () => null,
     onLeaving: () => () => {},
+    address: 'http://shop',
     now: () => 1000,
     persist: async () => 'kept',
   });
