@@ -4,7 +4,8 @@ import { antiSquat } from '../core/readings/anti-squat.ts';
 import { seatHeight } from '../core/readings/seat-height.ts';
 import { trail } from '../core/readings/trail.ts';
 import { heightPlace } from '../core/effects/height-places.ts';
-import { effectWords, notReachedWords, reachedWords, stepEffectWords } from './height-words.ts';
+import { notReachedWords, reachedWords } from './height-reached-words.ts';
+import { effectWords, stepEffectWords } from './height-words.ts';
 
 const mm = { system: 'metric', decimal: '.' } as const;
 const inch = { system: 'inch', decimal: ',' } as const;

@@ -1,25 +1,24 @@
-/** Sentences about what an adjuster does to the height of an end or to a reading, and what a wanted height came to. */
+/** Sentences about what an adjuster does to the height of an end or to a reading. */
 import type { HeightEffect, ReadingEffect } from '../core/effects/adjuster-effect.ts';
 import { heightPlace, type HeightPlace } from '../core/effects/height-places.ts';
-import type { HeightNotReached, HeightReached, HeightStep } from '../core/effects/reach-height.ts';
 import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
 import { shownDifference, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { writeShort } from './write-short.ts';
 
 type Effect = HeightEffect | ReadingEffect;
 
-const signed = (mm: number, style: NumberStyle): string =>
+/** "+4.9 mm". */
+export const signedHeight = (mm: number, style: NumberStyle): string =>
   writeNumber(mm, 'length', style, { signed: true }).text;
-
-const plain = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
 
 /** The rise between two heights as they are written, mm, so that a person who subtracts the readings finds it. */
 export function shownRise(before: number, after: number, style: NumberStyle): number {
   return shownDifference(before, after, 'length', style);
 }
 
-function riseWords({ words: [name, where] }: HeightPlace, mm: number, style: NumberStyle): string {
-  return [name, signed(mm, style), where].filter(Boolean).join(' ');
+/** "front −4.9 mm at the axle line". */
+export function riseWords({ words: [name, where] }: HeightPlace, mm: number, style: NumberStyle): string {
+  return [name, signedHeight(mm, style), where].filter(Boolean).join(' ');
 }
 
 function changeWords(effect: Effect, style: NumberStyle): string {
@@ -41,7 +40,8 @@ export function effectWords(effect: Effect, style: NumberStyle, othersTurned = f
   return capital(told);
 }
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+/** With a capital at its start. */
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** "0.5 mm", "1 tooth", "5 points": one step of an adjuster. */
 function stepWords(amount: number, quantity: QuantityKey, style: NumberStyle): string {
@@ -59,41 +59,4 @@ export function stepEffectWords(
   style: NumberStyle,
 ): string {
   return `${stepWords(step.amount, step.quantity, style)} ${step.more}: ${changeWords(effect, style)}`;
-}
-
-/** "Shock length 5.5 mm gives seat +10.3 mm. Front −0.4 mm at the axle line. The next step, 5.0 mm, gives +9.4 mm.": what a wanted height was rounded to. */
-export function reachedWords(
-  { step, other }: HeightReached,
-  place: HeightPlace,
-  label: string,
-  style: NumberStyle,
-): string {
-  const gives = `${label} ${plain(step.value, style)} gives ${riseWords(place, riseOf(step, style), style)}.`;
-  const { otherEnd } = step;
-  const rise = shownRise(otherEnd.before, otherEnd.after, style);
-  const beside = rise === 0 ? '' : ` ${capital(riseWords(otherEnd.place, rise, style))}.`;
-  return `${gives}${beside}${other === null ? '' : ` ${nextWords(other, style)}`}`;
-}
-
-const riseOf = ({ before, after }: HeightStep, style: NumberStyle): number => shownRise(before, after, style);
-
-function nextWords(step: HeightStep, style: NumberStyle): string {
-  return `The next step, ${plain(step.value, style)}, gives ${signed(riseOf(step, style), style)}.`;
-}
-
-/** Why a wanted height cannot be had, and the furthest that can. */
-export function notReachedWords(
-  refusal: HeightNotReached,
-  place: HeightPlace,
-  label: string,
-  style: NumberStyle,
-): string {
-  switch (refusal.reason) {
-    case 'heightOutOfReach':
-      return `The most it can do is ${riseWords(place, refusal.limit ?? 0, style)}: ${label} ends there.`;
-    case 'noHeight':
-      return 'The bike does not stand in this ride state, so it has no height in it.';
-    case 'inputNotANumber':
-      return 'This is not a number.';
-  }
 }
