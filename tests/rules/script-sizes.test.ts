@@ -49,7 +49,7 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * gave back the choice of readings. That choice and the picture of how a tape is held come in files apart, 0.5 more.
  * A height that is typed comes late too, in a file apart, which is 1.6 more of all scripts and 0.7 less of the first sight.
  */
-const CEILINGS = { firstSight: 144.3, all: 455.5, panel: 26.7 };
+const CEILINGS = { firstSight: 144.3, all: 454.8, panel: 26.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
