@@ -72,7 +72,9 @@ const TAKEN = [
   { text: '1.2 cm', mm: 12, shows: '12.0' },
 ] as const;
 
-test('S7: a length is taken with comma or point, in mm, cm, inches and fractions', async ({ page }) => {
+test('S7: a length is taken with comma or point, in mm, cm, inches and fractions, and an angle with its sign', async ({
+  page,
+}) => {
   await openPage(page);
   for (const { text, mm, shows } of TAKEN) {
     await typeInto(page, FRONT_HEIGHT, text);
@@ -82,10 +84,6 @@ test('S7: a length is taken with comma or point, in mm, cm, inches and fractions
     await undo(page);
     await expectNoUndo(page);
   }
-});
-
-test('S7: an angle is taken with its sign', async ({ page }) => {
-  await openPage(page);
   await chooseMode(page, 'Edit');
   await page.getByText('Frame', { exact: true }).click();
   await typeInto(page, 'Steering axis angle', '23.7°');
@@ -120,7 +118,9 @@ test('S7: everything else is refused in sight, and the old value kept', async ({
   await expectNoUndo(page);
 });
 
-test('S7: Enter and leaving the field commit, Escape cancels', async ({ page }) => {
+test('S7: Enter and leaving the field commit, Escape cancels; arrow and Page keys step the number, one undo for each press', async ({
+  page,
+}) => {
   await openPage(page);
   await field(page, REAR_HEIGHT).fill('7');
   await field(page, REAR_HEIGHT).press('Escape');
@@ -136,10 +136,6 @@ test('S7: Enter and leaving the field commit, Escape cancels', async ({ page }) 
   await expect(field(page, REAR_HEIGHT)).toHaveValue('7.0');
   await undo(page);
   await expectNoUndo(page);
-});
-
-test('S7: arrow and Page keys step the number, one undo for each press', async ({ page }) => {
-  await openPage(page);
   const steps = [
     ['ArrowUp', '0.5'],
     ['ArrowDown', '0.0'],
@@ -164,7 +160,9 @@ async function labelMiddle(page: Page, label: string): Promise<{ x: number; y: n
   return { x: box.x + box.width / 3, y: box.y + 8 };
 }
 
-test('S7: dragging the label scrubs the number past a dead zone of 3 px, as one undo', async ({ page }) => {
+test('S7: dragging the label scrubs the number past a dead zone of 3 px, as one undo, and Escape takes a scrub back without one', async ({
+  page,
+}) => {
   await openPage(page);
   const label = await labelMiddle(page, REAR_HEIGHT);
   await pressAndMove(page, label, { x: label.x + 3, y: label.y }, 3);
@@ -179,11 +177,6 @@ test('S7: dragging the label scrubs the number past a dead zone of 3 px, as one 
   await undo(page);
   await expect(field(page, REAR_HEIGHT)).toHaveValue('0.0');
   await expectNoUndo(page);
-});
-
-test('S7: Escape takes a scrub back without an undo entry', async ({ page }) => {
-  await openPage(page);
-  const label = await labelMiddle(page, REAR_HEIGHT);
   await pressAndMove(page, label, { x: label.x + 43, y: label.y }, 10);
   await page.keyboard.press('Escape');
   await expect(field(page, REAR_HEIGHT)).toHaveValue('0.0');

@@ -23,7 +23,7 @@ async function openLinks(page: Page): Promise<void> {
   await page.getByText('Rear suspension', { exact: true }).click();
 }
 
-for (const { label, kind, bolt } of [
+const LAYOUTS = [
   { label: 'Straight shock, or two', kind: 'direct', bolt: 'Shock on frame, above the pivot' },
   {
     label: 'Rocker on the frame, rod to the swingarm',
@@ -35,11 +35,13 @@ for (const { label, kind, bolt } of [
     kind: 'rockerOnArm',
     bolt: 'Rod on frame, above the pivot',
   },
-])
-  test(`${label}: begun from the table it stands at once, a bolt is typed, and undo takes it back`, async ({
-    page,
-  }) => {
-    await openLinks(page);
+];
+
+test('each kind of drawn links: begun from the table it stands at once, a bolt is typed, and undo takes it back', async ({
+  page,
+}) => {
+  await openLinks(page);
+  for (const { label, kind, bolt } of LAYOUTS) {
     const layout = page.getByRole('combobox', { name: 'Layout' });
     await layout.selectOption({ label: 'Travel table' });
     const swingarm = await readingText(page, 'Swingarm angle');
@@ -56,7 +58,8 @@ for (const { label, kind, bolt } of [
     await undo(page);
     await undo(page);
     await expectNoUndo(page);
-  });
+  }
+});
 
 for (const { label, bolts } of [
   { label: 'Straight shock, or two', bolts: ['shockOnFrame', 'shockOnArm'] },

@@ -60,3 +60,12 @@ export async function trackOf(slider: Locator): Promise<Track> {
     return { thumb: { x, y: top + height / 2 }, runPx, least, most, value };
   });
 }
+
+/** Chooses a theme in the menu of units and theme, and folds the menu again. */
+export async function tapTheme(page: Page, theme: 'paper' | 'garage' | 'sun'): Promise<void> {
+  const menu = page.getByRole('button', { name: 'Units and theme' });
+  await menu.tap();
+  await page.getByRole('combobox', { name: 'Theme' }).selectOption(theme);
+  await expect(page.locator('html')).toHaveAttribute('data-theme', theme);
+  await menu.tap();
+}
