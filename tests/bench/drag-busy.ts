@@ -98,13 +98,15 @@ export async function dragBusy(
       for (let i = 0; i < WARM_UP; i++) await page.move();
       await page.drawings();
       const times = await busyTimes(page, length.moves);
+      // A page that does not keep up draws the latest of several moves, which is no fault but is told.
       const drawn = (await page.drawings()).length;
-      if (drawn < 0.8 * length.moves) throw new Error(`${where}: ${drawn} drawings of ${length.moves} moves`);
+      if (drawn === 0) throw new Error(`${where}: nothing was drawn in ${length.moves} moves`);
       const slow = await slowly(page, length.slowMs);
       await page.letGo();
       const rate = (1000 * slow.gaps.length) / slow.gaps.reduce((sum, gap) => sum + gap, 0);
       lines.push(
-        `${where}: busy a move p50 ${at(times, 0.5).toFixed(1)} p95 ${at(times, 0.95).toFixed(1)} ms; ` +
+        `${where}: busy a move p50 ${at(times, 0.5).toFixed(1)} p95 ${at(times, 0.95).toFixed(1)} ms, ` +
+          `${drawn} drawings for ${length.moves} moves; ` +
           `${SLOWER} times as slow, from drawing to drawing p50 ${at(slow.gaps, 0.5).toFixed(0)} ` +
           `p95 ${at(slow.gaps, 0.95).toFixed(0)} ms, of which the thread is busy ${slow.busyMs.toFixed(0)} ms`,
       );

@@ -108,10 +108,11 @@ async function measured(browser: Browser, address: string, short: boolean): Prom
       await modes.getByText(mode, { exact: true }).click();
       const { work, painted, frames } = await drag(page, handle, moves);
       await context.close();
-      if (work.length < 0.8 * moves) throw new Error(`only ${work.length} of ${moves} moves arrived`);
       const where = `${viewport.width} × ${viewport.height}, ${name}`;
+      // A busy page hears of several moves at once; a figure then stands for fewer of them.
+      if (work.length === 0) throw new Error(`${where}: none of ${moves} moves arrived`);
       lines.push(
-        `${where}, ${work.length} moves, ms:`,
+        `${where}, ${work.length} of ${moves} moves heard one by one, ms:`,
         `  to computed and drawn   ${words(work)}`,
         `  to painted              ${words(painted)}`,
         `  from frame to frame     ${words(frames)}`,
