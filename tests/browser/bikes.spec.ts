@@ -71,6 +71,9 @@ test('a shop’s week: a customer’s bike with owner, picture and sheet, put aw
   await card.getByRole('textbox', { name: 'Owner' }).fill('Ana');
   await card.getByRole('textbox', { name: 'Owner' }).press('Enter');
   await expect(bikesDialog(page).getByText('Changed the owner')).not.toHaveCount(0);
+  await card.getByRole('textbox', { name: 'Tags' }).fill('race, wet');
+  await card.getByRole('textbox', { name: 'Tags' }).press('Enter');
+  await expect(bikesDialog(page).getByText('Changed the tags')).not.toHaveCount(0);
   const picker = card.getByLabel('Picture file');
   await picker.setInputFiles({ name: 'photo.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('words') });
   await expect(bikesDialog(page)).toContainText(
@@ -89,13 +92,25 @@ test('a shop’s week: a customer’s bike with owner, picture and sheet, put aw
   await card.getByRole('button', { name: 'Archive', exact: true }).click();
   await page.keyboard.press('Escape');
   await startDemo(page, 'Twin-shock roadster');
+  await typeInto(page, FRONT_HEIGHT, '7');
+  await expectKeptFork(page, 7);
   // Months later the customer is back.
   await page.reload();
   const dialog = await openBikes(page);
+  const inOrder = bikeRows(page).locator('.name');
+  await dialog.getByRole('checkbox', { name: 'Archived too' }).check();
+  await expect(inOrder).toHaveText(['Twin-shock roadster', 'Road sport, as delivered']);
+  for (const order of ['Name', 'Owner', 'Latest setup sheet']) {
+    await dialog.getByRole('combobox', { name: 'Order' }).selectOption(order);
+    await expect(inOrder).toHaveText(['Road sport, as delivered', 'Twin-shock roadster']);
+  }
+  await dialog.getByRole('checkbox', { name: 'Archived too' }).uncheck();
   await dialog.getByRole('searchbox').fill('ana');
   await expect(dialog.getByText('No bike holds these words.')).toBeVisible();
   await dialog.getByRole('checkbox', { name: 'Archived too' }).check();
   await expect(bikeRow(page, 'Road sport, as delivered')).toContainText('1 setup sheet');
+  await dialog.getByRole('searchbox').fill('wet');
+  await expect(bikeRow(page, 'Road sport, as delivered')).toContainText('Ana · race · wet');
   await dialog.getByRole('searchbox').press('Enter');
   await expectBike(page, 'Road sport, as delivered');
   await openSheets(page);

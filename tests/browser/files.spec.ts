@@ -1,5 +1,5 @@
 /** Bikes as files: saved, opened, dropped on the page, repaired with a list of changes, or refused in plain words. */
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { textOfBytes } from '../../src/document/json/file-text.ts';
@@ -162,7 +162,9 @@ async function dropped(
   await over.dispatchEvent('drop', { dataTransfer });
 }
 
-test('a file dropped anywhere on the page is opened, and a hint says so before', async ({ page }) => {
+test('a file or folder dropped anywhere on the page is opened, and a hint says so before', async ({
+  page,
+}, info) => {
   await openPage(page);
   const hint = page.getByText('Drop bike files or a folder to open them');
   const file = { name: 'plain.json', text: readFileSync(plain, 'utf8') };
@@ -187,6 +189,17 @@ test('a file dropped anywhere on the page is opened, and a hint says so before',
   const other = { ...file, text: file.text.replace('Plain road bike', 'Other road bike') };
   await dropped(page, [file, other], () => expect(hint).toBeVisible());
   await expect(told(page, 'Brought back one bike. What was here is as it was. One bike')).toBeVisible();
+  // A folder as the system gives it to the browser, with a bike deep in it and other things beside.
+  const folder = info.outputPath('shop');
+  mkdirSync(`${folder}/2026/may`, { recursive: true });
+  writeFileSync(`${folder}/2026/may/third.json`, file.text.replace('Plain road bike', 'Third road bike'));
+  writeFileSync(`${folder}/notes.txt`, 'words');
+  const drag = await page.context().newCDPSession(page);
+  const data = { items: [], files: [folder], dragOperationsMask: 1 };
+  for (const type of ['dragEnter', 'dragOver', 'drop'] as const)
+    await drag.send('Input.dispatchDragEvent', { type, x: 640, y: 300, data });
+  const deep = told(page, 'Brought back one bike. What was here is as it was.').filter({ hasText: '.json' });
+  await expect(deep).toContainText('One file does not end in .json and was left out.');
 });
 
 test('a dragged file that leaves the page takes the hint along, and dragged words show none', async ({

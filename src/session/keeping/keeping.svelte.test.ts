@@ -235,6 +235,37 @@ describe('a file of several bikes', () => {
     expect((await names(store)).sort()).toEqual([road.bike.name, road.bike.name, track.bike.name].sort());
   });
 
+  it('with a hundred thousand sheets that are none brings its bike and names the first of them', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    const card = { owner: '', notes: '', tags: [], archived: false };
+    const text = saveBikes([{ id: 'filed', card, document: road, sheets: [] }], 5);
+    const odd = Array.from({ length: 100_000 }, (_, i) => `{"id":"s${i}","sheet":{}}`).join();
+    const file = new File([text.replace('"sheets": []', `"sheets": [${odd}]`)], 'shop.json');
+    await keeping.openFiles([file]);
+    expect(keeping.message).toMatchObject({
+      kind: 'warning',
+      text: 'Brought back one bike. What was here is as it was.',
+    });
+    expect(keeping.message?.details).toHaveLength(21);
+    expect(keeping.message?.details[0]).toMatch(/^shop\.json: Sheet 1 of .* was left out\./);
+    expect(keeping.message?.details[20]).toBe('And 99980 more lines like these.');
+    expect(await store.sheets('filed')).toMatchObject({ value: [] });
+  });
+
+  it('of more than 300 MB is refused without being read', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    const head = '{"format":"sidestance-bikes","schema":1,"bikes":[]}';
+    const file = Object.defineProperty(new File([head], 'years.json'), 'size', { value: 400_000_000 });
+    const read = vi.spyOn(file, 'arrayBuffer');
+    await keeping.openFiles([file]);
+    expect(keeping.message).toMatchObject({ kind: 'error', text: 'Nothing was brought back.' });
+    expect(keeping.message?.details[0]).toMatch(/^years\.json was not opened\. The file is 400\.0 MB/);
+    expect(read).not.toHaveBeenCalled();
+    expect(await names(store)).toEqual([]);
+  });
+
   it('that is cut off changes nothing and says so', async () => {
     const store = memoryStore(null);
     const { keeping } = await begun(store);

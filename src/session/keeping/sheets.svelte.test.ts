@@ -2,8 +2,9 @@
 import { expect, it } from 'vitest';
 import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { newDocument } from '../../../tests/support/new-document.ts';
+import { succeed } from '../../core/numeric/result.ts';
 import { setAdjuster } from '../../document/edits.ts';
-import type { BikeStore } from '../../storage/bike-store.ts';
+import type { BikeStore, StoredSheet } from '../../storage/bike-store.ts';
 import { memoryStore } from '../../storage/memory-store.ts';
 import { Keeping } from './keeping.svelte.ts';
 import { Sheets } from './sheets.svelte.ts';
@@ -46,6 +47,35 @@ it('a sheet keeps the bike as set with what it reads, and stores a bike that nob
   const listed = await store.list();
   if (!listed.ok) throw new Error(listed.reason.sentence);
   expect(listed.value.bikes).toMatchObject([{ id: keeping.bikeId, sheets: 1, latestSheet: '2026-05-02' }]);
+  await keeping.end();
+});
+
+it('a hundred thousand records that are no sheets hide none that is one, and the page goes on answering', async () => {
+  const inner = memoryStore(null);
+  let beside: readonly StoredSheet[] = [];
+  const store: BikeStore = {
+    ...inner,
+    sheets: async (id) => {
+      const found = await inner.sheets(id);
+      return found.ok ? succeed([...beside, ...found.value]) : found;
+    },
+  };
+  const { keeping, sheets } = await opened(store);
+  await log(sheets);
+  const bikeId = keeping.bikeId ?? '';
+  beside = Array.from({ length: 100_000 }, (_, i) => ({
+    id: `odd-${i}`,
+    bikeId,
+    day: '2026-05-02',
+    madeAt: i,
+    text: '{}',
+  }));
+  let answers = 0;
+  const answering = setInterval(() => answers++);
+  await sheets.show(keeping, bikeId);
+  clearInterval(answering);
+  expect(answers).toBeGreaterThan(2);
+  expect([sheets.kept.length, sheets.unreadable.length]).toEqual([1, 100_000]);
   await keeping.end();
 });
 

@@ -25,6 +25,9 @@ export interface UnreadableSheet {
   readonly sentence: string;
 }
 
+/** How long sheets are opened before the page may answer a hand again, ms. */
+const LONGEST_TURN_MS = 30;
+
 /** Sheets after which a copy in a file is asked for: some weekends of work. */
 const COPY_AFTER = 10;
 
@@ -66,7 +69,13 @@ export class Sheets {
     }
     const kept: KeptSheet[] = [];
     const unreadable: UnreadableSheet[] = [];
+    let since = performance.now();
     for (const { id, day, text } of found.value) {
+      if (performance.now() - since > LONGEST_TURN_MS) {
+        await new Promise((done) => setTimeout(done));
+        if (bikeId !== this.#bikeId) return;
+        since = performance.now();
+      }
       const opened = openSheet(text);
       if (opened.ok) kept.push({ id, sheet: opened.value.sheet });
       else unreadable.push({ id, day, sentence: opened.reason.sentence });

@@ -2,6 +2,8 @@
 import { expect, it } from 'vitest';
 import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { newDocument } from '../../../tests/support/new-document.ts';
+import { antiSquat } from '../../core/readings/anti-squat.ts';
+import { finalDriveRatio } from '../../core/readings/final-drive-ratio.ts';
 import { metricReading } from '../../core/readings/metric-reading.ts';
 import { rake } from '../../core/readings/rake.ts';
 import { trail } from '../../core/readings/trail.ts';
@@ -34,6 +36,25 @@ it('stand beside the baseline with the readings that each has by itself', () => 
     for (const [k, reading] of [rake, trail].entries())
       expect(columns[i].values[k]).toBeCloseTo(metricReading(reading, on) as number, 6);
   }
+});
+
+it('hold three sprocket pairs side by side, each with its ratio and its squat', () => {
+  const { bench, variants } = opened();
+  const pairs = [
+    [15, 45],
+    [16, 48],
+    [16, 45],
+  ] as const;
+  for (const [front, rear] of pairs) {
+    bench.session.commit((from) => setAdjuster(from, 'frontTeeth', front), 'Front sprocket');
+    bench.session.commit((from) => setAdjuster(from, 'rearTeeth', rear), 'Rear sprocket');
+    variants.pin();
+  }
+  const columns = variants.columns([finalDriveRatio, antiSquat]).slice(1);
+  const [ratios, squats] = [0, 1].map((row) => columns.map(({ values }) => values[row]));
+  for (const [i, [front, rear]] of pairs.entries()) expect(ratios[i]).toBeCloseTo(rear / front, 9);
+  expect(new Set(squats).size).toBe(3);
+  expect(squats.every((squat) => typeof squat === 'number')).toBe(true);
 });
 
 it('are set again as one undo entry, up to four of them, each with a letter of its own', () => {
