@@ -20,6 +20,9 @@ const REASONS: Readonly<Record<AbsentReason, true>> = {
   noRun: true,
   stayCannotClose: true,
   stayThroughAxle: true,
+  nothingMeasured: true,
+  noCrown: true,
+  nothingTouches: true,
 };
 
 it('every reason for having no number has its own words', () => {

@@ -17,6 +17,9 @@ const WORDS: Readonly<Record<AbsentReason, string>> = {
   noRun: 'a shaft or hub drive has no chain run',
   stayCannotClose: 'the caliper’s stay is too long or too short to reach from bracket to frame',
   stayThroughAxle: 'the caliper’s stay points at the axle, so it holds nothing',
+  nothingMeasured: 'needs a part that may touch: enter a half width under Edit, Frame',
+  noCrown: 'needs the round of the tyres: enter the crown radius under Edit, Front wheel and Rear wheel',
+  nothingTouches: 'no measured part touches at any lean',
 };
 
 /** What stands in the place of the number: no full stop, no capital. */

@@ -21,6 +21,7 @@ const RAISED: Readonly<Record<PlanWarning, (drive: DriveNoun) => string>> = {
   tubeTooShort: () => 'too little fork tube in the clamps',
   tyreHitsClamp: () => 'the front tyre at the lower clamp',
   chainOnGuide: ({ loop, slider }) => `the ${loop} on its ${slider}`,
+  partOnGround: () => 'a part on the ground',
   lowerRunOnGuide: ({ loop, slider }) => `the ${loop}’s lower run on its ${slider}`,
   sprocketInTheWay: () => 'a sprocket that cannot be fitted',
   coilsClosed: () => 'a coil-bound spring',

@@ -17,6 +17,9 @@ import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjustersOutOfRange } from '../core/standing/adjusters-out-of-range.ts';
 import type { Bike, Drive } from '../core/parts/bike.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
+import { TOUCH_PARTS } from '../core/parts/touch-parts.ts';
+import { groundClearance } from '../core/readings/ground-clearance.ts';
+import { lowestUpright } from '../core/standing/touch-height.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 
 export interface WarningWords {
@@ -47,6 +50,11 @@ const ofReading =
 const length = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
 
 const cannotBe = () => 'no bike can have these figures. Check them.';
+
+function lowestPart(on: StandingBike): string {
+  const found = lowestUpright(on);
+  return found === null ? 'part' : TOUCH_PARTS[found.key].label.toLowerCase();
+}
 
 const TOLD: Readonly<Record<Warning, Told>> = {
   pivotInTyre: {
@@ -114,6 +122,12 @@ const TOLD: Readonly<Record<Warning, Told>> = {
       `With the throttle closed the ${machine.driveKind}’s lower run lies on the ${driveNoun(machine.driveKind).sliderInFull} under the pivot and wears it. A bigger front sprocket or a steeper swingarm takes it off.`,
     short: ({ machine }) =>
       `the ${machine.driveKind} wears its lower ${driveNoun(machine.driveKind).slider}.`,
+  },
+  partOnGround: {
+    lead: ofReading(groundClearance),
+    text: (on) =>
+      `Upright, the ${lowestPart(on)} would already be on the ground. Do not ride like this: raise the bike, or check the part’s place in Edit.`,
+    short: (on) => `the ${lowestPart(on)} is on the ground.`,
   },
 };
 

@@ -23,7 +23,7 @@ const ALONG = 80;
 /** Throws when the example uses a word that is not known here, and when its bike does not stand. */
 export function exampleBike(given: readonly Given[]): StandingBike {
   const words = new ExampleWords(given);
-  const placed = withParts(onItsWheels(words), words);
+  const placed = withPart(withParts(onItsWheels(words), words), words);
   const onRuns = withRuns(withMasses(placed, words), words);
   const travel = { front: words.mm('fork travel used') ?? 0, rear: words.mm('rear travel used') ?? 0 };
   const setup: Setup = { ...onRuns.setup, frontTravelUsed: travel.front, rearTravelUsed: travel.rear };
@@ -123,6 +123,24 @@ function withParts({ bike, setup }: Placed, words: ExampleWords): Placed {
   return {
     bike: withFork(withSwingarm(withFrame(bike, frame), swingarm), fork),
     setup: { ...setup, ...springs, ...changes },
+  };
+}
+
+/** A part that may touch, and the treads of the tyres, where the example names them. */
+function withPart({ bike, setup }: Placed, words: ExampleWords): Placed {
+  const pivotHeight = standing(bike, setup).pose.pivot.y;
+  const high = words.mm('part height');
+  const below = words.mm('part below the pivot') ?? (high === undefined ? undefined : pivotHeight - high);
+  if (below === undefined) return { bike, setup };
+  const crownRadius = words.mm('crown radius') ?? null;
+  const footrest = { x: 0, y: -below, halfWidth: words.mm('half width') ?? 0 };
+  return {
+    bike: {
+      ...withFrame(bike, { touching: { ...bike.frame.touching, footrest } }),
+      frontWheel: { ...bike.frontWheel, crownRadius },
+      rearWheel: { ...bike.rearWheel, crownRadius },
+    },
+    setup,
   };
 }
 

@@ -67,7 +67,13 @@ export interface PlacedMass {
 export function carrying({ bike, setup }: Placed, [first, rider]: readonly PlacedMass[]): Placed {
   const on = standing(bike, setup);
   const place = ({ ahead, high }: PlacedMass): Point => inFrame(on.pose, { x: ahead, y: high });
-  const wheel = { rimDiameter: 400, unsprungMass: 0, tyreRate: null, tyreMeasuredUnder: 0 };
+  const wheel = {
+    rimDiameter: 400,
+    unsprungMass: 0,
+    tyreRate: null,
+    tyreMeasuredUnder: 0,
+    crownRadius: null,
+  };
   return {
     bike: {
       ...withFrame(bike, {

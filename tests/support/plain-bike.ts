@@ -1,6 +1,7 @@
 /** An invented road sport bike in round numbers, with the setup and the ways in which tests change it. */
 import type { Bike, Drive, Fork, Frame, SpringEnds, Swingarm } from '../../src/core/parts/bike.ts';
 import { eachFramePlace, FRAME_PLACES } from '../../src/core/parts/frame-places.ts';
+import { eachTouchPart, TOUCH_PARTS } from '../../src/core/parts/touch-parts.ts';
 import type { Setup } from '../../src/core/adjusters/setup.ts';
 import { fillSetup } from './fill-setup.ts';
 
@@ -52,6 +53,7 @@ export const plainBike: Bike = {
     tank: { x: 200, y: 320 },
     guideRadius: 25,
     lowerGuideRadius: null,
+    touching: eachTouchPart((key) => ({ ...TOUCH_PARTS[key].absent, halfWidth: null })),
   },
   fork: {
     length: 725,
@@ -98,8 +100,20 @@ export const plainBike: Bike = {
     stayLength: 500,
     bracketSide: 'above',
   },
-  frontWheel: { rimDiameter: 431.8, unsprungMass: 16, tyreRate: null, tyreMeasuredUnder: 0 },
-  rearWheel: { rimDiameter: 431.8, unsprungMass: 22, tyreRate: null, tyreMeasuredUnder: 0 },
+  frontWheel: {
+    rimDiameter: 431.8,
+    unsprungMass: 16,
+    tyreRate: null,
+    tyreMeasuredUnder: 0,
+    crownRadius: null,
+  },
+  rearWheel: {
+    rimDiameter: 431.8,
+    unsprungMass: 22,
+    tyreRate: null,
+    tyreMeasuredUnder: 0,
+    crownRadius: null,
+  },
   drive: PLAIN_DRIVE,
 };
 

@@ -7,10 +7,22 @@ import type { SprungMachine } from '../../src/core/springs/sprung-machine.ts';
 import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
 import type { Travel } from '../../src/core/standing/stance.ts';
 import { linkedBike, sprungSetup } from './linked-bike.ts';
-import { withFork } from './plain-bike.ts';
+import { withFork, withFrame } from './plain-bike.ts';
 
 /** Every figure that a reading can need is known. */
-export const wholeBike: Bike = withFork(linkedBike, { leastHeight: 0, lowerClampDepth: 200 });
+export const wholeBike: Bike = withCrowns(
+  withFrame(withFork(linkedBike, { leastHeight: 0, lowerClampDepth: 200 }), {
+    touching: { ...linkedBike.frame.touching, footrest: { x: -40, y: -60, halfWidth: 320 } },
+  }),
+);
+
+function withCrowns(bike: Bike): Bike {
+  return {
+    ...bike,
+    frontWheel: { ...bike.frontWheel, crownRadius: 60 },
+    rearWheel: { ...bike.rearWheel, crownRadius: 90 },
+  };
+}
 
 /** The bike in equilibrium in a ride state that its springs carry. */
 export function ridden(

@@ -5,6 +5,7 @@ import type { FramePlaces } from './frame-places.ts';
 import type { FramePoint } from './frame-point.ts';
 import type { LinkLayout, TravelRow } from './rear-layout.ts';
 import type { OtherLeg, Support } from './support.ts';
+import type { TouchPlaces } from './touch-parts.ts';
 
 export interface Frame extends FramePlaces {
   /** Where the steering axis passes through the top of the upper fork clamp. */
@@ -18,6 +19,8 @@ export interface Frame extends FramePlaces {
   readonly guideRadius: number | null;
   /** The same below the pivot, for the lower run with the throttle closed; null when it is as large as the upper's. */
   readonly lowerGuideRadius: number | null;
+  /** Parts that may touch the ground. */
+  readonly touching: TouchPlaces;
 }
 
 /** What works beside the coil spring at one end of the bike, in one leg or one shock, as a mechanic writes it down. */
@@ -138,6 +141,8 @@ export interface Wheel {
   readonly tyreRate: number | null;
   /** Weight that lay on the wheel while the tyre's size was measured, kg; 0 for a wheel off the ground. */
   readonly tyreMeasuredUnder: number;
+  /** Radius of the tread across the tyre, mm; null when not known: then half of the width that its size code says. */
+  readonly crownRadius: number | null;
 }
 
 export interface Drive {

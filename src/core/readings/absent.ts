@@ -20,6 +20,10 @@ const REASONS = [
   'noRun',
   'stayCannotClose',
   'stayThroughAxle',
+  /** No part that may touch the ground is measured. */
+  'nothingMeasured',
+  'noCrown',
+  'nothingTouches',
 ] as const;
 
 export type AbsentReason = (typeof REASONS)[number];

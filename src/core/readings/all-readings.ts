@@ -11,6 +11,7 @@ import { engineBraking } from './engine-braking.ts';
 import { finalDriveRatio } from './final-drive-ratio.ts';
 import { freeTravel } from './free-travel.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
+import { groundClearance } from './ground-clearance.ts';
 import { frontAxleHeight } from './front-axle-height.ts';
 import { wheelieLimit } from './wheelie-limit.ts';
 import { frontTravel } from './front-travel.ts';
@@ -43,6 +44,7 @@ import { swingarmAngle } from './swingarm-angle.ts';
 import { upperRunAngle } from './upper-run-angle.ts';
 import { chainSliderClearance } from './chain-slider-clearance.ts';
 import { throttleClosedRise } from './throttle-closed-rise.ts';
+import { touchLean } from './touch-lean.ts';
 import { trail } from './trail.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
 import { wheelFlop } from './wheel-flop.ts';
@@ -93,6 +95,8 @@ export const READINGS: readonly Reading[] = [
   frontWeightShare,
   centreHeight,
   centrePosition,
+  groundClearance,
+  touchLean,
   loadTransferAngle,
   wheelieLimit,
   rearLiftLimit,

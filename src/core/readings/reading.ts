@@ -19,6 +19,7 @@ export type Construction =
   | 'loadTransferLine'
   | 'centreOfGravity'
   | 'heights'
+  | 'clearance'
   | 'engineBrakingLine'
   | 'brakeLine'
   | 'forkTravel'

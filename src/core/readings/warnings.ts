@@ -4,6 +4,7 @@ import { freeRadius } from '../standing/tyres.ts';
 import { lowerPull } from '../standing/drive-slopes.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import { forkTubeSpare } from './fork-tube-spare.ts';
+import { groundClearance } from './ground-clearance.ts';
 import { steepAndShort } from './steep-and-short.ts';
 import { tyreToClampGap } from './tyre-to-clamp-gap.ts';
 import type { Absent } from './absent.ts';
@@ -27,7 +28,9 @@ export type Warning =
   /** The chain lies on the guide over the pivot and wears it. */
   | 'chainOnGuide'
   /** The lower run lies under the guide while the throttle is closed, and wears it. */
-  | 'lowerRunOnGuide';
+  | 'lowerRunOnGuide'
+  /** A measured part such as the footrest is on the ground with the bike upright. */
+  | 'partOnGround';
 
 /**
  * The warnings for a bike as it stands: first what cannot be built at all, then the gravest; none of them is a judgement
@@ -50,6 +53,7 @@ export function warningsFor(on: StandingBike, rested: StandingBike): Warning[] {
     ['tyreHitsClamp', belowZero(tyreToClampGap.read(on))],
     ['chainOnGuide', runs && on.pullLever > on.upperRunLever],
     ['lowerRunOnGuide', runs && lowerPull(on).onGuide],
+    ['partOnGround', belowZero(groundClearance.read(on))],
   ];
   return found.flatMap(([key, isSo]) => (isSo ? [key] : []));
 }

@@ -45,7 +45,7 @@ export interface BikePoint {
   readonly note?: string;
   /** Whether a bike has it. */
   readonly applies: (bike: Bike) => boolean;
-  /** Where it stands, ground frame, mm; null where the bike's links have no such bolt. */
+  /** Where it stands, ground frame, mm; null for a bolt that the bike's links do not have, or a part that nobody measured. */
   readonly place: (stance: Stance, bike: Bike) => Point | null;
   /** The bike that has it at the target, with every other point left in its place. */
   readonly move: (move: Move) => Result<Sketched, MoveReason>;

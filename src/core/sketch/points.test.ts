@@ -2,12 +2,13 @@
 import { onGround } from '../chassis/pose.ts';
 import { describe, expect, it } from 'vitest';
 import { PARTS, placed } from '../../../tests/support/points.ts';
-import { plainBike, plainSetup, withSwingarm } from '../../../tests/support/plain-bike.ts';
+import { plainBike, plainSetup, withFrame, withSwingarm } from '../../../tests/support/plain-bike.ts';
 import { rearLayouts } from '../../../tests/support/rear-layouts.ts';
 import { standing } from '../../../tests/support/standing.ts';
 import { drawnPoints, type LinkPointKey } from '../linkage/link-drawing.ts';
 import { distance } from '../plane/point.ts';
-import { pointPlace, pointsOf, SKETCH_POINTS, type PointKey } from './points.ts';
+import { TOUCH_KEYS } from '../parts/touch-parts.ts';
+import { pointPlace, POINTS, pointsOf, SKETCH_POINTS, type PointKey } from './points.ts';
 
 const on = standing(plainBike, plainSetup, { front: 40, rear: 30 });
 const place = (key: PointKey) => placed(on, plainBike, key);
@@ -31,7 +32,10 @@ describe('the points of the bike', () => {
     const anyBolt = new Set(
       rearLayouts.flatMap(({ layout }) => drawnPoints(layout, 0).map(({ key }) => key)),
     );
-    const own = SKETCH_POINTS.map(({ key }) => key).filter((key) => !anyBolt.has(key as LinkPointKey));
+    const mayTouch = TOUCH_KEYS as readonly PointKey[];
+    const own = SKETCH_POINTS.map(({ key }) => key).filter(
+      (key) => !anyBolt.has(key as LinkPointKey) && !mayTouch.includes(key),
+    );
     expect(anyBolt.size).toBeGreaterThan(5);
     expect(keys(plainBike)).toEqual(own);
     for (const { layout } of rearLayouts) {
@@ -45,6 +49,23 @@ describe('the points of the bike', () => {
     expect(keys({ ...plainBike, drive: { ...plainBike.drive, kind: 'shaft' } })).not.toContain(
       'countershaft',
     );
+  });
+
+  it('are the parts that may touch too, once their half width is known', () => {
+    const { touching } = plainBike.frame;
+    for (const key of TOUCH_KEYS) {
+      const bike = withFrame(plainBike, {
+        touching: { ...touching, [key]: { x: 30, y: -200, halfWidth: 9 } },
+      });
+      expect(pointsOf(bike).map((point) => point.key)).toContain(key);
+      const target = { x: 700, y: 90 };
+      const moved = POINTS[key].move({ bike, setup: plainSetup, stance: on, target });
+      if (!moved.ok) throw new Error(moved.reason);
+      const place = pointPlace(on, moved.value.bike, key);
+      expect(place?.x).toBeCloseTo(target.x, 9);
+      expect(place?.y).toBeCloseTo(target.y, 9);
+      expect(moved.value.bike.frame.touching[key].halfWidth).toBe(9);
+    }
   });
 
   it('name the figures that place them', () => {

@@ -2,6 +2,8 @@
 import type { LinkPointKey } from '../linkage/link-drawing.ts';
 import { eachFramePlace } from '../parts/frame-places.ts';
 import type { Bike } from '../parts/bike.ts';
+import { eachTouchPart } from '../parts/touch-parts.ts';
+import { touchPoint } from './touch-point.ts';
 import type { Point } from '../plane/point.ts';
 import type { Stance } from '../standing/stance.ts';
 import type { BikePoint } from './bike-point.ts';
@@ -27,6 +29,7 @@ const points = {
   rearAxle,
   rearPatch,
   ...eachFramePlace(pointOnFrame),
+  ...eachTouchPart(touchPoint),
   steeringHead,
   axisFoot,
   frontAxle,

@@ -19,6 +19,7 @@ import { springSetOf, type SpringSet } from './spring-set.ts';
 import { freeRadius, tyresOf, type Tyres } from './tyres.ts';
 import { carriedMasses, type CarriedMass } from './carried-masses.ts';
 import { fromPivot } from '../chassis/pivot-move.ts';
+import { crownOf, touchingOf, type Crowns, type TouchPoint } from './touching.ts';
 
 /** Everything that does not depend on the travel used. mm, radians, kg; points in frame coordinates. */
 export interface Machine {
@@ -56,6 +57,10 @@ export interface Machine {
   readonly carried: readonly CarriedMass[];
   readonly springs: SpringSet;
   readonly brake: RearBrake;
+  /** Parts that may touch the ground, as far as they are measured, as seen from the pivot as it stands. */
+  readonly touching: readonly TouchPoint[];
+  /** Radii of the treads across; null where not known. */
+  readonly crowns: Crowns;
   /** What holds a shaft's housing; null where the swingarm does, and with every other drive. */
   readonly torqueArm: StayedBrake | null;
 }
@@ -127,6 +132,11 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     carried,
     springs: springSetOf(bike, setup),
     brake: rearBrakeOf(bike.rearBrake, setup, torqueArm),
+    touching: touchingOf(frame.touching, setup),
+    crowns: {
+      front: crownOf(bike.frontWheel, setup.frontTyre),
+      rear: crownOf(bike.rearWheel, setup.rearTyre),
+    },
     torqueArm,
   };
   const wrong = wrongNumber(made);

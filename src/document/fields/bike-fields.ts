@@ -14,7 +14,8 @@ import {
 import { LARGEST_LENGTH } from '../../core/parts/bounds.ts';
 import { drive, housing, rearBrake } from './drive-fields.ts';
 import { linksField } from './link-fields.ts';
-import { framePlace, framePoint } from './place-fields.ts';
+import { framePlace, framePoint, touchPlace } from './place-fields.ts';
+import { eachTouchPart, TOUCH_PARTS, type TouchPlaces } from '../../core/parts/touch-parts.ts';
 import { shock, springEnds } from './spring-fields.ts';
 import { otherLegField, supportField } from './support-fields.ts';
 import { eachFramePlace, FRAME_PLACES } from '../../core/parts/frame-places.ts';
@@ -78,6 +79,11 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
       help: 'The same below the pivot, where the lower run may lie with the throttle closed; none when it is the same as above. A roller elsewhere on the frame is not counted.',
     },
     length,
+  ),
+  touching: part<TouchPlaces>(
+    'parts that may touch the ground',
+    'Footrest and the like, by the place that touches first; each counts once its half width is known.',
+    eachTouchPart((key) => touchPlace(TOUCH_PARTS[key])),
   ),
 });
 
@@ -266,6 +272,13 @@ const wheel = (end: 'front' | 'rear'): Part<Wheel> =>
       },
       documented(0),
       mass,
+    ),
+    crownRadius: numberOrNone(
+      {
+        words: `${end} crown radius`,
+        help: 'Radius of the tread across the tyre; none when not known: then half of the width in its size code.',
+      },
+      length,
     ),
   });
 

@@ -1,8 +1,19 @@
 /** The saved fields of a place on the frame. */
 import type { FramePlace } from '../../core/parts/frame-place.ts';
 import type { FramePoint } from '../../core/parts/frame-point.ts';
-import { placed } from './bounds.ts';
-import { assumed, documented, essential, numberField, part, type Absent, type Part } from './field.ts';
+import type { TouchPart } from '../../core/parts/touch-part.ts';
+import type { TouchPlace } from '../../core/parts/touch-parts.ts';
+import { length, placed } from './bounds.ts';
+import {
+  assumed,
+  documented,
+  essential,
+  numberField,
+  numberOrNone,
+  part,
+  type Absent,
+  type Part,
+} from './field.ts';
 
 export function framePoint(
   words: string,
@@ -23,12 +34,30 @@ export function framePoint(
   });
 }
 
+const plainWords = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1);
+
 /** The saved fields of a place that the frame's list names, with what its file says of it. */
 export function framePlace({ label, help, absent }: FramePlace): Part<FramePoint> {
-  const words = label.charAt(0).toLowerCase() + label.slice(1);
+  const words = plainWords(label);
   return framePoint(words, help, (axis) => {
     if (absent === null) return essential;
     return absent.said ? assumed(absent.at[axis]) : documented(absent.at[axis]);
+  });
+}
+
+/** The saved fields of a part that may touch the ground. */
+export function touchPlace({ label, help, absent }: TouchPart): Part<TouchPlace> {
+  const words = plainWords(label);
+  const { fields } = framePoint(words, help, (axis) => documented(absent[axis]));
+  return part<TouchPlace>(words, help, {
+    ...fields,
+    halfWidth: numberOrNone(
+      {
+        words: `${words}, half width`,
+        help: `${help} How far out it stands from the middle of the bike; none while not measured, and it does not count then.`,
+      },
+      length,
+    ),
   });
 }
 

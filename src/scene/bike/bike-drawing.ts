@@ -1,4 +1,5 @@
 /** The whole motorcycle as shapes, from back to front. */
+import { onGround } from '../../core/chassis/pose.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { Setup } from '../../core/adjusters/setup.ts';
 import type { Stance } from '../../core/standing/stance.ts';
@@ -9,6 +10,7 @@ import { hubMotorShapes } from './hub-drawing.ts';
 import { mudguardShapes } from './mudguard-drawing.ts';
 import { rearBrakeShapes } from './rear-brake-drawing.ts';
 import { riderShapes } from './rider-drawing.ts';
+import { pen } from '../shapes/outline.ts';
 import type { Shape } from '../shapes/shape.ts';
 import { forkShapes, shockShapes, swingarmShapes } from './suspension-drawing.ts';
 import { wheelShapes } from './wheel-drawing.ts';
@@ -16,6 +18,17 @@ import { wheelShapes } from './wheel-drawing.ts';
 /** Brake disc radii drawn, mm; they carry no measurement. */
 const FRONT_DISC = 155;
 const REAR_DISC = 110;
+
+/** Radius at which a part that may touch is drawn, mm; it carries no measurement. */
+const TOUCH_RADIUS = 9;
+
+/** The measured parts that may touch, each as a small boss. */
+function touchShapes({ machine, pose }: Stance): Shape[] {
+  return machine.touching.map(({ at }) => {
+    const { x, y } = onGround(pose, at);
+    return pen().circle(x, y, TOUCH_RADIUS).shape('axle');
+  });
+}
 
 export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] {
   const { machine } = standing;
@@ -50,5 +63,6 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
     ...swingarmShapes(standing, bike),
     ...(bodywork === 'naked' ? shockShapes(standing, bike) : []),
     ...driveShapes(standing, bike.drive.chainPitch),
+    ...touchShapes(standing),
   ];
 }

@@ -150,6 +150,10 @@ export function constructionShapes(standing: StandingBike, which: Construction):
       ];
       return places.map((p) => segment('heightLine', { x: p.x, y: 0 }, p, { arrows: 'end' }));
     }
+    case 'clearance':
+      return standing.machine.touching
+        .map(({ at }) => onGround(pose, at))
+        .map((p) => segment('heightLine', { x: p.x, y: 0 }, p, { arrows: 'both' }));
     case 'engineBrakingLine':
       return engineBrakingShapes(standing);
     case 'brakeLine':

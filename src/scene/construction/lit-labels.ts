@@ -9,6 +9,7 @@ import type { Construction, Reading } from '../../core/readings/reading.ts';
 import { rearTravelLeft } from '../../core/readings/rear-travel-left.ts';
 import { rearWheelLoad } from '../../core/readings/rear-wheel-load.ts';
 import { tyreToClampGap } from '../../core/readings/tyre-to-clamp-gap.ts';
+import { TOUCH_PARTS } from '../../core/parts/touch-parts.ts';
 import type { Point } from '../../core/plane/point.ts';
 import type { StandingBike } from '../../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../../core/units/all-quantities.ts';
@@ -100,6 +101,12 @@ export function litLabels(on: StandingBike, { style, sizePx, brief, lit }: LitLa
       const middle = { x: (places.tyre.x + places.clamp.x) / 2, y: (places.tyre.y + places.clamp.y) / 2 };
       return [label('dimension', brief ? gap : `${gap} with the fork fully in`, middle, 'right')];
     }
+    case 'clearance':
+      return on.machine.touching.map(({ key, at }) => {
+        const place = onGround(on.pose, at);
+        const height = writeNumber(place.y, 'length', style).text;
+        return label('dimension', brief ? height : `${TOUCH_PARTS[key].label} ${height}`, place, 'below');
+      });
     case 'wheelLoads': {
       const [front, rear] = [value(frontWheelLoad), value(rearWheelLoad)];
       if (front === null || rear === null) return [];

@@ -1,6 +1,7 @@
 /** Which of the bike's figures say something about this bike; the form leaves the others out. */
 import type { Bike } from '../../core/parts/bike.ts';
 import { hasRuns } from '../../core/parts/drive-kind.ts';
+import { TOUCH_KEYS, type TouchKey } from '../../core/parts/touch-parts.ts';
 
 const runs = (bike: Bike): boolean => hasRuns(bike.drive.kind);
 const hasGears = (bike: Bike): boolean => bike.drive.kind !== 'hub';
@@ -19,10 +20,20 @@ const tyreGives =
   (bike: Bike): boolean =>
     bike[end].tyreRate !== null;
 
+const touches =
+  (key: TouchKey) =>
+  (bike: Bike): boolean =>
+    bike.frame.touching[key].halfWidth !== null;
+
 const NEEDS: Readonly<Record<string, (bike: Bike) => boolean>> = {
   'swingarm.toppedOutAngleDeg': byTable,
   'swingarm.wheelTravel': byTable,
   'swingarm.tablePitchDeg': byTable,
+  ...Object.fromEntries(
+    TOUCH_KEYS.flatMap((key) =>
+      ['x', 'y'].map((axis) => [`frame.touching.${key}.${axis}`, touches(key)] as const),
+    ),
+  ),
   'fork.springLegs': legsAlike,
   'frame.countershaft.x': runs,
   'frame.countershaft.y': runs,
