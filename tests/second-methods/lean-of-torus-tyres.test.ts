@@ -47,7 +47,7 @@ function between(value: (x: number) => number, low: number, high: number): numbe
   return (a + b) / 2;
 }
 
-const cases = fc.record({
+const bikes = fc.record({
   height: fc.double({ min: 120, max: 320, noNaN: true }),
   x: fc.double({ min: -250, max: 450, noNaN: true }),
   halfWidth: fc.double({ min: 120, max: 380, noNaN: true }),
@@ -58,7 +58,7 @@ const cases = fc.record({
 it('a plane laid against both tyres and the part leans as the reading says', () => {
   let touched = 0;
   fc.assert(
-    fc.property(cases, ({ height, x, halfWidth, front, rear }) => {
+    fc.property(bikes, ({ height, x, halfWidth, front, rear }) => {
       const { touching } = plainBike.frame;
       const bike: Bike = {
         ...plainBike,
