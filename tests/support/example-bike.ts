@@ -23,8 +23,8 @@ const ALONG = 80;
 /** Throws when the example uses a word that is not known here, and when its bike does not stand. */
 export function exampleBike(given: readonly Given[]): StandingBike {
   const words = new ExampleWords(given);
-  const placed = withPart(withParts(onItsWheels(words), words), words);
-  const onRuns = withRuns(withMasses(placed, words), words);
+  const placed = withParts(onItsWheels(words), words);
+  const onRuns = withPart(withRuns(withMasses(placed, words), words), words);
   const travel = { front: words.mm('fork travel used') ?? 0, rear: words.mm('rear travel used') ?? 0 };
   const setup: Setup = { ...onRuns.setup, frontTravelUsed: travel.front, rearTravelUsed: travel.rear };
   const engine = words.g('engine braking');
