@@ -1,9 +1,9 @@
 /** Which chain, in whole links, can be put on a bike as it is set, whatever chain is on it now. */
 import type { Bike } from '../parts/bike.ts';
 import type { Setup } from '../adjusters/setup.ts';
+import { chainForAxle } from './chain-for-axle.ts';
 import {
   axleForChain,
-  chainForAxle,
   type AxleMisfit,
   type AxlePlace,
   type AxleSlot,

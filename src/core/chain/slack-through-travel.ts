@@ -2,7 +2,8 @@
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { lowerRun } from '../drive/lower-run.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
-import { chainSlack, type RunSlack, type NoSlack } from '../drive/run-slack.ts';
+import { chainSlack, type RunSlack } from '../drive/chain-slack.ts';
+import type { NoSlack } from '../drive/run-slack.ts';
 import { hangingRun, hangsClear, type HangingRun, type NoHangingRun } from '../drive/hanging-run.ts';
 import { lowerRunInFrame, chainAt, setAxlePosition, type ChainMachine } from '../standing/chain-in-frame.ts';
 import type { Stance } from '../standing/stance.ts';

@@ -2,7 +2,8 @@
 import type { Refusal } from '../numeric/refusal.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
-import { chainSlack, spareForSlack, type RunSlack, type NoSlack } from '../drive/run-slack.ts';
+import { chainSlack, type RunSlack } from '../drive/chain-slack.ts';
+import { spareForSlack, type NoSlack } from '../drive/run-slack.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import { slackAt } from './slack-through-travel.ts';
 import { lowerRunInFrame, setAxlePosition, type ChainMachine } from '../standing/chain-in-frame.ts';

@@ -5,8 +5,7 @@ import { distance } from '../plane/point.ts';
 import { chainByHull } from '../../../tests/support/chain-by-hull.ts';
 import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from './chain-loop.ts';
-import { chainPath } from './chain-path.ts';
-import type { PivotGuides } from './tightest-loop.ts';
+import { chainPath, type PivotGuides } from './chain-path.ts';
 
 const loop = chainLoop(15, 45, 15.875);
 const rear = { x: -570, y: -130 };

@@ -2,7 +2,14 @@
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from './chain-loop.ts';
 import { lowerRun } from './lower-run.ts';
-import type { PivotGuides } from './tightest-loop.ts';
+import { tautRun } from './taut-run.ts';
+
+/** Pitch-line radii of the guides about the pivot, mm; null without one. */
+export interface PivotGuides {
+  readonly centre: Point;
+  readonly upper: number | null;
+  readonly lower: number | null;
+}
 
 /** A taut chain in the plane of its sprocket centres. mm, radians; y up, x toward the front. */
 export interface ChainPath {
@@ -77,30 +84,16 @@ function withUpperGuide(
   const along = gy * Math.sin(freeTopAngle) + gx * Math.cos(freeTopAngle);
   if (!(topLever < guide.radius && along > 0 && along < run)) return { ...straight, topLever };
 
-  const behind = Math.sqrt(gx * gx + gy * gy);
-  const fx = front.x - guide.centre.x;
-  const fy = front.y - guide.centre.y;
-  const ahead = Math.sqrt(fx * fx + fy * fy);
-  const behindDifference = rearRadius - guide.radius;
-  const aheadDifference = guide.radius - frontRadius;
-  if (!(behind > Math.abs(behindDifference) && ahead > Math.abs(aheadDifference))) return null;
-  const rearAngle = Math.atan2(gy, gx) - Math.asin(behindDifference / behind);
-  const frontAngle = Math.atan2(fy, fx) - Math.asin(aheadDifference / ahead);
-  const pieces =
-    run +
-    Math.sqrt(behind * behind - behindDifference * behindDifference) +
-    Math.sqrt(ahead * ahead - aheadDifference * aheadDifference) +
-    guide.radius * (rearAngle - frontAngle);
-  const wraps =
-    (rearTeeth * (Math.PI + bottomAngle - rearAngle) + frontTeeth * (Math.PI - bottomAngle + frontAngle)) /
-    (2 * Math.PI);
-  return {
-    links: pieces / pitch + wraps,
-    freeTopAngle,
-    bottomAngle,
-    topLever,
-    onGuide: true,
-    bend: rearAngle - frontAngle,
-    underGuide: false,
+  const ends = {
+    rear: { centre: rear, radius: rearRadius },
+    front: { centre: front, radius: frontRadius },
   };
+  const bent = tautRun(ends, guide, 1);
+  if (bent === null) return null;
+  const wraps =
+    (rearTeeth * (Math.PI + bottomAngle - bent.rearAngle) +
+      frontTeeth * (Math.PI - bottomAngle + bent.frontAngle)) /
+    (2 * Math.PI);
+  const bend = bent.rearAngle - bent.frontAngle;
+  return { ...straight, links: (run + bent.length) / pitch + wraps, topLever, onGuide: true, bend };
 }

@@ -2,7 +2,7 @@
 import type { Circle } from '../plane/circle.ts';
 import type { Point } from '../plane/point.ts';
 import type { ChainLoop } from './chain-loop.ts';
-import { tautRun, type TautRun } from './tightest-loop.ts';
+import { tautRun, type TautRun } from './taut-run.ts';
 
 /**
  * A lower run with the sprocket centres at their places, mm; x toward the front, y up. Angles are those of the
@@ -60,30 +60,27 @@ function underGuide(run: LowerRun & { readonly guide: Circle }): LowerRun | null
   };
   const taut = tautRun(ends, guide, -1);
   if (taut === null) return null;
-  if (taut.pieces === null) return { ...run, gap };
+  if (!taut.isBent) return { ...run, gap };
   const bentBy = spareOf(run, taut.length, taut.rearAngle, taut.frontAngle);
   return { ...run, gap, bentBy, rest: restOf(run, taut) };
 }
 
-/** How far below the straight run's middle the bent one passes, square to the straight run, mm. */
-function restOf(
-  run: LowerRun & { readonly guide: Circle },
-  { rearAngle, frontAngle, pieces }: TautRun,
-): number {
+/**
+ * How far below the straight run's middle the bent one passes, square to the straight run, mm: on the higher of the
+ * lines from both sprockets to the guide.
+ */
+function restOf(run: LowerRun, { rearAngle, frontAngle }: TautRun): number {
   const middle = runMiddle(run);
   const cos = Math.cos(run.angle);
   const sin = Math.sin(run.angle);
-  const along = (p: Point): number => (p.x - middle.x) * cos + (p.y - middle.y) * sin;
-  const below = (p: Point): number => (p.x - middle.x) * sin - (p.y - middle.y) * cos;
-  const { behind, ahead } = pieces ?? { behind: 0, ahead: 0 };
-  const from = rearTouch(run, rearAngle);
-  const turned = run.angle - rearAngle;
-  if (-along(from) <= behind * Math.cos(turned)) return below(from) - along(from) * Math.tan(turned);
-  const to = frontTouch(run, frontAngle);
-  const turnedAhead = frontAngle - run.angle;
-  if (along(to) <= ahead * Math.cos(turnedAhead)) return below(to) + along(to) * Math.tan(turnedAhead);
-  const { centre, radius } = run.guide;
-  return below(centre) + Math.sqrt(radius * radius - along(centre) * along(centre));
+  const depth = ({ x, y }: Point, angle: number): number => {
+    const along = (x - middle.x) * cos + (y - middle.y) * sin;
+    return (x - middle.x) * sin - (y - middle.y) * cos - along * Math.tan(run.angle - angle);
+  };
+  return Math.min(
+    depth(rearTouch(run, rearAngle), rearAngle),
+    depth(frontTouch(run, frontAngle), frontAngle),
+  );
 }
 
 /** Where a chain that runs forward at `angle` leaves the rear sprocket, on its lower side. */

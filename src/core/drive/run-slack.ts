@@ -1,22 +1,9 @@
-/** How far the lower run can be pushed up and pulled down at its middle: what a mechanic measures as slack. */
+/** How much chain a lower run takes up with its middle held aside, and with a slack. */
 import type { Refusal } from '../numeric/refusal.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import type { Point } from '../plane/point.ts';
-import { frontTouch, rearTouch, runMiddle, spareOf, type LowerRun } from './lower-run.ts';
-import { tautRun } from './tightest-loop.ts';
-
-/** Slack at the middle of the run, mm, square to the straight run. */
-export interface RunSlack {
-  readonly ok: true;
-  /**
-   * From the straight line between the sprockets up and down until the chain is taut again, bent in two halves, each
-   * straight or round the guide. `up` is below zero where the guide holds the chain below that line.
-   */
-  readonly up: number;
-  readonly down: number;
-  /** Up and down together: the slack of a workshop manual. */
-  readonly total: number;
-}
+import { runMiddle, spareOf, type LowerRun } from './lower-run.ts';
+import { tautRun } from './taut-run.ts';
 
 /** `tooTight`: the chain is too short; `tooSlack`: it could be pushed further than half the run is long. */
 export type NoSlackReason = 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumber';
@@ -25,9 +12,9 @@ export type NoSlackReason = 'tooTight' | 'tooSlack' | 'notConverged' | 'notANumb
 export type NoSlack = Refusal<NoSlackReason, { readonly spare: number }>;
 
 /** Slack is found to this, mm. */
-const SLACK_STEP = 1e-10;
+export const SLACK_STEP = 1e-10;
 /** Most slack either way, in parts of the run's length. */
-const MOST_PART = 0.5;
+export const MOST_PART = 0.5;
 
 /** A run bent at its middle: where the middle is held, and the angle and length of both straight pieces. */
 interface Bend {
@@ -38,7 +25,7 @@ interface Bend {
 }
 
 /** The run with its middle held `aside` mm below its taut line (negative: above); null within a pitch circle. */
-function bendAt(run: LowerRun, aside: number): Bend | null {
+export function bendAt(run: LowerRun, aside: number): Bend | null {
   const { loop, rear, front, angle } = run;
   const middle = runMiddle(run);
   const x = middle.x + aside * Math.sin(angle);
@@ -80,52 +67,6 @@ function roundGuide({ loop, rear, front, guide }: LowerRun, held: Point): Bend |
 export function spareForAside(run: LowerRun, aside: number): number | null {
   const bend = bendAt(run, aside);
   return bend === null ? null : spareOf(run, bend.length, bend.rearAngle, bend.frontAngle) - run.bentBy;
-}
-
-/**
- * The run as it lies with its middle held aside, for drawing: from the rear sprocket to the held middle to the front
- * sprocket, in the run's own frame, mm; null as in spareForAside.
- */
-export function bentRun(run: LowerRun, aside: number): readonly [Point, Point, Point] | null {
-  const bend = bendAt(run, aside);
-  if (bend === null) return null;
-  return [rearTouch(run, bend.rearAngle), bend.held, frontTouch(run, bend.frontAngle)];
-}
-
-/** How far from rest one way (1 down, −1 up) the middle can go with so much spare chain; null when too far. */
-function reach(run: LowerRun, spare: number, way: 1 | -1): number | null | 'notConverged' {
-  // Straight halves between fixed ends need twice the square over the length: a first guess that is widened.
-  let most = Math.sqrt((run.length * spare) / 2) + run.loop.pitch;
-  for (;;) {
-    const needed = spareForAside(run, run.rest + way * most);
-    if (needed === null || most > MOST_PART * run.length) return null;
-    if (needed > spare) break;
-    most *= 1.5;
-  }
-  const found = solveBetween(
-    (aside) => (spareForAside(run, run.rest + way * aside) ?? NaN) - spare,
-    0,
-    most,
-    SLACK_STEP,
-  );
-  return found.status === 'solved' ? found.x : 'notConverged';
-}
-
-/**
- * Slack of a lower run with `spare` mm of chain beyond the taut length, the upper run being tight. Exact for a chain
- * that bends freely; see spareForAside. Refused without spare, or with so much that the run could be pushed aside
- * further than half its length.
- */
-export function chainSlack(run: LowerRun, spare: number): RunSlack | NoSlack {
-  if (!Number.isFinite(spare)) return { ok: false, reason: 'notANumber', spare: 0 };
-  if (spare < 0) return { ok: false, reason: 'tooTight', spare };
-  const { rest } = run;
-  if (spare === 0) return { ok: true, up: 0 - rest, down: rest, total: 0 };
-  const up = reach(run, spare, -1);
-  const down = reach(run, spare, 1);
-  if (up === 'notConverged' || down === 'notConverged') return { ok: false, reason: 'notConverged', spare };
-  if (up === null || down === null) return { ok: false, reason: 'tooSlack', spare };
-  return { ok: true, up: up - rest, down: down + rest, total: up + down };
 }
 
 /**

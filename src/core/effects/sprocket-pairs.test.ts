@@ -6,7 +6,7 @@ import { standing } from '../../../tests/support/standing.ts';
 import { lowerRun } from '../drive/lower-run.ts';
 import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
-import { chainSlack } from '../drive/run-slack.ts';
+import { chainSlack } from '../drive/chain-slack.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { swingarmAngle } from '../readings/swingarm-angle.ts';
 import { chainSliderClearance } from '../readings/chain-slider-clearance.ts';

@@ -8,8 +8,10 @@ import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-b
 import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { lowerRun } from '../drive/lower-run.ts';
 import { chainLoop } from '../drive/chain-loop.ts';
-import { chainSlack, spareForSlack } from '../drive/run-slack.ts';
-import { axleForChain, chainForAxle, type AxleSlot } from './axle-in-slot.ts';
+import { chainSlack } from '../drive/chain-slack.ts';
+import { spareForSlack } from '../drive/run-slack.ts';
+import { chainForAxle } from '../chain/chain-for-axle.ts';
+import { axleForChain, type AxleSlot } from './axle-in-slot.ts';
 import { chainsThatFit } from '../../../tests/support/chains-that-fit.ts';
 import { axleInFrame, lowerRunInFrame, chainAt, setAxlePosition } from './chain-in-frame.ts';
 import { machine } from './machine.ts';

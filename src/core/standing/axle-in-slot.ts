@@ -3,7 +3,7 @@ import type { Refusal } from '../numeric/refusal.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { ChainLoop } from '../drive/chain-loop.ts';
 import { spareForSlack } from '../drive/run-slack.ts';
-import { linksBetween, linksFrom, linksPossible, linksUpTo, type LinkRule } from '../drive/whole-links.ts';
+import { linksBetween, linksPossible, type LinkRule } from '../drive/whole-links.ts';
 import type { Point } from '../plane/point.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
 import { axlesInSlot, lowerRunToAxle, chainToAxle, type ChainMachine } from './chain-in-frame.ts';
@@ -163,30 +163,4 @@ export function axleBetween(
   if (x < -SLOT_ROUNDING) return misfit('chainTooShort', x);
   if (x > slot.slot + SLOT_ROUNDING) return misfit('chainTooLong', x);
   return { ok: true, links, axlePosition: Math.min(slot.slot, Math.max(0, x)), residual };
-}
-
-/** The chain that an axle place needs. */
-export interface ChainForAxle {
-  readonly ok: true;
-  /** Length that would leave the axle exactly there; in general no whole number. */
-  readonly exactLinks: number;
-  /** Chains next to it that can be joined, with where each would put the axle; the nearer place first. */
-  readonly choices: readonly (AxlePlace | AxleMisfit)[];
-}
-
-/** The links needed for an axle place, mm from the slot's front, and where the axle sits with the whole chains next to them. */
-export function chainForAxle(
-  machine: ChainMachine,
-  loop: ChainLoop,
-  slot: AxleSlot,
-  axlePosition: number,
-): ChainForAxle | NoLinkage | NoRunSlack {
-  const on = slotOn(machine, slot);
-  const exactLinks = linksInSlot(on, loop, axlePosition);
-  if (typeof exactLinks !== 'number') return exactLinks;
-  const ends = slotEnds(on, loop);
-  const whole = [...new Set([linksUpTo(exactLinks, slot.rule), linksFrom(exactLinks, slot.rule)])];
-  const off = (links: number): number => Math.abs(links - exactLinks);
-  whole.sort((a, b) => off(a) - off(b));
-  return { ok: true, exactLinks, choices: whole.map((links) => axleBetween(on, loop, ends, links)) };
 }

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup, withFrame } from '../../../tests/support/plain-bike.ts';
 import { standing } from '../../../tests/support/standing.ts';
-import { chainSlack } from '../drive/run-slack.ts';
+import { chainSlack } from '../drive/chain-slack.ts';
 import { lowerRunInFrame, setAxlePosition } from './chain-in-frame.ts';
 import { spareChain } from './spare-chain.ts';
 

@@ -1,7 +1,6 @@
 /** How much more chain there is than both taut runs need, at the travel a bike stands at. */
-import { tightestLoop } from '../drive/tightest-loop.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
-import { axleInFrame, setAxlePosition } from './chain-in-frame.ts';
+import { chainAt, setAxlePosition } from './chain-in-frame.ts';
 import { linksInSlot, slotOn } from './axle-in-slot.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { NoRunSlack } from './axle-in-slot.ts';
@@ -24,18 +23,15 @@ export type NoSpareChain = NoLinkage | NoRunSlack | Refusal<'noRun'>;
  * turn of the front sprocket a pitch is one tooth. No answer with a shaft or hub drive.
  */
 export function spareChain({ machine, travel }: Stance): SpareChain | NoSpareChain {
-  const { chain, places, guideRadius, lowerGuideRadius } = machine;
+  const { chain } = machine;
   if (!hasRuns(machine.driveKind) || chain === null) return refuse('noRun');
   const { loop, slot } = chain;
   const at = setAxlePosition(machine);
   const links = chain.links ?? linksInSlot(slotOn(machine, slot), loop, at);
   if (typeof links !== 'number') return links;
-  const axle = axleInFrame(machine, travel.rear, at);
-  if ('ok' in axle) return axle;
-  const guides = { centre: { x: 0, y: 0 }, upper: guideRadius, lower: lowerGuideRadius };
-  const tight = tightestLoop(loop, axle, places.countershaft, guides);
-  if (tight === null) return refuse('sprocketsOverlap');
-  const spare = links - tight;
+  const tight = chainAt(machine, loop, travel.rear, at);
+  if ('ok' in tight) return tight;
+  const spare = links - tight.links;
   return {
     ok: true,
     spare: spare * loop.pitch,

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { lowerRun, runMiddle } from '../../core/drive/lower-run.ts';
 import { chainLoop } from '../../core/drive/chain-loop.ts';
-import { chainSlack } from '../../core/drive/run-slack.ts';
+import { chainSlack } from '../../core/drive/chain-slack.ts';
 import { hangingRun } from '../../core/drive/hanging-run.ts';
 import { distance, type Point } from '../../core/plane/point.ts';
 import type { PathShape, Role, Shape } from '../shapes/shape.ts';

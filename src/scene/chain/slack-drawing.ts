@@ -1,6 +1,6 @@
 /** The sagging lower run close up: the chain as it hangs, the taut line, how far it can be pushed, and both dimensions. */
 import { frontTouch, rearTouch, runMiddle, type LowerRun } from '../../core/drive/lower-run.ts';
-import { bentRun, type RunSlack } from '../../core/drive/run-slack.ts';
+import { bentRun, type RunSlack } from '../../core/drive/chain-slack.ts';
 import { hangingPoints, type HangingRun } from '../../core/drive/hanging-run.ts';
 import type { Point } from '../../core/plane/point.ts';
 import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';

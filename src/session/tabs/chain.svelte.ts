@@ -9,9 +9,9 @@ import {
   type WearReason,
 } from '../../core/drive/chain-wear.ts';
 import type { Result } from '../../core/numeric/result.ts';
+import { chainForAxle } from '../../core/chain/chain-for-axle.ts';
 import {
   axleForChain,
-  chainForAxle,
   type AxleMisfit,
   type AxlePlace,
   type AxleSlot,

@@ -1,47 +1,12 @@
-/** The shortest chain round both sprockets and the pivot's guides, above and below: both runs taut at once. */
+/** A taut string on one side of two circles: straight, or round a guide between them. */
 import type { Circle } from '../plane/circle.ts';
-import type { Point } from '../plane/point.ts';
-import type { ChainLoop } from './chain-loop.ts';
-
-/** Pitch-line radii of the guides about the pivot, mm; null without one. */
-export interface PivotGuides {
-  readonly centre: Point;
-  readonly upper: number | null;
-  readonly lower: number | null;
-}
 
 /** One run between its ends: its straight pieces with the arc on the guide, and its angles at both ends. */
 export interface TautRun {
   readonly length: number;
   readonly rearAngle: number;
   readonly frontAngle: number;
-  /** The straight pieces behind and ahead of the guide; null where the run goes straight. */
-  readonly pieces: { readonly behind: number; readonly ahead: number } | null;
-}
-
-/**
- * Length of the shortest loop in links, wraps counted in teeth; in general no whole number. Each run goes straight, or
- * round its guide as a string at pitch-line height where it would pass nearer to the pivot's centre than the guide does.
- * Angles are those toward the front above the x axis. null when the sprockets overlap or one covers a guide.
- */
-export function tightestLoop(
-  loop: ChainLoop,
-  rear: Point,
-  front: Point,
-  { centre, upper, lower }: PivotGuides,
-): number | null {
-  const ends = {
-    rear: { centre: rear, radius: loop.rearRadius },
-    front: { centre: front, radius: loop.frontRadius },
-  };
-  const top = tautRun(ends, upper === null ? null : { centre, radius: upper }, 1);
-  const bottom = tautRun(ends, lower === null ? null : { centre, radius: lower }, -1);
-  if (top === null || bottom === null) return null;
-  const { pitch, rearTeeth, frontTeeth } = loop;
-  const wraps =
-    rearTeeth * (Math.PI + bottom.rearAngle - top.rearAngle) +
-    frontTeeth * (Math.PI - bottom.frontAngle + top.frontAngle);
-  return (top.length + bottom.length) / pitch + wraps / (2 * Math.PI);
+  readonly isBent: boolean;
 }
 
 /**
@@ -56,7 +21,7 @@ export function tautRun(
 ): TautRun | null {
   const free = tangent(rear, front, side);
   if (free === null) return null;
-  const straight = { length: free.length, rearAngle: free.angle, frontAngle: free.angle, pieces: null };
+  const straight = { length: free.length, rearAngle: free.angle, frontAngle: free.angle, isBent: false };
   if (guide === null) return straight;
   const { centre, radius } = guide;
   const x = centre.x - rear.centre.x;
@@ -74,7 +39,7 @@ export function tautRun(
     length: behind.length + ahead.length + radius * side * (behind.angle - ahead.angle),
     rearAngle: behind.angle,
     frontAngle: ahead.angle,
-    pieces: { behind: behind.length, ahead: ahead.length },
+    isBent: true,
   };
 }
 

@@ -1,8 +1,8 @@
-/** Tests of the shortest loop: against the chain path, and turned upside down. */
+/** Tests of taut runs as the loop that two of them make: against the chain path, and turned upside down. */
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from './chain-loop.ts';
 import { chainPath } from './chain-path.ts';
-import { tightestLoop } from './tightest-loop.ts';
+import { tightestLoop } from '../../../tests/support/tightest-loop.ts';
 
 const loop = chainLoop(15, 45, 15.875);
 const rear = { x: -560, y: -90 };

@@ -8,7 +8,8 @@ import { lowerRun, runMiddle, type LowerRun } from './lower-run.ts';
 import { chainByHull } from '../../../tests/support/chain-by-hull.ts';
 import { linksAround } from '../../../tests/support/taut-chain.ts';
 import { chainLoop } from './chain-loop.ts';
-import { bentRun, chainSlack, spareForAside, spareForSlack } from './run-slack.ts';
+import { bentRun, chainSlack } from './chain-slack.ts';
+import { spareForAside, spareForSlack } from './run-slack.ts';
 
 function taut(front: Point = { x: 640, y: 110 }, frontTeeth = 15): LowerRun {
   const run = lowerRun(chainLoop(frontTeeth, 45, 15.875), { x: 0, y: 0 }, front);
