@@ -126,6 +126,9 @@ it('says at which mm a leg locks, which pressure is too little, and which row of
   expect(told(refuse('airPressureImpossible', { end: 'rear', found: -0.12, limit: -0.101325 }))).toContain(
     'A pressure of −1.20 bar at the rear end is less than no air at all. Set more than −1.01 bar.',
   );
+  expect(told(refuse('noAirLeft', { end: 'front', leg: 'other', found: 99, limit: 120 }))).toBe(
+    'The air in the other fork leg is used up at 99.0 mm of 120.0 mm: it locks there. Make the air gap larger, or check the steel volume. Its figures are under Springs.',
+  );
   expect(told(refuse('forceTableFalls', { end: 'front', found: 4 }))).toContain(
     'Row 4 of the front force table',
   );

@@ -14,8 +14,16 @@ const inBar = (core: number | undefined): number | undefined =>
 type Say = (no: NoEquilibrium, write: WriteFigure) => string;
 
 /** The springs of the end it concerns. */
-const springsOf = ({ end }: NoEquilibrium): string =>
-  end === 'front' ? 'fork spring' : end === 'rear' ? 'shock spring' : 'spring';
+const springsOf = ({ end, leg }: NoEquilibrium): string =>
+  leg === 'other'
+    ? 'other fork leg’s spring'
+    : end === 'front'
+      ? 'fork spring'
+      : end === 'rear'
+        ? 'shock spring'
+        : 'spring';
+const airOf = (no: NoEquilibrium): string =>
+  no.leg === 'other' ? 'in the other fork leg' : `at the ${endOf(no)}end`;
 const endOf = ({ end }: NoEquilibrium): string => (end === undefined ? '' : `${end} `);
 
 const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>> = {
@@ -48,9 +56,9 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
   balanceChamberImpossible: (no) =>
     `The ${endOf(no)}balance chamber has no size. Its volume has to be above zero, and its bore wider than its rod.`,
   airPressureImpossible: (no, write) =>
-    `A pressure of ${write(inBar(no.found), 'pressure')} at the ${endOf(no)}end is less than no air at all. Set more than ${write(inBar(no.limit), 'pressure')}.`,
+    `A pressure of ${write(inBar(no.found), 'pressure')} ${airOf(no)} is less than no air at all. Set more than ${write(inBar(no.limit), 'pressure')}.`,
   noAirLeft: (no, write) =>
-    `The air at the ${endOf(no)}end is used up at ${write(no.found, 'length')} of ${write(no.limit, 'length')}: it locks there. Make the air gap larger, or check the steel volume.`,
+    `The air ${airOf(no)} is used up at ${write(no.found, 'length')} of ${write(no.limit, 'length')}: it locks there. Make the air gap larger, or check the steel volume.`,
   balanceTooStrong: (no) =>
     `The ${endOf(no)}balance chamber pulls the wheel right through its travel. Lower its pressure, or raise that of the air it works against.`,
   tyreFlat: (no, write) =>
@@ -104,7 +112,8 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
 export function noEquilibriumWords(no: NoEquilibrium, drive: DriveNoun, style: NumberStyle): string {
   const { reason } = no;
   if (!isOwn(reason)) return noLinkageWords({ ...no, reason }, drive, style);
-  return writeApart((write) => WORDS[reason](no, write), style);
+  const words = writeApart((write) => WORDS[reason](no, write), style);
+  return no.leg === 'other' ? `${words} Its figures are under Springs.` : words;
 }
 
 function isOwn(reason: NoEquilibriumReason): reason is keyof typeof WORDS {

@@ -1,4 +1,5 @@
 /** Tests of the way from a refusal to the adjuster behind it. */
+import type { OtherLeg } from '../parts/support.ts';
 import { describe, expect, it } from 'vitest';
 import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import type { Setup } from '../adjusters/setup.ts';
@@ -69,6 +70,31 @@ describe('the adjuster behind a refusal', () => {
     expect(refused('riderUp', {}, { ...pumped, shock: { ...bike.shock, support: opposed } })).toEqual([
       'airPressureImpossible',
       null,
+    ]);
+  });
+
+  it('is none for what the other fork leg holds, whose own figures are in the way', () => {
+    const air = { bore: 42, slidingTube: 43, exponent: 1.3, steelVolume: 0, balance: null };
+    const leg: OtherLeg = {
+      spring: { kind: 'oneRate' },
+      air,
+      rate: 9,
+      preload: 5,
+      springTravel: null,
+      airGap: 120,
+      airPressure: 0,
+    };
+    const unlike = (changes: Partial<OtherLeg>) => ({
+      ...bike,
+      fork: { ...bike.fork, otherLeg: { ...leg, ...changes } },
+    });
+    expect(refused('riderUp', {}, unlike({ airGap: 0 }))).toEqual(['noAirLeft', null]);
+    expect(refused('riderUp', {}, unlike({ airPressure: -2 }))).toEqual(['airPressureImpossible', null]);
+    expect(refused('riderUp', {}, unlike({ rate: 0 }))).toEqual(['rateNotAboveZero', null]);
+    expect(refused('riderUp', {}, unlike({ springTravel: 4 }))).toEqual(['preloadBeyondSpring', null]);
+    expect(refused('riderUp', { forkSpringRate: 0 }, unlike({}))).toEqual([
+      'rateNotAboveZero',
+      'forkSpringRate',
     ]);
   });
 

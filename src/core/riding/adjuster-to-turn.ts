@@ -9,6 +9,8 @@ import type { LoadCase } from './states/load-case.ts';
  */
 export function adjusterToTurn(no: NoStand, ride: LoadCase, setup: Setup): AdjusterKey | null {
   const end = 'end' in no ? no.end : undefined;
+  // What the unlike leg holds is set under Springs, by no adjuster.
+  if ('leg' in no) return null;
   switch (no.reason) {
     case 'rateNotAboveZero': {
       if (end === 'front') return setup.forkSpringRate > 0 ? null : 'forkSpringRate';

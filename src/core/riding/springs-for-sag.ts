@@ -10,9 +10,9 @@ import { besidesMain } from '../springs/spring-law.ts';
 import { NEWTON_A_SQUARE_MM_PER_BAR } from '../units/convert.ts';
 import type { MainSupport, SpringSet } from '../standing/spring-set.ts';
 import { sprungMachine, type SprungMachine } from '../springs/sprung-machine.ts';
-import { stance, type Travel } from '../standing/stance.ts';
+import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { standOnTyres } from './equilibrium/tyre-sink.ts';
-import { steadyLoads } from './equilibrium/steady-loads.ts';
+import { steadyLoads, type SteadyLoads } from './equilibrium/steady-loads.ts';
 
 /** Sag wanted at both ends, mm from hanging: by the bike's own weight, and with rider and load. */
 export interface SagWish {
@@ -60,12 +60,18 @@ interface Asked {
   readonly rearStroke: number;
 }
 
+interface Carried {
+  readonly ok: true;
+  readonly on: Stance;
+  readonly loads: SteadyLoads;
+}
+
 function askedOfCoils(sprung: SprungMachine, travel: Travel): Asked | NoEquilibrium {
-  const stood = standOnTyres(sprung, ({ machine }) => {
+  const stood = standOnTyres<Carried>(sprung, ({ machine }) => {
     const on = stance(machine, travel);
     if (!on.ok) return on;
     const loads = steadyLoads(on, AT_REST, sprung.brake);
-    return loads.ok ? { ok: true as const, on, loads } : loads;
+    return loads.ok ? { ok: true, on, loads } : loads;
   });
   if (!stood.ok) return stood;
   const { on, loads } = stood;

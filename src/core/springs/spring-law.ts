@@ -82,10 +82,10 @@ export function springLaw(
   for (const { leg, alike } of legs) {
     const made = straight ? STRAIGHT : mainSpring(leg, alike, end);
     if (made === null) continue;
-    if (!made.ok) return made;
+    if (!made.ok) return ofLeg(made, leg === coil);
     const closesAt = Math.min(leg.springTravel ?? Infinity, made.closesAt);
     if (leg.preload > closesAt - LEAST_STROKE)
-      return refuse('preloadBeyondSpring', { end, found: leg.preload, limit: closesAt });
+      return ofLeg(refuse('preloadBeyondSpring', { end, found: leg.preload, limit: closesAt }), leg === coil);
     untilCoils = Math.min(untilCoils, closesAt - leg.preload);
     if (leg === coil) curved = made.spring;
     else otherSpring = made.spring;
@@ -95,7 +95,7 @@ export function springLaw(
   for (const { leg, alike } of legs) {
     if (leg.air === null) continue;
     const made = airChambers(leg.air, alike, stroke, reach, end);
-    if (!made.ok) return made;
+    if (!made.ok) return ofLeg(made, leg === coil);
     air.push(...made.chambers);
   }
   if (!straight && curved === null && otherSpring === null && air.length === 0)
@@ -118,6 +118,11 @@ export function springLaw(
     other: otherSpring,
     air: air.length === 0 ? null : air,
   };
+}
+
+/** A refusal with the leg it is about, where that is the one unlike the first. */
+function ofLeg(no: NoEquilibrium, isFirst: boolean): NoEquilibrium {
+  return isFirst ? no : { ...no, leg: 'other' };
 }
 
 /** What is wrong with the top-out spring or the bump stop; null when nothing is. */

@@ -65,5 +65,11 @@ export type NoEquilibriumReason =
   | 'stayThroughAxle'
   | 'notConverged';
 
-/** Why there is no equilibrium; figures in mm, N/mm, g, kg, radians. `because` is what ends the way of the links. */
-export type NoEquilibrium = Refusal<NoEquilibriumReason, { readonly because?: WayEnd }>;
+/**
+ * Why there is no equilibrium; figures in mm, N/mm, g, kg, radians. `because` is what ends the way of the links; `leg`
+ * says that it is the fork leg that is unlike the first.
+ */
+export type NoEquilibrium = Refusal<
+  NoEquilibriumReason,
+  { readonly because?: WayEnd; readonly leg?: 'other' }
+>;

@@ -34,8 +34,18 @@ const perMm = (path: string, label: string, value: number): SupportField => ({
   step: 0.5,
 });
 
-/** A spring begins to be known to close here, mm. */
+/** A spring in series begins to be known to close here, and one alone to be coil-bound here, mm. */
 const CLOSES = 60;
+const COIL_BOUND = 150;
+
+/** Of the other fork leg alone, since the first leg has its own under Edit: how far its spring can be compressed. */
+export function coilBoundField(springTravel: number | null): SupportField {
+  return {
+    ...mm('springTravel', 'Spring is coil-bound after', 0),
+    value: springTravel,
+    ifKnown: COIL_BOUND,
+  };
+}
 
 export function springFields(spring: MainSpring): readonly SupportField[] {
   switch (spring.kind) {
