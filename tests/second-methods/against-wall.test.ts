@@ -43,10 +43,23 @@ function linked(guideRadius: number | null): SprungMachine {
   return on.sprung;
 }
 
+const FRONT_TYRE = 160;
+const REAR_TYRE = 190;
+const onSoftTyres = sprung(
+  plainSprings,
+  {
+    ...shockBike,
+    frontWheel: { ...shockBike.frontWheel, tyreRate: FRONT_TYRE },
+    rearWheel: { ...shockBike.rearWheel, tyreRate: REAR_TYRE },
+  },
+  shockSetup,
+);
+
 const BIKES: readonly (readonly [string, SprungMachine])[] = [
   ['a bike with a straight shock', small],
   ['a bike with rear links', linked(null)],
   ['a bike whose chain lies on its guide', linked(90)],
+  ['a bike on tyres that give', onSoftTyres],
   ...DEMO_BIKES.map((each, index) => [each.bike.name, demo(index)] as const),
 ];
 
@@ -106,11 +119,24 @@ describe.each(BIKES)('%s against the wall', (_, made) => {
     const forces = { ...AT_REST, wallThrust: THRUST };
     expect([pressed.front.rest, pressed.rear.rest]).toEqual(['onSprings', 'onSprings']);
     const { travel } = pressed.stance;
-    const left = workLeft(made, travel, forces);
+    const standsOn = { ...made, machine: pressed.stance.machine };
+    const left = workLeft(standsOn, travel, forces);
     expect(Math.max(Math.abs(left.front), Math.abs(left.rear))).toBeLessThan(1e-4);
-    const off = workLeft(made, { front: travel.front + 0.1, rear: travel.rear + 0.1 }, forces);
+    const off = workLeft(standsOn, { front: travel.front + 0.1, rear: travel.rear + 0.1 }, forces);
     expect(Math.min(Math.abs(off.front), Math.abs(off.rear))).toBeGreaterThan(0.1);
   });
+});
+
+it('tyres that give carry against the wall what moments say, at the radius that this load leaves them', () => {
+  const { pressed } = press(onSoftTyres);
+  const { machine, mass, centre, pose } = pressed.stance;
+  const weight = mass * GRAVITY;
+  const rear =
+    weight - (weight * centre.x) / pose.wheelbase + (THRUST * machine.frontRadius) / pose.wheelbase;
+  const { frontRadius, rearRadius } = small.machine;
+  expect(machine.rearRadius).toBeCloseTo(rearRadius - rear / REAR_TYRE, 7);
+  expect(machine.frontRadius).toBeCloseTo(frontRadius - (weight - rear) / FRONT_TYRE, 7);
+  expect(rearRadius - machine.rearRadius).toBeGreaterThan(3);
 });
 
 it('a rigid-body engine that presses the bike against a wall settles at the same travel, to 0.01 mm', () => {

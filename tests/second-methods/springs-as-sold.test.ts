@@ -65,6 +65,14 @@ describe('the work over the stroke is the energy in closed form, to 1e-9 of it',
   const seriesAt = Math.min(9 * 50, 30 * 90) / ((9 * 30) / 39) - 8;
   const tableAt = rows.map(({ pressed }) => pressed - 8);
   it.each<[string, SpringLaw, readonly number[]]>([
+    [
+      'a spring of one rate with its top-out spring and bump stop',
+      law({
+        topOut: { length: 20, rate: 15 },
+        bump: { startsAt: 85, rate: 60, exponent: 2.5 },
+      }),
+      [20, 85],
+    ],
     ['two springs in series', law({ spring: series }), [seriesAt]],
     ['a spring of two rates', law({ spring: { kind: 'twoRates', secondRate: 13, changeover: 60 } }), [52]],
     [

@@ -6,8 +6,9 @@ import { plainBike, plainSetup } from '../support/plain-bike.ts';
 import { plainSprings, reached } from '../support/plain-springs.ts';
 import { springEnergy } from '../support/spring-energy.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
+import { inFrame } from '../../src/core/chassis/pose.ts';
 import { machine } from '../../src/core/standing/machine.ts';
-import { stance } from '../../src/core/standing/stance.ts';
+import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
 import { standRide } from '../../src/core/riding/stand-bike.ts';
 import { AT_REST, type RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
@@ -35,6 +36,8 @@ const soft = sprungOn(onTyres(FRONT_RATE, REAR_RATE));
 const rest = (forces: Partial<RideForces> = {}, bike = soft) =>
   reached(balance(bike, { ...AT_REST, ...forces }));
 
+const trailOf = (on: Stance): number => Number(READINGS.find(({ key }) => key === 'trail')?.read(on));
+
 const GAS: Partial<RideForces> = { acceleration: 0.4 };
 const BRAKES: Partial<RideForces> = { acceleration: -0.5, frontBrakeShare: 0.7 };
 const CLOSED: Partial<RideForces> = { acceleration: -0.12, engineBraking: 0.12, slowedByDrag: 1 };
@@ -57,10 +60,39 @@ describe('a tyre that gives', () => {
     },
   );
 
-  it('carries 1600 N at a sink of 10 mm where it has 160 N/mm', () => {
-    const { front, stance: on } = rest();
-    expect((FRONT_FREE - on.frontAxle.y) * FRONT_RATE).toBeCloseTo(front.wheelLoadInPlane, 6);
-    expect(front.wheelLoadInPlane / (FRONT_FREE - on.frontAxle.y)).toBeCloseTo(1600 / 10, 6);
+  it('has the loaded radius worked out by hand, upright and leaned', () => {
+    // 160 kg midway between two equal wheels: each carries 80 kg, 784.532 N, and 160 N/mm sink by 4.903325 mm.
+    const even: Bike = {
+      ...onTyres(160, 160),
+      frontWheel: { ...plainBike.frontWheel, unsprungMass: 0, tyreRate: 160 },
+      rearWheel: { ...plainBike.rearWheel, unsprungMass: 0, tyreRate: 160 },
+    };
+    const light = { ...plainSetup, riderMass: 0, passengerMass: 0, fuelMass: 0, loadMass: 0 };
+    const tyre = { diameter: 600 };
+    const standOn = (bike: Bike) => {
+      const parts = reached(machine(bike, { ...light, frontTyre: tyre, rearTyre: tyre }));
+      return { parts, hanging: reached(stance(parts, { front: 0, rear: 0 })) };
+    };
+    const { pose } = standOn(even).hanging;
+    const sprungCentre = inFrame(pose, { x: pose.wheelbase / 2, y: 620 });
+    const { parts, hanging } = standOn({ ...even, frame: { ...even.frame, sprungMass: 160, sprungCentre } });
+    // Springs that hold both ends out, so that nothing moves but the tyres.
+    const { fork, shock } = plainSprings;
+    const stiff = { fork: { ...fork, preload: 400 }, shock: { ...shock, preload: 400 } };
+    const bike = reached(sprungMachine(parts, stiff));
+    for (const [lean, sink] of [
+      [0, 4.903325],
+      [Math.PI / 4, 6.9343487],
+    ]) {
+      const found = reached(balance(bike, { ...AT_REST, lean }));
+      expect([found.front.rest, found.rear.rest]).toEqual(['toppedOut', 'toppedOut']);
+      const { stance: on } = found;
+      for (const axle of [on.frontAxle, on.rearAxle]) expect(axle.y).toBeCloseTo(300 - sink, 6);
+      expect(on.centre.y).toBeCloseTo(620 - sink, 6);
+      expect(on.rake).toBeCloseTo(hanging.rake, 12);
+      // Trail = (R · sin rake − offset) / cos rake, so it shrinks by the sink times tan rake.
+      expect(trailOf(hanging) - trailOf(on)).toBeCloseTo(sink * Math.tan(hanging.rake), 6);
+    }
   });
 
   it('stands where energy has no slope along either travel or either radius', () => {
