@@ -2,7 +2,7 @@
 import type { Absent } from '../core/readings/absent.ts';
 import { changeWord } from '../core/readings/change-words.ts';
 import { writeNumber } from '../core/units/number-style.ts';
-import { mostChanged } from '../words/change-line.ts';
+import { mostChanged } from '../words/most-changed.ts';
 import { CANNOT_STAND } from './advice.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';

@@ -68,6 +68,8 @@ export class Drawing {
   readonly #textPx: (() => number) | null;
   /** The construction lit up because its reading, or a line of it, was chosen. */
   highlighted = $state<Construction | null>(null);
+  /** Whether shock and links are drawn over all else, for a hand that moves their bolts. */
+  linksOnTop = $state(false);
   /** Where the dimension to draw comes from; set once by what measures. */
   measured: () => Measured | null = () => null;
   /** What on the side view words must keep clear of; set once by what knows the handles. */
@@ -136,7 +138,7 @@ export class Drawing {
     return {
       name: 'bike',
       ink: this.#ink,
-      shapes: live === null ? [] : bikeShapes(live.stance, live.bike, live.setup),
+      shapes: live === null ? [] : bikeShapes(live.stance, live.bike, live.setup, this.linksOnTop),
     };
   });
 

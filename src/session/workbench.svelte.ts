@@ -98,6 +98,7 @@ export class Workbench {
   changeMode(mode: SideViewMode): void {
     if (mode === 'edit') this.cornerSequence.stop();
     this.mode.change(mode);
+    this.drawing.linksOnTop = mode === 'edit';
     this.standing.hang(mode === 'edit');
   }
 

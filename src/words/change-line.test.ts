@@ -3,7 +3,8 @@ import { expect, it } from 'vitest';
 import { READINGS } from '../core/readings/all-readings.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { changeLine, mostChanged } from './change-line.ts';
+import { changeLine } from './change-line.ts';
+import { mostChanged } from './most-changed.ts';
 
 const STYLE: NumberStyle = { system: 'metric', decimal: '.' };
 const called = (key: string): Reading => {

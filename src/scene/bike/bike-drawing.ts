@@ -30,9 +30,12 @@ function touchShapes({ machine, pose }: Stance): Shape[] {
   });
 }
 
-export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] {
+/** `linksOnTop` draws shock and links over all else, for a hand that moves their bolts. */
+export function bikeShapes(standing: Stance, bike: Bike, setup: Setup, linksOnTop = false): Shape[] {
   const { machine } = standing;
   const { bodywork } = bike;
+  const shock = shockShapes(standing, bike);
+  const shockLies = linksOnTop ? 'onTop' : bodywork === 'naked' ? 'overArm' : 'inside';
   return [
     ...wheelShapes({
       x: standing.rearAxle.x,
@@ -53,7 +56,7 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
       bodywork,
     }),
     ...bracketShapes(standing, bike),
-    ...(bodywork === 'naked' ? [] : shockShapes(standing, bike)),
+    ...(shockLies === 'inside' ? shock : []),
     ...frontStayShapes(standing, bike, FRONT_DISC),
     ...mudguardShapes(standing, bike),
     ...forkShapes(standing, bike, setup),
@@ -61,8 +64,9 @@ export function bikeShapes(standing: Stance, bike: Bike, setup: Setup): Shape[] 
     ...riderShapes(standing, bike),
     ...bodyShapes(standing, bike),
     ...swingarmShapes(standing, bike),
-    ...(bodywork === 'naked' ? shockShapes(standing, bike) : []),
+    ...(shockLies === 'overArm' ? shock : []),
     ...driveShapes(standing, bike.drive.chainPitch),
     ...touchShapes(standing),
+    ...(shockLies === 'onTop' ? shock : []),
   ];
 }

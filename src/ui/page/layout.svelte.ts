@@ -4,7 +4,9 @@ import type { PageLayout } from '../../session/preferences.svelte.ts';
 
 export function watchLayout(): { readonly current: PageLayout } {
   const small = new MediaQuery('max-width: 72rem');
-  const lying = new MediaQuery('(min-width: 48rem) and (orientation: landscape)');
+  const lying = new MediaQuery(
+    '(min-width: 48rem) and (orientation: landscape), (min-width: 40rem) and (max-height: 34.99rem)',
+  );
   return {
     get current() {
       return !small.current ? 'wide' : lying.current ? 'beside' : 'narrow';

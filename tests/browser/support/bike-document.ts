@@ -22,11 +22,12 @@ export const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
 /** The text of the file that the page saves now. What the page says of it is taken away, since it moves the side view. */
 export async function savedText(page: Page): Promise<string> {
-  const [file] = await Promise.all([
-    page.waitForEvent('download'),
-    // A notice about storage may offer the same below the bar.
-    page.getByRole('banner').getByRole('button', { name: 'Save to a file' }).click(),
-  ]);
+  // A notice about storage may offer the same below the bar.
+  const bar = page.getByRole('banner');
+  const save = bar.getByRole('button', { name: 'Save to a file' });
+  // On a phone it is in the pop-up, which saving closes.
+  if (!(await save.isVisible())) await bar.getByRole('button', { name: 'Files, units and theme' }).click();
+  const [file] = await Promise.all([page.waitForEvent('download'), save.click()]);
   const said = page.getByRole('status').filter({ hasText: 'Saved to' });
   await said.getByRole('button', { name: 'Dismiss' }).click();
   await expect(said).toBeHidden();
