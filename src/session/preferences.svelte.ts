@@ -50,6 +50,8 @@ export interface PreferenceData {
   readonly lines: boolean;
   readonly labels: boolean;
   readonly shadow: boolean;
+  /** Whether readings of a measured bike show their ±. */
+  readonly plusMinus: boolean;
   /** Spring rates at hand, N/mm: of one fork spring and of one shock's. */
   readonly ratesFront: readonly number[];
   readonly ratesRear: readonly number[];
@@ -86,6 +88,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   shadow: true,
   ratesFront: [],
   ratesRear: [],
+  plusMinus: true,
   snapping: true,
   sagUse: 'road',
   openAdjusters: FIRST_OPEN_ADJUSTERS,

@@ -47,6 +47,12 @@ export interface Quoted {
   readonly value: number | Absent;
 }
 
+/** A reading and its change with the ± of each, in words. */
+export interface WithPlusMinus {
+  readonly value: string;
+  readonly change: string;
+}
+
 /** One reading ready to be shown: what it is, its number now and on the baseline. */
 export interface ReadingRow {
   readonly reading: Reading;
@@ -55,6 +61,8 @@ export interface ReadingRow {
   readonly baseline: number | Absent;
   /** Null where the bike is shown in that state, or cannot stand in it, or the trade quotes it in none. */
   readonly quoted: Quoted | null;
+  /** Null where nobody measured the bike, or where its ± is not wanted. */
+  readonly plusMinus: WithPlusMinus | null;
 }
 
 function caseOf({ state, cornerPart }: Asked, setup: Setup): LoadCase {
@@ -156,6 +164,9 @@ export class Standing {
     return { bike, setup, stance, rested: isStood(found) ? found.stance : stance };
   });
 
+  /** Puts the ± to a reading; set by what knows it, once it is there. */
+  plusMinus = $state.raw<((reading: Reading, value: number | Absent) => WithPlusMinus | null) | null>(null);
+
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
     const { live, baseline } = this;
     if (live === null) return [];
@@ -166,6 +177,7 @@ export class Standing {
         value,
         baseline: baseline === null ? value : metricReading(reading, baseline.stance),
         quoted: this.#quoted(reading, live),
+        plusMinus: this.plusMinus?.(reading, value) ?? null,
       };
     });
   });

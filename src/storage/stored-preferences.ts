@@ -25,6 +25,7 @@ const fields = {
   lines: v.boolean(),
   labels: v.boolean(),
   shadow: v.boolean(),
+  plusMinus: v.boolean(),
   ratesFront: rates,
   ratesRear: rates,
   snapping: v.boolean(),

@@ -20,8 +20,11 @@ import type { MeasureSheet } from './sheet.ts';
 export interface ChangeRequest {
   readonly start: StartingBike;
   readonly sheet: MeasureSheet;
-  /** Where the adjusters stand before and after; tyres and sprockets that stay are those of the measured bike. */
-  readonly from: Setup;
+  /**
+   * Where the adjusters stand before and after; tyres and sprockets that stay are those of the measured bike. Null before
+   * for the readings themselves, as with adjusters at `to`.
+   */
+  readonly from: Setup | null;
   readonly to: Setup;
   /** The ride state that both are read in. */
   readonly ride: RideStateKey;
@@ -56,7 +59,7 @@ export function measuredChange(request: ChangeRequest): MeasuredChange | NoMeasu
   const at = (place: number, by: number): Change => changeAt(fit, moved(values, place, by), request);
   const now = changeAt(fit, values, request);
   const slopes = values.map((_, place) => slopeOf(at(place, STEP), at(place, -STEP), 2 * STEP));
-  const steps = movedLengths(from, to).map((key) =>
+  const steps = (from === null ? [] : movedLengths(from, to)).map((key) =>
     slopeOf(
       changeAt(fit, values, { ...request, to: { ...to, [key]: to[key] + STEP } }),
       changeAt(fit, values, { ...request, to: { ...to, [key]: to[key] - STEP } }),
@@ -101,7 +104,7 @@ function changeAt(
     const { bike, setup } = onSprings({ bike: built.bike, setup: asked });
     return readIn(bike, { asked: setup, found: built.setup, measuredAs: start.setup }, ride);
   };
-  const before = readAs(from);
+  const before = from === null ? READINGS.map(() => 0) : readAs(from);
   const after = readAs(to);
   return READINGS.map((_, i) => {
     const a = before?.[i] ?? null;
@@ -110,19 +113,21 @@ function changeAt(
   });
 }
 
+/** Adjusters that a sheet finds: teeth that were counted, and the travel that the bike was measured at. */
+const MEASURED = ['frontTeeth', 'rearTeeth', 'frontTravelUsed', 'rearTravelUsed'] as const;
+
 interface Setups {
   readonly asked: Setup;
   readonly found: Setup;
   readonly measuredAs: Setup;
 }
 
-/** Readings of the measured bike with its adjusters set; tyres and sprockets that stay are as measured and counted. */
+/** Readings of the measured bike with its adjusters set; tyres, sprockets and travel that stay are as measured and counted. */
 function readIn(bike: Bike, { asked, found, measuredAs }: Setups, ride: RideStateKey): Change {
-  const stays = (key: 'frontTeeth' | 'rearTeeth'): boolean => !isAdjusterChanged(key, asked, measuredAs);
+  const stays = (key: (typeof MEASURED)[number]): boolean => !isAdjusterChanged(key, asked, measuredAs);
   const setup: Setup = {
     ...asked,
-    ...(stays('frontTeeth') ? { frontTeeth: found.frontTeeth } : {}),
-    ...(stays('rearTeeth') ? { rearTeeth: found.rearTeeth } : {}),
+    ...Object.fromEntries(MEASURED.filter(stays).map((key) => [key, found[key]])),
     ...(isAdjusterChanged('frontTyre', asked, measuredAs) ? {} : { frontTyre: found.frontTyre }),
     ...(isAdjusterChanged('rearTyre', asked, measuredAs) ? {} : { rearTyre: found.rearTyre }),
   };

@@ -1,5 +1,10 @@
 /** Fits the rows that are kept with a bike, and says what became of each; it comes after the page's first sight, in a part for itself. */
 import { measureBike } from '../../core/measure/measure-bike.ts';
+import {
+  measuredChange,
+  type ChangeRequest,
+  type MeasuredChange,
+} from '../../core/measure/measured-change.ts';
 import type { MeasuredBike, RowOutcome, StartingBike } from '../../core/measure/measured-bike.ts';
 import { MEASURE_PARTS } from '../../core/measure/measure-parts.ts';
 import type { NoMeasure } from '../../core/measure/no-measure.ts';
@@ -36,7 +41,7 @@ export interface FittedRows {
  * are fitted without it, so that one slip of the finger does not take the answer away.
  */
 export function fitRows(
-  { gaugeZeroed, rows, photos: kept = [] }: KeptMeasure,
+  { gaugeZeroed, rows, photos: kept }: KeptMeasure,
   start: StartingBike,
   wanted: string | null = null,
 ): FittedRows {
@@ -52,11 +57,7 @@ export function fitRows(
       counted.push({ place, row });
     }
   });
-  const seen = kept.map((json) => {
-    const read = readKeptPhoto(json);
-    const photo = read === null ? null : knownPhoto(read);
-    return photo === null ? null : onBike(photo, start.bike);
-  });
+  const seen = photosOn(kept, start.bike);
   const photos = seen.filter((photo) => photo !== null);
   const none = seen.map(() => null);
   while (counted.length > 0 || photos.length > 0) {
@@ -88,11 +89,41 @@ export function fitRows(
   return { found: null, fates, fitted: [], photos: none };
 }
 
+/** The photos of a sheet that this program knows and that show enough of the bike; null for each other one. */
+function photosOn(photos: KeptMeasure['photos'], bike: Bike): readonly (MeasurePhoto | null)[] {
+  return (photos ?? []).map((json) => {
+    const read = readKeptPhoto(json);
+    const photo = read === null ? null : knownPhoto(read);
+    return photo === null ? null : onBike(photo, bike);
+  });
+}
+
 /** The photo with the parts that this bike has; null where that leaves too few places. */
 function onBike(photo: MeasurePhoto, bike: Bike): MeasurePhoto | null {
   const clicks = photo.clicks.filter(({ part }) => MEASURE_PARTS[part].applies(bike));
   const left = { ...photo, clicks };
   return placesOn(left) >= LEAST_PLACES ? left : null;
+}
+
+/** Two setups of one bike, or one, and the ride state to read it in. */
+export type SpreadAsked = Pick<ChangeRequest, 'from' | 'to' | 'ride'>;
+
+/** A length that is set is off by ±0.2 mm at most, 95 %. */
+const STEP_SD = 0.1;
+
+/** The readings of the bike that the sheet leads to, or by how much they differ between two setups, each with its own u; null where it leads to none. */
+export function spreadsOf(
+  kept: KeptMeasure,
+  start: StartingBike,
+  asked: SpreadAsked,
+): MeasuredChange['readings'] | null {
+  const { found, fitted } = fitRows(kept, start);
+  if (found?.ok !== true) return null;
+  const rows = fitted.flatMap((place) => knownRow(kept.rows[place]) ?? []);
+  const photos = photosOn(kept.photos, start.bike).filter((photo) => photo !== null);
+  const sheet = { gaugeZeroed: kept.gaugeZeroed, rows, photos };
+  const change = measuredChange({ start, sheet, ...asked, stepSd: STEP_SD });
+  return change.ok ? change.readings : null;
 }
 
 /** How often a fit is begun anew from the bike that it found, until it finds the same again. */
@@ -115,4 +146,6 @@ export function settledFit(kept: KeptMeasure, start: StartingBike): FittedRows {
   return fit;
 }
 
-export type TapeFit = Readonly<Record<'fitRows' | 'settledFit', typeof fitRows>>;
+export type TapeFit = Readonly<Record<'fitRows' | 'settledFit', typeof fitRows>> & {
+  readonly spreadsOf: typeof spreadsOf;
+};

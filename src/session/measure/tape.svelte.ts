@@ -1,7 +1,12 @@
 /** Tape: the rows that the bike on the page is measured by, the bike they lead to, and taking it over as one edit. */
 import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
 import type { MeasureStateKey } from '../../core/measure/all-measure-states.ts';
-import type { MeasuredBike, NextMeasurement, StartingBike } from '../../core/measure/measured-bike.ts';
+import type {
+  MeasuredBike,
+  MeasuredReading,
+  NextMeasurement,
+  StartingBike,
+} from '../../core/measure/measured-bike.ts';
 import { succeed } from '../../core/numeric/result.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { Setup } from '../../core/adjusters/setup.ts';
@@ -12,7 +17,7 @@ import type { JsonObject } from '../../document/json/json.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import { nearlySame } from '../nearly-same.ts';
 import type { Workbench } from '../workbench.svelte.ts';
-import type { FittedRows, TapeFit } from './tape-fit.ts';
+import type { FittedRows, SpreadAsked, TapeFit } from './tape-fit.ts';
 import { newRow } from './tape-rows.ts';
 
 const NONE: readonly KeptRow[] = [];
@@ -162,6 +167,12 @@ export class Tape {
   /** Sets the adjusters back to where they stood while the bike was measured. */
   setAsMeasured(label: string): void {
     this.#session.commit((from) => succeed({ ...from, setup: this.#setup }), label);
+  }
+
+  /** The readings of the measured bike, or by how much they differ between two setups, each with its own u. */
+  spreads(asked: SpreadAsked): Readonly<Record<string, MeasuredReading>> | null {
+    if (this.#kept === undefined || this.fitter === null) return null;
+    return this.fitter.spreadsOf(this.#kept, this.#start, asked);
   }
 
   /** What one more measurement would do for the reading that is wanted, best first. */

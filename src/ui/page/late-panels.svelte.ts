@@ -105,6 +105,17 @@ export interface PrintProps {
 /** The key of the pages to print. */
 export const PRINT = 'print';
 
+/** What puts a ± to the readings of a measured bike; null when it could not be fetched. */
+export async function fetchPlusMinus(): Promise<
+  typeof import('../../session/measure/plus-minus.svelte.ts') | null
+> {
+  try {
+    return await import('../../session/measure/plus-minus.svelte.ts');
+  } catch {
+    return null;
+  }
+}
+
 /** The pages to print, fetched last. */
 export const latePrint = new LatePanels<Component<PrintProps>>([
   { key: PRINT, load: () => import('../print/print-dialog.svelte') },
