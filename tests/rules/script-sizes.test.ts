@@ -55,7 +55,7 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * The ± beside the readings is 2.2 with how it is worked out; 0.2 of it is in the first sight.
  */
-const CEILINGS = { firstSight: 141.4, all: 461.5, panel: 26.7 };
+const CEILINGS = { firstSight: 141.4, all: 463.4, panel: 26.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
