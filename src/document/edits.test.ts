@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import { CHAIN } from '../core/parts/drive-noun.ts';
-import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
+import { ADJUSTERS, adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { adjusterRange } from '../core/standing/adjuster-range.ts';
 import type { BikeDocument } from './document.ts';
 import { BIKE_FIELDS, bikeFieldValue, FIELD_GROUPS, nameField } from './fields/editable-fields.ts';
@@ -65,6 +65,20 @@ describe('adjusters', () => {
     expect(done(setAdjuster(start(), 'rearTyre', { diameter: 640 })).setup.rearTyre).toEqual({
       diameter: 640,
     });
+  });
+
+  it.each([
+    'acceleration',
+    'engineDeceleration',
+    'closedBraking',
+    'braking',
+    'cornerAcceleration',
+    'cornerEngineDeceleration',
+    'cornerBraking',
+  ] as const)('takes no %s below zero, and offers none', (key) => {
+    const document = start();
+    expect(setAdjuster(document, key, -0.12).ok).toBe(false);
+    expect(adjusterRange(adjusterOf(key), document.bike, document.setup).least).toBe(0);
   });
 
   it('refuses what no file may hold, naming the adjuster', () => {

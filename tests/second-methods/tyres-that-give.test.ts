@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
+import { likelyBike } from '../support/random-bikes.ts';
+import { likelySprings } from '../support/random-springs.ts';
 import { plainSprings, reached } from '../support/plain-springs.ts';
 import { springEnergy } from '../support/spring-energy.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
@@ -214,6 +216,37 @@ describe('a tyre that gives', () => {
     );
     const hard = rest({}, sprungOn(onTyres(1e5, 1e5))).stance;
     expect(Math.abs(hard.rake - rigid.rake)).toBeLessThan(1e-4);
+  });
+
+  it('carries every likely bike at free radius less load over rate, with loads from moments', () => {
+    let rested = 0;
+    fc.assert(
+      fc.property(
+        likelyBike,
+        likelySprings,
+        fc.double({ min: 90, max: 400, noNaN: true }),
+        fc.double({ min: 90, max: 400, noNaN: true }),
+        ({ bike, setup }, { springs, brake }, front, rear) => {
+          const soft = {
+            ...bike,
+            frontWheel: { ...bike.frontWheel, tyreRate: front, tyreMeasuredUnder: 0 },
+            rearWheel: { ...bike.rearWheel, tyreRate: rear, tyreMeasuredUnder: 0 },
+          };
+          const [free, parts] = [machine(bike, setup), machine(soft, setup)];
+          const given = parts.ok ? sprungMachine(parts, springs, brake) : parts;
+          const found = given.ok ? balance(given, AT_REST) : given;
+          if (!free.ok || !found.ok) return;
+          rested++;
+          const { mass, centre, pose, frontAxle, rearAxle } = found.stance;
+          const weight = mass * STANDARD_GRAVITY;
+          const onFront = (weight * centre.x) / pose.wheelbase;
+          expect(Math.abs(free.frontRadius - onFront / front - frontAxle.y)).toBeLessThan(1e-6);
+          expect(Math.abs(free.rearRadius - (weight - onFront) / rear - rearAxle.y)).toBeLessThan(1e-6);
+        },
+      ),
+      { numRuns: cases(300) },
+    );
+    expect(rested).toBeGreaterThan(cases(60));
   });
 
   it('is refused with a rate of zero or less, and where it would sink further than its sidewall', () => {
