@@ -1,6 +1,6 @@
 /** A window too low for the side view and a panel: the page scrolls, and keeps its name. */
 import { expect, test } from '@playwright/test';
-import { openPage } from './support/side-view.ts';
+import { openPage, sideView } from './support/side-view.ts';
 
 test('below 560 px of height the page scrolls down to its last panel, and not before', async ({ page }) => {
   const scrolledTo = () =>
@@ -14,4 +14,18 @@ test('below 560 px of height the page scrolls down to its last panel, and not be
   await page.setViewportSize({ width: 390, height: 664 });
   await expect.poll(scrolledTo).toBe(0);
   await expect(page.getByRole('heading', { level: 1, name: 'Sidestance' })).toHaveCount(1);
+  // The pop-up of the bar lies over the page, and closes on Escape and on a press outside.
+  const opener = page.getByRole('button', { name: 'Files, units and theme' });
+  const theme = page.getByRole('combobox', { name: 'Theme' });
+  const box = await sideView(page).boundingBox();
+  await opener.tap();
+  await expect(theme).toBeVisible();
+  expect(await sideView(page).boundingBox()).toEqual(box);
+  await page.keyboard.press('Escape');
+  await expect(theme).toBeHidden();
+  await expect(opener).toBeFocused();
+  await opener.tap();
+  await expect(theme).toBeVisible();
+  await page.getByRole('group', { name: 'Panel' }).getByText('Readings', { exact: true }).tap();
+  await expect(theme).toBeHidden();
 });

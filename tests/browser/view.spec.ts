@@ -103,6 +103,43 @@ test('S4: the wheel zooms about the cursor, wherever it is, also at both ends of
   await expectUnscrolled(page);
 });
 
+test('S4: a double press brings what lies there to the middle, larger, and one press brings the bike back', async ({
+  page,
+}) => {
+  await openPage(page);
+  const box = await sideView(page).boundingBox();
+  if (box === null) throw new Error('the side view is not on the page');
+  const before = await allMiddles(page);
+  const pressed = { x: box.x + 60, y: box.y + 40 };
+  await page.mouse.dblclick(pressed.x, pressed.y);
+  const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  await expectFarther(page, before, pressed, middle);
+  await page.getByRole('button', { name: 'Back to the bike' }).click();
+  await expectMovedBy(page, before, 0, 0);
+});
+
+/** Every point lies about `middle` as it lay about `pressed`, 2.5 times as far. */
+async function expectFarther(
+  page: Page,
+  before: readonly Place[],
+  pressed: Place,
+  middle: Place,
+): Promise<void> {
+  await expect
+    .poll(async () => {
+      const now = await allMiddles(page);
+      return Math.max(
+        ...now.map((at, i) =>
+          apart(at, {
+            x: middle.x + 2.5 * (before[i].x - pressed.x),
+            y: middle.y + 2.5 * (before[i].y - pressed.y),
+          }),
+        ),
+      );
+    })
+    .toBeLessThan(1);
+}
+
 test('S4: dragging an empty place or with the middle button pans and changes nothing', async ({ page }) => {
   await openPage(page);
   const text = await savedText(page);
