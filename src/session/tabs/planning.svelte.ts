@@ -8,6 +8,7 @@ import type { Plan, PlansFound } from '../../core/plan/plan.ts';
 import { prepare } from '../../core/plan/prepare.ts';
 import { searchable } from '../../core/plan/prepare-adjusters.ts';
 import type { Choice, NoProblem, PlanAdjusterKey, Problem, Target, Wanted } from '../../core/plan/problem.ts';
+import { waysToLower, type Lowering } from '../../core/plan/lowering.ts';
 import { usualMinutes } from '../../core/plan/usual-minutes.ts';
 import { sortedByAim, whatMovesWhat, type StepTried } from '../../core/plan/what-moves-what.ts';
 import { raiseEnds, type EndsRaised } from '../../core/plan/two-ends.ts';
@@ -56,6 +57,9 @@ const FIRST_REACH = 20;
 
 /** How far the ends are raised side by side, mm. */
 const ENDS_RISE = 5;
+
+/** What a short rider asks for at first, mm. */
+const FIRST_SEAT_DOWN = 20;
 
 const SAG = ['frontTravel', 'rearTravel'] as const;
 
@@ -155,6 +159,12 @@ export class Planning {
   );
   readonly firstSteps: readonly FirstStep[] = $derived.by(() =>
     firstSteps(this.document.bike, this.document.setup, this.complaint),
+  );
+
+  /** How far the seat is to come down, mm, and the ways to it. */
+  seatDown = $state(FIRST_SEAT_DOWN);
+  readonly waysToLower: readonly Lowering[] = $derived.by(() =>
+    waysToLower(this.document.bike, this.document.setup, this.seatDown),
   );
 
   constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
@@ -299,6 +309,11 @@ export class Planning {
   /** Turns one adjuster by its step. */
   tryStep({ adjuster, to }: Pick<StepTried, 'adjuster' | 'to'>, name: string): void {
     this.#turn({ [adjuster]: to }, name);
+  }
+
+  /** Turns what a way to lower the seat turns, as one undo. */
+  tryLowering({ turned }: Lowering, name: string): void {
+    this.#turn(Object.fromEntries(turned.map(({ adjuster, to }) => [adjuster, to])), name);
   }
 
   #turn(turned: Partial<Setup>, name: string): void {

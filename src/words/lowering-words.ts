@@ -1,0 +1,48 @@
+/** Ways to lower a seat in words: what each is called, and when it falls short. */
+import type { Cost, Lowering, LoweringKey } from '../core/plan/lowering.ts';
+import type { DriveKind } from '../core/parts/drive-kind.ts';
+import { READINGS } from '../core/readings/all-readings.ts';
+import { rideStateOf } from '../core/riding/states/all-ride-states.ts';
+import { shownDifference, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
+import { readingsOf } from './worded-readings.ts';
+
+const NAMES: Readonly<Record<LoweringKey, string>> = {
+  rearAlone: 'Shorter shock alone',
+  bothEnds: 'Both ends, trail kept',
+  preload: 'Less preload alone',
+};
+
+export function loweringName({ key }: Lowering): string {
+  return NAMES[key];
+}
+
+/** What comes before any spanner. Common practice, no source. */
+export const BEFORE_LOWERING =
+  'First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (common practice, no source). A shock with two heights is two setup sheets: save one at each.';
+
+/** "Trail, rider on board". */
+export function costName({ reading, state }: Pick<Cost, 'reading' | 'state'>, kind: DriveKind): string {
+  const label = readingsOf(kind).find(({ key }) => key === reading)?.label ?? reading;
+  return `${label}, ${rideStateOf(state).label.toLowerCase()}`;
+}
+
+/** "100.1 mm, −2.3 mm": what is read afterwards and the change of what is written; a dash where there is no number. */
+export function costWords(
+  { reading, before, after }: Cost,
+  style: NumberStyle,
+): { readonly value: string; readonly change: string } {
+  const quantity: QuantityKey = READINGS.find(({ key }) => key === reading)?.quantity ?? 'count';
+  if (after === null) return { value: '–', change: '' };
+  const value = writeNumber(after, quantity, style).text;
+  if (before === null) return { value, change: '' };
+  return {
+    value,
+    change: writeChange(shownDifference(before, after, quantity, style), quantity, style).text,
+  };
+}
+
+/** Says that a way does not bring the seat down as far as was wanted; empty where it does. */
+export function shortfallWords({ reached, drop }: Lowering, style: NumberStyle): string {
+  return reached ? '' : `Ends at ${writeNumber(drop, 'length', style).text} down.`;
+}
