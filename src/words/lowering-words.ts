@@ -36,10 +36,8 @@ export function costWords(
   if (after === null) return { value: '–', change: '' };
   const value = writeNumber(after, quantity, style).text;
   if (before === null) return { value, change: '' };
-  return {
-    value,
-    change: writeChange(shownDifference(before, after, quantity, style), quantity, style).text,
-  };
+  const change = shownDifference(before, after, quantity, style);
+  return { value, change: change === 0 ? 'same' : writeChange(change, quantity, style).text };
 }
 
 /** Says that a way does not bring the seat down as far as was wanted; empty where it does. */

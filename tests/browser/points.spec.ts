@@ -64,7 +64,9 @@ test('S1: the side view is one stop of Tab, from which Page keys reach every poi
   }
   for (const { key, label } of points)
     await expect(handle(page, `point-${key}`)).toHaveAccessibleName(
-      new RegExp(`^${label.replace(/[[\]]/g, '\\$&')}: −?[\\d.]+\\smm ahead of the rear contact patch, −?[\\d.]+\\smm high`),
+      new RegExp(
+        `^${label.replace(/[[\]]/g, '\\$&')}: −?[\\d.]+\\smm ahead of the rear contact patch, −?[\\d.]+\\smm high`,
+      ),
     );
   await expect(handle(page, 'grip-shockLength')).toHaveAccessibleName(
     new RegExp(`^${GRIPS[0].label}: ${escaped(REAR_HEIGHT)} 0\\.0\\smm`),
