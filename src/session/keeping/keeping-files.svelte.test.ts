@@ -1,0 +1,108 @@
+/** Tests of bikes that come from files: one that is here already, and a file of several. */
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { begun, endAll, names, road, track } from '../../../tests/support/kept-tab.ts';
+import { saveBikes } from '../../document/bikes-file.ts';
+import { saveDocument } from '../../document/save-document.ts';
+import { memoryStore } from '../../storage/memory-store.ts';
+
+afterEach(async () => {
+  await endAll();
+  vi.restoreAllMocks();
+});
+
+describe('a file of a bike that is here already', () => {
+  it('opens the one that is here, says so and adds none; a bike that differs comes beside it', async () => {
+    const store = memoryStore(null);
+    const { bench, keeping, turn, fork, leave } = await begun(store);
+    const file = (text: string) => new File([text], 'mine.json');
+    turn(9);
+    await leave();
+    const text = saveDocument(bench.session.history.present);
+    await keeping.openFiles([file(text)]);
+    expect(keeping.message?.text).toBe('Opened mine.json. This bike was here already, so none was added.');
+    // It is on the page, and what can be undone there stays.
+    expect(bench.session.canUndo).toBe(true);
+    const { bikeId } = keeping;
+    await keeping.startWith(track);
+    await keeping.openFiles([file(text)]);
+    expect([keeping.bikeId, fork()]).toEqual([bikeId, 9]);
+    expect(await names(store)).toEqual([road.bike.name]);
+    turn(11);
+    await leave();
+    await keeping.openFiles([file(text)]);
+    expect(keeping.message?.text).toBe('Opened mine.json.');
+    await leave();
+    expect(fork()).toBe(9);
+    expect(await names(store)).toEqual([road.bike.name, road.bike.name]);
+  });
+
+  it('is counted among those of several files, and added once where two files hold it', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    const file = new File([saveDocument(track)], 'track.json');
+    await keeping.openFiles([file, file]);
+    expect(keeping.message?.text).toBe(
+      'Brought back one bike. What was here is as it was. One bike was here already.',
+    );
+    await keeping.openFiles([file, file]);
+    expect(keeping.message).toMatchObject({ kind: 'done', text: 'Everything was here already.' });
+    expect(await names(store)).toEqual([track.bike.name]);
+  });
+});
+
+describe('a file of several bikes', () => {
+  it('is brought back beside what is there, and the bike on the page stays', async () => {
+    const store = memoryStore(null);
+    const { bench, keeping, turn, leave } = await begun(store);
+    turn(9);
+    await leave();
+    const card = { owner: '', notes: '', tags: [], archived: false };
+    const bikes = [road, track].map((document, i) => ({ id: `filed-${i}`, card, document, sheets: [] }));
+    await keeping.openFiles([new File([saveBikes(bikes, 5)], 'shop.json')]);
+    expect(keeping.message).toMatchObject({
+      kind: 'done',
+      text: 'Brought back 2 bikes. What was here is as it was.',
+    });
+    expect(bench.session.document.setup.forkTubes).toBe(9);
+    expect((await names(store)).sort()).toEqual([road.bike.name, road.bike.name, track.bike.name].sort());
+  });
+
+  it('with a hundred thousand sheets that are none brings its bike and names the first of them', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    const card = { owner: '', notes: '', tags: [], archived: false };
+    const text = saveBikes([{ id: 'filed', card, document: road, sheets: [] }], 5);
+    const odd = Array.from({ length: 100_000 }, (_, i) => `{"id":"s${i}","sheet":{}}`).join();
+    const file = new File([text.replace('"sheets": []', `"sheets": [${odd}]`)], 'shop.json');
+    await keeping.openFiles([file]);
+    expect(keeping.message).toMatchObject({
+      kind: 'warning',
+      text: 'Brought back one bike. What was here is as it was.',
+    });
+    expect(keeping.message?.details).toHaveLength(21);
+    expect(keeping.message?.details[0]).toMatch(/^shop\.json: Sheet 1 of .* was left out\./);
+    expect(keeping.message?.details[20]).toBe('And 99980 more lines like these.');
+    expect(await store.sheets('filed')).toMatchObject({ value: [] });
+  });
+
+  it('of more than 300 MB is refused without being read', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    const head = '{"format":"sidestance-bikes","schema":1,"bikes":[]}';
+    const file = Object.defineProperty(new File([head], 'years.json'), 'size', { value: 400_000_000 });
+    const read = vi.spyOn(file, 'arrayBuffer');
+    await keeping.openFiles([file]);
+    expect(keeping.message).toMatchObject({ kind: 'error', text: 'Nothing was brought back.' });
+    expect(keeping.message?.details[0]).toMatch(/^years\.json was not opened\. The file is 400\.0 MB/);
+    expect(read).not.toHaveBeenCalled();
+    expect(await names(store)).toEqual([]);
+  });
+
+  it('that is cut off changes nothing and says so', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    await keeping.openFiles([new File(['{"format":"sidestance-bikes","schema":1,"bikes":['], 'cut.json')]);
+    expect(keeping.message).toMatchObject({ kind: 'error', text: 'Nothing was brought back.' });
+    expect(await names(store)).toEqual([]);
+  });
+});
