@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
+import { licencesBuild } from './src/commands/licences.js';
 import { offlineBuild } from './src/commands/offline-build.js';
 
 /**
@@ -45,6 +46,7 @@ export default defineConfig({
   plugins: [
     svelte({ configFile: '../../svelte.config.js' }),
     withoutServerPages,
+    licencesBuild(new URL('./', import.meta.url)),
     offlineBuild(new URL('src/app/offline-worker.ts', import.meta.url), new URL('static/', import.meta.url)),
   ],
 });
