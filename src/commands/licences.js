@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 /** The file beside the page. */
-export const LICENCES_FILE = 'licences.txt';
+const LICENCES_FILE = 'licences.txt';
 
 /**
  * The folder of the package that a module lies in; null for one of the project's own.

@@ -5,7 +5,7 @@ import { onlyTestsUse } from './only-tests-use.ts';
 import { filesBelow, isCode, textOf } from './source-files.ts';
 
 /**
- * What nothing imports: the page's own script, the commands of package.json, what a command loads by its path, and the
+ * What nothing imports: the page's own script, the commands of package.json, what a command or the build loads by its path, and the
  * schemas that the project publishes, which a test keeps up to date.
  */
 const ENTRIES = [
@@ -13,6 +13,7 @@ const ENTRIES = [
   ...Object.values((JSON.parse(textOf('package.json')) as { scripts: Record<string, string> }).scripts)
     .map((script) => /^node (src\/commands\/\S+)$/.exec(script)?.[1])
     .filter((file) => file !== undefined),
+  'src/commands/licences.js',
   'src/commands/offline-build.js',
   'src/commands/plan.ts',
   'src/commands/readings.ts',
