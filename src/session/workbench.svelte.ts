@@ -105,9 +105,7 @@ export class Workbench {
   /** Shows the figures of the point that a hand has taken. */
   showHandle(id: string): void {
     const handle = this.handles.all.find((each) => each.id === id);
-    if (handle?.target.kind !== 'point') return;
-    this.mode.shownPoint = handle.target.key;
-    if (this.mode.current === 'edit') this.mode.choosePoint(handle.target.key);
+    if (handle?.target.kind === 'point') this.mode.shownPoint = handle.target.key;
   }
 
   /** Shows the whole bike in the window. */
