@@ -36,7 +36,7 @@ function changeWords(effect: Effect, style: NumberStyle): string {
  */
 export function effectWords(effect: Effect, style: NumberStyle, othersTurned = false): string {
   const told = changeWords(effect, style);
-  if (othersTurned) return `Alone: ${told}`;
+  if (othersTurned) return `Turned alone: ${told}`;
   return capital(told);
 }
 

@@ -22,6 +22,7 @@ const RAISED: Readonly<Record<PlanWarning, (drive: DriveNoun) => string>> = {
   tyreHitsClamp: () => 'the front tyre at the lower clamp',
   chainOnGuide: ({ loop, slider }) => `the ${loop} on its ${slider}`,
   partOnGround: () => 'a part on the ground',
+  chainOnGuideHanging: ({ loop, slider }) => `the ${loop} on its ${slider} with the wheel hanging`,
   lowerRunOnGuide: ({ loop, slider }) => `the ${loop}’s lower run on its ${slider}`,
   sprocketInTheWay: () => 'a sprocket that cannot be fitted',
   coilsClosed: () => 'a coil-bound spring',

@@ -55,16 +55,16 @@ export function pairWords(
 }
 
 /**
- * "The less anti-squat, the more the rear squats on the gas: least with 15/41, 93.0 %, most with 14/43, 97.7 %." Empty
+ * "Squats most on the gas: 15/41, anti-squat 93.0 %. Squats least: 14/43, anti-squat 97.7 %." Empty
  * where all are written alike.
  */
 export function squatEndsWords({ least, most }: SquatEnds, style: NumberStyle): string {
   if (stepsOf(least, style) === stepsOf(most, style)) return '';
   const told = (pair: SprocketPair): string => {
     const percent = typeof pair.antiSquat === 'number' ? pair.antiSquat : NaN;
-    return `${pair.frontTeeth}/${pair.rearTeeth}, ${writeNumber(percent, 'percent', style).text}`;
+    return `${pair.frontTeeth}/${pair.rearTeeth}, anti-squat ${writeNumber(percent, 'percent', style).text}`;
   };
-  return `The less anti-squat, the more the rear squats on the gas: least with ${told(least)}, most with ${told(most)}.`;
+  return `Squats most on the gas: ${told(least)}. Squats least: ${told(most)}.`;
 }
 
 function stepsOf({ antiSquat }: SprocketPair, style: NumberStyle): number {

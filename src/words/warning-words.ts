@@ -116,6 +116,14 @@ const TOLD: Readonly<Record<Warning, Told>> = {
       `The ${machine.driveKind} lies on the ${driveNoun(machine.driveKind).sliderInFull} over the pivot and wears it. A bigger front sprocket lifts it off.`,
     short: ({ machine }) => `the ${machine.driveKind} wears its ${driveNoun(machine.driveKind).slider}.`,
   },
+  chainOnGuideHanging: {
+    lead: ({ machine }) => `${driveNoun(machine.driveKind).Loop} with the wheel hanging`,
+    text: ({ machine }) => {
+      const { loop, sliderInFull } = driveNoun(machine.driveKind);
+      return `Clear as the bike stands, the ${loop} lies on the ${sliderInFull} over the pivot when the wheel hangs, and wears it. A bigger front sprocket or a shorter shock lifts it off.`;
+    },
+    short: ({ machine }) => `it lies on its ${driveNoun(machine.driveKind).slider}.`,
+  },
   lowerRunOnGuide: {
     lead: ofReading(lowerRunClearance),
     text: ({ machine }) =>

@@ -141,7 +141,7 @@ describe('the explanation of a change', () => {
 
   it('says in the reader’s units what it leaves out', () => {
     expect(plain(leastToldWords(metric))).toMatch(
-      /^The 5 changes .*, of 0\.10°, 1\.0 mm or 1 point of a percentage and more\. /,
+      /^Here stand at most 5 changes.* smaller than 0\.10°, 1\.0 mm or 1 point of a percentage /,
     );
     expect(plain(leastToldWords({ system: 'inch', decimal: ',' }))).toContain('0,04 in');
   });

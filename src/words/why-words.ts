@@ -236,7 +236,7 @@ export function leastToldWords(style: NumberStyle): string {
     writeNumber(LEAST_TOLD.length, 'length', style).text,
     '1\u00a0point of a percentage',
   ];
-  return `The ${MOST_SENTENCES} changes that a rider notices most, of ${least[0]}, ${least[1]} or ${least[2]} and more. All others are in Readings.`;
+  return `Here stand at most ${MOST_SENTENCES} changes: those a rider notices most. Anything smaller than ${least[0]}, ${least[1]} or ${least[2]} is left to Readings.`;
 }
 
 /** `drive` names the causes; null leaves them out, where the headline has said it. */

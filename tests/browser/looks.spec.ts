@@ -1,5 +1,5 @@
 /** How the page is seen: lit constructions, dimensions, themes and units. */
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { groundTrail } from '../../src/core/readings/trail.ts';
 import type { PointKey } from '../../src/core/sketch/points.ts';
 import { dimensionWords } from '../../src/words/dimension-words.ts';
@@ -89,6 +89,15 @@ function wordsBetween(document: BikeDocument, from: PointKey, to: PointKey): str
   return plain(dimensionWords(start, end, METRIC));
 }
 
+/** "826.5 mm" of "826.5 mm (forward …)". */
+const distanceOf = (words: string): string => words.slice(0, words.indexOf(' ('));
+
+/** The distance is on the drawing, the whole in the line below it. */
+async function expectMeasured(page: Page, words: string): Promise<void> {
+  await expect(page.getByText(words)).toBeVisible();
+  expect(wordsOf(await pictureText(page))).toContain(distanceOf(words));
+}
+
 test('a dimension between two points is the core’s, follows the bike when an adjuster turns, and goes with Escape', async ({
   page,
 }) => {
@@ -99,15 +108,16 @@ test('a dimension between two points is the core’s, follows the bike when an a
     await page.mouse.click(at.x, at.y);
   }
   const before = wordsBetween(await savedDocument(page), 'rearAxle', 'steeringHead');
-  expect(wordsOf(await pictureText(page))).toContain(before);
+  await expectMeasured(page, before);
   await typeInto(page, REAR_HEIGHT, '12');
   const after = wordsBetween(await savedDocument(page), 'rearAxle', 'steeringHead');
   expect(after).not.toBe(before);
-  expect(wordsOf(await pictureText(page))).toContain(after);
+  await expectMeasured(page, after);
   await undo(page);
-  expect(wordsOf(await pictureText(page))).toContain(before);
+  await expectMeasured(page, before);
   await handle(page, 'point-steeringHead').press('Escape');
-  expect(wordsOf(await pictureText(page))).not.toContain(before);
+  await expect(page.getByText(before)).toHaveCount(0);
+  expect(wordsOf(await pictureText(page))).not.toContain(distanceOf(before));
 });
 
 test('a dimension is read by keyboard alone', async ({ page }) => {
@@ -117,7 +127,7 @@ test('a dimension is read by keyboard alone', async ({ page }) => {
   await expect(page.getByText('Tap the second point or place.')).toBeVisible();
   await handle(page, 'point-frontAxle').press('Space');
   const document = await savedDocument(page);
-  expect(wordsOf(await pictureText(page))).toContain(wordsBetween(document, 'rearAxle', 'frontAxle'));
+  await expectMeasured(page, wordsBetween(document, 'rearAxle', 'frontAxle'));
 });
 
 test('each theme is put on, and theme, units and decimal comma stay after a reload', async ({ page }) => {

@@ -55,12 +55,13 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * The ± beside the readings is 2.2 with how it is worked out; 0.2 of it is in the first sight.
  *
- * The ways to lower a seat are 1.7 of all scripts and come with Find a setup.
+ * The ways to lower a seat are 1.7 of all scripts and come with Find a setup. Steps of a spring in its own panel and a chain
+ * that lies on its slider with the wheel hanging are 1.1.
  *
  * What the first sight gave back counts with each panel that uses it: the field of a tyre's size with Tape, what is asked of
  * a chain with Chain, 3 at most.
  */
-const CEILINGS = { firstSight: 141.4, all: 465.2, panel: 29.7 };
+const CEILINGS = { firstSight: 141.4, all: 466.3, panel: 29.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

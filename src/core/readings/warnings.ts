@@ -1,5 +1,6 @@
 /** What about a standing bike a rider must be warned of, whatever the readings on show. */
 import { hasRuns } from '../parts/drive-kind.ts';
+import { stance, type Stance } from '../standing/stance.ts';
 import { freeRadius } from '../standing/tyres.ts';
 import { lowerPull } from '../standing/drive-slopes.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
@@ -27,6 +28,8 @@ export type Warning =
   | 'tubeTooShort'
   /** The chain lies on the guide over the pivot and wears it. */
   | 'chainOnGuide'
+  /** It is clear of that guide as the bike stands, and lies on it with both wheels hanging. */
+  | 'chainOnGuideHanging'
   /** The lower run lies under the guide while the throttle is closed, and wears it. */
   | 'lowerRunOnGuide'
   /** A measured part such as the footrest is on the ground with the bike upright. */
@@ -51,11 +54,22 @@ export function warningsFor(on: StandingBike, rested: StandingBike): Warning[] {
     ['steepAndShort', steepAndShort(rested)],
     ['tubeTooShort', belowZero(forkTubeSpare.read(on))],
     ['tyreHitsClamp', belowZero(tyreToClampGap.read(on))],
-    ['chainOnGuide', runs && on.pullLever > on.upperRunLever],
+    ['chainOnGuide', runs && onGuide(on)],
+    ['chainOnGuideHanging', runs && !onGuide(on) && onGuideHanging(on)],
     ['lowerRunOnGuide', runs && lowerPull(on).onGuide],
     ['partOnGround', belowZero(groundClearance.read(on))],
   ];
   return found.flatMap(([key, isSo]) => (isSo ? [key] : []));
+}
+
+function onGuide({ pullLever, upperRunLever }: Stance): boolean {
+  return pullLever > upperRunLever;
+}
+
+/** A chain comes nearest to the guide over the pivot with the wheel hanging, as a rule. */
+function onGuideHanging({ machine }: StandingBike): boolean {
+  const hung = stance(machine, { front: 0, rear: 0 });
+  return hung.ok && onGuide(hung);
 }
 
 function axlesApart({ frontAxle, rearAxle }: StandingBike): number {

@@ -1,7 +1,6 @@
 /** A dimension read between any two places: how far apart, how far along and how far up. */
-import type { Point } from '../../core/plane/point.ts';
-import type { NumberStyle } from '../../core/units/number-style.ts';
-import { dimensionWords } from '../../words/dimension-words.ts';
+import { distance, type Point } from '../../core/plane/point.ts';
+import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
 import type { WantedLabel } from '../shapes/label-placing.ts';
 import { segment } from '../shapes/outline.ts';
 import type { Shape } from '../shapes/shape.ts';
@@ -15,6 +14,7 @@ export function dimensionShapes(from: Point, to: Point): Shape[] {
   ];
 }
 
+/** The distance alone, which finds room on any drawing; the line below the side view has the rest. */
 export function dimensionLabel(
   from: Point,
   to: Point,
@@ -22,7 +22,7 @@ export function dimensionLabel(
 ): WantedLabel {
   return {
     role: 'dimension',
-    text: dimensionWords(from, to, style),
+    text: writeNumber(distance(from, to), 'length', style).text,
     at: { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 },
     spot: 'above',
     sizePx,
