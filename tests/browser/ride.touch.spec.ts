@@ -1,28 +1,30 @@
 /** Ride states and the corner sequence under fingers on a phone. */
-import { expect, test } from '@playwright/test';
+import { expect, test, type Locator, type Page } from '@playwright/test';
 import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { FIRST_READINGS } from '../../src/session/preferences.svelte.ts';
 import { savedDocument, standing, writtenReading } from './support/bike-document.ts';
 import { fingersOn, slide } from './support/fingers.ts';
 import { plain, readingText, startDemo } from './support/panels.ts';
-import { openRide, ride, rideRow, rideStates, cornerSlider } from './support/ride.ts';
+import { openRide, ride, rideRow, cornerSlider } from './support/ride.ts';
 import { openPage } from './support/side-view.ts';
 import { pictureText, wordsOf } from './support/side-view-picture.ts';
 
 /** Least size of what a finger presses, px. */
 const TARGET_PX = 44;
 
-test('all ride states are in sight and large enough for a finger', async ({ page }) => {
+const stateList = (page: Page): Locator => page.getByRole('combobox', { name: 'Ride state' });
+
+test('all ride states are in one list, which is large enough for a finger', async ({ page }) => {
   await openPage(page);
   await page.getByText('Readings', { exact: true }).first().tap();
-  for (const { key: state, label } of RIDE_STATES) {
-    const choice = rideStates(page).locator('label').filter({ hasText: label });
-    const box = await choice.boundingBox();
-    expect(box?.height, state).toBeGreaterThanOrEqual(TARGET_PX);
-    expect((box?.x ?? 0) + (box?.width ?? Infinity), state).toBeLessThanOrEqual(390);
-    await choice.tap();
-    await expect(rideStates(page).getByRole('radio', { name: label })).toBeChecked();
+  const list = stateList(page);
+  const box = await list.boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(TARGET_PX);
+  expect((box?.x ?? 0) + (box?.width ?? Infinity)).toBeLessThanOrEqual(390);
+  for (const { key, label } of RIDE_STATES) {
+    await list.selectOption({ label });
+    await expect(list).toHaveValue(key);
   }
 });
 
@@ -32,7 +34,7 @@ test('each state read on a phone has the figures that the core computes', async 
   const saved = await savedDocument(page);
   await page.getByText('Readings', { exact: true }).first().tap();
   for (const { key: state, label: name } of RIDE_STATES) {
-    await rideStates(page).getByText(name, { exact: true }).tap();
+    await stateList(page).selectOption({ label: name });
     const stance = standing(saved, state);
     for (const { key, label } of READINGS.filter((reading) => FIRST_READINGS.includes(reading.key)))
       expect(`${state} ${label} ${await readingText(page, label)}`).toBe(
