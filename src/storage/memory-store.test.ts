@@ -42,7 +42,11 @@ it('counts revisions on, also for a bike removed behind the writer’s back', as
   expect((await value(store.save(write()))).revision).toBe(1);
   expect((await value(store.save(write({ known: 1 })))).revision).toBe(2);
   await value(store.remove('one'));
-  expect(await value(store.save(write({ known: 2 })))).toEqual({ revision: 3, kept: null });
+  expect(await value(store.save(write({ known: 2 })))).toEqual({
+    revision: 3,
+    kept: null,
+    foundGone: true,
+  });
 });
 
 it('does not take a writer’s own earlier save for another tab’s', async () => {
