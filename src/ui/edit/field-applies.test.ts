@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { plainBike } from '../../../tests/support/plain-bike.ts';
 import type { Bike } from '../../core/parts/bike.ts';
+import { TOUCH_KEYS } from '../../core/parts/touch-parts.ts';
 import { BIKE_FIELDS } from '../../document/fields/editable-fields.ts';
 import { fieldApplies } from './field-applies.ts';
 
@@ -18,6 +19,8 @@ const OF_TORQUE_ARM = [
   'housing.boltRadius',
   'housing.armLength',
 ];
+/** Only of parts that may touch, as far as they are measured. */
+const OF_PARTS = TOUCH_KEYS.flatMap((key) => [`frame.touching.${key}.x`, `frame.touching.${key}.y`]);
 const driven = (kind: Bike['drive']['kind']): Bike => ({
   ...plainBike,
   drive: { ...plainBike.drive, kind },
@@ -25,8 +28,8 @@ const driven = (kind: Bike['drive']['kind']): Bike => ({
 });
 
 it('all figures are, of a bike with a chain and a caliper on a stay, but those of the Chain tab', () => {
-  expect(hidden(driven('chain'))).toEqual([...OF_TYRES, ...OF_CHAIN, ...OF_TORQUE_ARM]);
-  expect(hidden(driven('belt'))).toEqual([...OF_TYRES, ...OF_CHAIN, ...OF_TORQUE_ARM]);
+  expect(hidden(driven('chain'))).toEqual([...OF_PARTS, ...OF_TYRES, ...OF_CHAIN, ...OF_TORQUE_ARM]);
+  expect(hidden(driven('belt'))).toEqual([...OF_PARTS, ...OF_TYRES, ...OF_CHAIN, ...OF_TORQUE_ARM]);
 });
 
 it('those of run and guide are not with a shaft, and those of the gearbox not with a hub motor', () => {
@@ -35,6 +38,7 @@ it('those of run and guide are not with a shaft, and those of the gearbox not wi
     'frame.countershaft.y',
     'frame.guideRadius',
     'frame.lowerGuideRadius',
+    ...OF_PARTS,
     ...OF_TYRES,
     'drive.chainPitch',
     'drive.leastFrontTeeth',
@@ -45,6 +49,7 @@ it('those of run and guide are not with a shaft, and those of the gearbox not wi
 
 it('those of the stay are not with a caliper on the swingarm', () => {
   expect(hidden(plainBike)).toEqual([
+    ...OF_PARTS,
     ...OF_TYRES,
     ...OF_CHAIN,
     ...OF_TORQUE_ARM,
@@ -65,4 +70,11 @@ it('the weight that a tyre was measured under is, of a tyre that gives', () => {
   const gives = { ...plainBike, frontWheel: { ...plainBike.frontWheel, tyreRate: 160 } };
   expect(hidden(gives)).not.toContain('frontWheel.tyreMeasuredUnder');
   expect(hidden(gives)).toContain('rearWheel.tyreMeasuredUnder');
+});
+
+it('the place of a part that may touch is, once its half width is known', () => {
+  const { touching } = plainBike.frame;
+  const known = { ...touching, belly: { ...touching.belly, halfWidth: 120 } };
+  const bike = { ...plainBike, frame: { ...plainBike.frame, touching: known } };
+  expect(hidden(bike)).toEqual(hidden(plainBike).filter((path) => !path.startsWith('frame.touching.belly')));
 });
