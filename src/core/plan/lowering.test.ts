@@ -34,7 +34,7 @@ function way(key: Lowering['key'], drop: number): Lowering {
 }
 
 describe('a seat brought down', () => {
-  it('comes down by what is told, which is the step nearest to what is wanted', () => {
+  it('comes down by the figure shown, with the step nearest to what is wanted', () => {
     for (const wanted of [5, 11, 20]) {
       const found = way('rearAlone', wanted);
       expect(found.drop).toBeCloseTo(dropOf(asSet(found)), 9);

@@ -1,4 +1,4 @@
-/** Records of the store that are no bikes: each is told of once. */
+/** Records of the store that are no bikes: each is named once. */
 import type { UnreadableRecord } from '../../storage/bike-store.ts';
 import { unreadableMessage, type Message } from '../../words/keeping-message.ts';
 

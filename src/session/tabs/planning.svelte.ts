@@ -58,7 +58,7 @@ const FIRST_REACH = 20;
 /** How far the ends are raised side by side, mm. */
 const ENDS_RISE = 5;
 
-/** What a short rider asks for at first, mm. */
+/** How far down at first, mm. */
 const FIRST_SEAT_DOWN = 20;
 
 const SAG = ['frontTravel', 'rearTravel'] as const;
