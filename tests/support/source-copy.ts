@@ -15,6 +15,7 @@ const COPIED = [
   'svelte.config.js',
   'tsconfig.json',
   'tsconfig.core.json',
+  'LICENSE',
   'vite.config.ts',
 ];
 
