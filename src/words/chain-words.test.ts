@@ -177,7 +177,7 @@ describe('the clearance to the chain slider', () => {
     );
   });
 
-  it('the lower run is told in a sentence, clear or pulled tight under the pivot', () => {
+  it('a sentence says whether the lower run is clear or pulled tight under the pivot', () => {
     const none: GuideClearance = {
       ok: true,
       rearTravel: [],

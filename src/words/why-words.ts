@@ -308,7 +308,7 @@ function causesShown(
     .sort((a, b) => Math.abs(b.share) - Math.abs(a.share));
 }
 
-/** The one cause of all that is told; null where there are several. */
+/** The one cause of all these changes; null where there are several. */
 function onlyCause(changes: readonly Change[], drive: DriveNoun, style: NumberStyle): string | null {
   const [first, ...others] = changes.map(({ split, verbs: { quantity }, steps }) => {
     const told = causesShown(split, quantity, steps, drive, style);

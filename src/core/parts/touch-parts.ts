@@ -20,10 +20,10 @@ export interface TouchPlace extends FramePoint {
   readonly halfWidth: number | null;
 }
 
-/** A place for every part. */
+/** The places of all these parts. */
 export type TouchPlaces = Readonly<Record<TouchKey, TouchPlace>>;
 
-/** One value for every part that may touch. */
+/** Makes one value for each of these parts. */
 export function eachTouchPart<T>(value: (key: TouchKey) => T): Readonly<Record<TouchKey, T>> {
   const found: Partial<Record<TouchKey, T>> = {};
   for (const key of TOUCH_KEYS) found[key] = value(key);
