@@ -156,7 +156,7 @@ function readFlat({ clicks, rims }: MeasurePhoto): Readonly<Record<(typeof WATCH
   });
   const axles = line('rearAxle', 'frontAxle');
   const long = Math.hypot(axles.x, axles.y);
-  const rise = held.frontRadius - held.rearRadius;
+  const rise = held.freeRadius.front - held.freeRadius.rear;
   const level = Math.atan2(axles.y, axles.x) - Math.asin(rise / long);
   const steering = line('axisFoot', 'steeringHead');
   const rake = Math.atan2(steering.y, steering.x) - level - Math.PI / 2;
@@ -164,7 +164,7 @@ function readFlat({ clicks, rims }: MeasurePhoto): Readonly<Record<(typeof WATCH
   return {
     wheelbase: Math.sqrt(long ** 2 - rise ** 2),
     rake: degrees(rake),
-    trail: (held.frontRadius * Math.sin(rake) - held.offset) / Math.cos(rake),
+    trail: (held.freeRadius.front * Math.sin(rake) - held.offset) / Math.cos(rake),
     swingarmAngle: degrees(Math.atan2(arm.y, arm.x) - level),
   };
 }

@@ -30,6 +30,8 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * Many files and folders opened at once, and files that come into the store whole or not at all, are 0.7 and come late.
  *
+ * Tape on tyres that give, each sunk by the load of its state, is 0.4 and comes late.
+ *
  * The lessons, the view they run in and the sayings that are held against a bike are 19.5, and come late; their tab and the
  * wall’s share of a balance are 0.2 of the first sight.
  *
@@ -61,7 +63,7 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * What the first sight gave back counts with each panel that uses it: the field of a tyre's size with Tape, what is asked of
  * a chain with Chain, 3 at most.
  */
-const CEILINGS = { firstSight: 141.4, all: 466.3, panel: 29.7 };
+const CEILINGS = { firstSight: 141.4, all: 466.7, panel: 29.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

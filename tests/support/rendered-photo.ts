@@ -72,8 +72,8 @@ export function renderedPhoto(
       }
   };
   for (const [axle, radius] of [
-    ['rearAxle', held.rearRadius],
-    ['frontAxle', held.frontRadius],
+    ['rearAxle', held.freeRadius.rear],
+    ['frontAxle', held.freeRadius.front],
   ] as const) {
     const at = place(axle);
     disc(at, 0, radius, (level, inside) => mix(level, TYRE, inside(radius)));

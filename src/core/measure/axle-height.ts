@@ -14,7 +14,7 @@ export const axleHeight = {
   anyState: false,
   least: 5,
   most: 1500,
-  help: 'Stand a square on the floor beside the wheel and read the axle’s centre. On its wheels this is the tyre’s radius; off the floor it says how high the wheel hangs.',
+  help: 'Stand a square on the floor beside the wheel and read the axle’s centre. On its wheels this is the tyre’s radius under that load; off the floor it says how high the wheel hangs.',
   figure: ({ place }, [wheel]) =>
     wheel === 'frontWheel'
       ? (place('frontAxle')?.y ?? null)

@@ -8,6 +8,7 @@ import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import type { Swingarm } from '../parts/bike.ts';
 import { eachFramePlace, type FramePlaceKey } from '../parts/frame-places.ts';
 import { tyreDiameter, type Tyre } from '../parts/tyre.ts';
+import { sinkMeasuredWith } from '../standing/tyres.ts';
 import { rotate, type Point } from '../plane/point.ts';
 import { degrees, radians } from '../units/convert.ts';
 import { settingOf, type Posture } from './hold-bike.ts';
@@ -67,8 +68,8 @@ export function buildBike(posture: Posture): StartingBike | null {
     },
     setup: {
       ...setup,
-      frontTyre: tyreOf(setup.frontTyre, get('frontRadius')),
-      rearTyre: tyreOf(setup.rearTyre, get('rearRadius')),
+      frontTyre: tyreOf(setup.frontTyre, get('frontRadius') - sinkMeasuredWith(bike.frontWheel)),
+      rearTyre: tyreOf(setup.rearTyre, get('rearRadius') - sinkMeasuredWith(bike.rearWheel)),
       axlePosition,
       chainLinks: null,
       frontTravelUsed: frontTravel,
@@ -78,9 +79,9 @@ export function buildBike(posture: Posture): StartingBike | null {
 }
 
 /** What the springs carry without fuel: mass, kg, and centre from the pivot along the floor; null where nothing is left. */
-function sprungPart({ origin, get, pivot, armAngle, frontAxle }: Posture): SprungPart | null {
+function sprungPart({ origin, get, rearRadius, pivot, armAngle, frontAxle }: Posture): SprungPart | null {
   const { bike, setup } = origin;
-  const rear = { x: 0, y: get('rearRadius') };
+  const rear = { x: 0, y: rearRadius };
   const unsprung = unsprungMoment(bike, { front: frontAxle, rear, pivot, armAngle });
   const whole = get('mass');
   const fuel = setup.fuelMass;

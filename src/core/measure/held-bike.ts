@@ -6,8 +6,10 @@ import type { MeasurePartKey } from './measure-parts.ts';
 export interface HeldBike {
   /** Nose-up pitch of the frame's axes. */
   readonly pitch: number;
+  /** Front axle over the floor while its wheel stands on it, mm. */
   readonly frontRadius: number;
-  readonly rearRadius: number;
+  /** Outside radii of the tyres with no load on them, mm. */
+  readonly freeRadius: { readonly front: number; readonly rear: number };
   /** The value of an unknown that is not of the bike, such as one of a camera; 0 for one that there is not. */
   readonly unknown: (key: string) => number;
   /** Where a point or mark is; null for a bolt that the links do not have. */

@@ -12,13 +12,15 @@ import { boltsOf, withBolts } from './bolts.ts';
 import type { HeldBike } from './held-bike.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
 import type { SuspensionSetting } from './measure-state.ts';
-import { MARKS, type Origin } from './unknowns.ts';
+import { MARKS, type Origin, type TyreSinks } from './unknowns.ts';
 import { unsprungMoment } from './whole-mass.ts';
 
 /** A set of values as one posture of the bike, along the floor of the state that readings are taken in. */
 export interface Posture {
   readonly origin: Origin;
   readonly get: (key: string) => number;
+  /** Rear axle over the floor, mm. */
+  readonly rearRadius: number;
   readonly pivot: Point;
   /** Pivot to rear axle, mm, and its line below horizontal, radians. */
   readonly arm: number;
@@ -40,20 +42,22 @@ const MARK_KEYS: ReadonlySet<string> = new Set(MARKS);
 
 /** What the values make of the bike in the posture of the readings. */
 export function postureOf(origin: Origin, values: readonly number[]): Posture {
-  const { places, bike, setup } = origin;
+  const { places, bike, setup, readIn } = origin;
   const get = (key: string): number => {
     const at = places.get(key);
     return at === undefined ? 0 : values[at];
   };
+  const sinks = sinksOn(origin, readIn);
   const pivot = { x: get('pivotX'), y: get('pivotY') };
-  const down = pivot.y - get('rearRadius');
+  const rearRadius = get('rearRadius') - sinks.rear;
+  const down = pivot.y - rearRadius;
   const armAngle = Math.atan2(down, pivot.x);
   const rake = get('rake') / 1000;
   const tilt = -radians(bike.fork.legAngleDeg);
   const legLean = rake + tilt;
   const legLength = get('legLength');
   const axleLead = (get('offset') - setup.clampOffset - legLength * Math.sin(tilt)) / Math.cos(tilt);
-  const frontAxle = { x: get('wheelbase'), y: get('frontRadius') };
+  const frontAxle = { x: get('wheelbase'), y: get('frontRadius') - sinks.front };
   const along = legLength * Math.cos(tilt) - axleLead * Math.sin(tilt);
   const head = {
     x: frontAxle.x - get('offset') * Math.cos(rake) - along * Math.sin(rake),
@@ -62,6 +66,7 @@ export function postureOf(origin: Origin, values: readonly number[]): Posture {
   return {
     origin,
     get,
+    rearRadius,
     pivot,
     arm: Math.hypot(pivot.x, down),
     armAngle,
@@ -72,6 +77,12 @@ export function postureOf(origin: Origin, values: readonly number[]): Posture {
     head,
     ...linksOnce(origin.links, get, armAngle),
   };
+}
+
+/** How far the tyres sink in a state where they are on the floor, mm. */
+export function sinksOn({ sinks }: Pick<Origin, 'sinks'>, state: MeasureStateKey): TyreSinks {
+  const { fork, arm } = measureStateOf(state);
+  return { front: sinks[fork].front, rear: sinks[arm].rear };
 }
 
 /** Most rows speak of no bolt, and links cost more than all the rest: they are made when a row first names one. */
@@ -127,8 +138,9 @@ export function holdBike(posture: Posture, state: MeasureStateKey): HeldBike | n
     x: frontAxle.x - change.fork * Math.sin(legLean),
     y: frontAxle.y + change.fork * Math.cos(legLean),
   };
-  const frontRadius = get('frontRadius');
-  const rearRadius = get('rearRadius');
+  const sinks = sinksOn(origin, state);
+  const frontRadius = get('frontRadius') - sinks.front;
+  const rearRadius = get('rearRadius') - sinks.rear;
   const rearHeight = rearOnFloor ? rearRadius : get(`rear:${state}`);
   const frontHeight = frontOnFloor ? frontRadius : get(`front:${state}`);
   const sine = (frontHeight - rearHeight) / Math.hypot(front.x - rear.x, front.y - rear.y);
@@ -166,7 +178,7 @@ export function holdBike(posture: Posture, state: MeasureStateKey): HeldBike | n
   return {
     pitch,
     frontRadius,
-    rearRadius,
+    freeRadius: { front: get('frontRadius'), rear: get('rearRadius') },
     unknown: get,
     place,
     rake: rake + pitch,
@@ -188,14 +200,14 @@ export function holdBike(posture: Posture, state: MeasureStateKey): HeldBike | n
 
 /** The bike with its fuel and nobody on it: what the springs carry goes with the frame, axles and arm go their way. */
 function wholeMass(
-  { get, pivot, origin, frontAxle, armAngle }: Posture,
+  { get, rearRadius, pivot, origin, frontAxle, armAngle }: Posture,
   angle: number,
   onFloor: (p: Point) => Point,
   axles: { readonly front: Point; readonly rear: Point },
 ): { readonly mass: number; readonly centre: Point } {
   const { bike } = origin;
   const mass = get('mass');
-  const reference = { x: 0, y: get('rearRadius') };
+  const reference = { x: 0, y: rearRadius };
   const before = unsprungMoment(bike, { front: frontAxle, rear: reference, pivot, armAngle });
   const now = unsprungMoment(bike, { ...axles, pivot, armAngle: angle });
   const centre = {

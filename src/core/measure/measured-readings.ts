@@ -4,16 +4,16 @@ import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import type { Reading } from '../readings/reading.ts';
 import { standMachine, type StandingBike } from '../riding/stand-bike.ts';
-import { machine } from '../standing/machine.ts';
+import { machine, type Machine } from '../standing/machine.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import { buildBike, withoutRider } from './build-bike.ts';
 import type { Fit } from './fit-values.ts';
-import { postureOf } from './hold-bike.ts';
+import { postureOf, sinksOn } from './hold-bike.ts';
 import type { MeasuredReading, StartingBike } from './measured-bike.ts';
 import { isOfPhoto } from './photo-rows.ts';
 import { moved } from './row-figures.ts';
 import { measureStateOf } from './all-measure-states.ts';
-import type { Origin } from './unknowns.ts';
+import type { Origin, TyreSinks } from './unknowns.ts';
 
 /** Step of the differences, mm or mrad: rounding stays below 1e-8 of what the readings carry. */
 const STEP = 0.02;
@@ -31,13 +31,20 @@ export function widestOf(fileUnit: string): number {
   return WIDEST[fileUnit] ?? WIDEST_ELSE;
 }
 
-/** Stands a bike in the posture that it was measured in, with the rider only where a rider sat on it. */
-function standMeasured({ bike, setup }: StartingBike, { readIn }: Origin): StandingBike | null {
+/** Stands a bike in the posture that it was measured in, with the rider only where a rider sat on it and tyres as they sank there. */
+function standMeasured({ bike, setup }: StartingBike, origin: Origin): StandingBike | null {
+  const { readIn } = origin;
   const asMeasured: Setup = measureStateOf(readIn).fork === 'rider' ? setup : withoutRider(setup);
   const made = machine(bike, asMeasured);
   if (!made.ok) return null;
-  const stood = standMachine(made, asMeasured, 'travelByHand');
+  const stood = standMachine(sunkAs(made, sinksOn(origin, readIn)), asMeasured, 'travelByHand');
   return stood.ok ? stood : null;
+}
+
+/** The machine on tyres that have sunk so far; its free radii stay those of its tyres. */
+function sunkAs(made: Machine, { front, rear }: TyreSinks): Machine {
+  if (made.tyres === null) return made;
+  return { ...made, frontRadius: made.frontRadius - front, rearRadius: made.rearRadius - rear };
 }
 
 /** The bike of these values standing as it was measured; null where it does not stand. */

@@ -57,8 +57,8 @@ function outcome(
     return pixel === null ? [] : [{ part, ...pixel }];
   });
   const lines = [
-    tyre(rear, held.rearRadius),
-    tyre(front, held.frontRadius),
+    tyre(rear, held.freeRadius.rear),
+    tyre(front, held.freeRadius.front),
     line([rear, pivot]),
     line([held.place('steeringHead'), held.place('axisFoot'), front]),
   ];

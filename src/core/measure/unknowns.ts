@@ -42,6 +42,14 @@ export interface Origin {
   readonly unknowns: readonly Unknown[];
   readonly places: ReadonlyMap<string, number>;
   readonly gaugeZeroed: boolean;
+  /** How far each tyre sinks under the bike in a setting, mm, by the loads and tyre rates that the bike starts with. */
+  readonly sinks: Readonly<Record<SuspensionSetting, TyreSinks>>;
+}
+
+/** Free radius less axle height over the floor, mm; 0 for a rigid tyre. */
+export interface TyreSinks {
+  readonly front: number;
+  readonly rear: number;
 }
 
 /** Where the bike is taken to stand in a setting before anything is measured. */
@@ -52,6 +60,24 @@ const RIDES: Readonly<Record<SuspensionSetting, RideStateKey>> = {
   rider: 'riderUp',
   hanging: 'toppedOut',
 };
+
+const SETTINGS = [
+  'makers',
+  'loaded',
+  'rider',
+  'half',
+  'hanging',
+] as const satisfies readonly SuspensionSetting[];
+
+function eachSetting<T>(of: (setting: SuspensionSetting) => T): Readonly<Record<SuspensionSetting, T>> {
+  return {
+    makers: of('makers'),
+    loaded: of('loaded'),
+    rider: of('rider'),
+    half: of('half'),
+    hanging: of('hanging'),
+  };
+}
 
 /** How far a wheel is taken to be off the floor before anything is measured, mm. */
 const LIFTED = 80;
@@ -67,6 +93,12 @@ export function standIn(machine: Machine, setup: Setup, setting: SuspensionSetti
     if (found.ok) return found;
   }
   return null;
+}
+
+/** The sink of both tyres of a machine that stands in a setting; none where it does not stand. */
+function sinksIn({ frontRadius, rearRadius }: Machine, on: Stance | null): TyreSinks {
+  if (on === null) return { front: 0, rear: 0 };
+  return { front: frontRadius - on.frontAxle.y, rear: rearRadius - on.rearAxle.y };
 }
 
 /** The links of a stance with their adjusters in, along the floor; null where a table stands in. */
@@ -105,8 +137,8 @@ export function originOf(
   const { pose, frontAxle, rearAxle } = on;
   const { front } = machine;
   const list: Unknown[] = [
-    mm('frontRadius', 'Front tyre radius', frontAxle.y),
-    mm('rearRadius', 'Rear tyre radius', rearAxle.y),
+    mm('frontRadius', 'Front tyre radius', machine.frontRadius),
+    mm('rearRadius', 'Rear tyre radius', machine.rearRadius),
     mm('wheelbase', 'Wheelbase', frontAxle.x),
     turn('rake', 'Rake', on.rake),
     mm('offset', 'Offset of the front axle', effectiveOffset(front, on.travel.front)),
@@ -145,8 +177,9 @@ export function originOf(
     turn('slope', 'Slope of the floor', 0),
     mm('exposedTube', 'Exposed fork tube', Math.max(20, front.travel - on.travel.front)),
   );
-  for (const setting of ['makers', 'loaded', 'rider', 'half', 'hanging'] as const) {
-    const there = standIn(machine, setup, setting);
+  const stances = eachSetting((setting) => standIn(machine, setup, setting));
+  for (const setting of SETTINGS) {
+    const there = stances[setting];
     if (there === null || setting === state.arm) continue;
     const where = SETTING_LABELS[setting];
     list.push(
@@ -161,7 +194,8 @@ export function originOf(
     if (!rearOnFloor) list.push(mm(`rear:${key}`, `Rear axle over the floor, ${label}`, rearAxle.y + lift));
   }
   const places = new Map(list.map(({ key }, i) => [key, i]));
-  return { bike, setup, machine, readIn, pose, links, unknowns: list, places, gaugeZeroed };
+  const sinks = eachSetting((setting) => sinksIn(machine, stances[setting]));
+  return { bike, setup, machine, readIn, pose, links, unknowns: list, places, gaugeZeroed, sinks };
 }
 
 /** Mass and centre of the whole bike as it starts, with its fuel and nobody on it. */

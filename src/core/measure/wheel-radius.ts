@@ -1,12 +1,12 @@
-/** The outside radius of a wheel that a row names. */
+/** The outside radius of a wheel that a row names, with no load on it. */
 import type { HeldBike } from './held-bike.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
 
 /** mm; null for a part that is no wheel. */
 export function wheelRadius(
-  { frontRadius, rearRadius }: Pick<HeldBike, 'frontRadius' | 'rearRadius'>,
+  { freeRadius }: Pick<HeldBike, 'freeRadius'>,
   wheel: MeasurePartKey,
 ): number | null {
-  if (wheel === 'frontWheel') return frontRadius;
-  return wheel === 'rearWheel' ? rearRadius : null;
+  if (wheel === 'frontWheel') return freeRadius.front;
+  return wheel === 'rearWheel' ? freeRadius.rear : null;
 }

@@ -35,9 +35,14 @@ export function tyresOf(bike: Bike, frontRadius: number, rearRadius: number): Ty
   return { ok: true, front: giveOf(frontWheel, frontRadius), rear: giveOf(rearWheel, rearRadius) };
 }
 
-function giveOf({ tyreRate, tyreMeasuredUnder, rimDiameter }: Wheel, measured: number): TyreGive {
-  const sunk = tyreRate === null ? 0 : (tyreMeasuredUnder * STANDARD_GRAVITY) / tyreRate;
-  return { rate: tyreRate, freeRadius: measured + sunk, sidewall: measured + sunk - rimDiameter / 2 };
+function giveOf(wheel: Wheel, measured: number): TyreGive {
+  const freeRadius = measured + sinkMeasuredWith(wheel);
+  return { rate: wheel.tyreRate, freeRadius, sidewall: freeRadius - wheel.rimDiameter / 2 };
+}
+
+/** What a tyre's measured radius is short of the free one, mm: the load it was measured under over its rate. */
+export function sinkMeasuredWith({ tyreRate, tyreMeasuredUnder }: Wheel): number {
+  return tyreRate === null ? 0 : (tyreMeasuredUnder * STANDARD_GRAVITY) / tyreRate;
 }
 
 /** Radius of a tyre with no load on it, mm; `rigid` is that of one that does not give. */

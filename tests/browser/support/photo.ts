@@ -38,7 +38,7 @@ export function truePhoto(side: 'right' | 'left') {
       buffer: greyPng(renderedPhoto(origin, truth, camera, normalNumbers(3))),
     },
     reading: (key: string): number => values[READINGS.findIndex((each) => each.key === key)] ?? NaN,
-    radii: { front: held.frontRadius, rear: held.rearRadius },
+    radii: { front: held.freeRadius.front, rear: held.freeRadius.rear },
     offset: held.offset,
     /** Where a part's nut or bolt is on the upright picture. */
     part: (part: MeasurePartKey): Pixel => pixel(part, DEPTHS.find(([key]) => key === part)?.[1] ?? 0),
