@@ -6,6 +6,7 @@ import { absentWords } from '../words/absent-words.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { machine, type Machine } from '../core/standing/machine.ts';
+import { barTightWords, withBarTight } from '../words/bar-tight-words.ts';
 import { warningWords } from '../words/warning-words.ts';
 import { noStandWords } from '../words/no-stand-words.ts';
 import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
@@ -115,7 +116,9 @@ function warningsOf(
   const rested = standMachine(made, setup, 'riderUp');
   const stance = rested.ok ? rested : standMachine(made, setup, 'toppedOut');
   if (!stance.ok) return [];
-  return warningWords({ bike, setup, stance, rested: stance }, METRIC).map(({ key, lead, text }) => ({
+  const others = warningWords({ bike, setup, stance, rested: stance }, METRIC);
+  const all = withBarTight(others, barTightWords(bike, made, METRIC));
+  return all.map(({ key, lead, text }) => ({
     warning: key,
     state: rested.ok ? 'riderUp' : 'toppedOut',
     words: `${lead}. ${text}`,

@@ -1,6 +1,8 @@
-/** Why the bike cannot stand and what to change, in words that are fetched after the first sight. */
+/** Why the bike cannot stand and what it is warned of; the longer reasons are fetched after the first sight. */
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
+import { machine } from '../core/standing/machine.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
+import { warningWords, type WarningWords } from '../words/warning-words.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
@@ -13,6 +15,21 @@ export class Advice {
   readonly #standing: Standing;
   readonly #preferences: Preferences;
   #words = $state.raw<typeof import('../words/no-stand-advice.ts') | null>(null);
+  #tightWords = $state.raw<typeof import('../words/bar-tight-words.ts') | null>(null);
+  /** Of the bike that no hand holds: searching the whole travel with each step of a drag would make it stutter. */
+  readonly #barTight: WarningWords | null = $derived.by(() => {
+    if (this.#tightWords === null) return null;
+    const { bike, setup } = this.#session.history.present;
+    const made = machine(bike, setup);
+    return made.ok ? this.#tightWords.barTightWords(bike, made, this.#preferences.style) : null;
+  });
+  /** What a rider must be warned of, the gravest first; empty while the bike does not stand. */
+  readonly warnings: readonly WarningWords[] = $derived.by(() => {
+    const { warned } = this.#standing;
+    if (warned === null) return [];
+    const others = warningWords(warned, this.#preferences.style);
+    return this.#tightWords?.withBarTight(others, this.#barTight) ?? others;
+  });
   /** Null when the bike stands. */
   readonly advice: string | null = $derived.by(() => {
     const { problem, adjusterInTheWay } = this.#standing;
@@ -28,9 +45,9 @@ export class Advice {
   async fetch(): Promise<void> {
     try {
       this.#words = await import('../words/no-stand-advice.ts');
+      this.#tightWords = await import('../words/bar-tight-words.ts');
     } catch {
-      // The short sentence stays, which is true without reasons.
-      this.#words = null;
+      // The short sentence stays, which is true without reasons; *Chain* still tells of a tight chain.
     }
   }
 

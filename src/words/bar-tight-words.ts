@@ -1,0 +1,33 @@
+/** The warning about a chain that has no slack left somewhere in its travel, in plain sentences. */
+import { barTight } from '../core/chain/bar-tight.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
+import type { Bike } from '../core/parts/bike.ts';
+import type { Machine } from '../core/standing/machine.ts';
+import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { WarningWords } from './warning-words.ts';
+
+/** Wear of parts, which a bar tight chain is worse than. */
+const LESS_GRAVE: readonly WarningWords['key'][] = ['chainOnGuide', 'chainOnGuideHanging', 'lowerRunOnGuide'];
+
+/** The warning, with the slack to set; null for a chain that keeps some slack everywhere. */
+export function barTightWords({ drive }: Bike, made: Machine, style: NumberStyle): WarningWords | null {
+  const found = barTight(made, drive.leastSlack);
+  if (found === null) return null;
+  const write = (mm: number): string => writeNumber(mm, 'length', style).text;
+  const set = write(found.slackSet);
+  const wanted = found.slackToSet === null ? null : write(found.slackToSet);
+  const cure = wanted === null || wanted === set ? '' : ` Set ${wanted}.`;
+  return {
+    key: 'chainBarTight',
+    lead: `${adjusterLabel('chainSlack', drive.kind)} ${set}`,
+    text: `Too little with the wheel hanging: the chain is bar tight ${write(found.rearTravel)} into the rear travel, where it can break and bends the shafts. The lower the wheel hangs, the more slack it needs there.${cure} The manual says how it is measured.`,
+    short: `too little: the chain goes bar tight.${cure}`,
+  };
+}
+
+/** That warning among the others: after what is graver, before wear. */
+export function withBarTight(others: readonly WarningWords[], own: WarningWords | null): WarningWords[] {
+  if (own === null) return [...others];
+  const at = others.findIndex(({ key }) => LESS_GRAVE.includes(key));
+  return at < 0 ? [...others, own] : [...others.slice(0, at), own, ...others.slice(at)];
+}
