@@ -1,11 +1,11 @@
 /** Tests of the warning about a chain without slack. */
 import { expect, it } from 'vitest';
-import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
+import { roadSport } from '../../tests/support/road-sport.ts';
 import { machine } from '../core/standing/machine.ts';
 import { barTightWords, withBarTight } from './bar-tight-words.ts';
 import type { WarningWords } from './warning-words.ts';
 
-const [{ bike, setup }] = DEMO_BIKES;
+const { bike, setup } = roadSport;
 const metric = { system: 'metric', decimal: '.' } as const;
 const plain = (text: string) => text.replace(/\s/g, ' ');
 
@@ -21,7 +21,9 @@ it('names the slack that is set, where the chain is tight and what to set', () =
   if (words === null) throw new Error('no warning');
   expect(plain(words.lead)).toBe('Chain slack 10.0 mm');
   expect(plain(words.short)).toMatch(/^too little: the chain goes bar tight\. Set \d\d\.\d mm\.$/);
-  expect(plain(words.text)).toMatch(/bar tight \d\d\.\d mm into the rear travel.* Set \d\d\.\d mm\. The manual/);
+  expect(plain(words.text)).toMatch(
+    /bar tight \d\d\.\d mm into the rear travel.* Set \d\d\.\d mm\. The manual/,
+  );
   const wanted = Number(/Set (\d+\.\d)/.exec(plain(words.short))?.[1]);
   expect(told(wanted)).toBeNull();
 });
@@ -29,7 +31,8 @@ it('names the slack that is set, where the chain is tight and what to set', () =
 it('stands after what is graver and before wear', () => {
   const of = (key: WarningWords['key']): WarningWords => ({ key, lead: '', text: '', short: '' });
   const own = of('chainBarTight');
-  const keys = (others: readonly WarningWords['key'][]) => withBarTight(others.map(of), own).map(({ key }) => key);
+  const keys = (others: readonly WarningWords['key'][]) =>
+    withBarTight(others.map(of), own).map(({ key }) => key);
   expect(keys([])).toEqual(['chainBarTight']);
   expect(keys(['steepAndShort', 'chainOnGuide'])).toEqual(['steepAndShort', 'chainBarTight', 'chainOnGuide']);
   expect(keys(['tyresOverlap'])).toEqual(['tyresOverlap', 'chainBarTight']);

@@ -190,8 +190,12 @@ export function rubbingWords(
   newtons: number,
   style: NumberStyle,
 ): string {
+  const free =
+    freeLever < 0
+      ? `a free chain would pass ${length(-freeLever, style)} below the pivot`
+      : `a free chain would pull on one of ${length(freeLever, style)}`;
   return (
-    `There it pulls at ${length(guideRadius, style)} from the pivot, the chain slider’s radius, instead of ${length(freeLever, style)}.` +
-    ` When the tyre pushes with 1000\u00a0N, the chain presses on the chain slider with ${Math.round(newtons)}\u00a0N. That wears both.`
+    `Where it lies on hardest, every 1000\u00a0N with which the tyre pushes press it on the chain slider with ${Math.round(newtons)}\u00a0N, which wears both.` +
+    ` There it pulls the rear down on a lever of ${length(guideRadius, style)} about the pivot; ${free}.`
   );
 }

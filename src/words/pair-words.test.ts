@@ -5,7 +5,7 @@ import { ANY_CHAIN, pairIn, pairsOf } from '../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { filteredPairs, pairDifference, sortedPairs, type PairFilter } from '../core/effects/pair-choice.ts';
-import { pairWords } from './pair-words.ts';
+import { pairAxleWords, pairWords } from './pair-words.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 import { absent } from '../core/readings/absent.ts';
 
@@ -133,4 +133,21 @@ describe('the difference of two pairs', () => {
       'Taller gearing (−2.2\u00a0%), same anti-squat.',
     );
   });
+});
+
+it('say what chain a pair takes and which way its axle moves, as the figures do', () => {
+  const from = pair(15, 45);
+  for (const to of pairs) {
+    const text = pairAxleWords(from, to, CHAIN, style);
+    if (to.links === null || to.axlePosition === null || from.axlePosition === null) {
+      expect(text).toBe('');
+      continue;
+    }
+    expect(text.includes('another chain')).toBe(to.links !== from.links);
+    const moved = Number(to.axlePosition.toFixed(1)) - Number(from.axlePosition.toFixed(1));
+    expect(text.includes(' back in its slot')).toBe(moved > 0.05);
+    expect(text.includes(' forward in its slot')).toBe(moved < -0.05);
+    const told = /moves (\d+\.\d)/u.exec(text)?.[1];
+    expect(Number(told ?? 0)).toBeCloseTo(Math.abs(moved), 6);
+  }
 });

@@ -55,6 +55,29 @@ export function pairWords(
 }
 
 /**
+ * "The chain of 110 links stays, so the axle moves 6.1 mm back in its slot." Or which other chain it takes and what the
+ * axle does with it; empty where there is no chain to tell of.
+ */
+export function pairAxleWords(
+  from: SprocketPair,
+  to: SprocketPair,
+  { loop, units }: DriveNoun,
+  style: NumberStyle,
+): string {
+  if (from.links === null || to.links === null || from.axlePosition === null || to.axlePosition === null)
+    return '';
+  const steps = shownSteps(to.axlePosition, 'length', style) - shownSteps(from.axlePosition, 'length', style);
+  const by = writeNumber(metricOfSteps(Math.abs(steps), 'length', style), 'length', style).text;
+  const moves =
+    steps === 0
+      ? 'the axle stays where it is'
+      : `the axle moves ${by} ${steps > 0 ? 'back' : 'forward'} in its slot`;
+  return from.links === to.links
+    ? `The ${loop} of ${to.links} ${units} stays${steps === 0 ? ' and' : ', so'} ${moves}.`
+    : `It takes another ${loop}, of ${to.links} instead of ${from.links} ${units}, and ${moves}.`;
+}
+
+/**
  * "Squats most on the gas: 15/41, anti-squat 93.0 %. Squats least: 14/43, anti-squat 97.7 %." Empty
  * where all are written alike.
  */

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { SAG_RANGES, SAG_USES } from '../core/riding/sag-ranges.ts';
-import { judgeSag, sagPlace, sagSentence } from './sag-words.ts';
+import { judgeSag, sagNowWords, sagPlace, sagSentence } from './sag-words.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replace(/\u00a0/g, ' ');
@@ -45,4 +45,18 @@ describe('a sag', () => {
       expect(SAG_RANGES.offRoad[end].rider.least).toBeGreaterThan(SAG_RANGES.road[end].rider.most);
     }
   });
+});
+
+it('stands beside that of the baseline where the two differ as written', () => {
+  const now = { free: { front: 20, rear: 8 }, rider: { front: 33, rear: 30 } } as Parameters<
+    typeof sagNowWords
+  >[0];
+  const before = { ...now, rider: { front: 33.01, rear: 34.2 } };
+  expect(plain(sagNowWords(now, null, 'rear', METRIC))).toBe('It sags 8.0 mm free, 30.0 mm with the rider.');
+  expect(plain(sagNowWords(now, before, 'front', METRIC))).toBe(
+    'It sags 20.0 mm free, 33.0 mm with the rider.',
+  );
+  expect(plain(sagNowWords(now, before, 'rear', METRIC))).toBe(
+    'It sags 8.0 mm free, 30.0 mm with the rider. At the baseline: 8.0 mm and 34.2 mm.',
+  );
 });

@@ -1,5 +1,6 @@
 /** Sag at one end beside what is common, in a mechanic's words. */
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import type { Sag } from '../core/riding/ride-changes.ts';
 import { SAG_RANGES, SAG_USES, type SagUse } from '../core/riding/sag-ranges.ts';
 import { writeShort } from './write-short.ts';
 
@@ -37,4 +38,13 @@ export function sagSentence(
   const part = writeNumber((100 * sag) / travel, 'percent', style, { extraDigits: -1 }).text;
   const mm = writeNumber(sag, 'length', style).text;
   return `${name} ${mm}, ${part} of the travel, ${judgeSag(sag, end, kind, use, style)}`;
+}
+
+/** "It sags 8.0 mm free, 30.0 mm with the rider. At the baseline: 10.2 mm and 33.4 mm." The baseline only where it differs as written. */
+export function sagNowWords(now: Sag, baseline: Sag | null, end: SagEnd, style: NumberStyle): string {
+  const write = (mm: number): string => writeNumber(mm, 'length', style).text;
+  const own = [write(now.free[end]), write(now.rider[end])];
+  const before = baseline === null ? own : [write(baseline.free[end]), write(baseline.rider[end])];
+  const changed = own.some((text, i) => text !== before[i]);
+  return `It sags ${own[0]} free, ${own[1]} with the rider.${changed ? ` At the baseline: ${before[0]} and ${before[1]}.` : ''}`;
 }

@@ -18,7 +18,7 @@ import { machine } from '../core/standing/machine.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { differenceOf } from './difference-text.ts';
-import { mechanismSentences } from './why-mechanism.ts';
+import { mechanismStory } from './why-mechanism.ts';
 import { whyStory } from './why-words.ts';
 import { riderEffectsTold } from './rider-effect-words.ts';
 
@@ -132,7 +132,7 @@ describe('sentences with figures', () => {
         const [before, after] = [stand(bike, setup, state), stand(bike, { ...setup, ...turned }, state)];
         fc.pre(before !== null && after !== null);
         if (before === null || after === null) return;
-        for (const { text } of mechanismSentences(why(before, after), style)) {
+        for (const { text } of mechanismStory(why(before, after), style).all) {
           const reading = READINGS.find(({ label }) => text.startsWith(`${label} `));
           if (reading === undefined) continue;
           const line = shown(reading, before, after, style);

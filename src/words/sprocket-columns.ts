@@ -25,7 +25,7 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
     belowZero: { more: 'pulls down less', less: 'pulls down more' },
   },
   { key: 'links', label: ({ Loop }) => Loop, quantity: 'links', more: 'longer', less: 'shorter' },
-  { key: 'axlePosition', label: 'Axle in slot', quantity: 'length', more: 'back', less: 'forward' },
+  { key: 'axlePosition', label: 'Axle back in slot', quantity: 'length', more: 'back', less: 'forward' },
   {
     key: 'pivotGap',
     label: ({ Loop }) => `${Loop} clearance`,

@@ -8,7 +8,7 @@ import type { Setup } from '../core/adjusters/setup.ts';
 import { RIDE_STATES, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import { standBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { mechanismSentences } from './why-mechanism.ts';
+import { mechanismStory } from './why-mechanism.ts';
 import { why } from '../core/effects/why.ts';
 import { roadSport } from '../../tests/support/road-sport.ts';
 
@@ -18,7 +18,7 @@ function told(changes: Partial<Setup>, style = metric): string[] {
   const before = standBike(plainBike, plainSetup, 'toppedOut');
   const after = standBike(plainBike, { ...plainSetup, ...changes }, 'toppedOut');
   if (!before.ok || !after.ok) throw new Error('the plain bike does not stand');
-  return mechanismSentences(why(before, after), style).map((sentence) => sentence.text);
+  return mechanismStory(why(before, after), style).all.map((sentence) => sentence.text);
 }
 
 describe('the mechanism in sentences', () => {
@@ -29,7 +29,7 @@ describe('the mechanism in sentences', () => {
   it('tells of a raised rear in the order of cause and effect', () => {
     const sentences = told({ shockLength: 5 });
     expect(sentences[0]).toMatch(
-      /^The swingarm pivot rose .*, the steering head rose .* and the centre of gravity rose .*\.$/,
+      /^The swingarm pivot rose .*, the steering head .*, the seat .* and the centre of gravity .*\.$/,
     );
     expect(sentences[1]).toMatch(/^The frame pitched \d\.\d\d° nose down\.$/);
     expect(sentences[2]).toMatch(
@@ -40,6 +40,17 @@ describe('the mechanism in sentences', () => {
       /: the bike is shorter \(.* from rear wheel to pivot and .* from pivot to front wheel\)\.$/,
     );
     expect(sentences.some((text) => /^Swingarm angle .* steeper/.test(text))).toBe(true);
+  });
+
+  it('first tells five at most, those that a rider notices most, in the order of cause and effect', () => {
+    const before = standBike(plainBike, plainSetup, 'toppedOut');
+    const after = standBike(plainBike, { ...plainSetup, shockLength: 8, forkTubes: 25 }, 'toppedOut');
+    if (!before.ok || !after.ok) throw new Error('the plain bike does not stand');
+    const { first, all } = mechanismStory(why(before, after), metric);
+    expect(first.length).toBe(5);
+    expect(all.length).toBeGreaterThan(5);
+    expect(all.filter((sentence) => first.includes(sentence))).toEqual(first);
+    expect(first[0].text).toMatch(/^The swingarm pivot rose [^;]*; the steering head sank .*\.$/);
   });
 
   it('splits a change with several causes, with a sign on each', () => {
@@ -71,7 +82,7 @@ describe('the mechanism in sentences', () => {
     const before = standBike(shaft, plainSetup, 'toppedOut');
     const after = standBike(shaft, { ...plainSetup, shockLength: 8 }, 'toppedOut');
     if (!before.ok || !after.ok) throw new Error('the shaft does not stand');
-    const text = mechanismSentences(why(before, after), metric).map((each) => each.text);
+    const text = mechanismStory(why(before, after), metric).all.map((each) => each.text);
     expect(text.join(' ')).toMatch(/Anti-squat, torque arm’s part .* the torque arm (holds|pulls)/);
     expect(text.join(' ')).not.toMatch(/chain/);
   });
@@ -111,7 +122,7 @@ describe('the mechanism on springs, links and other drives', () => {
     const before = standBike(bike, sprungSetup, state);
     const after = standBike(bike, { ...sprungSetup, ...changes }, later);
     if (!before.ok || !after.ok) throw new Error('the linked bike does not stand');
-    return mechanismSentences(why(before, after), metric).map(({ text }) => text);
+    return mechanismStory(why(before, after), metric).all.map(({ text }) => text);
   }
 
   it('names softer springs, preload and load where they let an end ride deeper', () => {
@@ -133,8 +144,8 @@ describe('the mechanism on springs, links and other drives', () => {
       const before = standBike(bike, setup, 'riderUp');
       const after = standBike(bike, { ...setup, shockLength }, 'riderUp');
       if (!before.ok || !after.ok) throw new Error('the demonstration bike does not stand');
-      return mechanismSentences(why(before, after), metric)
-        .map(({ text }) => text)
+      return mechanismStory(why(before, after), metric)
+        .all.map(({ text }) => text)
         .find((text) => text.startsWith('The rear sits'));
     };
     expect(rear(10)).toMatch(/ deeper in its travel, with more leverage of the wheel on the shock\.$/);

@@ -4,7 +4,7 @@ import { exactSteps, isLess, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
 import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
-import { NO_TRAIL, springCauses, type WhySentence } from './why-words.ts';
+import { MOST_SENTENCES, NO_TRAIL, springCauses, type WhySentence } from './why-words.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import {
@@ -57,20 +57,39 @@ const runWords = (run: string): Readonly<Record<ChainCause, string>> => ({
   loadTransfer: 'the load-transfer line',
 });
 
+/** A sentence with what its change weighs: how many times what a rider notices. What moved the bike comes in any case. */
+interface WeighedSentence extends WhySentence {
+  readonly weight: number;
+}
+
+/** A mechanism told: the sentences that say most, in the order of cause and effect, and those for who asks for more. */
+export interface MechanismStory {
+  readonly first: readonly WhySentence[];
+  readonly all: readonly WhySentence[];
+}
+
+/** As many sentences first as the explanation by adjuster has at most. */
+export function mechanismStory(explained: Why, style: NumberStyle): MechanismStory {
+  const all = weighedSentences(explained, style);
+  const kept = [...all].sort((a, b) => b.weight - a.weight).slice(0, MOST_SENTENCES);
+  return { first: all.filter((sentence) => kept.includes(sentence)), all };
+}
+
 /** The sentences for a change, first what the frame did, then each reading that moved by a visible amount. */
-export function mechanismSentences(explained: Why, style: NumberStyle): WhySentence[] {
-  const sentences: WhySentence[] = [];
+function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[] {
+  const sentences: WeighedSentence[] = [];
   const run = explained.torqueArm ? 'torque arm' : driveNoun(explained.drive).loop;
   const eccentric = eccentricSentence(explained, style);
-  if (eccentric !== null) sentences.push({ reading: 'swingarmAngle', text: eccentric });
-  for (const sunk of travelSentences(explained, style)) sentences.push(sunk);
+  if (eccentric !== null) sentences.push({ reading: 'swingarmAngle', text: eccentric, weight: Infinity });
+  for (const sunk of travelSentences(explained, style)) sentences.push({ ...sunk, weight: Infinity });
   const moved = movedSentence(explained, style);
-  if (moved !== null) sentences.push({ reading: 'pivotHeight', text: moved });
+  if (moved !== null) sentences.push({ reading: 'pivotHeight', text: moved, weight: Infinity });
   const [pitch] = shownShares(explained.rake, 'angle', style);
   if (!isLess(pitch, 'angle'))
     sentences.push({
       reading: 'rake',
       text: `The frame pitched ${written(Math.abs(pitch), 'angle', style)} nose ${pitch < 0 ? 'down' : 'up'}.`,
+      weight: Math.abs(pitch) / QUANTITIES.angle.noticed,
     });
   const add = <Cause extends string>(
     reading: string,
@@ -80,8 +99,11 @@ export function mechanismSentences(explained: Why, style: NumberStyle): WhySente
     words: Readonly<Record<Cause, string>>,
     verbs: ChangeWords,
   ) => {
-    const text = change && changeSentence(name, quantity, change, words, verbs, style);
-    if (text !== null) sentences.push({ reading, text });
+    if (change === null) return;
+    const text = changeSentence(name, quantity, change, words, verbs, style);
+    const { fromCore, noticed } = QUANTITIES[quantity];
+    const weight = Math.abs(fromCore(change.after) - fromCore(change.before)) / noticed;
+    if (text !== null) sentences.push({ reading, text, weight });
   };
   add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
     more: 'the steering slows',
@@ -223,22 +245,46 @@ function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[
     });
 }
 
-/** How far the two ends of the frame and the centre of gravity rose; null below the least change that a sentence names. */
-function movedSentence({ pivotHeight, headHeight, centreHeight }: Why, style: NumberStyle): string | null {
-  const ends = [
-    { name: 'swingarm pivot', height: pivotHeight },
-    { name: 'steering head', height: headHeight },
-    { name: 'centre of gravity', height: centreHeight },
+/** How far the frame's two ends, the seat and the centre of gravity rose; null below the least change that a sentence names. */
+function movedSentence(explained: Why, style: NumberStyle): string | null {
+  const { pivotHeight, headHeight, seatHeight, centreHeight } = explained;
+  const moved = [
+    { name: 'the swingarm pivot', height: pivotHeight },
+    { name: 'the steering head', height: headHeight },
+    { name: 'the seat', height: seatHeight },
+    { name: 'the centre of gravity', height: centreHeight },
   ]
     .filter(({ height: { before, after } }) => !isLess(after - before, 'length'))
     .map(({ name, height }) => ({ name, rise: shownDifference(height, style) }));
-  if (ends.length === 0) return null;
-  const told = ends.map(
-    ({ name, rise }) =>
-      `the ${name} ${rise > 0 ? 'rose' : 'sank'} ${written(Math.abs(rise), 'length', style)}`,
-  );
-  const text = listAll(told);
+  const told = [
+    movedTold(
+      'rose',
+      moved.filter(({ rise }) => rise > 0),
+      style,
+    ),
+    movedTold(
+      'sank',
+      moved.filter(({ rise }) => rise < 0),
+      style,
+    ),
+  ].filter(Boolean);
+  if (told.length === 0) return null;
+  const text = told.join('; ');
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}
+
+/** "the seat rose 19.1 mm and the pivot 9.0 mm"; the verb is said once. */
+function movedTold(
+  verb: string,
+  moved: readonly { readonly name: string; readonly rise: number }[],
+  style: NumberStyle,
+): string {
+  return listAll(
+    moved.map(
+      ({ name, rise }, i) =>
+        `${name} ${i === 0 ? `${verb} ` : ''}${written(Math.abs(rise), 'length', style)}`,
+    ),
+  );
 }
 
 /** The difference of two heights as they are written, so that a person who subtracts the readings finds it. */

@@ -41,7 +41,7 @@ export interface WhyStory {
 }
 
 /** Sentences at most, the biggest changes. */
-const MOST_SENTENCES = 5;
+export const MOST_SENTENCES = 5;
 /** Clauses of the headline at most. */
 const MOST_CLAUSES = 3;
 

@@ -58,12 +58,13 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * The ± beside the readings is 2.2 with how it is worked out; 0.2 of it is in the first sight.
  *
  * The ways to lower a seat are 1.7 of all scripts and come with Find a setup. Steps of a spring in its own panel and a chain
- * that lies on its slider with the wheel hanging are 1.1.
+ * that lies on its slider with the wheel hanging are 1.1. A bar tight chain, which the page warns of, shares its search with
+ * Chain in a file apart, and a shorter shock, what a pair does to the axle and the main reasons of a mechanism: 2.5 in all.
  *
  * What the first sight gave back counts with each panel that uses it: the field of a tyre's size with Tape, what is asked of
  * a chain with Chain, 3 at most.
  */
-const CEILINGS = { firstSight: 141.4, all: 466.7, panel: 29.7 };
+const CEILINGS = { firstSight: 141.4, all: 469.2, panel: 29.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

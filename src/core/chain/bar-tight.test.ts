@@ -1,16 +1,16 @@
 /** Tests of a chain that is bar tight somewhere in its travel. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { DEMO_BIKES } from '../../document/demos/demo-bikes.ts';
 import { cases } from '../../../tests/support/cases.ts';
 import { likelyBike } from '../../../tests/support/random-bikes.ts';
+import { demoBikes, roadSport } from '../../../tests/support/road-sport.ts';
 import { chainForAxle } from './chain-for-axle.ts';
 import { machine, type Machine } from '../standing/machine.ts';
 import { setAxlePosition } from '../standing/chain-in-frame.ts';
 import { barTight } from './bar-tight.ts';
 import { slackAt, slackThroughTravel, type FittedChain } from './slack-through-travel.ts';
 
-const [{ bike, setup }] = DEMO_BIKES;
+const { bike, setup } = roadSport;
 /** What its manual wants left, mm. */
 const LEAST = 10;
 
@@ -67,7 +67,7 @@ it('is so exactly where a walk through the travel finds a place without slack', 
 });
 
 it('no demonstration bike is sent out so, and belts, shafts and hubs never are', () => {
-  for (const { bike: each, setup: set } of DEMO_BIKES) {
+  for (const { bike: each, setup: set } of demoBikes) {
     const on = machine(each, set);
     if (!on.ok) throw new Error(on.reason);
     expect(barTight(on, each.drive.leastSlack)).toBeNull();

@@ -39,8 +39,8 @@ export interface PairsAsked {
   /** Its teeth and axle position are those compared with; each pair puts its own in their place. */
   readonly setup: Setup;
   /**
-   * The adjusters near whose axle place each pair's chain is chosen: one place for all, so that what a pair finds does not
-   * depend on the pair that is on the bike. The setup's own where left out.
+   * The adjusters whose chain every pair gets that can, and near whose axle place another is chosen where it must be: one
+   * for all, so that what a pair finds does not depend on the pair that is on the bike. The setup's own where left out.
    */
   readonly near?: Setup;
   /** Travel used in which the readings are taken, mm; or a ride state, in which each pair finds its own. */
@@ -64,7 +64,10 @@ export interface SprocketPair {
   readonly frontTeeth: number;
   readonly rearTeeth: number;
   readonly ratio: number;
-  /** The chosen chain: of those that put the axle into its slot the one nearest to the axle place asked about. */
+  /**
+   * The chosen chain: the one that is there where it puts the axle into its slot, or else, of those that do, the one
+   * nearest to the axle place asked about.
+   */
   readonly links: number | null;
   /** All chains, of those in hand, that put the axle into its slot. */
   readonly fitting: readonly number[];
@@ -113,26 +116,48 @@ export interface PairBase {
   readonly near: Travel | undefined;
   /** The axle place that chains are chosen near, mm back from its slot's front: where the chain puts it, or its adjuster. */
   readonly axlePosition: number;
+  /** The chain that is there, links: the one named, or the whole one nearest to that place; null where no chain fits. */
+  readonly links: number | null;
 }
 
 /**
  * What pairs are put into, whatever chain is on the bike and however far out of its slot the axle is set, since
  * each pair brings its own chain and place. Or why there is none.
  */
-function pairBase({ bike, setup, near = setup, ride, rule, slack, setAt }: PairsAsked): PairBase | NoMachine {
+function pairBase(asked: PairsAsked): PairBase | NoMachine {
+  const { bike, setup, near = setup, ride, rule, slack, setAt } = asked;
   const axlePosition = Math.min(bike.swingarm.slot, Math.max(0, setup.axlePosition));
   const made = machine(bike, { ...setup, axlePosition, chainLinks: null });
   if (!made.ok) return made;
   const riding: LoadCase =
     typeof ride === 'string' ? loadCase(ride, setup) : { kind: 'travel', travel: ride, setBy: {} };
   const on = stanceInRide(made, riding);
+  const slot = slotOn(made, { slot: bike.swingarm.slot, slack, rearTravel: setAt, rule });
+  const present = presentAxlePosition(bike, near);
   return {
     machine: made,
-    slot: slotOn(made, { slot: bike.swingarm.slot, slack, rearTravel: setAt, rule }),
+    slot,
     ride: riding,
     near: on.ok ? on.travel : undefined,
-    axlePosition: presentAxlePosition(bike, near),
+    axlePosition: present,
+    links: near.chainLinks ?? wholeChain(slot, loopOver(asked, near.frontTeeth, near.rearTeeth), present),
   };
+}
+
+/** The chain or belt over these teeth, worn as it is. */
+function loopOver({ bike, stretchPercent }: PairsAsked, frontTeeth: number, rearTeeth: number): ChainLoop {
+  const { chainPitch, kind } = bike.drive;
+  const around = kind === 'belt' ? beltLoop : chainLoop;
+  return stretchPercent === 0
+    ? around(frontTeeth, rearTeeth, chainPitch)
+    : around(frontTeeth, rearTeeth, chainPitch, stretchPercent);
+}
+
+/** The whole chain in the slot that is nearest to an axle place; null where none is. */
+function wholeChain(slot: SlotOnMachine, loop: ChainLoop, axlePosition: number): number | null {
+  const all = chainsBetween(slotEnds(slot, loop), slot.slot.rule);
+  if (!Array.isArray(all) || all.length === 0) return null;
+  return chosenChain(slot, loop, all, null, axlePosition);
 }
 
 /** A chain on the bike puts the axle elsewhere than its adjuster says; a chain that does not fit leaves only the adjuster. */
@@ -168,18 +193,17 @@ function sprocketPair(
   frontTeeth: number,
   rearTeeth: number,
 ): SprocketPair {
-  const { chainPitch, kind } = asked.bike.drive;
-  const around = kind === 'belt' ? beltLoop : chainLoop;
-  const fresh = around(frontTeeth, rearTeeth, chainPitch);
-  const loop =
-    asked.stretchPercent === 0 ? fresh : around(frontTeeth, rearTeeth, chainPitch, asked.stretchPercent);
+  const { chainPitch } = asked.bike.drive;
+  const fresh = loopOver({ ...asked, stretchPercent: 0 }, frontTeeth, rearTeeth);
+  const loop = asked.stretchPercent === 0 ? fresh : loopOver(asked, frontTeeth, rearTeeth);
   const ends = slotEnds(base.slot, loop);
   const all = chainsBetween(ends, asked.rule);
   const bare = { ...NOTHING, frontTeeth, rearTeeth, ratio: rearTeeth / frontTeeth };
   if (!Array.isArray(all)) return { ...bare, misfit: all };
   const { linksInHand } = asked;
   const fitting = linksInHand === null ? all : all.filter((links) => linksInHand.includes(links));
-  const links = chosenChain(base.slot, loop, fitting, linksInHand, base.axlePosition);
+  const own = fitting.find((chain) => chain === base.links);
+  const links = own ?? chosenChain(base.slot, loop, fitting, linksInHand, base.axlePosition);
   if (links === null) return { ...bare, fitting };
   const place = axleBetween(base.slot, loop, ends, links);
   const misfit = place.ok ? null : place;

@@ -51,7 +51,8 @@ export interface Why {
   /** Height of the swingarm pivot and of the steering head above the ground. */
   readonly pivotHeight: Split<never>;
   readonly headHeight: Split<never>;
-  /** Height of the centre of gravity above the ground. */
+  /** Height of the seat mark and of the centre of gravity above the ground. */
+  readonly seatHeight: Split<never>;
   readonly centreHeight: Split<never>;
   /** How far an eccentric moved the pivot in the frame, forward and up in frame coordinates. */
   readonly pivotForward: number;
@@ -87,6 +88,7 @@ export function why(before: StandingBike, after: StandingBike): Why {
     pitch,
     pivotHeight: { before: before.pose.pivot.y, after: after.pose.pivot.y, parts: [] },
     headHeight: { before: headHeight(before), after: headHeight(after), parts: [] },
+    seatHeight: { before: seatOf(before), after: seatOf(after), parts: [] },
     centreHeight: { before: before.centre.y, after: after.centre.y, parts: [] },
     pivotForward: after.machine.pivotForward - before.machine.pivotForward,
     pivotUp: after.machine.pivotUp - before.machine.pivotUp,
@@ -154,6 +156,10 @@ function springsOf(end: 'front' | 'rear', { equilibrium, sprung }: StandingBike)
   const { rate, preload } = end === 'front' ? sprung.fork : sprung.shock;
   const { frontPush, rearPush } = equilibrium.loads;
   return { rate, preload, push: end === 'front' ? frontPush : rearPush };
+}
+
+function seatOf({ pose, machine: { places } }: Stance): number {
+  return onGround(pose, places.seat).y;
 }
 
 function headHeight({ pose, machine: { front } }: Stance): number {

@@ -27,6 +27,7 @@ import {
   guideClearance,
   lowerGuideClearance,
 } from '../../core/chain/guide-clearance.ts';
+import { longestClearShock, type ClearShock } from '../../core/chain/clear-shock.ts';
 import { guidePush } from '../../core/chain/guide-push.ts';
 import { pairObstacle, type PairObstacle } from '../../core/chain/pair-obstacle.ts';
 import { slackToSet } from '../../core/chain/slack-to-set.ts';
@@ -234,6 +235,13 @@ export class Chain {
       adjusterRange(adjusterOf('frontTeeth'), on.bike, on.setup),
     );
   });
+  /** The longest shorter shock that keeps clear of the guide; null where the chain is clear or no such shock is. */
+  readonly clearShock: ClearShock | null = $derived.by(() => {
+    const { clearance } = this;
+    if (clearance === null || !clearance.ok || clearance.touching.length === 0) return null;
+    const { bike, setup } = this.#session.history.present;
+    return longestClearShock(bike, setup);
+  });
 
   constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
     this.#session = session;
@@ -260,6 +268,14 @@ export class Chain {
     this.#session.commit(
       (from) => setAdjuster(from, 'chainSlack', slack),
       adjusterLabel('chainSlack', this.#drive.kind),
+    );
+  }
+
+  /** Sets the shock's length, as one entry of the history. */
+  setShock(shockLength: number): void {
+    this.#session.commit(
+      (from) => setAdjuster(from, 'shockLength', shockLength),
+      adjusterLabel('shockLength', this.#drive.kind),
     );
   }
 

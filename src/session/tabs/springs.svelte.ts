@@ -16,7 +16,7 @@ import type { SpringLaw } from '../../core/springs/spring-law.ts';
 import { sprungMachine } from '../../core/springs/sprung-machine.ts';
 import type { Travel } from '../../core/standing/stance.ts';
 import { setAdjuster, setOtherLeg, setSupport, type Edited } from '../../document/edits.ts';
-import type { BikeDocument } from '../../document/document.ts';
+import type { BikeDocument, BikeWithSetup } from '../../document/document.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Preferences } from '../preferences.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
@@ -79,17 +79,9 @@ export class Springs {
     return found.ok ? found : null;
   });
 
-  /** Sag of the bike as it is; null while its own rates are not known. */
-  readonly now: Sag | null = $derived.by(() => {
-    const { bike, setup } = this.#session.history.present;
-    const sprung = this.#sprung;
-    const unknown =
-      (onForkRate(bike) && !(setup.forkSpringRate > 0)) ||
-      (onShockRate(bike) && !(setup.shockSpringRate > 0));
-    if (!sprung.ok || unknown) return null;
-    const found = sag(sprung);
-    return found.ok ? found : null;
-  });
+  /** Sag of the bike as it is, and at the baseline; null while its own rates are not known. */
+  readonly now: Sag | null = $derived.by(() => sagOf(this.#session.history.present));
+  readonly atBaseline: Sag | null = $derived.by(() => sagOf(this.#session.history.present.baseline));
 
   constructor({ session, preferences }: Pick<Workbench, 'session' | 'preferences'>) {
     this.#session = session;
@@ -169,4 +161,15 @@ function withOtherRate(from: BikeDocument, rate: number): Edited {
     airGap: forkAirGap,
     airPressure: forkAirPressure,
   });
+}
+
+function sagOf({ bike, setup }: BikeWithSetup): Sag | null {
+  const unknown =
+    (onForkRate(bike) && !(setup.forkSpringRate > 0)) || (onShockRate(bike) && !(setup.shockSpringRate > 0));
+  const made = machine(bike, setup);
+  if (unknown || !made.ok) return null;
+  const sprung = sprungMachine(made);
+  if (!sprung.ok) return null;
+  const found = sag(sprung);
+  return found.ok ? found : null;
 }

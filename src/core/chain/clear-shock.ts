@@ -1,0 +1,49 @@
+/** The longest shock with which the chain stays clear of the guide over the pivot. */
+import { adjusterOf } from '../adjusters/all-adjusters.ts';
+import { doesApply } from '../adjusters/does-apply.ts';
+import type { Setup } from '../adjusters/setup.ts';
+import type { Bike } from '../parts/bike.ts';
+import { adjusterRange } from '../standing/adjuster-range.ts';
+import { loopOf } from '../standing/chain-of.ts';
+import { machine } from '../standing/machine.ts';
+import { guideClearance } from './guide-clearance.ts';
+
+/** A shock length and how near the chain comes to the guide with it, mm. */
+export interface ClearShock {
+  /** Longer (+) or shorter (−) than as delivered. */
+  readonly shockLength: number;
+  readonly leastGap: number;
+}
+
+/** Places through the travel at which a shock is tried. */
+const PLACES = 21;
+
+/**
+ * The longest shock, shorter than the one that is set by whole steps of its adjuster, with which the upper run stays
+ * clear of the guide through the whole travel: the wheel then hangs less deep. Sprockets and axle stay. Null where the
+ * shortest that the adjuster offers does not do, or where there is no such adjuster.
+ */
+export function longestClearShock(bike: Bike, setup: Setup): ClearShock | null {
+  const adjuster = adjusterOf('shockLength');
+  if (!doesApply(adjuster, bike, setup)) return null;
+  const { least, step } = adjusterRange(adjuster, bike, setup);
+  const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
+  const shorterBy = (steps: number): ClearShock | null => {
+    const shockLength = Number((setup.shockLength - steps * step).toFixed(6));
+    const made = machine(bike, { ...setup, shockLength });
+    if (!made.ok) return null;
+    const clearance = guideClearance(made, loop, PLACES);
+    return clearance.ok && clearance.leastGap > 0 ? { shockLength, leastGap: clearance.leastGap } : null;
+  };
+  let touching = 0;
+  let clear = Math.floor((setup.shockLength - least) / step + 1e-9);
+  let found = clear > 0 ? shorterBy(clear) : null;
+  if (found === null) return null;
+  while (clear - touching > 1) {
+    const middle = Math.floor((clear + touching) / 2);
+    const tried = shorterBy(middle);
+    if (tried === null) touching = middle;
+    else [clear, found] = [middle, tried];
+  }
+  return found;
+}
