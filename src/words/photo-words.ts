@@ -22,7 +22,7 @@ export function noRimEdgeWords({ reason }: NoRimEdge): string {
 }
 
 /** Why a file was not taken as a photo. */
-export type NoPicture = 'notAPicture' | 'tooLarge' | 'tooSmall';
+export type NoPicture = 'notAPicture' | 'notRead' | 'tooLarge' | 'tooSmall';
 
 /** So many pixels a browser still holds in its memory, and so many on a side show a bike. */
 export const MOST_PIXELS = 120_000_000;
@@ -33,6 +33,8 @@ export function noPictureWords(reason: NoPicture, name: string): string {
   switch (reason) {
     case 'notAPicture':
       return `${name} was not opened: this browser cannot show it as a picture. Save it as JPEG and open that.`;
+    case 'notRead':
+      return `${name} was not opened: this browser may not read it, or it has been moved. Open it again.`;
     case 'tooLarge':
       return `${name} was not opened: it has more than ${MOST_PIXELS / 1e6} million pixels. Save it smaller, without cutting anything off.`;
     case 'tooSmall':
@@ -63,9 +65,19 @@ export function photoStatus(
 export const PICTURE_ELSEWHERE =
   'This browser does not have the picture. Its clicks still count. Open the same picture to add more.';
 
-/** Said of a picture that was cut or made smaller. */
-export const PICTURE_RESIZED =
-  'This picture was cropped or made smaller. If it was cropped, the figures are off: open the original from the camera.';
+/** What is odd about a picture, and what to do. */
+const ODDITIES = {
+  resized:
+    'This picture was cropped or made smaller. If it was cropped, the figures are off: open the original from the camera.',
+  animated: 'This picture moves: only its first image counts. If the bike is not on it, open a still photo.',
+  clear:
+    'Parts of this picture are see-through and show white. If the bike is cut off there, open the original from the camera.',
+} as const;
+
+/** What is odd about a picture, in sentences. */
+export function oddityWords(odd: Readonly<Record<keyof typeof ODDITIES, boolean>>): readonly string[] {
+  return (['resized', 'animated', 'clear'] as const).filter((key) => odd[key]).map((key) => ODDITIES[key]);
+}
 
 /** How to take the photo, before it is taken. */
 export const BEFORE_SHOOTING: readonly string[] = [

@@ -1,7 +1,7 @@
 /** A photo on a phone: a finger presses, the loupe lies clear of it, and the edge of a rim is found. */
 import { expect, test } from '@playwright/test';
 import { fingersOn } from './support/fingers.ts';
-import { chooseTarget, onStage, openPhoto, stage, truePhoto } from './support/photo.ts';
+import { chooseTarget, onStage, stage, truePhoto } from './support/photo.ts';
 import { openPage } from './support/side-view.ts';
 import { openTape, tape } from './support/tape.ts';
 import { amissIn, choosePanel } from './support/touch.ts';
@@ -14,7 +14,11 @@ test('a rim and a part are clicked with a finger on a photo taken from the left'
   await openPage(page);
   await choosePanel(page, 'Why and more');
   await openTape(page);
-  await openPhoto(page, photo.file);
+  const camera = page.waitForEvent('filechooser');
+  await tape(page).getByRole('button', { name: 'Take a photo' }).tap();
+  const chooser = await camera;
+  await expect(chooser.element().getAttribute('capture')).resolves.toBe('environment');
+  await chooser.setFiles(photo.file);
   await chooseTarget(page, 'Rear wheel, rim');
   await tape(page).getByText('How it was taken').tap();
   await tape(page).getByRole('group', { name: 'Taken from the' }).getByText('Left', { exact: true }).tap();

@@ -18,7 +18,7 @@ import {
 import { findRimEdge, rimWindow, type NoRimEdge, type RimEdge } from '../../core/measure/rim-edge.ts';
 import { keptPhotoJson, readKeptPhoto, type KeptPhoto } from '../../document/measure-photo.ts';
 import { newId } from '../../storage/new-id.ts';
-import { noPictureWords } from '../../words/photo-words.ts';
+import { noPictureWords, oddityWords } from '../../words/photo-words.ts';
 import type { Keeping } from '../keeping/keeping.svelte.ts';
 import { greyWindow, openPicture, type OpenPicture } from './open-picture.ts';
 import { Tape } from './tape.svelte.ts';
@@ -75,9 +75,12 @@ export class Photo {
     const opened = this.#opened;
     return opened !== null && opened.keptAt === this.kept?.keptAt ? opened.bitmap : null;
   });
-  readonly isResized: boolean = $derived.by(
-    () => this.bitmap !== null && this.#opened?.facts.resized === true,
-  );
+  /** What is odd about the picture, in sentences. */
+  readonly oddities: readonly string[] = $derived.by(() => {
+    if (this.bitmap === null || this.#opened === null) return [];
+    const { facts, isClear } = this.#opened;
+    return oddityWords({ resized: facts.resized, animated: facts.animated, clear: isClear });
+  });
   readonly outcome: PhotoOutcome | null = $derived.by(() => this.#tape.fit?.photos.at(0) ?? null);
   readonly places: number = $derived.by(() => {
     const known = this.kept === null ? null : knownPhoto(this.kept);
@@ -136,19 +139,18 @@ export class Photo {
       return;
     }
     this.#forget();
-    const { bitmap, facts } = opened.value;
     const { kept } = this;
-    const again = kept !== null && this.bitmap === null && sameSize(kept, bitmap);
+    const again = kept !== null && this.bitmap === null && sameSize(kept, opened.value);
     const keptAt = again ? kept.keptAt : keeping.now();
     this.#opened?.bitmap.close();
     this.#opened = { ...opened.value, keptAt };
-    if (!again) this.#begin(keptAt, bitmap, facts.focal35);
+    if (!again) this.#begin(keptAt, opened.value);
     const bikeId = await keeping.keepNow();
     if (bikeId === null || keeping.store === null) return;
     keeping.noted(await keeping.store.keepPicture({ id: newId(), bikeId, keptAt, blob: file }));
   }
 
-  #begin(keptAt: number, { width: widthPx, height: heightPx }: ImageBitmap, focal35: number | null): void {
+  #begin(keptAt: number, { widthPx, heightPx, facts: { focal35 } }: OpenPicture): void {
     const photo: KeptPhoto = {
       keptAt,
       state: 'onWheels',
@@ -239,11 +241,20 @@ export class Photo {
   }
 
   #lookForEdge(): void {
-    const { bitmap, near } = this;
+    const { bitmap, kept } = this;
+    // In pixels of the copy that is held.
+    const part = bitmap === null || kept === null ? 1 : bitmap.width / kept.widthPx;
+    const near = this.near.map((at) => scaled(at, part));
     const window = near.length < EDGE_CLICKS ? null : rimWindow(near);
     const grey = window === null || bitmap === null ? null : greyWindow(bitmap, window);
-    if (near.length < EDGE_CLICKS) this.edge = null;
-    else this.edge = findRimEdge(grey ?? { leftPx: 0, topPx: 0, widthPx: 0, heightPx: 0, light: [] }, near);
+    const found =
+      near.length < EDGE_CLICKS
+        ? null
+        : findRimEdge(grey ?? { leftPx: 0, topPx: 0, widthPx: 0, heightPx: 0, light: [] }, near);
+    this.edge =
+      found?.ok === true
+        ? { ...found, points: found.points.map((at) => scaled(at, 1 / part)), sdPx: found.sdPx / part }
+        : found;
   }
 
   /** Takes the edge that was found. */
@@ -334,6 +345,10 @@ function rounded(px: number): number {
   return Math.round(px * 100) / 100;
 }
 
-function sameSize({ widthPx, heightPx }: KeptPhoto, { width, height }: ImageBitmap): boolean {
-  return widthPx === width && heightPx === height;
+function scaled({ x, y }: Pixel, part: number): Pixel {
+  return { x: x * part, y: y * part };
+}
+
+function sameSize(kept: KeptPhoto, { widthPx, heightPx }: OpenPicture): boolean {
+  return kept.widthPx === widthPx && kept.heightPx === heightPx;
 }

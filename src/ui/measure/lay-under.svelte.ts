@@ -3,6 +3,7 @@ import type { Attachment } from 'svelte/attachments';
 import { rotate, type Point } from '../../core/plane/point.ts';
 import { findTheme } from '../../scene/shapes/theme.ts';
 import { toScreen } from '../../scene/shapes/view.ts';
+import { onWhite } from '../../session/measure/open-picture.ts';
 import type { Photo } from '../../session/measure/photo.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
 import { quadMatrix } from './quad-matrix.ts';
@@ -68,5 +69,8 @@ function paint(sheet: HTMLCanvasElement, bitmap: ImageBitmap | null): void {
   const part = Math.min(1, LONGEST_SIDE / Math.max(bitmap.width, bitmap.height));
   sheet.width = Math.round(part * bitmap.width);
   sheet.height = Math.round(part * bitmap.height);
-  sheet.getContext('2d')?.drawImage(bitmap, 0, 0, sheet.width, sheet.height);
+  const brush = sheet.getContext('2d');
+  if (brush === null) return;
+  onWhite(brush, sheet.width, sheet.height);
+  brush.drawImage(bitmap, 0, 0, sheet.width, sheet.height);
 }

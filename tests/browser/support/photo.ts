@@ -1,5 +1,4 @@
 /** Photos of an invented bike in a browser test: painted, written as PNG files, and clicked where its parts are. */
-import { crc32, deflateSync } from 'node:zlib';
 import { expect, type Locator, type Page } from '@playwright/test';
 import { onPicture, type Camera, type Pixel } from '../../../src/core/measure/camera.ts';
 import { holdBike, postureOf } from '../../../src/core/measure/hold-bike.ts';
@@ -9,7 +8,8 @@ import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import { FIRST_DEMO } from '../../../src/document/demos/first-demo.ts';
 import { normalNumbers, originOn, trueValues } from '../../support/measured-sheet.ts';
 import { aimed, CAMERA, DEPTHS, RIM_DEPTH, RIM_RADIUS } from '../../support/pictured-bike.ts';
-import { renderedPhoto, type RenderedPhoto } from '../../support/rendered-photo.ts';
+import { greyPng } from '../../support/png.ts';
+import { renderedPhoto } from '../../support/rendered-photo.ts';
 import { tape } from './tape.ts';
 
 /** Pixels to a side of CAMERA's, so that painting is quick. */
@@ -49,31 +49,6 @@ export function truePhoto(side: 'right' | 'left') {
         return pixel(axle, RIM_DEPTH, { x: reach * Math.cos(turn), y: reach * Math.sin(turn) });
       }),
   };
-}
-
-/** A grey picture as a PNG file (RFC 2083), 8 bits a pixel. */
-function greyPng({ widthPx, heightPx, light }: RenderedPhoto): Buffer {
-  const rows = Buffer.alloc((widthPx + 1) * heightPx);
-  for (let row = 0; row < heightPx; row++)
-    rows.set(light.subarray(row * widthPx, (row + 1) * widthPx), row * (widthPx + 1) + 1);
-  const head = Buffer.alloc(13);
-  head.writeUInt32BE(widthPx, 0);
-  head.writeUInt32BE(heightPx, 4);
-  head.set([8, 0, 0, 0, 0], 8);
-  const chunk = (name: string, data: Buffer): Buffer => {
-    const named = Buffer.concat([Buffer.from(name, 'latin1'), data]);
-    const [length, sum] = [Buffer.alloc(4), Buffer.alloc(4)];
-    length.writeUInt32BE(data.length);
-    sum.writeUInt32BE(crc32(named));
-    return Buffer.concat([length, named, sum]);
-  };
-  const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
-  return Buffer.concat([
-    signature,
-    chunk('IHDR', head),
-    chunk('IDAT', deflateSync(rows)),
-    chunk('IEND', Buffer.alloc(0)),
-  ]);
 }
 
 export function stage(page: Page): Locator {
