@@ -3,6 +3,7 @@ import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import { machine } from '../core/standing/machine.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { warningWords, type WarningWords } from '../words/warning-words.ts';
+import type { BikeDocument } from '../document/document.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
@@ -19,7 +20,9 @@ export class Advice {
   /** Of the bike that no hand holds: searching the whole travel with each step of a drag would make it stutter. */
   readonly #barTight: WarningWords | null = $derived.by(() => {
     if (this.#tightWords === null) return null;
-    const { bike, setup } = this.#session.history.present;
+    const { present } = this.#session.history;
+    // A longer shock does not pull at a chain that stays as it was: slack is set anew only where hands are on it.
+    const { bike, setup } = isChainAsBefore(present) ? present.baseline : present;
     const made = machine(bike, setup);
     return made.ok ? this.#tightWords.barTightWords(bike, made, this.#preferences.style) : null;
   });
@@ -56,4 +59,11 @@ export class Advice {
     const { kind } = this.#session.document.bike.drive;
     return this.#words?.noStandAdvice(problem, adjuster, kind, this.#preferences.style) ?? CANNOT_STAND;
   }
+}
+
+/** What hands on the chain change; a chain that is named places the axle anew with every change. */
+const ON_CHAIN = ['frontTeeth', 'rearTeeth', 'axlePosition', 'chainSlack'] as const;
+
+function isChainAsBefore({ setup, baseline }: BikeDocument): boolean {
+  return setup.chainLinks === null && ON_CHAIN.every((key) => setup[key] === baseline.setup[key]);
 }

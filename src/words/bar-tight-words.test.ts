@@ -22,7 +22,7 @@ it('names the slack that is set, where the chain is tight and what to set', () =
   expect(plain(words.lead)).toBe('Chain slack 10.0 mm');
   expect(plain(words.short)).toMatch(/^too little: the chain goes bar tight\. Set \d\d\.\d mm\.$/);
   expect(plain(words.text)).toMatch(
-    /bar tight \d\d\.\d mm into the rear travel.* Set \d\d\.\d mm\. The manual/,
+    /^Set so .* bar tight \d\d\.\d mm into the rear travel.* Set \d\d\.\d mm\. The lower/,
   );
   const wanted = Number(/Set (\d+\.\d)/.exec(plain(words.short))?.[1]);
   expect(told(wanted)).toBeNull();

@@ -20,7 +20,7 @@ export function barTightWords({ drive }: Bike, made: Machine, style: NumberStyle
   return {
     key: 'chainBarTight',
     lead: `${adjusterLabel('chainSlack', drive.kind)} ${set}`,
-    text: `Too little with the wheel hanging: the chain is bar tight ${write(found.rearTravel)} into the rear travel, where it can break and bends the shafts. The lower the wheel hangs, the more slack it needs there.${cure} The manual says how it is measured.`,
+    text: `Set so with the wheel hanging, the chain is bar tight ${write(found.rearTravel)} into the rear travel, where it can break and bends the shafts.${cure} The lower the wheel hangs, the more slack it needs there; the manual says how it is measured.`,
     short: `too little: the chain goes bar tight.${cure}`,
   };
 }

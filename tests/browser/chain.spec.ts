@@ -152,7 +152,7 @@ test('the lower run is drawn as it hangs with its dimension, in either unit syst
   await expect(picture.locator('text').filter({ hasText: /^30\.0\smm up and down$/ })).toBeVisible();
   expect(await picture.locator('path').count()).toBeGreaterThan(8);
   await expect(
-    chain(page).getByRole('img', { name: /^Slack through the rear travel Tightest at / }),
+    chain(page).getByRole('img', { name: /^Slack through the rear travel Set so with the wheel hanging, it is tightest at / }),
   ).toBeVisible();
   await page.getByRole('combobox', { name: 'Units' }).selectOption('inch');
   await expect(picture.locator('text').filter({ hasText: /^Hangs 0\.\d\d\sin$/ })).toBeVisible();
@@ -160,7 +160,7 @@ test('the lower run is drawn as it hangs with its dimension, in either unit syst
 
   await typeInto(page, 'Least to keep', '15');
   await chain(page).getByRole('button', { name: 'Set the axle for this slack' }).click();
-  await expect(chain(page)).toContainText(/Tightest at [\d.]+\smm of rear travel: 15\.0\smm up and down/);
+  await expect(chain(page)).toContainText(/tightest at [\d.]+\smm of rear travel: 15\.0\smm up and down/);
   await expect(undoButton(page)).toHaveAccessibleName(/^Undo: Axle for [\d.]+\smm of slack$/);
   await undo(page);
   await undo(page);
