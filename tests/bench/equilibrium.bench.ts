@@ -58,6 +58,16 @@ export default function equilibria(short: boolean): string[] {
     return near.front;
   });
   const limit = timed((i) => reached(frontLiftLimit(bike, { ...AT_REST, lean: (i % 100) / 200 })).limit);
+  const onTyres = sprung(
+    plainSprings,
+    {
+      ...shockBike,
+      frontWheel: { ...shockBike.frontWheel, tyreRate: 160 },
+      rearWheel: { ...shockBike.rearWheel, tyreRate: 190 },
+    },
+    shockSetup,
+  );
+  const soft = timed((i) => reached(balance(onTyres, forcesOf(i))).front.travelUsed);
   const still = balanced(AT_REST).stance.travel;
   const start = reached(stance(bike.machine, { front: 45, rear: 45 }));
   const began = performance.now();
@@ -71,6 +81,7 @@ export default function equilibria(short: boolean): string[] {
     `from the same start least squares agrees over ${carried.length} equilibria to ${awayFrom('byDifference')}, with exact derivatives to ${awayFrom('exact')}; the engine to ${mm([apart(settled.travel, still)])}`,
     ...benchTable([
       row('full equilibrium begun from its neighbour', followed),
+      row('full equilibrium on tyres that give', soft),
       row('front-lift limit, posture and acceleration together', limit),
       {
         ...row('full equilibrium with its reports', full),

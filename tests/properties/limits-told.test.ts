@@ -6,10 +6,9 @@ import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
 import { throttleClosedForces, type RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
-import { writeNumber } from '../../src/core/units/number-style.ts';
 import { noEquilibriumWords } from '../../src/words/no-equilibrium-words.ts';
 import { cases } from '../support/cases.ts';
-import { likelyBike } from '../support/random-bikes.ts';
+import { softBike } from '../support/random-bikes.ts';
 import { likelySprings } from '../support/random-springs.ts';
 
 /** Where the bisection ends, g. */
@@ -54,7 +53,7 @@ it(
     let held = 0;
     fc.assert(
       fc.property(
-        likelyBike,
+        softBike,
         likelySprings,
         fc.constantFrom<Way>('gas', 'brakes', 'throttleClosed'),
         fc.double({ min: 1.2, max: 2, noNaN: true }),
@@ -74,7 +73,11 @@ it(
           expect(more.reason).toBe(told.reason);
           expect(Math.abs((more.limit ?? NaN) - limit)).toBeLessThan(SAME);
           const words = noEquilibriumWords(told, CHAIN, METRIC);
-          expect(words).toContain(`stays down to ${writeNumber(limit, 'acceleration', METRIC).text}`);
+          const [, shown] = /stays down to ([\d.]+)\sg/.exec(words) ?? [];
+          // Where both figures would look alike, they are written with more digits.
+          const decimals = shown.split('.')[1].length;
+          expect(decimals).toBeGreaterThanOrEqual(2);
+          expect(Math.abs(Number(shown) - limit), words).toBeLessThan(0.5 * 10 ** -decimals + SAME);
         },
       ),
       { numRuns: DRAWN, endOnFailure: true },
@@ -87,7 +90,7 @@ it(
 it('with a closed throttle and drag the amount counts both, as the bike slows by both', () => {
   let held = 0;
   fc.assert(
-    fc.property(likelyBike, likelySprings, ({ bike, setup }, { springs, brake }) => {
+    fc.property(softBike, likelySprings, ({ bike, setup }, { springs, brake }) => {
       const parts = machine(bike, setup);
       const sprung = parts.ok ? sprungMachine(parts, springs, brake) : parts;
       if (!sprung.ok) return;

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
 import type { Bike, HousingMount } from '../../src/core/parts/bike.ts';
+import { rotate, type Point } from '../../src/core/plane/point.ts';
 import { crossing } from '../../src/core/plane/line.ts';
 import { brakeAntiRise } from '../../src/core/readings/brake-anti-rise.ts';
 import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
@@ -11,6 +12,7 @@ import { engineBrakingSlopeOf } from '../../src/core/standing/drive-slopes.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { torqueArmLine } from '../../src/scene/construction/squat-construction.ts';
+import { circleCrossings } from '../support/circle-crossings.ts';
 import { settledByEngine } from '../support/engine-bike.ts';
 import { loadWithoutSpring } from '../support/free-bodies.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
@@ -53,7 +55,66 @@ function loadCutFree(on: Stance, along: number): number {
   );
 }
 
+/** Half the swing over which the path is measured, radians: its square and the rounding over it are both below 1e-8. */
+const SWING = 1e-5;
+/** So much of a slope the path may differ by. */
+const BY_WORK = 1e-6;
+/** Beyond this the bolts lie nearly in line with the arm, where a swing turns the housing by far more than itself. */
+const STEEP = 5;
+
+/**
+ * Slope of the ground force that does no work while frame and shaft are held and the arm swings: the wheel then turns
+ * with its housing, and the force is square to the path of the tyre's lowest point. Null where the bolts do not reach.
+ */
+function slopeByWork(on: Stance): number | null {
+  const line = torqueArmLine(on);
+  if (line === null) throw new Error('no torque arm');
+  const { pivot } = on.pose;
+  const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+  const boltRadius = apart(line.from, on.rearAxle);
+  const armLength = apart(line.from, line.to);
+  const lowest = (by: number): Point | null => {
+    const axle = turned(on.rearAxle, pivot, by);
+    const [bolt] = circleCrossings(
+      { centre: axle, radius: boltRadius },
+      { centre: line.to, radius: armLength },
+    ).sort((a, b) => apart(a, line.from) - apart(b, line.from));
+    if (bolt === undefined) return null;
+    const housing =
+      Math.atan2(bolt.y - axle.y, bolt.x - axle.x) -
+      Math.atan2(line.from.y - on.rearAxle.y, line.from.x - on.rearAxle.x);
+    const radius = on.rearAxle.y;
+    return { x: axle.x + radius * Math.sin(housing), y: axle.y - radius * Math.cos(housing) };
+  };
+  const [up, down] = [lowest(-SWING), lowest(SWING)];
+  return up === null || down === null ? null : -(down.x - up.x) / (down.y - up.y);
+}
+
+function turned(p: Point, about: Point, by: number): Point {
+  const { x, y } = rotate({ x: p.x - about.x, y: p.y - about.y }, by);
+  return { x: about.x + x, y: about.y + y };
+}
+
 describe('a shaft with a torque arm', () => {
+  it('has a squat line square to the path of the patch with frame and shaft held', () => {
+    let compared = 0;
+    fc.assert(
+      fc.property(random, ({ made: { bike, setup, travel }, x, y, boltRadius, shorter }) => {
+        const armLength = bike.swingarm.length + x + shorter;
+        const parts = machine(onTorqueArm(bike, { armAnchor: { x, y }, boltRadius, armLength }), setup);
+        const on = parts.ok ? stance(parts, travel) : parts;
+        if (!on.ok) return;
+        const slope = on.swingarmSlope + on.chainSlope;
+        const work = Math.abs(slope) < STEEP ? slopeByWork(on) : null;
+        if (work === null) return;
+        compared++;
+        expect(Math.abs(work - slope)).toBeLessThan(BY_WORK * Math.max(1, slope ** 2));
+      }),
+      { numRuns: cases(600) },
+    );
+    expect(compared).toBeGreaterThan(cases(150));
+  });
+
   it('has the squat line that wheel, housing and arm cut free give, the same on the gas and with the throttle closed', () => {
     const seen = { most: 0, crossed: 0, stood: 0 };
     fc.assert(

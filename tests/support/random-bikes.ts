@@ -133,6 +133,21 @@ export const likelyBike: fc.Arbitrary<RandomBike> = fc
     travel: { front: setup.frontTravelUsed, rear: setup.rearTravelUsed },
   }));
 
+const giving = fc.option(between(90, 400));
+const measuredUnder = fc.oneof(fc.constant(0), between(0, 130));
+
+/** The same with tyres that give: at either end or both, measured free or under a load. */
+export const softBike: fc.Arbitrary<RandomBike> = fc
+  .record({ likely: likelyBike, front: giving, rear: giving, under: measuredUnder })
+  .map(({ likely: { bike, ...rest }, front, rear, under }) => ({
+    ...rest,
+    bike: {
+      ...bike,
+      frontWheel: { ...bike.frontWheel, tyreRate: front, tyreMeasuredUnder: under },
+      rearWheel: { ...bike.rearWheel, tyreRate: rear, tyreMeasuredUnder: under },
+    },
+  }));
+
 const ABSURD = [
   NaN,
   Infinity,
@@ -205,7 +220,7 @@ const seldom = <T>(absurd: fc.Arbitrary<T>): fc.Arbitrary<T | null> =>
 /** Bikes with up to four numbers, a table or a tyre made absurd, in places drawn at random. */
 export const absurdBike: fc.Arbitrary<RandomBike> = fc
   .record({
-    likely: likelyBike,
+    likely: softBike,
     wrongs: fc.array(
       fc.tuple(fc.nat(), fc.oneof(fc.constantFrom(...ABSURD), fc.double(), between(-2000, 2000))),
       {

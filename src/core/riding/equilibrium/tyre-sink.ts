@@ -36,8 +36,9 @@ export function standOnTyres<T extends Loaded>(
     const machine: Machine = { ...sprung.machine, frontRadius, rearRadius };
     const stood = stand({ ...sprung, machine }, before);
     if (!stood.ok) return stood;
-    const front = sinkOf(tyres.front, stood.loads.frontLoad);
-    const rear = sinkOf(tyres.rear, stood.loads.rearLoad);
+    const { frontLoad, rearLoad } = stood.loads;
+    const front = sinkOf(tyres.front, frontLoad, rearLoad);
+    const rear = sinkOf(tyres.rear, rearLoad, frontLoad);
     const nextFront = tyres.front.freeRadius - front;
     const nextRear = tyres.rear.freeRadius - rear;
     miss = Math.max(Math.abs(nextFront - frontRadius), Math.abs(nextRear - rearRadius));
@@ -53,6 +54,12 @@ export function standOnTyres<T extends Loaded>(
   return refuse('notConverged', { found: miss, limit: TOLERANCE });
 }
 
-function sinkOf({ rate }: TyreGive, load: number): number {
-  return rate === null ? 0 : Math.max(0, load) / rate;
+/**
+ * How far a tyre sinks under its load, mm. While the ground would have to pull the other wheel down, this one is given
+ * more than the whole bike: that wheel lifts before, so the tyre goes no further than its sidewall here.
+ */
+function sinkOf({ rate, sidewall }: TyreGive, load: number, otherLoad: number): number {
+  if (rate === null) return 0;
+  const sink = Math.max(0, load) / rate;
+  return otherLoad < 0 ? Math.min(sink, Math.max(0, sidewall)) : sink;
 }
