@@ -11,13 +11,17 @@ import { saveDocument } from '../../src/document/save-document.ts';
 import { saveSheet } from '../../src/document/save-sheet.ts';
 import { NOTES } from '../../src/document/sheet-notes.ts';
 import { correctNote, newSheet } from '../../src/document/sheet.ts';
+import { lessonJsonSchema } from '../../src/document/schema/lesson-json-schema.ts';
 import { sheetJsonSchema } from '../../src/document/schema/sheet-json-schema.ts';
+import { LESSONS } from '../../src/lessons/all-lessons.ts';
+import { saveLesson } from '../../src/lessons/save-lesson.ts';
 import { publishedSchema, schemaFaults } from '../support/schema-faults.ts';
 
 const PUBLISHED = [
   { file: new URL('../../static/sidestance-bike.schema.json', import.meta.url), made: documentJsonSchema },
   { file: new URL('../../static/sidestance-sheet.schema.json', import.meta.url), made: sheetJsonSchema },
   { file: new URL('../../static/sidestance-bikes.schema.json', import.meta.url), made: bikesJsonSchema },
+  { file: new URL('../../static/sidestance-lesson.schema.json', import.meta.url), made: lessonJsonSchema },
   { file: new URL('../../static/sidestance-measure.schema.json', import.meta.url), made: measureJsonSchema },
 ] as const;
 
@@ -81,4 +85,16 @@ it('the published schema of several bikes takes no file that opening one refuses
       '.bikes[1].sheets[0].sheet.format: "other" is not sidestance-sheet',
     ]),
   );
+});
+
+it('what the program writes of a lesson follows its published schema, which takes no step that opening one leaves out', () => {
+  const schema = publishedSchema('sidestance-lesson.schema.json');
+  const [{ bike, setup }] = DEMO_BIKES;
+  for (const lesson of LESSONS)
+    for (const asSet of [null, { bike, setup }])
+      expect(schemaFaults(JSON.parse(saveLesson({ lesson, asSet })), schema)).toEqual([]);
+  const [lesson] = LESSONS;
+  const broken = JSON.parse(saveLesson({ lesson, asSet: null })) as { steps: { state: string }[] };
+  broken.steps[0].state = 'flying';
+  expect(schemaFaults(broken, schema)).toHaveLength(1);
 });

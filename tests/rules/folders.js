@@ -194,14 +194,14 @@ export const folders = [
   row(
     'document/schema',
     'the published JSON schemas of what is saved',
-    'a schema describes the fields of a document; the page has no use for it',
-    { values: [...documents, ...savedFields], types: core },
+    'a schema describes the fields of a document or of a lesson; the page has no use for it',
+    { values: [...documents, 'lessons', ...core] },
   ),
   row(
     'lessons',
-    'one lesson a file, as data',
+    "one lesson a file, as data; a trainer's own, made, saved and opened",
     'a lesson is data that runs on any bike; what it says of this one is computed and worded below it',
-    { values: [...documents, 'words', ...core] },
+    { values: [...documents, 'words', ...core], packages: ['valibot'] },
   ),
   row(
     'sayings',

@@ -20,6 +20,7 @@ const ENTRIES = [
   'src/commands/measure.ts',
   'src/document/schema/bikes-json-schema.ts',
   'src/document/schema/json-schema.ts',
+  'src/document/schema/lesson-json-schema.ts',
   'src/document/schema/sheet-json-schema.ts',
 ];
 

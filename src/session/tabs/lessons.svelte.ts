@@ -2,6 +2,7 @@
 import { trialFigure, tryOut, type NoTrial, type Tried, type Way } from '../../core/effects/trial.ts';
 import type { TrialFigure } from '../../core/effects/trial-figure.ts';
 import { axleHeld, turned, type AsSet, type NoTurn } from '../../core/effects/turn.ts';
+import type { Bike } from '../../core/parts/bike.ts';
 import { metricReading } from '../../core/readings/metric-reading.ts';
 import type { Reading } from '../../core/readings/reading.ts';
 import type { NoStand } from '../../core/riding/no-stand.ts';
@@ -81,6 +82,8 @@ export class Lessons {
     }));
   });
 
+  /** The bike that the lesson runs on. */
+  readonly bike: Bike = $derived.by(() => (this.#begunOn ?? this.#bench.session.document).bike);
   readonly now: RunStep | null = $derived(this.steps[this.at] ?? null);
   readonly isLooked: boolean = $derived(this.looked[this.at] ?? false);
   readonly prediction: Prediction | null = $derived(this.predictions[this.at] ?? null);
@@ -164,9 +167,9 @@ export class Lessons {
     );
   }
 
-  /** Begins a lesson on a copy of the bike on the page. */
-  begin(lesson: Lesson): void {
-    const { bike, setup } = this.#bench.session.document;
+  /** Begins a lesson on a copy of the bike given, or of the one on the page. */
+  begin(lesson: Lesson, asSet: AsSet | null = null): void {
+    const { bike, setup } = asSet ?? this.#bench.session.document;
     this.#begunOn = axleHeld({ bike, setup });
     this.running = lesson;
     const places = lesson.steps.length + 1;
