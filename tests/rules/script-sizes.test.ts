@@ -61,12 +61,14 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * that lies on its slider with the wheel hanging are 1.1. A bar tight chain, which the page warns of, shares its search with
  * Chain in a file apart, and a shorter shock, what a pair does to the axle and the main reasons of a mechanism: 2.5 in all.
  *
+ * A trainer's own lessons, with their form and their file, are 8.8 of all scripts and come late.
+ *
  * What the first sight gave back counts with each panel that uses it: the field of a tyre's size with Tape, what is asked of
  * a chain with Chain, 3 at most.
  *
  * Pictures that are very large, moving or see-through, and what is said of them, are 0.7 of all scripts and come with the photo.
  */
-const CEILINGS = { firstSight: 141.4, all: 469.9, panel: 29.7 };
+const CEILINGS = { firstSight: 141.4, all: 478.8, panel: 29.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

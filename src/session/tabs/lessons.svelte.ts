@@ -17,7 +17,7 @@ import { BikeSession } from '../bike-session.svelte.ts';
 import { Drawing } from '../drawing.svelte.ts';
 import { mixPlain } from './mix-plain.ts';
 import type { PreferenceData } from '../preferences.svelte.ts';
-import { setupBetween } from './projector.svelte.ts';
+import { setupBetween } from './setup-between.ts';
 import { SideView } from '../side-view.svelte.ts';
 import type { Stood } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';

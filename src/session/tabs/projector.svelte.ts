@@ -1,15 +1,13 @@
 /** What the projector shows: the bike on its way from the baseline to how it stands now, with the readings chosen. */
 import { driveNoun } from '../../core/parts/drive-noun.ts';
-import { adjusterOf } from '../../core/adjusters/all-adjusters.ts';
-import type { AdjusterKey, Setup } from '../../core/adjusters/setup.ts';
 import { metricReading } from '../../core/readings/metric-reading.ts';
-import { QUANTITIES } from '../../core/units/all-quantities.ts';
 import { bikeExtent } from '../../scene/extent.ts';
 import { whyStory } from '../../words/why-words.ts';
 import { CloseUps } from '../close-ups.svelte.ts';
 import { Drawing } from '../drawing.svelte.ts';
 import { mixPlain } from './mix-plain.ts';
 import { Reasons } from './reasons.svelte.ts';
+import { setupBetween } from './setup-between.ts';
 import { SideView } from '../side-view.svelte.ts';
 import type { PreferenceData } from '../preferences.svelte.ts';
 import type { ReadingRow, Stood } from '../standing.svelte.ts';
@@ -122,17 +120,4 @@ export class Projector {
     const round = passedMs % (2 * REST_MS + WAY_MS);
     this.part = Math.min(1, Math.max(0, (round - REST_MS) / WAY_MS));
   }
-}
-
-/** Teeth and links come whole: those of the nearer end. */
-export function setupBetween(from: Setup, to: Setup, part: number): Setup {
-  const near = part < 0.5 ? from : to;
-  const mixed = mixPlain(from, to, part);
-  const counted = (Object.keys(near) as AdjusterKey[]).filter((key) => isCounted(key));
-  return { ...mixed, ...Object.fromEntries(counted.map((key) => [key, near[key]])) };
-}
-
-function isCounted(key: AdjusterKey): boolean {
-  const adjuster = adjusterOf(key);
-  return 'quantity' in adjuster && QUANTITIES[adjuster.quantity].counted !== null;
 }
