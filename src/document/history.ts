@@ -1,5 +1,6 @@
 /** Undo and redo without limit, as immutable steps between documents. */
 import type { BikeDocument } from './document.ts';
+import type { EditReason } from './edits.ts';
 import { sameValue } from './same-document.ts';
 
 /** A change that was made, in words such as "Shock length", and the document on its other side. */
@@ -14,6 +15,8 @@ export interface History {
   readonly present: BikeDocument;
   /** The next to redo last; each holds the document after its change. */
   readonly future: readonly Step[];
+  /** Why nothing can be changed on this bike; left out where it can. */
+  readonly locked?: EditReason;
 }
 
 export function beginHistory(present: BikeDocument): History {

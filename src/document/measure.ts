@@ -56,18 +56,30 @@ const key = v.pipe(v.string(), v.maxLength(LONGEST_KEY));
 const typed = v.pipe(v.string(), v.maxLength(LONGEST_FIGURE));
 const between = (least: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(LARGEST_LENGTH));
 
+/** What a row means where it leaves a value out. */
+export const ROW_DEFAULTS = {
+  parts: [],
+  otherState: null,
+  unit: '',
+  sd: null,
+  outOfPlane: 0,
+  fromOther: false,
+  off: false,
+  note: '',
+} as const satisfies Partial<KeptRow>;
+
 const row: v.GenericSchema<unknown, KeptRow> = v.object({
   kind: key,
   parts: v.optional(v.pipe(v.array(key), v.maxLength(MOST_PARTS)), []),
   state: key,
-  otherState: v.optional(v.nullable(key), null),
+  otherState: v.optional(v.nullable(key), ROW_DEFAULTS.otherState),
   figure: typed,
-  unit: v.optional(typed, ''),
-  sd: v.optional(v.nullable(between(LEAST_SD)), null),
-  outOfPlane: v.optional(between(0), 0),
-  fromOther: v.optional(v.boolean(), false),
-  off: v.optional(v.boolean(), false),
-  note: v.optional(v.pipe(v.string(), v.maxLength(LONGEST_ABOUT)), ''),
+  unit: v.optional(typed, ROW_DEFAULTS.unit),
+  sd: v.optional(v.nullable(between(LEAST_SD)), ROW_DEFAULTS.sd),
+  outOfPlane: v.optional(between(0), ROW_DEFAULTS.outOfPlane),
+  fromOther: v.optional(v.boolean(), ROW_DEFAULTS.fromOther),
+  off: v.optional(v.boolean(), ROW_DEFAULTS.off),
+  note: v.optional(v.pipe(v.string(), v.maxLength(LONGEST_ABOUT)), ROW_DEFAULTS.note),
 });
 
 /** What the published schema says of the sheet, beside its setup. */

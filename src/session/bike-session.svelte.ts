@@ -1,5 +1,5 @@
 /** The bike on the page: its history, and the draft that a drag or a turning adjuster shows before it is committed. */
-import type { Result } from '../core/numeric/result.ts';
+import { fail, type Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { EditReason } from '../document/edits.ts';
 import { beginHistory, commit, redo, redoLabel, undo, undoLabel, type History } from '../document/history.ts';
@@ -15,6 +15,8 @@ export interface BikeListener {
   /** Another bike has taken the page. */
   readonly opened?: () => void;
 }
+
+type Edit = (from: BikeDocument) => Result<BikeDocument, EditReason>;
 
 export class BikeSession {
   history = $state.raw<History>() as History;
@@ -63,9 +65,14 @@ export class BikeSession {
     for (const { done } of this.#listeners) done?.(act);
   }
 
+  #edit(edit: Edit): Result<BikeDocument, EditReason> {
+    const { locked, present } = this.history;
+    return locked === undefined ? edit(present) : fail(locked);
+  }
+
   /** Shows an edit made on the committed bike, without an undo entry. */
-  preview(edit: (from: BikeDocument) => Result<BikeDocument, EditReason>): void {
-    const edited = edit(this.history.present);
+  preview(edit: Edit): void {
+    const edited = this.#edit(edit);
     this.refusal = edited.ok ? null : edited.reason.sentence;
     if (edited.ok) this.draft = edited.value;
     this.#show();
@@ -73,8 +80,8 @@ export class BikeSession {
   }
 
   /** Commits an edit made on the committed bike as one undo entry; one that changes nothing leaves none. */
-  commit(edit: (from: BikeDocument) => Result<BikeDocument, EditReason>, label: string): void {
-    const edited = edit(this.history.present);
+  commit(edit: Edit, label: string): void {
+    const edited = this.#edit(edit);
     this.draft = null;
     this.refusal = edited.ok ? null : edited.reason.sentence;
     this.#turnTo(edited.ok ? commit(this.history, edited.value, label) : this.history, label);

@@ -72,6 +72,8 @@ export interface PreferenceData {
   readonly variants: readonly PinnedText[];
   /** Sheets kept since all bikes were last saved to a file. */
   readonly sheetsSinceCopy: number;
+  /** Where others reach this page, for links to a bike; empty for the address that it has here. */
+  readonly publicAddress: string;
 }
 
 export const FIRST_PREFERENCES: PreferenceData = {
@@ -98,6 +100,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   sheetDraft: null,
   variants: [],
   sheetsSinceCopy: 0,
+  publicAddress: '',
 };
 
 export class Preferences {

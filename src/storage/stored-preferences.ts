@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { LONGEST_ABOUT } from '../document/fields/bounds.ts';
 import { MOST_FURTHER } from '../document/open-sheet.ts';
 import { LARGEST_TEXT } from '../document/json/read-json.ts';
+import { LONGEST_ADDRESS, readAddress } from './public-address.ts';
 
 const rates = v.pipe(v.array(v.pipe(v.number(), v.minValue(0), v.maxValue(1e4))), v.maxLength(100));
 
@@ -53,6 +54,11 @@ const fields = {
     v.maxLength(MOST_PINNED),
   ),
   sheetsSinceCopy: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+  publicAddress: v.pipe(
+    v.string(),
+    v.maxLength(LONGEST_ADDRESS),
+    v.check((address) => address === '' || readAddress(address) === address),
+  ),
   /** The bike that was open last, by its id in the store. */
   lastBike: v.pipe(v.string(), v.maxLength(100)),
 };

@@ -111,9 +111,9 @@ export class Keeping {
     this.#store?.close();
   }
 
-  /** A copy of a bike becomes a new one of the user's own; it is stored once it is changed. */
-  async startWith(document: BikeDocument): Promise<void> {
-    const found = { history: beginHistory(document), id: newId(), revision: null, kept: true, message: null };
+  /** A copy of a bike becomes a new one of the user's own; it is stored once it is changed, so never where its history is locked. */
+  async startWith(document: BikeDocument, history = beginHistory(document)): Promise<void> {
+    const found = { history, id: newId(), revision: null, kept: true, message: null };
     await this.#turnTo(async () => found);
   }
 
@@ -162,7 +162,9 @@ export class Keeping {
   /** Stores the bike on the page now, changed or not, so that something can be kept beside it; its id, or null where it could not. */
   async keepNow(): Promise<string | null> {
     const { bikeId } = this;
-    if (bikeId === null || this.#autosave === null) return null;
+    const { locked } = this.#bench.session.history;
+    if (locked !== undefined) this.message = errorMessage(locked.sentence);
+    if (bikeId === null || this.#autosave === null || locked !== undefined) return null;
     if (this.#autosave.revision === null || this.#autosave.hasUnsaved) {
       this.#autosave.change(this.#bench.session.history.present);
       await this.#autosave.flush();

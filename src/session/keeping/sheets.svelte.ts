@@ -119,7 +119,11 @@ export class Sheets {
     if (!isDay(day)) return this.#refuse('The day must be a day of the calendar, such as 2026-11-26.');
     const { bike, setup } = this.#bench.session.history.present;
     const bikeId = await this.#keeping.keepNow();
-    if (bikeId === null) return this.#refuse('The bike could not be stored, and so neither could its sheet.');
+    if (bikeId === null)
+      return this.#refuse(
+        this.#bench.session.history.locked?.sentence ??
+          'The bike could not be stored, and so neither could its sheet.',
+      );
     const readings = readingsByState(bike, setup);
     const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings });
     if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
