@@ -22,7 +22,7 @@ const RIM_WIDTH = 14;
 const MARK_RADIUS = 9;
 const MARK_DOT = 3;
 /** Photographic noise, levels of grey (1 σ). */
-const NOISE = 3;
+export const LIGHT_NOISE = 3;
 
 /** From 0 to 1 as a distance passes zero, over about one pixel and a half. */
 const step = (px: number): number => {
@@ -89,7 +89,7 @@ export function renderedPhoto(
     widthPx,
     heightPx,
     light: Uint8Array.from(levels, (level) =>
-      Math.min(255, Math.max(0, Math.round(level + NOISE * normal()))),
+      Math.min(255, Math.max(0, Math.round(level + LIGHT_NOISE * normal()))),
     ),
   };
 }
