@@ -5,6 +5,7 @@ import { LateKeeping } from '../session/keeping/late-keeping.svelte.ts';
 import { Workbench } from '../session/workbench.svelte.ts';
 import '../ui/page/tokens.css';
 import '../ui/page/base.css';
+import { KEPT, lateNotices } from '../ui/page/late-panels.svelte.ts';
 import App from './App.svelte';
 
 const target = document.getElementById('app');
@@ -12,7 +13,12 @@ if (target === null) throw new Error('The page has no element "app" to stand in.
 
 const bench = new Workbench(FIRST_DEMO);
 const late = new LateKeeping(async () => {
-  const { Keeping } = await import('../session/keeping/keeping.svelte.ts');
+  // Nothing is kept while nothing can be told of it: the one is fetched with the other.
+  const [{ Keeping }] = await Promise.all([
+    import('../session/keeping/keeping.svelte.ts'),
+    lateNotices.load(KEPT),
+  ]);
+  if (lateNotices.hasFailed(KEPT)) throw new Error('What keeping tells could not be fetched.');
   const keeping = new Keeping(bench, FIRST_DEMO);
   void keeping.begin();
   return keeping;

@@ -61,7 +61,7 @@ export const latePanels = new LatePanels<Component<PanelProps>>([
   ...otherTabs,
 ]);
 
-export interface BikesDialogProps {
+export interface DialogProps {
   readonly bench: Workbench;
   readonly keeping: Keeping;
   readonly open: boolean;
@@ -71,9 +71,13 @@ export interface BikesDialogProps {
 /** The key of the list of bikes. */
 export const BIKES = 'bikes';
 
+/** The key of what sends a bike. */
+export const SEND = 'send';
+
 /** What opens over the page, fetched after the panels. */
-export const lateDialogs = new LatePanels<Component<BikesDialogProps>>([
+export const lateDialogs = new LatePanels<Component<DialogProps>>([
   { key: BIKES, load: () => import('../bikes/bikes-dialog.svelte') },
+  { key: SEND, load: () => import('../send/send-dialog.svelte') },
 ]);
 
 export interface ProjectorProps {
@@ -129,11 +133,15 @@ export interface NoticeProps {
 /** The key of what keeps the page on the device. */
 export const OFFLINE = 'offline';
 
+/** The key of what keeping tells. */
+export const KEPT = 'kept';
+
 /** The key of what takes files dropped on the page. */
 export const DROP = 'drop';
 
-/** What takes dropped files, and what puts the page down on the device, after all parts that a person may ask for. */
+/** What keeping tells, what takes dropped files, and what puts the page down on the device, after all parts that a person may ask for. */
 export const lateNotices = new LatePanels<Component<NoticeProps>>([
+  { key: KEPT, load: () => import('./kept-notices.svelte') },
   { key: DROP, load: () => import('./file-drop.svelte') },
   { key: OFFLINE, load: () => import('./offline-notice.svelte') },
 ]);

@@ -1,0 +1,76 @@
+/** A bike sent in a link: made on one machine, opened on another beside that one's own bike, kept there, or left again. */
+import { expect, test } from '@playwright/test';
+import { savedText } from './support/bike-document.ts';
+import { bikeRows, expectBike, openBikes } from './support/bikes.ts';
+import { expectKeptFork } from './support/kept.ts';
+import { field, FRONT_HEIGHT, readings, REAR_HEIGHT, startDemo, typeInto } from './support/panels.ts';
+import { openPage } from './support/side-view.ts';
+
+test('a link opens the same bike to the last digit on another machine, whose own bike stays as it is', async ({
+  page,
+  browser,
+}) => {
+  await openPage(page);
+  await startDemo(page, 'Twin-shock roadster');
+  await typeInto(page, REAR_HEIGHT, '3.75');
+  await typeInto(page, FRONT_HEIGHT, '8');
+  const sent = { file: await savedText(page), readings: await readings(page).innerText() };
+
+  await page.getByRole('banner').getByRole('button', { name: 'Send' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Send' });
+  // The test's own server is on this machine, and so is the link until a public address is typed.
+  await expect(dialog.getByRole('alert')).toContainText('opens only on this machine');
+  const address = dialog.getByLabel('The shop’s public address');
+  await address.fill('javascript:alert(1)');
+  await address.press('Tab');
+  await expect(dialog.getByText('That is no address of a web page.')).toBeVisible();
+  await address.fill('bikes.example.com/shop/?x=1#y');
+  await address.press('Tab');
+  await expect(address).toHaveValue('https://bikes.example.com/shop/');
+  await expect(dialog.getByRole('alert')).toBeHidden();
+  const link = dialog.getByLabel(/^Link, \d+ characters$/);
+  await expect(link).toHaveValue(/^https:\/\/bikes\.example\.com\/shop\/#bike=/);
+  expect((await link.inputValue()).length).toBeLessThanOrEqual(2000);
+  const fragment = (await link.inputValue()).replace(/^[^#]+/, '');
+
+  const other = await browser.newContext();
+  const there = await other.newPage();
+  await openPage(there);
+  await typeInto(there, FRONT_HEIGHT, '9');
+  await expectKeptFork(there, 9);
+  // Pasted behind the address of a page that is open already.
+  await there.evaluate((bike) => (location.hash = bike), fragment.slice(0, -30));
+  const damaged = there.getByRole('alert').filter({ hasText: 'The link is cut off or damaged' });
+  await expect(damaged).toBeVisible();
+  await expectBike(there, 'Road sport, as delivered');
+  await damaged.getByRole('button', { name: 'Dismiss' }).click();
+  expect(new URL(there.url()).hash).toBe('');
+  await there.evaluate((length) => (location.hash = `bike=1.${'a'.repeat(length)}`), 1_000_000);
+  await expect(there.getByRole('alert').filter({ hasText: '1000008 characters' })).toBeVisible();
+
+  await there.goto(`/${fragment}`);
+  await there.reload();
+  await expectBike(there, 'Twin-shock roadster');
+  const notice = there.getByRole('status').filter({ hasText: 'came in a link' });
+  await expect(notice).toContainText('Your own bike “Road sport, as delivered” is as you left it.');
+  expect(await savedText(there)).toBe(sent.file);
+  expect(await readings(there).innerText()).toBe(sent.readings);
+  await typeInto(there, FRONT_HEIGHT, '2');
+  await expect(there.getByRole('alert').filter({ hasText: 'Keep a copy to change it' })).toBeVisible();
+  await expect(field(there, FRONT_HEIGHT)).toHaveValue(/^8/);
+  await expectKeptFork(there, 9);
+
+  await notice.getByRole('button', { name: 'Back to my bike' }).click();
+  await expectBike(there, 'Road sport, as delivered');
+  await expect(field(there, FRONT_HEIGHT)).toHaveValue(/^9/);
+  await expect.poll(() => new URL(there.url()).hash).toBe('');
+
+  await there.evaluate((bike) => (location.hash = bike), fragment);
+  await notice.getByRole('button', { name: 'Keep a copy' }).click();
+  await expect(there.getByRole('status').filter({ hasText: 'is among your bikes now' })).toBeVisible();
+  await typeInto(there, FRONT_HEIGHT, '2');
+  await expectKeptFork(there, 2);
+  await openBikes(there);
+  await expect(bikeRows(there)).toHaveText([/Twin-shock roadster/, /Road sport, as delivered/]);
+  await other.close();
+});
