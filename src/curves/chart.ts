@@ -121,7 +121,8 @@ function curvesIn(field: ChartField, set: CurveSet, style: NumberStyle, textPx: 
   const signs: MarkShape[] = [];
   const wanted: WantedLabel[] = [];
   const [first, ...others] = set.curves;
-  if (first.place !== null && first.place >= set.from && first.place <= set.to) {
+  const isPresent = first.of === 'now';
+  if (isPresent && first.place !== null && first.place >= set.from && first.place <= set.to) {
     const xPx = xAxis.px(first.place);
     lines.push(chartLine('curveCursor', [at(xPx, topPx), at(xPx, bottomPx)]));
   }
@@ -131,7 +132,7 @@ function curvesIn(field: ChartField, set: CurveSet, style: NumberStyle, textPx: 
     const { name, place, value } = placed;
     if (place === null || typeof value !== 'number' || place < set.from || place > set.to) continue;
     const here = field.place(place, value);
-    const isNow = placed === first;
+    const isNow = isPresent && placed === first;
     signs.push(
       isNow ? { ...chartMark('curveMark', sign, here), radiusPx: NOW_RADIUS } : chartMark(role, sign, here),
     );

@@ -14,7 +14,7 @@ import type { CurveAxis, NamedAxis } from './curve-axes.ts';
 /** A bike with how it stands, or why it does not, and how its curve is drawn and called. */
 export interface CurveSource {
   readonly name: string;
-  readonly of: 'now' | 'baseline' | 'kept' | 'state';
+  readonly of: CurveInWords['of'];
   /** Which of the ways to draw a line beside the present one it has, from 0; null for the present one and the baseline. */
   readonly slot: number | null;
   readonly bike: Bike;

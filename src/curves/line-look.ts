@@ -21,10 +21,19 @@ const BESIDE: readonly LineLook[] = [
   { role: 'curveBeside6', sign: 'cross' },
 ];
 
+/** For setups laid side by side, on the side view and on charts alike. */
+const COMPARED: readonly LineLook[] = [
+  { role: 'compared1', sign: 'ring' },
+  { role: 'compared2', sign: 'square' },
+  { role: 'curveBeside5', sign: 'triangle' },
+  { role: 'curveBeside4', sign: 'diamond' },
+];
+
 /** As many lines beside the present one and the baseline as a reader can tell apart. */
 export const MOST_BESIDE = BESIDE.length;
 
 export function lookOf({ of, slot }: Pick<PlacedCurve, 'of' | 'slot'>): LineLook {
+  if (of === 'compared') return COMPARED[(slot ?? 0) % COMPARED.length];
   if (slot !== null) return BESIDE[slot % BESIDE.length];
   return of === 'baseline' ? BASELINE : NOW;
 }

@@ -13,7 +13,7 @@ import { listAll } from './list-all.ts';
 /** A curve with where its bike stands on it, in metric units. */
 export interface PlacedCurve {
   readonly name: string;
-  readonly of: 'now' | 'baseline' | 'kept' | 'state';
+  readonly of: 'now' | 'baseline' | 'kept' | 'state' | 'compared';
   readonly curve: Curve;
   /** The name of an earlier curve that is the same line; null when there is none. */
   readonly under: string | null;
@@ -68,10 +68,10 @@ function turnsOf(points: readonly { readonly x: number; readonly y: number }[]):
   return turns;
 }
 
-/** The course of the present curve in one sentence, for someone who does not see it. */
+/** The course of the first curve in one sentence, for someone who does not see it. */
 export function courseWords(set: CurveSet, style: NumberStyle): string {
   const { reading, axis } = set;
-  const [{ curve, place, value }] = set.curves;
+  const [{ curve, place, value, of }] = set.curves;
   const y = (metric: number): string => writeNumber(metric, reading.quantity, style).text;
   const stepsOfY = (metric: number): number => shownSteps(metric, reading.quantity, style);
   const x = (metric: number): string => writeNumber(metric, axis.quantity, style).text;
@@ -79,7 +79,8 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
     const found = curve.y[i];
     return typeof found === 'number' ? [{ x: at, y: found }] : [];
   });
-  const now = typeof value === 'number' && place !== null ? ` Now ${y(value)} at ${x(place)}.` : '';
+  const here = of === 'compared' ? 'It stands at' : 'Now';
+  const now = typeof value === 'number' && place !== null ? ` ${here} ${y(value)} at ${x(place)}.` : '';
   if (points.length === 0) return `There is no figure along this line.${now}`;
   const turns = turnsOf(points);
   const [begin, ...rest] = turns;
@@ -95,7 +96,10 @@ export function courseWords(set: CurveSet, style: NumberStyle): string {
 /** Where and why curves stop short of the axis or have gaps, and which lie under one another. */
 export function chartNotes(set: CurveSet, drive: DriveNoun, style: NumberStyle): string[] {
   const [first, ...others] = set.curves;
-  const notes = notesOf(first, set, drive, style);
+  const own = notesOf(first, set, drive, style);
+  const notes = first.of === 'compared' ? own.map((note) => `${first.name}: ${note}`) : own;
+  if (first.of === 'compared' && first.noStand !== null)
+    notes.push(`${first.name}: cannot stand like this. ${noStandWords(first.noStand, drive, style)}`);
   for (const other of others.filter(({ under }) => under === null)) {
     notes.push(
       ...notesOf(other, set, drive, style)
@@ -108,7 +112,9 @@ export function chartNotes(set: CurveSet, drive: DriveNoun, style: NumberStyle):
   for (const { name } of set.curves) {
     const same = others.filter(({ under }) => under === name).map((other) => other.name);
     if (same.length > 0)
-      notes.push(`${listAll(same)}: the same line${name === first.name ? '' : ` as ${name}`}.`);
+      notes.push(
+        `${listAll(same)}: the same line${first.of === 'now' && name === first.name ? '' : ` as ${name}`}.`,
+      );
   }
   return notes;
 }

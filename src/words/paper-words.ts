@@ -27,7 +27,8 @@ export interface ReadingPrinted {
 
 const NO_NUMBER = '–';
 
-function written(reading: Reading, on: StandingBike | null, style: NumberStyle): string {
+/** What a bike reads, as it is written; a dash where it does not stand or has no number. */
+export function writeReading(reading: Reading, on: StandingBike | null, style: NumberStyle): string {
   const value = on === null ? null : metricReading(reading, on);
   return typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : NO_NUMBER;
 }
@@ -42,13 +43,14 @@ export function readingsPrinted(
   return readings.map((reading) => ({
     key: reading.key,
     label: reading.label,
-    before: written(reading, before, style),
-    now: written(reading, now, style),
-    change: changeWords(reading, before, now, style),
+    before: writeReading(reading, before, style),
+    now: writeReading(reading, now, style),
+    change: writeReadingChange(reading, before, now, style),
   }));
 }
 
-function changeWords(
+/** The change of a reading as it is written, signed and with its word; "same" for equal figures, empty where one is missing. */
+export function writeReadingChange(
   reading: Reading,
   before: StandingBike | null,
   now: StandingBike | null,
@@ -88,7 +90,7 @@ export function stepsPrinted(
         ({ key, label, from: was, to }) =>
           `${label} ${was} → ${to}${counted(key, before, setup, bike, style)}`,
       );
-    return { turns, readings: readings.map((reading) => written(reading, on, style)) };
+    return { turns, readings: readings.map((reading) => writeReading(reading, on, style)) };
   });
 }
 

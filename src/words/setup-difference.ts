@@ -29,10 +29,15 @@ export function settingDifferences(
 }
 
 /** Where an adjuster stands, such as "3.0 mm" or a tyre's size code. */
-export function settingWords(adjuster: NamedAdjuster, setup: Setup, style: NumberStyle): string {
+export function settingWords(
+  adjuster: NamedAdjuster,
+  setup: Setup,
+  style: NumberStyle,
+  extraDigits = 0,
+): string {
   if (adjuster.holds === 'tyre') return tyreWords(setup[adjuster.key], style);
   const value = setup[adjuster.key];
-  return value === null ? 'none' : writeNumber(value, adjuster.quantity, style).text;
+  return value === null ? 'none' : writeNumber(value, adjuster.quantity, style, { extraDigits }).text;
 }
 
 /** Such as "Shock length 0.0 mm → 3.0 mm, Front sprocket 15 → 16"; empty where nothing differs. */

@@ -69,4 +69,19 @@ test('a paddock day: each session is logged in fifteen presses, keys included, a
   await sheet.getByRole('button', { name: 'Set the bike like this' }).tap();
   await choosePanel(page, 'Adjusters');
   await expect(field(page, REAR_HEIGHT)).toHaveValue('0.0');
+
+  // Both sessions side by side, the first of them first, and the other’s shock taken over.
+  await choosePanel(page, 'Why and more');
+  await sheet.getByRole('button', { name: 'All sheets' }).tap();
+  await sheets(page).getByRole('button', { name: 'Compare' }).tap();
+  await sheet.getByLabel('Add a setup').selectOption({ index: 1 });
+  await expect(sheet.getByRole('listitem').first()).toContainText('Baseline');
+  await sheet.getByRole('button', { name: 'Put C first' }).tap();
+  await expect(sheet.getByRole('listitem').first()).not.toContainText('Baseline');
+  await sheet.getByText('Curves over one another').tap();
+  await expect(sheet.getByRole('img')).toBeVisible();
+  expect(await amissIn(sheets(page))).toEqual([]);
+  await sheet.getByRole('button', { name: /^Set Shock length as in C/ }).tap();
+  await choosePanel(page, 'Adjusters');
+  await expect(field(page, REAR_HEIGHT)).not.toHaveValue('0.0');
 });

@@ -2,49 +2,22 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { isAdjusterChanged } from '../../src/core/adjusters/changed-adjusters.ts';
-import { namedAdjusters } from '../../src/core/adjusters/named-adjusters.ts';
 import type { AdjusterKey, Setup } from '../../src/core/adjusters/setup.ts';
-import { doesApply } from '../../src/core/adjusters/does-apply.ts';
 import { walk } from '../../src/core/effects/walk.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
-import { adjusterRange } from '../../src/core/standing/adjuster-range.ts';
 import { cases } from '../support/cases.ts';
+import { turnedDemo } from '../support/turned-demos.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
-
-/** A demonstration bike with some of its adjusters somewhere in their range. */
-const turned = fc
-  .record({
-    at: fc.nat(DEMO_BIKES.length - 1),
-    parts: fc.array(fc.record({ which: fc.nat(60), part: fc.double({ min: 0, max: 1, noNaN: true }) }), {
-      minLength: 1,
-      maxLength: 6,
-    }),
-  })
-  .map(({ at, parts }) => {
-    const { bike, setup } = DEMO_BIKES[at];
-    const free = namedAdjusters(bike.drive.kind).filter(
-      (each) => each.kind === 'part' && doesApply(each, bike, setup),
-    );
-    let to: Setup = setup;
-    for (const { which, part } of parts) {
-      const adjuster = free[which % free.length];
-      if (adjuster.holds !== 'number' && adjuster.holds !== 'wholeNumber') continue;
-      const { least, most, step } = adjusterRange(adjuster, bike, setup);
-      const value = Number((least + Math.round((part * (most - least)) / step) * step).toFixed(6));
-      to = { ...to, [adjuster.key]: Math.min(most, value) };
-    }
-    return { bike, from: setup, to };
-  });
 
 it('the last step is the target, every changed adjuster is turned once, and each step stands', () => {
   let steps = 0;
   fc.assert(
-    fc.property(turned, ({ bike, from, to }) => {
+    fc.property(turnedDemo, ({ bike, from, to }) => {
       const stand = (asked: Setup) => {
         const on = standBike(bike, asked, 'riderUp');
         return on.ok ? on : null;
       };
-      fc.pre(stand(to) !== null);
+      fc.pre(stand(from) !== null && stand(to) !== null);
       const walked = walk(from, to, stand);
       const changed = (Object.keys(to) as AdjusterKey[]).filter((key) => isAdjusterChanged(key, to, from));
       expect(walked.flatMap((step) => step.turned).sort()).toEqual(changed.sort());

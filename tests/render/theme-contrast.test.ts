@@ -108,6 +108,8 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
       'curveBeside4',
       'curveBeside5',
       'curveBeside6',
+      'compared1',
+      'compared2',
       'curveFloor',
     ] as const;
     const areas = ['squatZone', 'neutralZone', 'liftZone', 'proSquatZone'] as const;
@@ -122,14 +124,17 @@ describe.each(THEMES)('the theme $key', ({ key }) => {
     expect(faint).toEqual([]);
   });
 
-  it('S8: ghosts, which are drawn in front of the bike, stand out from its parts by 3 to 1', () => {
+  it('S8: ghosts and setups side by side, which are drawn in front of the bike, stand out from its parts by 3 to 1', () => {
     // Rubber and seat are as dark as the lines themselves; there the rest of the outline shows it.
     const parts: readonly Role[] = ['rim', 'frame', 'bodywork', 'engine', 'fork', 'swingarm'];
-    const faint = parts
-      .map((part) => {
-        const ground = colourOf(theme.roles[part].fill ?? theme.background, paper);
-        return { part, by: contrast(colourOf(theme.roles.ghost.stroke ?? '', ground), ground) };
-      })
+    const lines: readonly Role[] = ['ghost', 'compared1', 'compared2', 'curveBeside5', 'curveBeside4'];
+    const faint = lines
+      .flatMap((line) =>
+        parts.map((part) => {
+          const ground = colourOf(theme.roles[part].fill ?? theme.background, paper);
+          return { line, part, by: contrast(colourOf(theme.roles[line].stroke ?? '', ground), ground) };
+        }),
+      )
       .filter(({ by }) => by < LEAST_FOR_LINES);
     expect(faint).toEqual([]);
   });

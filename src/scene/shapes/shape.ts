@@ -98,6 +98,8 @@ export type Role =
   | 'curveBeside4'
   | 'curveBeside5'
   | 'curveBeside6'
+  | 'compared1'
+  | 'compared2'
   | 'curveCursor'
   | 'curveMark'
   | 'curveFloor'

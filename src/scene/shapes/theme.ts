@@ -252,6 +252,8 @@ function themeOf(name: ThemeName): Theme {
       curveBeside4: line(p.ink, 2, [12, 3, 2, 3, 2, 3]),
       curveBeside5: line(p.straw, 2.25, [4, 2, 4, 7]),
       curveBeside6: line(p.brick, 2.25, [1, 5]),
+      compared1: line(p.braking, 2),
+      compared2: line(p.brick, 2, [9, 4]),
       curveCursor: line(p.inkSoft, 1, [3, 3]),
       curveMark: solid(p.background, p.squat, 2.5),
       curveFloor: line(p.brick, 1.5, [5, 4]),

@@ -3,7 +3,8 @@ import type { Component } from 'svelte';
 import type { LateKeeping } from '../../session/keeping/late-keeping.svelte.ts';
 import type { Keeping } from '../../session/keeping/keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
-import { FIRST_TAB, TABS, type PanelProps } from './tabs.ts';
+import type { PanelProps } from './panel-props.ts';
+import { FIRST_TAB, TABS } from './tabs.ts';
 
 /** How a panel is fetched. */
 export interface Late<Panel> {

@@ -1,14 +1,7 @@
 /** The tabs below the side view, in their order: each is a folder under src/ui, one row here, and fetched late. */
 import type { Component } from 'svelte';
 import type { DriveText } from '../../core/parts/drive-noun.ts';
-import type { LateKeeping } from '../../session/keeping/late-keeping.svelte.ts';
-import type { Workbench } from '../../session/workbench.svelte.ts';
-
-export interface PanelProps {
-  readonly bench: Workbench;
-  /** Keeping, which comes after the first sight. */
-  readonly late: LateKeeping;
-}
+import type { PanelProps } from './panel-props.ts';
 
 export interface Tab {
   /** Its folder. */
@@ -30,27 +23,14 @@ export const TABS: readonly Tab[] = [
   {
     key: 'sheets',
     label: 'Sheets',
-    load: async () => {
-      const [panel] = await Promise.all([
-        import('../sheets/sheets-panel.svelte'),
-        import('../sheets/season.svelte'),
-      ]);
-      return panel;
-    },
+    load: () => import('./load-panels.ts').then(({ loadSheets }) => loadSheets()),
   },
   { key: 'plan', label: 'Find a setup', load: () => import('../plan/plan-panel.svelte') },
   { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
   {
     key: 'measure',
     label: 'Tape, photo',
-    load: async () => {
-      const [panel] = await Promise.all([
-        import('../measure/measure-panel.svelte'),
-        import('../measure/photo-work.svelte'),
-        import('../../session/measure/tape-fit.ts'),
-      ]);
-      return panel;
-    },
+    load: () => import('./load-panels.ts').then(({ loadMeasure }) => loadMeasure()),
   },
   {
     key: 'lessons',
