@@ -11,6 +11,7 @@ import {
   exactLinksText,
   misfitWords,
   noSlackToSetWords,
+  noSlackWords,
   placeWords,
   rubbingWords,
   slackWords,
@@ -82,6 +83,9 @@ describe('slack', () => {
     );
     const bag = { ok: false, reason: 'tooSlack', spare: 300 } as const;
     expect(plain(slackWords({ ...at, spare: 300, slack: bag }, style))).toBe('300.0 mm too long');
+    expect(noSlackWords({ ok: false, reason: 'underGuide', spare: 4 }, 4, style)).toBe(
+      'it lies under the chain slider at the pivot, so there is no one curve to draw; the slack figures count the slider',
+    );
   });
 
   const set: SlackToSet = {

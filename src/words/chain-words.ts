@@ -55,7 +55,7 @@ export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: N
     case 'tooSlack':
       return `${length(spare, style)} too long`;
     case 'underGuide':
-      return 'the chain slider under the pivot presses on it';
+      return 'it lies under the chain slider at the pivot, so there is no one curve to draw; the slack figures count the slider';
     case 'notConverged':
     case 'notANumber':
       return 'not found with these figures';

@@ -8,6 +8,7 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 it('says that rows without a ± count as exact', () => {
   expect(travelTableWords(null, style)).toContain('The rows count as exact');
+  expect(travelTableWords(null, style)).toContain('Entering the links serves better');
 });
 
 it('says what ± motion ratio and wheel rate have, and sends to the links where those are better', () => {
@@ -17,7 +18,9 @@ it('says what ± motion ratio and wheel rate have, and sends to the links where 
   expect(words).toContain(
     'Rear wheel rate with this spring: ±11 % on average over the travel and ±15 % at worst.',
   );
-  expect(words).toContain('Entering the links serves better where you can reach them');
+  expect(words).toContain(
+    'Entering the links serves better where you can reach them (Rear suspension, Layout): bolts measured to 1 mm',
+  );
 });
 
 it('lets a good table stand beside a rocker’s links', () => {

@@ -5,9 +5,13 @@ import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 /** With bolts measured within 1 mm the wheel rate comes out within these parts, in 95 % of cases. */
 export const LINKS_KNOWN = { straight: 0.01, rocker: 0.1 };
 
+/** Where the links are entered. */
+const LINKS_AT = 'Entering the links serves better where you can reach them (Rear suspension, Layout)';
+
 /** For rows without a ±. */
 const EXACT =
-  'The rows count as exact, so every slip of the tape is in the curve. Give them a ±: half of the finest mark you can tell apart. The curve then goes where it is most likely, and this says how well it is known.';
+  'The rows count as exact, so every slip of the tape is in the curve. Give them a ±: half of the finest mark you can tell apart. The curve then goes where it is most likely, and this says how well it is known. ' +
+  `${LINKS_AT}.`;
 
 const percent = (part: number, style: NumberStyle): string =>
   writeNumber(100 * part, 'percent', style, part < 0.0995 ? {} : { extraDigits: -1 }).text;
@@ -29,7 +33,6 @@ export function travelTableWords(band: TableBand | null, style: NumberStyle): st
 function adviceFor(rate: Band | null, style: NumberStyle): string {
   const { straight, rocker } = LINKS_KNOWN;
   const bolts = `bolts measured to 1 mm give the wheel rate to ±${percent(rocker, style)} with a rocker, to ±${percent(straight, style)} with a straight shock`;
-  if (rate === null || rate.mean > rocker)
-    return `More rows make it better. Entering the links serves better where you can reach them: ${bolts}.`;
+  if (rate === null || rate.mean > rocker) return `More rows make it better. ${LINKS_AT}: ${bolts}.`;
   return `That is as good as the links of a rocker. A straight shock is still better entered by its bolts: ${bolts}.`;
 }

@@ -20,7 +20,7 @@ import {
   why,
 } from './support/panels.ts';
 import { layerOf, pictureText, wordsOf } from './support/side-view-picture.ts';
-import { chooseMode, handle, openPage } from './support/side-view.ts';
+import { chooseMode, handle, openPage, sideView } from './support/side-view.ts';
 
 const SHAFT = fileURLToPath(new URL('../../fixtures/bikes/shaft.json', import.meta.url));
 
@@ -217,4 +217,50 @@ test('a front tyre that would meet the lower clamp is warned of with its number,
   await expect(page.locator('section.side-view > div > [role="alert"]')).toContainText('they touch');
   await typeInto(page, FRONT_HEIGHT, '0');
   await expect(warning).toBeEmpty();
+});
+
+test('a torque arm and a travel table read within a ± are entered on the page, which keeps the bike where either cannot be', async ({
+  page,
+}) => {
+  await openShaft(page);
+  await showAllReadings(page);
+  await chooseMode(page, 'Edit');
+  const alert = sideView(page).getByRole('alert');
+  const onArm = await readingText(page, 'Anti-squat');
+  await openGroup(page, 'Shaft’s housing');
+  await page
+    .getByRole('combobox', { name: 'Housing held by' })
+    .selectOption({ label: 'A torque arm to the frame' });
+  await expect(field(page, 'Torque arm’s length')).toBeVisible();
+  const held = await readingText(page, 'Anti-squat');
+  expect(held).not.toBe(onArm);
+  await typeInto(page, 'Torque arm’s length', '5');
+  await expect(alert).toContainText('the torque arm cannot reach');
+  expect(await readingText(page, 'Anti-squat')).toBe(held);
+  await undo(page);
+  await expect(alert).toBeHidden();
+  await page
+    .getByRole('combobox', { name: 'Housing’s bolt' })
+    .selectOption({ label: 'Above the line to the frame’s bolt' });
+  expect((await savedDocument(page)).bike.housing).toMatchObject({ heldBy: 'torqueArm', boltSide: 'above' });
+
+  await openGroup(page, 'Rear suspension');
+  await page.getByRole('combobox', { name: 'Layout' }).selectOption({ label: 'Travel table' });
+  await openGroup(page, 'Swingarm');
+  const table = page.getByRole('group', { name: 'Travel table' });
+  await expect(table).toContainText('The rows count as exact');
+  await typeInto(page, 'All rows: wheel travel ±', '0.5');
+  await typeInto(page, 'All rows: shock stroke ±', '0.25');
+  await expect(table).toContainText(/The motion ratio is known to ±[\d.]+\s%/);
+  await expect(table).toContainText('Rear suspension, Layout');
+  const { travelTable } = (await savedDocument(page)).bike.swingarm;
+  for (const row of travelTable)
+    expect(row).toMatchObject({ wheelTravelPlusMinus: 0.5, shockStrokePlusMinus: 0.25 });
+  const rake = await readingText(page, 'Rake');
+  await typeInto(page, 'Row 2: wheel travel', '-10');
+  await expect(alert).toContainText('travel table cannot be used');
+  expect(await readingText(page, 'Rake')).toBe(rake);
+  await undo(page);
+  await expect(alert).toBeHidden();
+  await expectNothingSerious(page, 'main');
 });

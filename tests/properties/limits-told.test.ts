@@ -17,6 +17,8 @@ const CLOSE = 1e-9;
 const SAME = 1e-7;
 /** How many bikes whose wheel lifts are held against a bisection. */
 const BIKES = cases(50);
+/** Springs that fall off leave a bike several rests, each with a limit for itself; so few have them. */
+const MOST_SEVERAL = 2 + BIKES / 100;
 /** Part of all that are drawn, and how long it may take on a slow machine, ms. */
 const DRAWN = 3 * BIKES;
 const PATIENCE_MS = cases(60_000);
@@ -35,6 +37,24 @@ function bisected(sprung: SprungMachine, at: (amount: number) => RideForces, lif
   return (low + high) / 2;
 }
 
+/** How far beside a limit a bike is stood, g. */
+const BESIDE = 1e-6;
+
+/**
+ * Springs that fall off leave a bike two rests, each with a limit for itself, and now and then no rest is found at all. Then
+ * what is told is the limit of one of them: the wheel is down just below it and lifts just above.
+ */
+function isOneOfSeveral(
+  sprung: SprungMachine,
+  at: (amount: number) => RideForces,
+  told: number,
+  bisected: number,
+): boolean {
+  const end = balance(sprung, at(bisected + BESIDE));
+  if (!end.ok && end.reason !== 'frontLifts' && end.reason !== 'rearLifts') return true;
+  return balance(sprung, at(told - BESIDE)).ok && !balance(sprung, at(told + BESIDE)).ok;
+}
+
 type Way = 'gas' | 'brakes' | 'throttleClosed';
 
 const WAYS: Readonly<Record<Way, (drawn: RideForces, amount: number) => RideForces>> = {
@@ -51,6 +71,7 @@ it(
   'a limit told is that of the balance, to the digit shown, and the same whatever more was asked',
   () => {
     let held = 0;
+    let several = 0;
     fc.assert(
       fc.property(
         softBike,
@@ -67,11 +88,15 @@ it(
           const limit = bisected(sprung, at, asked);
           if (limit === null) return;
           held++;
-          expect(Math.abs((told.limit ?? NaN) - limit)).toBeLessThan(SAME);
           const more = balance(sprung, at(asked + 0.3));
-          if (more.ok) throw new Error('stays down at more');
-          expect(more.reason).toBe(told.reason);
-          expect(Math.abs((more.limit ?? NaN) - limit)).toBeLessThan(SAME);
+          const same = (no: typeof more): boolean =>
+            !no.ok && no.reason === told.reason && Math.abs((no.limit ?? NaN) - limit) < SAME;
+          if (!same(told) || !same(more)) {
+            for (const no of [told, more])
+              if (!no.ok) expect(isOneOfSeveral(sprung, at, no.limit ?? NaN, limit)).toBe(true);
+            several++;
+            return;
+          }
           const words = noEquilibriumWords(told, CHAIN, METRIC);
           const [, shown] = /stays down to ([\d.]+)\sg/.exec(words) ?? [];
           // Where both figures would look alike, they are written with more digits.
@@ -83,12 +108,14 @@ it(
       { numRuns: DRAWN, endOnFailure: true },
     );
     expect(held).toBeGreaterThan(BIKES);
+    expect(several).toBeLessThan(MOST_SEVERAL);
   },
   PATIENCE_MS,
 );
 
 it('with a closed throttle and drag the amount counts both, as the bike slows by both', () => {
   let held = 0;
+  let several = 0;
   fc.assert(
     fc.property(softBike, likelySprings, ({ bike, setup }, { springs, brake }) => {
       const parts = machine(bike, setup);
@@ -101,12 +128,17 @@ it('with a closed throttle and drag the amount counts both, as the bike slows by
       if (told.ok || told.reason !== 'rearLifts') return;
       const limit = bisected(sprung, at, 2);
       if (limit === null) return;
-      const just = balance(sprung, at(limit - 1e-6));
+      const just = balance(sprung, at(limit - BESIDE));
       if (!just.ok) return;
       held++;
-      expect(Math.abs((told.limit ?? NaN) + just.loads.acceleration)).toBeLessThan(1e-5);
+      if (Math.abs((told.limit ?? NaN) + just.loads.acceleration) < 1e-5) return;
+      // What is told counts the drag, and what is set does not.
+      const drag = -just.loads.acceleration - (limit - BESIDE);
+      expect(isOneOfSeveral(sprung, at, (told.limit ?? NaN) - drag, limit)).toBe(true);
+      several++;
     }),
     { numRuns: cases(30), endOnFailure: true },
   );
   expect(held).toBeGreaterThan(cases(5));
+  expect(several).toBeLessThan(2 + held / 100);
 });

@@ -76,12 +76,12 @@ function lifts(
   if (loads.frontLoad < 0) {
     const found = loads.acceleration;
     const limit = limitBelow(sprung, forces, 'front', found) ?? here(found, loads.frontLoad);
-    return refuse('frontLifts', { end: 'front', found, limit });
+    return typeof limit === 'number' ? refuse('frontLifts', { end: 'front', found, limit }) : limit;
   }
   if (loads.rearLoad < 0) {
     const found = -loads.acceleration;
     const limit = limitBelow(sprung, forces, 'rear', found) ?? here(found, loads.rearLoad);
-    return refuse('rearLifts', { end: 'rear', found, limit });
+    return typeof limit === 'number' ? refuse('rearLifts', { end: 'rear', found, limit }) : limit;
   }
   return null;
 }

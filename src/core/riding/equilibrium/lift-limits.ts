@@ -83,28 +83,33 @@ function liftLimit(
  * How hard the bike may accelerate (front) or slow down (rear) before that wheel carries nothing, g, looked for between
  * none and the `asked` amount at which it lifts. Lean, drag and the brakes' share are those of `forces`; what slows the
  * bike beyond the engine's braking is the brakes'. With a closed throttle drag is part of both amounts. Where the load
- * jumps past zero, as falling rates can let it, the limit is the jump. Null where the wheel lifts without any.
+ * jumps past zero, as falling rates can let it, the limit is the jump. Null where the wheel lifts without any. Where a
+ * tyre is flat before the wheel lifts, that is the answer.
  */
 export function limitBelow(
   sprung: SprungMachine,
   forces: RideForces,
   end: 'front' | 'rear',
   asked: number,
-): number | null {
+): number | NoEquilibrium | null {
   const sign = end === 'front' ? 1 : -1;
   // What drag adds on top is the same at every amount.
   const beside = asked - sign * forces.acceleration;
+  let flat: NoEquilibrium | null = null;
   const root = solveBetween(
     (amount) => {
       const by = amount - beside;
       const engineBraking = Math.min(forces.engineBraking ?? 0, Math.max(0, end === 'rear' ? by : 0));
       const settled = settle(sprung, { ...forces, acceleration: sign * by, engineBraking });
-      if (!settled.ok) return NaN;
+      if (!settled.ok) {
+        if (settled.reason === 'tyreFlat') flat = settled;
+        return NaN;
+      }
       return end === 'front' ? settled.loads.frontLoad : settled.loads.rearLoad;
     },
     0,
     asked,
     TOLERANCE,
   );
-  return root.status === 'solved' ? root.x : null;
+  return root.status === 'solved' ? root.x : flat;
 }
