@@ -219,7 +219,7 @@ describe('the clearance to the chain slider', () => {
 
   it('closed says what that does', () => {
     expect(plain(rubbingWords(26.2, 38, 433.6, style))).toBe(
-      'Where it lies on hardest, every 1000 N with which the tyre pushes press it on the chain slider with 434 N, which wears both. There it pulls the rear down on a lever of 38.0 mm about the pivot; a free chain would pull on one of 26.2 mm.',
+      'Where it lies on hardest, each 1000 N of thrust at the tyre presses it on the chain slider with 434 N, which wears both. There it pulls the rear down on a lever of 38.0 mm about the pivot; a free chain would pull on one of 26.2 mm.',
     );
     expect(plain(rubbingWords(-3, 38, 900, style))).toMatch(
       /about the pivot; a free chain would pass 3\.0 mm below the pivot\.$/,

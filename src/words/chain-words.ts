@@ -195,7 +195,7 @@ export function rubbingWords(
       ? `a free chain would pass ${length(-freeLever, style)} below the pivot`
       : `a free chain would pull on one of ${length(freeLever, style)}`;
   return (
-    `Where it lies on hardest, every 1000\u00a0N with which the tyre pushes press it on the chain slider with ${Math.round(newtons)}\u00a0N, which wears both.` +
+    `Where it lies on hardest, each 1000\u00a0N of thrust at the tyre presses it on the chain slider with ${Math.round(newtons)}\u00a0N, which wears both.` +
     ` There it pulls the rear down on a lever of ${length(guideRadius, style)} about the pivot; ${free}.`
   );
 }

@@ -259,10 +259,10 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   expect(told).toMatch(
     /The chain lies on the chain slider \[rub strip\] from hanging to [\d.]+ mm of rear travel\./,
   );
-  expect(told).toMatch(/When the tyre pushes with 1000 N, the chain presses on the chain slider with \d+ N/);
+  expect(told).toMatch(/each 1000 N of thrust at the tyre presses it on the chain slider with \d+ N/);
   const gap = await readingText(page, 'Chain clearance to chain slider');
   expect(told).toContain(`${gap.replace('−', '')} too low with the wheel hanging`);
-  const teeth = /fewest teeth in front that keep it clear are (\d+)/.exec(told)?.[1] ?? '';
+  const teeth = /(\d+) teeth in front are the fewest that keep it clear/.exec(told)?.[1] ?? '';
   await chain(page)
     .getByRole('button', { name: `Try ${teeth} teeth in front` })
     .click();
