@@ -1,5 +1,6 @@
 /** A bike sent in a link: made on one machine, opened on another beside that one's own bike, kept there, or left again. */
-import { expect, test } from '@playwright/test';
+import { expect, test, type Locator, type Page } from '@playwright/test';
+import jsQR from 'jsqr';
 import { savedText } from './support/bike-document.ts';
 import { bikeRows, expectBike, openBikes } from './support/bikes.ts';
 import { expectKeptFork } from './support/kept.ts';
@@ -32,6 +33,10 @@ test('a link opens the same bike to the last digit on another machine, whose own
   await expect(link).toHaveValue(/^https:\/\/bikes\.example\.com\/shop\/#bike=/);
   expect((await link.inputValue()).length).toBeLessThanOrEqual(2000);
   const fragment = (await link.inputValue()).replace(/^[^#]+/, '');
+  const whole = await link.inputValue();
+
+  await dialog.getByRole('button', { name: 'Close' }).last().click();
+  await expectCodeOnPaper(page, whole);
 
   const other = await browser.newContext();
   const there = await other.newPage();
@@ -74,3 +79,46 @@ test('a link opens the same bike to the last digit on another machine, whose own
   await expect(bikeRows(there)).toHaveText([/Twin-shock roadster/, /Road sport, as delivered/]);
   await other.close();
 });
+
+/** Every page carries the code of the link and still takes one sheet; the customer's one of either size. */
+async function expectCodeOnPaper(page: Page, link: string): Promise<void> {
+  await page.evaluate(() => (window.print = () => {}));
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  const dialog = page.getByRole('dialog', { name: 'Print' });
+  const code = dialog.locator('figure[data-link]');
+  for (const name of ['For the workshop', 'Setup sheet', 'For the customer']) {
+    await dialog.getByText(name, { exact: true }).click();
+    await expect(code).toHaveAttribute('data-link', link);
+    await dialog.getByRole('button', { name: 'Print this page' }).click();
+    expect(await sheetsOf(page, 'Letter'), name).toBe(1);
+  }
+  expect(await sheetsOf(page, 'A4')).toBe(1);
+  expect(await readCode(code.locator('svg'))).toBe(link);
+  await dialog.getByRole('button', { name: 'Close' }).last().click();
+}
+
+async function sheetsOf(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const pdf = (await page.pdf({ format })).toString('latin1');
+  return [...pdf.matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
+}
+
+/** What a decoder that shares nothing with the page reads in the browser's own painting of the code. */
+async function readCode(svg: Locator): Promise<string | undefined> {
+  const { dark, sidePx } = await svg.evaluate(async (node: SVGSVGElement) => {
+    const side = 3 * node.viewBox.baseVal.width;
+    const image = new Image(side, side);
+    image.src = `data:image/svg+xml,${encodeURIComponent(new XMLSerializer().serializeToString(node))}`;
+    await image.decode();
+    const canvas = new OffscreenCanvas(side, side);
+    const context = canvas.getContext('2d');
+    if (context === null) throw new Error('no canvas');
+    context.drawImage(image, 0, 0, side, side);
+    const { data } = context.getImageData(0, 0, side, side);
+    const isDark = Array.from({ length: side * side }, (_, i) => (data[4 * i] < 128 ? '1' : '0'));
+    return { dark: isDark.join(''), sidePx: side };
+  });
+  const light = Uint8ClampedArray.from({ length: 4 * dark.length }, (_, i) =>
+    i % 4 < 3 && dark[i >> 2] === '1' ? 0 : 255,
+  );
+  return jsQR(light, sidePx, sidePx)?.data;
+}

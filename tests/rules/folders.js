@@ -266,8 +266,8 @@ export const folders = [
   row(
     'render/svg',
     'draws scene data as SVG text, for print and file',
-    'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer',
-    { types: scenes, browser: true },
+    'a renderer knows lines and labels, not motorcycle parts, so a new part touches no renderer; uqr says which squares of a QR code are dark',
+    { types: scenes, packages: ['uqr'], browser: true },
   ),
   row(
     'gestures',
