@@ -1,10 +1,12 @@
 /** The Curves tab with the mouse: the cursor and the bike, zones, bands, kept curves, and what is saved. */
 import { readFileSync } from 'node:fs';
 import { expect, test, type Download, type Page } from '@playwright/test';
+import { decode } from 'fast-png';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { shockLeverage } from '../../src/core/readings/shock-leverage.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { adjusterLabel } from '../../src/core/adjusters/named-adjusters.ts';
+import { CAUTION_ON_PICTURES } from '../../src/ui/controls/cautions.ts';
 import { expectNothingSerious, inEveryTheme } from './support/axe.ts';
 import { savedDocument } from './support/bike-document.ts';
 import { cursor, curves, openCurves, openStates, stateBox } from './support/curves.ts';
@@ -210,7 +212,7 @@ test('as many lines as can be told apart, and words where no more fit', async ({
   await expect(stateBox(page, 'Travel set by hand')).toBeEnabled();
 });
 
-test('figures are saved with units in the head, and the picture at twice its size', async ({ page }) => {
+test('figures are saved with units in the head, and the picture at the size chosen with bike, day, units and caution', async ({ page }) => {
   await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   const download = await saved(page, 'Save figures as CSV');
@@ -223,8 +225,23 @@ test('figures are saved with units in the head, and the picture at twice its siz
   );
   const row = lines.find((line) => line.startsWith(`${TEETH}.0000,`));
   expect(plain(await readingText(page, 'Anti-squat'))).toContain(Number(row?.split(',')[1]).toFixed(1));
-  const png = readFileSync(await (await saved(page, 'Save curves as PNG')).path());
-  expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([1920, 1080]);
+  // At the size chosen, read by a decoder that is not the browser's: the curves, and below them two lines of words.
+  await curves(page).getByLabel('Size of pictures').selectOption('1280');
+  const picture = decode(readFileSync(await (await saved(page, 'Save curves as PNG')).path()));
+  const ratio = 1280 / 960;
+  expect([picture.width, picture.height]).toEqual([1280, Math.round(ratio * (540 + 2.5 * 15))]);
+  const rows = Array.from(
+    { length: picture.height },
+    (_, y) =>
+      new Set(picture.data.subarray(y * 1280 * picture.channels, (y + 1) * 1280 * picture.channels)).size,
+  );
+  for (const line of [1, 2]) expect(rows[Math.round(ratio * (540 + line * 15 - 4))]).toBeGreaterThan(8);
+  const svg = readFileSync(await (await saved(page, 'Save curves as SVG')).path(), 'utf8');
+  expect(svg).toContain('<svg xmlns="http://www.w3.org/2000/svg" width="1280"');
+  expect(svg).toMatch(
+    />Road sport, as delivered\. Anti-squat \[%\] against .*\. Lengths in mm, angles in degrees\. /,
+  );
+  expect(svg).toContain(`>${CAUTION_ON_PICTURES}</text>`);
 });
 
 test('the curve is a table too', async ({ page }) => {

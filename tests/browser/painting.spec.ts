@@ -3,7 +3,9 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { stripPx } from '../../src/render/svg/scene-svg.ts';
-import { pictureNote } from '../../src/ui/view/picture-note.ts';
+import { pictureNote } from '../../src/ui/controls/picture-note.ts';
+import { pictureLine } from '../../src/words/picture-words.ts';
+import { today } from '../../src/words/sheet-words.ts';
 import { chooseMode, drawn, middleOf, openPage, pressAndMove, sideView } from './support/side-view.ts';
 
 /** The canvas that the thread paints; Konva's lies one element deeper. */
@@ -214,10 +216,17 @@ test('a saved picture has twice the pixels of the screen, and the same ones whoe
   expect(second.equals(first)).toBe(true);
   const box = await sideView(byThread).boundingBox();
   const [width, height] = [Math.round(box?.width ?? 0), Math.round(box?.height ?? 0)];
-  // Width and height stand in a PNG's first chunk; the caution has a strip below the bike.
+  const line = pictureLine({
+    bikeName: 'Road sport, as delivered',
+    what: 'Side view, rider on board',
+    day: today(new Date()),
+    system: 'metric',
+    invented: true,
+  });
+  // Width and height stand in a PNG's first chunk; what it is and the caution have a strip below the bike.
   expect([first.readUInt32BE(16), first.readUInt32BE(20)]).toEqual([
     2 * width,
-    2 * height + Math.round(2 * stripPx(pictureNote(width))),
+    2 * height + Math.round(2 * stripPx(pictureNote(width, line))),
   ]);
   for (const page of [byKonva, byThread]) await page.context().close();
 });

@@ -17,6 +17,8 @@ export interface SvgPage {
   readonly idStart?: string;
   /** Lines of small words in a strip below the picture; left out where there are none. */
   readonly note?: readonly string[];
+  /** Pixels that the picture takes for each px where its viewer does not choose; 1 when left out. */
+  readonly ratio?: number;
   /** Size on paper, mm of paper to each px; without it the picture is as many px large as the view. */
   readonly paperMmPerPx?: number;
 }
@@ -38,9 +40,9 @@ export function sceneSvg(
   plotLayer: PlotLayer,
   page: SvgPage,
 ): string {
-  const { widthPx, paperMmPerPx, note = [], idStart = '' } = page;
+  const { widthPx, paperMmPerPx, note = [], idStart = '', ratio = 1 } = page;
   const heightPx = page.heightPx + stripPx(note);
-  const size = (px: number) => (paperMmPerPx === undefined ? String(px) : `${px * paperMmPerPx}mm`);
+  const size = (px: number) => (paperMmPerPx === undefined ? String(ratio * px) : `${px * paperMmPerPx}mm`);
   const parts = [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${size(widthPx)}" height="${size(heightPx)}"` +

@@ -1,13 +1,17 @@
-/** The caution under a saved picture, in lines that fit its width. */
+/** What stands under a saved picture, in lines that fit its width: what it is, and the caution. */
 import { NOTE_LINE_PX, NOTE_PX, stripPx } from '../../render/svg/scene-svg.ts';
 import type { Theme } from '../../scene/shapes/theme.ts';
 import { textWidthPx } from '../../scene/shapes/text-width.ts';
-import { CAUTION_ON_PICTURES } from '../controls/cautions.ts';
+import { CAUTION_ON_PICTURES } from './cautions.ts';
 
-/** The caution's lines for a picture so many px wide. */
-export function pictureNote(widthPx: number): string[] {
+/** The lines for a picture so many px wide; `line` says what it is. */
+export function pictureNote(widthPx: number, line: string): string[] {
   const room = widthPx - 2 * NOTE_LINE_PX;
-  return CAUTION_ON_PICTURES.split(' ').reduce<string[]>((lines, word) => {
+  return [...inLines(line, room), ...inLines(CAUTION_ON_PICTURES, room)];
+}
+
+function inLines(text: string, room: number): string[] {
+  return text.split(' ').reduce<string[]>((lines, word) => {
     const last = lines.at(-1);
     const longer = last === undefined ? word : `${last} ${word}`;
     return last === undefined || textWidthPx(longer, NOTE_PX) > room
@@ -16,13 +20,14 @@ export function pictureNote(widthPx: number): string[] {
   }, []);
 }
 
-/** A canvas with the caution in a strip below it; null when the browser gives no second canvas. `ratio`: pixels to each px. */
+/** A canvas with those lines in a strip below it; null when the browser gives no second canvas. `ratio`: pixels to each px. */
 export function withNote(
   picture: HTMLCanvasElement,
   ratio: number,
+  line: string,
   { background, labelInk }: Theme,
 ): HTMLCanvasElement | null {
-  const note = pictureNote(picture.width / ratio);
+  const note = pictureNote(picture.width / ratio, line);
   const whole = document.createElement('canvas');
   whole.width = picture.width;
   whole.height = picture.height + Math.round(ratio * stripPx(note));
