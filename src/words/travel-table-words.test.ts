@@ -31,6 +31,13 @@ it('lets a good table stand beside a rocker’s links', () => {
   expect(words).not.toContain('serves better where');
 });
 
+it('sends to the links where a table is good on average and poor in one place', () => {
+  const uneven = { ratio: { mean: 0.02, most: 0.05 }, rate: { mean: 0.097, most: 0.42 } };
+  const words = plain(travelTableWords(uneven, style));
+  expect(words).toContain('On average that is as good as the links of a rocker, but not where it is worst.');
+  expect(words).toContain('(Rear suspension, Layout)');
+});
+
 it('speaks of the ratio alone while the springs are not known', () => {
   const words = travelTableWords({ ratio: { mean: 0.01, most: 0.02 }, rate: null }, style);
   expect(words).not.toContain('with this spring');

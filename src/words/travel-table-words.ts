@@ -34,5 +34,7 @@ function adviceFor(rate: Band | null, style: NumberStyle): string {
   const { straight, rocker } = LINKS_KNOWN;
   const bolts = `bolts measured to 1 mm give the wheel rate to ±${percent(rocker, style)} with a rocker, to ±${percent(straight, style)} with a straight shock`;
   if (rate === null || rate.mean > rocker) return `More rows make it better. ${LINKS_AT}: ${bolts}.`;
+  if (rate.most > rocker)
+    return `On average that is as good as the links of a rocker, but not where it is worst. ${LINKS_AT}: ${bolts}.`;
   return `That is as good as the links of a rocker. A straight shock is still better entered by its bolts: ${bolts}.`;
 }

@@ -16,7 +16,7 @@ export const rollOut = {
   anyState: true,
   least: 20,
   most: 3500,
-  help: 'Mark tyre and floor at the valve, push the bike on until the valve is down again, and measure between the marks.',
+  help: 'Mark tyre and floor at the valve, push the bike on until the valve is down again, and measure between the marks. A tyre that gives rolls a little less than its tread; a tape round the tread tells more.',
   figure: (held, [wheel]) => {
     const radius = wheelRadius(held, wheel);
     return radius === null ? null : 2 * Math.PI * radius;
