@@ -29,6 +29,10 @@ it('the last step is the target, every changed adjuster is turned once, and each
       const order = walked.flatMap((step) => step.turned);
       const [rear, front] = [order.indexOf('shockLength'), order.indexOf('forkTubes')];
       if (rear >= 0 && front >= 0) expect(rear).toBeLessThan(front);
+      for (const key of ['frontTeeth', 'rearTeeth', 'axlePosition', 'chainLinks'] as const) {
+        const at = order.indexOf(key);
+        if (at >= 0 && rear >= 0) expect(at).toBeLessThan(rear);
+      }
     }),
     { numRuns: cases(500) },
   );
