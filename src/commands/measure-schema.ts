@@ -2,6 +2,7 @@
 import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
 import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
 import { MEASURE_PART_KEYS, MEASURE_PARTS } from '../core/measure/measure-parts.ts';
+import { RING_KEYS } from '../core/measure/photo.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { unitWord } from '../core/units/all-quantities.ts';
 import { BULGE_SD, CLICK_SD_PX } from './read-photos.ts';
@@ -140,10 +141,13 @@ function clickSchema(on: Json, more: Json, required: readonly string[]): Json {
 
 function photoSchema(): Json {
   const part: Json = { part: { description: 'The part that was clicked.', enum: MEASURE_PART_KEYS } };
-  const wheel: Json = { wheel: { description: 'The wheel.', enum: ['frontWheel', 'rearWheel'] } };
+  const wheel: Json = { wheel: { description: 'The wheel, or the sprocket.', enum: [...RING_KEYS] } };
   const radius: Json = {
-    radius: number('Radius of the edge that was clicked, mm.'),
-    radiusSd: number('Standard deviation of that, mm.', { default: 0 }),
+    radius: number('Radius of the edge that was clicked, or of the pitch circle, mm.'),
+    radiusSd: number(
+      'Standard deviation of that, mm; with a large one the ring is found, and of a sprocket its teeth are counted.',
+      { default: 0 },
+    ),
   };
   return {
     type: 'object',
@@ -173,7 +177,8 @@ function photoSchema(): Json {
         items: clickSchema(part, {}, ['part']),
       },
       rims: {
-        description: 'Points on the edges of the rims; where along the edge does not count.',
+        description:
+          'Points on the edges of rims, and on the pins of the chain on its sprockets; where along the ring does not count.',
         type: 'array',
         items: clickSchema(wheel, radius, ['wheel', 'radius']),
       },

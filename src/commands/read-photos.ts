@@ -2,7 +2,7 @@
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
 import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
-import type { MeasurePhoto, PartClick, RimClick } from '../core/measure/photo.ts';
+import { RING_KEYS, type MeasurePhoto, type PartClick, type RimClick } from '../core/measure/photo.ts';
 import { nearestName } from './nearest-name.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -13,8 +13,6 @@ export const CLICK_SD_PX = 1;
 const FOCAL_SD_PART = 0.02;
 /** Standard deviation of a lens's bulge at its corners that names none, per cent: 0 ± 0.5 % with 95 %. */
 export const BULGE_SD = 0.25;
-
-const WHEELS = ['frontWheel', 'rearWheel'] as const;
 
 const isFields = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -66,8 +64,8 @@ function readPhoto(photo: Fields): Result<MeasurePhoto, string> {
     const click = isFields(each) ? readNumbers(each, RIM) : fail('a point on a rim has to be an object.');
     if (!click.ok) return click;
     const named = isFields(each) ? each.wheel : undefined;
-    const wheel = WHEELS.find((key) => key === named);
-    if (wheel === undefined) return fail(nearest('wheel', named, WHEELS));
+    const wheel = RING_KEYS.find((key) => key === named);
+    if (wheel === undefined) return fail(nearest('wheel', named, RING_KEYS));
     edges.push({ wheel, ...click.value });
   }
   const { focalPx, focalSd, ...rest } = numbers.value;

@@ -1,6 +1,7 @@
 /** A photo that a bike was measured on, as it is kept with it: what was clicked, never what was found, and not the picture. */
 import * as v from 'valibot';
 import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
+import type { RingKey } from '../core/measure/photo.ts';
 import type { JsonObject } from './json/json.ts';
 
 /** A click on the upright picture before mirroring, pixels; depth toward the camera and its standard deviation, mm. */
@@ -18,7 +19,8 @@ export interface KeptClick extends KeptPlace {
 }
 
 export interface KeptRimPoint extends KeptPlace {
-  readonly wheel: 'frontWheel' | 'rearWheel';
+  /** Key of the ring: a wheel's rim, or a sprocket's pins. */
+  readonly wheel: (typeof KEPT_RINGS)[number];
   readonly radius: number;
   readonly radiusSd: number;
 }
@@ -38,6 +40,12 @@ export interface KeptPhoto {
   readonly rims: readonly KeptRimPoint[];
 }
 
+export const KEPT_RINGS = [
+  'frontWheel',
+  'rearWheel',
+  'frontSprocket',
+  'rearSprocket',
+] as const satisfies readonly RingKey[];
 export const LONGEST_PHOTO_KEY = 40;
 export const MOST_PHOTO_CLICKS = 400;
 export const LEAST_PHOTO_SIZE = 1e-6;
@@ -64,9 +72,7 @@ const photo: v.GenericSchema<unknown, KeptPhoto> = v.object({
   focalSd: error,
   bulgeSd: error,
   clicks: list(v.object({ part: key, ...place })),
-  rims: list(
-    v.object({ wheel: v.picklist(['frontWheel', 'rearWheel']), ...place, radius: size, radiusSd: error }),
-  ),
+  rims: list(v.object({ wheel: v.picklist(KEPT_RINGS), ...place, radius: size, radiusSd: error })),
 });
 
 /** A photo as it stands in a file; null where it cannot be read. */

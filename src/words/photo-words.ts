@@ -1,10 +1,14 @@
 /** A photo in words: what its clicks make of the bike, what is in doubt, and why something was not taken. */
+import type { Setup } from '../core/adjusters/setup.ts';
 import type { NoRimEdge } from '../core/measure/rim-edge.ts';
 import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
-import type { PhotoOutcome } from '../core/measure/photo.ts';
-import { LEAST_PLACES } from '../core/measure/photo.ts';
+import { LEAST_PLACES, type PhotoOutcome, type SprocketKey } from '../core/measure/photo.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { writeNumber } from '../core/units/number-style.ts';
+import { COVERAGE, writePlusMinus } from './tape-words.ts';
+
+/** With a ± beyond this the teeth are not counted. */
+const MOST_TEETH_ERROR = 4;
 
 const NO_EDGE: Readonly<Record<NoRimEdge['reason'], string>> = {
   tooFew: 'Click three places on the edge, well apart.',
@@ -86,7 +90,30 @@ export const BEFORE_SHOOTING: readonly string[] = [
   'Zoom in until the bike fills the width. Do not crop the picture.',
 ];
 
+/** What to click on a sprocket. */
+export const PINS_HELP =
+  'Click the chain’s pins where the chain lies on the sprocket: five or more, well apart. They count its teeth and show where its middle is.';
+
+/** What the pins on a sprocket say of its teeth; null while they do not count. */
+export function teethWords(
+  outcome: PhotoOutcome | null,
+  part: SprocketKey,
+  { frontTeeth, rearTeeth }: Pick<Setup, 'frontTeeth' | 'rearTeeth'>,
+  style: NumberStyle,
+): string | null {
+  const found = outcome?.teeth.find((each) => each.part === part);
+  if (found === undefined) return null;
+  const error = COVERAGE * found.u;
+  if (error > MOST_TEETH_ERROR) return 'These pins lie too close together to count the teeth by. Click more.';
+  const set = part === 'frontSprocket' ? frontTeeth : rearTeeth;
+  const counted = `The pins make ${writePlusMinus(found.count, found.u, 'count', style)} teeth.`;
+  return Math.abs(found.count - set) <= Math.max(0.5, error)
+    ? `${counted} ${set} are set: that fits.`
+    : `${counted} ${set} are set: count them on the bike.`;
+}
+
 /** How often a place was clicked, such as "Swingarm pivot (2)". */
-export function placeName(part: MeasurePartKey, clicks: number): string {
-  return clicks === 0 ? MEASURE_PARTS[part].label : `${MEASURE_PARTS[part].label} (${clicks})`;
+export function placeName(part: MeasurePartKey, clicks: number, what: string): string {
+  const name = `${MEASURE_PARTS[part].label}${what}`;
+  return clicks === 0 ? name : `${name} (${clicks})`;
 }

@@ -61,5 +61,8 @@ test('a rim and a part are clicked with a finger on a photo taken from the left'
   await chooseTarget(page, 'Seat mark');
   await press(photo.part('seat'));
   await expect(tape(page).getByText('One more place to click before the photo counts')).toBeVisible();
+  await chooseTarget(page, 'Rear sprocket, pins');
+  for (const pixel of photo.pins()) await press(pixel);
+  await expect(tape(page).getByText(/^The pins make 4\d ± \d teeth\. 42 are set/)).toBeVisible();
   expect(await amissIn(tape(page))).toEqual([]);
 });

@@ -2,7 +2,7 @@
 import { backSolved, forwardSolved, lowerFactor } from '../numeric/lower-factor.ts';
 import { singularValues, type SingularValues } from '../numeric/singular-values.ts';
 import { rowFigures, roughSlopes, rowSlopes, type AskedRow } from './row-figures.ts';
-import type { Origin } from './unknowns.ts';
+import { isOfPhoto, type Origin } from './unknowns.ts';
 
 /** A row with what was read and its standard deviation, in the file's unit. */
 export interface FitRow extends AskedRow {
@@ -39,6 +39,12 @@ const ARRIVED = 1e-9;
 /** The longest step of one round, mm or mrad. */
 const LONGEST_STEP = 150;
 const MOST_POLISH = 8;
+/**
+ * While values are looked for, each of the bike's is held to where it began as loosely as by a row of this standard
+ * deviation, mm or mrad: what no row fixes would run away along a bend, such as tyres on a photo without their sizes. The
+ * undamped rounds behind it take no heed of this.
+ */
+const LOOSE_SD = 1000;
 
 /**
  * The least sum of squares from `start`, by damped Gauss-Newton rounds, then by undamped ones in the directions that
@@ -46,13 +52,13 @@ const MOST_POLISH = 8;
  */
 export function fitValues(origin: Origin, rows: readonly FitRow[], start: readonly number[]): Fit | null {
   const first = touchedBy(origin, rows, start);
-  let now = descend(origin, rows, [...start], first);
+  let now = descend(origin, rows, { from: [...start], home: start }, first);
   if (now === null || first === null) return null;
   // What the start's posture hides, such as a place ahead while the frame stands level, shows in another.
   const touched = touchedBy(origin, rows, now.values);
   if (touched === null) return null;
   if (touched.some((place) => !first.includes(place))) {
-    now = descend(origin, rows, now.values, touched);
+    now = descend(origin, rows, { from: now.values, home: start }, touched);
     if (now === null) return null;
   }
   let at = fitAt(origin, rows, now.values, touched);
@@ -104,12 +110,19 @@ interface Descent {
 function descend(
   origin: Origin,
   rows: readonly FitRow[],
-  start: number[],
+  { from, home }: { readonly from: number[]; readonly home: readonly number[] },
   touched: readonly number[] | null,
 ): Descent | null {
-  let values = start;
-  const first = sumAt(origin, rows, values);
-  if (first === null || touched === null) return null;
+  let values = from;
+  if (touched === null) return null;
+  const holds = touched.map((place) => (isOfPhoto(origin.unknowns[place].key) ? 0 : 1 / LOOSE_SD ** 2));
+  const sumWithHolds = (at: readonly number[]): number | null => {
+    const sum = sumAt(origin, rows, at);
+    const held = touched.reduce((all, place, j) => all + holds[j] * (at[place] - home[place]) ** 2, 0);
+    return sum === null ? null : sum + held;
+  };
+  const first = sumWithHolds(values);
+  if (first === null) return null;
   let chiSquare = first;
   let damping = FIRST_DAMPING;
   for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -117,8 +130,10 @@ function descend(
     const columns = columnsOf(origin, rows, values, touched, roughSlopes);
     if (figures === null || columns === null) return { values, chiSquare };
     const residuals = rows.map(({ measured, sd }, i) => (measured - figures[i]) / sd);
-    const product = columns.map((a) => columns.map((b) => dot(a, b)));
-    const right = columns.map((a) => dot(a, residuals));
+    const product = columns.map((a, j) => columns.map((b, k) => dot(a, b) + (j === k ? holds[j] : 0)));
+    const right = columns.map(
+      (a, j) => dot(a, residuals) - holds[j] * (values[touched[j]] - home[touched[j]]),
+    );
     let better: Descent | null = null;
     let size = 0;
     while (better === null && damping < MOST_DAMPING) {
@@ -131,7 +146,7 @@ function descend(
         const step = long > LONGEST_STEP ? whole.map((each) => (each * LONGEST_STEP) / long) : whole;
         size = Math.max(0, ...step.map(Math.abs));
         const next = withStep(values, touched, step);
-        const at = sumAt(origin, rows, next);
+        const at = sumWithHolds(next);
         if (at !== null && at < chiSquare) better = { values: next, chiSquare: at };
       }
       damping = better === null ? damping * 8 : Math.max(LEAST_DAMPING, damping / 10);

@@ -10,7 +10,7 @@ import { buildBike, withoutRider } from './build-bike.ts';
 import type { Fit } from './fit-values.ts';
 import { postureOf, sinksOn } from './hold-bike.ts';
 import type { MeasuredReading, StartingBike } from './measured-bike.ts';
-import { isOfPhoto } from './photo-rows.ts';
+import { isOfPhoto } from './unknowns.ts';
 import { moved } from './row-figures.ts';
 import { measureStateOf } from './all-measure-states.ts';
 import type { Origin, TyreSinks } from './unknowns.ts';

@@ -2,7 +2,7 @@
 import type { Fit } from './fit-values.ts';
 import type { NotFixed, UnknownValue } from './measured-bike.ts';
 import { spread } from './measured-readings.ts';
-import { isOfPhoto } from './photo-rows.ts';
+import { isOfPhoto } from './unknowns.ts';
 import type { Unknown } from './unknowns.ts';
 import { degrees } from '../units/convert.ts';
 

@@ -2,12 +2,15 @@
 import type { Fit } from './fit-values.ts';
 import { rotate, type Point } from '../plane/point.ts';
 import { onPicture, onPlane, type Camera, type Pixel } from './camera.ts';
+import type { HeldBike } from './held-bike.ts';
 import { holdBike, postureOf } from './hold-bike.ts';
 import type { Suspicion } from './measured-bike.ts';
+import { spread } from './measured-readings.ts';
 import type { MeasurePartKey } from './measure-parts.ts';
 import { cameraOf, photoRows } from './photo-rows.ts';
-import type { MeasurePhoto, PhotoOutcome } from './photo.ts';
+import type { MeasurePhoto, PhotoOutcome, SprocketKey } from './photo.ts';
 
+const SPROCKETS: readonly SprocketKey[] = ['frontSprocket', 'rearSprocket'];
 /** Points of a tyre's outline. */
 const ROUND = 72;
 
@@ -29,12 +32,12 @@ export function photoOutcomes(
 }
 
 function outcome(
-  { origin, values }: Fit,
+  fit: Fit,
   photo: MeasurePhoto,
   index: number,
   suspected: MeasurePartKey | null,
 ): PhotoOutcome | null {
-  const held = holdBike(postureOf(origin, values), photo.state);
+  const held = holdBike(postureOf(fit.origin, fit.values), photo.state);
   if (held === null) return null;
   const camera = cameraOf(held, photo, index);
   const line = (points: readonly ({ readonly x: number; readonly y: number } | null)[]): readonly Pixel[] =>
@@ -67,8 +70,36 @@ function outcome(
     lines: lines.filter((each) => each.length > 1),
     corners: rear === null || front === null ? [] : cornersOn(camera, rear, front),
     away: camera.at.z,
+    teeth: teethOn(fit, held, photo, index),
     suspected,
   };
+}
+
+/** The teeth of each sprocket whose pins were clicked, by how far out they lie. */
+function teethOn(
+  fit: Fit,
+  { sprockets, unknown }: HeldBike,
+  { rims }: MeasurePhoto,
+  index: number,
+): PhotoOutcome['teeth'] {
+  const { frontTeeth, rearTeeth } = fit.origin.setup;
+  return SPROCKETS.flatMap((part) => {
+    const click = rims.find(({ wheel }) => wheel === part);
+    const key = `photo${index}:radius:${part}`;
+    const at = fit.touched.findIndex((place) => fit.origin.unknowns[place].key === key);
+    if (sprockets === null || click === undefined || at < 0) return [];
+    const [set, teeth] =
+      part === 'frontSprocket' ? [sprockets.front, frontTeeth] : [sprockets.rear, rearTeeth];
+    const pitch = 2 * set * Math.sin(Math.PI / teeth);
+    const count = (radius: number): number => Math.PI / Math.asin(pitch / (2 * radius));
+    const radius = click.radius + unknown(key);
+    const sd = spread(
+      fit,
+      fit.touched.map((_, j) => (j === at ? 1 : 0)),
+    );
+    if (sd === null || !(radius - sd > pitch / 2)) return [];
+    return [{ part, count: count(radius), u: (count(radius + sd) - count(radius - sd)) / 2 }];
+  });
 }
 
 /** The corners of the picture on the bike's middle plane, by its axles; a bulge is left out, as it bends the edges. */

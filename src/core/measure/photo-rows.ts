@@ -4,13 +4,15 @@ import { onPicture, onPlane, type Camera, type Pixel } from './camera.ts';
 import type { FitRow } from './fit-values.ts';
 import type { HeldBike } from './held-bike.ts';
 import type { MeasureKind } from './measure-kind.ts';
-import { LEAST_RIM_POINTS, type MeasurePhoto, type PartClick, type RimClick } from './photo.ts';
+import {
+  LEAST_RIM_POINTS,
+  RING_KEYS,
+  RINGS,
+  type MeasurePhoto,
+  type PartClick,
+  type RimClick,
+} from './photo.ts';
 import type { Unknown } from './unknowns.ts';
-
-/** Whether an unknown is of a photo and not of the bike, by its key. */
-export function isOfPhoto(key: string): boolean {
-  return key.startsWith('photo');
-}
 
 /** The unknowns of a photo: six of the camera, its focal length and bulge, and every depth and radius that is unsure. */
 export function photoUnknowns(photo: MeasurePhoto, index: number, held: HeldBike): readonly Unknown[] | null {
@@ -48,7 +50,7 @@ function unsureOf({ focalPx, focalSd, bulgeSd, clicks, rims }: MeasurePhoto): re
   for (const { part, depthSd } of clicks) add(`depth:${part}`, `depth of ${part}`, depthSd);
   for (const { wheel, depthSd, radiusSd } of rims) {
     add(`depth:${wheel}`, `depth of ${wheel}`, depthSd);
-    add(`radius:${wheel}`, `rim of ${wheel}`, radiusSd);
+    add(`radius:${wheel}`, `ring of ${wheel}`, radiusSd);
   }
   return [...found.values()];
 }
@@ -140,21 +142,21 @@ function clicked(
   return onPicture(cameraOf(held, photo, index), { ...at, z });
 }
 
-/** How far a point on a rim lies outside it, pixels. */
+/** How far a point on a ring lies outside it, pixels. */
 function offRim(held: HeldBike, photo: MeasurePhoto, index: number, rim: RimClick): number | null {
   const { wheel, xPx, yPx, depth, radius } = rim;
-  const axle = held.place(wheel === 'frontWheel' ? 'frontAxle' : 'rearAxle');
+  const middle = held.place(RINGS[wheel]);
   const z = depth + valueOf(held, index, `depth:${wheel}`);
   const met = onPlane(cameraOf(held, photo, index), { x: xPx, y: yPx }, z);
-  if (axle === null || met === null) return null;
-  return (distance(met, axle) - radius - valueOf(held, index, `radius:${wheel}`)) * met.pxPerMm;
+  if (middle === null || met === null) return null;
+  return (distance(met, middle) - radius - valueOf(held, index, `radius:${wheel}`)) * met.pxPerMm;
 }
 
 /** A camera square to the bike that puts the clicks where they are as well as a turned and scaled picture can. */
 function firstCamera(photo: MeasurePhoto, held: HeldBike): Pick<Camera, 'at' | 'roll'> | null {
   const { widthPx, heightPx, focalPx, side, clicks } = photo;
   const pairs: (readonly [Point, Point])[] = [];
-  for (const { part, xPx, yPx } of [...clicks, ...wheelMiddles(photo)]) {
+  for (const { part, xPx, yPx } of [...clicks, ...ringMiddles(photo)]) {
     const at = held.place(part);
     if (at === null) return null;
     pairs.push([at, { x: (side === 'left' ? widthPx - xPx : xPx) - widthPx / 2, y: heightPx / 2 - yPx }]);
@@ -182,18 +184,13 @@ function firstCamera(photo: MeasurePhoto, held: HeldBike): Pick<Camera, 'at' | '
   return { at: { x: place.x - back.x, y: place.y - back.y, z: focalPx / scale }, roll };
 }
 
-/** The middle of each rim on the picture, as near as a first guess needs. */
-function wheelMiddles({ rims }: MeasurePhoto): readonly Pick<PartClick, 'part' | 'xPx' | 'yPx'>[] {
-  return WHEELS.flatMap(({ wheel, part }) => {
-    const xs = rims.filter((rim) => rim.wheel === wheel).map(({ xPx }) => xPx);
-    const ys = rims.filter((rim) => rim.wheel === wheel).map(({ yPx }) => yPx);
-    if (xs.length < LEAST_RIM_POINTS) return [];
+/** The middle of each rim on the picture, as near as a first guess needs; pins may lie on one side of their sprocket alone. */
+function ringMiddles({ rims }: MeasurePhoto): readonly Pick<PartClick, 'part' | 'xPx' | 'yPx'>[] {
+  return RING_KEYS.flatMap((key) => {
+    const on = rims.filter(({ wheel }) => wheel === key);
+    if (on.length < LEAST_RIM_POINTS) return [];
+    const [xs, ys] = [on.map(({ xPx }) => xPx), on.map(({ yPx }) => yPx)];
     const middle = (all: readonly number[]): number => (Math.min(...all) + Math.max(...all)) / 2;
-    return [{ part, xPx: middle(xs), yPx: middle(ys) }];
+    return [{ part: RINGS[key], xPx: middle(xs), yPx: middle(ys) }];
   });
 }
-
-const WHEELS = [
-  { wheel: 'rearWheel', part: 'rearAxle' },
-  { wheel: 'frontWheel', part: 'frontAxle' },
-] as const;

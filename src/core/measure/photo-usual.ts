@@ -9,13 +9,20 @@ export interface Usual {
   readonly sd: number;
 }
 
+/** The radius of a sprocket is found by its pins, and not taken from the teeth that are set: it may be off by six teeth (1 σ), mm. */
+export const SPROCKET_RADIUS_SD = 15;
+
 /** Which edge of a rim is clicked: the one toward the camera, the middle of its bed, or the one behind. */
 export type RimSide = 'near' | 'middle' | 'far';
 
+/** The middle of a chain beside that of the bike, mm. Common practice, no source. */
+const CHAIN_DEPTH: Usual = { value: 50, sd: 8 };
 /** Ends of axles and bolts as they usually stand out from the middle of a bike, mm. Common practice, no source. */
 const DEPTHS: Partial<Readonly<Record<MeasurePartKey, Usual>>> = {
   rearAxle: { value: 120, sd: 15 },
   frontAxle: { value: 100, sd: 15 },
+  frontSprocket: CHAIN_DEPTH,
+  rearSprocket: CHAIN_DEPTH,
   pivot: { value: 120, sd: 15 },
   countershaft: { value: 90, sd: 15 },
   steeringHead: { value: 0, sd: 8 },

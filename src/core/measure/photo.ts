@@ -20,10 +20,24 @@ export interface PartClick extends Click {
   readonly part: MeasurePartKey;
 }
 
-/** A point on the edge of a rim: where along the edge is not known. */
+/** Rings that are clicked, and the part in their middle: the edges of rims, and the pins of the chain on a sprocket. */
+export const RINGS = {
+  frontWheel: 'frontAxle',
+  rearWheel: 'rearAxle',
+  frontSprocket: 'countershaft',
+  rearSprocket: 'rearAxle',
+} as const satisfies Partial<Readonly<Record<MeasurePartKey, MeasurePartKey>>>;
+
+export type RingKey = keyof typeof RINGS;
+
+export const RING_KEYS: readonly RingKey[] = ['frontWheel', 'rearWheel', 'frontSprocket', 'rearSprocket'];
+
+export type SprocketKey = 'frontSprocket' | 'rearSprocket';
+
+/** A point on a ring: where along it is not known. */
 export interface RimClick extends Click {
-  readonly wheel: 'frontWheel' | 'rearWheel';
-  /** Radius of the edge that was clicked, mm, and its standard deviation. */
+  readonly wheel: RingKey;
+  /** Radius of the ring that was clicked, mm, and its standard deviation; of a sprocket that of its pitch circle. */
   readonly radius: number;
   readonly radiusSd: number;
 }
@@ -56,19 +70,21 @@ export interface PhotoOutcome {
   readonly corners: readonly Point[];
   /** From the camera to the bike's middle plane, mm. */
   readonly away: number;
-  /** The part or wheel whose clicks the other ones do not believe; null where they believe all. */
+  /** How many teeth the pins on a sprocket make, with its standard deviation; none where its radius was taken as exact. */
+  readonly teeth: readonly { readonly part: SprocketKey; readonly count: number; readonly u: number }[];
+  /** The part or ring whose clicks the other ones do not believe; null where they believe all. */
   readonly suspected: MeasurePartKey | null;
 }
 
-/** So many points show where the middle of a rim is. */
+/** So many points show where the middle of a ring is. */
 export const LEAST_RIM_POINTS = 5;
 /** Fewer places leave the camera free. */
 export const LEAST_PLACES = 3;
 
-/** How many different places a photo shows: parts, and wheels by their rims. */
+/** How many different places a photo shows: parts, and rings with enough points. */
 export function placesOn({ clicks, rims }: Pick<MeasurePhoto, 'clicks' | 'rims'>): number {
-  const wheels = (['frontWheel', 'rearWheel'] as const).filter(
-    (wheel) => rims.filter((rim) => rim.wheel === wheel).length >= LEAST_RIM_POINTS,
+  const rings = RING_KEYS.filter(
+    (key) => rims.filter(({ wheel }) => wheel === key).length >= LEAST_RIM_POINTS,
   );
-  return new Set(clicks.map(({ part }) => part)).size + wheels.length;
+  return new Set(clicks.map(({ part }) => part)).size + rings.length;
 }

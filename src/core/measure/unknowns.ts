@@ -237,3 +237,8 @@ export function withUnknowns(origin: Origin, more: readonly Unknown[]): Origin {
   const unknowns = [...origin.unknowns, ...more];
   return { ...origin, unknowns, places: new Map(unknowns.map(({ key }, i) => [key, i])) };
 }
+
+/** Whether an unknown is of a photo and not of the bike, by its key. */
+export function isOfPhoto(key: string): boolean {
+  return key.startsWith('photo');
+}

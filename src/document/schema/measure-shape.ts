@@ -1,7 +1,13 @@
 /** The published shape of the rows that a bike was measured by, apart from their reading so that the page does not carry it. */
 import type { JsonObject } from '../json/json.ts';
 import { MEASURE_LIMITS, MOST_PHOTOS } from '../measure.ts';
-import { LAST_TIME, LEAST_PHOTO_SIZE, LONGEST_PHOTO_KEY, MOST_PHOTO_CLICKS } from '../measure-photo.ts';
+import {
+  KEPT_RINGS,
+  LAST_TIME,
+  LEAST_PHOTO_SIZE,
+  LONGEST_PHOTO_KEY,
+  MOST_PHOTO_CLICKS,
+} from '../measure-photo.ts';
 
 const { rows, key, figure, parts, leastSd, largest, note } = MEASURE_LIMITS;
 
@@ -95,9 +101,9 @@ const photoFields: JsonObject = {
   focalSd: number('Standard deviation of that, pixels.', 0),
   bulgeSd: number('Standard deviation of the lens’s bulge at the corners, per cent.', 0),
   clicks: clickList('Parts that were clicked.', { part: text('Key of the part.', LONGEST_PHOTO_KEY) }),
-  rims: clickList('Points on the edges of the rims.', {
-    wheel: { description: 'The wheel.', enum: ['frontWheel', 'rearWheel'] },
-    radius: number('Radius of the edge. Unit: mm.', LEAST_PHOTO_SIZE),
+  rims: clickList('Points on the edges of rims, and on the pins of the chain on its sprockets.', {
+    wheel: { description: 'The wheel, or the sprocket.', enum: [...KEPT_RINGS] },
+    radius: number('Radius of the edge, or of the pitch circle. Unit: mm.', LEAST_PHOTO_SIZE),
     radiusSd: number('Standard deviation of that. Unit: mm.', 0),
   }),
 };

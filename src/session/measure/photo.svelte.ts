@@ -3,10 +3,11 @@ import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
 import type { Pixel } from '../../core/measure/camera.ts';
 import { MEASURE_PARTS, MEASURE_PART_KEYS, type MeasurePartKey } from '../../core/measure/measure-parts.ts';
 import type { NextMeasurement } from '../../core/measure/measured-bike.ts';
-import { placesOn } from '../../core/measure/photo.ts';
-import type { PhotoOutcome } from '../../core/measure/photo.ts';
+import { placesOn, type PhotoOutcome, type SprocketKey } from '../../core/measure/photo.ts';
+import { pitchRadius } from '../../core/drive/sprocket.ts';
 import {
   focalOf,
+  SPROCKET_RADIUS_SD,
   USUAL_BULGE_SD,
   USUAL_CLICK_SD_PX,
   usualDepth,
@@ -29,6 +30,8 @@ export type Wheel = 'frontWheel' | 'rearWheel';
 
 /** Clicks of one part; a further one takes the place of the oldest. */
 export const MOST_CLICKS = 3;
+/** Pins of the chain on one sprocket; a further one takes the place of the oldest. */
+const MOST_PINS = 12;
 /** Clicks near a rim from which its edge is looked for. */
 const EDGE_CLICKS = 3;
 
@@ -45,6 +48,11 @@ const SIZES: readonly {
 /** Whether what is clicked is a rim. */
 export function isWheel(part: MeasurePartKey): part is Wheel {
   return part === 'frontWheel' || part === 'rearWheel';
+}
+
+/** Whether what is clicked are the pins of the chain on a sprocket. */
+export function isSprocket(part: MeasurePartKey): part is SprocketKey {
+  return part === 'frontSprocket' || part === 'rearSprocket';
 }
 
 export class Photo {
@@ -91,7 +99,9 @@ export class Photo {
     const { bike } = this.#bench.session.document;
     const points = MEASURE_PART_KEYS.filter((key) => {
       const { shape, applies } = MEASURE_PARTS[key];
-      return (shape === 'point' || shape === 'mark') && applies(bike);
+      // A belt has no pins.
+      const isRing = shape === 'sprocket' && bike.drive.kind === 'chain';
+      return (shape === 'point' || shape === 'mark' || isRing) && applies(bike);
     });
     return ['frontWheel', 'rearWheel', ...points];
   });
@@ -121,7 +131,7 @@ export class Photo {
   /** How often a part or rim was clicked. */
   count(part: MeasurePartKey): number {
     if (this.kept === null) return 0;
-    return isWheel(part)
+    return isWheel(part) || isSprocket(part)
       ? this.kept.rims.filter(({ wheel }) => wheel === part).length
       : this.kept.clicks.filter((click) => click.part === part).length;
   }
@@ -206,12 +216,33 @@ export class Photo {
       this.#lookForEdge();
       return;
     }
+    if (isSprocket(chosen)) {
+      this.#clickPin(kept, chosen, at);
+      return;
+    }
     const before = kept.clicks.filter(({ part }) => part === chosen);
     const others = kept.clicks.filter(({ part }) => part !== chosen);
     const { value, sd } = this.depthOf(chosen);
     const click = { part: chosen, xPx: at.x, yPx: at.y, sdPx: USUAL_CLICK_SD_PX, depth: value, depthSd: sd };
     const { label } = MEASURE_PARTS[chosen];
     this.change({ clicks: [...others, ...before.slice(1 - MOST_CLICKS), click] }, `Photo: ${label}`);
+  }
+
+  #clickPin(kept: KeptPhoto, wheel: SprocketKey, { x, y }: Pixel): void {
+    const { setup, bike } = this.#bench.session.document;
+    const before = kept.rims.filter((pin) => pin.wheel === wheel);
+    const others = kept.rims.filter((pin) => pin.wheel !== wheel);
+    const { value: depth, sd: depthSd } = this.depthOf(wheel);
+    const teeth = wheel === 'frontSprocket' ? setup.frontTeeth : setup.rearTeeth;
+    const pin = {
+      ...{ wheel, xPx: x, yPx: y, sdPx: USUAL_CLICK_SD_PX, depth, depthSd },
+      radius: before.at(0)?.radius ?? pitchRadius(teeth, bike.drive.chainPitch),
+      radiusSd: SPROCKET_RADIUS_SD,
+    };
+    this.change(
+      { rims: [...others, ...before.slice(1 - MOST_PINS), pin] },
+      `Photo: ${MEASURE_PARTS[wheel].label}`,
+    );
   }
 
   /** Takes back the last click on what is chosen, or the whole edge of a rim. */
@@ -231,7 +262,14 @@ export class Photo {
       return;
     }
     const last = kept.clicks.findLast(({ part }) => part === chosen);
-    this.change({ clicks: kept.clicks.filter((click) => click !== last) }, `Photo: ${label} taken back`);
+    const pin = kept.rims.findLast(({ wheel }) => wheel === chosen);
+    this.change(
+      {
+        clicks: kept.clicks.filter((click) => click !== last),
+        rims: kept.rims.filter((point) => point !== pin),
+      },
+      `Photo: ${label} taken back`,
+    );
   }
 
   /** Forgets the clicks near a rim that were not taken. */
@@ -280,7 +318,9 @@ export class Photo {
 
   /** How far the chosen part stands out toward the camera, as stated with its clicks or as usual. */
   depthOf(part: MeasurePartKey): Usual {
-    const click = this.kept?.clicks.find((each) => each.part === part);
+    const click =
+      this.kept?.clicks.find((each) => each.part === part) ??
+      this.kept?.rims.find(({ wheel }) => wheel === part);
     return click === undefined ? usualDepth(part) : { value: click.depth, sd: click.depthSd };
   }
 
@@ -288,7 +328,10 @@ export class Photo {
     const clicks = (this.kept?.clicks ?? []).map((click) =>
       click.part === part ? { ...click, depth, depthSd } : click,
     );
-    this.change({ clicks }, `Photo: depth of ${MEASURE_PARTS[part].label}`);
+    const rims = (this.kept?.rims ?? []).map((pin) =>
+      pin.wheel === part ? { ...pin, depth, depthSd } : pin,
+    );
+    this.change({ clicks, rims }, `Photo: depth of ${MEASURE_PARTS[part].label}`);
   }
 
   #tyre(wheel: Wheel) {
@@ -319,6 +362,7 @@ export class Photo {
   setRimSide(side: RimSide): void {
     this.rimSide = side;
     const rims = (this.kept?.rims ?? []).map((point) => {
+      if (!isWheel(point.wheel)) return point;
       const { value: depth, sd: depthSd } = this.rimDepth(point.wheel);
       return { ...point, depth, depthSd };
     });

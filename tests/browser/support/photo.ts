@@ -3,6 +3,7 @@ import { expect, type Locator, type Page } from '@playwright/test';
 import { onPicture, type Camera, type Pixel } from '../../../src/core/measure/camera.ts';
 import { holdBike, postureOf } from '../../../src/core/measure/hold-bike.ts';
 import type { MeasurePartKey } from '../../../src/core/measure/measure-parts.ts';
+import { usualDepth } from '../../../src/core/measure/photo-usual.ts';
 import { readValues } from '../../../src/core/measure/measured-readings.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import { FIRST_DEMO } from '../../../src/document/demos/first-demo.ts';
@@ -42,6 +43,15 @@ export function truePhoto(side: 'right' | 'left') {
     offset: held.offset,
     /** Where a part's nut or bolt is on the upright picture. */
     part: (part: MeasurePartKey): Pixel => pixel(part, DEPTHS.find(([key]) => key === part)?.[1] ?? 0),
+    /** Pins of the chain on the back of the rear sprocket, which has as many teeth as on the page. */
+    pins: (): readonly Pixel[] =>
+      [-1.4, -0.7, 0, 0.7, 1.4].map((turn) => {
+        const radius = held.sprockets?.rear ?? NaN;
+        return pixel('rearAxle', usualDepth('rearSprocket').value, {
+          x: -radius * Math.cos(turn),
+          y: radius * Math.sin(turn),
+        });
+      }),
     /** Three places a few pixels beside a rim's edge. */
     rim: (axle: 'frontAxle' | 'rearAxle'): readonly Pixel[] =>
       [0.5, 2.6, 4.7].map((turn, i) => {
@@ -67,9 +77,9 @@ export async function openPhoto(
 
 export async function chooseTarget(page: Page, label: string): Promise<void> {
   const menu = tape(page).getByRole('combobox', { name: 'What to click' });
-  const option = menu.locator('option').filter({ hasText: new RegExp(`^${label}`) });
+  const option = menu.locator('option').filter({ hasText: new RegExp(`^${label}( \\(|$)`) });
   await menu.selectOption((await option.getAttribute('value')) ?? '');
-  await expect(stage(page)).toHaveAccessibleName(new RegExp(label.replace(/, rim$/, '')));
+  await expect(stage(page)).toHaveAccessibleName(new RegExp(label.replace(/, (rim|pins)$/, '')));
 }
 
 /** Where a pixel of the upright picture lies on it as shown, px from its corner. */
