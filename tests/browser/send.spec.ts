@@ -2,9 +2,12 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import jsQR from 'jsqr';
 import { savedText } from './support/bike-document.ts';
-import { bikeRows, expectBike, openBikes } from './support/bikes.ts';
+import { FIRST_DEMO } from '../../src/document/demos/first-demo.ts';
+import { makeLink } from '../../src/storage/bike-link.ts';
+import { bikeRows, bikesDialog, expectBike, openBikes } from './support/bikes.ts';
 import { expectKeptFork } from './support/kept.ts';
 import { field, FRONT_HEIGHT, readings, REAR_HEIGHT, startDemo, typeInto } from './support/panels.ts';
+import { pictureText } from './support/side-view-picture.ts';
 import { openPage } from './support/side-view.ts';
 
 test('a link opens the same bike to the last digit on another machine, whose own bike stays as it is', async ({
@@ -77,8 +80,32 @@ test('a link opens the same bike to the last digit on another machine, whose own
   await expectKeptFork(there, 2);
   await openBikes(there);
   await expect(bikeRows(there)).toHaveText([/Twin-shock roadster/, /Road sport, as delivered/]);
+  await bikesDialog(there).getByRole('button', { name: 'Close' }).click();
+  await expectHostileNameIsText(there);
   await other.close();
 });
+
+const HOSTILE = '"><img src=x onerror="window.taken=1"><script>window.taken=1</script>&amp;\u202e=1+1';
+
+/** A name from a link that a page, a picture or a sheet of paper could take for more than letters. */
+async function expectHostileNameIsText(page: Page): Promise<void> {
+  const made = await makeLink({ ...FIRST_DEMO, bike: { ...FIRST_DEMO.bike, name: HOSTILE } }, '');
+  if (!made.ok) throw new Error(made.reason.kind);
+  await page.evaluate((bike) => (location.hash = bike), made.value);
+  await expectBike(page, HOSTILE);
+  const svg = await pictureText(page);
+  const read = await page.evaluate((text) => {
+    const picture = new DOMParser().parseFromString(text, 'image/svg+xml');
+    const foreign = picture.querySelectorAll('parsererror, script, img, foreignObject').length;
+    return { foreign, title: picture.querySelector('title')?.textContent };
+  }, svg);
+  expect(read).toEqual({ foreign: 0, title: HOSTILE });
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  const paper = page.getByRole('dialog', { name: 'Print' }).getByRole('article', { name: 'Page to print' });
+  await expect(paper.getByRole('heading', { level: 3 })).toHaveText(HOSTILE);
+  await expect(paper.locator('img, script')).toHaveCount(0);
+  expect(await page.evaluate(() => 'taken' in window)).toBe(false);
+}
 
 /** Every page carries the code of the link and still takes one sheet; the customer's one of either size. */
 async function expectCodeOnPaper(page: Page, link: string): Promise<void> {
