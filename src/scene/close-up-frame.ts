@@ -25,6 +25,8 @@ const LONGEST_BAR = 56;
 const SWATCH = 22;
 /** Below so many times larger, tenths are written. */
 const FEW = 3;
+/** What the scale takes at the foot of a picture: a line of words and its bar, in times of the text size. */
+export const SCALE_ROOM = 1.7;
 /** The least height of a picture, in times of the text size. */
 export const LEAST_PICTURE = 3;
 /** How much wider bold words are. */
@@ -56,8 +58,8 @@ export interface Drawer {
   arrow(role: Role, from: Point, to: Point): void;
   area(role: Role, places: readonly Point[]): void;
   mark(role: Role, at: Point, sign: MarkShape['sign'], radiusPx: number): void;
-  /** Writes the scale, as a bar and as how many times larger than the side view. */
-  finish(): void;
+  /** Writes the scale into a corner below, as a bar and as how many times larger than the side view. */
+  finish(corner: 'left' | 'right'): void;
 }
 
 /** The size that holds a heading of which the last line may be left out, and a picture under it. */
@@ -76,7 +78,7 @@ export function closeUpFrame({ box, heading, sizePx, style, view }: CloseUpPage)
     left: box.left + 2,
     top: box.top + INSET + heading.length * line,
     right: box.right - 2,
-    bottom: box.bottom - 2 - (explained ? line : 0),
+    bottom: box.bottom - 2 - (explained ? line + 3 : 0),
   };
   const on = (xPx: number, yPx: number): Point => toGround(view, { x: xPx, y: yPx });
   const corners = [
@@ -180,18 +182,18 @@ export function closeUpFrame({ box, heading, sizePx, style, view }: CloseUpPage)
           const isSeen = place_.x > left && place_.x < right && place_.y > bottom && place_.y < top;
           if (isSeen) shapes.push({ kind: 'mark', role, at: at(place_), sign, radiusPx });
         },
-        finish() {
+        finish(corner) {
           const each = 1 / shownUnit('length', style.system).perMetric;
           const bars = BARS[style.system].map((length) => length * each);
           const bar = bars.find((mm) => mm * scale <= LONGEST_BAR) ?? bars[bars.length - 1];
-          const y = picture.top + 0.6 * sizePx;
           const text = `${writeShort(bar, 'length', style)} ${timesWords(scale / view.scale, style)}`;
           const wide = textWidthPx(text, sizePx) + 4;
-          // Where the change is least likely: it comes at the right, or in the middle.
-          const start = picture.left + INSET;
+          const y = picture.bottom - 0.6 * sizePx;
+          const start = corner === 'left' ? picture.left + INSET : picture.right - INSET - wide;
+          const barY = y - 0.6 * sizePx - 2;
           shapes.push(
             words(text, start + wide / 2, y, false, true),
-            stroke('ground', start, y + 0.8 * sizePx, start + bar * scale, y + 0.8 * sizePx),
+            stroke('ground', start, barY, start + bar * scale, barY),
           );
         },
       };

@@ -13,6 +13,7 @@ import {
   LEAST_PICTURE,
   leastSize,
   LINE,
+  SCALE_ROOM,
   type CloseUpPage,
   type Drawer,
 } from './close-up-frame.ts';
@@ -53,6 +54,8 @@ const MOST_SCALE = 18;
 const AROUND = 0.16;
 /** How far below the ground the change of the trail is drawn, px. */
 const BELOW_PX = 9;
+/** The part of a picture that lies below the ground at most. */
+const MOST_BELOW = 0.55;
 /** Corners of the tyre's drawn arc to each side of the patch. */
 const TYRE_CORNERS = 12;
 
@@ -103,8 +106,10 @@ function frontCloseUp(
       // The whole triangle where the change shows in it; otherwise the foot of the axis, with the patch to one side.
       const middle = scale > whole ? (before + now) / 2 : (least + most) / 2;
       const aside = scale > whole ? 0.8 : 0.5;
-      const onGround = (2.4 * BELOW_PX) / frame.heightPx;
-      const drawer = frame.look({ x: middle, y: 0 }, scale, aside, Math.min(0.4, onGround));
+      // The scale and the change lie below the ground, where the triangle is not.
+      const belowPx = Math.max(2.4 * BELOW_PX, SCALE_ROOM * sizePx);
+      const ground = Math.min(MOST_BELOW, belowPx / frame.heightPx);
+      const drawer = frame.look({ x: middle, y: 0 }, scale, aside, ground);
       const reach = frame.widthPx / scale;
       drawTyre(drawer, live.machine.frontRadius, reach);
       drawTriangle(drawer, baseline, 'shadowBody', 'shadow');
@@ -117,7 +122,7 @@ function frontCloseUp(
         drawer.arrow('dimension', { x: before, y }, { x: now, y });
       }
       drawer.mark('axle', { x: 0, y: 0 }, 'dot', 3.5);
-      drawer.finish();
+      drawer.finish('left');
       return drawer.shapes;
     },
   };
@@ -193,7 +198,8 @@ function rearCloseUp(
       drawLines(drawer, baseline, centreBefore, true);
       drawLines(drawer, live, centreNow, false);
       drawer.arrow('dimension', centreBefore, centreNow);
-      drawer.finish();
+      // Below the squat line, which rises to the right, nothing is drawn.
+      drawer.finish('right');
       return drawer.shapes;
     },
   };

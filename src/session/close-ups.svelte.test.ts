@@ -45,6 +45,11 @@ function boxesOf(bench: Workbench): { text: string; box: Box }[] {
   }));
 }
 
+function placesOf(shape: Shape): { x: number; y: number }[] {
+  if (shape.kind !== 'path') return [];
+  return shape.steps.flatMap((step) => ('x' in step ? [{ x: step.x, y: step.y }] : []));
+}
+
 function overlap(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
@@ -108,6 +113,34 @@ describe.each(DEMO_BIKES.map(({ bike }, demo) => [bike.name, demo] as const))('%
       const drawn = shapesOf(bench, 'closeUps').map(({ role }) => role);
       for (const role of ['shadowBody', 'trailTriangle', 'shadow', 'steeringAxis', 'highlight'] as const)
         expect(drawn).toContain(role);
+    },
+  );
+
+  it.each(SIZES)(
+    'a close-up writes its scale below the ground, off its own triangle, at %i × %i',
+    (...size) => {
+      const bench = begun(demo, size);
+      bench.stateOf(CloseUps);
+      let seen = 0;
+      for (const [shock, tubes] of [
+        [6, 5],
+        [0, 3],
+        [-4, 0],
+      ]) {
+        turn(bench, shock, tubes);
+        const scales = labelsOf(bench, 'closeUps').filter(({ text }) => text.includes('×'));
+        const triangles = shapesOf(bench, 'closeUps').filter(({ role }) => role === 'trailTriangle');
+        if (triangles.length === 0) continue;
+        seen += 1;
+        const { view } = bench.sideView;
+        const ground = Math.max(...triangles.flatMap(placesOf).map((place) => toScreen(view, place).y));
+        const [{ text, sizePx, spot, at, shiftPx }] = scales;
+        expect(labelBox(text, sizePx, spot, toScreen(view, at), shiftPx).top).toBeGreaterThanOrEqual(
+          ground - 1,
+        );
+      }
+      // A low window may have no room for a close-up.
+      if (size[1] > 240) expect(seen).toBeGreaterThan(0);
     },
   );
 });
