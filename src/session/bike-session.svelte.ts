@@ -3,6 +3,7 @@ import { fail, type Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { EditReason } from '../document/edits.ts';
 import { beginHistory, commit, redo, redoLabel, undo, undoLabel, type History } from '../document/history.ts';
+import { Pace } from './pace.svelte.ts';
 
 /** What hears of the bike on the page, whoever changes it. */
 export interface BikeListener {
@@ -25,9 +26,14 @@ export class BikeSession {
   /** Why the last edit was not taken, in words; null once one was. */
   refusal = $state<string | null>(null);
 
-  readonly document: BikeDocument = $derived(this.draft ?? this.history.present);
+  /** The bike with all that a hand does to it this moment: what is drawn. */
+  readonly newest: BikeDocument = $derived(this.draft ?? this.history.present);
   /** Whether something is being tried out: a drag is on, or an adjuster turns. */
   readonly drafting = $derived(this.draft !== null);
+  /** How fast all that is not drawn follows a hand. */
+  readonly pace = new Pace(() => this.drafting);
+  /** The bike on the page; while a hand tries something out, at the pace of figures and words. */
+  readonly document: BikeDocument = $derived.by(() => this.pace.of(() => this.newest));
   /** What the present is explained against: the bike before the draft, or before the last committed change. */
   readonly before: BikeDocument | null = $derived(
     this.draft !== null ? this.history.present : (this.history.past.at(-1)?.document ?? null),
@@ -50,11 +56,11 @@ export class BikeSession {
   /** From now on the listener hears of the bike; the first it hears of is the present one. */
   listen(listener: BikeListener): void {
     this.#listeners.push(listener);
-    listener.shown?.(this.document);
+    listener.shown?.(this.newest);
   }
 
   #show(): void {
-    for (const { shown } of this.#listeners) shown?.(this.document);
+    for (const { shown } of this.#listeners) shown?.(this.newest);
   }
 
   #turnTo(history: History, act: string): void {
@@ -76,6 +82,7 @@ export class BikeSession {
     this.refusal = edited.ok ? null : edited.reason.sentence;
     if (edited.ok) this.draft = edited.value;
     this.#show();
+    this.pace.moved();
     for (const { moved } of this.#listeners) moved?.();
   }
 

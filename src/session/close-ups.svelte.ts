@@ -7,7 +7,7 @@ import { bikeShapes } from '../scene/bike/bike-drawing.ts';
 import type { PathStep, Role, Shape } from '../scene/shapes/shape.ts';
 import { toScreen } from '../scene/shapes/view.ts';
 import type { Point } from '../core/plane/point.ts';
-import type { CloseUpDrawing, Drawing, DrawnAs, DrawnBikes } from './drawing.svelte.ts';
+import type { CloseUpDrawing, Drawing, DrawnAs } from './drawing.svelte.ts';
 import type { SideView } from './side-view.svelte.ts';
 
 /** The parts of the bike that a close-up keeps off. */
@@ -27,7 +27,6 @@ const ROUND = 12;
 
 /** What the close-ups follow; the workbench holds it for the page. */
 export interface CloseUpsOf {
-  readonly standing: DrawnBikes;
   readonly preferences: DrawnAs;
   readonly drawing: Drawing;
   readonly sideView: SideView;
@@ -40,10 +39,9 @@ export class CloseUps {
   #boxes: Partial<Record<CloseUpKey, Box>> = {};
 
   readonly drawing: CloseUpDrawing = $derived.by(() => {
-    const { standing, preferences, drawing, sideView } = this.#bench;
-    const { live, baseline } = standing;
-    const isShown =
-      preferences.data.shadow && preferences.data.labels && drawing.differs && standing.problem === null;
+    const { preferences, drawing, sideView } = this.#bench;
+    const { live, baseline, problem } = drawing.bikes;
+    const isShown = preferences.data.shadow && preferences.data.labels && drawing.differs && problem === null;
     if (!isShown || live === null || baseline === null) return this.#forget();
     const { view, widthPx, heightPx } = sideView;
     const options = { style: preferences.style, sizePx: drawing.closeUpPx, view };

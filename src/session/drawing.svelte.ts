@@ -22,7 +22,7 @@ import type { Theme } from '../scene/shapes/theme.ts';
 import { zoneShapes } from '../scene/construction/zones.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
-import type { Standing } from './standing.svelte.ts';
+import type { DrawnBikes } from './standing.svelte.ts';
 import type { SideView } from './side-view.svelte.ts';
 
 /** How much ink is left of a bike that is not the present one because the present one has no pose. */
@@ -42,9 +42,6 @@ export interface Measured {
   readonly to: Point;
 }
 
-/** The bikes that a drawing shows: the one in full, the baseline as its shadow, and why the first is not the present one. */
-export type DrawnBikes = Pick<Standing, 'live' | 'baseline' | 'problem'>;
-
 /** What is chosen to be drawn, and how figures are written. */
 export type DrawnAs = Pick<Preferences, 'data' | 'style'>;
 
@@ -62,7 +59,7 @@ export interface Underlay {
 
 export class Drawing {
   readonly #session: BikeSession;
-  readonly #standing: DrawnBikes;
+  readonly bikes: DrawnBikes;
   readonly #preferences: DrawnAs;
   readonly #view: SideView;
   readonly #textPx: (() => number) | null;
@@ -82,7 +79,7 @@ export class Drawing {
   under = $state.raw<Underlay | null>(null);
   guides = $state.raw<readonly Measured[]>([]);
 
-  readonly #ink = $derived.by(() => (this.#standing.problem === null ? 1 : DIMMED));
+  readonly #ink = $derived.by(() => (this.bikes.problem === null ? 1 : DIMMED));
   /** Words in a close-up: on a window with large ones no larger than they must be. */
   readonly closeUpPx = $derived.by(() =>
     this.#textPx === null ? Math.min(this.textPx, CLOSE_UP_TEXT) : this.textPx,
@@ -96,7 +93,7 @@ export class Drawing {
   });
 
   readonly #zones: SceneLayer = $derived.by(() => {
-    const { live } = this.#standing;
+    const { live } = this.bikes;
     const { zones, band } = this.#preferences.data;
     const shapes: Shape[] = live !== null && zones ? zoneShapes(live.stance, band) : [];
     return { name: 'zones', ink: this.#ink, shapes: [...shapes, ...groundShapes()] };
@@ -104,12 +101,12 @@ export class Drawing {
 
   /** Whether the live bike differs from the baseline in anything that is saved. */
   readonly differs = $derived.by(() => {
-    const { bike, setup, baseline } = this.#session.document;
+    const { bike, setup, baseline } = this.#session.newest;
     return bike !== baseline.bike || setup !== baseline.setup;
   });
 
   readonly #shadow: SceneLayer = $derived.by(() => {
-    const { live, baseline } = this.#standing;
+    const { live, baseline } = this.bikes;
     const { shadow, align } = this.#preferences.data;
     const shown = shadow && this.differs && live !== null && baseline !== null;
     return {
@@ -134,7 +131,7 @@ export class Drawing {
   }));
 
   readonly #bike: SceneLayer = $derived.by(() => {
-    const { live } = this.#standing;
+    const { live } = this.bikes;
     return {
       name: 'bike',
       ink: this.#ink,
@@ -143,7 +140,7 @@ export class Drawing {
   });
 
   readonly #construction: SceneLayer = $derived.by(() => {
-    const { live } = this.#standing;
+    const { live } = this.bikes;
     const shapes: Shape[] = [];
     if (live !== null) {
       const { highlighted } = this;
@@ -181,7 +178,7 @@ export class Drawing {
   readonly #closeUps = $derived.by(() => this.closeUps());
 
   readonly #labels: SceneLayer = $derived.by(() => {
-    const { live } = this.#standing;
+    const { live } = this.bikes;
     const { labels, zones, band } = this.#preferences.data;
     const options = {
       style: this.#preferences.style,
@@ -248,21 +245,21 @@ export class Drawing {
   /** `textPx` where words have a size that does not follow from the window's. */
   constructor(
     session: BikeSession,
-    standing: DrawnBikes,
+    bikes: DrawnBikes,
     preferences: DrawnAs,
     view: SideView,
     textPx: (() => number) | null = null,
   ) {
     this.#textPx = textPx;
     this.#session = session;
-    this.#standing = standing;
+    this.bikes = bikes;
     this.#preferences = preferences;
     this.#view = view;
   }
 
   /** Where the live bike has the place that other bikes are laid on. */
   #aligned(): Point {
-    const { live } = this.#standing;
+    const { live } = this.bikes;
     return live === null ? { x: 0, y: 0 } : alignedAt(live.stance, this.#align);
   }
 }

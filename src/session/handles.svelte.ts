@@ -2,7 +2,7 @@
 import { untrack } from 'svelte';
 import { GRIPS, gripPlace, type GripKey } from '../core/sketch/grips.ts';
 import { pointPlace, pointsOf, type PointKey } from '../core/sketch/points.ts';
-import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
+import { adjusterLabel, namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { doesApply } from '../core/adjusters/does-apply.ts';
 import type { Point } from '../core/plane/point.ts';
 import { writeNumber } from '../core/units/number-style.ts';
@@ -27,8 +27,6 @@ export interface HandleKind {
 }
 
 export interface Handle extends HandleKind {
-  /** Where it is, or what its adjuster says, in words. */
-  readonly words: string;
   readonly place: Point;
   readonly screen: Point;
 }
@@ -44,19 +42,18 @@ export class Handles {
   readonly #view: SideView;
 
   readonly #points: readonly Handle[] = $derived.by(() => {
-    const { live } = this.#standing;
+    const { live } = this.#standing.now;
     if (live === null) return [];
     const locked = this.#mode.current !== 'edit';
     return pointsOf(live.bike).flatMap(({ key, label, help }) => {
       const place = pointPlace(live.stance, live.bike, key);
       if (place === null) return [];
-      const words = `${this.#length(place.x)} ahead of the rear contact patch, ${this.#length(place.y)} high`;
-      return [this.#handle({ kind: 'point', key }, label, words, help, place, locked)];
+      return [this.#handle({ kind: 'point', key }, label, help, place, locked)];
     });
   });
 
   readonly #grips: readonly Handle[] = $derived.by(() => {
-    const { live } = this.#standing;
+    const { live } = this.#standing.now;
     if (live === null) return [];
     const locked = this.#mode.current !== 'adjusters';
     const adjusters = namedAdjusters(live.bike.drive.kind).filter((each) =>
@@ -65,9 +62,8 @@ export class Handles {
     return GRIPS.flatMap(({ key, label }) => {
       const adjuster = adjusters.find((each) => each.key === key);
       if (adjuster === undefined) return [];
-      const words = `${adjuster.label} ${this.#length(live.setup[key])}`;
       const place = gripPlace(live.stance, key);
-      return [this.#handle({ kind: 'grip', key }, label, words, adjuster.help, place, locked)];
+      return [this.#handle({ kind: 'grip', key }, label, adjuster.help, place, locked)];
     });
   });
 
@@ -118,19 +114,26 @@ export class Handles {
     return !locked || (this.#mode.current === 'measure' && target.kind === 'point');
   }
 
+  /** Where a handle is, or what its adjuster says, in words at their pace; empty while no bike stands. */
+  wordsOf({ target }: HandleKind): string {
+    const { live } = this.#standing;
+    if (live === null) return '';
+    if (target.kind === 'grip') {
+      const { key } = target;
+      return `${adjusterLabel(key, live.bike.drive.kind)} ${this.#length(live.setup[key])}`;
+    }
+    const place = pointPlace(live.stance, live.bike, target.key);
+    return place === null
+      ? ''
+      : `${this.#length(place.x)} ahead of the rear contact patch, ${this.#length(place.y)} high`;
+  }
+
   #length(value: number): string {
     return writeNumber(value, 'length', this.#preferences.style).text;
   }
 
-  #handle(
-    target: HandleTarget,
-    name: string,
-    words: string,
-    help: string,
-    place: Point,
-    locked: boolean,
-  ): Handle {
+  #handle(target: HandleTarget, name: string, help: string, place: Point, locked: boolean): Handle {
     const screen = toScreen(this.#view.view, place);
-    return { id: `${target.kind}-${target.key}`, target, name, words, help, place, screen, locked };
+    return { id: `${target.kind}-${target.key}`, target, name, help, place, screen, locked };
   }
 }

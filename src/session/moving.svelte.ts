@@ -118,7 +118,7 @@ export class Moving {
     const mark = this.#mark;
     if (mark === null) return;
     this.#release(mark);
-    const { problem } = this.#standing;
+    const { problem } = this.#standing.now;
     if (problem !== null && mark.handle.target.kind === 'point') {
       // A part left where the bike cannot stand could not be taken hold of again.
       this.#session.cancel();
@@ -214,7 +214,7 @@ export class Moving {
    * this the point would run away from the hand. The ground tilts instead, until the point is let go.
    */
   #holdFrame({ document, stance, view }: Mark, key: PointKey): void {
-    const { live, problem } = this.#standing;
+    const { live, problem } = this.#standing.now;
     if (live === null || problem !== null) return;
     const { staysStill } = POINTS[key];
     if (staysStill === 'rearAxle' || staysStill === 'frontAxle') {

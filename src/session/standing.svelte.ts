@@ -41,6 +41,13 @@ export interface Stood extends BikeWithSetup {
   readonly stance: StandingBike;
 }
 
+/** The bikes that a drawing shows: the one in full, the baseline as its shadow, and why the first is not the present one. */
+export interface DrawnBikes {
+  readonly live: Stood | null;
+  readonly baseline: Stood | null;
+  readonly problem: NoStand | null;
+}
+
 /** A reading's number in the state in which the trade quotes it, while the bike is shown in another. */
 export interface Quoted {
   readonly state: RideStateKey;
@@ -108,13 +115,12 @@ export class Standing {
   });
 
   // Read one by one, so that what did not change is not stood again while something else is dragged.
-  readonly #bike = $derived.by(() => this.#session.document.bike);
-  readonly #setup = $derived.by(() => this.#session.document.setup);
-  readonly #baselineOf = $derived.by(() => this.#session.document.baseline);
+  readonly #bike = $derived.by(() => this.#session.newest.bike);
+  readonly #setup = $derived.by(() => this.#session.newest.setup);
+  readonly #baselineOf = $derived.by(() => this.#session.newest.baseline);
 
   readonly #found: Stood | NoStand = $derived.by(() => this.stand({ bike: this.#bike, setup: this.#setup }));
-  /** Why the present bike has no pose; null when it stands. */
-  readonly problem: NoStand | null = $derived(isStood(this.#found) ? null : this.#found);
+  readonly #problem: NoStand | null = $derived(isStood(this.#found) ? null : this.#found);
   readonly #toppedOut: Stood | NoStand = $derived.by(() =>
     stood({ bike: this.#bike, setup: this.#setup }, { state: 'toppedOut', cornerPart: null }),
   );
@@ -132,8 +138,13 @@ export class Standing {
     stood(this.#baselineOf, { state: this.#shownState, cornerPart: this.#shownCornerPart }),
   );
   readonly baseline: Stood | null = $derived(isStood(this.#baseline) ? this.#baseline : null);
-  /** The bike to show; the baseline when the present one never stood. */
-  readonly live: Stood | null = $derived(this.#own ?? this.baseline);
+  readonly #live: Stood | null = $derived(this.#own ?? this.baseline);
+  /** The bikes as a hand has them this moment: what is drawn. */
+  readonly now: DrawnBikes;
+  /** The bike to show, at the pace of figures and words; the baseline when the present one never stood. */
+  readonly live: Stood | null = $derived.by(() => this.#session.pace.of(() => this.#live));
+  /** Why the present bike has no pose, at the same pace; null when it stands. */
+  readonly problem: NoStand | null = $derived.by(() => this.#session.pace.of(() => this.#problem));
   /** The bike before the last change; null when there was none, or it did not stand. */
   readonly before: Stood | null = $derived.by(() => {
     const { before } = this.#session;
@@ -143,7 +154,7 @@ export class Standing {
   /** Where on the corner sequence from braking to the exit the bike is read, 0 to 1; null while it is read in its state. */
   readonly cornerPart: number | null = $derived(this.#cornerPart);
   /** The bike, setup and ride state to stand now. */
-  readonly ride: LoadCase = $derived.by(() => caseOf(this.#asked(), this.#setup));
+  readonly ride: LoadCase = $derived.by(() => caseOf(this.#asked(), this.#session.document.setup));
 
   /** Whether going one step back may help: the bike stood before the last change, or its parts cannot meet at all. */
   readonly undoHelps: boolean = $derived.by(
@@ -151,7 +162,7 @@ export class Standing {
   );
   /** The adjuster whose value stands in the way; null when nothing does, or no adjuster's value. */
   readonly adjusterInTheWay: AdjusterKey | null = $derived.by(() =>
-    this.problem === null ? null : adjusterToTurn(this.problem, this.ride, this.#setup),
+    this.problem === null ? null : adjusterToTurn(this.problem, this.ride, this.#session.document.setup),
   );
 
   /** The bike of which a rider may have to be warned, as it stands and as its trail is judged; null while it does not stand. */
@@ -185,6 +196,20 @@ export class Standing {
   constructor(session: BikeSession, preferences: Pick<Preferences, 'data' | 'change'>) {
     this.#session = session;
     this.#preferences = preferences;
+    const live = (): Stood | null => this.#live;
+    const baseline = (): Stood | null => this.baseline;
+    const problem = (): NoStand | null => this.#problem;
+    this.now = {
+      get live() {
+        return live();
+      },
+      get baseline() {
+        return baseline();
+      },
+      get problem() {
+        return problem();
+      },
+    };
     const { bike, setup } = session.document;
     this.#asOpened = { bike, setup };
     session.listen({ shown: (document) => this.#settle(document) });
@@ -194,7 +219,7 @@ export class Standing {
   hang(hung: boolean): void {
     if (this.#isHung === hung) return;
     this.#isHung = hung;
-    this.#settle(this.#session.document);
+    this.#settle(this.#session.newest);
   }
 
   /** Reads the bike in a ride state; the corner sequence, if it goes on, ends. */
@@ -203,13 +228,13 @@ export class Standing {
     this.#isHung = false;
     this.#preferences.change({ rideState: state });
     this.#cornerPart = null;
-    this.#settle(this.#session.document);
+    this.#settle(this.#session.newest);
   }
 
   /** Reads the bike at a part of the corner sequence, 0 to 1; null goes back to the state chosen. */
   scrub(part: number | null): void {
     this.#cornerPart = part === null ? null : Math.min(1, Math.max(0, part));
-    this.#settle(this.#session.document);
+    this.#settle(this.#session.newest);
   }
 
   /** A bike as it stands in the present ride state, or why it does not. */

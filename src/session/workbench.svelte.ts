@@ -52,7 +52,7 @@ export class Workbench {
     this.session = new BikeSession(document);
     this.standing = new Standing(this.session, this.preferences);
     this.advice = new Advice(this.session, this.standing, this.preferences);
-    this.drawing = new Drawing(this.session, this.standing, this.preferences, this.sideView);
+    this.drawing = new Drawing(this.session, this.standing.now, this.preferences, this.sideView);
     this.handles = new Handles(this.standing, this.mode, this.preferences, this.sideView);
     this.drawing.taken = () => this.handles.boxes;
     this.moving = new Moving(

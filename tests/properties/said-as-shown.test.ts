@@ -15,7 +15,7 @@ import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.t
 import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
 import { curveSet } from '../../src/curves/curve-set.ts';
 import { CURVE_AXES, nameAxis } from '../../src/curves/curve-axes.ts';
-import { zoneSentence } from '../../src/scene/construction/zones.ts';
+import { zoneSentence } from '../../src/scene/construction/zone-sentence.ts';
 import { courseWords } from '../../src/words/curve-words.ts';
 import { differenceOf } from '../../src/words/difference-text.ts';
 import { RIDE_COLUMNS } from '../../src/words/ride-columns.ts';

@@ -12,7 +12,8 @@ import type { Stance } from '../../core/standing/stance.ts';
 import { trailPlaces } from './construction-drawing.ts';
 import { constructionAt } from './construction-hit.ts';
 import { squatConstruction } from './squat-construction.ts';
-import { zoneNamePlaces, zoneOf, zoneSentence } from './zones.ts';
+import { zoneSentence } from './zone-sentence.ts';
+import { zoneNamePlaces, zoneOf } from './zones.ts';
 
 function stood(bike: Bike): Stance {
   const found = standBike(bike, plainSetup, 'toppedOut');

@@ -102,7 +102,6 @@ export class Projector {
       Math.max(LEAST_TEXT_PX, TEXT_PART * this.sideView.widthPx),
     );
     new CloseUps({
-      standing: shown,
       preferences,
       drawing: this.drawing,
       sideView: this.sideView,
