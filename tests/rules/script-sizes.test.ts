@@ -78,6 +78,9 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * Pictures that are very large, moving or see-through, and what is said of them, are 0.7 of all scripts and come with the photo.
  *
  * Teeth that are counted by the chain’s pins on a photo are 0.8 of all scripts and come with the photo.
+ *
+ * The pace at which figures follow a hand is 0.3, and the words of the zones come in the file of the line below the side
+ * view now, which shares less: 0.4 of all scripts. The first sight gave those words back.
  */
 const CEILINGS = { firstSight: 141.2, all: 507.7, panel: 29.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
