@@ -91,6 +91,15 @@ export class Lessons {
   readonly isQuestion: boolean = $derived(this.running !== null && this.at === this.running.steps.length);
   readonly isOver: boolean = $derived(this.steps.length > 0 && this.at >= this.steps.length);
 
+  /** Where the lesson is, in words. */
+  readonly place: string = $derived.by(() => {
+    if (this.at < 0) return 'Goal';
+    if (this.isOver) return 'End';
+    return this.isQuestion ? 'Question' : `Step ${this.at + 1} of ${this.running?.steps.length ?? 0}`;
+  });
+  /** Whether going forward shows figures before it goes on. */
+  readonly shows: boolean = $derived(this.now?.tried.ok === true && !this.isLooked);
+
   /** The bike as the room sees it: as it was until somebody looks, then on its way to how it is. */
   readonly live: Stood | null = $derived.by(() => {
     const { now, prepared } = this;
@@ -216,7 +225,7 @@ export class Lessons {
   /** Forward as a clicker goes: what is hidden shows first, then the next step comes. */
   forward(): void {
     if (this.blank) this.blank = false;
-    else if (this.now?.tried.ok === true && !this.isLooked) this.look();
+    else if (this.shows) this.look();
     else this.go(this.at + 1);
   }
 
