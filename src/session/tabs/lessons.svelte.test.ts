@@ -100,6 +100,32 @@ it('a saying’s trial is shown as a step already looked at', () => {
   expect(lessons.now?.figure?.key).toBe('antiSquat');
 });
 
+it('at the wall the rear comes up by the figure once somebody looks, with its arrows, and half as hard is on the way', () => {
+  const { lessons } = begun();
+  const lesson = LESSONS.find(({ key }) => key === 'againstTheWall');
+  if (lesson === undefined) throw new Error('no such lesson');
+  lessons.begin(lesson);
+  lessons.forward();
+  const { now } = lessons;
+  if (now === null || !now.tried.ok) throw new Error('the step does not stand');
+  const { on } = now.tried.before;
+  const lift = (): number => on.travel.rear - (lessons.live?.stance.travel.rear ?? Number.NaN);
+  const arrows = (): number =>
+    lessons.scene
+      .flatMap(({ shapes }) => shapes)
+      .filter((shape) => 'arrows' in shape && shape.role === 'squatLine').length;
+  expect([lift(), lessons.wall]).toEqual([0, null]);
+  lessons.look();
+  const { wall } = lessons;
+  if (wall === null) throw new Error('the bike is not at the wall');
+  expect(lift()).toBeCloseTo(now.tried.after.value, 9);
+  expect(wall.pressed.rear.wheelLoad).toBeGreaterThan(wall.from.rear.wheelLoad);
+  expect(arrows()).toBe(1);
+  lessons.replay(2000);
+  expect(lift() / now.tried.after.value).toBeGreaterThan(0.3);
+  expect(lift() / now.tried.after.value).toBeLessThan(0.7);
+});
+
 it('a lesson on a bike that has no sprockets leaves those steps out and goes on', () => {
   const [demo] = DEMO_BIKES;
   const shaft = { ...demo, bike: { ...demo.bike, drive: { ...demo.bike.drive, kind: 'shaft' as const } } };

@@ -1,5 +1,7 @@
 /** A lesson as it runs: on a copy of the bike, so that leaving it leaves the page's bike untouched, its history too. */
 import { trialFigure, tryOut, type NoTrial, type Tried, type Way } from '../../core/effects/trial.ts';
+import { pressedAtWall, wallLift } from '../../core/effects/wall-lift.ts';
+import type { AgainstWall } from '../../core/riding/equilibrium/against-wall.ts';
 import type { TrialFigure } from '../../core/effects/trial-figure.ts';
 import { axleHeld, turned, type AsSet, type NoTurn } from '../../core/effects/turn.ts';
 import type { Bike } from '../../core/parts/bike.ts';
@@ -10,6 +12,8 @@ import { standBike } from '../../core/riding/stand-bike.ts';
 import { beginHistory } from '../../document/history.ts';
 import type { Lesson, LessonCheck, LessonStep } from '../../lessons/lesson.ts';
 import type { Saying } from '../../sayings/saying.ts';
+import { wallLayer } from '../../scene/construction/wall-drawing.ts';
+import type { Scene } from '../../scene/shapes/shape.ts';
 import { bikeExtent } from '../../scene/extent.ts';
 import type { Prediction } from '../../words/trial-words.ts';
 import { readingsOf } from '../../words/worded-readings.ts';
@@ -100,6 +104,15 @@ export class Lessons {
   /** Whether going forward shows figures before it goes on. */
   readonly shows: boolean = $derived(this.now?.tried.ok === true && !this.isLooked);
 
+  /** The bike pressed against the wall as far as the way has come; null in any other step, and before somebody looks. */
+  readonly wall: AgainstWall | null = $derived.by(() => {
+    const { now } = this;
+    if (now === null || !now.tried.ok || now.figure !== wallLift || !this.isLooked || this.part <= 0)
+      return null;
+    const found = pressedAtWall(now.tried.before.on, this.part);
+    return found.ok ? found : null;
+  });
+
   /** The bike as the room sees it: as it was until somebody looks, then on its way to how it is. */
   readonly live: Stood | null = $derived.by(() => {
     const { now, prepared } = this;
@@ -113,11 +126,23 @@ export class Lessons {
     const asked = { state: now.step.state, cornerPart: null };
     const ends = [before, after].map(({ asSet, on }): Stood => ({ ...asSet, stance: on, asked }));
     if (!this.isLooked || this.part <= 0) return ends[0];
+    const { wall } = this;
+    if (wall !== null)
+      return { ...ends[0], stance: { ...before.on, ...wall.pressed.stance, equilibrium: wall.pressed } };
     if (this.part >= 1) return ends[1];
     const bike = mixPlain(ends[0].bike, ends[1].bike, this.part);
     const setup = setupBetween(ends[0].setup, ends[1].setup, this.part);
     const found = standBike(bike, setup, now.step.state);
     return found.ok ? { bike, setup, stance: found, asked } : ends[this.part < 0.5 ? 0 : 1];
+  });
+
+  /** The drawing, with the arrows of the wall test where it is that. */
+  readonly scene: Scene = $derived.by(() => {
+    const { wall } = this;
+    const { style } = this.#bench.preferences;
+    return wall === null
+      ? this.drawing.scene
+      : [...this.drawing.scene, wallLayer(wall, style, this.#textPx())];
   });
 
   /** What stands beside the figure; nothing before it is looked at. */
@@ -172,8 +197,12 @@ export class Lessons {
         },
       },
       this.sideView,
-      () => Math.max(LEAST_TEXT_PX, TEXT_PART * this.sideView.widthPx),
+      () => this.#textPx(),
     );
+  }
+
+  #textPx(): number {
+    return Math.max(LEAST_TEXT_PX, TEXT_PART * this.sideView.widthPx);
   }
 
   /** Begins a lesson on a copy of the bike given, or of the one on the page. */
