@@ -84,7 +84,7 @@ export function cornerDrawing(sketch: CornerSketch, size: CornerSize): { scene: 
         shapes: [
           words('Entry', into[0], 'right'),
           words(isLater ? 'Apex' : 'Apex: gas opens', { x: 0, y: 0 }, 'above'),
-          ...(isLater ? [words('Gas can open here', gas, 'below', 0.5)] : []),
+          ...(isLater ? [words('Gas can open here', gas, 'left', 1.6)] : []),
           words('Exit', wide[wide.length - 2], 'above', -0.5),
         ],
       },

@@ -73,7 +73,9 @@ describe.each(DEMO_BIKES.map((each) => [each.bike.name, each] as const))('%s', (
     const size = { widthPx: 600, heightPx: 300, textPx: 13 };
     const same = { ...found, exit: apex, entry: apex, wide: 0, gasAt: 0 };
     const [lines] = cornerDrawing(same, size).scene;
-    const [holds, , asItIs] = lines.shapes.map((shape) => (shape.kind === 'path' ? shape.steps : []));
+    const [holds, , asItIs] = lines.shapes.map((shape) =>
+      shape.kind === 'path' ? shape.steps.map((step) => ({ ...step, op: 'line' })) : [],
+    );
     expect(asItIs.slice(1)).toEqual(holds);
     expect(cornerStory(same, STYLE)).toContain('stays the same');
     expect(gapDrawn(found)).toBeGreaterThanOrEqual(1);

@@ -1,4 +1,4 @@
-/** The wall test on the drawing: the wall, the push of the rear tyre, what pushes back, and how the wheel loads change. */
+/** The wall test on the drawing: the wall, both pushes, how the wheel loads change, and the two lines that decide. */
 import type { AgainstWall } from '../../core/riding/equilibrium/against-wall.ts';
 import type { Point } from '../../core/plane/point.ts';
 import { writeChange, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
@@ -12,7 +12,11 @@ const LEAST_LENGTH = 60;
 const WALL_HEIGHT = 1.6;
 
 /** Over the drawing of the bike as it is pressed, with words of that size in px. */
-export function wallLayer({ from, pressed }: AgainstWall, style: NumberStyle, sizePx: number): SceneLayer {
+export function wallLayer(
+  { from, pressed, squatSlope }: AgainstWall,
+  style: NumberStyle,
+  sizePx: number,
+): SceneLayer {
   const { machine, pose } = pressed.stance;
   const { wheelbase } = pose;
   const { frontRadius } = machine;
@@ -43,10 +47,14 @@ export function wallLayer({ from, pressed }: AgainstWall, style: NumberStyle, si
     ink: 1,
     shapes: [
       segment('axisLine', wall, { x: wall.x, y: frontRadius * (1 + WALL_HEIGHT) }),
-      segment('squatLine', { x: 0, y: 0 }, { x: push, y: 0 }, arrow),
-      segment('loadTransferLine', axle, { x: axle.x - push, y: axle.y }, arrow),
+      segment('loadTransferLine', { x: 0, y: 0 }, axle),
+      segment('squatLine', { x: 0, y: 0 }, { x: wheelbase, y: wheelbase * squatSlope }),
+      segment('brakeLine', { x: 0, y: 0 }, { x: push, y: 0 }, arrow),
+      segment('brakeLine', axle, { x: axle.x - push, y: axle.y }, arrow),
       segment('dimension', { x: 0, y: 0 }, { x: 0, y: reach(rear) }, arrow),
       segment('dimension', { x: wheelbase, y: 0 }, { x: wheelbase, y: reach(front) }, arrow),
+      words('Squat line', { x: wheelbase / 2, y: (wheelbase / 2) * squatSlope }, 'above'),
+      words('Line to the front axle', { x: wheelbase / 2, y: axle.y / 2 }, 'below'),
       words(`Tyre pushes ${force(thrust)}`, { x: push, y: 0 }, 'right'),
       words(`Wall pushes back ${force(thrust)}`, { x: axle.x - push, y: axle.y }, 'above'),
       words(`Rear load ${change(rear)}`, { x: 0, y: reach(rear) }, 'above'),

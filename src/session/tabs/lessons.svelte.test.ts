@@ -113,14 +113,14 @@ it('at the wall the rear comes up by the figure once somebody looks, with its ar
   const arrows = (): number =>
     lessons.scene
       .flatMap(({ shapes }) => shapes)
-      .filter((shape) => 'arrows' in shape && shape.role === 'squatLine').length;
+      .filter((shape) => 'arrows' in shape && shape.role === 'brakeLine').length;
   expect([lift(), lessons.wall]).toEqual([0, null]);
   lessons.look();
   const { wall } = lessons;
   if (wall === null) throw new Error('the bike is not at the wall');
   expect(lift()).toBeCloseTo(now.tried.after.value, 9);
   expect(wall.pressed.rear.wheelLoad).toBeGreaterThan(wall.from.rear.wheelLoad);
-  expect(arrows()).toBe(1);
+  expect(arrows()).toBe(2);
   lessons.replay(2000);
   expect(lift() / now.tried.after.value).toBeGreaterThan(0.3);
   expect(lift() / now.tried.after.value).toBeLessThan(0.7);

@@ -172,10 +172,12 @@ export class Lessons {
       return { ...asSet, stance: on, asked: { state: now.step.state, cornerPart: null } };
     };
     const data = (): PreferenceData => {
-      const looked = this.isLooked;
+      // At the wall the lines of the road say nothing; it has its own.
+      const looked = this.isLooked && this.wall === null;
       const kept = bench.preferences.data;
       // Words on the drawing hold figures, and zones give the answer away.
-      return looked ? { ...kept, shadow: true } : { ...kept, labels: false, zones: false, lines: false };
+      const shown = { ...kept, shadow: this.isLooked || kept.shadow };
+      return looked ? shown : { ...shown, labels: false, zones: false, lines: false };
     };
     this.drawing = new Drawing(
       this.#copy,
