@@ -15,7 +15,7 @@ import { readingsOf } from '../words/worded-readings.ts';
 import type { FiledLesson } from './lesson-file.ts';
 import type { LessonStep } from './lesson.ts';
 
-/** Readings beside the figure of a lesson that was just made. */
+/** What a lesson that was just made looks at: of these the reading that changed most, and the others beside it. */
 const SHOWN = ['rake', 'trail', 'swingarmAngle', 'antiSquat'];
 /** What a step looks at where nothing changed yet. */
 const FIRST_FIGURE = 'trail';
@@ -74,11 +74,13 @@ function changedMost(before: AsSet, after: AsSet, state: RideStateKey, style: Nu
   const [from, to] = [before, after].map(({ bike, setup }) => standBike(bike, setup, state));
   if (!from.ok || !to.ok) return FIRST_FIGURE;
   const [most] = mostChanged(
-    readingsOf(after.bike.drive.kind).map((reading) => ({
-      reading,
-      before: metricReading(reading, from),
-      now: metricReading(reading, to),
-    })),
+    readingsOf(after.bike.drive.kind)
+      .filter(({ key }) => SHOWN.includes(key))
+      .map((reading) => ({
+        reading,
+        before: metricReading(reading, from),
+        now: metricReading(reading, to),
+      })),
     style,
   );
   return most?.reading.key ?? FIRST_FIGURE;

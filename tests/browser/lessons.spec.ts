@@ -1,4 +1,5 @@
 /** A lesson by mouse and keys: predicted before it shows, hidden from the accessibility tree until then, and the bike left as it was. */
+import { readFileSync } from 'node:fs';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import { expectNothingSerious } from './support/axe.ts';
 import { FRONT_HEIGHT, plain, readingText, typeInto } from './support/panels.ts';
@@ -78,4 +79,89 @@ test('sayings are held against the bike on the page, and one press shows a trial
   await expect(card).toContainText('Holds in part for this bike.');
   await card.getByRole('button', { name: 'Show: Two teeth more: on the gas' }).click();
   await expect(room(page).locator('.figure')).toContainText('Anti-squat');
+});
+
+/** Sheets of paper that the page prints to. */
+async function sheetsOf(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const pdf = await page.pdf({ format });
+  return (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+}
+
+test('a lesson made of the bike is edited, saved and opened again; it runs with notes in a second window, and the bike stays', async ({
+  page,
+}) => {
+  await openPage(page);
+  await typeInto(page, FRONT_HEIGHT, '9');
+  const before = await readingText(page, 'Trail');
+  await page
+    .getByRole('group', { name: 'Below the side view' })
+    .getByText('Lessons', { exact: true })
+    .click();
+  await page.getByText('Your own', { exact: true }).click();
+  await page.getByRole('button', { name: 'Make a lesson of this' }).click();
+  const form = page.getByRole('dialog');
+  await form.getByLabel('Title').fill('What my fork does');
+  await expect(form.getByText('On this lesson’s bike:').first()).toContainText('Quicker');
+  await expectNothingSerious(page, 'dialog');
+  await form.getByRole('button', { name: 'Done' }).click();
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save to a file: What my fork does' }).click();
+  const saved = readFileSync(await (await coming).path(), 'utf8');
+  const picker = page.getByLabel('Open a lesson’s file').and(page.locator('input'));
+  const file = (name: string, text: string) => ({
+    name,
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+  await picker.setInputFiles(file('cut.json', saved.slice(0, 200)));
+  await expect(page.getByRole('alert')).toContainText('cut.json was not opened. The file breaks off');
+  await picker.setInputFiles(file('more.json', saved.replace('What my fork does', 'The same, opened')));
+  await page.getByRole('button', { name: 'Start on its bike: The same, opened' }).click();
+  const opening = page.waitForEvent('popup');
+  await room(page).getByRole('button', { name: 'Notes in a second window' }).click();
+  const notes = await opening;
+  await expect(notes.getByRole('heading', { name: 'The same, opened' })).toBeVisible();
+  // The presenter has the figures before the room does, and turns the room's pages.
+  await notes.keyboard.press('PageDown');
+  await expect(notes.getByText('The room does not see the figures yet.')).toBeVisible();
+  await expect(notes.locator('.figure')).toContainText('quicker', { ignoreCase: true });
+  await expect(room(page).getByText('Step 1 of 1')).toBeVisible();
+  expect(plain(await room(page).ariaSnapshot())).not.toMatch(/before, .* after/);
+  await notes.keyboard.press('PageDown');
+  await expect(room(page).locator('.figure')).toContainText('after');
+  const closing = notes.waitForEvent('close');
+  await page.keyboard.press('Escape');
+  await closing;
+  expect(await readingText(page, 'Trail')).toBe(before);
+});
+
+test('the corner is sketched with its figures, and a handout prints on a front and a back, on A4 and on Letter', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    window.print = () => {};
+  });
+  await openPage(page);
+  await page
+    .getByRole('group', { name: 'Below the side view' })
+    .getByText('Lessons', { exact: true })
+    .click();
+  await page.getByText('The corner', { exact: true }).click();
+  await expect(page.getByRole('img', { name: 'The corner from above' })).toBeVisible();
+  await expect(page.getByText('neither says anything about lap times')).toBeVisible();
+  await expect(page.getByRole('row', { name: /^Exit: Accelerating/ })).toContainText('%');
+  await page.getByRole('group', { name: 'What is shown' }).getByText('Lessons', { exact: true }).click();
+  for (const title of ['Raise the rear', 'Lowering for a short rider']) {
+    await page.getByRole('button', { name: `Handout: ${title}` }).click();
+    const [front, back] = await page.getByRole('article', { name: 'Page to print' }).all();
+    // The front holds blanks and no figure; the back holds the figures; both hold the cautions.
+    expect(plain(await front.innerText())).not.toMatch(/\d+\.\d+ ?(°|mm|%)/);
+    await expect(front).toContainText('What do you expect');
+    await expect(back).toContainText('before,');
+    for (const side of [front, back]) await expect(side).toContainText('Caution.');
+    await page.getByRole('button', { name: 'Print front and back' }).click();
+    expect(await sheetsOf(page, 'A4')).toBe(2);
+    expect(await sheetsOf(page, 'Letter')).toBe(2);
+    await page.getByRole('button', { name: 'Close' }).last().click();
+  }
 });

@@ -1,7 +1,4 @@
 /** The corner as a sketch: the circle at entry, apex and exit by the bike's attitude there, and how wide it runs on the gas. */
-import { metricReading } from '../readings/metric-reading.ts';
-import { frontWheelLoad } from '../readings/front-wheel-load.ts';
-import { rearWheelLoad } from '../readings/rear-wheel-load.ts';
 import { absent, type Absent } from '../readings/absent.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import { standBike } from '../riding/stand-bike.ts';
@@ -67,12 +64,15 @@ export function cornerSketch({ bike, setup }: AsSet): CornerSketch | NoCorner {
   const [entry, apex, exit] = Object.values(CORNER_STATES).map((state): CornerPlace | NoStand => {
     const on = standBike(bike, setup, state);
     if (!on.ok) return on;
-    const { pose, rake } = on;
+    const { pose, rake, equilibrium } = on;
     const { wheelbase } = pose;
-    const [front, rear] = [frontWheelLoad, rearWheelLoad].map((reading) => metricReading(reading, on));
+    const { front, rear } = equilibrium ?? {};
     const radius = circleRadius({ wheelbase, rake, lean, bar: radians(SKETCH_BAR_DEG) });
-    const hasLoads = typeof front === 'number' && typeof rear === 'number' && front + rear > 0;
-    return { wheelbase, rake, state, radius, frontShare: hasLoads ? (100 * front) / (front + rear) : null };
+    const frontShare =
+      front === undefined || rear === undefined
+        ? null
+        : (100 * front.wheelLoad) / (front.wheelLoad + rear.wheelLoad);
+    return { wheelbase, rake, state, radius, frontShare };
   });
   if ('ok' in entry) return entry;
   if ('ok' in apex) return apex;
