@@ -53,7 +53,7 @@ export function wallLayer(
       segment('brakeLine', axle, { x: axle.x - push, y: axle.y }, arrow),
       segment('dimension', { x: 0, y: 0 }, { x: 0, y: reach(rear) }, arrow),
       segment('dimension', { x: wheelbase, y: 0 }, { x: wheelbase, y: reach(front) }, arrow),
-      words('Squat line', { x: wheelbase / 2, y: (wheelbase / 2) * squatSlope }, 'above'),
+      words('Squat line', { x: wheelbase, y: wheelbase * squatSlope }, 'right'),
       words('Line to the front axle', { x: wheelbase / 2, y: axle.y / 2 }, 'below'),
       words(`Tyre pushes ${force(thrust)}`, { x: push, y: 0 }, 'right'),
       words(`Wall pushes back ${force(thrust)}`, { x: axle.x - push, y: axle.y }, 'above'),
