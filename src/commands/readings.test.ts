@@ -99,7 +99,7 @@ describe('the readings printed', () => {
     for (const state of ['noRider', 'riderUp', 'accelerating', 'braking', 'midCorner'])
       expect(states[state]).toEqual({
         noAnswer:
-          'A rate at the front end is zero or less, which holds nothing up. Give the rate printed on the fork spring, bump stop [bump rubber] or top-out spring.',
+          'A rate at the front end is zero or less, which holds nothing up. Give the rate printed on the fork spring, bump stop or top-out spring.',
       });
   });
 

@@ -60,3 +60,11 @@ export function undoLabel(history: History): string | null {
 export function redoLabel(history: History): string | null {
   return history.future.at(-1)?.label ?? null;
 }
+
+/** The document before the last change, with all changes of the same name right before it; null when there is none. */
+export function beforeLast({ past }: History): BikeDocument | null {
+  const label = past.at(-1)?.label;
+  let first = past.length - 1;
+  while (first > 0 && past[first - 1].label === label) first -= 1;
+  return past.at(first)?.document ?? null;
+}

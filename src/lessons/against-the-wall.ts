@@ -11,7 +11,7 @@ export const againstTheWall: Lesson = {
   shows: ['swingarmAngle', 'antiSquat', 'squatAngle', 'wheelbase', 'frontAxleHeight'],
   steps: [
     {
-      act: 'Front wheel against a wall, rider on board, first gear. The clutch comes in.',
+      act: 'Front wheel against a wall, rider on board, first gear. Let the clutch out slowly, in the model only.',
       turns: [],
       state: 'riderUp',
       figure: 'wallLift',

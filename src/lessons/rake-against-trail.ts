@@ -5,6 +5,8 @@ export const rakeAgainstTrail: Lesson = {
   key: 'rakeAgainstTrail',
   title: 'Rake against trail',
   goal: 'Tell rake from trail: two bikes with the same trail and another rake are not the same bike.',
+  caution:
+    'Clamps and cups are a workshop job. Little trail can make the bike shake its head. Keep the tubes’ minimum engagement.',
   minutes: 10,
   prepare: [],
   shows: ['rake', 'trail', 'wheelbase', 'wheelFlop', 'normalTrail'],
@@ -44,7 +46,7 @@ export const rakeAgainstTrail: Lesson = {
       figure: 'wheelFlop',
       point: 'more',
       because:
-        'With the same trail, a lazier axis lets the front drop further as the bar turns. That is felt at walking pace.',
+        'With the same trail, a slacker axis lets the front drop further as the bar turns. That is felt at walking pace.',
       otherwise: 'Wheel flop comes from rake and trail together: look at both below.',
     },
   ],

@@ -5,6 +5,8 @@ export const whatTrailDoes: Lesson = {
   key: 'whatTrailDoes',
   title: 'What trail does',
   goal: 'Say what trail is, point to it on a bike, and name two ways to change it.',
+  caution:
+    'Clamps and cups are a workshop job. Little trail can make the bike shake its head. Keep the tubes’ minimum engagement.',
   minutes: 10,
   prepare: [],
   shows: ['trail', 'rake', 'normalTrail', 'wheelFlop'],

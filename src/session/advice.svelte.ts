@@ -3,7 +3,7 @@ import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import { machine } from '../core/standing/machine.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { warningWords, type WarningWords } from '../words/warning-words.ts';
-import type { BikeDocument } from '../document/document.ts';
+import { isChainAsBefore } from '../document/chain-as-before.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
@@ -59,11 +59,4 @@ export class Advice {
     const { kind } = this.#session.document.bike.drive;
     return this.#words?.noStandAdvice(problem, adjuster, kind, this.#preferences.style) ?? CANNOT_STAND;
   }
-}
-
-/** What hands on the chain change; a chain that is named places the axle anew with every change. */
-const ON_CHAIN = ['frontTeeth', 'rearTeeth', 'axlePosition', 'chainSlack'] as const;
-
-function isChainAsBefore({ setup, baseline }: BikeDocument): boolean {
-  return setup.chainLinks === null && ON_CHAIN.every((key) => setup[key] === baseline.setup[key]);
 }

@@ -2,7 +2,16 @@
 import { fail, type Result } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import type { EditReason } from '../document/edits.ts';
-import { beginHistory, commit, redo, redoLabel, undo, undoLabel, type History } from '../document/history.ts';
+import {
+  beforeLast,
+  beginHistory,
+  commit,
+  redo,
+  redoLabel,
+  undo,
+  undoLabel,
+  type History,
+} from '../document/history.ts';
 import { Pace } from './pace.svelte.ts';
 
 /** What hears of the bike on the page, whoever changes it. */
@@ -34,9 +43,12 @@ export class BikeSession {
   readonly pace = new Pace(() => this.drafting);
   /** The bike on the page; while a hand tries something out, at the pace of figures and words. */
   readonly document: BikeDocument = $derived.by(() => this.pace.of(() => this.newest));
-  /** What the present is explained against: the bike before the draft, or before the last committed change. */
+  /**
+   * What the present is explained against: the bike before the draft, or before the last committed change. Presses of one
+   * adjuster in a row are one change.
+   */
   readonly before: BikeDocument | null = $derived(
-    this.draft !== null ? this.history.present : (this.history.past.at(-1)?.document ?? null),
+    this.draft !== null ? this.history.present : beforeLast(this.history),
   );
   readonly canUndo = $derived(this.history.past.length > 0);
   readonly canRedo = $derived(this.history.future.length > 0);

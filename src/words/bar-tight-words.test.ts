@@ -20,11 +20,11 @@ it('names the slack that is set, where the chain is tight and what to set', () =
   const words = told(10);
   if (words === null) throw new Error('no warning');
   expect(plain(words.lead)).toBe('Chain slack 10.0 mm');
-  expect(plain(words.short)).toMatch(/^too little: the chain goes bar tight\. Set \d\d\.\d mm\.$/);
+  expect(plain(words.short)).toMatch(/^the chain goes bar tight\. Do not ride like this\.$/);
   expect(plain(words.text)).toMatch(
-    /^Set so .* bar tight \d\d\.\d mm into the rear travel.* Set \d\d\.\d mm\. The lower/,
+    /^Do not ride like this: the chain goes bar tight \d\d\.\d mm into the rear travel.* needs \d\d\.\d mm with/,
   );
-  const wanted = Number(/Set (\d+\.\d)/.exec(plain(words.short))?.[1]);
+  const wanted = Number(/needs (\d+\.\d)/.exec(plain(words.text))?.[1]);
   expect(told(wanted)).toBeNull();
 });
 

@@ -16,12 +16,13 @@ export function barTightWords({ drive }: Bike, made: Machine, style: NumberStyle
   const write = (mm: number): string => writeNumber(mm, 'length', style).text;
   const set = write(found.slackSet);
   const wanted = found.slackToSet === null ? null : write(found.slackToSet);
-  const cure = wanted === null || wanted === set ? '' : ` Set ${wanted}.`;
+  const cure =
+    wanted === null || wanted === set ? '' : ` By this model it needs ${wanted} with the wheel hanging.`;
   return {
     key: 'chainBarTight',
     lead: `${adjusterLabel('chainSlack', drive.kind)} ${set}`,
-    text: `Set so with the wheel hanging, the chain is bar tight ${write(found.rearTravel)} into the rear travel, where it can break and bends the shafts.${cure} The lower the wheel hangs, the more slack it needs there; the manual says how it is measured.`,
-    short: `too little: the chain goes bar tight.${cure}`,
+    text: `Do not ride like this: the chain goes bar tight ${write(found.rearTravel)} into the rear travel, and can break or bend the shafts.${cure} The lower the wheel hangs, the more slack it needs. Check the manual’s figure, measured the manual’s way.`,
+    short: `the chain goes bar tight. Do not ride like this.`,
   };
 }
 

@@ -195,7 +195,7 @@ describe('the clearance to the chain slider', () => {
     );
     const some = { ...none, leastGap: -3, leastAt: 90, touching: [{ from: 60, to: 130 }] };
     expect(plain(lowerClearanceWords(some, 130, style))).toBe(
-      'Pulled tight, the lower run lies on the chain slider [rub strip] under the pivot from 60.0 mm of rear travel to bottomed. A free run would pass 3.0 mm too high at 90.0 mm of rear travel.',
+      'Pulled tight, the lower run lies on the chain slider [rub strip] under the pivot from 60.0 mm of rear travel to bottomed. Without the slider it would pass 3.0 mm above its surface at 90.0 mm of rear travel.',
     );
   });
 
@@ -210,7 +210,7 @@ describe('the clearance to the chain slider', () => {
         ),
       );
     expect(words(0, 98)).toBe(
-      'The chain lies on the chain slider [rub strip] from hanging to 98.0 mm of rear travel. A free run would pass 11.8 mm too low at 40.0 mm of rear travel.',
+      'The chain lies on the chain slider [rub strip] from hanging to 98.0 mm of rear travel. Without the slider the chain would pass 11.8 mm below its surface at 40.0 mm of rear travel.',
     );
     expect(words(0, 130)).toMatch(/chain slider \[rub strip\] through the whole travel\./);
     expect(words(20, 98)).toMatch(/chain slider \[rub strip\] from 20\.0 mm to 98\.0 mm of rear travel\./);

@@ -47,10 +47,20 @@ export function slackWords({ slack, spare }: SlackAt, style: NumberStyle): strin
   return noSlackWords(slack, spare, style);
 }
 
+/** Of a chain that was left alone while the rear was changed: its slack with the wheel hanging, beside what was set. */
+export function asBeforeWords(hanging: SlackAt, slackSet: number, style: NumberStyle): string {
+  const set = length(slackSet, style);
+  const now = hanging.slack.ok ? length(hanging.slack.total, style) : slackWords(hanging, style);
+  return now === set
+    ? `The chain is as at the baseline, ${set} with the wheel hanging.`
+    : `The chain is as at the baseline: set to ${set} there, it has ${now} with the wheel hanging as the bike is now. Do not set it back to ${set}.`;
+}
+
 /** Why a run has no slack, or no shape. */
 export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: NumberStyle): string {
   switch (no.reason) {
     case 'tooTight':
+      if (roundsToNothing(spare, 'length', style)) return 'bar tight, with no slack left';
       return `too tight: the chain is ${length(-spare, style)} too short`;
     case 'tooSlack':
       return `${length(spare, style)} too long`;
@@ -160,11 +170,13 @@ export function clearanceWords(
   const at = travelWords(leastAt, wheelTravel, style);
   if (touching.length > 0) {
     const where = touching.map((stretch) => stretchWords(stretch, wheelTravel, style)).join(' and ');
-    return `The chain lies on the chain slider [rub strip] ${where}. A free run would pass ${length(-leastGap, style)} too low ${at}.`;
+    return `The chain lies on the chain slider [rub strip] ${where}. Without the slider the chain would pass ${length(-leastGap, style)} below its surface ${at}.`;
   }
   const what = hasGuide
     ? 'the chain slider [rub strip]'
     : 'the pivot’s centre; this bike has no chain slider [rub strip]';
+  if (leastGap >= 0 && roundsToNothing(leastGap, 'length', style))
+    return `The upper run just touches ${what} ${at}.`;
   return leastGap >= 0
     ? `The upper run stays clear: least clearance ${length(leastGap, style)} ${at}, to ${what}.`
     : `The upper run passes ${length(-leastGap, style)} below ${what}, ${at}.`;
@@ -180,7 +192,7 @@ export function lowerClearanceWords(
   if (touching.length === 0)
     return `The lower run stays ${length(leastGap, style)} clear under the pivot ${at}.`;
   const where = touching.map((stretch) => stretchWords(stretch, wheelTravel, style)).join(' and ');
-  return `Pulled tight, the lower run lies on the chain slider [rub strip] under the pivot ${where}. A free run would pass ${length(-leastGap, style)} too high ${at}.`;
+  return `Pulled tight, the lower run lies on the chain slider [rub strip] under the pivot ${where}. Without the slider it would pass ${length(-leastGap, style)} above its surface ${at}.`;
 }
 
 /** What a chain on its guide does, where it lies on it hardest. `freeLever` and `guideRadius` in mm. */

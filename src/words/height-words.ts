@@ -32,11 +32,11 @@ function changeWords(effect: Effect, style: NumberStyle): string {
 
 /**
  * "Front −4.9 mm at the axle line", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
- * this is its own part.
+ * the others stay as they are.
  */
 export function effectWords(effect: Effect, style: NumberStyle, othersTurned = false): string {
   const told = changeWords(effect, style);
-  if (othersTurned) return `Turned alone: ${told}`;
+  if (othersTurned) return `With the others as set: ${told}`;
   return capital(told);
 }
 

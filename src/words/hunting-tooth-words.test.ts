@@ -5,9 +5,8 @@ import { huntingToothWords } from './hunting-tooth-words.ts';
 it('tells of a pair that shares factors with itself and the chain', () => {
   expect(huntingToothWords(15, 45, 114)).toBe(
     'Tooth wear: uneven. A tooth meets only every 3rd link. ' +
-      'Each of the 15 front teeth meets only every 3rd link, the same one after 38 turns: teeth and links share the factor 3. ' +
-      'Each of the 45 rear teeth meets only every 3rd link, the same one after 38 turns: teeth and links share the factor 3. ' +
-      'The sprockets share the factor 15: the same teeth work together every turn of the wheel.',
+      'Each of the 15 front teeth meets only every 3rd link, the same one after 38 turns: teeth and links can both be divided by 3. ' +
+      'Each of the 45 rear teeth meets only every 3rd link, the same one after 38 turns: teeth and links can both be divided by 3.',
   );
 });
 
@@ -15,8 +14,7 @@ it('tells of a pair that shares none', () => {
   expect(huntingToothWords(17, 43, 110)).toBe(
     'Tooth wear: even (hunting tooth). ' +
       'Each of the 17 front teeth meets every link in turn, the same one after 110 turns. ' +
-      'Each of the 43 rear teeth meets every link in turn, the same one after 110 turns. ' +
-      'The sprockets share no factor: the same teeth work together every 17 turns of the wheel.',
+      'Each of the 43 rear teeth meets every link in turn, the same one after 110 turns.',
   );
 });
 

@@ -5,7 +5,7 @@ import { huntingTooth } from '../core/drive/hunting-tooth.ts';
 function sprocketWords(end: string, teeth: number, shared: number, turns: number): string {
   return shared === 1
     ? `Each of the ${teeth} ${end} teeth meets every link in turn, the same one after ${turns} turns.`
-    : `Each of the ${teeth} ${end} teeth meets only every ${ordinal(shared)} link, the same one after ${turns} turns: teeth and links share the factor ${shared}.`;
+    : `Each of the ${teeth} ${end} teeth meets only every ${ordinal(shared)} link, the same one after ${turns} turns: teeth and links can both be divided by ${shared}.`;
 }
 
 function ordinal(n: number): string {
@@ -14,18 +14,12 @@ function ordinal(n: number): string {
 }
 
 /**
- * A note on wear for a pair and its chain: which teeth meet which links, and whether the sprockets share a factor. null
+ * A note on wear for a pair and its chain: which teeth meet which links. null
  * for anything but whole numbers above zero.
  */
 export function huntingToothWords(frontTeeth: number, rearTeeth: number, links: number): string | null {
   const meetings = huntingTooth(frontTeeth, rearTeeth, links);
   if (meetings === null) return null;
-  const { sharedByTeeth, pairTurns } = meetings;
-  const wheel = pairTurns === 1 ? 'every turn' : `every ${pairTurns} turns`;
-  const pair =
-    sharedByTeeth === 1
-      ? `The sprockets share no factor: the same teeth work together every ${pairTurns} turns of the wheel.`
-      : `The sprockets share the factor ${sharedByTeeth}: the same teeth work together ${wheel} of the wheel.`;
   const uneven = Math.max(meetings.frontShared, meetings.rearShared);
   return [
     uneven === 1
@@ -33,6 +27,5 @@ export function huntingToothWords(frontTeeth: number, rearTeeth: number, links: 
       : `Tooth wear: uneven. A tooth meets only every ${ordinal(uneven)} link.`,
     sprocketWords('front', frontTeeth, meetings.frontShared, meetings.frontTurns),
     sprocketWords('rear', rearTeeth, meetings.rearShared, meetings.rearTurns),
-    pair,
   ].join(' ');
 }

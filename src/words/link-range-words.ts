@@ -8,7 +8,7 @@ import type { LinkSuspension } from '../core/linkage/suspension.ts';
 export const WAY_END_WORDS: Readonly<Record<WayEnd, string>> = {
   beyondStroke: 'the shock’s stroke ends before',
   armUpright: 'the swingarm would stand upright',
-  rodAndRockerInLine: 'rod and rocker come into one line there',
+  rodAndRockerInLine: 'rod and rocker come into one line there and could go over-centre',
   rodThroughPivot: 'the rod points at the swingarm pivot there and the rocker stands still',
   shockThroughRocker: 'the shock points at the rocker’s pivot there',
   shockThroughPivot: 'the shock points at the swingarm pivot there',

@@ -19,7 +19,7 @@ export function loweringName({ key }: Lowering): string {
 
 /** What comes before any spanner. Common practice, no source. */
 export const BEFORE_LOWERING =
-  'First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (common practice, no source). A shock with two heights is two setup sheets: save one at each.';
+  'First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (common workshop practice). If the shock can be set to two heights, save a setup sheet for each.';
 
 /** "Trail, rider on board". */
 export function costName({ reading, state }: Pick<Cost, 'reading' | 'state'>, kind: DriveKind): string {

@@ -72,11 +72,11 @@ it.each(Object.keys(REASONS) as NoEquilibriumReason[])(
 it('gives the numbers in the user’s own units, and apart when they differ', () => {
   const lifts = refuse('frontLifts', { end: 'front', found: 1.3, limit: 1.084 });
   expect(spaced(noEquilibriumWords(lifts, CHAIN, metric))).toContain(
-    'At 1.30 g the front wheel lifts; it stays down to 1.08 g.',
+    'At 1.30 g the front wheel lifts; it stays on the ground up to 1.08 g.',
   );
   const close = refuse('frontLifts', { end: 'front', found: 1.084, limit: 1.0837 });
   expect(spaced(noEquilibriumWords(close, CHAIN, metric))).toContain(
-    'At 1.0840 g the front wheel lifts; it stays down to 1.0837 g.',
+    'At 1.0840 g the front wheel lifts; it stays on the ground up to 1.0837 g.',
   );
   const preload = refuse('preloadBeyondSpring', { end: 'rear', found: 70, limit: 65 });
   expect(spaced(noEquilibriumWords(preload, CHAIN, inch))).toContain(

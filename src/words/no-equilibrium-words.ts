@@ -28,7 +28,7 @@ const endOf = ({ end }: NoEquilibrium): string => (end === undefined ? '' : `${e
 
 const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>> = {
   rateNotAboveZero: (no) =>
-    `A rate at the ${endOf(no)}end is zero or less, which holds nothing up. Give the rate printed on the ${springsOf(no)}, bump stop [bump rubber] or top-out spring.`,
+    `A rate at the ${endOf(no)}end is zero or less, which holds nothing up. Give the rate printed on the ${springsOf(no)}, bump stop or top-out spring.`,
   springCountImpossible: () =>
     'A bike has one or two fork springs and one or two shocks. Check how many are given.',
   preloadBeyondSpring: (no, write) =>
@@ -52,7 +52,7 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
   airSizeImpossible: (no) =>
     `The ${endOf(no)}air space has no size. Give its bore, and the diameter of what slides into it, above zero.`,
   airExponentImpossible: (no) =>
-    `The exponent of the ${endOf(no)}air lies between 1 and 2. Take 1.3 if you do not know it.`,
+    `The exponent of the ${endOf(no)}air lies between 1 and 2: near 1 for slow movement such as sag, 1.3 if you do not know it.`,
   balanceChamberImpossible: (no) =>
     `The ${endOf(no)}balance chamber has no size. Its volume has to be above zero, and its bore wider than its rod.`,
   airPressureImpossible: (no, write) =>
@@ -72,9 +72,9 @@ const WORDS: Readonly<Record<Exclude<NoEquilibriumReason, NoLinkageReason>, Say>
   unsprungTooHeavy: (no, write) =>
     `The unsprung parts weigh ${write(no.found, 'mass')}, as much as the whole bike or more. Check both.`,
   frontLifts: (no, write) =>
-    `At ${write(no.found, 'acceleration')} the front wheel lifts; it stays down to ${write(no.limit, 'acceleration')}. Use less gas, or bring the centre of gravity forward or down.`,
+    `At ${write(no.found, 'acceleration')} the front wheel lifts; it stays on the ground up to ${write(no.limit, 'acceleration')}. Use less gas, or bring the centre of gravity forward or down.`,
   rearLifts: (no, write) =>
-    `At ${write(no.found, 'acceleration')} of braking the rear wheel lifts; it stays down to ${write(no.limit, 'acceleration')}. Brake less, or bring the centre of gravity back or down.`,
+    `At ${write(no.found, 'acceleration')} of braking the rear wheel lifts; it stays on the ground up to ${write(no.limit, 'acceleration')}. Brake less, or bring the centre of gravity back or down.`,
   neverLifts: (no) =>
     `The ${endOf(no)}wheel never lifts: the centre of gravity is too low. Check its height.`,
   leanImpossible: (no, write) =>

@@ -34,7 +34,7 @@ const WORDS: Readonly<Record<OwnReason, Say>> = {
   armBeyondLinks: (no, write) =>
     `The links do not let the swingarm reach ${write(inDegrees(no.found), 'angle')} below the frame; it ends at ${write(inDegrees(no.limit), 'angle')}${because(no)}. Use less travel or move a mount.`,
   adjusterNeedsLinks: (no, write) =>
-    `This suspension has nothing to adjust by ${write(no.found, 'length')} there. A travel table has no mounts to move, and straight shocks have no rod. Set this to zero or draw the links.`,
+    `This suspension cannot be adjusted there. A travel table has no mounts to move, and straight shocks have no rod. Set ${write(no.found, 'length')} back to zero, or draw the links.`,
   pointUnknown: () => 'This suspension has no such point. Take one of those that are drawn.',
   armNotFound: () =>
     'No position of the swingarm was found for this shock. Move a mount by a little and try again.',

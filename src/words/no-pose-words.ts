@@ -46,7 +46,7 @@ const WORDS: Readonly<Record<NoPoseReason, Say>> = {
   chainPitchImpossible: (no, write, { loop }) =>
     `A ${loop} cannot have a pitch of ${write(no.found, 'length')}. The limit is ${write(no.limit, 'length')}; roller chains of the sizes 5xx have ${write(15.875, 'length')} and 4xx ${write(12.7, 'length')}.`,
   guideImpossible: (no, write, { loop }) =>
-    `A guide of ${write(no.found, 'length')} about the pivot cannot carry a ${loop}; its radius must lie between zero and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the guide’s radius.`,
+    `A chain slider of ${write(no.found, 'length')} about the pivot cannot carry a ${loop}; its radius must lie between zero and ${write(no.limit, 'length')}, so that both sprockets lie outside it. Check the slider’s radius.`,
   countershaftBehindAxle: (_no, _write, { loop }) =>
     `The countershaft lies behind the rear axle, so no ${loop} could pull the wheel forward. Check both.`,
   torqueArmCannotClose: (no, write) =>

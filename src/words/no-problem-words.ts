@@ -29,7 +29,7 @@ const WORDS: Readonly<Record<ProblemReason, (named: Named) => string>> = {
   readingUnknown: ({ reading }) => `There is no reading called ${reading}.`,
   windowReversed: ({ target }) => `${target}: the window begins above its end. Put the smaller figure first.`,
   toleranceNegative: ({ target }) => `${target}: the tolerance is below zero.`,
-  weightNotPositive: ({ target }) => `${target}: the weight has to be above zero.`,
+  weightNotPositive: ({ target }) => `${target}: the importance has to be above zero.`,
   nothingToKeep: ({ target, why }) => `${target} has no number now, so there is nothing to keep. ${why}`,
   targetsContradict: ({ target, other }) =>
     `${target} has two targets that no number meets, this one and ${other}. Take one away.`,
@@ -45,7 +45,7 @@ const WORDS: Readonly<Record<ProblemReason, (named: Named) => string>> = {
     `${adjuster}: the range begins above its end. Put the smaller figure first.`,
   rangeTooWide: ({ adjuster, least, most }) => `${adjuster} goes from ${least} to ${most} on this bike.`,
   stepNotPositive: ({ adjuster }) => `${adjuster}: the step has to be above zero.`,
-  stepNotWhole: ({ adjuster }) => `${adjuster} goes by whole ones: the step has to be a whole number.`,
+  stepNotWhole: ({ adjuster }) => `${adjuster} is set in whole numbers, so its step has to be one.`,
   minutesNegative: ({ adjuster }) => `${adjuster}: the minutes of work are below zero.`,
   noStepInRange: ({ adjuster, least, most }) =>
     `${adjuster}: no whole step from where it stands lies between ${least} and ${most}.`,

@@ -39,7 +39,7 @@ export function pairWords(
   if (antiSquat === null || chainMoment === null) return `${ratio}.`;
   const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
   const more = chainMoment > 0 ? 'more' : 'less';
-  const pull = `the ${loop} pulls ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
+  const pull = `the ${loop} pulls the rear down by ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
   // The difference of the numbers as they are written, so that a person who subtracts them finds it.
   const steps = stepsOf(to, style) - stepsOf(from, style);
   if (steps === 0)
@@ -85,9 +85,9 @@ export function squatEndsWords({ least, most }: SquatEnds, style: NumberStyle): 
   if (stepsOf(least, style) === stepsOf(most, style)) return '';
   const told = (pair: SprocketPair): string => {
     const percent = typeof pair.antiSquat === 'number' ? pair.antiSquat : NaN;
-    return `${pair.frontTeeth}/${pair.rearTeeth}, anti-squat ${writeNumber(percent, 'percent', style).text}`;
+    return `${pair.frontTeeth}/${pair.rearTeeth}, ${writeNumber(percent, 'percent', style).text}`;
   };
-  return `Squats most on the gas: ${told(least)}. Squats least: ${told(most)}.`;
+  return `Least anti-squat: ${told(least)}. Most: ${told(most)}.`;
 }
 
 function stepsOf({ antiSquat }: SprocketPair, style: NumberStyle): number {

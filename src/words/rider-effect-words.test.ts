@@ -52,7 +52,9 @@ describe('what is said of the rider’s hands', () => {
   it('says why where there is no figure', () => {
     const [squat] = told({ gasOpened: refuse('frontLifts', { found: 1.5, limit: 0.9 }) });
     expect(squat.value).toBeNull();
-    expect(plain(squat.words)).toMatch(/^At 1\.50 g the front wheel lifts; it stays down to 0\.90 g\./);
+    expect(plain(squat.words)).toMatch(
+      /^At 1\.50 g the front wheel lifts; it stays on the ground up to 0\.90 g\./,
+    );
   });
 
   it('tells the neutral point with the unsprung mass that shifts it', () => {

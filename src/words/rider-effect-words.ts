@@ -94,11 +94,11 @@ export function riderEffectsTold(
     })),
     told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `Upright, with ${mm(travel.rear)} of the rear’s travel used at that moment. Among the readings, the wheelie limit belongs to the ride state shown.`,
+      words: `Upright, with ${mm(travel.rear)} of the rear’s travel used at that moment. The wheelie limit in Readings is for the ride state shown, so it differs.`,
     })),
     told(REAR_LIFTS, rearLifts, ({ limit, travel }) => ({
       value: limit,
-      words: `Upright, with ${mm(travel.front)} of the fork’s travel used at that moment. Among the readings, the rear-lift limit belongs to the ride state shown.`,
+      words: `Upright, with ${mm(travel.front)} of the fork’s travel used at that moment. The rear-lift limit in Readings is for the ride state shown, so it differs.`,
     })),
   ];
 }

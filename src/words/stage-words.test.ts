@@ -19,6 +19,6 @@ it('says at which travel the second rate begins, and that a changeover is passed
   expect(told(62)).toBe('The second rate begins at 52.0 mm of 120.0 mm of fork travel.');
   expect(told(4)).toBe('The preload has passed the changeover by 6.0 mm: only the second rate works.');
   expect(told(140)).toBe('The changeover is never reached: it lies at 130.0 mm of 120.0 mm of fork travel.');
-  expect(told(Infinity, 'inSeries')).toBe('The springs never change over: neither closes.');
+  expect(told(Infinity, 'inSeries')).toBe('The springs never change over: neither is coil-bound.');
   expect(told(62, 'oneRate')).toBe('');
 });

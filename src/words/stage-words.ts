@@ -18,7 +18,7 @@ export function stageWords(
   const at = changeoverStroke(spring);
   const mm = (value: number): string => writeNumber(value, 'length', style).text;
   const way = of === 'fork' ? 'fork travel' : 'shock stroke';
-  if (at === null) return 'The springs never change over: neither closes.';
+  if (at === null) return 'The springs never change over: neither is coil-bound.';
   if (at <= 0) return `The preload has passed the changeover by ${mm(-at)}: only the second rate works.`;
   if (at >= stroke)
     return `The changeover is never reached: it lies at ${mm(at)} of ${mm(stroke)} of ${way}.`;

@@ -107,8 +107,8 @@ const TOLD: Readonly<Record<Warning, Told>> = {
   tyreHitsClamp: {
     lead: ofReading(tyreToClampGap),
     text: () =>
-      'The front tyre meets the lower clamp before the fork is fully in. Slide the tubes down in the clamps, or end the travel earlier, before riding it.',
-    short: () => 'they touch.',
+      'Do not ride like this: the front tyre hits the lower clamp before the fork is fully in. Slide the tubes down in the clamps, or limit the fork’s travel.',
+    short: () => 'the tyre hits it.',
   },
   chainOnGuide: {
     lead: ofReading(chainSliderClearance),

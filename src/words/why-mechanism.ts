@@ -4,7 +4,7 @@ import { exactSteps, isLess, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
 import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
-import { MOST_SENTENCES, NO_TRAIL, springCauses, type WhySentence } from './why-words.ts';
+import { MOST_SENTENCES, NO_TRAIL, TRAIL_NOTICED, springCauses, type WhySentence } from './why-words.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import {
@@ -81,7 +81,7 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
   const run = explained.torqueArm ? 'torque arm' : driveNoun(explained.drive).loop;
   const eccentric = eccentricSentence(explained, style);
   if (eccentric !== null) sentences.push({ reading: 'swingarmAngle', text: eccentric, weight: Infinity });
-  for (const sunk of travelSentences(explained, style)) sentences.push({ ...sunk, weight: Infinity });
+  for (const sunk of travelSentences(explained, style)) sentences.push(sunk);
   const moved = movedSentence(explained, style);
   if (moved !== null) sentences.push({ reading: 'pivotHeight', text: moved, weight: Infinity });
   const [pitch] = shownShares(explained.rake, 'angle', style);
@@ -102,7 +102,9 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
     if (change === null) return;
     const text = changeSentence(name, quantity, change, words, verbs, style);
     const { fromCore, noticed } = QUANTITIES[quantity];
-    const weight = Math.abs(fromCore(change.after) - fromCore(change.before)) / noticed;
+    const weight =
+      Math.abs(fromCore(change.after) - fromCore(change.before)) /
+      (reading === 'trail' ? TRAIL_NOTICED : noticed);
     if (text !== null) sentences.push({ reading, text, weight });
   };
   add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
@@ -227,7 +229,7 @@ function eccentricSentence({ pivotForward, pivotUp }: Why, style: NumberStyle): 
 }
 
 /** How much deeper or higher each end rides in its travel, when it counts, and with what springs and load. */
-function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[] {
+function travelSentences({ front, rear }: Why, style: NumberStyle): WeighedSentence[] {
   const ends = [
     { reading: 'frontTravel', name: 'fork', change: front },
     { reading: 'rearTravel', name: 'rear', change: rear },
@@ -241,6 +243,7 @@ function travelSentences({ front, rear }: Why, style: NumberStyle): WhySentence[
       return {
         reading,
         text: `The ${name} sits ${amount} ${change.travel > 0 ? 'deeper' : 'higher'} in its travel${why}.`,
+        weight: Math.abs(change.travel) / QUANTITIES.length.noticed,
       };
     });
 }

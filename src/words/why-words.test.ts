@@ -53,7 +53,7 @@ describe('the explanation of a change', () => {
     const told = story({ forkTubes: plainSetup.forkTubes + 0.5 });
     expect(told).toMatchObject({ headline: null, sentences: [] });
     expect(plain(told.small)).toMatch(
-      /^So far too small for a gauge or a rider: (?:[a-z ]+ [−+]0\.\d+(?:°| mm)(?:, |\.$))+$/,
+      /^Too small for a gauge or a rider to notice: (?:[a-z ]+ [−+]0\.\d+(?:°| mm)(?:, |\.$))+$/,
     );
   });
 
@@ -100,7 +100,7 @@ describe('the explanation of a change', () => {
 
   it('says why less trail steers quicker, and warns where none is left', () => {
     expect(textOf(story({ clampOffset: plainSetup.clampOffset + 6 }), 'trail')).toMatch(
-      /, quicker steering\. The front tyre pulls itself straight on a shorter arm\.$/,
+      /, quicker steering\. The front tyre pulls itself straight with a shorter lever\.$/,
     );
     expect(textOf(story({ clampOffset: 150 }), 'trail')).toMatch(
       /the steering does not centre itself, do not ride like this/,
@@ -141,7 +141,7 @@ describe('the explanation of a change', () => {
 
   it('says in the reader’s units what it leaves out', () => {
     expect(plain(leastToldWords(metric))).toMatch(
-      /^Here stand at most 5 changes.* smaller than 0\.10°, 1\.0 mm or 1 point of a percentage /,
+      /^At most 5 changes are shown.* below 0\.10°, 1\.0 mm or 1 point of a percentage are in Readings only/,
     );
     expect(plain(leastToldWords({ system: 'inch', decimal: ',' }))).toContain('0,04 in');
   });

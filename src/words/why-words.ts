@@ -57,6 +57,9 @@ interface Verbs {
   readonly short: ChangeWords;
 }
 
+/** The change of trail that a rider notices, mm. Common practice, no source. */
+export const TRAIL_NOTICED = 2;
+
 const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   rake: {
     quantity: 'angle',
@@ -66,7 +69,7 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   },
   trail: {
     quantity: 'length',
-    noticed: 2,
+    noticed: TRAIL_NOTICED,
     topic: 'steering',
     clause: {
       more: 'the steering turns slower',
@@ -145,8 +148,11 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
 };
 
 /** Why the steering turns slower or quicker with the trail. */
-const LONGER_ARM = 'The front tyre pulls itself straight on a longer arm.';
-const SHORTER_ARM = 'The front tyre pulls itself straight on a shorter arm.';
+const LONGER_ARM = 'The front tyre pulls itself straight with a longer lever.';
+const SHORTER_ARM = 'The front tyre pulls itself straight with a shorter lever.';
+/** Trail lost at once of which a rider is warned, mm: five times what is noticed. Common practice, no source. */
+const MUCH_TRAIL = 10;
+const MUCH_LIGHTER = 'Much less trail: the bike can shake its head. Ride it gently first.';
 /** Where no trail is left. */
 export const NO_TRAIL = 'the steering does not centre itself, do not ride like this';
 /** The same as a headline. */
@@ -187,7 +193,7 @@ function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Chan
     .slice(0, MOST_SENTENCES);
 }
 
-/** "So far too small for a gauge or a rider: rake −0.04°, trail −0.2 mm." */
+/** "Too small for a gauge or a rider to notice: rake −0.04°, trail −0.2 mm." */
 function smallWords(splits: readonly AdjusterSplit[], style: NumberStyle): string {
   const changes = changesWritten(splits, style).slice(0, MOST_CLAUSES);
   if (changes.length === 0) return '';
@@ -195,7 +201,7 @@ function smallWords(splits: readonly AdjusterSplit[], style: NumberStyle): strin
     const { label } = EXPLAINED[split.key];
     return `${label.toLowerCase()} ${writeChange(metricOfSteps(steps, quantity, style), quantity, style).text}`;
   });
-  return `So far too small for a gauge or a rider: ${written.join(', ')}.`;
+  return `Too small for a gauge or a rider to notice: ${written.join(', ')}.`;
 }
 
 /** What a change did, in lay words and then with figures and causes. `explained` says what the springs had to do with it. */
@@ -219,8 +225,10 @@ export function whyStory(
     ? NO_TRAIL_HEADLINE
     : beyond && `${EXPLAINED[beyond.split.key].label}: ${BEYOND_USUAL}. Check the figures.`;
   const only = onlyCause(changes, drive, style);
+  const trail = splits.find(({ key }) => key === 'trail');
+  const lighter = trail !== undefined && trail.before - trail.after >= MUCH_TRAIL ? ` ${MUCH_LIGHTER}` : '';
   return {
-    headline: grave ?? `${capital(clauses)}.${only === null ? '' : ` All from ${only}.`}`,
+    headline: grave ?? `${capital(clauses)}.${only === null ? '' : ` All from ${only}.`}${lighter}`,
     sentences: changes.map((change) => ({
       reading: change.split.key,
       text: changeSentence(change, explained, only === null || grave ? drive : null, style),
@@ -236,7 +244,7 @@ export function leastToldWords(style: NumberStyle): string {
     writeNumber(LEAST_TOLD.length, 'length', style).text,
     '1\u00a0point of a percentage',
   ];
-  return `Here stand at most ${MOST_SENTENCES} changes: those a rider notices most. Anything smaller than ${least[0]}, ${least[1]} or ${least[2]} is left to Readings.`;
+  return `At most ${MOST_SENTENCES} changes are shown, those a rider notices most. Changes below ${least[0]}, ${least[1]} or ${least[2]} are in Readings only.`;
 }
 
 /** `drive` names the causes; null leaves them out, where the headline has said it. */

@@ -152,7 +152,9 @@ test('the lower run is drawn as it hangs with its dimension, in either unit syst
   await expect(picture.locator('text').filter({ hasText: /^30\.0\smm up and down$/ })).toBeVisible();
   expect(await picture.locator('path').count()).toBeGreaterThan(8);
   await expect(
-    chain(page).getByRole('img', { name: /^Slack through the rear travel Set so with the wheel hanging, it is tightest at / }),
+    chain(page).getByRole('img', {
+      name: /^Slack through the rear travel Set so with the wheel hanging, it is tightest at /,
+    }),
   ).toBeVisible();
   await page.getByRole('combobox', { name: 'Units' }).selectOption('inch');
   await expect(picture.locator('text').filter({ hasText: /^Hangs 0\.\d\d\sin$/ })).toBeVisible();
@@ -261,7 +263,7 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   );
   expect(told).toMatch(/each 1000 N of thrust at the tyre presses it on the chain slider with \d+ N/);
   const gap = await readingText(page, 'Chain clearance to chain slider');
-  expect(told).toContain(`${gap.replace('−', '')} too low with the wheel hanging`);
+  expect(told).toContain(`${gap.replace('−', '')} below its surface with the wheel hanging`);
   const teeth = /(\d+) teeth in front are the fewest that keep it clear/.exec(told)?.[1] ?? '';
   await chain(page)
     .getByRole('button', { name: `Try ${teeth} teeth in front` })
@@ -279,7 +281,7 @@ test('a bike that cannot stand has no chain laid on it, and says why', async ({ 
   await openChain(page, 'Axle');
   await page.getByText('Edit', { exact: true }).click();
   await page.getByText('Frame', { exact: true }).click();
-  await typeInto(page, 'Chain guide radius', '120');
+  await typeInto(page, 'Chain slider radius over the pivot', '120');
   await expect(chain(page)).toContainText('no chain can be laid on it');
   await undo(page);
   await expect(chain(page)).toContainText('links fit exactly');

@@ -212,7 +212,9 @@ test('as many lines as can be told apart, and words where no more fit', async ({
   await expect(stateBox(page, 'Travel set by hand')).toBeEnabled();
 });
 
-test('figures are saved with units in the head, and the picture at the size chosen with bike, day, units and caution', async ({ page }) => {
+test('figures are saved with units in the head, and the picture at the size chosen with bike, day, units and caution', async ({
+  page,
+}) => {
   await openPage(page, 'Topped out');
   await openCurves(page, 'Anti-squat', REAR_TEETH);
   const download = await saved(page, 'Save figures as CSV');

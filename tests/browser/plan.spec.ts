@@ -98,7 +98,7 @@ test('Rider says leads from the place in the corner to the end and to first step
   await openPlan(page);
   await plan(page).getByText('Rider says').click();
   await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Opening the throttle' });
-  await expect(plan(page)).toContainText('Look to the rear.');
+  await expect(plan(page)).toContainText('Start at the rear.');
   await expect(plan(page)).toContainText('Common practice, no source');
   const steps = plan(page).getByRole('row');
   await expect(steps.first()).toContainText('Anti-squat (accelerating)');
@@ -106,5 +106,5 @@ test('Rider says leads from the place in the corner to the end and to first step
   await expect(undoButton(page)).toBeEnabled();
   await undoButton(page).click();
   await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Turning in' });
-  await expect(plan(page)).toContainText('Look to the front.');
+  await expect(plan(page)).toContainText('Start at the front.');
 });

@@ -94,7 +94,7 @@ test('the table has the figures of every state, as the Readings have them in tha
     expect(rear).toContain(
       `${digits(figures.rearUsed, 'length')} ${digits(figures.rearLeft, 'length')} left`,
     );
-    const front = await rideCell(page, name, 'Front wheel');
+    const front = await rideCell(page, name, 'Front wheel load');
     const back = await rideCell(page, name, 'Rear wheel');
     const { frontLoad, rearLoad, frontShare } = figures;
     if (frontLoad === null || rearLoad === null || frontShare === null)
@@ -174,7 +174,7 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   await expect(region).toContainText(/▼ −0\.\d\d\sg\s+lifts sooner/);
   // A refused figure spoils its own line only.
   await typeInto(page, GAS, '1.5');
-  await expect(region).toContainText(/At 1\.50\sg the front wheel lifts; it stays down to/);
+  await expect(region).toContainText(/At 1\.50\sg the front wheel lifts; it stays on the ground up to/);
   await expect(region).toContainText('Dive on the brakes');
 });
 
@@ -187,7 +187,9 @@ test('more g than the front holds is refused with the limit and the way to the a
   const trail = await readingText(page, 'Trail');
   await typeInto(page, GAS, '1.5');
   const alert = sideView(page).getByRole('alert');
-  await expect(alert).toContainText(/At 1\.50\sg the front wheel lifts; it stays down to (0|1)\.\d\d\sg\./);
+  await expect(alert).toContainText(
+    /At 1\.50\sg the front wheel lifts; it stays on the ground up to (0|1)\.\d\d\sg\./,
+  );
   const picture = await pictureText(page);
   expect(layerOf(picture, 'bike') === before, 'the same picture').toBe(true);
   expect(inkOf(picture, 'bike')).toBeLessThan(1);
@@ -211,7 +213,7 @@ for (const { adjuster, value, state, words } of [
     adjuster: 'braking',
     value: '1.5',
     state: 'Braking',
-    words: /rear wheel lifts; it stays down to [01]\.\d\d\sg/,
+    words: /rear wheel lifts; it stays on the ground up to [01]\.\d\d\sg/,
   },
   {
     adjuster: 'cornerBraking',

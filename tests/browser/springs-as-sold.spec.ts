@@ -22,10 +22,10 @@ test('two springs in series are entered, say where they change over, and go with
   await openSprings(page);
   const before = await sags(page);
   await hold(page, 'front', 'Two springs in series');
-  await expect(springs(page)).toContainText('The springs never change over: neither closes.');
-  await enter(page, 'Rate of the other spring, front', '40');
-  await springs(page).getByRole('checkbox', { name: 'First spring closes after' }).check();
-  await enter(page, 'First spring closes after, front', '80');
+  await expect(springs(page)).toContainText('The springs never change over: neither is coil-bound.');
+  await enter(page, 'Rate of the second spring, front', '40');
+  await springs(page).getByRole('checkbox', { name: 'First spring coil-bound after' }).check();
+  await enter(page, 'First spring coil-bound after, front', '80');
   await expect(springs(page)).toContainText(
     /The second rate begins at [\d.]+\s*mm of [\d.]+\s*mm of fork travel\./,
   );

@@ -13,7 +13,7 @@ test('a finger enters each kind of spring and the air, and nothing runs out of t
   await openSprings(page);
   const choice = springs(page).getByRole('combobox', { name: 'What holds the front' });
   await choice.selectOption({ label: 'Two springs in series' });
-  await wish(page, 'Rate of the other spring, front', '45');
+  await wish(page, 'Rate of the second spring, front', '45');
   await choice.selectOption({ label: 'A spring wound with two rates' });
   await wish(page, 'Second rate, front', '13');
   expect((await savedDocument(page)).bike.fork.support?.spring).toMatchObject({

@@ -98,7 +98,7 @@ it(
             return;
           }
           const words = noEquilibriumWords(told, CHAIN, METRIC);
-          const [, shown] = /stays down to ([\d.]+)\sg/.exec(words) ?? [];
+          const [, shown] = /stays on the ground up to ([\d.]+)\sg/.exec(words) ?? [];
           // Where both figures would look alike, they are written with more digits.
           const decimals = shown.split('.')[1].length;
           expect(decimals).toBeGreaterThanOrEqual(2);

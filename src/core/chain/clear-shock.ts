@@ -6,7 +6,7 @@ import type { Bike } from '../parts/bike.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import { loopOf } from '../standing/chain-of.ts';
 import { machine } from '../standing/machine.ts';
-import { guideClearance } from './guide-clearance.ts';
+import { CLEAR_BY, guideClearance } from './guide-clearance.ts';
 
 /** A shock length and how near the chain comes to the guide with it, mm. */
 export interface ClearShock {
@@ -20,7 +20,7 @@ const PLACES = 21;
 
 /**
  * The longest shock, shorter than the one that is set by whole steps of its adjuster, with which the upper run stays
- * clear of the guide through the whole travel: the wheel then hangs less deep. Sprockets and axle stay. Null where the
+ * clear of the guide by CLEAR_BY through the whole travel: the wheel then hangs less deep. Sprockets and axle stay. Null where the
  * shortest that the adjuster offers does not do, or where there is no such adjuster.
  */
 export function longestClearShock(bike: Bike, setup: Setup): ClearShock | null {
@@ -33,7 +33,9 @@ export function longestClearShock(bike: Bike, setup: Setup): ClearShock | null {
     const made = machine(bike, { ...setup, shockLength });
     if (!made.ok) return null;
     const clearance = guideClearance(made, loop, PLACES);
-    return clearance.ok && clearance.leastGap > 0 ? { shockLength, leastGap: clearance.leastGap } : null;
+    return clearance.ok && clearance.leastGap >= CLEAR_BY
+      ? { shockLength, leastGap: clearance.leastGap }
+      : null;
   };
   let touching = 0;
   let clear = Math.floor((setup.shockLength - least) / step + 1e-9);

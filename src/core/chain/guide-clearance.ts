@@ -22,6 +22,9 @@ export interface GuideClearance {
   readonly touching: readonly TravelStretch[];
 }
 
+/** A chain that keeps this clear of a guide is clear of it: it whips a little. Common practice, no source. mm */
+export const CLEAR_BY = 1;
+
 /** Places of touching are found to this, mm. */
 const PLACE_STEP = 1e-9;
 

@@ -45,7 +45,7 @@ const LIST = [
   {
     key: 'bothHanging',
     label: 'Both ends hanging',
-    help: 'Frame held up and the front lifted too, so that fork and rear suspension are topped out.',
+    help: 'Frame on a lift or hoist that cannot tip, a helper holding it, both wheels off the floor, so that fork and rear suspension are topped out.',
     fork: 'hanging',
     arm: 'hanging',
     frontOnFloor: false,

@@ -35,7 +35,7 @@ export interface SpringEnds {
   readonly topOutLength: number | null;
   /** Rate of the top-out spring, N/mm. */
   readonly topOutRate: number;
-  /** Travel or stroke used at which oil lock or bump rubber begins, mm; null without one. */
+  /** Travel or stroke used at which oil lock or bump stop begins, mm; null without one. */
   readonly bumpStart: number | null;
   /** Its force when pressed all the way, over its depth then, N/mm. */
   readonly bumpRate: number;

@@ -140,7 +140,8 @@ export const COMPLAINTS: readonly Complaint[] = [
     reading: 'trail',
     state: 'riderUp',
     better: 'more',
-    ruleOut: 'wheel balance, tyres, bearings of wheels, steering head and swingarm, luggage, damper',
+    ruleOut:
+      'wheel balance, tyres, bearings of wheels, steering head and swingarm, luggage, steering damper. Do not ride it fast until this is found',
     tries: [
       { adjuster: 'forkTubes', steps: -2 },
       { adjuster: 'shockLength', steps: -2 },
@@ -155,7 +156,7 @@ export const COMPLAINTS: readonly Complaint[] = [
     reading: 'rearTravel',
     state: 'riderUp',
     better: 'less',
-    ruleOut: 'free sag, luggage, a shock that has lost its gas',
+    ruleOut: 'free sag, luggage, a shock that leaks or has lost its nitrogen',
     tries: [
       { adjuster: 'shockPreload', steps: 3 },
       { adjuster: 'shockSpringRate', steps: 1 },

@@ -14,8 +14,8 @@ export const forkTubeSpare: Reading = {
   quantity: 'length',
   construction: 'forkTop',
   read: ({ machine: { front } }) => front.tubeSpare ?? absent('noLeastHeight'),
-  more: 'more tube in the clamps',
-  less: 'less tube in the clamps',
+  more: 'more tube above the clamp',
+  less: 'less tube above the clamp',
   help: {
     what: 'Tube standing out of the top clamp [top yoke] beyond the least that the maker’s manual gives.',
     sign: 'Positive is safe; below zero the clamps hold too little tube.',

@@ -26,7 +26,8 @@ export const freeTravel: Reading = {
   help: {
     what: 'How far the front sprocket turns between pulling on the upper run and holding on the lower.',
     sign: 'Positive; below zero the drive is too tight at this travel.',
-    measured: 'Turn the front sprocket from taut to taut with the rear wheel held, and read the angle.',
+    measured:
+      'Turn the front sprocket from taut to taut with the rear wheel held, and read the angle. Engine off, keys out, out of gear; fingers off the sprockets.',
     feels: 'More makes a harder jerk as the throttle opens and closes; gearbox and rubber add their own.',
   },
 };

@@ -15,7 +15,7 @@ export const frontAxleHeight: Reading = {
   more: 'higher front axle',
   less: 'lower front axle',
   help: {
-    what: 'Height of the front axle above the ground: the front tyre’s outside radius.',
+    what: 'Height of the front axle above the ground: the front tyre’s radius under its load.',
     sign: 'Positive above the ground.',
     measured: 'Tape from the floor to the axle centre, tyre at riding pressure.',
     feels: 'A taller front tyre raises the nose, adding rake and trail.',

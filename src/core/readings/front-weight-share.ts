@@ -20,7 +20,8 @@ export const frontWeightShare: Reading = {
   help: {
     what: 'Weight split: the share of the whole weight that stands on the front wheel.',
     sign: 'Per cent on the front; the rear has the rest.',
-    measured: 'Scales under both wheels, bike level and upright, rider on board.',
+    measured:
+      'Scales under both wheels, bike level and upright, rider on board with feet up, a helper holding the bike.',
     feels: 'More plants the front tyre; less helps the rear find grip.',
   },
 };

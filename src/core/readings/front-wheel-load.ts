@@ -21,7 +21,7 @@ export const frontWheelLoad: Reading = {
     what: 'What the front tyre presses on the road with in this ride state.',
     sign: 'Positive; at zero the front wheel lifts.',
     measured:
-      'Scale under the wheel, the other wheel on a block of the scale’s height, rider on; moving, computed.',
+      'Scale under the wheel, the other wheel on a block of the scale’s height and chocked, rider on, feet up, a helper holding the bike; moving, computed.',
     feels: 'More grips and steers better, and works the front tyre harder.',
   },
 };

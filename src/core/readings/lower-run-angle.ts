@@ -7,7 +7,8 @@ const texts = ({ loop }: DriveNoun) => ({
   help: {
     what: `Slope of the ${loop}’s lower run, the one that is tight off the gas.`,
     sign: 'Positive when it rises toward the front sprocket.',
-    measured: 'Angle gauge laid on the lower run, pulled straight.',
+    measured:
+      'Angle gauge laid on the lower run, pulled straight. Engine off, keys out, out of gear; fingers off the sprockets.',
     feels: 'It sets what engine braking does to the rear.',
   },
 });

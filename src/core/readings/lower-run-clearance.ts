@@ -15,7 +15,7 @@ const texts = ({ Loop, loop, slider, sliderInFull }: DriveNoun) => ({
   help: {
     what: `Clearance between the ${loop}’s taut lower run and the ${sliderInFull} under the swingarm pivot, or the pivot’s centre without one.`,
     sign: `Positive while the ${loop} runs clear below; at or below zero it lies on the ${slider} with the throttle closed.`,
-    measured: `Ruler from the ${slider} down to the pin line of the lower run, pulled tight.`,
+    measured: `Ruler from the ${slider} down to the pin line of the lower run, pulled tight. Engine off, keys out, out of gear; fingers off the sprockets.`,
     feels: `Near the pivot the closed throttle pulls the rear down less; on the ${slider} the ${loop} wears it.`,
   },
 });

@@ -22,6 +22,6 @@ export const motionRatio: Reading = {
     measured:
       'Spring out, frame and wheel supported, a second person holding the bike: lift the wheel by 10 mm about where it stands and see how far the shock moves. A loaded spring can injure: use a spring compressor, or leave it to a workshop.',
     feels:
-      'More makes the same spring stiffer at the wheel, by its square; a change over the travel makes it progressive.',
+      'More makes the same spring stiffer at the wheel, by its square; a ratio that rises through the travel makes it progressive, one that falls makes it go soft.',
   },
 };

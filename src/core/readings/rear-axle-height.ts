@@ -15,7 +15,7 @@ export const rearAxleHeight: Reading = {
   more: 'higher rear axle',
   less: 'lower rear axle',
   help: {
-    what: 'Height of the rear axle above the ground: the rear tyre’s outside radius.',
+    what: 'Height of the rear axle above the ground: the rear tyre’s radius under its load.',
     sign: 'Positive above the ground.',
     measured: 'Tape from the floor to the axle centre, tyre at riding pressure.',
     feels: 'A taller rear tyre raises the tail, makes the gearing taller and takes rake and trail away.',

@@ -19,7 +19,8 @@ export const rearTravelLeft: Reading = {
   help: {
     what: 'How far the rear axle can still rise before a stop ends it or the spring is coil-bound.',
     sign: 'Positive while travel is left; below zero the spring would be coil-bound already.',
-    measured: 'Rubber ring on the shock’s rod, or the whole travel less what is used.',
+    measured:
+      'Whole travel less what is used. A ring on the shock’s rod shows shock stroke: multiply by the leverage.',
     feels: 'When little is left, the next bump, a load or a passenger bottoms it.',
   },
 };

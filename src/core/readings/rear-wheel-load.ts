@@ -21,7 +21,7 @@ export const rearWheelLoad: Reading = {
     what: 'What the rear tyre presses on the road with in this ride state.',
     sign: 'Positive; at zero the rear wheel lifts.',
     measured:
-      'Scale under the wheel, the other wheel on a block of the scale’s height, rider on; moving, computed.',
+      'Scale under the wheel, the other wheel on a block of the scale’s height and chocked, rider on, feet up, a helper holding the bike; moving, computed.',
     feels: 'More drives better out of corners; too little lets the rear step out on the brakes.',
   },
 };

@@ -20,6 +20,7 @@ export const seatHeight: Reading = {
     what: 'Height of the seat mark above the ground.',
     sign: 'Positive above the ground.',
     measured: 'Tape from the floor to the lowest place of the seat.',
-    feels: 'Higher gives room to lean and weight transfer; lower lets the feet reach the ground.',
+    feels:
+      'A higher bike leans further before it touches and shifts more weight; a lower one lets the feet reach the ground.',
   },
 };

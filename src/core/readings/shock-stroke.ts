@@ -19,7 +19,7 @@ export const shockStroke: Reading = {
     what: 'How far the shock has gone in from its own full length.',
     sign: 'Zero is fully extended; positive is compressed.',
     measured:
-      'Eye to eye with the wheel hanging, less eye to eye as it stands. Hang the wheel on a stand that cannot slip, while a second person holds the bike.',
-    feels: 'It is what the shock’s spring and its bump rubber see of the wheel’s travel.',
+      'Eye to eye with the wheel hanging, less eye to eye as it stands. The frame stands on a stand that cannot slip, not under the swingarm, and a second person holds the bike.',
+    feels: 'It is what the shock’s spring and its bump stop see of the wheel’s travel.',
   },
 };

@@ -10,9 +10,9 @@ const LEVEL_SLOPE = 1e-9;
 const texts = ({ loop }: DriveNoun) => ({
   help: {
     what: `Load transfer compared with what ${loop} and swingarm hold up.`,
-    sign: 'Above about 1 the rear squats on the gas, below it lifts; Neutral anti-squat says where exactly on this bike. Negative is pro-squat.',
+    sign: 'Above about 1 the rear squats on the gas, from 0 to 1 it lifts; Neutral anti-squat says where exactly on this bike. Below zero the drive itself pulls it down (pro-squat).',
     measured: 'Computed; it is the inverse of anti-squat.',
-    feels: 'Above 1 the rear sits down and the front runs wide; below 1 it rises and the tyre may spin.',
+    feels: 'Above 1 the rear sits down and the front runs wide; from 0 to 1 it rises and the tyre may spin.',
   },
 });
 

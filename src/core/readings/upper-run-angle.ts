@@ -7,7 +7,8 @@ const texts = ({ loop }: DriveNoun) => ({
   help: {
     what: `Slope of the ${loop}’s upper run, the one that is tight under power.`,
     sign: 'Positive when it rises toward the front sprocket.',
-    measured: 'Angle gauge laid on the upper run.',
+    measured:
+      'Angle gauge laid on the upper run. Engine off, keys out, out of gear; fingers off the sprockets.',
     feels: 'What counts is where it points against the swingarm: their crossing makes the squat line.',
   },
 });

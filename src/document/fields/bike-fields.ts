@@ -54,7 +54,10 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
     angle,
   ),
   headTubeLength: numberField(
-    { words: 'head tube length', help: 'Along the axis; head-angle cups tilt the axis about its middle.' },
+    {
+      words: 'steering head length',
+      help: 'Along the axis; head-angle cups tilt the axis about its middle.',
+    },
     assumed(180),
     length,
   ),
@@ -68,14 +71,14 @@ const frame = part<Frame>('frame', 'Places are in mm from the swingarm pivot, x 
   ...otherPlaces,
   guideRadius: numberOrNone(
     describedBy(({ loop, sliderInFull }) => ({
-      words: `${loop} guide radius`,
+      words: `${loop} slider radius over the pivot`,
       help: `Pivot centre to the ${loop === 'belt' ? 'belt’s pitch line' : 'chain’s pins'} as it lies on the ${sliderInFull}; none without one.`,
     })),
     length,
   ),
   lowerGuideRadius: numberOrNone(
     {
-      words: 'lower chain guide radius',
+      words: 'chain slider radius under the pivot',
       help: 'The same below the pivot, where the lower run may lie with the throttle closed; none when it is the same as above. A roller elsewhere on the frame is not counted.',
     },
     length,

@@ -117,7 +117,7 @@ export const rearBrake = part<RearBrakeMount>('rear brake', 'What holds the rear
   caliper: choiceField(
     {
       words: 'rear caliper',
-      help: 'Bolted to the swingarm, on a bracket about the axle that a stay [torque arm] holds to the frame, or to a shaft’s housing.',
+      help: 'Bolted to the swingarm, on a bracket about the axle that a brake stay holds to the frame, or to a shaft’s housing.',
     },
     documented('onArm'),
     ['onArm', 'ownStay', 'onHousing'],

@@ -46,14 +46,14 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
     ),
     bumpStart: numberOrNone(
       {
-        words: of === 'fork' ? 'oil lock or bump rubber of the fork begins at' : 'bump rubber begins at',
+        words: of === 'fork' ? 'oil lock or bump stop of the fork begins at' : 'bump stop begins at',
         help: `${used} at which it begins to work; none without one.`,
       },
       length,
     ),
     bumpRate: numberField(
       {
-        words: of === 'fork' ? 'oil lock’s or bump rubber’s rate' : 'bump rubber’s rate',
+        words: of === 'fork' ? 'oil lock’s or bump stop’s rate' : 'bump stop’s rate',
         help: 'Force at full compression divided by its depth.',
       },
       documented(50),
@@ -61,7 +61,7 @@ export function springEnds(of: 'fork' | 'shock'): Part<SpringEnds> {
     ),
     bumpExponent: numberField(
       {
-        words: of === 'fork' ? 'oil lock’s or bump rubber’s stiffening' : 'bump rubber’s stiffening',
+        words: of === 'fork' ? 'oil lock’s or bump stop’s stiffening' : 'bump stop’s stiffening',
         help: '1 for a straight rate; more stiffens toward the end, an oil lock 2 to 3.',
       },
       documented(2),

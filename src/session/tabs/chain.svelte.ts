@@ -23,6 +23,7 @@ import { adjusterRange, type AdjusterRange } from '../../core/standing/adjuster-
 import { adjusterOf } from '../../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../../core/adjusters/named-adjusters.ts';
 import {
+  CLEAR_BY,
   fewestClearFrontTeeth,
   guideClearance,
   lowerGuideClearance,
@@ -32,7 +33,9 @@ import { guidePush } from '../../core/chain/guide-push.ts';
 import { pairObstacle, type PairObstacle } from '../../core/chain/pair-obstacle.ts';
 import { slackToSet } from '../../core/chain/slack-to-set.ts';
 import { stance, type Stance } from '../../core/standing/stance.ts';
+import { isChainAsBefore } from '../../document/chain-as-before.ts';
 import { setBikeField, setAdjuster, type Edited } from '../../document/edits.ts';
+import { sameValue } from '../../document/same-document.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Standing, Stood } from '../standing.svelte.ts';
 import { axlePlace, keptMm, takeChain } from './take-chain.ts';
@@ -44,8 +47,8 @@ const PLACES = 41;
 const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
 /** Places of the axle that nobody can tell apart, mm. */
 const SAME_PLACE = 0.05;
-/** Slack less than the least by so little is still enough, mm: rounding of what is set. */
-const SLACK_ROUNDING = 0.05;
+/** Slack less than the least by so little is still enough, mm: nobody sets slack finer. */
+const SLACK_ROUNDING = 0.2;
 export class Chain {
   readonly #session: BikeSession;
   readonly #standing: Standing;
@@ -132,8 +135,24 @@ export class Chain {
    */
   readonly links: number | null = $derived.by(() => {
     if (this.linksOn !== null) return this.linksOn;
-    const { asked } = this;
+    const { asked, linksBefore } = this;
+    if (linksBefore !== null) return linksBefore;
     return asked === null || !asked.ok ? null : asked.exactLinks;
+  });
+  /** The same at the baseline, where the chain has been left alone since; null where hands were on it, or nothing was changed. */
+  readonly linksBefore: number | null = $derived.by(() => {
+    const { loop, slot, axlePosition } = this;
+    const { document } = this.#session;
+    const { baseline } = this.#standing;
+    if (loop === null || slot === null || axlePosition === null || baseline === null) return null;
+    if (!isChainAsBefore(document) || sameValue(document.setup, document.baseline.setup)) return null;
+    const asked = chainForAxle(baseline.stance.machine, loop, slot, axlePosition);
+    return asked.ok ? asked.exactLinks : null;
+  });
+  /** Slack with the wheel hanging as the bike is set, whatever was set on the stand before. */
+  readonly slackHanging = $derived.by(() => {
+    const chain = this.#chain();
+    return chain === null ? null : slackAt(chain.stance.machine, chain, 0);
   });
 
   /** Slack through the travel, with the axle where it is. */
@@ -233,6 +252,7 @@ export class Chain {
       on.stance.machine,
       loop,
       adjusterRange(adjusterOf('frontTeeth'), on.bike, on.setup),
+      CLEAR_BY,
     );
   });
   /** The longest shorter shock that keeps clear of the guide; null where the chain is clear or no such shock is. */

@@ -51,14 +51,14 @@ export function springFields(spring: MainSpring): readonly SupportField[] {
   switch (spring.kind) {
     case 'inSeries':
       return [
-        perMm('spring.otherRate', 'Rate of the other spring', spring.otherRate),
+        perMm('spring.otherRate', 'Rate of the second spring', spring.otherRate),
         {
-          ...mm('spring.firstCloses', 'First spring closes after', 0),
+          ...mm('spring.firstCloses', 'First spring coil-bound after', 0),
           value: spring.firstCloses,
           ifKnown: CLOSES,
         },
         {
-          ...mm('spring.otherCloses', 'Other spring closes after', 0),
+          ...mm('spring.otherCloses', 'Second spring coil-bound after', 0),
           value: spring.otherCloses,
           ifKnown: CLOSES,
         },
@@ -88,7 +88,7 @@ export function furtherAirFields({ air }: Support): readonly SupportField[] {
   if (air === null) return [];
   const { balance } = air;
   const own: SupportField[] = [
-    { path: 'air.exponent', label: 'Exponent', value: air.exponent, bounds: exponent, step: 0.05 },
+    { path: 'air.exponent', label: 'Air exponent', value: air.exponent, bounds: exponent, step: 0.05 },
     {
       path: 'air.steelVolume',
       label: 'Steel of the spring in it',

@@ -25,5 +25,5 @@ export const axlePosition = {
   more: 'further back',
   less: 'further forward',
   help: ({ loop, unit }) =>
-    `Rear axle back from the front end of its slot. One ${loop} ${unit} moves it half a pitch.`,
+    `Rear axle back from the front end of its slot. One ${loop} ${unit} more lets it stand about half a pitch further back. Set both sides alike.`,
 } as const satisfies NumberDefinition;

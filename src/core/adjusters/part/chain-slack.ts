@@ -20,5 +20,5 @@ export const chainSlack = {
   more: 'slacker',
   less: 'tighter',
   help: ({ loop }) =>
-    `Up and down together at the middle of the lower run, the wheel hanging. Works only when a ${loop} length is set. Set what the maker’s manual says.`,
+    `Up and down together at the middle of the lower run, frame held up and wheel hanging; a stand under the swingarm does not hang it. The manual’s figure is often for the side stand: type it here only if the manual measures with the wheel hanging. The ${loop}’s length then places the axle.`,
 } as const satisfies NumberDefinition;

@@ -16,5 +16,5 @@ export const clampOffset = {
   reading: 'trail',
   more: 'more offset',
   less: 'less offset',
-  help: 'Fork legs ahead of the steering axis, square to it. More offset takes trail away; too little trail can make the steering shake its head. Keep the tubes’ minimum engagement in both clamps.',
+  help: 'Fork legs ahead of the steering axis, square to it. More offset takes trail away; too little trail can make the steering shake its head. Less brings the front tyre nearer the radiator. Keep the tubes’ minimum engagement in both clamps.',
 } as const satisfies NumberDefinition;

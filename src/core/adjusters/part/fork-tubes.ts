@@ -17,5 +17,5 @@ export const forkTubes = {
   moves: { end: 'front', more: 'down', turnedAsHeight: true },
   more: 'more',
   less: 'less',
-  help: 'How far the fork tubes stand out above the top clamp [top yoke]. More lowers the front. Keep the tube’s minimum engagement in both clamps.',
+  help: 'How far the fork tubes stand out above the top clamp [top yoke]. More lowers the front. Keep the tube’s minimum engagement in both clamps, and check tyre, mudguard and radiator with the fork bottomed.',
 } as const satisfies NumberDefinition;

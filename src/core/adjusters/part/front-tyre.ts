@@ -12,5 +12,5 @@ export const frontTyre = {
   moves: { end: 'front', more: 'up' },
   more: 'larger',
   less: 'smaller',
-  help: 'Size code from the tyre’s [tire’s] sidewall, or the outside diameter or rolling circumference as measured. Measured is better.',
+  help: 'Size code from the tyre’s [tire’s] sidewall, or the outside diameter, or the way round the tread, measured with the wheel off the floor. Measured is better.',
 } as const satisfies TyreDefinition;

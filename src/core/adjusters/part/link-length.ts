@@ -17,5 +17,5 @@ export const linkLength = {
   reading: 'seatHeight',
   more: 'longer',
   less: 'shorter',
-  help: 'Rod of the rear links longer (+) or shorter (−) than as drawn. Which way raises the rear depends on the links.',
+  help: 'Rod of the rear links longer (+) or shorter (−) than as drawn. Which way raises the rear depends on the links. Only rods made for this bike, both sides alike.',
 } as const satisfies NumberDefinition;

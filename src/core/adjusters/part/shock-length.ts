@@ -22,5 +22,5 @@ export const shockLength = {
   moves: { end: 'rear', more: 'up', turnedAsHeight: true },
   more: 'longer',
   less: 'shorter',
-  help: 'Shock longer (+) or shorter (−) than as delivered, eye to eye. Longer raises the rear. Keep the thread’s minimum engagement by the maker’s manual.',
+  help: 'Shock longer (+) or shorter (−) than as delivered, eye to eye. Longer raises the rear. Keep the thread’s minimum engagement by the maker’s manual. Shorter: check the rear tyre against mudguard and exhaust, bottomed.',
 } as const satisfies NumberDefinition;

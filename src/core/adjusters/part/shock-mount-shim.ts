@@ -17,5 +17,5 @@ export const shockMountShim = {
   moves: { end: 'rear', more: 'up', turnedAsHeight: true },
   more: 'thicker',
   less: 'thinner',
-  help: 'Shim under the shock mount that does not sit on the rocker. Thicker raises the rear. With a table it counts as a longer shock.',
+  help: 'Shim under the shock mount that does not sit on the rocker. Thicker raises the rear; enough thread must still hold in the mount. With a table it counts as a longer shock.',
 } as const satisfies NumberDefinition;
