@@ -1,11 +1,11 @@
-/** An adjuster's value told the workshop's second way, as "1.5 turns" or "1 link". */
+/** An adjuster's value told the workshop's second way, as "1.5 turns" or "1 link of chain". */
 import type { Aside } from '../core/adjusters/definition/adjuster.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 
-const SINGLE: Readonly<Record<Aside['counted'], string>> = {
-  turns: 'turn',
-  links: 'link',
-  teeth: 'tooth',
+const COUNTED: Readonly<Record<Aside['counted'], { readonly one: string; readonly many: string }>> = {
+  turns: { one: 'turn', many: 'turns' },
+  links: { one: 'link of chain', many: 'links of chain' },
+  teeth: { one: 'tooth', many: 'teeth' },
 };
 const ASIDE_DIGITS = 2;
 
@@ -14,7 +14,7 @@ export function asideText(aside: Aside, style: NumberStyle): string {
   const amount = Number(Math.abs(aside.amount).toFixed(ASIDE_DIGITS));
   if (amount === 0) return '';
   const digits = String(amount).replace('.', style.decimal);
-  return `${digits}\u00a0${amount === 1 ? SINGLE[aside.counted] : aside.counted}`;
+  return `${digits}\u00a0${COUNTED[aside.counted][amount === 1 ? 'one' : 'many']}`;
 }
 
 /** From the baseline's way of counting to the value's. */
