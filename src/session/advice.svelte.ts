@@ -1,9 +1,7 @@
 /** Why the bike cannot stand and what it is warned of; the longer reasons are fetched after the first sight. */
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
-import { machine } from '../core/standing/machine.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { warningWords, type WarningWords } from '../words/warning-words.ts';
-import { isChainAsBefore } from '../document/chain-as-before.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';
@@ -16,16 +14,11 @@ export class Advice {
   readonly #standing: Standing;
   readonly #preferences: Preferences;
   #words = $state.raw<typeof import('../words/no-stand-advice.ts') | null>(null);
-  #tightWords = $state.raw<typeof import('../words/bar-tight-words.ts') | null>(null);
+  #tightWords = $state.raw<typeof import('./tight-chain.ts') | null>(null);
   /** Of the bike that no hand holds: searching the whole travel with each step of a drag would make it stutter. */
-  readonly #barTight: WarningWords | null = $derived.by(() => {
-    if (this.#tightWords === null) return null;
-    const { present } = this.#session.history;
-    // A longer shock does not pull at a chain that stays as it was: slack is set anew only where hands are on it.
-    const { bike, setup } = isChainAsBefore(present) ? present.baseline : present;
-    const made = machine(bike, setup);
-    return made.ok ? this.#tightWords.barTightWords(bike, made, this.#preferences.style) : null;
-  });
+  readonly #barTight: WarningWords | null = $derived.by(
+    () => this.#tightWords?.tightChain(this.#session.history.present, this.#preferences.style) ?? null,
+  );
   /** What a rider must be warned of, the gravest first; empty while the bike does not stand. */
   readonly warnings: readonly WarningWords[] = $derived.by(() => {
     const { warned } = this.#standing;
@@ -48,7 +41,7 @@ export class Advice {
   async fetch(): Promise<void> {
     try {
       this.#words = await import('../words/no-stand-advice.ts');
-      this.#tightWords = await import('../words/bar-tight-words.ts');
+      this.#tightWords = await import('./tight-chain.ts');
     } catch {
       // The short sentence stays, which is true without reasons; *Chain* still tells of a tight chain.
     }

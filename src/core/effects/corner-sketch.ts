@@ -45,10 +45,10 @@ export type NoCorner = NoStand | Absent;
 export const CORNER_STATES = { entry: 'braking', apex: 'midCorner', exit: 'accelerating' } as const;
 
 /**
- * How far outside one arc another one ends that leaves it at the apex, mm: (other radius − radius) · (1 − cos(turn)),
+ * How far outside one arc another one ends that leaves it at the apex, mm: (other − radius) · (1 − cos(turn)), both radii,
  * square to the way both bikes then go. Positive is outside. The same attitude gives the same circle and so 0. From plane
  * geometry. Always has an answer.
- * Example: radius 33000 mm, other radius 33500 mm, turn 45° → 146.447 mm.
+ * Example: radius 33000 mm, other 33500 mm, turn 45° → 146.447 mm.
  */
 export function runsWide(radius: number, other: number, turn: number): number {
   return (other - radius) * (1 - Math.cos(turn));
