@@ -15,6 +15,15 @@ export async function loadSheets(): Loaded {
   return panel;
 }
 
+export async function loadChain(): Loaded {
+  const [panel] = await Promise.all([
+    import('../chain/chain-panel.svelte'),
+    import('../chain/chain-slack.svelte'),
+    import('../chain/chain-pivot.svelte'),
+  ]);
+  return panel;
+}
+
 export async function loadMeasure(): Loaded {
   const [panel] = await Promise.all([
     import('../measure/measure-panel.svelte'),

@@ -14,7 +14,11 @@ export const TABS: readonly Tab[] = [
   { key: 'why', label: 'Why', load: () => import('../why/why-panel.svelte') },
   { key: 'ride', label: 'Ride', load: () => import('../ride/ride-panel.svelte') },
   { key: 'springs', label: 'Springs', load: () => import('../springs/springs-panel.svelte') },
-  { key: 'chain', label: ({ Loop }) => Loop, load: () => import('../chain/chain-panel.svelte') },
+  {
+    key: 'chain',
+    label: ({ Loop }) => Loop,
+    load: () => import('./load-panels.ts').then(({ loadChain }) => loadChain()),
+  },
   {
     key: 'sprockets',
     label: 'Sprockets',
