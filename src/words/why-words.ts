@@ -185,12 +185,16 @@ function changesWritten(splits: readonly AdjusterSplit[], style: NumberStyle): C
 
 /** The changes that sentences name. */
 function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
-  return changesWritten(splits, style)
-    .filter(({ split, verbs: { quantity } }) => {
-      const { fromCore } = QUANTITIES[quantity];
-      return !isLess(fromCore(split.after) - fromCore(split.before), quantity);
-    })
-    .slice(0, MOST_SENTENCES);
+  const told = changesWritten(splits, style).filter(({ split, verbs: { quantity } }) => {
+    const { fromCore } = QUANTITIES[quantity];
+    return !isLess(fromCore(split.after) - fromCore(split.before), quantity);
+  });
+  const first = told.slice(0, MOST_SENTENCES);
+  // The steering is felt first, and Why speaks of it by its trail: it never drops off the end.
+  const trail = told.find(({ split }) => split.key === 'trail');
+  return trail === undefined || trail.weight < 1 || first.includes(trail)
+    ? first
+    : [...first.slice(0, -1), trail];
 }
 
 /** "Too small for a gauge or a rider to notice: rake −0.04°, trail −0.2 mm." */

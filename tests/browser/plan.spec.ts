@@ -99,7 +99,7 @@ test('Rider says leads from the place in the corner to the end and to first step
   await plan(page).getByText('Rider says').click();
   await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Opening the throttle' });
   await expect(plan(page)).toContainText('Start at the rear.');
-  await expect(plan(page)).toContainText('Common practice, no source');
+  await expect(plan(page)).toContainText('Common workshop practice');
   const steps = plan(page).getByRole('row');
   await expect(steps.first()).toContainText('Anti-squat (accelerating)');
   await steps.nth(1).getByRole('button').click();

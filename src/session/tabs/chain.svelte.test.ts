@@ -6,6 +6,7 @@ import { distance } from '../../core/plane/point.ts';
 import { FROZEN_ROAD_SPORT } from '../../../tests/support/frozen-road-sport.ts';
 import { newDocument } from '../../../tests/support/new-document.ts';
 import type { BikeDocument } from '../../document/document.ts';
+import { setAdjuster } from '../../document/edits.ts';
 import { openDocument } from '../../document/open-document.ts';
 import { saveDocument } from '../../document/save-document.ts';
 import { BikeSession } from '../bike-session.svelte.ts';
@@ -194,6 +195,38 @@ describe('slack', () => {
     chain.takeChain(betterLinks);
     expect(chain.toSet).toMatchObject({ ok: true, inSlot: true });
     expect(chain.betterLinks).toBeNull();
+  });
+});
+
+describe('a chain that was left alone', () => {
+  const tightestLeft = (chain: Chain): number => {
+    const { tightest } = chain;
+    if (tightest === null || !tightest.ok || !tightest.slack.ok)
+      throw new Error('no slack at the tightest place');
+    return tightest.slack.total;
+  };
+
+  it('keeps its length, and so its slack where it is tightest, when the rear is raised; hanging it has more', () => {
+    const { chain, session } = chainOn(first);
+    const before = { links: chain.links, left: tightestLeft(chain) };
+    session.commit((from) => setAdjuster(from, 'shockLength', 8), 'Shock length');
+    expect(chain.linksBefore).not.toBeNull();
+    expect(chain.links).toBeCloseTo(before.links ?? NaN, 9);
+    expect(tightestLeft(chain)).toBeCloseTo(before.left, 1);
+    expect(chain.slackEnough).toBe(true);
+    const { slackHanging } = chain;
+    if (slackHanging === null || !slackHanging.ok || !slackHanging.slack.ok) throw new Error('no slack');
+    expect(slackHanging.slack.total).toBeGreaterThan(chain.slackSet + 3);
+  });
+
+  it('is set anew by whoever touches slack, teeth or axle', () => {
+    for (const key of ['chainSlack', 'frontTeeth', 'axlePosition'] as const) {
+      const { chain, session } = chainOn(first);
+      session.commit((from) => setAdjuster(from, 'shockLength', 8), 'Shock length');
+      session.commit((from) => setAdjuster(from, key, from.setup[key] + 1), key);
+      expect(chain.linksBefore).toBeNull();
+      expect(chain.links).toBeCloseTo(askedOf(chain).exactLinks, 9);
+    }
   });
 });
 

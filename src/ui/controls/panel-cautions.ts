@@ -18,7 +18,7 @@ export const CAUTION_HALF_LINK =
 
 /** Beside the sprockets. */
 export const CAUTION_SPROCKETS =
-  'Check the room for the sprockets and the tyre, and that pitch and strength fit, before you fit a pair. Engine off, keys out; nuts and lock washers by the manual; set the chain slack again. Speedometer and registration may need a change with the gearing.';
+  'Check the room for the sprockets and the tyre, and that pitch and strength fit, before you fit a pair. Engine off, keys out; nuts and lock washers by the manual; set the slack again. Speedometer and registration may need a change with the gearing.';
 
 /** Beside the weigh-in, where a bike is lifted off one wheel. */
 export const CAUTION_WEIGHING =
