@@ -157,6 +157,15 @@ describe('a standing bike', () => {
     expect(rowOf()?.quoted).toBeNull();
   });
 
+  it('holds the anti-squat against the neutral point of this bike while accelerating, and nowhere else', () => {
+    const standing = new Standing(new BikeSession(road), new Preferences());
+    const rowOf = (key: string) => standing.rows.find(({ reading }) => reading.key === key);
+    expect(rowOf('antiSquat')?.neutral).toBeNull();
+    standing.choose('accelerating');
+    expect(rowOf('antiSquat')?.neutral).toBe(rowOf('neutralAntiSquat')?.value);
+    expect(rowOf('rake')?.neutral).toBeNull();
+  });
+
   it('hangs while parts are placed, unless the travel is set by hand or another state is chosen', () => {
     const standing = new Standing(new BikeSession(road), new Preferences());
     standing.hang(true);

@@ -9,6 +9,7 @@ import type { Bike } from '../core/parts/bike.ts';
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { adjusterToTurn } from '../core/riding/adjuster-to-turn.ts';
 import { machine } from '../core/standing/machine.ts';
+import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { LoadCase } from '../core/riding/states/load-case.ts';
 import {
   loadCase,
@@ -68,6 +69,8 @@ export interface ReadingRow {
   readonly baseline: number | Absent;
   /** Null where the bike is shown in that state, or cannot stand in it, or the trade quotes it in none. */
   readonly quoted: Quoted | null;
+  /** What it is held against while accelerating; null in other ride states, and where it is held against nothing. */
+  readonly neutral: number | null;
   /** Null where nobody measured the bike, or where its ± is not wanted. */
   readonly plusMinus: WithPlusMinus | null;
 }
@@ -80,6 +83,12 @@ function stood({ bike, setup }: BikeWithSetup, asked: Asked, near?: Travel): Sto
   const made = machine(bike, setup);
   const found = made.ok ? standRide(made, caseOf(asked, setup), near) : made;
   return found.ok ? { bike, setup, asked, stance: found } : found;
+}
+
+function neutralOf({ heldAgainst, quantity }: Reading, { stance, asked }: Stood): number | null {
+  if (heldAgainst === undefined || asked.state !== 'accelerating' || asked.cornerPart !== null) return null;
+  const value = heldAgainst.read(stance);
+  return typeof value === 'number' ? QUANTITIES[quantity].fromCore(value) : null;
 }
 
 function isStood(found: Stood | NoStand | null): found is Stood {
@@ -188,6 +197,7 @@ export class Standing {
         value,
         baseline: baseline === null ? value : metricReading(reading, baseline.stance),
         quoted: this.#quoted(reading, live),
+        neutral: neutralOf(reading, live),
         plusMinus: this.plusMinus?.(reading, value) ?? null,
       };
     });

@@ -80,7 +80,7 @@ test('a caliper put on a bracket with a stay has fields for the stay, is drawn w
   const onArm = await readingText(page, 'Rear brake, anti-rise');
   await page
     .getByRole('combobox', { name: 'Rear caliper' })
-    .selectOption({ label: 'On a bracket with a stay [torque arm]' });
+    .selectOption({ label: 'On a bracket with a brake stay' });
   await page.getByRole('combobox', { name: 'Bracket’s bolt' }).selectOption({ index: 1 });
   await typeInto(page, 'Brake stay’s length', '525');
   await typeInto(page, 'Brake stay’s anchor, above the pivot', '-70');

@@ -2,6 +2,7 @@
 import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import type { Stance } from '../standing/stance.ts';
 import { withoutCentre } from './centre-of-gravity.ts';
+import { neutralAntiSquat } from './neutral-anti-squat.ts';
 import type { Reading } from './reading.ts';
 import type { Absent } from './absent.ts';
 
@@ -36,6 +37,7 @@ export const antiSquat: Reading = {
   quantity: 'percent',
   construction: 'squatLine',
   read: (stance) => percentOfLoadTransfer(stance, stance.swingarmSlope + stance.chainSlope),
+  heldAgainst: { name: 'neutral on this bike', read: neutralAntiSquat.read },
   usual: { least: -150, most: 400 },
   more: 'held up more on the gas',
   less: 'held up less on the gas',

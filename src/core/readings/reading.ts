@@ -51,6 +51,8 @@ export interface Reading extends ChangeWords {
   readonly construction: Construction;
   /** The ride state in which the trade quotes it: its number there stands beside the one shown. Left out where it is quoted in none. */
   readonly quotedIn?: RideStateKey;
+  /** What it is held against on the gas, in its own unit, with its name; left out where it is held against nothing. */
+  readonly heldAgainst?: { readonly name: string; readonly read: (stance: StandingBike) => number | Absent };
   /** The reading in the core's unit (mm, radians, per cent, g), or why there is none. */
   readonly read: (stance: StandingBike) => number | Absent;
   /** Where motorcycles lie, in its file unit; beyond it nothing is said of feel. Common practice, no source. Left out where any value may be. */
