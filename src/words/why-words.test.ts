@@ -100,7 +100,7 @@ describe('the explanation of a change', () => {
 
   it('says why less trail steers quicker, and warns where none is left', () => {
     expect(textOf(story({ clampOffset: plainSetup.clampOffset + 6 }), 'trail')).toMatch(
-      /, quicker steering\. The front tyre pulls itself straight with a shorter lever\.$/,
+      /, quicker steering\. A shorter lever pulls the front tyre straight\.$/,
     );
     expect(textOf(story({ clampOffset: 150 }), 'trail')).toMatch(
       /the steering does not centre itself, do not ride like this/,

@@ -148,8 +148,8 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
 };
 
 /** Why the steering turns slower or quicker with the trail. */
-const LONGER_ARM = 'The front tyre pulls itself straight with a longer lever.';
-const SHORTER_ARM = 'The front tyre pulls itself straight with a shorter lever.';
+const LONGER_ARM = 'A longer lever pulls the front tyre straight.';
+const SHORTER_ARM = 'A shorter lever pulls the front tyre straight.';
 /** Trail lost at once of which a rider is warned, mm: five times what is noticed. Common practice, no source. */
 const MUCH_TRAIL = 10;
 const MUCH_LIGHTER = 'Much less trail: the bike can shake its head. Ride it gently first.';
