@@ -1,6 +1,6 @@
 /** A bike as short as its JSON gets: without photos, and without every value that opening fills in silently. */
 import { fail, type Result } from '../core/numeric/result.ts';
-import { FORMAT, type Baseline, type BikeDocument, type BikeWithSetup } from './document.ts';
+import { FORMAT, SCHEMA, type Baseline, type BikeDocument, type BikeWithSetup } from './document.ts';
 import { BIKE_PART } from './fields/bike-fields.ts';
 import { anyPart, type AnyField, type AnyPart } from './fields/field.ts';
 import { SETUP_PART } from './fields/setup-fields.ts';
@@ -32,6 +32,11 @@ export function openShortText(text: string): Result<Opened, OpenReason> {
   return isJsonObject(json.value)
     ? openJson({ ...json.value, format: FORMAT })
     : fail({ kind: 'notOurs', sentence: 'What was sent is not a bike.' });
+}
+
+/** A bike with its setup and no baseline, as one value in a longer text; `openJson` takes it with the format put back. */
+export function shortBike({ bike, setup }: BikeWithSetup): object {
+  return { schema: SCHEMA, bike: shortPart(anyPart(BIKE_PART), bike), setup: shortSetup(setup) };
 }
 
 const shortSetup = (setup: BikeWithSetup['setup']): unknown => shortPart(anyPart(SETUP_PART), setup);

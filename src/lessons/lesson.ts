@@ -1,6 +1,13 @@
 /** What a lesson is: data that runs on any bike, in steps of predict, do, look and why. */
-import type { Trial, Way } from '../core/effects/trial.ts';
+import type { Trial, UnknownName, Way } from '../core/effects/trial.ts';
 import type { Turn } from '../core/effects/turn.ts';
+import type { JsonObject } from '../document/json/json.ts';
+
+/** A trial of a file that names what this program does not have: skipped for that reason, and saved as it stood there. */
+export interface UnreadTrial {
+  readonly filed: JsonObject;
+  readonly no: UnknownName;
+}
 
 /** One step. Its figure is asked for before it shows. */
 export interface LessonStep extends Trial {
@@ -12,12 +19,14 @@ export interface LessonStep extends Trial {
   readonly because: string;
   /** What may be behind it where the figure went another way; without a direction. */
   readonly otherwise: string;
+  readonly unread?: UnreadTrial;
 }
 
 /** One question at the end. Its answer is computed from the bike. */
 export interface LessonCheck extends Trial {
   /** What would be done, as a question leads up to it, such as "You turn the fork tubes down". */
   readonly act: string;
+  readonly unread?: UnreadTrial;
 }
 
 export interface Lesson {

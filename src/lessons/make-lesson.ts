@@ -2,7 +2,6 @@
 import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import { doesApply } from '../core/adjusters/does-apply.ts';
 import type { NumberAdjusterKey, Setup } from '../core/adjusters/setup.ts';
-import { tryOut } from '../core/effects/trial.ts';
 import { axleHeld, type AsSet, type Turn } from '../core/effects/turn.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
 import type { RideStateKey } from '../core/riding/states/all-ride-states.ts';
@@ -14,6 +13,7 @@ import { differencesInLine, settingDifferences } from '../words/setup-difference
 import { readingsOf } from '../words/worded-readings.ts';
 import type { FiledLesson } from './lesson-file.ts';
 import type { LessonStep } from './lesson.ts';
+import { tryStep } from './try-step.ts';
 
 /** What a lesson that was just made looks at: of these the reading that changed most, and the others beside it. */
 const SHOWN = ['rake', 'trail', 'swingarmAngle', 'antiSquat'];
@@ -66,7 +66,7 @@ export function makeLesson({ now, baseline, state }: LessonState, style: NumberS
 
 /** The step with the way that its figure goes on the lesson's bike; as it was where it cannot be made there. */
 export function withPoint(step: LessonStep, asSet: AsSet): LessonStep {
-  const tried = tryOut(asSet, step);
+  const tried = tryStep(asSet, step);
   return { ...step, point: tried.ok ? tried.way : step.point };
 }
 

@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import type { NumberAdjusterKey } from '../core/adjusters/setup.ts';
-import { trialFigure } from '../core/effects/trial.ts';
+import { trialFigure, type UnknownName } from '../core/effects/trial.ts';
 import type { Turn } from '../core/effects/turn.ts';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
@@ -33,7 +33,7 @@ import {
   MOST_TURNS,
   type FiledLesson,
 } from './lesson-file.ts';
-import type { LessonCheck, LessonStep } from './lesson.ts';
+import type { LessonCheck, LessonStep, UnreadTrial } from './lesson.ts';
 
 export interface OpenedLesson {
   readonly filed: FiledLesson;
@@ -56,48 +56,65 @@ const numberAdjusters = ADJUSTERS.filter(({ holds }) => holds === 'number' || ho
 /** Teeth come whole. */
 const wholeKeys = ADJUSTERS.filter(({ holds }) => holds === 'wholeNumber').map(({ key }) => key as string);
 const adjuster = v.picklist(numberAdjusters.map(({ key }) => key as NumberAdjusterKey));
+const state = v.picklist(RIDE_STATES.map(({ key }) => key));
 
-const turn = v.pipe(
-  v.union([
-    v.strictObject({ adjuster, by: amount }),
-    v.strictObject({ adjuster, times: amount }),
-    v.strictObject({ adjuster, to: amount }),
-    v.strictObject({ adjuster, keep: name }),
-  ]),
-  v.check((each) => {
-    if (!wholeKeys.includes(each.adjuster) || 'keep' in each) return true;
-    return !('times' in each) && Number.isInteger('by' in each ? each.by : each.to);
-  }),
-);
-const turns = v.pipe(v.array(turn), v.maxLength(MOST_TURNS));
-const trial = {
-  act: text,
-  from: v.optional(turns),
-  turns,
-  state: v.picklist(RIDE_STATES.map(({ key }) => key)),
-  figure: name,
-};
-const step = v.object({
-  ...trial,
+/** A turn of one of these adjusters. */
+function turnOf<Key extends string>(key: v.GenericSchema<unknown, Key>) {
+  return v.pipe(
+    v.union([
+      v.strictObject({ adjuster: key, by: amount }),
+      v.strictObject({ adjuster: key, times: amount }),
+      v.strictObject({ adjuster: key, to: amount }),
+      v.strictObject({ adjuster: key, keep: name }),
+    ]),
+    v.check((each) => {
+      if (!wholeKeys.includes(each.adjuster) || 'keep' in each) return true;
+      return !('times' in each) && Number.isInteger('by' in each ? each.by : each.to);
+    }),
+  );
+}
+
+/** The fields of a trial with one of these adjusters, in one of these ride states. */
+function trialOf<Key extends string, State extends string>(
+  key: v.GenericSchema<unknown, Key>,
+  ridden: v.GenericSchema<unknown, State>,
+) {
+  const turns = v.pipe(v.array(turnOf(key)), v.maxLength(MOST_TURNS));
+  return { act: text, from: v.optional(turns), turns, state: ridden, figure: name };
+}
+
+const turns = v.pipe(v.array(turnOf(adjuster)), v.maxLength(MOST_TURNS));
+const trial = trialOf(adjuster, state);
+/** A trial that may name adjusters and ride states which this program does not have. */
+const anyKey = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME));
+const anyTrial = trialOf(anyKey, anyKey);
+const texts = {
   point: v.nullable(v.picklist(['more', 'less', 'same'])),
   because: text,
   otherwise: text,
-});
+};
+const step = v.object({ ...trial, ...texts });
+const anyStep = v.object({ ...anyTrial, ...texts });
 const check = v.object(trial);
+const anyCheck = v.object(anyTrial);
 
 /**
- * Opens the text of a lesson. A step that this program cannot make is left out and named; one whose reading it does not
- * have stays, is named, and is skipped as the lesson runs. Never throws.
+ * Opens the text of a lesson. A step that says nothing usable is left out and named; one whose adjuster, ride state or
+ * reading this program does not have stays, is named, and is skipped as the lesson runs. Never throws.
  */
 export function openLesson(given: string): Result<OpenedLesson, OpenReason> {
   const json = readJson(given);
-  if (!json.ok) return json;
-  if (!isJsonObject(json.value) || ownValue(json.value, 'format') !== LESSON_FORMAT)
+  return json.ok ? openLessonJson(json.value) : json;
+}
+
+/** Opens a lesson that was read as JSON already. Never throws. */
+export function openLessonJson(json: Json): Result<OpenedLesson, OpenReason> {
+  if (!isJsonObject(json) || ownValue(json, 'format') !== LESSON_FORMAT)
     return fail({
       kind: 'notOurs',
       sentence: `This is not a lesson: it does not say "format": "${LESSON_FORMAT}".`,
     });
-  const schema = ownValue(json.value, 'schema');
+  const schema = ownValue(json, 'schema');
   if (typeof schema !== 'number' || !Number.isInteger(schema) || schema < 1)
     return fail({
       kind: 'schemaUnreadable',
@@ -110,7 +127,7 @@ export function openLesson(given: string): Result<OpenedLesson, OpenReason> {
       path: 'schema',
       sentence: `The lesson was saved by a newer Sidestance (schema ${schema}); this one reads up to schema ${LESSON_SCHEMA}.`,
     });
-  return openCurrent(json.value);
+  return openCurrent(json);
 }
 
 function openCurrent(json: JsonObject): Result<OpenedLesson, OpenReason> {
@@ -119,8 +136,8 @@ function openCurrent(json: JsonObject): Result<OpenedLesson, OpenReason> {
   const title = v.safeParse(name, ownValue(json, 'title'));
   if (!title.success)
     return fail(wrong(json, 'title', `The lesson’s title`, `text of at most ${LONGEST_NAME} characters`));
-  const question = v.safeParse(check, ownValue(json, 'check'));
-  if (!question.success)
+  const question = checkOf(json, repairs);
+  if (question === null)
     return fail(wrong(json, 'check', 'The question at the end', `a question that this program can ask`));
   const prepare = v.safeParse(v.optional(turns, []), ownValue(json, 'prepare'));
   if (!prepare.success)
@@ -145,7 +162,7 @@ function openCurrent(json: JsonObject): Result<OpenedLesson, OpenReason> {
     prepare: prepare.output,
     shows,
     steps,
-    check: question.output as LessonCheck,
+    check: question,
     notes: optional(json, 'notes', notes, [], repairs),
   };
   noteNotThere([...steps, lesson.check], lesson.prepare, shows, repairs);
@@ -172,6 +189,13 @@ function stepsOf(json: JsonObject, repairs: Repair[]): LessonStep[] {
   return given.slice(0, MOST_STEPS).flatMap((each: Json, index): LessonStep[] => {
     const read = v.safeParse(step, each);
     if (read.success) return [read.output as LessonStep];
+    const any = v.safeParse(anyStep, each);
+    if (any.success && isJsonObject(each)) {
+      const { act, figure, point, because, otherwise } = any.output;
+      const unread = unreadOf(each, any.output);
+      noteUnread(`Step ${index + 1}`, `steps[${index}]`, unread, repairs);
+      return [{ ...NOTHING_DONE, act, figure, point, because, otherwise, unread }];
+    }
     const [issue] = read.issues;
     const field = v.getDotPath(issue) ?? '';
     const path = `steps[${index}]${field === '' ? '' : `.${field}`}`;
@@ -180,6 +204,40 @@ function stepsOf(json: JsonObject, repairs: Repair[]): LessonStep[] {
       sentence: `Step ${index + 1} was left out: ${quote(path)} is ${showJson(issue.input)}, which this program cannot use.`,
     });
     return [];
+  });
+}
+
+function checkOf(json: JsonObject, repairs: Repair[]): LessonCheck | null {
+  const given = ownValue(json, 'check') ?? null;
+  const read = v.safeParse(check, given);
+  if (read.success) return read.output as LessonCheck;
+  const any = v.safeParse(anyCheck, given);
+  if (!any.success || !isJsonObject(given)) return null;
+  const { act, figure } = any.output;
+  const unread = unreadOf(given, any.output);
+  noteUnread('The question', 'check', unread, repairs);
+  return { ...NOTHING_DONE, act, figure, unread };
+}
+
+/** What stands in place of a trial that cannot be made; it is never tried. */
+const NOTHING_DONE = { turns: [], state: 'riderUp' } as const;
+
+/** The first name in a trial that this program does not have. */
+function unreadOf(filed: JsonObject, any: v.InferOutput<typeof anyCheck>): UnreadTrial {
+  const named = [...(any.from ?? []), ...any.turns].map((each) => each.adjuster);
+  const unknown = named.find((each) => !v.is(adjuster, each));
+  const no: UnknownName =
+    unknown === undefined
+      ? { ok: false, reason: 'unknownRideState', name: quote(any.state) }
+      : { ok: false, reason: 'unknownAdjuster', name: quote(unknown) };
+  return { filed, no };
+}
+
+function noteUnread(what: string, path: string, { no }: UnreadTrial, repairs: Repair[]): void {
+  const noun = no.reason === 'unknownAdjuster' ? 'adjuster' : 'ride state';
+  repairs.push({
+    path,
+    sentence: `${what} names the ${noun} “${no.name}”, which this program does not have. It stays in the lesson and is skipped.`,
   });
 }
 

@@ -24,4 +24,5 @@ export const extendersAfterRear: Saying = {
   ],
   because:
     'An extender lifts the front by a little less than its length. Use only extenders that their maker allows for this fork.',
+  feel: 'Whether the bike holds its line on the exit cannot be computed. The rider says that.',
 };

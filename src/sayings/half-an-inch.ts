@@ -7,8 +7,8 @@ export const halfAnInch: Saying = {
   says: 'What the shock gives, the wheel moves about three times over.',
   trials: [
     {
-      name: 'Wheel travel for the shock’s',
-      turns: [],
+      name: 'Shock 4 mm longer: wheel travel for the shock’s',
+      turns: [{ adjuster: 'shockLength', by: 4 }],
       state: 'riderUp',
       figure: 'shockLeverage',
       within: [2.5, 3.5],

@@ -23,4 +23,5 @@ export const heavyRider: Saying = {
   ],
   because:
     'A rider sits nearer to the rear wheel on most bikes. How the springs of both ends share the rest decides which end sinks more.',
+  feel: 'How the steering feels also depends on tyres, handlebar and rider. That cannot be computed.',
 };

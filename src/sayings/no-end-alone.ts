@@ -51,4 +51,5 @@ export const noEndAlone: Saying = {
   ],
   because:
     'The bike tips about one patch or the other, and everything that is bolted to the frame tips with it.',
+  feel: 'How the steering feels also depends on tyres, handlebar and rider. That cannot be computed.',
 };

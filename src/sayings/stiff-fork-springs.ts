@@ -22,4 +22,5 @@ export const stiffForkSprings: Saying = {
     },
   ],
   because: 'A stiffer spring gives way by less under the same load, so the front stands higher.',
+  feel: 'How the steering feels also depends on tyres, handlebar and rider. That cannot be computed.',
 };

@@ -73,6 +73,8 @@ export function noTrialWords(no: NoTrial, kind: DriveKind, style: NumberStyle): 
       ? `This bike has no such adjuster: ${label}.`
       : `${label}: within its range nothing brings the reading back to where it was.`;
   }
+  if (no.reason === 'unknownAdjuster') return `This program has no adjuster called “${no.name}”.`;
+  if (no.reason === 'unknownRideState') return `This program has no ride state called “${no.name}”.`;
   if (no.reason === 'noSuchFigure') return 'This program has no reading of that name.';
   if (isWallReason(no.reason)) {
     const limit = 'limit' in no && no.limit !== undefined ? no.limit : 0;

@@ -116,7 +116,30 @@ test('a lesson made of the bike is edited, saved and opened again; it runs with 
   await picker.setInputFiles(file('cut.json', saved.slice(0, 200)));
   await expect(page.getByText('cut.json was not opened. The file breaks off')).toBeVisible();
   await picker.setInputFiles(file('more.json', saved.replace('What my fork does', 'The same, opened')));
+  await page.getByRole('button', { name: 'Send: The same, opened' }).click();
+  // The test's own server is on this machine, so a file is offered beside the link.
+  const sending = page.getByRole('dialog', { name: 'Send a lesson' });
+  await expect(sending.getByRole('alert')).toContainText('opens only on this machine');
+  await expect(sending.getByRole('button', { name: 'Save to a file' })).toBeVisible();
+  const link = await sending.getByLabel(/^Link, \d+ characters$/).inputValue();
+  await sending.getByRole('button', { name: 'Close' }).last().click();
+  await page.evaluate((lesson) => (location.hash = lesson), link.replace(/^[^#]+/, ''));
+  const came = page.getByRole('status').filter({ hasText: 'came in a link' });
+  await came.getByRole('button', { name: 'Start the lesson' }).click();
+  await expect(room(page).getByRole('heading', { name: 'The same, opened' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await came.getByRole('button', { name: 'Close' }).click();
+  await expect.poll(() => new URL(page.url()).hash).toBe('');
   await page.getByRole('button', { name: 'Start on its bike: The same, opened' }).click();
+  // A browser that blocks the window gives null.
+  const blocked = await page.evaluateHandle(() => {
+    const { open } = window;
+    window.open = () => null;
+    return open;
+  });
+  await room(page).getByRole('button', { name: 'Notes in a second window' }).click();
+  await expect(room(page).getByRole('alert')).toContainText('The browser blocks the second window.');
+  await blocked.evaluate((open) => (window.open = open));
   const opening = page.waitForEvent('popup');
   await room(page).getByRole('button', { name: 'Notes in a second window' }).click();
   const notes = await opening;

@@ -9,8 +9,9 @@ import type { BikeDocument } from '../../src/document/document.ts';
 import { renameBike, setAdjuster } from '../../src/document/edits.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
 import { shortText } from '../../src/document/short-form.ts';
-import { isBikeLink, LONGEST_LINK, makeLink, openLink } from '../../src/storage/bike-link.ts';
+import { isBikeLink, makeLink, openLink } from '../../src/storage/bike-link.ts';
 import { checkFigure } from '../../src/storage/check-figure.ts';
+import { LONGEST_LINK } from '../../src/storage/packed-link.ts';
 
 const ADDRESS = 'https://bikes.example.com/workshop/sidestance/';
 const [road] = DEMO_BIKES;

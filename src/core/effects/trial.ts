@@ -27,7 +27,10 @@ export interface Trial {
   readonly figure: string;
 }
 
-export type NoTrial = NoFigure | NoTurn | Refusal<'noSuchFigure'>;
+/** Something that this program does not have, as a trial from a file may name it. */
+export type UnknownName = Refusal<'unknownAdjuster' | 'unknownRideState', { readonly name: string }>;
+
+export type NoTrial = NoFigure | NoTurn | UnknownName | Refusal<'noSuchFigure'>;
 
 /** The bike before and after, and the figure in its metric unit; a figure that is a change is 0 before. */
 export interface Tried {

@@ -116,6 +116,9 @@ it('at the wall the rear comes up by the figure once somebody looks, with its ar
       .filter((shape) => 'arrows' in shape && shape.role === 'brakeLine').length;
   expect([lift(), lessons.wall]).toEqual([0, null]);
   lessons.look();
+  // Nothing is turned there, so no reading stands beside one from before.
+  expect(lessons.rows.length).toBeGreaterThan(2);
+  expect(lessons.rows.map(({ before }) => before)).toEqual(lessons.rows.map(() => null));
   const { wall } = lessons;
   if (wall === null) throw new Error('the bike is not at the wall');
   expect(lift()).toBeCloseTo(now.tried.after.value, 9);
@@ -137,4 +140,23 @@ it('a lesson on a bike that has no sprockets leaves those steps out and goes on'
   expect(lessons.now?.tried.ok).toBe(false);
   lessons.forward();
   expect(lessons.at).toBe(2);
+});
+
+it('every saying has a trial that one press shows: both figures, the bike from before as a shadow, and the construction', () => {
+  const { bench, lessons } = begun();
+  bench.preferences.change({ lines: false });
+  for (const saying of SAYINGS) {
+    saying.trials.forEach((trial, index) => {
+      expect(trial.turns, trial.name).not.toEqual([]);
+      lessons.showSaying(saying, index);
+      const { now } = lessons;
+      if (now === null || !now.tried.ok) throw new Error(trial.name);
+      const { before, after } = now.tried;
+      expect(after.asSet.setup, trial.name).not.toEqual(before.asSet.setup);
+      expect(lessons.isLooked).toBe(true);
+      const roles = lessons.scene.flatMap(({ shapes }) => shapes.map(({ role }) => role));
+      expect(roles, trial.name).toContain('squatLine');
+      lessons.leave();
+    });
+  }
 });

@@ -1,5 +1,5 @@
 /** A lesson as it runs: on a copy of the bike, so that leaving it leaves the page's bike untouched, its history too. */
-import { trialFigure, tryOut, type NoTrial, type Tried, type Way } from '../../core/effects/trial.ts';
+import { trialFigure, type NoTrial, type Tried, type Way } from '../../core/effects/trial.ts';
 import { pressedAtWall, wallLift } from '../../core/effects/wall-lift.ts';
 import type { AgainstWall } from '../../core/riding/equilibrium/against-wall.ts';
 import type { TrialFigure } from '../../core/effects/trial-figure.ts';
@@ -11,6 +11,7 @@ import type { NoStand } from '../../core/riding/no-stand.ts';
 import { standBike } from '../../core/riding/stand-bike.ts';
 import { beginHistory } from '../../document/history.ts';
 import type { Lesson, LessonCheck, LessonStep } from '../../lessons/lesson.ts';
+import { tryStep } from '../../lessons/try-step.ts';
 import type { Saying } from '../../sayings/saying.ts';
 import { wallLayer } from '../../scene/construction/wall-drawing.ts';
 import type { Scene } from '../../scene/shapes/shape.ts';
@@ -39,10 +40,10 @@ export interface RunStep {
   readonly tried: Tried | NoTrial;
 }
 
-/** A reading that stands beside the figure once it is looked at, before and after. */
+/** A reading that stands beside the figure once it is looked at; null before where the step turns nothing. */
 export interface ShownRow {
   readonly reading: Reading;
-  readonly before: number;
+  readonly before: number | null;
   readonly after: number;
 }
 
@@ -81,8 +82,8 @@ export class Lessons {
     if (running === null || prepared === null) return [];
     return [...running.steps, running.check].map((step): RunStep => ({
       step,
-      figure: trialFigure(step.figure),
-      tried: prepared.ok ? tryOut(prepared.asSet, step) : prepared,
+      figure: step.unread === undefined ? trialFigure(step.figure) : null,
+      tried: prepared.ok ? tryStep(prepared.asSet, step) : prepared,
     }));
   });
 
@@ -151,12 +152,13 @@ export class Lessons {
     if (now === null || running === null || !this.isLooked || !now.tried.ok) return [];
     const { before, after } = now.tried;
     const { step } = now;
+    const isTurned = step.turns.length > 0;
     return readingsOf(before.asSet.bike.drive.kind)
       .filter(({ key }) => running.shows.includes(key) && key !== step.figure)
       .flatMap((reading): ShownRow[] => {
         const [from, to] = [before, after].map(({ on }) => metricReading(reading, on));
         return typeof from === 'number' && typeof to === 'number'
-          ? [{ reading, before: from, after: to }]
+          ? [{ reading, before: isTurned ? from : null, after: to }]
           : [];
       });
   });
@@ -177,7 +179,7 @@ export class Lessons {
       const kept = bench.preferences.data;
       // Words on the drawing hold figures, and zones give the answer away.
       const shown = { ...kept, shadow: this.isLooked || kept.shadow };
-      return looked ? shown : { ...shown, labels: false, zones: false, lines: false };
+      return looked ? { ...shown, lines: true } : { ...shown, labels: false, zones: false, lines: false };
     };
     this.drawing = new Drawing(
       this.#copy,

@@ -102,7 +102,7 @@ export class OwnLessons {
       return;
     }
     const { filed, repairs } = found.value;
-    this.#take([...this.list, this.#numbered(filed)]);
+    this.add(filed);
     this.message =
       repairs.length === 0
         ? { kind: 'done', text: `“${filed.lesson.title}” was opened.`, details: [] }
@@ -111,6 +111,11 @@ export class OwnLessons {
             text: `“${filed.lesson.title}” was opened, but not all of it fits here. The file itself stays as it is.`,
             details: repairs.map(({ sentence }) => sentence),
           };
+  }
+
+  /** Puts a lesson behind those that are here. */
+  add(filed: FiledLesson): void {
+    this.#take([...this.list, this.#numbered(filed)]);
   }
 
   remove(own: OwnLesson): void {

@@ -1,9 +1,6 @@
 /** The presenter's notes in a second window: it shares the page's own state, so it needs no network and is never behind. */
 import { mount, unmount, type Component } from 'svelte';
-
-export interface NotesWindow {
-  close(): void;
-}
+import type { ShownWindow } from '../../session/tabs/second-window.svelte.ts';
 
 /** Size it opens at, px. */
 const SIZE = 'width=720,height=820';
@@ -17,7 +14,7 @@ export function openNotes<Props extends Record<string, unknown>>(
   props: Props,
   title: string,
   onclosed: () => void,
-): NotesWindow | null {
+): ShownWindow | null {
   const opened = window.open('', 'sidestance-notes', `popup,${SIZE}`);
   if (opened === null) return null;
   const page = opened.document;
