@@ -11,6 +11,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import { listAll } from './list-all.ts';
 import { writeReading, writeReadingChange } from './paper-words.ts';
 import { settingWords } from './setup-difference.ts';
+import { dayWords } from './sheet-words.ts';
 
 /** Digits added at most, so that two settings that differ do not read the same. */
 const MOST_EXTRA_DIGITS = 4;
@@ -132,6 +133,18 @@ export function compareReadings(
 /** "9 readings are the same in all." */
 export function sameReadingsWords(same: number): string {
   return same === 1 ? 'One reading is the same in all.' : `${same} readings are the same in all.`;
+}
+
+/** The setups of a comparison with their letters, such as "A Baseline and B Now". */
+export function comparedNames(
+  compared: readonly { readonly letter: string; readonly name: string }[],
+): string {
+  return listAll(compared.map(({ letter, name }) => `${letter} ${name}`));
+}
+
+/** What is said of a damaged sheet of another bike; `why` is a sentence. */
+export function leftOutWords(bikeName: string, day: string, why: string): string {
+  return `${bikeName}: its sheet of ${dayWords(day)} is left out. ${why}`;
 }
 
 const PART_WORDS: Readonly<Record<MeasuredPart, string>> = {

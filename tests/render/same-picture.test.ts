@@ -5,7 +5,7 @@ import { sceneSvg, type SvgPage } from '../../src/render/svg/scene-svg.ts';
 import { plotLayer } from '../../src/scene/plot/plot.ts';
 import { findTheme, THEMES } from '../../src/scene/shapes/theme.ts';
 import { EVERY_SHAPE, TURNED_VIEW } from './every-shape.ts';
-import { leaves, readPath, readSvg, type Element } from './read-svg.ts';
+import { leaves, readPath, readSvg, type Element } from '../support/read-svg.ts';
 import { RecordingContext, type Painted, type PathPoint } from './recording-context.ts';
 
 /** The SVG's arcs are cut into parts this long at most, radians. */

@@ -166,7 +166,7 @@ it('are outlined on the side view in their own lines while they are looked at', 
   expect(bench.drawing.ghosts()).toEqual(before);
 });
 
-it('come from another bike too, with its sheets, or say that it is gone', async () => {
+it('come from another bike too, with its sheets, and say which sheet is damaged, or that the bike is gone', async () => {
   const { comparison } = opened();
   const store = memoryStore(null);
   const other = { ...linkedBike, name: 'Other', fork: { ...linkedBike.fork, travel: 100 } };
@@ -191,6 +191,14 @@ it('come from another bike too, with its sheets, or say that it is gone', async 
     'D Other: Hill, 2 May 2026',
   ]);
   expect(comparison.compared[3].apart).toEqual(['fork']);
+  const damaged = saveSheet(sheet).slice(0, -20);
+  await store.saveSheet({ id: 'd', bikeId: 'two', day: '2026-06-03', madeAt: 2, text: damaged });
+  await comparison.addBike(store, 'two');
+  expect(comparison.unread).toMatch(/^Other: its sheet of 3 Jun 2026 is left out\. [A-Z].+\.$/);
+  expect(comparison.comparables.filter(({ of }) => of === 'other').map(({ key }) => key)).toEqual([
+    'two',
+    's',
+  ]);
   await comparison.addBike(store, 'three');
   expect(comparison.unread).toBe('That bike is no longer saved in this browser.');
 });

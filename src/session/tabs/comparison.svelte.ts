@@ -16,6 +16,7 @@ import { openDocument } from '../../document/open-document.ts';
 import { openSheet } from '../../document/open-sheet.ts';
 import type { Ghost } from '../../scene/ghost-drawing.ts';
 import type { BikeStore } from '../../storage/bike-store.ts';
+import { leftOutWords } from '../../words/compare-words.ts';
 import { sheetName } from '../../words/sheet-words.ts';
 import { Sheets } from '../keeping/sheets.svelte.ts';
 import type { Stood } from '../standing.svelte.ts';
@@ -74,7 +75,7 @@ export class Comparison {
   /** Other bikes and their sheets, as far as they were asked for. */
   #others = $state.raw<readonly Comparable[]>([]);
   notTaken = $state.raw<NotTaken | null>(null);
-  /** Why another bike could not be read; null once one could. */
+  /** Why another bike or some of its sheets could not be read; null once all could. */
   unread = $state.raw<string | null>(null);
 
   /** All that can be compared, the latest sheet first. What a hand tries out does not count yet. */
@@ -204,20 +205,22 @@ export class Comparison {
       this.unread = fault.ok ? 'That bike is no longer saved in this browser.' : fault.reason.sentence;
       return;
     }
-    this.unread = null;
     const { bike, setup } = document.value.document;
     const other = { of: 'other', pinned: null } as const;
-    const kept = sheets.value.flatMap((each): Comparable[] => {
-      const sheet = openSheet(each.text);
-      if (!sheet.ok) return [];
-      const name = `${bike.name}: ${sheetName(sheet.value.sheet)}`;
-      return [{ ...other, key: each.id, name, bike: sheet.value.sheet.bike, setup: sheet.value.sheet.setup }];
-    });
-    this.#others = [
-      ...this.#others.filter(({ key }) => key !== id),
-      { ...other, key: id, name: bike.name, bike, setup },
-      ...kept.reverse(),
-    ];
+    const kept: Comparable[] = [];
+    const leftOut: string[] = [];
+    for (const { id: key, day, text } of sheets.value) {
+      const opened = openSheet(text);
+      if (opened.ok) {
+        const { sheet } = opened.value;
+        const name = `${bike.name}: ${sheetName(sheet)}`;
+        kept.push({ ...other, key, name, bike: sheet.bike, setup: sheet.setup });
+      } else leftOut.push(leftOutWords(bike.name, day, opened.reason.sentence));
+    }
+    this.unread = leftOut.length === 0 ? null : leftOut.join(' ');
+    const read: Comparable[] = [{ ...other, key: id, name: bike.name, bike, setup }, ...kept.reverse()];
+    const isRead = ({ key }: Comparable): boolean => read.some((each) => each.key === key);
+    this.#others = [...this.#others.filter((each) => !isRead(each)), ...read];
     this.add(id);
   }
 

@@ -9,13 +9,9 @@ import { bikeFileName } from '../../storage/bike-file-name.ts';
 import { download } from '../../storage/download.ts';
 import { pictureLine } from '../../words/picture-words.ts';
 import { today } from '../../words/sheet-words.ts';
-import { saveScenePng, saveSceneSvg, type ScenePicture } from '../controls/save-scene.ts';
+import { CHART_PICTURE, type ScenePicture } from '../controls/picture-svg.ts';
+import { saveScenePng, saveSceneSvg } from '../controls/save-scene.ts';
 import { zonesShown } from './curve-zones.ts';
-
-/** Size of the picture, px. */
-const WIDTH = 960;
-const HEIGHT = 540;
-const TEXT = 14;
 
 /** What is saved, and how this person likes to see it. */
 export interface CurvesShown {
@@ -34,18 +30,16 @@ function pictureOf({ curves, preferences, bikeName, invented, ratio }: CurvesSho
   const chart = chartOf({
     set,
     style,
-    widthPx: WIDTH,
-    heightPx: HEIGHT,
-    textPx: TEXT,
+    ...CHART_PICTURE,
     band,
     zones: zonesShown(curves, data.band),
   });
   return {
     ...chart,
     theme,
-    widthPx: WIDTH,
-    heightPx: HEIGHT,
-    ratio: ratio(WIDTH),
+    widthPx: CHART_PICTURE.widthPx,
+    heightPx: CHART_PICTURE.heightPx,
+    ratio: ratio(CHART_PICTURE.widthPx),
     title: `${bikeName}: ${chartTitle(set, style)}`,
     description: `${courseWords(set, style)} ${statesWords(set, style)}`.trim(),
     line: pictureLine({

@@ -1,5 +1,5 @@
 /** Reads the SVG text that a renderer wrote, strictly: anything unexpected stops with an error. */
-import type { PathPoint } from './recording-context.ts';
+import type { PathPoint } from '../render/recording-context.ts';
 
 export interface Element {
   readonly name: string;
