@@ -182,7 +182,7 @@ test('every column sorts, and says which way', async ({ page }) => {
   for (const name of [
     'ratio',
     'chain',
-    'axle in slot',
+    'axle back in slot',
     'wheelbase',
     'swingarm',
     'anti-squat',

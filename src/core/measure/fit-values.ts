@@ -40,9 +40,10 @@ const ARRIVED = 1e-9;
 const LONGEST_STEP = 150;
 const MOST_POLISH = 8;
 /**
- * While values are looked for, each of the bike's is held to where it began as loosely as by a row of this standard
- * deviation, mm or mrad: what no row fixes would run away along a bend, such as tyres on a photo without their sizes. The
- * undamped rounds behind it take no heed of this.
+ * While values are looked for on a photo, each of the bike's is held to where it began as loosely as by a row of this
+ * standard deviation, mm or mrad: what no row fixes would run away along a bend, such as tyres without their sizes. The
+ * undamped rounds behind it take no heed of this. Rows of tape and gauge alone need no hold, and would creep under it from
+ * one fit to the next.
  */
 const LOOSE_SD = 1000;
 
@@ -115,7 +116,9 @@ function descend(
 ): Descent | null {
   let values = from;
   if (touched === null) return null;
-  const holds = touched.map((place) => (isOfPhoto(origin.unknowns[place].key) ? 0 : 1 / LOOSE_SD ** 2));
+  const isPhoto = (place: number): boolean => isOfPhoto(origin.unknowns[place].key);
+  const bends = touched.some(isPhoto);
+  const holds = touched.map((place) => (bends && !isPhoto(place) ? 1 / LOOSE_SD ** 2 : 0));
   const sumWithHolds = (at: readonly number[]): number | null => {
     const sum = sumAt(origin, rows, at);
     const held = touched.reduce((all, place, j) => all + holds[j] * (at[place] - home[place]) ** 2, 0);
