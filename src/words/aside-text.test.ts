@@ -8,7 +8,7 @@ describe('an aside', () => {
   it('has no needless digits, and one of a thing is one', () => {
     expect(asideText({ amount: 1.5, counted: 'turns' }, style)).toBe('1,5\u00a0turns');
     expect(asideText({ amount: -1, counted: 'turns' }, style)).toBe('1\u00a0turn');
-    expect(asideText({ amount: 1 / 3, counted: 'links' }, style)).toBe('0,33\u00a0links');
+    expect(asideText({ amount: 1 / 3, counted: 'links' }, style)).toBe('0,33\u00a0links of chain');
     expect(asideText({ amount: 0.001, counted: 'links' }, style)).toBe('');
   });
 
