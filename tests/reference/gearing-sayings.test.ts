@@ -27,7 +27,20 @@ const pairs = pairsOf({
 
 const pair = (front: number, rear: number) => pairIn(pairs, front, rear);
 
-const from1545 = (front: number, rear: number) => pairDifference(pair(15, 45), pair(front, rear));
+/** A pair on a chain so many links longer than the bike's own. */
+function onChain(front: number, rear: number, longer: number) {
+  const links = pair(15, 45).links;
+  if (links === null) throw new Error('no chain fits');
+  const range = { front: { least: front, most: front }, rear: { least: rear, most: rear } };
+  return pairIn(
+    pairsOf({ bike, setup, ride: RIDDEN, ...range, ...ANY_CHAIN, linksInHand: [links + longer] }),
+    front,
+    rear,
+  );
+}
+
+const from1545 = (front: number, rear: number, longer: number) =>
+  pairDifference(pair(15, 45), onChain(front, rear, longer));
 
 /** Anti-squat with the axle left where it is, which no chain of whole links allows. */
 function axleKept(frontTeeth: number, rearTeeth: number): number {
@@ -42,7 +55,7 @@ describe('the same ratio on more teeth, on the road sport bike', () => {
   });
 
   it('with its chain it takes two links more, moves the axle 0.6 mm forward, and 0.02 points remain', () => {
-    const { links, axlePosition, wheelbase, antiSquat: points, chainMoment } = from1545(16, 48);
+    const { links, axlePosition, wheelbase, antiSquat: points, chainMoment } = from1545(16, 48, 2);
     expect(links).toBe(2);
     expect(axlePosition).toBeCloseTo(-0.62, 2);
     expect(wheelbase).toBeCloseTo(-0.61, 2);
@@ -51,13 +64,13 @@ describe('the same ratio on more teeth, on the road sport bike', () => {
   });
 
   it('what it does change is the gap to the pivot: 3.1 mm more', () => {
-    expect(from1545(16, 48).pivotGap).toBeCloseTo(3.14, 2);
-    expect(from1545(14, 42).pivotGap).toBeCloseTo(-3.13, 2);
+    expect(from1545(16, 48, 2).pivotGap).toBeCloseTo(3.14, 2);
+    expect(from1545(14, 42, -2).pivotGap).toBeCloseTo(-3.13, 2);
   });
 
   it('reads as almost the same, with the torque', () => {
     expect(pairWords(pair(15, 45), pair(16, 48), CHAIN, { system: 'metric', decimal: '.' })).toBe(
-      'Same ratio, almost the same anti-squat (−0.016\u00a0points): the chain pulls 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
+      'Same ratio, almost the same anti-squat (−0.016\u00a0points): the chain pulls the rear down by 0.2\u00a0N·m more about the pivot per 1000\u00a0N of thrust.',
     );
   });
 });
@@ -65,20 +78,20 @@ describe('the same ratio on more teeth, on the road sport bike', () => {
 // Source: common practice, no source.
 describe('“a bigger rear sprocket squats more”, on the road sport bike: the balance of forces disagrees', () => {
   it.each([
-    { front: 15, rear: 47, kept: 1.48, together: 1.09, moment: -4.25 },
-    { front: 14, rear: 45, kept: 2.37, together: 2.17, moment: -6.32 },
-    { front: 15, rear: 43, kept: -1.62, together: -1.25, moment: 4.61 },
+    { front: 15, rear: 47, longer: 2, kept: 1.48, together: 1.09, moment: -4.25 },
+    { front: 14, rear: 45, longer: 0, kept: 2.37, together: 2.17, moment: -6.32 },
+    { front: 15, rear: 43, longer: -2, kept: -1.62, together: -1.25, moment: 4.61 },
   ])(
     '$front/$rear changes anti-squat by $kept points with the axle kept, by $together with its chain',
-    ({ front, rear, kept, together, moment }) => {
+    ({ front, rear, longer, kept, together, moment }) => {
       expect(axleKept(front, rear)).toBeCloseTo(kept, 2);
-      expect(from1545(front, rear).antiSquat).toBeCloseTo(together, 2);
-      expect(from1545(front, rear).chainMoment).toBeCloseTo(moment, 2);
+      expect(from1545(front, rear, longer).antiSquat).toBeCloseTo(together, 2);
+      expect(from1545(front, rear, longer).chainMoment).toBeCloseTo(moment, 2);
     },
   );
 
   it('a chain two links longer takes part of it back, because the axle moves 7.4 mm and the wheelbase with it', () => {
-    const { links, axlePosition, wheelbase } = from1545(15, 47);
+    const { links, axlePosition, wheelbase } = from1545(15, 47, 2);
     expect(links).toBe(2);
     expect(axlePosition).toBeCloseTo(7.38, 2);
     expect(wheelbase).toBeCloseTo(7.28, 2);
