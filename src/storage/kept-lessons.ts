@@ -5,7 +5,7 @@ const KEY = 'sidestance-lessons';
 /** Where texts by name are kept; the browser's own, or one in a test. */
 export type TextStore = Pick<Storage, 'getItem' | 'setItem'>;
 
-/** The texts kept; none where nothing was kept or the browser keeps nothing. */
+/** The texts kept; empty when nothing was kept or the browser keeps nothing. */
 export function keptLessons(store: () => TextStore = () => localStorage): readonly string[] {
   try {
     const found: unknown = JSON.parse(store().getItem(KEY) ?? '[]');

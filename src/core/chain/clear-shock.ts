@@ -19,7 +19,7 @@ export interface ClearShock {
 const PLACES = 21;
 
 /**
- * The longest shock, shorter than the one that is set by whole steps of its adjuster, with which the upper run stays
+ * The longest of the shorter shocks, by whole steps of its adjuster, with which the upper run stays
  * clear of the guide by CLEAR_BY through the whole travel: the wheel then hangs less deep. Sprockets and axle stay. Null where the
  * shortest that the adjuster offers does not do, or where there is no such adjuster.
  */

@@ -64,7 +64,7 @@ const NOTED: readonly (keyof Drive)[] = [
 ];
 
 /**
- * The parts whose measured figures differ between two bikes; none where an adjuster at one figure means the same on both.
+ * The parts whose measured figures differ between two bikes; empty when an adjuster at one figure means the same on both.
  * A half link in the chain, gearbox ratios and limits of wear, slack and teeth may differ.
  */
 export function partsApart(one: Bike, other: Bike): MeasuredPart[] {

@@ -70,7 +70,7 @@ export interface PhotoOutcome {
   readonly corners: readonly Point[];
   /** From the camera to the bike's middle plane, mm. */
   readonly away: number;
-  /** How many teeth the pins on a sprocket make, with its standard deviation; none where its radius was taken as exact. */
+  /** How many teeth the pins on a sprocket make, with its standard deviation; without those whose radius was taken as exact. */
   readonly teeth: readonly { readonly part: SprocketKey; readonly count: number; readonly u: number }[];
   /** The part or ring whose clicks the other ones do not believe; null where they believe all. */
   readonly suspected: MeasurePartKey | null;

@@ -95,7 +95,7 @@ export function standIn(machine: Machine, setup: Setup, setting: SuspensionSetti
   return null;
 }
 
-/** The sink of both tyres of a machine that stands in a setting; none where it does not stand. */
+/** The sink of both tyres of a machine that stands in a setting; zero when it does not stand. */
 function sinksIn({ frontRadius, rearRadius }: Machine, on: Stance | null): TyreSinks {
   if (on === null) return { front: 0, rear: 0 };
   return { front: frontRadius - on.frontAxle.y, rear: rearRadius - on.rearAxle.y };

@@ -5,7 +5,7 @@ import { escapeXml } from './escape-xml.ts';
 /** The side of one square, mm: four dots of a printer with 300 to the inch are the least that a phone reads well. */
 const LEAST_SQUARE_MM = 0.33;
 const LARGEST_SQUARE_MM = 0.4;
-/** The white around the code that the standard asks for, in squares. */
+/** The white border that the standard wants around the code, in squares. */
 const QUIET_SQUARES = 4;
 
 /**
