@@ -62,7 +62,7 @@ interface WeighedSentence extends WhySentence {
   readonly weight: number;
 }
 
-/** A mechanism told: the sentences that say most, in the order of cause and effect, and those for who asks for more. */
+/** A mechanism in sentences: first those that say most, in the order of cause and effect; and all of them. */
 export interface MechanismStory {
   readonly first: readonly WhySentence[];
   readonly all: readonly WhySentence[];

@@ -19,9 +19,9 @@ export interface ClearShock {
 const PLACES = 21;
 
 /**
- * The longest of the shorter shocks, by whole steps of its adjuster, with which the upper run stays
- * clear of the guide by CLEAR_BY through the whole travel: the wheel then hangs less deep. Sprockets and axle stay. Null where the
- * shortest that the adjuster offers does not do, or where there is no such adjuster.
+ * The longest shock that takes the chain off its guide, in whole steps of its adjuster. With it the upper run
+ * stays clear of the guide by CLEAR_BY through the whole travel, because the wheel hangs less deep. Sprockets and axle
+ * stay. Null when the shortest shock that the adjuster offers is not enough, or when there is no such adjuster.
  */
 export function longestClearShock(bike: Bike, setup: Setup): ClearShock | null {
   const adjuster = adjusterOf('shockLength');
