@@ -18,6 +18,21 @@ const scrolled = (page: Page): Promise<number> =>
     [...document.querySelectorAll('*')].reduce((sum, element) => sum + element.scrollTop, 0),
   );
 
+/** Waits until nothing scrolls on: a swipe throws the page, and a thumb measured meanwhile is gone when the finger comes. */
+async function atRest(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const places = (): string =>
+      [...document.querySelectorAll('*')].map((element) => element.scrollTop).join();
+    let [before, still] = [places(), 0];
+    while (still < 4) {
+      await new Promise(requestAnimationFrame);
+      const now = places();
+      still = now === before ? still + 1 : 0;
+      before = now;
+    }
+  });
+}
+
 /** In which way the bike is read, in words, whether or not they are in sight. */
 const readAs = (page: Page): Locator => page.locator('[data-ride-sentence]');
 
@@ -31,6 +46,7 @@ async function swipeAcross(page: Page, fingers: Fingers, from: Place): Promise<b
     await drawn(page);
     moved ||= (await scrolled(page)) !== before;
     await fingers.lift();
+    await atRest(page);
   }
   return moved;
 }
