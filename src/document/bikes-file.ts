@@ -1,4 +1,4 @@
-/** The file of several bikes: each with what the shop keeps about it and its setup sheets; saved and opened with a report. */
+/** The file of several bikes: each with what the shop keeps about it and its setup sheets, and a trainer's own lessons; saved and opened with a report. */
 import { countChanges } from './fields/repair.ts';
 import * as v from 'valibot';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
@@ -37,14 +37,27 @@ export interface FiledBike {
   readonly sheets: readonly FiledSheet[];
 }
 
+/** A trainer's own lesson in the file. What a lesson may hold is judged where it is opened. */
+export interface FiledLessonJson {
+  readonly id: string;
+  /** When it was made. Milliseconds since 1970, UTC. */
+  readonly madeAt: number;
+  readonly lesson: JsonObject;
+}
+
 export interface OpenedBikes {
   readonly bikes: readonly FiledBike[];
+  readonly lessons: readonly FiledLessonJson[];
   /** What could not be opened or was repaired, a sentence each. */
   readonly report: readonly string[];
 }
 
-/** The text of a file with these bikes; `savedAt` in ms since 1970, UTC. */
-export function saveBikes(bikes: readonly FiledBike[], savedAt: number): string {
+/** The text of a file with these bikes and lessons; `savedAt` in ms since 1970, UTC. */
+export function saveBikes(
+  bikes: readonly FiledBike[],
+  savedAt: number,
+  lessons: readonly FiledLessonJson[] = [],
+): string {
   const filed = {
     format: BIKES_FORMAT,
     schema: BIKES_SCHEMA,
@@ -55,6 +68,7 @@ export function saveBikes(bikes: readonly FiledBike[], savedAt: number): string 
       bike: documentJson(document),
       sheets: sheets.map(({ id: sheetId, sheet }) => ({ id: sheetId, sheet: sheetJson(sheet) })),
     })),
+    ...(lessons.length > 0 && { lessons }),
   };
   return `${JSON.stringify(filed, null, 1)}\n`;
 }
@@ -64,7 +78,7 @@ export function isBikesJson(json: Json): boolean {
   return isJsonObject(json) && ownValue(json, 'format') === BIKES_FORMAT;
 }
 
-/** Opens the text of such a file. A bike or sheet that cannot be used is left out and named; the others open. Never throws. */
+/** Opens the text of such a file. A bike, sheet or lesson that cannot be used is left out and named; the others open. Never throws. */
 export function openBikes(text: string): Result<OpenedBikes, OpenReason> {
   const json = readJson(text, LARGEST_BIKES_TEXT);
   return json.ok ? openBikesJson(json.value) : json;
@@ -102,10 +116,29 @@ export function openBikesJson(json: Json): Result<OpenedBikes, OpenReason> {
     const bike = bikeOf(each, `Bike ${i + 1} of the file`, report);
     return bike === null ? [] : [bike];
   });
-  return succeed({ bikes, report });
+  return succeed({ bikes, lessons: lessonsOf(json, report), report });
+}
+
+function lessonsOf(json: JsonObject, report: string[]): FiledLessonJson[] {
+  const given = ownValue(json, 'lessons') ?? [];
+  if (!Array.isArray(given)) {
+    report.push(`The file’s lessons are ${showJson(given)}, not a list; left out.`);
+    return [];
+  }
+  return given.flatMap((each: Json, i): FiledLessonJson[] => {
+    const read = v.safeParse(lessonEntry, each);
+    const lesson = isJsonObject(each) ? ownValue(each, 'lesson') : undefined;
+    if (read.success && isJsonObject(lesson)) return [{ ...read.output, lesson }];
+    report.push(`Lesson ${i + 1} of the file was left out: it has no id, or nothing under “lesson”.`);
+    return [];
+  });
 }
 
 const id = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME));
+const lessonEntry = v.object({
+  id,
+  madeAt: v.fallback(v.pipe(v.number(), v.finite()), 0),
+});
 const card = v.object({
   owner: v.fallback(v.pipe(v.string(), v.maxLength(LONGEST_NAME)), ''),
   notes: v.fallback(v.pipe(v.string(), v.maxLength(LONGEST_ABOUT)), ''),

@@ -76,6 +76,21 @@ describe.each([
     ]);
   });
 
+  it('keeps lessons in the order they were made, beside all bikes', async () => {
+    const lesson = { id: 'l1', madeAt: 5, text: '{}' };
+    await value(store.saveLesson(lesson));
+    await value(store.saveLesson({ ...lesson, id: 'l0', madeAt: 9 }));
+    await value(store.saveLesson({ ...lesson, text: '[]' }));
+    expect(await value(store.lessons())).toEqual([
+      { ...lesson, text: '[]' },
+      { ...lesson, id: 'l0', madeAt: 9 },
+    ]);
+    await value(store.save(write()));
+    await value(store.remove('one'));
+    await value(store.removeLesson('l1'));
+    expect(await value(store.lessons())).toEqual([{ ...lesson, id: 'l0', madeAt: 9 }]);
+  });
+
   it('keeps card and sheets of a bike through its next save', async () => {
     await value(store.save(write()));
     await value(store.saveCard('one', { ...EMPTY_CARD, owner: 'Ada' }));

@@ -47,6 +47,15 @@ export interface StoredSheet {
   readonly text: string;
 }
 
+/** A trainer's own lesson as it is stored. It belongs to no bike of the list: its own is in its text. */
+export interface StoredLesson {
+  readonly id: string;
+  /** When it was made, which is its place in the list. Milliseconds since 1970, UTC. */
+  readonly madeAt: number;
+  /** The text as it would stand in a file. */
+  readonly text: string;
+}
+
 /** A picture that belongs to a bike, as it was given. */
 export interface KeptPicture {
   readonly id: string;
@@ -71,6 +80,7 @@ export interface Addition {
   /** Versions to keep beside the bikes of their ids. */
   readonly versions: readonly StoredBike[];
   readonly sheets: readonly StoredSheet[];
+  readonly lessons: readonly StoredLesson[];
 }
 
 /** A record that is no bike. It stays in the store as it is. */
@@ -141,6 +151,10 @@ export interface BikeStore {
   sheets(bikeId: string): Stored<readonly StoredSheet[]>;
   saveSheet(sheet: StoredSheet): Stored<null>;
   removeSheet(id: string): Stored<null>;
+  /** A trainer's own lessons, as they were made. A record that is no lesson stays in the store and is left out. */
+  lessons(): Stored<readonly StoredLesson[]>;
+  saveLesson(lesson: StoredLesson): Stored<null>;
+  removeLesson(id: string): Stored<null>;
   keepPicture(picture: KeptPicture): Stored<null>;
   pictures(bikeId: string): Stored<readonly KeptPicture[]>;
   removePicture(id: string): Stored<null>;

@@ -141,18 +141,19 @@ it('saves a bike again that the browser has cleared, and says that it was gone',
   expect(await value(store.save(write({ known: 2 })))).not.toHaveProperty('foundGone');
 });
 
-it('takes a file’s bikes, versions and sheets whole, or nothing of them where one write is refused', async () => {
+it('takes a file’s bikes, versions, sheets and lessons whole, or nothing of them where one write is refused', async () => {
   const bike = { id: 'two', name: 'Two', writer: 'b', savedAt: 3, text: '{}', revision: 1 };
   const addition = {
     bikes: [{ bike, card: EMPTY_CARD }],
     versions: [{ ...bike, id: 'one', revision: 0 }],
     sheets: ['s1', 's2'].map((id) => ({ id, bikeId: 'two', day: '2026-05-02', madeAt: 1, text: '{}' })),
+    lessons: [{ id: 'l1', madeAt: 1, text: '{}' }],
   };
   await value(store.save(write()));
   const before = await value(store.list());
   const original = IDBObjectStore.prototype.put;
   IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given) {
-    if (this.name === 'sheets') throw new DOMException('full', 'QuotaExceededError');
+    if (this.name === 'lessons') throw new DOMException('full', 'QuotaExceededError');
     return original.apply(this, given);
   };
   const refused = await store.add(addition);
@@ -160,7 +161,9 @@ it('takes a file’s bikes, versions and sheets whole, or nothing of them where 
   expect(refused).toMatchObject({ ok: false, reason: { kind: 'full' } });
   expect(await value(store.list())).toEqual(before);
   expect(await value(store.revisions('one'))).toEqual([]);
+  expect(await value(store.sheets('two'))).toEqual([]);
   await value(store.add(addition));
+  expect(await value(store.lessons())).toEqual(addition.lessons);
   expect((await value(store.list())).bikes).toMatchObject([{ id: 'two', sheets: 2 }, { id: 'one' }]);
   expect(await value(store.revisions('one'))).toHaveLength(1);
 });
@@ -170,7 +173,7 @@ it('keeps a record that is no bike beside the bike that a file brings under its 
   const raw = await openDB(DATABASE);
   await raw.put('bikes', { id: 'two', text: 7 });
   const bike = { id: 'two', name: 'Two', writer: 'b', savedAt: 3, text: '{}', revision: 1 };
-  await value(store.add({ bikes: [{ bike, card: EMPTY_CARD }], versions: [], sheets: [] }));
+  await value(store.add({ bikes: [{ bike, card: EMPTY_CARD }], versions: [], sheets: [], lessons: [] }));
   expect(await raw.getAll('revisions')).toMatchObject([{ id: 'two', text: 7 }]);
   raw.close();
 });

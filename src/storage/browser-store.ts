@@ -12,6 +12,7 @@ import type {
   StoredSheet,
   WholeBike,
 } from './bike-store.ts';
+import { lessonsAmong } from './kept-lessons.ts';
 import { readRecord, shelfOf } from './read-record.ts';
 import { settleWrite } from './settle-write.ts';
 import { faultOf, storageFault } from './storage-fault.ts';
@@ -26,10 +27,11 @@ interface Shelves extends DBSchema {
   revisions: { key: [string, string]; value: unknown; indexes: { id: string } };
   originals: { key: [string, number]; value: Original; indexes: { id: string } };
   preferences: { key: string; value: object };
+  lessons: { key: string; value: unknown };
 }
 
 export const DATABASE = 'sidestance';
-const VERSION = 2;
+const VERSION = 3;
 const PREFERENCES_KEY = 'preferences';
 const BESIDE = ['index', 'sheets', 'pictures', 'revisions', 'originals'] as const;
 
@@ -58,6 +60,7 @@ function open(onGone: () => void): Promise<Database> {
         const { bikes } = shelfOf(await transaction.objectStore('bikes').getAll());
         for (const bike of bikes) await index.put(listed(bike, null));
       }
+      if (from < 3) database.createObjectStore('lessons', { keyPath: 'id' });
     },
     // A newer build in another tab wants to change the database: let it, and open again at the next use.
     blocking(_current, _blocked, event) {
@@ -202,6 +205,21 @@ export function browserStore(): BikeStore {
     longestMs?: number,
   ): Stored<T> => using((database) => writeWhole(database, shelves, write), longestMs);
 
+  const putting = <Name extends StoreNames<Shelves>>(
+    shelf: Name,
+    record: Shelves[Name]['value'],
+  ): Stored<null> =>
+    writing([shelf], async (within) => {
+      await putAll(within, shelf, [record]);
+      return null;
+    });
+
+  const clearing = (shelf: 'lessons' | 'pictures', id: string): Stored<null> =>
+    writing([shelf], async (within) => {
+      await within.objectStore(shelf).delete(id);
+      return null;
+    });
+
   return {
     shortLived: null,
     list: () =>
@@ -287,9 +305,9 @@ export function browserStore(): BikeStore {
         return null;
       }),
     whole: (id) => using((database) => wholeIn(database.transaction(['bikes', ...BESIDE]), id)),
-    add: ({ bikes, versions, sheets }) =>
+    add: ({ bikes, versions, sheets, lessons }) =>
       writing(
-        ['bikes', 'index', 'sheets', 'revisions'],
+        ['bikes', 'index', 'sheets', 'revisions', 'lessons'],
         async (within) => {
           for (const { bike, card } of bikes) {
             // What another tab has put there meanwhile, or cannot be read, stays beside it.
@@ -300,7 +318,11 @@ export function browserStore(): BikeStore {
             await within.objectStore('bikes').put(bike);
             await within.objectStore('index').put(listed(bike, { card }));
           }
-          await Promise.all([putAll(within, 'revisions', versions), putAll(within, 'sheets', sheets)]);
+          await Promise.all([
+            putAll(within, 'revisions', versions),
+            putAll(within, 'sheets', sheets),
+            putAll(within, 'lessons', lessons),
+          ]);
           for (const bikeId of new Set(sheets.map((sheet) => sheet.bikeId)))
             await countSheets(within, bikeId);
           return null;
@@ -325,27 +347,18 @@ export function browserStore(): BikeStore {
         if (sheet !== undefined) await countSheets(within, sheet.bikeId);
         return null;
       }),
-    keepPicture: (picture) =>
-      using(async (database) => {
-        await database.put('pictures', picture);
-        return null;
-      }),
+    lessons: () => using(async (database) => lessonsAmong(await database.getAll('lessons'))),
+    saveLesson: (lesson) => putting('lessons', lesson),
+    removeLesson: (id) => clearing('lessons', id),
+    keepPicture: (picture) => putting('pictures', picture),
     pictures: (bikeId) => using((database) => database.getAllFromIndex('pictures', 'bikeId', bikeId)),
-    removePicture: (id) =>
-      using(async (database) => {
-        await database.delete('pictures', id);
-        return null;
-      }),
+    removePicture: (id) => clearing('pictures', id),
     revisions: (id) =>
       using(async (database) => {
         const { bikes } = shelfOf(await database.getAllFromIndex('revisions', 'id', id));
         return [...bikes].sort(latestFirst);
       }),
-    keepRevision: (version) =>
-      using(async (database) => {
-        await database.put('revisions', version);
-        return null;
-      }),
+    keepRevision: (version) => putting('revisions', version),
     removeRevision: (id, writer) =>
       using(async (database) => {
         await database.delete('revisions', [id, writer]);

@@ -1,39 +1,30 @@
-/** Tests of lessons kept in the browser. */
+/** Tests of a trainer's own lessons among what is stored, and of those that former builds kept. */
 import { expect, it } from 'vitest';
-import { keepLessons, keptLessons, type TextStore } from './kept-lessons.ts';
+import { clearFormerLessons, formerLessons, lessonsAmong, type TextStore } from './kept-lessons.ts';
 
-function memory(): TextStore {
-  const texts = new Map<string, string>();
-  return {
-    getItem: (key) => texts.get(key) ?? null,
-    setItem: (key, text) => {
-      texts.set(key, text);
-    },
-  };
-}
-
-it('gives back the texts that were kept, and none from a store with nothing or with something else in it', () => {
-  const store = memory();
-  expect(keptLessons(() => store)).toEqual([]);
-  expect(keepLessons(['a', 'b'], () => store)).toBe(true);
-  expect(keptLessons(() => store)).toEqual(['a', 'b']);
-  store.setItem('sidestance-lessons', '{"a":1}');
-  expect(keptLessons(() => store)).toEqual([]);
-  store.setItem('sidestance-lessons', '["a",');
-  expect(keptLessons(() => store)).toEqual([]);
+it('finds the lessons among other records, as they were made', () => {
+  const later = { id: 'a', madeAt: 9, text: '{}' };
+  const odd = { id: 'b', madeAt: 'never', text: '[]' };
+  expect(lessonsAmong([later, 7, null, { id: 'c', madeAt: 1 }, odd])).toEqual([{ ...odd, madeAt: 0 }, later]);
 });
 
-it('says that nothing is kept where the browser keeps nothing or is full', () => {
+it('gives the texts of a former build until they are cleared away, and none where something else lies there', () => {
+  const texts = new Map<string, string>([['sidestance-lessons', '["a",7,"b"]']]);
+  const store: TextStore = {
+    getItem: (key) => texts.get(key) ?? null,
+    removeItem: (key) => {
+      texts.delete(key);
+    },
+  };
+  expect(formerLessons(() => store)).toEqual(['a', 'b']);
+  clearFormerLessons(() => store);
+  expect(formerLessons(() => store)).toEqual([]);
+  for (const text of ['{"a":1}', '["a",', '7']) {
+    texts.set('sidestance-lessons', text);
+    expect(formerLessons(() => store)).toEqual([]);
+  }
   const blocked = (): TextStore => {
     throw new Error('blocked');
   };
-  const full: TextStore = {
-    ...memory(),
-    setItem: () => {
-      throw new Error('full');
-    },
-  };
-  expect(keptLessons(blocked)).toEqual([]);
-  expect(keepLessons(['a'], blocked)).toBe(false);
-  expect(keepLessons(['a'], () => full)).toBe(false);
+  expect(formerLessons(blocked)).toEqual([]);
 });

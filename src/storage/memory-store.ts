@@ -7,9 +7,11 @@ import type {
   KeptPicture,
   Original,
   StoredBike,
+  StoredLesson,
   StoredSheet,
   WholeBike,
 } from './bike-store.ts';
+import { asMade } from './kept-lessons.ts';
 import { settleWrite } from './settle-write.ts';
 import type { StorageFault } from './storage-fault.ts';
 
@@ -18,6 +20,7 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
   const bikes = new Map<string, StoredBike>();
   const cards = new Map<string, BikeCard>();
   const sheets = new Map<string, StoredSheet>();
+  const lessons = new Map<string, StoredLesson>();
   const pictures = new Map<string, KeptPicture>();
   let revisions: readonly StoredBike[] = [];
   let originals: readonly Original[] = [];
@@ -94,6 +97,7 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       }
       addition.versions.forEach(keepVersion);
       addition.sheets.forEach((sheet) => sheets.set(sheet.id, sheet));
+      addition.lessons.forEach((lesson) => lessons.set(lesson.id, lesson));
       return succeed(null);
     },
     sheetIds: async () => succeed([...sheets.keys()]),
@@ -104,6 +108,15 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
     },
     removeSheet: async (id) => {
       sheets.delete(id);
+      return succeed(null);
+    },
+    lessons: async () => succeed([...lessons.values()].sort(asMade)),
+    saveLesson: async (lesson) => {
+      lessons.set(lesson.id, lesson);
+      return succeed(null);
+    },
+    removeLesson: async (id) => {
+      lessons.delete(id);
       return succeed(null);
     },
     keepPicture: async (picture) => {

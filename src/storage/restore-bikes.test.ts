@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { newDocument } from '../../tests/support/new-document.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
-import { openBikes, saveBikes, type FiledBike } from '../document/bikes-file.ts';
+import { openBikes, saveBikes, type FiledBike, type FiledLessonJson } from '../document/bikes-file.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { saveSheet } from '../document/save-sheet.ts';
 import { newSheet } from '../document/sheet.ts';
-import type { BikeStore, Stored } from './bike-store.ts';
+import type { BikeStore, Stored, StoredLesson } from './bike-store.ts';
 import { memoryStore } from './memory-store.ts';
 import { restoreBikes } from './restore-bikes.ts';
 
@@ -38,8 +38,12 @@ async function value<T>(stored: Stored<T>): Promise<T> {
   return result.value;
 }
 
-async function restored(store: BikeStore, bikes: readonly FiledBike[]) {
-  return await value(restoreBikes(store, bikes, options));
+async function restored(
+  store: BikeStore,
+  bikes: readonly FiledBike[],
+  lessons: readonly StoredLesson[] = [],
+) {
+  return await value(restoreBikes(store, { bikes, lessons }, options));
 }
 
 function opened(text: string) {
@@ -51,7 +55,7 @@ function opened(text: string) {
 describe('a file of several bikes', () => {
   it('opens as it was saved', () => {
     const bikes = [filed(), filed({ id: 'two', sheets: [] })];
-    expect(opened(saveBikes(bikes, 7))).toEqual({ bikes, report: [] });
+    expect(opened(saveBikes(bikes, 7))).toEqual({ bikes, lessons: [], report: [] });
   });
 
   it('opens without the bikes and sheets that cannot be used, and names each', () => {
@@ -67,6 +71,33 @@ describe('a file of several bikes', () => {
       `Sheet 2 of ${plainBike.name} was left out. This is not a setup sheet: it does not say "format": "sidestance-sheet".`,
       expect.stringMatching(/^Bike 2 of the file was left out\. The file is not a Sidestance bike/),
       'Bike 3 of the file was left out: its id is 4.',
+    ]);
+  });
+
+  it('holds lessons as they are, opens without the entries that are none, and is the same as before without any', () => {
+    const lessons: FiledLessonJson[] = [
+      { id: 'l1', madeAt: 3, lesson: { format: 'x', title: 'Ours' } },
+      { id: 'l2', madeAt: 4, lesson: {} },
+    ];
+    const text = saveBikes([filed()], 7, lessons);
+    expect(opened(text)).toEqual({ bikes: [filed()], lessons, report: [] });
+    expect(saveBikes([filed()], 7)).not.toContain('lessons');
+    const json = JSON.parse(text) as { lessons: unknown };
+    const odd = [
+      { id: 7, lesson: {} },
+      { id: 'l3', madeAt: 'x', lesson: {} },
+      { id: 'l4', lesson: [] },
+      null,
+    ];
+    expect(opened(JSON.stringify({ ...json, lessons: odd }))).toEqual({
+      bikes: [filed()],
+      lessons: [{ id: 'l3', madeAt: 0, lesson: {} }],
+      report: [1, 3, 4].map(
+        (each) => `Lesson ${each} of the file was left out: it has no id, or nothing under “lesson”.`,
+      ),
+    });
+    expect(opened(JSON.stringify({ ...json, lessons: 7 })).report).toEqual([
+      'The file’s lessons are 7, not a list; left out.',
     ]);
   });
 
@@ -112,6 +143,8 @@ describe('bringing one back', () => {
       sheetsAdded: 1,
       sheetsBeside: 0,
       bikesSame: 0,
+      lessonsAdded: 0,
+      lessonsBeside: 0,
     });
     const { bikes: listed } = await value(store.list());
     expect(listed.find(({ id }) => id === 'one')).toMatchObject({ sheets: 1, card: { owner: 'Ada' } });
@@ -121,7 +154,25 @@ describe('bringing one back', () => {
       sheetsAdded: 0,
       sheetsBeside: 0,
       bikesSame: 2,
+      lessonsAdded: 0,
+      lessonsBeside: 0,
     });
+  });
+
+  it('adds its lessons once, and keeps one that says otherwise beside the one that is here', async () => {
+    const store = memoryStore(null);
+    const lesson = (id: string, text: string, madeAt = 1): StoredLesson => ({ id, madeAt, text });
+    const given = [lesson('l2', 'two', 2), lesson('l1', 'one')];
+    expect(await restored(store, [], given)).toMatchObject({ lessonsAdded: 2, lessonsBeside: 0 });
+    expect((await value(store.lessons())).map(({ text }) => text)).toEqual(['one', 'two']);
+    expect(await restored(store, [], given)).toMatchObject({ lessonsAdded: 0, lessonsBeside: 0 });
+    await value(store.saveLesson(lesson('l1', 'one, edited here')));
+    expect(await restored(store, [], given)).toMatchObject({ lessonsAdded: 0, lessonsBeside: 1 });
+    expect((await value(store.lessons())).map(({ text }) => text).sort()).toEqual([
+      'one',
+      'one, edited here',
+      'two',
+    ]);
   });
 
   it('loses neither side where both have changed', async () => {
@@ -138,6 +189,8 @@ describe('bringing one back', () => {
       sheetsAdded: 1,
       sheetsBeside: 1,
       bikesSame: 0,
+      lessonsAdded: 0,
+      lessonsBeside: 0,
     });
     expect((await value(store.load('one')))?.text).toBe(here);
     expect((await value(store.revisions('one'))).map(({ text }) => text)).toEqual([

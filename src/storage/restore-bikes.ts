@@ -3,7 +3,7 @@ import { succeed, type Result } from '../core/numeric/result.ts';
 import type { FiledBike } from '../document/bikes-file.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { saveSheet } from '../document/save-sheet.ts';
-import type { Addition, BikeStore } from './bike-store.ts';
+import type { Addition, BikeStore, StoredLesson } from './bike-store.ts';
 import { savedAnew } from './find-same-bike.ts';
 import type { StorageFault } from './storage-fault.ts';
 
@@ -17,6 +17,15 @@ export interface Restored {
   readonly sheetsBeside: number;
   /** Bikes that were there and say the same; the file may still bring sheets of them. */
   readonly bikesSame: number;
+  readonly lessonsAdded: number;
+  /** Lessons that were there with other words: the file's is kept as a lesson of its own. */
+  readonly lessonsBeside: number;
+}
+
+/** What a file brings: its bikes, and a trainer's own lessons as the texts of their files. */
+export interface Given {
+  readonly bikes: readonly FiledBike[];
+  readonly lessons: readonly StoredLesson[];
 }
 
 export interface RestoreOptions {
@@ -34,13 +43,13 @@ interface Beside {
 }
 
 /**
- * Merges the bikes of a file into the store. A bike that is there and says the same stays as it is; one in another
- * state stays too, and the file's is kept beside it as another version. Sheets are joined by their id. All of it comes
+ * Merges the bikes and lessons of a file into the store. A bike that is there and says the same stays as it is; one in another
+ * state stays too, and the file's is kept beside it as another version. Sheets and lessons are joined by their id. All of it comes
  * in, or nothing where the store fails.
  */
 export async function restoreBikes(
   store: BikeStore,
-  bikes: readonly FiledBike[],
+  { bikes, lessons }: Given,
   { now, newId }: RestoreOptions,
 ): Promise<Result<Restored, StorageFault>> {
   const ids = await store.sheetIds();
@@ -51,6 +60,7 @@ export async function restoreBikes(
     bikes: [],
     versions: [],
     sheets: [],
+    lessons: [],
   };
   let sheetsBeside = 0;
   let bikesSame = 0;
@@ -77,6 +87,20 @@ export async function restoreBikes(
       if (isTaken) sheetsBeside++;
     }
   }
+  const there = await store.lessons();
+  if (!there.ok) return there;
+  const lessonIds = new Set(there.value.map(({ id }) => id));
+  const lessonTexts = new Set(there.value.map(({ text }) => text));
+  let lessonsBeside = 0;
+  for (const lesson of lessons) {
+    if (lessonTexts.has(lesson.text)) continue;
+    const isTaken = lessonIds.has(lesson.id);
+    const own = isTaken ? newId() : lesson.id;
+    addition.lessons.push({ ...lesson, id: own });
+    lessonIds.add(own);
+    lessonTexts.add(lesson.text);
+    if (isTaken) lessonsBeside++;
+  }
   const added = await store.add(addition);
   if (!added.ok) return added;
   return succeed({
@@ -85,6 +109,8 @@ export async function restoreBikes(
     sheetsAdded: addition.sheets.length - sheetsBeside,
     sheetsBeside,
     bikesSame,
+    lessonsAdded: addition.lessons.length - lessonsBeside,
+    lessonsBeside,
   });
 }
 

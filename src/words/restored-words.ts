@@ -9,6 +9,8 @@ export interface RestoredCounts {
   readonly sheetsBeside: number;
   /** Bikes that were there and say the same. */
   readonly bikesSame: number;
+  readonly lessonsAdded: number;
+  readonly lessonsBeside: number;
 }
 
 const counted = (count: number, one: string, many: string): string[] =>
@@ -18,12 +20,15 @@ const capital = (text: string): string => `${text[0].toUpperCase()}${text.slice(
 
 /** Such as "Brought back 2 bikes and 5 sheets. What was here is as it was." */
 export function restoredWords(counts: RestoredCounts): string {
-  const { bikesAdded, versionsKept, sheetsAdded, sheetsBeside, bikesSame } = counts;
+  const { bikesAdded, versionsKept, sheetsAdded, sheetsBeside, bikesSame, lessonsAdded, lessonsBeside } =
+    counts;
   const added = [
     ...counted(bikesAdded, 'bike', 'bikes'),
     ...counted(sheetsAdded, 'sheet', 'sheets'),
+    ...counted(lessonsAdded, 'lesson', 'lessons'),
     ...counted(versionsKept, 'other version of a bike', 'other versions of bikes'),
     ...counted(sheetsBeside, 'other version of a sheet', 'other versions of sheets'),
+    ...counted(lessonsBeside, 'other version of a lesson', 'other versions of lessons'),
   ];
   if (added.length === 0) return 'Everything was here already.';
   const same = counted(bikesSame, 'bike was', 'bikes were').map(

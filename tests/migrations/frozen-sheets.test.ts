@@ -35,5 +35,5 @@ it('a file of two bikes of schema 1 opens without a report and is the same once 
     [false, 1],
     [true, 0],
   ]);
-  expect(openBikes(saveBikes(bikes, 0))).toEqual({ ok: true, value: { bikes, report: [] } });
+  expect(openBikes(saveBikes(bikes, 0))).toEqual({ ok: true, value: { bikes, lessons: [], report: [] } });
 });

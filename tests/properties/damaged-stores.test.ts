@@ -16,7 +16,7 @@ import { cases } from '../support/cases.ts';
 import { damaged, odd } from '../support/damaged.ts';
 import { newDocument } from '../support/new-document.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
-import { dumped, filledWith, SHELVES, type Dump, type Shelf } from '../support/stored-dump.ts';
+import { dumped, EMPTY, filledWith, SHELVES, type Dump, type Shelf } from '../support/stored-dump.ts';
 
 const RUNS = cases(120);
 const PATIENCE_MS = cases(60_000);
@@ -66,7 +66,7 @@ function damagedBy(dump: Dump, { shelf, record, field, by, text, sheetText }: Da
 }
 
 async function whole(): Promise<Dump> {
-  await filledWith({ bikes: [], index: [], sheets: [], pictures: [], revisions: [], originals: [] });
+  await filledWith(EMPTY);
   const store = browserStore();
   for (const id of IDS) {
     const bike = { id, name: id, revision: 1, writer: 'a', savedAt: 1, text: saveDocument(document) };
@@ -136,7 +136,19 @@ it(
         const opened = openBikes(text);
         counts[opened.ok ? 'opened' : 'refused']++;
         if (opened.ok)
-          await value(restoreBikes(store, opened.value.bikes, { now: 9, newId: () => `new-${++ids}` }));
+          await value(
+            restoreBikes(
+              store,
+              {
+                bikes: opened.value.bikes,
+                lessons: opened.value.lessons.map(({ lesson, ...rest }) => ({
+                  ...rest,
+                  text: JSON.stringify(lesson),
+                })),
+              },
+              { now: 9, newId: () => `new-${++ids}` },
+            ),
+          );
         const then = await dumped();
         if (!opened.ok) expect(then).toEqual(found);
         for (const shelf of SHELVES.filter((each) => each !== 'index'))

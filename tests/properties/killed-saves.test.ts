@@ -3,10 +3,16 @@ import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { EMPTY_CARD } from '../../src/storage/bike-index.ts';
-import type { BikeStore, StoredBike, StoredSheet, WholeBike } from '../../src/storage/bike-store.ts';
+import type {
+  BikeStore,
+  StoredBike,
+  StoredLesson,
+  StoredSheet,
+  WholeBike,
+} from '../../src/storage/bike-store.ts';
 import { browserStore } from '../../src/storage/browser-store.ts';
 import { cases } from '../support/cases.ts';
-import { dumped, filledWith, type Dump } from '../support/stored-dump.ts';
+import { dumped, EMPTY, filledWith, type Dump } from '../support/stored-dump.ts';
 
 const RUNS = cases(20);
 const PATIENCE_MS = cases(60_000);
@@ -28,6 +34,8 @@ const sheet = (id: string, bikeId: string, day = '2026-05-02'): StoredSheet => (
   madeAt: 5,
   text: `{"sheet":"${id}"}`,
 });
+
+const lesson = (id: string): StoredLesson => ({ id, madeAt: 5, text: `{"lesson":"${id}"}` });
 
 const picture = (id: string, bikeId: string) => ({ id, bikeId, keptAt: 1, blob: new Blob([id]) });
 
@@ -52,6 +60,8 @@ const ACTS: Readonly<Record<string, (store: BikeStore) => Promise<unknown>>> = {
   'deletes a sheet': (store) => store.removeSheet('one-2'),
   'deletes a bike': (store) => store.remove('one'),
   'puts a bike back': (store) => store.putBack(whole('three')),
+  'keeps a lesson': (store) => store.saveLesson(lesson('l')),
+  'deletes a lesson': (store) => store.removeLesson('first'),
   'brings a file in': (store) =>
     store.add({
       bikes: [
@@ -60,6 +70,7 @@ const ACTS: Readonly<Record<string, (store: BikeStore) => Promise<unknown>>> = {
       ],
       versions: [bike('one', { writer: 'file' })],
       sheets: [sheet('f1', 'four'), sheet('f2', 'one', '2026-08-01')],
+      lessons: [lesson('f3'), lesson('f4')],
     }),
 };
 
@@ -99,10 +110,11 @@ async function after(before: Dump, act: (store: BikeStore) => Promise<unknown>):
 it(
   'a kill at any write of any act leaves the store as it was or as it was to be',
   async () => {
-    await filledWith({ bikes: [], index: [], sheets: [], pictures: [], revisions: [], originals: [] });
+    await filledWith(EMPTY);
     const store = browserStore();
     await store.putBack(whole('one'));
     await store.putBack(whole('two'));
+    await store.saveLesson(lesson('first'));
     store.close();
     const before = await dumped();
     const counts = { killed: 0, old: 0, new: 0 };

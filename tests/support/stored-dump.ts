@@ -3,10 +3,12 @@ import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { browserStore, DATABASE } from '../../src/storage/browser-store.ts';
 
-export const SHELVES = ['bikes', 'index', 'sheets', 'pictures', 'revisions', 'originals'] as const;
+export const SHELVES = ['bikes', 'index', 'sheets', 'pictures', 'revisions', 'originals', 'lessons'] as const;
 
 export type Shelf = (typeof SHELVES)[number];
 export type Dump = Readonly<Record<Shelf, readonly unknown[]>>;
+
+export const EMPTY: Dump = Object.fromEntries(SHELVES.map((shelf) => [shelf, []])) as unknown as Dump;
 
 export async function dumped(): Promise<Dump> {
   const database = await openDB(DATABASE);

@@ -1,4 +1,4 @@
-/** The published description of a file of several bikes, as JSON Schema: what the shop keeps about each, and its sheets. */
+/** The published description of a file of several bikes, as JSON Schema: what the shop keeps about each, its sheets, and a trainer's own lessons. */
 import { BIKES_FORMAT, BIKES_SCHEMA } from '../bikes-file.ts';
 import { LONGEST_ABOUT, LONGEST_NAME } from '../fields/bounds.ts';
 import type { JsonObject } from '../json/json.ts';
@@ -13,7 +13,7 @@ export function bikesJsonSchema(): JsonObject {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Sidestance bikes with their setup sheets',
     description:
-      'One bike or all bikes of a shop. Brought back, they come beside what is there: a bike or sheet of the same id in another state is kept as another version.',
+      'One bike or all bikes of a shop. Brought back, they come beside what is there: a bike, sheet or lesson of the same id in another state is kept as another version.',
     type: 'object',
     required: ['format', 'schema', 'bikes'],
     properties: {
@@ -65,6 +65,27 @@ export function bikesJsonSchema(): JsonObject {
                   },
                 },
               },
+            },
+          },
+        },
+      },
+      lessons: {
+        description: 'A trainer’s own lessons.',
+        type: 'array',
+        items: {
+          type: 'object',
+          required: ['id', 'lesson'],
+          properties: {
+            id: id('What tells the lesson from all others.'),
+            madeAt: {
+              description: 'When it was made, which is its place in the list. Milliseconds since 1970, UTC.',
+              type: 'number',
+              minimum: 0,
+              maximum: LATEST_MS,
+            },
+            lesson: {
+              description: 'The lesson, as in a lesson’s file.',
+              $ref: 'sidestance-lesson.schema.json',
             },
           },
         },

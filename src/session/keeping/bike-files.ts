@@ -1,16 +1,20 @@
-/** Files of several bikes and tables of sheets: saved to the downloads, and brought back into the store. */
+/** Files of several bikes with sheets and lessons, and tables of sheets: saved to the downloads, and brought back into the store. */
 import {
   LARGEST_BIKES_TEXT,
   openBikes,
   saveBikes,
   type FiledBike,
+  type FiledLessonJson,
   type OpenedBikes,
 } from '../../document/bikes-file.ts';
+import { isJsonObject } from '../../document/json/json.ts';
+import { readJson } from '../../document/json/read-json.ts';
 import { openDocument } from '../../document/open-document.ts';
 import { openSheet } from '../../document/open-sheet.ts';
 import { NOTES } from '../../document/sheet-notes.ts';
+import { openLessonJson } from '../../lessons/open-lesson.ts';
 import { bikeFileName } from '../../storage/bike-file-name.ts';
-import type { BikeStore, WholeBike } from '../../storage/bike-store.ts';
+import type { BikeStore, StoredLesson, WholeBike } from '../../storage/bike-store.ts';
 import { download } from '../../storage/download.ts';
 import { findSameBike } from '../../storage/find-same-bike.ts';
 import { newId } from '../../storage/new-id.ts';
@@ -40,13 +44,25 @@ function filedBike({ bike, card, sheets }: WholeBike, report: string[]): FiledBi
   return { id: bike.id, card, document: opened.value.document, sheets: filed };
 }
 
-/** Saves the bikes of these ids with their sheets to one file, and says so. */
+/** A lesson as the file has it, word for word; one that is no JSON is left out and named in `report`. */
+function filedLesson({ id, madeAt, text }: StoredLesson, report: string[]): FiledLessonJson | null {
+  const json = readJson(text);
+  if (json.ok && isJsonObject(json.value)) return { id, madeAt, lesson: json.value };
+  report.push(
+    `A lesson is not in the file. ${json.ok ? 'It is not a group of values.' : json.reason.sentence}`,
+  );
+  return null;
+}
+
+/** Saves the bikes of these ids with their sheets, and these lessons, to one file, and says so. */
 export async function saveBikesFile(
   store: BikeStore,
   ids: readonly string[],
   name: string,
+  lessons: readonly StoredLesson[] = [],
 ): Promise<Message> {
   const report: string[] = [];
+  const filedLessons = lessons.flatMap((each) => filedLesson(each, report) ?? []);
   const bikes: FiledBike[] = [];
   for (const id of ids) {
     const whole = await store.whole(id);
@@ -54,21 +70,28 @@ export async function saveBikesFile(
     const filed = whole.value === null ? null : filedBike(whole.value, report);
     if (filed !== null) bikes.push(filed);
   }
-  if (bikes.length === 0)
-    return errorMessage('No bike is kept in this browser yet, so there is nothing to save.', report);
+  if (bikes.length === 0 && filedLessons.length === 0)
+    return errorMessage(
+      'Neither a bike nor a lesson is kept in this browser yet, so there is nothing to save.',
+      report,
+    );
   const file = bikeFileName(name, ENDING);
-  download(file, new Blob([saveBikes(bikes, Date.now())], { type: 'application/json' }));
+  download(file, new Blob([saveBikes(bikes, Date.now(), filedLessons)], { type: 'application/json' }));
   const sheets = bikes.reduce((all, bike) => all + bike.sheets.length, 0);
-  const what = `${bikes.length === 1 ? 'One bike' : `${bikes.length} bikes`} with ${sheets === 1 ? 'one sheet' : `${sheets} sheets`}`;
-  return { ...doneMessage(`${what} saved to ${file} among your downloads.`), details: report };
+  const ofBikes = `${bikes.length === 1 ? 'One bike' : `${bikes.length} bikes`} with ${sheets === 1 ? 'one sheet' : `${sheets} sheets`}`;
+  const count = filedLessons.length;
+  const ofLessons = count === 0 ? '' : `, and ${count === 1 ? 'one lesson' : `${count} lessons`},`;
+  return { ...doneMessage(`${ofBikes}${ofLessons} saved to ${file} among your downloads.`), details: report };
 }
 
-/** Saves every bike in the store with its sheets. */
+/** Saves every bike in the store with its sheets, and every lesson. */
 export async function saveEverything(store: BikeStore): Promise<Message> {
   const listed = await store.list();
   if (!listed.ok) return errorMessage(listed.reason.sentence);
+  const lessons = await store.lessons();
+  if (!lessons.ok) return errorMessage(lessons.reason.sentence);
   const ids = listed.value.bikes.map(({ id }) => id);
-  return await saveBikesFile(store, ids, `all bikes ${today(new Date())}`);
+  return await saveBikesFile(store, ids, `all bikes ${today(new Date())}`, lessons.value);
 }
 
 /** Saves the sheets as a table for a spreadsheet. */
@@ -82,7 +105,10 @@ export function saveSheetsTable(
   return doneMessage(`The sheets are saved to ${file} among your downloads.`);
 }
 
-const NOTHING: Restored = { bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0, bikesSame: 0 };
+const NOTHING: Restored = {
+  ...{ bikesAdded: 0, versionsKept: 0, sheetsAdded: 0, sheetsBeside: 0, bikesSame: 0 },
+  ...{ lessonsAdded: 0, lessonsBeside: 0 },
+};
 
 /** A bike's file ends like this; a folder may hold anything else. */
 const JSON_ENDING = /\.json$/i;
@@ -108,7 +134,9 @@ export async function restoreFiles(store: BikeStore, given: readonly File[]): Pr
       continue;
     }
     report.push(...found.value.report.map((sentence) => `${file.name}: ${sentence}`));
-    const restored = await restoreBikes(store, found.value.bikes, { now: Date.now(), newId });
+    const lessons = storedLessons(found.value.lessons, `${file.name}: `, report);
+    const { bikes } = found.value;
+    const restored = await restoreBikes(store, { bikes, lessons }, { now: Date.now(), newId });
     if (!restored.ok) {
       const before = opened === 0 ? [] : [`From the files before it: ${restoredWords(total)}`];
       return errorMessage(
@@ -127,6 +155,20 @@ export async function restoreFiles(store: BikeStore, given: readonly File[]): Pr
   };
 }
 
+/** The lessons that can be opened, word for word as the file has them; the others are left out and named in `report`. */
+function storedLessons(
+  given: readonly FiledLessonJson[],
+  start: string,
+  report: string[],
+): readonly StoredLesson[] {
+  return given.flatMap(({ id, madeAt, lesson }, i): StoredLesson[] => {
+    const opened = openLessonJson(lesson);
+    if (opened.ok) return [{ id, madeAt, text: `${JSON.stringify(lesson, null, 2)}\n` }];
+    report.push(`${start}Lesson ${i + 1} of the file was left out. ${opened.reason.sentence}`);
+    return [];
+  });
+}
+
 /** Lines of a report that are shown one by one; nobody reads thousands. */
 const MOST_LINES = 20;
 
@@ -142,6 +184,8 @@ function sumOf(a: Restored, b: Restored): Restored {
     sheetsAdded: a.sheetsAdded + b.sheetsAdded,
     sheetsBeside: a.sheetsBeside + b.sheetsBeside,
     bikesSame: a.bikesSame + b.bikesSame,
+    lessonsAdded: a.lessonsAdded + b.lessonsAdded,
+    lessonsBeside: a.lessonsBeside + b.lessonsBeside,
   };
 }
 
@@ -157,6 +201,7 @@ async function bikesIn(store: BikeStore, text: string): Promise<ReturnType<typeo
   const id = (same.ok ? same.value : null) ?? newId();
   const value: OpenedBikes = {
     bikes: [{ id, card, document, sheets: [] }],
+    lessons: [],
     report: repairs.map(({ sentence }) => sentence),
   };
   return { ok: true, value };

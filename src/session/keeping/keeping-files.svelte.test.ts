@@ -1,7 +1,11 @@
 /** Tests of bikes that come from files: one that is here already, and a file of several. */
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { begun, endAll, names, road, track } from '../../../tests/support/kept-tab.ts';
-import { saveBikes } from '../../document/bikes-file.ts';
+import { openBikes, saveBikes } from '../../document/bikes-file.ts';
+import type { JsonObject } from '../../document/json/json.ts';
+import { LESSONS } from '../../lessons/all-lessons.ts';
+import { saveLesson } from '../../lessons/save-lesson.ts';
+import { saveEverything } from './bike-files.ts';
 import { saveDocument } from '../../document/save-document.ts';
 import { memoryStore } from '../../storage/memory-store.ts';
 
@@ -65,6 +69,47 @@ describe('a file of several bikes', () => {
     });
     expect(bench.session.document.setup.forkTubes).toBe(9);
     expect((await names(store)).sort()).toEqual([road.bike.name, road.bike.name, track.bike.name].sort());
+  });
+
+  it('brings its lessons, names one that is damaged, and a save of everything holds them again', async () => {
+    const store = memoryStore(null);
+    const { keeping } = await begun(store);
+    const lesson = JSON.parse(saveLesson({ lesson: LESSONS[2], asSet: null })) as JsonObject;
+    const lessons = [
+      { id: 'l1', madeAt: 3, lesson },
+      { id: 'l2', madeAt: 4, lesson: { ...lesson, title: '' } },
+      { id: 'l3', madeAt: 5, lesson: { ...lesson, schema: 9 } },
+    ];
+    const card = { owner: '', notes: '', tags: [], archived: false };
+    const bikes = [{ id: 'filed', card, document: road, sheets: [] }];
+    await keeping.openFiles([new File([saveBikes(bikes, 5, lessons)], 'shop.json')]);
+    expect(keeping.message).toEqual({
+      kind: 'warning',
+      text: 'Brought back one bike and one lesson. What was here is as it was.',
+      details: [
+        'shop.json: Lesson 2 of the file was left out. The lesson’s title (title) is "" but must be text of at most 200 characters.',
+        'shop.json: Lesson 3 of the file was left out. The lesson was saved by a newer Sidestance (schema 9); this one reads up to schema 1.',
+      ],
+    });
+    expect(await names(store)).toEqual([road.bike.name]);
+    await store.saveLesson({ id: 'l9', madeAt: 9, text: '{' });
+    const saved: Blob[] = [];
+    vi.stubGlobal('URL', { createObjectURL: (blob: Blob) => saved.push(blob), revokeObjectURL: () => {} });
+    vi.stubGlobal('document', {
+      createElement: () => ({ click: () => {}, remove: () => {} }),
+      body: { append: () => {} },
+    });
+    try {
+      const message = await saveEverything(store);
+      expect(message.text).toMatch(/^One bike with 0 sheets, and one lesson, saved to /);
+      expect(message.details).toEqual([
+        expect.stringMatching(/^A lesson is not in the file\. The file breaks off before its end/),
+      ]);
+      const opened = openBikes(await saved[0].text());
+      expect(opened).toMatchObject({ ok: true, value: { lessons: [lessons[0]], report: [] } });
+    } finally {
+      vi.unstubAllGlobals();
+    }
   });
 
   it('with a hundred thousand sheets that are none brings its bike and names the first of them', async () => {

@@ -5,6 +5,7 @@ import { setAdjuster } from '../../document/edits.ts';
 import { saveLesson } from '../../lessons/save-lesson.ts';
 import { shortLesson } from '../../lessons/short-lesson.ts';
 import { makeLessonLink } from '../../storage/lesson-link.ts';
+import { memoryStore } from '../../storage/memory-store.ts';
 import { Workbench } from '../workbench.svelte.ts';
 import { LessonVisit } from './lesson-visit.svelte.ts';
 import { Lessons } from './lessons.svelte.ts';
@@ -15,7 +16,7 @@ async function sent(): Promise<{ lesson: OwnLesson; fragment: string }> {
   const bench = new Workbench(DEMO_BIKES[1]);
   bench.session.commit((from) => setAdjuster(from, 'shockLength', 5), 'Shock length');
   const own = bench.stateOf(OwnLessons);
-  own.make();
+  await own.make();
   const [lesson] = own.list;
   const made = await makeLessonLink(shortLesson(lesson), '');
   if (!made.ok) throw new Error(made.reason.kind);
@@ -47,9 +48,12 @@ it('is kept among the user’s own to the last digit when asked', async () => {
   const bench = new Workbench(DEMO_BIKES[0]);
   const visit = new LessonVisit(bench);
   await visit.open(fragment);
-  expect(visit.keep()).not.toBe('');
+  const store = memoryStore(null);
+  expect(await visit.keep(store)).toBe('The lesson is among your own now: Lessons, Your own.');
   const { list } = bench.stateOf(OwnLessons);
   expect(saveLesson(list[list.length - 1])).toBe(saveLesson(lesson));
+  const kept = await store.lessons();
+  expect(kept.ok && kept.value.map(({ text }) => text)).toEqual([saveLesson(lesson)]);
   expect(visit.shown).toBeNull();
 });
 

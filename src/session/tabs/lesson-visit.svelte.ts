@@ -1,6 +1,7 @@
 /** A lesson that came in a link: only shown beside the user's own until it is kept. */
 import type { FiledLesson } from '../../lessons/lesson-file.ts';
 import { openShortLesson } from '../../lessons/short-lesson.ts';
+import type { BikeStore } from '../../storage/bike-store.ts';
 import { isLessonLink, unpackLessonLink } from '../../storage/lesson-link.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 import { OwnLessons } from './own-lessons.svelte.ts';
@@ -36,12 +37,14 @@ export class LessonVisit {
     this.repairs = opened.value.repairs.map(({ sentence }) => sentence);
   }
 
-  /** Puts the lesson among the user's own, and says what came of it. */
-  keep(): string {
-    if (this.shown === null) return '';
-    const own = this.#bench.stateOf(OwnLessons);
-    own.add(this.shown);
+  /** Puts the lesson among the user's own in `store`, and says what came of it. */
+  async keep(store: BikeStore | null): Promise<string> {
+    const { shown } = this;
+    if (shown === null) return '';
     this.shown = null;
+    const own = this.#bench.stateOf(OwnLessons);
+    if (store !== null) await own.show(store);
+    await own.add(shown);
     return own.message?.kind === 'warning'
       ? own.message.text
       : 'The lesson is among your own now: Lessons, Your own.';

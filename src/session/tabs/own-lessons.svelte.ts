@@ -1,4 +1,4 @@
-/** A trainer's own lessons: made from how a bike stands, edited, kept in this browser, saved to files and opened from them. */
+/** A trainer's own lessons: made from how a bike stands, edited, kept in the store of the bikes, saved to files and opened from them. */
 import { makeLesson, withPoint } from '../../lessons/make-lesson.ts';
 import type { FiledLesson } from '../../lessons/lesson-file.ts';
 import type { Lesson, LessonStep } from '../../lessons/lesson.ts';
@@ -6,16 +6,20 @@ import { openLesson } from '../../lessons/open-lesson.ts';
 import { saveLesson } from '../../lessons/save-lesson.ts';
 import { bikeFileName } from '../../storage/bike-file-name.ts';
 import { download } from '../../storage/download.ts';
-import { keepLessons, keptLessons } from '../../storage/kept-lessons.ts';
+import type { BikeStore } from '../../storage/bike-store.ts';
+import { asMade, clearFormerLessons, formerLessons } from '../../storage/kept-lessons.ts';
+import { newId } from '../../storage/new-id.ts';
 import { readTextFile } from '../../storage/read-text-file.ts';
 import type { AsSet } from '../../core/effects/turn.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 const ENDING = '.sidestance-lesson.json';
 
-/** A lesson in the list, under a number that stays with it. */
+/** A lesson in the list, under the id that it has in the store. */
 export interface OwnLesson extends FiledLesson {
-  readonly id: number;
+  readonly id: string;
+  /** When it was made, which is its place in the list. Milliseconds since 1970, UTC. */
+  readonly madeAt: number;
 }
 
 /** What came of opening, saving or removing, to be said once. */
@@ -27,26 +31,68 @@ export interface LessonMessage {
 
 export class OwnLessons {
   readonly #bench: Workbench;
-  #nextId = 0;
+  #store: BikeStore | null = null;
+  /** The lessons that the store does not hold as they are here, by their ids. */
+  #unsaved: readonly string[] = [];
+  /** Counts the changes: what was read before one is older than the list. */
+  #changes = 0;
   list = $state.raw<readonly OwnLesson[]>([]);
+  /** Why a text of the store is no lesson here, a sentence each; it stays there as it is. */
+  unreadable = $state.raw<readonly string[]>([]);
   /** The lesson that is being edited, by its id. */
-  editedId = $state<number | null>(null);
+  editedId = $state<string | null>(null);
   message = $state.raw<LessonMessage | null>(null);
-  /** What was removed last and where it stood, so that it can come back. */
-  removed = $state.raw<{ readonly own: OwnLesson; readonly index: number } | null>(null);
+  /** What was removed last, so that it can come back. */
+  removed = $state.raw<OwnLesson | null>(null);
 
   readonly edited: OwnLesson | null = $derived(this.list.find(({ id }) => id === this.editedId) ?? null);
 
   constructor(bench: Workbench) {
     this.#bench = bench;
-    this.list = keptLessons().flatMap((text): OwnLesson[] => {
-      const found = openLesson(text);
-      return found.ok ? [this.#numbered(found.value.filed)] : [];
-    });
   }
 
-  #numbered(filed: FiledLesson): OwnLesson {
-    return { ...filed, id: this.#nextId++ };
+  /** Reads the lessons of the store. What it does not hold yet of those that are here is stored now. */
+  async show(store: BikeStore): Promise<void> {
+    this.#store = store;
+    await this.#takeFormer(store);
+    let changes = this.#changes;
+    let found = await store.lessons();
+    while (changes !== this.#changes) {
+      changes = this.#changes;
+      found = await store.lessons();
+    }
+    if (!found.ok) {
+      this.message = { kind: 'error', text: found.reason.sentence, details: [] };
+      return;
+    }
+    const unreadable: string[] = [];
+    const stored = found.value.flatMap(({ id, madeAt, text }): OwnLesson[] => {
+      if (this.#unsaved.includes(id)) return [];
+      const opened = openLesson(text);
+      if (opened.ok) return [{ ...opened.value.filed, id, madeAt }];
+      unreadable.push(opened.reason.sentence);
+      return [];
+    });
+    const waiting = this.list.filter(({ id }) => this.#unsaved.includes(id));
+    this.list = [...stored, ...waiting].sort(asMade);
+    this.unreadable = unreadable;
+    for (const each of waiting) await this.#save(each);
+  }
+
+  /** Lessons of a former build come into the store, and are cleared away once all are there. */
+  async #takeFormer(store: BikeStore): Promise<void> {
+    const texts = formerLessons();
+    if (texts.length === 0 || store.shortLived !== null) return;
+    const now = Date.now();
+    const lessons = texts.map((text, i) => ({ id: newId(), madeAt: now + i, text }));
+    const added = await store.add({ bikes: [], versions: [], sheets: [], lessons });
+    if (added.ok) clearFormerLessons();
+  }
+
+  /** A lesson behind those that are here. */
+  #newest(filed: FiledLesson): OwnLesson {
+    const madeAt = this.list.reduce((latest, each) => Math.max(latest, each.madeAt + 1), Date.now());
+    return { ...filed, id: newId(), madeAt };
   }
 
   /** The bike that a lesson of the list is tried on while it is edited: its bike, or the one on the page. */
@@ -56,17 +102,17 @@ export class OwnLessons {
   }
 
   /** Makes a lesson of how the bike on the page stands, and opens it to be edited. */
-  make(): void {
+  async make(): Promise<void> {
     const { bike, setup, baseline } = this.#bench.session.document;
     const { state } = this.#bench.standing;
     const from = { now: { bike, setup }, baseline: baseline.setup, state };
-    const own = this.#numbered(makeLesson(from, this.#bench.preferences.style));
-    this.#take([...this.list, own]);
+    const own = this.#newest(makeLesson(from, this.#bench.preferences.style));
     this.editedId = own.id;
+    await this.#put(own);
   }
 
   /** Puts a lesson in place of the one that is edited. A step that tries something else expects what that does on its bike. */
-  change(lesson: Lesson): void {
+  async change(lesson: Lesson): Promise<void> {
     const { edited } = this;
     if (edited === null) return;
     const asSet = this.asSetOf(edited);
@@ -77,9 +123,7 @@ export class OwnLessons {
       );
       return isTried ? step : withPoint(step, asSet);
     });
-    this.#take(
-      this.list.map((each) => (each.id === edited.id ? { ...each, lesson: { ...lesson, steps } } : each)),
-    );
+    await this.#put({ ...edited, lesson: { ...lesson, steps } });
   }
 
   /** Gives a lesson to the browser's downloads. */
@@ -102,7 +146,15 @@ export class OwnLessons {
       return;
     }
     const { filed, repairs } = found.value;
-    this.add(filed);
+    await this.add(filed);
+    const { message } = this as { message: LessonMessage | null };
+    if (message !== null) {
+      this.message = {
+        ...message,
+        details: [...message.details, ...repairs.map(({ sentence }) => sentence)],
+      };
+      return;
+    }
     this.message =
       repairs.length === 0
         ? { kind: 'done', text: `“${filed.lesson.title}” was opened.`, details: [] }
@@ -114,30 +166,48 @@ export class OwnLessons {
   }
 
   /** Puts a lesson behind those that are here. */
-  add(filed: FiledLesson): void {
-    this.#take([...this.list, this.#numbered(filed)]);
-  }
-
-  remove(own: OwnLesson): void {
-    this.removed = { own, index: this.list.indexOf(own) };
+  async add(filed: FiledLesson): Promise<void> {
     this.message = null;
-    this.#take(this.list.filter((each) => each !== own));
+    await this.#put(this.#newest(filed));
   }
 
-  bringBack(): void {
+  async remove(own: OwnLesson): Promise<void> {
+    this.removed = own;
+    this.message = null;
+    this.#changes++;
+    this.#unsaved = this.#unsaved.filter((id) => id !== own.id);
+    this.list = this.list.filter(({ id }) => id !== own.id);
+    const gone = (await this.#store?.removeLesson(own.id)) ?? null;
+    if (gone?.ok === false) this.message = { kind: 'error', text: gone.reason.sentence, details: [] };
+  }
+
+  async bringBack(): Promise<void> {
     const { removed } = this;
     if (removed === null) return;
     this.removed = null;
-    this.#take([...this.list.slice(0, removed.index), removed.own, ...this.list.slice(removed.index)]);
+    await this.#put(removed);
   }
 
-  #take(list: readonly OwnLesson[]): void {
-    this.list = list;
-    if (!keepLessons(list.map((each) => saveLesson(each))))
-      this.message = {
-        kind: 'warning',
-        text: 'This browser does not keep your lessons. Save them to files before you close the page.',
-        details: [],
-      };
+  /** Puts a lesson into its place of the list, instead of the one of its id, and stores it. */
+  async #put(own: OwnLesson): Promise<void> {
+    this.#changes++;
+    this.#unsaved = [...this.#unsaved, own.id];
+    this.list = [...this.list.filter(({ id }) => id !== own.id), own].sort(asMade);
+    await this.#save(own);
+  }
+
+  async #save(own: OwnLesson): Promise<void> {
+    const { id, madeAt } = own;
+    const saved = (await this.#store?.saveLesson({ id, madeAt, text: saveLesson(own) })) ?? null;
+    if (saved?.ok === true) {
+      // What was changed meanwhile is on its way.
+      if (this.list.includes(own)) this.#unsaved = this.#unsaved.filter((each) => each !== id);
+      return;
+    }
+    this.message = {
+      kind: 'warning',
+      text: 'This browser does not keep your lessons. Save them to files before you close the page.',
+      details: saved === null ? [] : [saved.reason.sentence],
+    };
   }
 }
