@@ -1,7 +1,7 @@
-/** `npm test`: installs what is missing, runs every stage to its end and says how many checks passed and failed. */
-import { spawnSync } from 'node:child_process';
+/** `npm test`: installs what is missing, runs every stage to its end, the checks beside one another, and says how many checks passed and failed. */
+import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { countPlaywright, countVitest, total, withEnding } from './counts.js';
 import { browserForTests } from './install-browser.js';
@@ -21,26 +21,53 @@ const browser = await browserForTests();
  * Runs one of the installed tools under this node; true when it ended well.
  * @param {string} title
  * @param {string[]} args the tool's script below node_modules, then its arguments
- * @param {NodeJS.ProcessEnv} [env]
+ * @param {{ env?: NodeJS.ProcessEnv, together?: boolean }} [how] `together`: beside others, so that its lines are kept
+ *   until it ends
+ * @returns {Promise<boolean>}
  */
-function tool(title, [script, ...args], env = {}) {
-  console.log(`\n— ${title}`);
+function tool(title, [script, ...args], { env = {}, together = false } = {}) {
+  if (!together) console.log(`\n— ${title}`);
   const started = Date.now();
-  const done = spawnSync(process.execPath, [`node_modules/${script}`, ...args], {
+  const run = spawn(process.execPath, [`node_modules/${script}`, ...args], {
     cwd: root,
-    stdio: ['ignore', 'inherit', 'inherit'],
+    stdio: ['ignore', together ? 'pipe' : 'inherit', together ? 'pipe' : 'inherit'],
     env: { ...process.env, ...env },
     timeout: LONGEST_STAGE_MS,
   });
-  const endedWell = done.status === 0;
-  console.log(
-    `${title}: ${endedWell ? 'ended well' : 'FAILED'}, ${((Date.now() - started) / 1000).toFixed(1)} s`,
-  );
-  return endedWell;
+  /** @type {Buffer[]} */
+  const said = [];
+  for (const stream of [run.stdout, run.stderr]) stream?.on('data', (chunk) => said.push(chunk));
+  return new Promise((fulfil, reject) => {
+    run.on('error', reject);
+    run.on('close', (status) => {
+      const endedWell = status === 0;
+      if (together) console.log(`\n— ${title}`);
+      process.stdout.write(Buffer.concat(said));
+      console.log(
+        `${title}: ${endedWell ? 'ended well' : 'FAILED'}, ${((Date.now() - started) / 1000).toFixed(1)} s`,
+      );
+      fulfil(endedWell);
+    });
+  });
 }
 
-/** A tool that has no tests to count is one check. @param {string} title @param {string[]} args */
-const check = (title, args) => withEnding({ passed: tool(title, args) ? 1 : 0, failed: 0 }, true);
+/**
+ * Runs tools that have no tests to count, each of which is one check. None of them uses more than one core, so as many
+ * run beside one another as there are cores. @param {[title: string, args: string[]][]} checks
+ */
+async function inTurns(checks) {
+  const waiting = [...checks];
+  /** @type {import('./counts.js').Count[]} */
+  const counts = [];
+  async function runRest() {
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      const endedWell = await tool(...next, { together: true });
+      counts.push(withEnding({ passed: endedWell ? 1 : 0, failed: 0 }, true));
+    }
+  }
+  await Promise.all(Array.from({ length: availableParallelism() }, runRest));
+  return counts;
+}
 
 /**
  * Counts a runner's report; without a readable one the stage has crashed, which is one failure.
@@ -58,7 +85,7 @@ function counted(file, count, endedWell) {
   }
 }
 
-function nodeTests() {
+async function nodeTests() {
   const report = join(reports, 'vitest.json');
   const args = [
     'vitest/vitest.mjs',
@@ -70,11 +97,11 @@ function nodeTests() {
   return counted(
     report,
     countVitest,
-    tool('tests under node', args, browser ? { BROWSER_PATH: browser } : {}),
+    await tool('tests under node', args, { env: browser ? { BROWSER_PATH: browser } : {} }),
   );
 }
 
-function browserTests() {
+async function browserTests() {
   if (
     !readdirSync(`${root}tests`, { recursive: true }).some((file) =>
       /^browser.*\.spec\.ts$/.test(String(file)),
@@ -87,34 +114,29 @@ function browserTests() {
     return { passed: 0, failed: 1 };
   }
   const report = join(reports, 'playwright.json');
-  const endedWell = tool(
+  const endedWell = await tool(
     'tests in the browser',
     ['@playwright/test/cli.js', 'test', '--reporter=list,json'],
-    {
-      BROWSER_PATH: browser,
-      PLAYWRIGHT_JSON_OUTPUT_FILE: report,
-    },
+    { env: { BROWSER_PATH: browser, PLAYWRIGHT_JSON_OUTPUT_FILE: report } },
   );
   return counted(report, countPlaywright, endedWell);
 }
 
 const tsc = (/** @type {string} */ project) => ['typescript/bin/tsc', '-p', project];
 
-const { passed, failed } = total([
-  check('format', ['prettier/bin/prettier.cjs', '--check', '--log-level=warn', '.']),
-  check('lint', ['eslint/bin/eslint.js', '.', '--max-warnings=0']),
-  check('types of the core, which knows no page', tsc('tsconfig.core.json')),
-  check('types of the page', tsc('tsconfig.json')),
-  check('types of commands and tests', tsc('tsconfig.node.json')),
-  check('types of the components', [
-    'svelte-check/bin/svelte-check',
-    '--tsconfig',
-    './tsconfig.json',
-    '--fail-on-warnings',
-  ]),
-  nodeTests(),
-  browserTests(),
+// The longest first, so that no core waits long for the last.
+const checks = await inTurns([
+  [
+    'types of the components',
+    ['svelte-check/bin/svelte-check', '--tsconfig', './tsconfig.json', '--fail-on-warnings'],
+  ],
+  ['lint', ['eslint/bin/eslint.js', '.', '--max-warnings=0']],
+  ['format', ['prettier/bin/prettier.cjs', '--check', '--log-level=warn', '.']],
+  ['types of commands and tests', tsc('tsconfig.node.json')],
+  ['types of the page', tsc('tsconfig.json')],
+  ['types of the core, which knows no page', tsc('tsconfig.core.json')],
 ]);
+const { passed, failed } = total([...checks, await nodeTests(), await browserTests()]);
 
 process.exitCode = failed > 0 || passed === 0 ? 1 : 0;
 console.log(`\n${passed} passed, ${failed} failed`);
