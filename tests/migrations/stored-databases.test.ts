@@ -1,8 +1,9 @@
 /** Opens the browser's databases as each former build left them: read out of a browser once, and never written anew. */
 import 'fake-indexeddb/auto';
 import { readdirSync, readFileSync } from 'node:fs';
+import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
-import { expect, it } from 'vitest';
+import { beforeEach, expect, it } from 'vitest';
 import { openDocument } from '../../src/document/open-document.ts';
 import type { Stored } from '../../src/storage/bike-store.ts';
 import { browserStore, DATABASE } from '../../src/storage/browser-store.ts';
@@ -22,6 +23,11 @@ interface StoredDatabase {
 
 const folder = new URL('../../fixtures/stores/', import.meta.url);
 const FROZEN = readdirSync(folder);
+
+// What another file of the same worker kept is not there.
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory();
+});
 
 /** Makes a database as the dump says, in the shape that it had. */
 async function madeAgain({ version, shelves }: StoredDatabase): Promise<void> {
