@@ -192,7 +192,11 @@ describe('one line and exit code 1', () => {
 
   it.each<[string, string[], RegExp]>([
     ['no file', [], /^Which file\?/],
-    ['a file that is not there', ['nowhere.json'], /^The file cannot be read/],
+    [
+      'a file that is not there',
+      ['nowhere.json'],
+      /^The file nowhere\.json cannot be read: there is no such file\./,
+    ],
     ['two files', ['a.json', 'b.json'], /^One file at a time/],
     ['an option that there is not', ['--kind'], /^There is no option --kind/],
     ['a reading that there is not', [fixture('counter'), '--for', 'trial'], /nearest is “trail”/],

@@ -131,7 +131,7 @@ describe('the plan command', () => {
   it.each([
     [[], 'Which file?'],
     [[SPRUNG, SPRUNG], 'One file at a time'],
-    [['nowhere.json', ...ASKED], 'cannot be read'],
+    [['nowhere.json', ...ASKED], 'cannot be read: there is no such file'],
     [[SPRUNG], 'There is no target'],
     [[SPRUNG, '--aim', 'x'], 'There is no option --aim'],
     [[SPRUNG, '--target'], '--target needs more'],
