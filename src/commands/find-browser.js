@@ -20,6 +20,10 @@ const windowsPrograms = [
   'Microsoft\\Edge\\Application\\msedge.exe',
 ];
 
+/** Firefox by its names, and as macOS keeps it. */
+const firefoxes = ['firefox-esr', 'firefox'];
+const firefoxApps = ['Firefox'];
+
 /**
  * The places a browser may be, the best first.
  * @param {NodeJS.Platform} platform
@@ -27,18 +31,25 @@ const windowsPrograms = [
  * @returns {string[]}
  */
 export function placesToLook(platform, env) {
-  if (platform === 'darwin') {
-    return ['/Applications', join(homedir(), 'Applications')].flatMap((folder) =>
-      macApps.map((app) => `${folder}/${app}.app/Contents/MacOS/${app}`),
-    );
-  }
+  if (platform === 'darwin') return placesOfApps(macApps);
   if (platform === 'win32') {
     return [env.PROGRAMFILES, env['PROGRAMFILES(X86)'], env.LOCALAPPDATA]
       .filter((folder) => folder !== undefined)
       .flatMap((folder) => windowsPrograms.map((program) => `${folder}\\${program}`));
   }
+  return placesOnPath(commands, env);
+}
+
+/** @param {string[]} apps */
+const placesOfApps = (apps) =>
+  ['/Applications', join(homedir(), 'Applications')].flatMap((folder) =>
+    apps.map((app) => `${folder}/${app}.app/Contents/MacOS/${app === 'Firefox' ? 'firefox' : app}`),
+  );
+
+/** @param {string[]} names @param {NodeJS.ProcessEnv} env */
+function placesOnPath(names, env) {
   const folders = (env.PATH ?? '').split(delimiter).filter((folder) => folder !== '');
-  return commands.flatMap((command) => folders.map((folder) => join(folder, command)));
+  return names.flatMap((name) => folders.map((folder) => join(folder, name)));
 }
 
 /**
@@ -63,4 +74,12 @@ export async function findBrowser() {
   const { chromium } = await import('@playwright/test');
   const own = chromium.executablePath();
   return runs(own) ? own : undefined;
+}
+
+/** The path of a Firefox of the system; undefined when there is none, or on Windows, where none is looked for. */
+export function findFirefox() {
+  if (process.env.FIREFOX_PATH) return process.env.FIREFOX_PATH;
+  const places =
+    process.platform === 'darwin' ? placesOfApps(firefoxApps) : placesOnPath(firefoxes, process.env);
+  return places.find(runs);
 }

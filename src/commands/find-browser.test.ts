@@ -1,6 +1,6 @@
 /** Tests of where a browser is looked for. */
 import { expect, it } from 'vitest';
-import { findBrowser, placesToLook } from './find-browser.js';
+import { findBrowser, findFirefox, placesToLook } from './find-browser.js';
 
 it('on Linux the shell without a window is looked for on the whole path before any other browser', () => {
   const places = placesToLook('linux', { PATH: '/a:/b' });
@@ -29,4 +29,15 @@ it('a browser named in the environment is taken', async () => {
   expect(await findBrowser()).toBe('/some/browser');
   if (before === undefined) delete process.env.BROWSER_PATH;
   else process.env.BROWSER_PATH = before;
+});
+
+it('a Firefox named in the environment is taken, and one that does not start is not', () => {
+  const { FIREFOX_PATH, PATH } = process.env;
+  process.env.FIREFOX_PATH = '/some/firefox';
+  expect(findFirefox()).toBe('/some/firefox');
+  delete process.env.FIREFOX_PATH;
+  process.env.PATH = '/nowhere';
+  if (process.platform === 'linux') expect(findFirefox()).toBeUndefined();
+  process.env.PATH = PATH;
+  if (FIREFOX_PATH !== undefined) process.env.FIREFOX_PATH = FIREFOX_PATH;
 });

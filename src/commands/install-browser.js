@@ -1,7 +1,7 @@
 /** Gets a browser for the tests onto this machine when it has none. */
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { findBrowser } from './find-browser.js';
+import { findBrowser, findFirefox } from './find-browser.js';
 import { root } from './install.js';
 
 /**
@@ -15,11 +15,23 @@ export async function browserForTests() {
   run(process.execPath, ['node_modules/@playwright/test/cli.js', 'install', 'chromium']);
   const downloaded = await findBrowser();
   if (downloaded) return downloaded;
-  if (existsSync('/etc/debian_version') && process.getuid?.() === 0) {
-    run('apt-get', ['update']);
-    run('apt-get', ['install', '--yes', '--no-install-recommends', 'chromium-headless-shell']);
-  }
+  fromDebian('chromium-headless-shell');
   return findBrowser();
+}
+
+/** A Firefox to run the main stories in as well; undefined when there is none and none can be had. */
+export function firefoxForTests() {
+  const found = findFirefox();
+  if (found) return found;
+  fromDebian('firefox-esr');
+  return findFirefox();
+}
+
+/** Installs a package where that is possible. @param {string} name */
+function fromDebian(name) {
+  if (!existsSync('/etc/debian_version') || process.getuid?.() !== 0) return;
+  run('apt-get', ['update']);
+  run('apt-get', ['install', '--yes', '--no-install-recommends', name]);
 }
 
 /** How long one way of getting a browser may take, so that the next is still tried when a network only hangs. */

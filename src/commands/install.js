@@ -2,6 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { unfitness } from './fitness.js';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -31,9 +32,14 @@ function isInstalled() {
 
 /**
  * Runs `npm ci` where it is needed; whatever npm prints goes to the error stream, apart from the command's output.
- * Ends the process, with the reason printed, when the packages cannot be installed.
+ * Ends the process, with the reason printed, when the packages cannot be installed or nothing can run here.
  */
 export function installPackages() {
+  const unfit = unfitness(process.versions.node, root);
+  if (unfit) {
+    console.error(unfit);
+    process.exit(1);
+  }
   if (isInstalled()) return;
   console.error('Installing the packages (npm ci) …');
   // The shell is needed on Windows, where npm is a script and not a program.

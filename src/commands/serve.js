@@ -70,9 +70,13 @@ const GUARDS = {
 /** A page elsewhere whose name was made to lead to this machine must not read what lies here. */
 const OWN_HOSTS = ['localhost', '127.0.0.1', '[::1]'];
 
-/** Whether a request names this machine; one that names no host, as old programs send, comes from no page. @param {string | undefined} host */
-function isOwnHost(host) {
-  return host === undefined || OWN_HOSTS.includes(host.replace(/:\d*$/, '').toLowerCase());
+/**
+ * Whether a request names this machine; one that names no host, as old programs send, comes from no page.
+ * @param {string | undefined} host
+ * @param {readonly string[]} hosts its names in the network, in small letters
+ */
+function isOwnHost(host, hosts) {
+  return host === undefined || [...OWN_HOSTS, ...hosts].includes(host.replace(/:\d*$/, '').toLowerCase());
 }
 
 /** @type {Record<number, string>} */
@@ -80,7 +84,7 @@ const REFUSALS = {
   403: 'This file may not be read.\n',
   404: 'There is no such file.\n',
   405: 'Only GET and HEAD are answered.\n',
-  421: 'This server answers to localhost alone.\n',
+  421: 'This server answers to its own addresses alone.\n',
   500: 'The file could not be read.\n',
 };
 
@@ -112,17 +116,18 @@ async function openFor(folder, address) {
 
 /**
  * @param {string} folder
+ * @param {readonly string[]} hosts
  * @param {import('node:http').IncomingMessage} request
  * @param {import('node:http').ServerResponse} response
  */
-async function answer(folder, request, response) {
+async function answer(folder, hosts, request, response) {
   /** @param {number} status @param {import('node:http').OutgoingHttpHeaders} [headers] */
   const refuse = (status, headers = {}) => {
     response
       .writeHead(status, { 'Content-Type': 'text/plain; charset=utf-8', ...headers })
       .end(REFUSALS[status]);
   };
-  if (!isOwnHost(request.headers.host)) {
+  if (!isOwnHost(request.headers.host, hosts)) {
     refuse(421);
     return;
   }
@@ -148,30 +153,32 @@ async function answer(folder, request, response) {
 }
 
 /**
- * Serves `folder` to this machine alone. Where the port is busy it takes the next free one, unless `strict`.
+ * Serves `folder` to this machine alone, or with `hosts` to the network, where it answers to those names too. Where the
+ * port is busy it takes the next free one, unless `strict`.
  * @param {string} folder
  * @param {number} port
- * @param {{ strict?: boolean }} [options]
+ * @param {{ strict?: boolean, hosts?: readonly string[] }} [options]
  * @returns {Promise<import('node:http').Server & { portTaken: number }>}
  */
-export function serve(folder, port, { strict = false } = {}) {
+export function serve(folder, port, { strict = false, hosts } = {}) {
+  const interfaceAsked = hosts === undefined ? THIS_MACHINE : ALL_INTERFACES;
   const server = createServer((request, response) => {
     // Either the visitor has left or the file broke off half way: it is too late for a status.
-    answer(folder, request, response).catch(() => response.destroy());
+    answer(folder, hosts ?? [], request, response).catch(() => response.destroy());
   });
   return new Promise((fulfil, reject) => {
     let next = port;
     const lastTried = Math.min(port + PORTS_TRIED, LAST_PORT);
     server.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
       if (error.code !== 'EADDRINUSE' || strict || next >= lastTried) reject(error);
-      else server.listen(++next, HOST);
+      else server.listen(++next, interfaceAsked);
     });
     server.on('listening', () => {
       const address = server.address();
       const portTaken = address && typeof address === 'object' ? address.port : next;
       fulfil(Object.assign(server, { portTaken }));
     });
-    server.listen(next, HOST);
+    server.listen(next, interfaceAsked);
   });
 }
 
@@ -180,4 +187,5 @@ const PORTS_TRIED = 50;
 const LAST_PORT = 65535;
 
 /** Both `localhost` and `127.0.0.1` reach it, and no other machine does. */
-const HOST = '127.0.0.1';
+const THIS_MACHINE = '127.0.0.1';
+const ALL_INTERFACES = '0.0.0.0';

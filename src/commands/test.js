@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { countPlaywright, countVitest, total, withEnding } from './counts.js';
-import { browserForTests } from './install-browser.js';
+import { browserForTests, firefoxForTests } from './install-browser.js';
 import { installPackages, root } from './install.js';
 
 /** A stage that hangs must end while there is time to say so. */
@@ -16,6 +16,7 @@ process.on('exit', () => rmSync(reports, { recursive: true, force: true }));
 
 // The tests under node need it too: some measurements that they try out open the page.
 const browser = await browserForTests();
+const firefox = firefoxForTests();
 
 /**
  * Runs one of the installed tools under this node; true when it ended well.
@@ -101,23 +102,31 @@ async function nodeTests() {
   );
 }
 
+const pageTests = readdirSync(`${root}tests/browser`)
+  .filter((file) => file.endsWith('.spec.ts'))
+  .map((file) => readFileSync(`${root}tests/browser/${file}`, 'utf8'));
+
 async function browserTests() {
-  if (
-    !readdirSync(`${root}tests`, { recursive: true }).some((file) =>
-      /^browser.*\.spec\.ts$/.test(String(file)),
-    )
-  ) {
-    return { passed: 0, failed: 0 };
-  }
+  if (pageTests.length === 0) return { passed: 0, failed: 0 };
   if (!browser) {
     console.log('There is no browser to test in. Install Chromium, or name one in BROWSER_PATH.');
     return { passed: 0, failed: 1 };
+  }
+  if (!firefox) {
+    const stories = pageTests.reduce((sum, text) => sum + text.split("'@engines'").length - 1, 0);
+    console.log(`There is no Firefox here, so ${stories} stories run in Chromium alone.`);
   }
   const report = join(reports, 'playwright.json');
   const endedWell = await tool(
     'tests in the browser',
     ['@playwright/test/cli.js', 'test', '--reporter=list,json'],
-    { env: { BROWSER_PATH: browser, PLAYWRIGHT_JSON_OUTPUT_FILE: report } },
+    {
+      env: {
+        BROWSER_PATH: browser,
+        ...(firefox && { FIREFOX_PATH: firefox }),
+        PLAYWRIGHT_JSON_OUTPUT_FILE: report,
+      },
+    },
   );
   return counted(report, countPlaywright, endedWell);
 }

@@ -344,14 +344,14 @@ export const folders = [
   row(
     'commands',
     'node-side commands: start, test, readings, plan, measure, bench',
-    'a command works on files with the core and needs no page',
+    'a command works on files with the core and needs no page; uqr prints the code that a phone reads',
     {
       values: [...documents, 'document/demos', 'document/schema', 'words', ...core],
-      packages: ['vite', '@playwright/test'],
+      packages: ['vite', '@playwright/test', 'uqr'],
       node: true,
     },
   ),
 ];
 
 /** Packages a test beside its source may use on top of its folder's own. */
-export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs', 'fake-indexeddb', 'idb'];
+export const testPackages = ['vitest', 'fast-check', '@salusoft89/planegcs', 'fake-indexeddb', 'idb', 'jsqr'];
