@@ -51,25 +51,27 @@ test('S5: a press beside the middle of a point moves it by nothing, and the drag
   await expect(undoButton(page)).toHaveAccessibleName('Undo: Moved seat mark');
 });
 
-test('S5: one drag is one undo, which brings back the very document, and redo the moved one', async ({
-  page,
-}) => {
-  await openPage(page);
-  const first = await savedText(page);
-  await chooseMode(page, 'Edit');
-  const pivot = await middleOf(page, 'point-pivot');
-  await pressAndMove(page, pivot, { x: pivot.x - 12, y: pivot.y + 9 }, 12);
-  await page.mouse.up();
-  await expect(undoButton(page)).toBeEnabled();
-  const second = await savedText(page);
-  expect(second).not.toBe(first);
-  await page.keyboard.press('Control+z');
-  await expectNoUndo(page);
-  expect(await savedText(page)).toBe(first);
-  await expect(redoButton(page)).toHaveAccessibleName('Redo: Moved swingarm pivot');
-  await page.keyboard.press('Control+Shift+z');
-  expect(await savedText(page)).toBe(second);
-});
+test(
+  'S5: one drag is one undo, which brings back the very document, and redo the moved one',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    const first = await savedText(page);
+    await chooseMode(page, 'Edit');
+    const pivot = await middleOf(page, 'point-pivot');
+    await pressAndMove(page, pivot, { x: pivot.x - 12, y: pivot.y + 9 }, 12);
+    await page.mouse.up();
+    await expect(undoButton(page)).toBeEnabled();
+    const second = await savedText(page);
+    expect(second).not.toBe(first);
+    await page.keyboard.press('Control+z');
+    await expectNoUndo(page);
+    expect(await savedText(page)).toBe(first);
+    await expect(redoButton(page)).toHaveAccessibleName('Redo: Moved swingarm pivot');
+    await page.keyboard.press('Control+Shift+z');
+    expect(await savedText(page)).toBe(second);
+  },
+);
 
 test('S5: a drag that comes back to where it began, and a press alone, leave no undo', async ({ page }) => {
   await openPage(page);
@@ -89,26 +91,28 @@ test('S5: a drag that comes back to where it began, and a press alone, leave no 
   expect(await savedText(page)).toBe(first);
 });
 
-test('S5: Escape during a drag puts the point back without an undo entry, and the rest of the drag does nothing', async ({
-  page,
-}) => {
-  await openPage(page);
-  const first = await savedText(page);
-  await chooseMode(page, 'Edit');
-  const head = await middleOf(page, 'point-steeringHead');
-  await pressAndMove(page, head, { x: head.x - 20, y: head.y - 12 });
-  await drawn(page);
-  expect(apart(await middleOf(page, 'point-steeringHead'), head)).toBeGreaterThan(10);
-  await page.keyboard.press('Escape');
-  await drawn(page);
-  expect(apart(await middleOf(page, 'point-steeringHead'), head)).toBe(0);
-  await page.mouse.move(head.x + 40, head.y, { steps: 3 });
-  await page.mouse.up();
-  await drawn(page);
-  expect(apart(await middleOf(page, 'point-steeringHead'), head)).toBe(0);
-  await expectNoUndo(page);
-  expect(await savedText(page)).toBe(first);
-});
+test(
+  'S5: Escape during a drag puts the point back without an undo entry, and the rest of the drag does nothing',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    const first = await savedText(page);
+    await chooseMode(page, 'Edit');
+    const head = await middleOf(page, 'point-steeringHead');
+    await pressAndMove(page, head, { x: head.x - 20, y: head.y - 12 });
+    await drawn(page);
+    expect(apart(await middleOf(page, 'point-steeringHead'), head)).toBeGreaterThan(10);
+    await page.keyboard.press('Escape');
+    await drawn(page);
+    expect(apart(await middleOf(page, 'point-steeringHead'), head)).toBe(0);
+    await page.mouse.move(head.x + 40, head.y, { steps: 3 });
+    await page.mouse.up();
+    await drawn(page);
+    expect(apart(await middleOf(page, 'point-steeringHead'), head)).toBe(0);
+    await expectNoUndo(page);
+    expect(await savedText(page)).toBe(first);
+  },
+);
 
 test('S5: a cancelled pointer puts the point back without an undo entry', async ({ page }) => {
   await openPage(page);

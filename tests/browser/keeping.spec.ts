@@ -24,17 +24,21 @@ test('nothing is stored until something is changed, and until then the page says
   await expect(stay).toHaveCount(0);
 });
 
-test('a change is there again after a reload, and nothing of the past can be undone', async ({ page }) => {
-  await openPage(page);
-  await typeInto(page, FRONT_HEIGHT, '9');
-  await expectKeptFork(page, 9);
-  await page.reload();
-  await expect(field(page, FRONT_HEIGHT)).toHaveValue('9.0');
-  await expect(undoButton(page)).toBeDisabled();
-  await typeInto(page, FRONT_HEIGHT, '10');
-  await expectKeptFork(page, 10);
-  expect(await kept(page)).toMatchObject([{ revision: 2 }]);
-});
+test(
+  'a change is there again after a reload, and nothing of the past can be undone',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    await typeInto(page, FRONT_HEIGHT, '9');
+    await expectKeptFork(page, 9);
+    await page.reload();
+    await expect(field(page, FRONT_HEIGHT)).toHaveValue('9.0');
+    await expect(undoButton(page)).toBeDisabled();
+    await typeInto(page, FRONT_HEIGHT, '10');
+    await expectKeptFork(page, 10);
+    expect(await kept(page)).toMatchObject([{ revision: 2 }]);
+  },
+);
 
 test('a tab that is closed right after a change loses at most that change', async ({ context }) => {
   const first = await context.newPage();

@@ -31,18 +31,20 @@ import {
 import { drawn, handle, openPage } from './support/side-view.ts';
 import { layerOf, pictureText } from './support/side-view-picture.ts';
 
-test('a demonstration bike stands at once, said to be invented, with readings of every group', async ({
-  page,
-}) => {
-  await openPage(page);
-  await expect(page.getByText('Invented figures')).toBeVisible();
-  for (const { label } of READING_GROUPS)
-    await expect(readings(page).getByRole('heading', { name: label })).toBeVisible();
-  for (const reading of READINGS.filter(({ key }) => FIRST_READINGS.includes(key)))
-    await expect(readingLine(page, reading.label)).toBeVisible();
-  expect(layerOf(await pictureText(page), 'bike').length).toBeGreaterThan(1000);
-  await expectNoUndo(page);
-});
+test(
+  'a demonstration bike stands at once, said to be invented, with readings of every group',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    await expect(page.getByText('Invented figures')).toBeVisible();
+    for (const { label } of READING_GROUPS)
+      await expect(readings(page).getByRole('heading', { name: label })).toBeVisible();
+    for (const reading of READINGS.filter(({ key }) => FIRST_READINGS.includes(key)))
+      await expect(readingLine(page, reading.label)).toBeVisible();
+    expect(layerOf(await pictureText(page), 'bike').length).toBeGreaterThan(1000);
+    await expectNoUndo(page);
+  },
+);
 
 test('10 mm more at the shock quicken the steering and steepen the swingarm, and the page says why', async ({
   page,
@@ -76,33 +78,39 @@ test('10 mm more at the shock quicken the steering and steepen the swingarm, and
   expect(layerOf(await pictureText(page), 'shadow')).toContain('<path');
 });
 
-test('an adjuster goes back to the baseline by its own button, and the document is as it was', async ({
-  page,
-}) => {
-  await openPage(page);
-  const first = await savedText(page);
-  await typeInto(page, REAR_HEIGHT, '10');
-  await typeInto(page, FRONT_HEIGHT, '12');
-  await page.getByRole('button', { name: new RegExp(`^${escaped(REAR_HEIGHT)}.*baseline`) }).click();
-  await expect(page.getByRole('textbox', { name: REAR_HEIGHT })).toHaveValue('0.0');
-  await expect(page.getByRole('textbox', { name: FRONT_HEIGHT })).toHaveValue('12.0');
-  await page.getByRole('button', { name: 'All to baseline' }).click();
-  expect(await changeText(page, 'Trail')).toBe('same');
-  expect(await savedText(page)).toBe(first);
-});
+test(
+  'an adjuster goes back to the baseline by its own button, and the document is as it was',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    const first = await savedText(page);
+    await typeInto(page, REAR_HEIGHT, '10');
+    await typeInto(page, FRONT_HEIGHT, '12');
+    await page.getByRole('button', { name: new RegExp(`^${escaped(REAR_HEIGHT)}.*baseline`) }).click();
+    await expect(page.getByRole('textbox', { name: REAR_HEIGHT })).toHaveValue('0.0');
+    await expect(page.getByRole('textbox', { name: FRONT_HEIGHT })).toHaveValue('12.0');
+    await page.getByRole('button', { name: 'All to baseline' }).click();
+    expect(await changeText(page, 'Trail')).toBe('same');
+    expect(await savedText(page)).toBe(first);
+  },
+);
 
-test('setting the baseline takes all differences away and keeps the bike as it stands', async ({ page }) => {
-  await openPage(page);
-  await typeInto(page, REAR_HEIGHT, '10');
-  const trail = await readingText(page, 'Trail');
-  await page.getByRole('button', { name: 'Set as baseline' }).click();
-  for (const change of await readings(page).locator('li .change').all())
-    await expect(change).toHaveText('same');
-  expect(await readingText(page, 'Trail')).toBe(trail);
-  expect(layerOf(await pictureText(page), 'shadow')).toBe('');
-  await expect(why(page).getByRole('listitem')).toHaveCount(0);
-  await expect(undoButton(page)).toHaveAccessibleName('Undo: Set as baseline');
-});
+test(
+  'setting the baseline takes all differences away and keeps the bike as it stands',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    await typeInto(page, REAR_HEIGHT, '10');
+    const trail = await readingText(page, 'Trail');
+    await page.getByRole('button', { name: 'Set as baseline' }).click();
+    for (const change of await readings(page).locator('li .change').all())
+      await expect(change).toHaveText('same');
+    expect(await readingText(page, 'Trail')).toBe(trail);
+    expect(layerOf(await pictureText(page), 'shadow')).toBe('');
+    await expect(why(page).getByRole('listitem')).toHaveCount(0);
+    await expect(undoButton(page)).toHaveAccessibleName('Undo: Set as baseline');
+  },
+);
 
 test('every reading on the page is the one that the core computes, in three ride states', async ({
   page,

@@ -53,46 +53,52 @@ function effectOf(page: Page, key: string): Promise<string> {
     .then((text) => plain(text));
 }
 
-test('the front down 5 mm: five presses on lower, and each way of doing it goes down', async ({ page }) => {
-  await openPage(page);
-  const hand = new Hand(page);
-  const lower = new RegExp(`^${FRONT_HEIGHT.replace(/[[\]]/g, '\\$&')}: .*lowers the front$`);
-  for (let i = 0; i < 5; i += 1) await hand.press(lower);
-  const down = await risen(page, 'front');
-  expect(down).toBeLessThan(-4);
-  expect(await effectOf(page, 'forkTubes')).toBe(`Front −${Math.abs(down).toFixed(1)} mm at the axle line`);
-  expect(hand.presses).toBeLessThanOrEqual(5);
-  expect(await changeText(page, 'Trail')).toMatch(/^▼ −/);
-  await expect(why(page).locator('.headline')).toContainText('the steering turns quicker', {
-    ignoreCase: true,
-  });
+test(
+  'the front down 5 mm: five presses on lower, and each way of doing it goes down',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    const hand = new Hand(page);
+    const lower = new RegExp(`^${FRONT_HEIGHT.replace(/[[\]]/g, '\\$&')}: .*lowers the front$`);
+    for (let i = 0; i < 5; i += 1) await hand.press(lower);
+    const down = await risen(page, 'front');
+    expect(down).toBeLessThan(-4);
+    expect(await effectOf(page, 'forkTubes')).toBe(`Front −${Math.abs(down).toFixed(1)} mm at the axle line`);
+    expect(hand.presses).toBeLessThanOrEqual(5);
+    expect(await changeText(page, 'Trail')).toMatch(/^▼ −/);
+    await expect(why(page).locator('.headline')).toContainText('the steering turns quicker', {
+      ignoreCase: true,
+    });
 
-  const from = await middleOf(page, 'grip-forkTubes');
-  await pressAndMove(page, from, { x: from.x, y: from.y + 12 });
-  await page.mouse.up();
-  expect(await risen(page, 'front')).toBeLessThan(down - 3);
-});
+    const from = await middleOf(page, 'grip-forkTubes');
+    await pressAndMove(page, from, { x: from.x, y: from.y + 12 });
+    await page.mouse.up();
+    expect(await risen(page, 'front')).toBeLessThan(down - 3);
+  },
+);
 
-test('the rear up 10 mm at the seat: the height is typed, and the page finds the shock’s step', async ({
-  page,
-}) => {
-  await openPage(page);
-  const hand = new Hand(page);
-  await page.getByText('Type a height instead').click();
-  await hand.type('Seat, change of height', '10');
-  const up = await risen(page, 'seat');
-  expect(Math.abs(up - 10)).toBeLessThan(0.8);
-  expect(await effectOf(page, 'shockLength')).toBe(`Seat +${up.toFixed(1)} mm`);
-  await expect(page.getByText(/^Shock length .* gives seat \+/).first()).toBeVisible();
-  expect(hand.presses + 1).toBeLessThanOrEqual(3);
-  expect(await changeText(page, 'Swingarm angle')).toMatch(/^▲ \+.* steeper/);
+test(
+  'the rear up 10 mm at the seat: the height is typed, and the page finds the shock’s step',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    const hand = new Hand(page);
+    await page.getByText('Type a height instead').click();
+    await hand.type('Seat, change of height', '10');
+    const up = await risen(page, 'seat');
+    expect(Math.abs(up - 10)).toBeLessThan(0.8);
+    expect(await effectOf(page, 'shockLength')).toBe(`Seat +${up.toFixed(1)} mm`);
+    await expect(page.getByText(/^Shock length .* gives seat \+/).first()).toBeVisible();
+    expect(hand.presses + 1).toBeLessThanOrEqual(3);
+    expect(await changeText(page, 'Swingarm angle')).toMatch(/^▲ \+.* steeper/);
 
-  const from = await middleOf(page, 'grip-shockLength');
-  await pressAndMove(page, from, { x: from.x, y: from.y - 10 });
-  await drawn(page);
-  await page.mouse.up();
-  expect(await risen(page, 'seat')).toBeGreaterThan(up);
-});
+    const from = await middleOf(page, 'grip-shockLength');
+    await pressAndMove(page, from, { x: from.x, y: from.y - 10 });
+    await drawn(page);
+    await page.mouse.up();
+    expect(await risen(page, 'seat')).toBeGreaterThan(up);
+  },
+);
 
 test('both ends: each is told its own part, and the parts add up to the whole change', async ({ page }) => {
   await openPage(page);
