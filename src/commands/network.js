@@ -45,6 +45,6 @@ export function networkLines(addresses, port, inColour) {
       .split('\n')
       .map((line) => on + line + off),
     'Everyone in this network can open the page. They see none of your bikes: bikes stay on the device they were made on.',
-    'At such an address nothing is kept for use without a network. For the paddock put the folder dist on a web server with https.',
+    'Such an address opens only while this machine serves it. For the paddock, put the folder dist on a web server with https.',
   ];
 }

@@ -41,7 +41,7 @@ it('each address is printed, a camera reads the first from the code, and what it
   const { data, width, height } = pixelsOf(lines.slice(1, -2));
   expect(jsQR(data, width, height)?.data).toBe('http://192.168.7.20:4780');
   expect(lines.at(-2)).toMatch(/^Everyone in this network can open the page\./);
-  expect(lines.at(-1)).toMatch(/nothing is kept for use without a network/);
+  expect(lines.at(-1)).toMatch(/^Such an address opens only while this machine serves it\./);
   // The same code stands white on black in every terminal.
   const coloured = networkLines(['192.168.7.20'], 4780, true);
   expect(coloured[1]).toBe(`\x1b[97;40m${networkLines(['192.168.7.20'], 4780, false)[1]}\x1b[0m`);
