@@ -1,11 +1,17 @@
 /** What a lesson is: data that runs on any bike, in steps of predict, do, look and why. */
 import type { Trial, UnknownName, Way } from '../core/effects/trial.ts';
 import type { Turn } from '../core/effects/turn.ts';
-import type { JsonObject } from '../document/json/json.ts';
+import type { Json, JsonObject } from '../document/json/json.ts';
 
 /** A trial of a file that names what this program does not have: skipped for that reason, and saved as it stood there. */
 export interface UnreadTrial {
   readonly filed: JsonObject;
+  readonly no: UnknownName;
+}
+
+/** How the bike is made ready, of a file that names an adjuster which this program does not have: no step can stand then. */
+export interface UnreadPrepare {
+  readonly filed: readonly Json[];
   readonly no: UnknownName;
 }
 
@@ -39,6 +45,7 @@ export interface Lesson {
   readonly caution?: string;
   /** How any bike is made ready for it; nothing where it starts from the bike as it stands. */
   readonly prepare: readonly Turn[];
+  readonly unreadPrepare?: UnreadPrepare;
   /** Readings that stand beside the figure once it is looked at; all are hidden before. */
   readonly shows: readonly string[];
   readonly steps: readonly LessonStep[];

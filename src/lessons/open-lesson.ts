@@ -33,7 +33,7 @@ import {
   MOST_TURNS,
   type FiledLesson,
 } from './lesson-file.ts';
-import type { LessonCheck, LessonStep, UnreadTrial } from './lesson.ts';
+import type { LessonCheck, LessonStep, UnreadPrepare, UnreadTrial } from './lesson.ts';
 
 export interface OpenedLesson {
   readonly filed: FiledLesson;
@@ -84,6 +84,10 @@ function trialOf<Key extends string, State extends string>(
 }
 
 const turns = v.pipe(v.array(turnOf(adjuster)), v.maxLength(MOST_TURNS));
+const anyTurns = v.pipe(
+  v.array(turnOf(v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME)))),
+  v.maxLength(MOST_TURNS),
+);
 const trial = trialOf(adjuster, state);
 /** A trial that may name adjusters and ride states which this program does not have. */
 const anyKey = v.pipe(v.string(), v.minLength(1), v.maxLength(LONGEST_NAME));
@@ -140,7 +144,8 @@ function openCurrent(json: JsonObject): Result<OpenedLesson, OpenReason> {
   if (question === null)
     return fail(wrong(json, 'check', 'The question at the end', `a question that this program can ask`));
   const prepare = v.safeParse(v.optional(turns, []), ownValue(json, 'prepare'));
-  if (!prepare.success)
+  const unreadPrepare = prepare.success ? null : unreadPrepareOf(json, repairs);
+  if (!prepare.success && unreadPrepare === null)
     return fail(wrong(json, 'prepare', 'How the bike is made ready', `a list of adjusters to turn`));
   const steps = stepsOf(json, repairs);
   if (steps.length === 0)
@@ -159,7 +164,8 @@ function openCurrent(json: JsonObject): Result<OpenedLesson, OpenReason> {
     goal: optional(json, 'goal', text, '', repairs),
     minutes: optional(json, 'minutes', minutes, 10, repairs),
     ...(caution !== '' && { caution }),
-    prepare: prepare.output,
+    prepare: prepare.success ? prepare.output : [],
+    ...(unreadPrepare !== null && { unreadPrepare }),
     shows,
     steps,
     check: question,
@@ -217,6 +223,20 @@ function checkOf(json: JsonObject, repairs: Repair[]): LessonCheck | null {
   const unread = unreadOf(given, any.output);
   noteUnread('The question', 'check', unread, repairs);
   return { ...NOTHING_DONE, act, figure, unread };
+}
+
+/** A list of turns that names an adjuster which this program does not have; null where it is no such list. */
+function unreadPrepareOf(json: JsonObject, repairs: Repair[]): UnreadPrepare | null {
+  const filed = ownValue(json, 'prepare');
+  const any = v.safeParse(anyTurns, filed);
+  const unknown = any.success ? any.output.find((each) => !v.is(adjuster, each.adjuster)) : undefined;
+  if (!Array.isArray(filed) || unknown === undefined) return null;
+  const name = quote(unknown.adjuster);
+  repairs.push({
+    path: 'prepare',
+    sentence: `The lesson makes the bike ready with the adjuster “${name}”, which this program does not have. It stays in the lesson, and its steps are skipped.`,
+  });
+  return { filed, no: { ok: false, reason: 'unknownAdjuster', name } };
 }
 
 /** What stands in place of a trial that cannot be made; it is never tried. */

@@ -18,13 +18,13 @@ export function saveLesson(filed: FiledLesson): string {
 
 /** The lesson itself as JSON, without format and bike. */
 export function lessonJson(lesson: Lesson): object {
-  const { title, goal, minutes, caution, prepare, shows, steps, check, notes } = lesson;
+  const { title, goal, minutes, caution, prepare, unreadPrepare, shows, steps, check, notes } = lesson;
   return {
     title,
     goal,
     minutes,
     ...(caution !== undefined && { caution }),
-    prepare,
+    prepare: unreadPrepare?.filed ?? prepare,
     shows,
     steps: steps.map((step) => {
       const { point, because, otherwise } = step;

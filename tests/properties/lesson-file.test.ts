@@ -56,7 +56,8 @@ describe('a lesson in a file', () => {
     expect(reason(changed({ steps: [{ ...step, point: 'up' }] }))).toContain(
       'Step 1 was left out: steps[0].point is "up"',
     );
-    expect(reason(changed({ prepare: [{ adjuster: 'luck', by: 1 }] }))).toContain('(prepare)');
+    expect(reason(changed({ prepare: [{ adjuster: 'forkTubes', by: 'much' }] }))).toContain('(prepare)');
+    expect(reason(changed({ prepare: [{ adjuster: 'luck', by: 'much' }] }))).toContain('(prepare)');
   });
 
   it('keeps a step whose reading is not there, names it, and the bike refuses it with that reason', () => {
@@ -92,6 +93,27 @@ describe('a lesson in a file', () => {
     expect(JSON.parse(saveLesson({ ...found, lesson: words }))).toMatchObject({
       steps: [{ ...unread, act: 'Turn the damper.' }, step],
     });
+  });
+
+  it('opens with a bike made ready by an adjuster that is not there, says so, and saves that as it was', () => {
+    const prepare = [
+      { adjuster: 'forkTubes', by: 2 },
+      { adjuster: 'steeringDamper', to: 3 },
+    ];
+    const { filed: found, repairs } = opened({ prepare });
+    expect(repairs).toEqual([
+      {
+        path: 'prepare',
+        sentence:
+          'The lesson makes the bike ready with the adjuster “steeringDamper”, which this program does not have. It stays in the lesson, and its steps are skipped.',
+      },
+    ]);
+    expect(found.lesson.unreadPrepare?.no).toEqual({
+      ok: false,
+      reason: 'unknownAdjuster',
+      name: 'steeringDamper',
+    });
+    expect(JSON.parse(saveLesson(found))).toEqual({ ...plain, prepare });
   });
 
   it('leaves out a step with half a tooth, two ways to turn an adjuster, or more than anybody turns, and says which', () => {

@@ -1,5 +1,11 @@
 /** A lesson as it runs: on a copy of the bike, so that leaving it leaves the page's bike untouched, its history too. */
-import { trialFigure, type NoTrial, type Tried, type Way } from '../../core/effects/trial.ts';
+import {
+  trialFigure,
+  type NoTrial,
+  type Tried,
+  type UnknownName,
+  type Way,
+} from '../../core/effects/trial.ts';
 import { pressedAtWall, wallLift } from '../../core/effects/wall-lift.ts';
 import type { AgainstWall } from '../../core/riding/equilibrium/against-wall.ts';
 import type { TrialFigure } from '../../core/effects/trial-figure.ts';
@@ -66,15 +72,15 @@ export class Lessons {
   readonly #copy: BikeSession;
 
   /** The bike made ready for the lesson, or why it cannot be. */
-  readonly prepared: { readonly ok: true; readonly asSet: AsSet } | NoTurn | NoStand | null = $derived.by(
-    () => {
+  readonly prepared: { readonly ok: true; readonly asSet: AsSet } | NoTurn | NoStand | UnknownName | null =
+    $derived.by(() => {
       const { running } = this;
       const from = this.#begunOn;
       if (running === null || from === null) return null;
+      if (running.unreadPrepare !== undefined) return running.unreadPrepare.no;
       const made = turned(from, running.prepare, 'riderUp');
       return made.ok ? { ok: true, asSet: { bike: from.bike, setup: made.setup } } : made;
-    },
-  );
+    });
 
   /** The steps and behind them the question, tried on this bike. */
   readonly steps: readonly RunStep[] = $derived.by(() => {

@@ -80,6 +80,36 @@ it('a step whose reading is not there is skipped with the reason, and saved agai
   expect(saveLesson(opened)).toContain('"figure": "grip"');
 });
 
+it('where the bike cannot be made ready every step is skipped with the reason, and the file is saved again as it was', async () => {
+  const { bench, own } = await made();
+  const { history } = bench.session;
+  const [{ lesson, asSet }] = own.list;
+  const filed = JSON.parse(saveLesson({ lesson, asSet })) as object;
+  const prepare = [{ adjuster: 'steeringDamper', to: 3 }];
+  await own.open(file(JSON.stringify({ ...filed, prepare })));
+  expect(own.message).toMatchObject({
+    kind: 'warning',
+    details: [expect.stringContaining('steeringDamper')],
+  });
+  const opened = own.list[1];
+  const lessons = bench.stateOf(Lessons);
+  lessons.begin(opened.lesson, opened.asSet);
+  const no = { ok: false, reason: 'unknownAdjuster', name: 'steeringDamper' };
+  expect(lessons.steps.map(({ tried }) => tried)).toEqual([no, no]);
+  while (!lessons.isOver) lessons.forward();
+  lessons.leave();
+  expect(bench.session.history).toBe(history);
+  expect(JSON.parse(saveLesson(opened))).toMatchObject({ prepare });
+});
+
+it('a step is tried, while it is edited, on the bike that the lesson makes ready', async () => {
+  const { own } = await made();
+  const [{ lesson, asSet }] = own.list;
+  await own.add({ lesson: { ...lesson, prepare: [{ adjuster: 'forkTubes', to: 11 }] }, asSet });
+  expect(own.asSetOf(own.list[1]).setup.forkTubes).toBe(11);
+  expect(own.asSetOf(own.list[0]).setup.forkTubes).not.toBe(11);
+});
+
 it('what was removed comes back to its place', async () => {
   const { own } = await made();
   await own.make();

@@ -10,7 +10,7 @@ import type { BikeStore } from '../../storage/bike-store.ts';
 import { asMade, clearFormerLessons, formerLessons } from '../../storage/kept-lessons.ts';
 import { newId } from '../../storage/new-id.ts';
 import { readTextFile } from '../../storage/read-text-file.ts';
-import type { AsSet } from '../../core/effects/turn.ts';
+import { axleHeld, turned, type AsSet } from '../../core/effects/turn.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 const ENDING = '.sidestance-lesson.json';
@@ -95,10 +95,11 @@ export class OwnLessons {
     return { ...filed, id: newId(), madeAt };
   }
 
-  /** The bike that a lesson of the list is tried on while it is edited: its bike, or the one on the page. */
-  asSetOf({ asSet }: FiledLesson): AsSet {
-    const { bike, setup } = this.#bench.session.document;
-    return asSet ?? { bike, setup };
+  /** The bike that a lesson of the list is tried on while it is edited: its bike or the one on the page, made ready. */
+  asSetOf({ asSet, lesson }: FiledLesson): AsSet {
+    const { bike, setup } = axleHeld(asSet ?? this.#bench.session.document);
+    const made = turned({ bike, setup }, lesson.prepare, 'riderUp');
+    return { bike, setup: made.ok ? made.setup : setup };
   }
 
   /** Makes a lesson of how the bike on the page stands, and opens it to be edited. */
