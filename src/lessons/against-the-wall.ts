@@ -31,7 +31,7 @@ export const againstTheWall: Lesson = {
       otherwise: '',
     },
     {
-      act: 'Back to the wall, now with the rear raised.',
+      act: 'Away from the wall, rider on board: raise the rear.',
       turns: [{ adjuster: 'shockLength', by: 4 }],
       state: 'riderUp',
       figure: 'swingarmAngle',

@@ -39,7 +39,7 @@ export const complaintToAdjuster: Lesson = {
       point: 'less',
       because:
         'Here the fork took anti-squat away. The front may steer quicker, but the rear is held up less.',
-      otherwise: 'On this bike the fork changes anti-squat another way: the figures are above.',
+      otherwise: 'Here the fork took no anti-squat away: the figures are above.',
     },
   ],
   check: {

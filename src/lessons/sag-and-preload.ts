@@ -17,7 +17,7 @@ export const sagAndPreload: Lesson = {
       figure: 'rearTravel',
       point: 'less',
       because: 'The spring is already squeezed before the load comes, so the same load moves it less.',
-      otherwise: 'The rear is on a stop here, and preload does not move it.',
+      otherwise: 'The rear may be on a stop here, where preload does not move it.',
     },
     {
       act: 'Is the rear stiffer now?',
@@ -36,7 +36,7 @@ export const sagAndPreload: Lesson = {
       figure: 'frontTravel',
       point: 'less',
       because: 'The fork stands higher under the same load, with less room to extend over the next hole.',
-      otherwise: 'The fork is on a stop here.',
+      otherwise: 'The fork may be on a stop here, where preload does not move it.',
     },
   ],
   check: {

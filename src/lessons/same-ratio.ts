@@ -48,7 +48,7 @@ export const sameRatio: Lesson = {
       because:
         'The bigger rear sprocket needs less pull, but the lever grows a little more than the pull falls. The figure shows how little is left over.',
       otherwise:
-        'On this bike the pull and its lever come out another way. What decides is where the countershaft lies against the line of the swingarm.',
+        'The lower pull and the longer lever cancel, or come out the other way. What decides is where the countershaft lies against the line of the swingarm.',
     },
   ],
   check: {

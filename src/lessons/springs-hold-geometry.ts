@@ -17,7 +17,7 @@ export const springsHoldGeometry: Lesson = {
       figure: 'trail',
       point: 'more',
       because: 'The front stays higher under the same load, so the axis leans back.',
-      otherwise: 'The fork is on a stop here, and no spring moves it.',
+      otherwise: 'The fork may be on a stop here: look at its travel below.',
     },
     {
       act: 'Fit a shock spring that is a tenth stiffer, and change nothing else.',
@@ -26,7 +26,7 @@ export const springsHoldGeometry: Lesson = {
       figure: 'rake',
       point: 'less',
       because: 'The rear stays higher under the same load, and the bike tips forward.',
-      otherwise: 'The rear is on a stop here, and no spring moves it.',
+      otherwise: 'The rear may be on a stop here: look at its travel below.',
     },
     {
       act: 'The same shock spring, with its preload backed off until the rear sits where it sat.',

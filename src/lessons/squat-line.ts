@@ -45,7 +45,7 @@ export const squatLine: Lesson = {
       because:
         'Two things work against each other: a lower pull and a longer lever. The pull falls by more than the lever grows.',
       otherwise:
-        'A lower pull and a longer lever work against each other. On this bike they come out another way.',
+        'A lower pull and a longer lever work against each other. Here they cancel, or come out the other way.',
     },
   ],
   check: {

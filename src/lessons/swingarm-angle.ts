@@ -36,7 +36,7 @@ export const swingarmAngle: Lesson = {
       figure: 'antiSquat',
       point: 'more',
       because: 'Add both parts: this is the sum.',
-      otherwise: 'Add both parts: on this bike the sum goes another way.',
+      otherwise: 'Add both parts: this is the sum.',
     },
   ],
   check: {

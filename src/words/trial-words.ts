@@ -57,6 +57,28 @@ export function predictionWords(
   return `${right}. You said: ${words[way]}${by}. It came out: ${words[tried.way]}${was}.`;
 }
 
+/** What a lesson says of a step's figure: the way it should go, why, and what may be behind it where it goes another way. */
+interface Reasons {
+  readonly point: Way | null;
+  readonly because: string;
+  readonly otherwise: string;
+}
+
+/** Why the figure went as it did. `apart` says first that it did not go the lesson's way; empty where it did. */
+export function reasonWords(
+  { point, because, otherwise }: Reasons,
+  way: Way,
+): { readonly apart: string; readonly reason: string } {
+  if (point === null || point === way) return { apart: '', reason: because };
+  return {
+    apart:
+      way === 'same'
+        ? 'On this bike it stays about the same.'
+        : 'On this bike it goes another way than usual.',
+    reason: otherwise,
+  };
+}
+
 const WALL: Readonly<Record<NoWallReason, (limit: string) => string>> = {
   wallThrustImpossible: (limit) => `A push lies between nothing and ${limit}.`,
   frontLiftsAtWall: (limit) => `The front wheel would leave the floor. It stays down up to ${limit}.`,

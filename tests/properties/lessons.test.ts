@@ -1,7 +1,7 @@
 /** Every lesson and every saying on every demonstration bike and on random ones: steps stand, answers agree, no text contradicts its figures. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { tryOut, trialFigure, type Trial, type Tried } from '../../src/core/effects/trial.ts';
+import { tryOut, trialFigure, type Trial, type Tried, type Way } from '../../src/core/effects/trial.ts';
 import { turned, type AsSet } from '../../src/core/effects/turn.ts';
 import { readSign } from '../support/read-sign.ts';
 import { changeWord } from '../../src/core/readings/change-words.ts';
@@ -9,10 +9,11 @@ import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
+import type { LessonStep } from '../../src/lessons/lesson.ts';
 import { LESSONS } from '../../src/lessons/all-lessons.ts';
 import { SAYINGS } from '../../src/sayings/all-sayings.ts';
 import { checkSaying } from '../../src/sayings/check-saying.ts';
-import { figureWords, predictionWords } from '../../src/words/trial-words.ts';
+import { figureWords, predictionWords, reasonWords } from '../../src/words/trial-words.ts';
 import { cases } from '../support/cases.ts';
 import { likelyBike } from '../support/random-bikes.ts';
 
@@ -78,6 +79,16 @@ function expectSaidAsShown(trial: Trial, tried: Tried): void {
   }
 }
 
+/** The lesson's reason stands only beside a figure that went the lesson's way. */
+function expectReason(step: LessonStep, way: Way): void {
+  const { apart, reason } = reasonWords(step, way);
+  const isAsTaught = step.point === null || step.point === way;
+  expect(reason).toBe(isAsTaught ? step.because : step.otherwise);
+  expect(reason).not.toBe('');
+  expect(apart === '').toBe(isAsTaught);
+  if (!isAsTaught) expect(apart.includes('same')).toBe(way === 'same');
+}
+
 it('there are fourteen lessons and fifteen sayings, each with a name of its own', () => {
   expect(LESSONS.length).toBeGreaterThanOrEqual(14);
   expect(SAYINGS.length).toBeGreaterThanOrEqual(15);
@@ -108,6 +119,7 @@ describe.each(BIKES)('%s', (name, asSet) => {
         continue;
       }
       expectSaidAsShown(step, tried);
+      if ('point' in step) expectReason(step, tried.way);
       if (isPlain(step))
         expect(tried.after.value - tried.before.value).toBeCloseTo(byHand(prepared, step), 9);
     }
