@@ -46,6 +46,13 @@ test('a whole lesson by mouse and keys, and the bike comes back to the last digi
   await expect(room(page).locator('.figure')).toContainText('Rake: 24.1');
   await expect(room(page)).toContainText('Right. You said: quicker steering, by about 0.50°.');
   await expect(room(page).getByRole('img')).toHaveAccessibleName(/after the change/);
+  // The caution is whole in sight beside a step however long, and all buttons of the foot stand in one line.
+  await expect(room(page).getByRole('note')).toBeInViewport({ ratio: 1 });
+  const tops = await room(page)
+    .locator('footer button')
+    .evaluateAll((buttons) => buttons.map((button) => Math.round(button.getBoundingClientRect().top)));
+  expect(tops.length).toBeGreaterThan(4);
+  expect(new Set(tops).size).toBe(1);
   await room(page).getByRole('button', { name: 'Undo the step' }).click();
   await expect(room(page).locator('.figure')).toHaveCount(0);
   await page.keyboard.press('PageDown');
@@ -156,6 +163,20 @@ test('a lesson made of the bike is edited, saved and opened again; it runs with 
   await page.keyboard.press('Escape');
   await closing;
   expect(await readingText(page, 'Trail')).toBe(before);
+  // A page that is opened again in the middle of a lesson has the bike as it was, and both lessons.
+  await page.getByRole('button', { name: 'Start on this bike: The same, opened' }).click();
+  await page.keyboard.press('PageDown');
+  await page.keyboard.press('PageDown');
+  await expect(room(page).locator('.figure')).toBeVisible();
+  await page.reload();
+  await expect.poll(() => readingText(page, 'Trail')).toBe(before);
+  await page
+    .getByRole('group', { name: 'Below the side view' })
+    .getByText('Lessons', { exact: true })
+    .click();
+  await page.getByText('Your own', { exact: true }).click();
+  for (const title of ['What my fork does', 'The same, opened'])
+    await expect(page.getByRole('button', { name: `Edit: ${title}` })).toBeVisible();
 });
 
 test('the corner is sketched with its figures, and a handout prints on a front and a back, on A4 and on Letter', async ({
@@ -173,8 +194,14 @@ test('the corner is sketched with its figures, and a handout prints on a front a
   await expect(page.getByRole('img', { name: 'The corner from above' })).toBeVisible();
   await expect(page.getByText('neither says anything about lap times')).toBeVisible();
   await expect(page.getByRole('row', { name: /^Exit: Accelerating/ })).toContainText('%');
-  await page.getByRole('group', { name: 'What is shown' }).getByText('Lessons', { exact: true }).click();
-  for (const title of ['Raise the rear', 'Lowering for a short rider']) {
+  const parts = page.getByRole('group', { name: 'What is shown' });
+  await parts.getByText('Your own', { exact: true }).click();
+  await page.getByRole('button', { name: 'Make a lesson of this' }).click();
+  await page.getByRole('dialog').getByLabel('Title').fill('A lesson of ours');
+  await page.getByRole('dialog').getByLabel('Caution').fill('Nobody rides this bike before it is checked.');
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  for (const title of ['A lesson of ours', 'Raise the rear', 'Lowering for a short rider']) {
+    if (title === 'Raise the rear') await parts.getByText('Lessons', { exact: true }).click();
     await page.getByRole('button', { name: `Handout: ${title}` }).click();
     const [front, back] = await page.getByRole('article', { name: 'Page to print' }).all();
     // The front holds blanks and no figure; the back holds the figures; both hold the cautions.

@@ -55,7 +55,7 @@ export function wallLayer(
       segment('dimension', { x: wheelbase, y: 0 }, { x: wheelbase, y: reach(front) }, arrow),
       words('Squat line', { x: wheelbase, y: wheelbase * squatSlope }, 'right'),
       words('Line to the front axle', { x: wheelbase / 2, y: axle.y / 2 }, 'below'),
-      words(`Tyre pushes ${force(thrust)}`, { x: push, y: 0 }, 'right'),
+      words(`Tyre pushes ${force(thrust)}`, { x: push, y: 0 }, 'below'),
       words(`Wall pushes back ${force(thrust)}`, { x: axle.x - push, y: axle.y }, 'above'),
       words(`Rear load ${change(rear)}`, { x: 0, y: reach(rear) }, 'above'),
       words(`Front load ${change(front)}`, { x: wheelbase, y: reach(front) }, 'below'),
