@@ -60,6 +60,9 @@ export default defineConfig({
   reporter: 'list',
   use: {
     baseURL: address,
+    // One window for all tests of a worker, emptied of all that it kept before each: a fresh one has to start a process
+    // and compile the page's scripts again. Playwright leaves its network cut off, so tests that cut it take a fresh one.
+    reuseContext: true,
     // What a test lets the network answer, or not, must not be answered from the device; the tests of that allow it.
     serviceWorkers: 'block',
     // A trace of each test takes as long as the test; `--trace retain-on-failure` records one where it is wanted.

@@ -5,6 +5,9 @@ import { FRONT_HEIGHT, typeInto } from './support/panels.ts';
 import { askForDemo, expectLookedFor } from './support/bikes.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 
+// A window without a network would stay so for the next test.
+test.use({ reuseContext: false });
+
 const TABS = [
   'Ride',
   'Springs',

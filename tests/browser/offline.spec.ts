@@ -11,7 +11,8 @@ import { expectKeptFork } from './support/kept.ts';
 import { field, FRONT_HEIGHT, typeInto } from './support/panels.ts';
 import { openPage, sideView } from './support/side-view.ts';
 
-test.use({ serviceWorkers: 'allow' });
+// A window without a network would stay so for the next test.
+test.use({ serviceWorkers: 'allow', reuseContext: false });
 
 const BUILT = fileURLToPath(new URL('../../dist/', import.meta.url));
 const TABS = ['Ride', 'Springs', 'Chain', 'Sprockets', 'Sheets', 'Curves', 'Tape, photo', 'Why'] as const;

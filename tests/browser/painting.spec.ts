@@ -9,6 +9,9 @@ import { pictureLine } from '../../src/words/picture-words.ts';
 import { today } from '../../src/words/sheet-words.ts';
 import { chooseMode, drawn, middleOf, openPage, pressAndMove, sideView } from './support/side-view.ts';
 
+// A window without a network would stay so for the next test.
+test.use({ reuseContext: false });
+
 /** The canvas that the thread paints; Konva's lies one element deeper. */
 const LENT = '.canvas > canvas';
 const BY_KONVA = '.konvajs-content canvas';
