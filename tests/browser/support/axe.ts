@@ -10,9 +10,12 @@ export async function expectNothingSerious(
   rule?: 'color-contrast',
 ): Promise<void> {
   await drawn(page);
-  // A page without frames needs no second page to gather results in, and only faults need their places written down.
-  // Together they take a third of the time.
-  const axe = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ['violations'] });
+  // A page without frames needs no second page to gather results in, only faults need their places written down, and
+  // a page that has axe from the look before need not read its half a megabyte again: each saves a fifth of the time.
+  const isThere = await page.evaluate(() => 'axe' in window);
+  const axe = new AxeBuilder({ page, axeSource: isThere ? 'void 0' : undefined })
+    .setLegacyMode()
+    .options({ resultTypes: ['violations'] });
   if (part !== undefined) axe.include(part);
   if (rule !== undefined) axe.withRules(rule);
   const { violations, passes } = await axe.analyze();
