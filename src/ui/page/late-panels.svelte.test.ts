@@ -1,4 +1,5 @@
 /** Tests of fetching panels after the first sight: one after another, each once, and again after a failure. */
+import { flushSync } from 'svelte';
 import { expect, it } from 'vitest';
 import { LatePanels } from './late-panels.svelte.ts';
 
@@ -52,4 +53,25 @@ it('takes the failure back while it tries again, and has the panel once it comes
   await again;
   expect(late.panel('springs')).toBe('the panel springs');
   expect(late.hasFailed('springs')).toBe(false);
+});
+
+it('fetches once for an effect that asks before the panel is here, and does not run that effect again', async () => {
+  const { late, asked } = begun();
+  let isOpen = $state(false);
+  let runs = 0;
+  const end = $effect.root(() => {
+    $effect(() => {
+      runs += 1;
+      if (isOpen) void late.load('chain');
+    });
+  });
+  flushSync();
+  isOpen = true;
+  flushSync();
+  await late.load('chain');
+  flushSync();
+  expect(late.panel('chain')).toBe('the panel chain');
+  expect(new Set(asked)).toEqual(new Set(['chain']));
+  expect(runs).toBe(2);
+  end();
 });

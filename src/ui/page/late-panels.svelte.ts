@@ -1,5 +1,5 @@
 /** Panels that the first sight of the page does not need: loaded right after it, and kept, so that no network is missed later. */
-import type { Component } from 'svelte';
+import { untrack, type Component } from 'svelte';
 import type { LateKeeping } from '../../session/keeping/late-keeping.svelte.ts';
 import type { Keeping } from '../../session/keeping/keeping.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
@@ -32,7 +32,12 @@ export class LatePanels<Panel> {
     return this.#failed.includes(key);
   }
 
-  async load(key: string): Promise<void> {
+  /** Fetches the panel unless it is here. An effect that asks for it does not run again because of what this writes. */
+  load(key: string): Promise<void> {
+    return untrack(() => this.#fetch(key));
+  }
+
+  async #fetch(key: string): Promise<void> {
     const late = this.#late.find((each) => each.key === key);
     if (late === undefined || this.#panels[key] !== undefined) return;
     this.#failed = this.#failed.filter((each) => each !== key);
