@@ -28,4 +28,14 @@ test('below 560 px of height the page scrolls down to its last panel, and not be
   await expect(theme).toBeVisible();
   await page.getByRole('group', { name: 'Panel' }).getByText('Readings', { exact: true }).tap();
   await expect(theme).toBeHidden();
+  // What opens from the pop-up gives the keys back to its button: the pop-up itself has gone.
+  for (const name of ['Send', 'Print']) {
+    await opener.tap();
+    await page.getByRole('button', { name, exact: true }).tap();
+    await expect(page.getByRole('dialog', { name })).toBeVisible();
+    await expect(theme).toBeHidden();
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('dialog')).toHaveCount(0);
+    await expect(opener).toBeFocused();
+  }
 });
