@@ -173,7 +173,7 @@ describe('the figures of curves', () => {
       'Rear travel [mm],"Anti-squat, now [%]","Anti-squat, kept 1 [%]",Stands here,Why empty',
     );
     expect(lines).toHaveLength(124);
-    expect(lines.find((line) => line.startsWith('40.00000,'))).toMatch(/,Now; Kept 1,$/);
+    expect(lines.find((line) => line.startsWith('40.00000,'))).toMatch(/,"Now; Kept 1",$/);
     const at65 = lines.find((line) => line.startsWith('65.00000,')) ?? '';
     const [x, y] = at65.split(',').map(Number);
     expect([x, y]).toEqual([

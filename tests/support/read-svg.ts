@@ -22,9 +22,15 @@ function plain(words: string): string {
     .replaceAll('&amp;', '&');
 }
 
+/** What XML 1.0 allows in no form, section 2.2: control characters, halves of a letter, and two more. */
+// eslint-disable-next-line no-control-regex -- they are what is looked for
+const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ud800-\udfff\ufffe\uffff]/u;
+
 /** The one root element of a well-formed document that uses no more of XML than a picture needs. */
 export function readSvg(document: string): Element {
   if (!document.startsWith(DECLARATION)) throw new Error('no XML declaration');
+  const forbidden = FORBIDDEN.exec(document);
+  if (forbidden !== null) throw new Error(`a sign that XML forbids at ${forbidden.index}`);
   const top: Element = { name: '', attributes: {}, children: [], text: '' };
   const open = [top];
   let at = DECLARATION.length;

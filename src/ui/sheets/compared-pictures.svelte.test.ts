@@ -1,5 +1,6 @@
 /** Tests of the pictures of a comparison: read again as XML, they hold each setup, the bike, day, units and caution. */
 import { expect, it } from 'vitest';
+import { HOSTILE_NAMES } from '../../../tests/support/hostile-names.ts';
 import { leaves, readSvg } from '../../../tests/support/read-svg.ts';
 import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { newDocument } from '../../../tests/support/new-document.ts';
@@ -21,8 +22,8 @@ import { comparedChart, comparedSideView } from './compared-pictures.ts';
 const TURNS_TEXT = String.fromCodePoint(0x202e);
 const HOSTILE = `"><script>1</script>&amp;${TURNS_TEXT}`;
 
-function opened() {
-  const bench = new Workbench(newDocument({ ...linkedBike, name: HOSTILE, invented: true }, sprungSetup));
+function opened(name = HOSTILE) {
+  const bench = new Workbench(newDocument({ ...linkedBike, name, invented: true }, sprungSetup));
   bench.session.commit((from) => setAdjusters(from, { shockLength: 4 }), 'Turned');
   const { live } = bench.standing;
   if (live === null) throw new Error('the bike does not stand');
@@ -92,4 +93,19 @@ it('leave out a setup that does not stand, and there is none of the side view wi
     'compared, braking: B Now.',
   );
   expect(comparedSideView(bench, [fallen], 'braking')).toBeNull();
+});
+
+it.each(Object.entries(HOSTILE_NAMES))('are whole XML where bike and setups are called %s', (_, name) => {
+  const { bench, comparison } = opened(name);
+  const compared = comparison.compared.map((each) => ({ ...each, name }));
+  const set = comparedCurves(compared, antiSquat, CURVE_AXES[0], 'riderUp');
+  if (set === null) throw new Error('no curves');
+  for (const picture of [
+    comparedSideView(bench, compared, 'rider on board'),
+    comparedChart(bench, compared, set, 'rider on board'),
+  ]) {
+    const { names, note } = read(picture);
+    expect(names).not.toContain('script');
+    expect(note).toContain(CAUTION_ON_PICTURES);
+  }
 });
