@@ -1,9 +1,13 @@
 /** A bike sent in a link: made on one machine, opened on another beside that one's own bike, kept there, or left again. */
+import { readFile } from 'node:fs/promises';
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import jsQR from 'jsqr';
+import { largeBike } from '../support/large-bike.ts';
 import { savedText } from './support/bike-document.ts';
 import { FIRST_DEMO } from '../../src/document/demos/first-demo.ts';
+import { saveDocument } from '../../src/document/save-document.ts';
 import { makeLink } from '../../src/storage/bike-link.ts';
+import { expectNothingSerious } from './support/axe.ts';
 import { bikeRows, bikesDialog, expectBike, openBikes } from './support/bikes.ts';
 import { expectKeptFork } from './support/kept.ts';
 import { field, FRONT_HEIGHT, readings, REAR_HEIGHT, startDemo, typeInto } from './support/panels.ts';
@@ -28,6 +32,8 @@ test('a link opens the same bike to the last digit on another machine, whose own
   await address.fill('javascript:alert(1)');
   await address.press('Tab');
   await expect(dialog.getByText('That is no address of a web page.')).toBeVisible();
+  // With both notices on it.
+  await expectDialogReads(page);
   await address.fill('bikes.example.com/shop/?x=1#y');
   await address.press('Tab');
   await expect(address).toHaveValue('https://bikes.example.com/shop/');
@@ -81,9 +87,39 @@ test('a link opens the same bike to the last digit on another machine, whose own
   await openBikes(there);
   await expect(bikeRows(there)).toHaveText([/Twin-shock roadster/, /Road sport, as delivered/]);
   await bikesDialog(there).getByRole('button', { name: 'Close' }).click();
+  await expectFileInstead(there);
   await expectHostileNameIsText(there);
   await other.close();
 });
+
+/** A bike with too much on it for a link is sent as a file, and the page says so. */
+async function expectFileInstead(page: Page): Promise<void> {
+  const large = largeBike();
+  const file = { name: 'large.json', mimeType: 'application/json', buffer: Buffer.from(saveDocument(large)) };
+  await page.locator('input[data-bike-file]').setInputFiles(file);
+  await expectBike(page, large.bike.name);
+  await page.getByRole('banner').getByRole('button', { name: 'Send' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Send' });
+  await expect(dialog.getByRole('alert')).toContainText(
+    /The link of this bike would have \d{4,} characters, .* Send a file instead\./,
+  );
+  await expect(dialog.getByRole('button', { name: 'Copy the link' })).toHaveCount(0);
+  const saved = page.waitForEvent('download');
+  await dialog.getByRole('button', { name: 'Save to a file' }).click();
+  expect(await readFile(await (await saved).path(), 'utf8')).toBe(saveDocument(large));
+  await dialog.getByRole('button', { name: 'Close' }).last().click();
+}
+
+/** Nothing serious on the dialog for those who hear it or see little, in any theme. The menu of themes lies behind it. */
+async function expectDialogReads(page: Page): Promise<void> {
+  const wear = (theme: string) =>
+    page.evaluate((name) => (document.documentElement.dataset.theme = name), theme);
+  await expectNothingSerious(page, 'dialog[open]');
+  for (const theme of ['garage', 'sun', 'paper']) {
+    await wear(theme);
+    await expectNothingSerious(page, 'dialog[open]', 'color-contrast');
+  }
+}
 
 const HOSTILE = '"><img src=x onerror="window.taken=1"><script>window.taken=1</script>&amp;\u202e=1+1';
 

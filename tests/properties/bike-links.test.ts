@@ -2,16 +2,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cases } from '../support/cases.ts';
+import { largeBike } from '../support/large-bike.ts';
 import { newDocument } from '../support/new-document.ts';
 import { likelyBike } from '../support/random-bikes.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
 import { renameBike, setAdjuster } from '../../src/document/edits.ts';
+import { openDocument } from '../../src/document/open-document.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
 import { shortText } from '../../src/document/short-form.ts';
 import { isBikeLink, makeLink, openLink } from '../../src/storage/bike-link.ts';
 import { checkFigure } from '../../src/storage/check-figure.ts';
 import { LONGEST_LINK } from '../../src/storage/packed-link.ts';
+import { longLinkWords } from '../../src/words/link-words.ts';
 
 const ADDRESS = 'https://bikes.example.com/workshop/sidestance/';
 const [road] = DEMO_BIKES;
@@ -106,13 +109,33 @@ describe('a link to a bike', () => {
     expect(opened.ok && opened.value.document.bike.name).toBe(named.value.bike.name);
   });
 
-  it('is not made longer than 2,000 characters', async () => {
-    const about = Array.from({ length: 600 }, (_, i) =>
-      String.fromCodePoint(0x4e00 + ((i * 7919) % 20000)),
-    ).join('');
-    const made = await makeLink({ ...road, bike: { ...road.bike, about } }, ADDRESS);
-    expect(made.ok).toBe(false);
-    if (!made.ok && made.reason.kind === 'tooLong') expect(made.reason.length).toBeGreaterThan(LONGEST_LINK);
+  it('is not made longer than 2,000 characters, and says how long it would be', async () => {
+    const large = largeBike();
+    const made = await makeLink(large, ADDRESS);
+    if (made.ok || made.reason.kind !== 'tooLong') throw new Error('a link was made');
+    const { length } = made.reason;
+    // The same bike packed by hand, its address before it: the figure told is the length that the link would have.
+    expect(length).toBe(ADDRESS.length + (await fragmentOf(shortText(large))).length);
+    expect(length).toBeGreaterThan(LONGEST_LINK);
+    expect(longLinkWords('bike', length, LONGEST_LINK)).toBe(
+      `The link of this bike would have ${length} characters, and many messages cut a link after 2000. Send a file instead.`,
+    );
+    // The file that is sent instead holds every row.
+    const opened = openDocument(saveDocument(large));
+    expect(opened.ok && opened.value.repairs).toEqual([]);
+    expect(opened.ok && opened.value.document.measure?.rows).toEqual(large.measure?.rows);
+  });
+
+  it('is made as long as it has no more than 2,000 characters, however many rows the bike was measured by', async () => {
+    const lengths: number[] = [];
+    for (let rows = 0; rows < 60; rows += 1) {
+      const made = await makeLink(largeBike(rows), ADDRESS);
+      const length = made.ok ? made.value.length : made.reason.kind === 'tooLong' ? made.reason.length : 0;
+      expect(made.ok).toBe(length <= LONGEST_LINK);
+      lengths.push(length);
+    }
+    expect(lengths.some((length) => length <= LONGEST_LINK)).toBe(true);
+    expect(lengths.some((length) => length > LONGEST_LINK)).toBe(true);
   });
 });
 
