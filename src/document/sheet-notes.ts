@@ -16,6 +16,16 @@ export const NOTE_GROUPS: readonly NoteGroup[] = [
   { key: 'clicks', label: 'Clicks and turns' },
 ];
 
+export interface Counted {
+  readonly what: 'clicks' | 'turns';
+  readonly from: string;
+}
+
+/** A sentence that says it, such as "Clicks out from fully closed." */
+export function countWords({ what, from }: Counted): string {
+  return `${what === 'clicks' ? 'Clicks' : 'Turns'} ${from}.`;
+}
+
 export interface Note {
   readonly key: string;
   readonly label: string;
@@ -24,6 +34,8 @@ export interface Note {
   readonly help: string;
   /** A line, several lines, or a figure that a phone's number keys type. */
   readonly entry: 'line' | 'lines' | 'figure';
+  /** What its figure counts and from where, such as "clicks" and "out from fully closed"; left out where it carries a unit. */
+  readonly counted?: Counted;
   /** Whether the short form for a session has it. */
   readonly quick: boolean;
 }
@@ -33,11 +45,15 @@ const note = (
   key: string,
   label: string,
   help: string,
-  more: Partial<Pick<Note, 'entry' | 'quick'>> = {},
+  more: Partial<Pick<Note, 'entry' | 'counted' | 'quick'>> = {},
 ): Note => ({ key, label, group, help, entry: 'line', quick: false, ...more });
 
-const OUT = 'Clicks out from fully closed.';
-const TURNS = 'Turns in from fully out.';
+/** A note of clicks or turns. */
+const count = (key: string, label: string, counted: Counted): Note =>
+  note('clicks', key, label, countWords(counted), { entry: 'figure', counted });
+
+const OUT = { what: 'clicks', from: 'out from fully closed' } as const;
+const TURNS = { what: 'turns', from: 'in from fully out' } as const;
 const PRESSURE = 'With its unit, such as 2.1 bar or 30 psi.';
 
 export const NOTES: readonly Note[] = [
@@ -68,12 +84,12 @@ export const NOTES: readonly Note[] = [
   note('tyres', 'rearTyre', 'Rear tyre', 'Make, compound and age of the tyre.'),
   note('tyres', 'rearCold', 'Rear pressure, cold', PRESSURE, { entry: 'figure', quick: true }),
   note('tyres', 'rearHot', 'Rear pressure, hot', PRESSURE, { entry: 'figure', quick: true }),
-  note('clicks', 'forkRebound', 'Fork rebound', OUT, { entry: 'figure' }),
-  note('clicks', 'forkCompression', 'Fork compression', OUT, { entry: 'figure' }),
-  note('clicks', 'forkPreloadTurns', 'Fork preload', TURNS, { entry: 'figure' }),
-  note('clicks', 'shockRebound', 'Shock rebound', OUT, { entry: 'figure' }),
-  note('clicks', 'shockCompression', 'Shock compression', OUT, { entry: 'figure' }),
-  note('clicks', 'shockPreloadTurns', 'Shock preload', TURNS, { entry: 'figure' }),
+  count('forkRebound', 'Fork rebound', OUT),
+  count('forkCompression', 'Fork compression', OUT),
+  count('forkPreloadTurns', 'Fork preload', TURNS),
+  count('shockRebound', 'Shock rebound', OUT),
+  count('shockCompression', 'Shock compression', OUT),
+  count('shockPreloadTurns', 'Shock preload', TURNS),
 ];
 
 /** Every note by its key; an empty text where nothing was noted. */

@@ -1,6 +1,7 @@
 /** Tests of the rows of printed pages. */
 import { describe, expect, it } from 'vitest';
 import { SPRUNG_ROAD } from '../../tests/support/sprung-bikes.ts';
+import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import { walk } from '../core/effects/walk.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import { trail } from '../core/readings/trail.ts';
@@ -9,10 +10,12 @@ import { standBike } from '../core/riding/stand-bike.ts';
 import {
   adjustersPrinted,
   beforeTheWork,
+  countsPrinted,
   differencesPrinted,
   readingsPrinted,
   sagPrinted,
   stepsPrinted,
+  writeKept,
 } from './paper-words.ts';
 
 const style = { system: 'metric', decimal: '.' } as const;
@@ -59,6 +62,58 @@ it('every adjuster of the bike is printed once with its figure', () => {
   expect(new Set(printed.map(({ key }) => key)).size).toBe(printed.length);
   expect(printed.length).toBeGreaterThan(10);
   expect(plain(printed.find(({ key }) => key === 'shockLength')?.value ?? '')).toBe('0.0 mm');
+});
+
+it('turns say which way they go in a step, and count from zero on the setup sheet', () => {
+  const threaded = { ...bike, swingarm: { ...bike.swingarm, shockThread: 1.5 } };
+  const to = { ...setup, shockLength: -3 };
+  const there = stepsPrinted([{ turned: ['shockLength'], setup: to, on: null }], setup, threaded, [], style);
+  expect(there.map(({ turns }) => turns.map(plain))).toEqual([
+    ['Shock length 0.0 mm → −3.0 mm (2 turns shorter)'],
+  ]);
+  const back = stepsPrinted([{ turned: ['shockLength'], setup, on: null }], to, threaded, [], style);
+  expect(back.map(({ turns }) => turns.map(plain))).toEqual([
+    ['Shock length −3.0 mm → 0.0 mm (2 turns longer)'],
+  ]);
+  const [printed] = adjustersPrinted(['part'], threaded, to, style).filter(
+    ({ key }) => key === 'shockLength',
+  );
+  expect(plain(printed.value)).toBe('−3.0 mm (−2 turns)');
+});
+
+it('what changes nothing is not printed: the height of a passenger who is not there', () => {
+  const keys = (to: Setup) => adjustersPrinted(['load'], bike, to, style).map(({ key }) => key);
+  expect(keys({ ...setup, passengerMass: 0 })).not.toContain('passengerHeight');
+  expect(keys({ ...setup, passengerMass: 60 })).toContain('passengerHeight');
+});
+
+it('every figure of a part in mm, degrees or bar says from where it is counted, in less than two lines', () => {
+  const counts = countsPrinted(
+    ADJUSTERS.map(({ key }) => key),
+    'belt',
+  );
+  expect(counts.find(({ key }) => key === 'shockLength')).toEqual({
+    key: 'shockLength',
+    label: 'Shock length',
+    text: 'Shock longer (+) or shorter (−) than as delivered, eye to eye.',
+    isSigned: true,
+  });
+  expect(counts.find(({ key }) => key === 'axlePosition')).toMatchObject({
+    text: 'Rear axle back from the front end of its slot.',
+    isSigned: false,
+  });
+  expect(counts.length).toBeGreaterThan(12);
+  expect(counts.map(({ key }) => key)).not.toContain('rearTeeth');
+  for (const { text } of counts) {
+    expect(text).toMatch(/^[A-Z].*[^.]\.$/);
+    expect(text.length).toBeLessThan(130);
+  }
+});
+
+it('what a kept sheet read is written as on the page, and a dash where nothing was kept', () => {
+  expect(plain(writeKept(trail, { trail: 96.44 }, style))).toBe('96.4 mm');
+  expect(writeKept(trail, {}, style)).toBe('–');
+  expect(writeKept(trail, undefined, style)).toBe('–');
 });
 
 it('sag that is not known is a dash', () => {

@@ -5,11 +5,13 @@ import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { doesApply } from '../core/adjusters/does-apply.ts';
 import type { WalkStep } from '../core/effects/walk.ts';
 import type { Bike } from '../core/parts/bike.ts';
+import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { waysBetween } from '../core/readings/change-words.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { Sag } from '../core/riding/ride-changes.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { asideBetween, asideText } from './aside-text.ts';
 import { differenceOf } from './difference-text.ts';
@@ -31,6 +33,16 @@ const NO_NUMBER = '–';
 export function writeReading(reading: Reading, on: StandingBike | null, style: NumberStyle): string {
   const value = on === null ? null : metricReading(reading, on);
   return typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : NO_NUMBER;
+}
+
+/** What a bike read when its sheet was kept, from the metric numbers of one ride state; a dash where none was kept. */
+export function writeKept(
+  { key, quantity }: Reading,
+  kept: Readonly<Record<string, number>> | undefined,
+  style: NumberStyle,
+): string {
+  const value = kept?.[key];
+  return value === undefined ? NO_NUMBER : writeNumber(value, quantity, style).text;
 }
 
 /** Readings before and after; the change is that of the figures as they are written. */
@@ -67,7 +79,7 @@ export function writeReadingChange(
 
 /** One step of the work, as a mechanic reads it at the bench. */
 export interface StepPrinted {
-  /** Such as "Shock length 0.0 mm → 3.0 mm (1.5 turns)"; several where they belong together. */
+  /** Such as "Shock length 0.0 mm → 3.0 mm (1.5 turns longer)"; several where they belong together. */
   readonly turns: readonly string[];
   /** What the bike reads then, in the order of the readings asked for. */
   readonly readings: readonly string[];
@@ -94,14 +106,15 @@ export function stepsPrinted(
   });
 }
 
-/** The workshop's second way of counting a turn, in brackets; empty where there is none. */
+/** The workshop's second way of counting a turn, with the way it goes, in brackets; empty where there is none. */
 function counted(key: AdjusterKey, before: Setup, after: Setup, bike: Bike, style: NumberStyle): string {
   const adjuster = ADJUSTERS.find((each) => each.key === key);
   if (adjuster === undefined || (adjuster.holds !== 'number' && adjuster.holds !== 'wholeNumber')) return '';
   const at = (setup: Setup) => adjuster.aside?.(setup[adjuster.key], bike) ?? null;
   const between = asideBetween(at(after), at(before));
   const text = between === null ? '' : asideText(between, style);
-  return text === '' ? '' : ` (${text})`;
+  if (between === null || text === '') return '';
+  return ` (${text} ${between.amount > 0 ? adjuster.more : adjuster.less})`;
 }
 
 /** An adjuster on paper as it is set. */
@@ -111,7 +124,10 @@ export interface AdjusterPrinted {
   readonly value: string;
 }
 
-/** Every adjuster of a kind that this bike has, in the order of the page. */
+/**
+ * Every adjuster of these kinds that this bike has, in the order of the page; what changes nothing, such as the height of
+ * a passenger of no weight, is left out. Turns of a thread stand behind the figure, both counted from its zero.
+ */
 export function adjustersPrinted(
   kinds: readonly NamedAdjuster['kind'][],
   bike: Bike,
@@ -119,12 +135,50 @@ export function adjustersPrinted(
   style: NumberStyle,
 ): AdjusterPrinted[] {
   return namedAdjusters(bike.drive.kind)
-    .filter((each) => kinds.includes(each.kind) && doesApply(each, bike, setup))
+    .filter((each) => kinds.includes(each.kind) && doesApply(each, bike, setup) && !isIdle(each, setup))
     .map((adjuster) => ({
       key: adjuster.key,
       label: adjuster.label,
-      value: settingWords(adjuster, setup, style),
+      value: settingWords(adjuster, setup, style) + turnsFromZero(adjuster, bike, setup, style),
     }));
+}
+
+/** Whether an adjuster changes nothing, because the one that it needs is at zero. */
+function isIdle(adjuster: NamedAdjuster, setup: Setup): boolean {
+  return adjuster.holds === 'number' && adjuster.needs !== undefined && setup[adjuster.needs] === 0;
+}
+
+function turnsFromZero(adjuster: NamedAdjuster, bike: Bike, setup: Setup, style: NumberStyle): string {
+  if (adjuster.holds !== 'number') return '';
+  const aside = adjuster.aside?.(setup[adjuster.key], bike) ?? null;
+  if (aside?.counted !== 'turns') return '';
+  const text = asideText(aside, style);
+  return text === '' ? '' : ` (${aside.amount < 0 ? '\u2212' : ''}${text})`;
+}
+
+/** How an adjuster's figure is counted: from where, and which way is plus. */
+export interface CountPrinted {
+  readonly key: AdjusterKey;
+  readonly label: string;
+  readonly text: string;
+  /** Whether zero is how the part came, and the figure goes both ways from there. */
+  readonly isSigned: boolean;
+}
+
+/** What is counted in these quantities has no zero of its own, as teeth have. */
+const COUNTED_FROM: ReadonlySet<QuantityKey> = new Set<QuantityKey>(['length', 'angle', 'pressure']);
+/** A help text up to where its first sentence ends or goes into more. */
+const FIRST_CLAUSE = /^[^.;:]+/;
+
+/** How the figures of these adjusters are counted, as each one's help begins; none for counts, rates, sizes and loads. */
+export function countsPrinted(keys: readonly AdjusterKey[], kind: DriveKind): CountPrinted[] {
+  return namedAdjusters(kind).flatMap((adjuster): CountPrinted[] => {
+    const { key, label, help } = adjuster;
+    const isCounted = adjuster.holds === 'number' && COUNTED_FROM.has(adjuster.quantity);
+    if (!keys.includes(key) || adjuster.kind !== 'part' || !isCounted) return [];
+    const text = `${FIRST_CLAUSE.exec(help)?.[0] ?? help}.`;
+    return [{ key, label, text, isSigned: text.includes('(+)') }];
+  });
 }
 
 /** A sag on paper: what it is, and what the program has for it. */

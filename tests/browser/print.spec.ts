@@ -150,25 +150,39 @@ test('the workshop’s page lists the work rear first and front last, and ends a
 }) => {
   await withoutDialog(page);
   await openPage(page);
+  const trailBefore = await readingText(page, 'Trail');
   await changeAll(page);
   const trail = await readingText(page, 'Trail');
   await page.keyboard.press('Control+p');
   await page.getByRole('dialog', { name: 'Print' }).getByText('For the workshop', { exact: true }).click();
   const rows = page.getByRole('dialog').locator('table').first().locator('tbody tr');
-  await expect(rows).toHaveCount(3);
-  await expect(rows.nth(0)).toContainText('Rear sprocket');
-  await expect(rows.nth(1)).toContainText(REAR_HEIGHT);
-  await expect(rows.nth(2)).toContainText(FRONT_HEIGHT);
-  await expect(rows.nth(2)).toContainText(trail);
+  await expect(rows).toHaveCount(4);
+  await expect(rows.nth(0)).toContainText('Before the work');
+  await expect(rows.nth(0)).toContainText(trailBefore);
+  await expect(rows.nth(1)).toContainText('Rear sprocket');
+  await expect(rows.nth(2)).toContainText(REAR_HEIGHT);
+  await expect(rows.nth(3)).toContainText(FRONT_HEIGHT);
+  await expect(rows.nth(3)).toContainText(trail);
   await page.keyboard.press('Escape');
   await expect(page.getByRole('dialog')).toBeHidden();
   await expect(field(page, FRONT_HEIGHT)).toHaveValue('9.0');
 });
 
+/** Six adjusters with sentences of many causes, on the bike that has the most of them and a warning. */
+const MUCH = [
+  [FRONT_HEIGHT, '8'],
+  ['Triple-clamp [yoke] offset', '24'],
+  ['Head-angle cups', '-1'],
+  ['Shock-mount shim', '3'],
+  ['Shock preload', '12'],
+  ['Fork preload', '7'],
+] as const;
+
 test('a bike with much to turn still fits its page, in inches too', async ({ page }) => {
   await withoutDialog(page);
   await openPage(page);
   await startDemo(page, 'Long-travel off-road');
+  for (const [label, figure] of MUCH) await typeInto(page, label, figure);
   await page.getByLabel('Units', { exact: true }).selectOption({ label: 'inch' });
   await openPrint(page);
   for (const name of PAGES) {
