@@ -23,8 +23,7 @@ function plain(words: string): string {
 }
 
 /** What XML 1.0 allows in no form, section 2.2: control characters, halves of a letter, and two more. */
-// eslint-disable-next-line no-control-regex -- they are what is looked for
-const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ud800-\udfff\ufffe\uffff]/u;
+const FORBIDDEN = /[\p{Cs}\ufffe\uffff]|[^\P{Cc}\t\n\r\u007f-\u009f]/u;
 
 /** The one root element of a well-formed document that uses no more of XML than a picture needs. */
 export function readSvg(document: string): Element {
