@@ -1,6 +1,15 @@
 /** A window too low for the side view and a panel: the page scrolls, and keeps its name. */
-import { expect, test } from '@playwright/test';
+import { expect, test, type Page } from '@playwright/test';
 import { openPage, sideView } from './support/side-view.ts';
+
+/** How far the page to print reaches beyond what shows it, px. */
+async function beyondPreview(page: Page): Promise<number> {
+  const paper = page.getByRole('article', { name: 'Page to print' });
+  return await paper.evaluate(({ parentElement }) => {
+    if (parentElement === null) throw new Error('nothing shows the page');
+    return parentElement.scrollWidth - parentElement.clientWidth;
+  });
+}
 
 test('below 560 px of height the page scrolls down to its last panel, and not before', async ({ page }) => {
   const scrolledTo = () =>
@@ -34,6 +43,7 @@ test('below 560 px of height the page scrolls down to its last panel, and not be
     await page.getByRole('button', { name, exact: true }).tap();
     await expect(page.getByRole('dialog', { name })).toBeVisible();
     await expect(theme).toBeHidden();
+    if (name === 'Print') expect(await beyondPreview(page)).toBeLessThanOrEqual(0);
     await page.keyboard.press('Escape');
     await expect(page.getByRole('dialog')).toHaveCount(0);
     await expect(opener).toBeFocused();
