@@ -27,7 +27,7 @@ export const againstTheWall: Lesson = {
       figure: 'squatOnRoad',
       point: null,
       because:
-        'On the road the load goes over as if the push were at the height of the centre of gravity. That line is steeper, so the squat line can lie below it.',
+        'On the road the load goes over as if the push were at the height of the centre of gravity. That line is steeper than the one to the front axle, so the squat line can lie above the one and below the other.',
       otherwise: '',
     },
     {

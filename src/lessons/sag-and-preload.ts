@@ -24,10 +24,10 @@ export const sagAndPreload: Lesson = {
       turns: [{ adjuster: 'shockPreload', by: 4 }],
       state: 'riderUp',
       figure: 'rearWheelRate',
-      point: 'same',
-      because: 'The spring’s rate is the same. Preload shifts where it starts, not how it goes on.',
-      otherwise:
-        'The spring’s rate is the same. The links now work at another place of their travel, or the spring has two rates.',
+      point: null,
+      because:
+        'The spring’s rate is the same. Preload shifts where it starts, not how it goes on. Where the figure moved all the same, the links work at another place of their travel now, or the spring has two rates.',
+      otherwise: '',
     },
     {
       act: 'Add preload to the fork.',

@@ -6,6 +6,8 @@ export const sameRatio: Lesson = {
   title: 'Same ratio, other teeth',
   goal: 'Say what changes when the ratio does not.',
   minutes: 10,
+  caution:
+    'Engine off before a hand goes near the chain. After a change of sprockets, set chain slack and wheel alignment by the maker’s manual.',
   prepare: [
     { adjuster: 'frontTeeth', to: 15 },
     { adjuster: 'rearTeeth', to: 45 },

@@ -6,6 +6,8 @@ export const squatLine: Lesson = {
   title: 'The squat line from chain and swingarm',
   goal: 'Draw the squat line: where chain and swingarm lines meet, and from the tyre to there.',
   minutes: 15,
+  caution:
+    'Engine off before a hand goes near the chain. After a change of sprockets, set chain slack and wheel alignment by the maker’s manual.',
   prepare: [],
   shows: [
     'antiSquat',

@@ -6,6 +6,8 @@ export const swingarmAngle: Lesson = {
   title: 'The swingarm’s angle',
   goal: 'Say why tenths of a degree of swingarm angle are felt on the gas.',
   minutes: 10,
+  caution:
+    'Work on a stand that cannot slip, with a second person holding the bike. Check chain slack and side stand afterwards, by the maker’s manual.',
   prepare: [],
   shows: ['swingarmAngle', 'antiSquat', 'antiSquatSwingarm', 'antiSquatChain'],
   steps: [

@@ -84,8 +84,17 @@ test('sayings are held against the bike on the page, and one press shows a trial
   await page.getByText('Sayings, checked', { exact: true }).click();
   const card = page.getByRole('listitem').filter({ hasText: 'A bigger rear sprocket flattens' }).first();
   await expect(card).toContainText('Holds in part for this bike.');
+  // Where motion is unwanted nothing is replayed, and both ends are shown instead.
+  await page.emulateMedia({ reducedMotion: 'reduce' });
   await card.getByRole('button', { name: 'Show: Two teeth more: on the gas' }).click();
   await expect(room(page).locator('.figure')).toContainText('Anti-squat');
+  await expect(room(page).getByRole('button', { name: 'Replay slowly' })).toHaveCount(0);
+  const drawn = (): Promise<string> => room(page).locator('.picture').innerHTML();
+  const after = await drawn();
+  await room(page).getByRole('button', { name: 'Before' }).click();
+  await expect.poll(drawn).not.toBe(after);
+  await room(page).getByRole('button', { name: 'After' }).click();
+  await expect.poll(drawn).toBe(after);
 });
 
 /** Sheets of paper that the page prints to. */

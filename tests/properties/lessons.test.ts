@@ -96,6 +96,10 @@ it('there are fourteen lessons and fifteen sayings, each with a name of its own'
   expect(random).toHaveLength(RANDOM_BIKES);
 });
 
+it('every lesson has its caution, for its pages and its handout', () => {
+  for (const { title, caution = '' } of LESSONS) expect(caution.length, title).toBeGreaterThan(40);
+});
+
 it('every figure that a lesson or a saying names is there', () => {
   const steps = LESSONS.flatMap(({ steps, check }) => [...steps, check]);
   for (const { figure } of [...steps, ...SAYINGS.flatMap(({ trials }) => trials)])
@@ -110,6 +114,7 @@ describe.each(BIKES)('%s', (name, asSet) => {
     expect(made.ok).toBe(true);
     if (!made.ok) return;
     const prepared = { bike: asSet.bike, setup: made.setup };
+    let stood = 0;
     for (const step of [...lesson.steps, lesson.check]) {
       const tried = tryOut(prepared, step);
       if (!tried.ok) {
@@ -118,11 +123,14 @@ describe.each(BIKES)('%s', (name, asSet) => {
         expect(tried.reason).not.toBe('noSuchFigure');
         continue;
       }
+      stood++;
       expectSaidAsShown(step, tried);
       if ('point' in step) expectReason(step, tried.way);
       if (isPlain(step))
         expect(tried.after.value - tried.before.value).toBeCloseTo(byHand(prepared, step), 9);
     }
+    // A bike on which nothing of a lesson stands would show nothing.
+    expect(stood).toBeGreaterThan(0);
   });
 
   it.each(SAYINGS.map((saying) => [saying.says, saying] as const))('“%s”', (_, saying) => {
