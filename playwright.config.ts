@@ -37,6 +37,8 @@ const inFirefox = (path: string): Project => ({
   use: {
     browserName: 'firefox',
     channel: 'moz-firefox',
+    // Whether one window can be emptied for the next test over this way has not been tried.
+    reuseContext: false,
     viewport: { width: 1280, height: 720 },
     launchOptions: {
       executablePath: fileURLToPath(new URL('tests/support/firefox-bridge.js', import.meta.url)),
