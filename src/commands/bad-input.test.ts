@@ -63,9 +63,9 @@ describe.each(BAD_INPUTS)('$name', ({ good, edit, wrong, advice, hangs }) => {
     }
   });
 
-  it('is said by the plan command with its reason and what to change', () => {
+  it('is said by the plan command with its reason and what to change', async () => {
     const asked = ['--target', 'trail@riderUp=95±1', '--with', 'forkTubes=0..4'];
-    const { code, out, err } = planCommand([written(saveDocument(bad)), ...asked], () => undefined);
+    const { code, out, err } = await planCommand([written(saveDocument(bad)), ...asked], () => undefined);
     // Where every combination fails alike, the search is done and says why.
     expect(code === 0 ? (JSON.parse(out) as { plans: unknown[] }).plans : []).toEqual([]);
     expect(plain(code === 0 ? out : err)).toContain(wrong);

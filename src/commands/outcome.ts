@@ -2,7 +2,8 @@
 
 /** Either stream may be empty. */
 export interface Outcome {
-  readonly code: 0 | 1;
+  /** 130 where Ctrl+C ended it. */
+  readonly code: 0 | 1 | 130;
   readonly out: string;
   readonly err: string;
 }

@@ -1,13 +1,15 @@
 /** Reads what the plan command is asked: a file, targets in ride states, and adjusters with ranges. */
 import { ADJUSTERS, type Adjuster } from '../core/adjusters/all-adjusters.ts';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import type { Choice, Target, Wanted } from '../core/plan/problem.ts';
+import type { Tyre } from '../core/parts/tyre.ts';
+import type { Choice, Target, TyreKey, Wanted } from '../core/plan/problem.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { parseQuantity } from '../core/units/parse-quantity.ts';
 import { quote } from '../document/json/json.ts';
 import { nearestName } from './nearest-name.ts';
+import { parseTyre } from './parse-tyre.ts';
 
 export interface PlanRequest {
   readonly file: string | null;
@@ -27,6 +29,9 @@ const FORMS: Readonly<Record<Option, string>> = {
   '--with': '--with shockLength,forkTubes=0..10',
   '--minutes': '--minutes forkTubes=15',
 };
+
+/** As the bike reads now, as the end of an open window. */
+const NOW = 'now';
 
 /** What may be kept by one word: the sag of both ends with the rider on board. */
 const SAG = ['frontTravel', 'rearTravel'] as const;
@@ -95,6 +100,15 @@ function targetFrom(words: string): Take<Target[]> {
   if (!weighed.ok) return weighed;
   const { rest, weight } = weighed.value;
   const window = rest.split('..');
+  if (window.length === 2 && window.some((end) => end.trim() === '')) {
+    const [low, high] = window.map((end) => end.trim());
+    if (low === high) return fail(`"${quote(rest)}" is a window without an end; as in =90.. or =..now.`);
+    const kind = high === '' ? 'atLeast' : 'atMost';
+    const end = kind === 'atLeast' ? low : high;
+    if (end === NOW) return succeed([{ reading, state, weight, want: { kind } }]);
+    const value = numberFrom(end, quantity);
+    return value.ok ? succeed([{ reading, state, weight, want: { kind, value: value.value } }]) : value;
+  }
   if (window.length === 2) {
     const least = numberFrom(window[0], quantity);
     if (!least.ok) return least;
@@ -130,7 +144,7 @@ function keptFrom(words: string): Take<Target[]> {
 }
 
 function withTolerance(
-  want: Exclude<Wanted, { kind: 'window' }>,
+  want: Extract<Wanted, { kind: 'value' | 'keep' }>,
   around: string | null,
   quantity: QuantityKey,
 ): Take<Wanted> {
@@ -188,6 +202,7 @@ function choiceFrom(words: string): Take<Choice> {
   if (!found.ok) return found;
   const adjuster = found.value;
   if (range === undefined) return succeed({ adjuster: adjuster.key, available: true });
+  if (adjuster.holds === 'tyre' && more === undefined) return tyresFrom(adjuster.key, range);
   const match = /^(.+?)\.\.([^/]+?)(?:\/(.+))?$/.exec(range);
   if (match === null || more !== undefined || adjuster.holds === 'tyre')
     return fail(
@@ -203,6 +218,17 @@ function choiceFrom(words: string): Take<Choice> {
   const [least, most, step] = figures;
   const choice: Choice = { adjuster: adjuster.key, available: true, least, most };
   return succeed(step === undefined ? choice : { ...choice, step });
+}
+
+/** "180/60-17+190/55-17": the sizes that may go on. */
+function tyresFrom(adjuster: TyreKey, words: string): Take<Choice> {
+  const tyres: Tyre[] = [];
+  for (const text of words.split('+')) {
+    const tyre = parseTyre(text.trim(), 'metric');
+    if (!tyre.ok) return fail(`"${quote(text.trim())}" is no tyre, as in rearTyre=180/60-17+190/55-17.`);
+    tyres.push(tyre.value);
+  }
+  return succeed({ adjuster, available: true, tyres });
 }
 
 function minutesFrom(words: string): Take<{ readonly key: string; readonly minutes: number }> {

@@ -1,4 +1,6 @@
 /** Tests of the command that finds setups. */
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
@@ -7,6 +9,7 @@ import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import { planCommand } from './plan.ts';
 
 const fixture = (path: string): string => fileURLToPath(new URL(`../../fixtures/${path}`, import.meta.url));
+const command = fileURLToPath(new URL('plan.js', import.meta.url));
 const SPRUNG = fixture('bikes/linked.json');
 const BARE = fixture('bikes/plain.json');
 
@@ -32,12 +35,20 @@ interface Printed {
     readonly why: string;
     readonly smallestChange: string;
     readonly relaxation: { readonly target: number; readonly to: number; readonly plan: PrintedPlan } | null;
+    readonly widerRange: string | null;
+    readonly wider: {
+      readonly adjuster: string;
+      readonly to: number;
+      readonly by: number;
+      readonly unit: string;
+      readonly plan: PrintedPlan;
+    } | null;
   } | null;
 }
 
-function printed(...args: string[]): Printed & { readonly told: readonly string[] } {
+async function printed(...args: string[]): Promise<Printed & { readonly told: readonly string[] }> {
   const told: string[] = [];
-  const { code, out, err } = planCommand(args, (line) => told.push(line));
+  const { code, out, err } = await planCommand(args, (line) => told.push(line));
   if (code !== 0) throw new Error(err);
   return { ...(JSON.parse(out) as Printed), told };
 }
@@ -45,8 +56,8 @@ function printed(...args: string[]): Printed & { readonly told: readonly string[
 const ASKED = ['--target', 'rake@toppedOut=23.5±0.2', '--with', 'shockLength=-5..5,forkTubes=0..10'];
 
 describe('the plan command', () => {
-  it('prints plans with their steps, the readings after each, and how many combinations it tried', () => {
-    const { combinations, plans, none, told } = printed(SPRUNG, ...ASKED);
+  it('prints plans with their steps, the readings after each, and how many combinations it tried', async () => {
+    const { combinations, plans, none, told } = await printed(SPRUNG, ...ASKED);
     expect(combinations.all).toBe(true);
     expect(combinations.tried).toBe(combinations.total);
     expect(none).toBe(null);
@@ -60,28 +71,36 @@ describe('the plan command', () => {
     expect(told[told.length - 1]).toContain(`${combinations.total} of ${combinations.total}`);
   });
 
-  it('takes former names of adjusters, readings and ride states, and prints them beside the present ones', () => {
-    const { plans } = printed(SPRUNG, ...ASKED);
+  it('takes former names of adjusters, readings and ride states, and prints them beside the present ones', async () => {
+    const { plans } = await printed(SPRUNG, ...ASKED);
     const former = ASKED.map((word) => word.replace('forkTubes', 'forkHeight'));
-    expect(printed(SPRUNG, ...former).plans).toEqual(plans);
+    expect((await printed(SPRUNG, ...former)).plans).toEqual(plans);
     for (const { key, formerly } of READINGS)
       if (formerly !== undefined) {
-        const [now, then] = [key, formerly].map((name) => {
-          const args = [SPRUNG, '--keep', `${name}@toppedOut`, '--with', 'forkTubes=5..6'];
-          return planCommand(args, () => undefined);
-        });
+        const [now, then] = await Promise.all(
+          [key, formerly].map((name) => {
+            const args = [SPRUNG, '--keep', `${name}@toppedOut`, '--with', 'forkTubes=5..6'];
+            return planCommand(args, () => undefined);
+          }),
+        );
         expect(then, formerly).toEqual(now);
         if (now.code === 0) expect(now.out).toContain(`"formerly": "${formerly}"`);
       }
     for (const { key, formerly } of RIDE_STATES)
       if (formerly !== undefined)
-        expect(printed(SPRUNG, '--keep', `rake@${formerly}`, '--with', 'forkTubes=5..6').plans).toEqual(
-          printed(SPRUNG, '--keep', `rake@${key}`, '--with', 'forkTubes=5..6').plans,
-        );
+        expect(
+          (await printed(SPRUNG, '--keep', `rake@${formerly}`, '--with', 'forkTubes=5..6')).plans,
+        ).toEqual((await printed(SPRUNG, '--keep', `rake@${key}`, '--with', 'forkTubes=5..6')).plans);
   });
 
-  it('says why there is no plan, and the smallest change that gives one', () => {
-    const { plans, none } = printed(SPRUNG, '--target', 'rake@toppedOut=40', '--with', 'forkTubes=0..10');
+  it('says why there is no plan, and the smallest change that gives one', async () => {
+    const { plans, none } = await printed(
+      SPRUNG,
+      '--target',
+      'rake@toppedOut=40',
+      '--with',
+      'forkTubes=0..10',
+    );
     expect(plans).toEqual([]);
     expect(none?.why).toBe('Of 11 combinations, 11 miss Rake (topped out).');
     expect(none?.relaxation?.target).toBe(0);
@@ -91,15 +110,91 @@ describe('the plan command', () => {
     expect(none?.smallestChange).toMatch(
       /^The smallest change that gives a plan: let Rake \(topped out\) be \d/,
     );
+    expect(none?.wider).toBe(null);
+    expect(none?.widerRange).toBe('No single range gives a plan, however far its adjuster goes.');
   });
 
-  it('says why no bike stands', () => {
-    const { none } = printed(BARE, '--target', 'trail@riderUp=100', '--with', 'forkTubes=0..10');
+  it('says which range to widen, and by how much', async () => {
+    const { none } = await printed(
+      SPRUNG,
+      '--target',
+      'rake@toppedOut=23.6±0.05',
+      '--with',
+      'forkTubes=4..6',
+    );
+    expect(none?.wider).toMatchObject({ adjuster: 'forkTubes', unit: 'mm' });
+    const { to, by, plan } = none?.wider ?? { to: NaN, by: NaN, plan: { readings: [] } };
+    expect(by).toBeCloseTo(Math.max(4 - to, to - 6), 9);
+    expect(Math.abs(plan.readings[0].value - 23.6)).toBeLessThanOrEqual(0.05 + 1e-9);
+    expect(none?.widerRange).toContain(
+      `let Fork tubes above clamp [yoke] go to ${to.toFixed(1)} mm, ${by.toFixed(1)} mm beyond it.`.replaceAll(
+        ' mm',
+        '\u00a0mm',
+      ),
+    );
+  });
+
+  it('takes no less and no more than a figure or than now, and tyres by their sizes', async () => {
+    const asked = [SPRUNG, '--target', 'trail@toppedOut=now..', '--target', 'seatHeight@toppedOut=..now'];
+    const { plans, combinations } = await printed(...asked, '--with', 'forkTubes=0..10');
+    const now = await printed(SPRUNG, '--keep', 'trail@toppedOut', '--with', 'forkTubes=5..5');
+    expect(combinations.total).toBe(11);
+    for (const { readings } of plans)
+      expect(readings[0].value).toBeGreaterThanOrEqual(now.plans[0].readings[0].value - 1e-9);
+    const high = await printed(SPRUNG, '--target', 'rake@toppedOut=..23.8', '--with', 'forkTubes=0..10');
+    expect(high.plans.length).toBeGreaterThan(0);
+    for (const { readings } of high.plans) expect(readings[0].value).toBeLessThanOrEqual(23.8 + 1e-9);
+    const sizes = '160/60-17+200/60-17';
+    const { plans: tyred, combinations: three } = await printed(
+      ...[SPRUNG, '--target', 'rake@toppedOut=..23.7', '--with', `rearTyre=${sizes}`],
+    );
+    expect(three.total).toBe(3);
+    expect(tyred.flatMap(({ steps }) => steps.flatMap(({ turn }) => turn))).toContainEqual(
+      expect.objectContaining({ adjuster: 'rearTyre', to: { code: '200/60-17' } }),
+    );
+  });
+
+  it('prints what it has, and says so, once it is ended', async () => {
+    const args = [SPRUNG, '--keep', 'rake@toppedOut', '--with', 'shockLength,forkTubes,clampOffset'];
+    const told: string[] = [];
+    const { code, out, err } = await planCommand(
+      args,
+      (line) => told.push(line),
+      () => told.length > 0,
+    );
+    expect(code).toBe(130);
+    const { combinations, plans } = JSON.parse(out) as Printed;
+    expect(combinations.all).toBe(false);
+    expect(plans.length).toBeGreaterThan(0);
+    expect(err).toBe(
+      `Ended by Ctrl+C after ${combinations.tried} of ${combinations.total} combinations. What was found until then is printed.\n`,
+    );
+  });
+
+  it('hears Ctrl+C while it searches', async () => {
+    const args = ['--keep', 'rake@riderUp', '--with', 'shockLength,forkTubes,clampOffset'];
+    const child = spawn(process.execPath, [command, SPRUNG, ...args]);
+    let [out, err, isAsked] = ['', '', false];
+    child.stdout.on('data', (chunk: Buffer) => (out += chunk.toString()));
+    child.stderr.on('data', (chunk: Buffer) => {
+      err += chunk.toString();
+      if (isAsked || !err.includes('combinations tried')) return;
+      isAsked = true;
+      child.kill('SIGINT');
+    });
+    const [code] = (await once(child, 'close')) as [number | null];
+    expect(code).toBe(130);
+    expect((JSON.parse(out) as Printed).combinations.all).toBe(false);
+    expect(err).toContain('Ended by Ctrl+C');
+  }, 120_000);
+
+  it('says why no bike stands', async () => {
+    const { none } = await printed(BARE, '--target', 'trail@riderUp=100', '--with', 'forkTubes=0..10');
     expect(none?.why).toMatch(/^Of 11 combinations, 11 cannot be built\. Why not: .*rate/);
     expect(none?.smallestChange).toBe('No change of a single target gives a plan.');
   });
 
-  it('takes windows, weights, tolerances, units, steps, minutes, and the sag by one word', () => {
+  it('takes windows, weights, tolerances, units, steps, minutes, and the sag by one word', async () => {
     const args = [
       '--target',
       'rake@toppedOut=20..30',
@@ -108,7 +203,7 @@ describe('the plan command', () => {
       '--with',
       'forkTubes=0..0.2in/2 mm',
     ];
-    const { plans, combinations } = printed(SPRUNG, ...args, '--minutes', 'forkTubes=25');
+    const { plans, combinations } = await printed(SPRUNG, ...args, '--minutes', 'forkTubes=25');
     expect(combinations.total).toBeGreaterThan(1);
     expect(combinations.total).toBeLessThan(4);
     expect(plans[0].readings.map(({ reading, state }) => `${reading}@${state}`)).toEqual([
@@ -119,13 +214,13 @@ describe('the plan command', () => {
     for (const { steps, minutes } of plans) expect(minutes).toBe(25 * steps.length);
   });
 
-  it('lists every reading, every ride state and the adjusters of the bike under --help', () => {
-    const { out, code } = planCommand(['--help'], () => undefined);
+  it('lists every reading, every ride state and the adjusters of the bike under --help', async () => {
+    const { out, code } = await planCommand(['--help'], () => undefined);
     expect(code).toBe(0);
     for (const { key } of [...READINGS, ...RIDE_STATES]) expect(out).toMatch(new RegExp(`^  ${key} `, 'm'));
-    for (const { key } of ADJUSTERS.filter(({ kind, holds }) => kind !== 'part' || holds === 'tyre'))
+    for (const { key } of ADJUSTERS.filter(({ kind }) => kind !== 'part'))
       expect(out.slice(0, out.indexOf('Readings, with'))).not.toMatch(new RegExp(`^  ${key} `, 'm'));
-    expect(planCommand([SPRUNG, '--help'], () => undefined).out).toMatch(/^ {2}pivotUp /m);
+    expect((await planCommand([SPRUNG, '--help'], () => undefined)).out).toMatch(/^ {2}pivotUp /m);
   });
 
   it.each([
@@ -165,8 +260,8 @@ describe('the plan command', () => {
       [SPRUNG, '--keep', 'rake@riderUp', '--with', 'shockLength,forkTubes,clampOffset,forkExtenders,pivotUp'],
       'combinations are too many to try them all. Hold ',
     ],
-  ])('refuses %j in one line', (args, words) => {
-    const { code, out, err } = planCommand(args, () => undefined);
+  ])('refuses %j in one line', async (args, words) => {
+    const { code, out, err } = await planCommand(args, () => undefined);
     expect([code, out]).toEqual([1, '']);
     expect(err).toMatch(/^[^\n]+\n$/);
     expect(err).toContain(words);

@@ -1,6 +1,6 @@
 /** Finds setups of a saved bike that reach targets. */
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
-import { findPlans, type Progress } from '../core/plan/find-plans.ts';
+import { planSearch, type PlanSearch } from '../core/plan/find-plans.ts';
 import type { Plan, PlansFound, PlanStep } from '../core/plan/plan.ts';
 import type { Problem, Target } from '../core/plan/problem.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
@@ -9,7 +9,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { noProblemWords } from '../words/no-problem-words.ts';
-import { relaxationWords, stopsWords } from '../words/no-plan-words.ts';
+import { relaxationWords, stopsWords, widerWords } from '../words/no-plan-words.ts';
 import { openFile } from './open-file.ts';
 import type { Outcome } from './outcome.ts';
 import { planHelp } from './plan-help.ts';
@@ -60,7 +60,7 @@ function planEntry(problem: Problem, { steps, minutes, off, readings }: Plan) {
 
 /** What is printed of a search. */
 function planJson(name: string, problem: Problem, found: PlansFound): string {
-  const { plans, tried, total, stops, relaxation } = found;
+  const { plans, tried, total, stops, relaxation, wider, beyond } = found;
   const none =
     plans.length > 0
       ? null
@@ -76,6 +76,18 @@ function planJson(name: string, problem: Problem, found: PlansFound): string {
                   by: relaxation.by,
                   plan: planEntry(problem, relaxation.plan),
                 },
+          widerRange: widerWords(found, problem, METRIC),
+          wider:
+            wider === null
+              ? null
+              : {
+                  adjuster: wider.adjuster,
+                  to: wider.to,
+                  by: wider.by,
+                  unit: adjusterUnit(adjusterOf(wider.adjuster)),
+                  plan: planEntry(problem, wider.plan),
+                },
+          triedBeyond: beyond.tried,
         };
   const printed = {
     bike: name,
@@ -91,8 +103,21 @@ function planJson(name: string, problem: Problem, found: PlansFound): string {
   return `${JSON.stringify(printed, null, 2)}\n`;
 }
 
-/** Everything the command does except writing to the streams; progress goes to the error stream, line by line. */
-export function planCommand(args: readonly string[], tell: (line: string) => void): Outcome {
+/** Combinations between two times of listening for Ctrl+C: some milliseconds. */
+const SLICE = 500;
+
+/** What a shell expects of a program that Ctrl+C ended. */
+const ENDED = 130;
+
+/**
+ * Everything the command does except writing to the streams; progress goes to the error stream, line by line. Once
+ * `isEnded` says so, what was found until then is printed.
+ */
+export async function planCommand(
+  args: readonly string[],
+  tell: (line: string) => void,
+  isEnded: () => boolean = () => false,
+): Promise<Outcome> {
   const refuse = (line: string): Outcome => ({ code: 1, out: '', err: `${line}\n` });
   const request = planRequest(args);
   if (!request.ok) return refuse(request.reason);
@@ -104,24 +129,50 @@ export function planCommand(args: readonly string[], tell: (line: string) => voi
   if (help) return { code: 0, out: planHelp(document), err: '' };
   const { bike, setup } = document;
   const problem: Problem = { bike, setup, targets, choices };
+  const search = planSearch(problem);
+  if (!search.ok) return refuse(noProblemWords(search, problem, METRIC));
+  const report = progressReport(search, tell);
+  while (!search.isDone() && !isEnded()) {
+    search.advance(SLICE);
+    report();
+    // Ctrl+C is heard between two slices.
+    await new Promise((done) => setImmediate(done));
+  }
+  const notes = repairs.map(({ sentence }) => `${sentence}\n`).join('');
+  const out = planJson(bike.name, problem, search.found());
+  if (search.isDone()) return { code: 0, out, err: notes };
+  const ended = `Ended by Ctrl+C after ${search.tried()} of ${search.total} combinations. What was found until then is printed.\n`;
+  return { code: ENDED, out, err: `${notes}${ended}` };
+}
+
+/** Tells how far a search is, in a line for each twentieth of it, and once when it goes on beyond the ranges. */
+function progressReport(search: PlanSearch, tell: (line: string) => void): () => void {
+  const { tried, triedBeyond, total, best } = search;
   let told = 0;
-  const report = ({ tried, total, best }: Progress): boolean => {
-    if (tried * PROGRESS_LINES < (told + 1) * total) return true;
-    told = Math.floor((tried * PROGRESS_LINES) / total);
+  let isBeyondTold = false;
+  return () => {
+    if (triedBeyond() > 0 && !isBeyondTold) {
+      isBeyondTold = true;
+      tell('no plan within the ranges, looking beyond them');
+    }
+    if (told === PROGRESS_LINES || tried() * PROGRESS_LINES < (told + 1) * total) return;
+    told = Math.floor((tried() * PROGRESS_LINES) / total);
     const plan = best();
     const found = plan === null ? 'no plan yet' : `best so far ${plan.minutes} min of work`;
-    tell(`${tried} of ${total} combinations tried, ${found}`);
-    return true;
+    tell(`${tried()} of ${total} combinations tried, ${found}`);
   };
-  const found = findPlans(problem, report);
-  if (!found.ok) return refuse(noProblemWords(found, problem, METRIC));
-  const notes = repairs.map(({ sentence }) => `${sentence}\n`).join('');
-  return { code: 0, out: planJson(bike.name, problem, found), err: notes };
 }
 
 /** `args` are the command's arguments; the result is the exit code. */
-export function run(args: readonly string[]): number {
-  const { code, out, err } = planCommand(args, (line) => process.stderr.write(`${line}\n`));
+export async function run(args: readonly string[]): Promise<number> {
+  let isEnded = false;
+  // Once: a second Ctrl+C ends the program at once, as usual.
+  process.once('SIGINT', () => (isEnded = true));
+  const { code, out, err } = await planCommand(
+    args,
+    (line) => process.stderr.write(`${line}\n`),
+    () => isEnded,
+  );
   process.stderr.write(err);
   process.stdout.write(out);
   return code;

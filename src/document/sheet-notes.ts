@@ -78,6 +78,7 @@ export const NOTES: readonly Note[] = [
     entry: 'lines',
   }),
   note('rider', 'exit', 'Exit', 'How it drives out.', { entry: 'lines' }),
+  note('rider', 'straight', 'On the straight', 'How steady it runs at speed.', { entry: 'lines' }),
   note('tyres', 'frontTyre', 'Front tyre', 'Make, compound and age of the tyre.'),
   note('tyres', 'frontCold', 'Front pressure, cold', PRESSURE, { entry: 'figure', quick: true }),
   note('tyres', 'frontHot', 'Front pressure, hot', PRESSURE, { entry: 'figure', quick: true }),

@@ -5,6 +5,7 @@ import { READINGS } from '../core/readings/all-readings.ts';
 import { rideStateOf } from '../core/riding/states/all-ride-states.ts';
 import { shownDifference, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
+import { turnWords } from './plan-words.ts';
 import { readingsOf } from './worded-readings.ts';
 
 const NAMES: Readonly<Record<LoweringKey, string>> = {
@@ -19,7 +20,25 @@ export function loweringName({ key }: Lowering): string {
 
 /** What comes before any spanner. Common practice, no source. */
 export const BEFORE_LOWERING =
-  'First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (common workshop practice). If the shock can be set to two heights, save a setup sheet for each.';
+  'First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (common workshop practice).';
+
+export const TWO_HEIGHTS =
+  'A shock that a lever sets to two heights has two setups, and every reading differs between them. Save a sheet for the height now and one with the shorter shock alone.';
+
+/** What stands on the two sheets of a shock with two heights: as it is set, and with the shorter shock. */
+export function twoHeightNotes(
+  { turned }: Lowering,
+  kind: DriveKind,
+  style: NumberStyle,
+): readonly [Record<string, string>, Record<string, string>] {
+  const changed = turned
+    .map((turn) => {
+      const { what, how } = turnWords(turn, kind, style);
+      return `${what} ${how}`;
+    })
+    .join(', ');
+  return [{ title: 'Shock, full height' }, { title: 'Shock, low height', changed }];
+}
 
 /** "Trail, rider on board". */
 export function costName({ reading, state }: Pick<Cost, 'reading' | 'state'>, kind: DriveKind): string {

@@ -1,4 +1,6 @@
-/** Why a search finds no setup, in words: what stopped the combinations, and the smallest change that gives one. */
+/** Why a search finds no setup, in words: what stopped the combinations, and the two smallest changes that give one. */
+import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { PlansFound } from '../core/plan/plan.ts';
 import type { Problem } from '../core/plan/problem.ts';
 import type { PlanWarning } from '../core/plan/raised-warnings.ts';
@@ -55,6 +57,12 @@ export function stopsWords(
   return `Of ${inThousands(tried)} ${those}, ${listAll(causes)}.${why}`;
 }
 
+/** What a person does when the search died of a mistake in the program, whose own words are `message`. */
+export function failureWords(message: string): string {
+  const why = message === '' ? '' : ` It says: ${message}`;
+  return `The search stopped because of a mistake in this program. Targets and adjusters are as you set them: find setups again, or leave one adjuster as it is. If it stops again, save the bike to a file and report it.${why}`;
+}
+
 /** The target to let out and by how much; null where plans exist. */
 export function relaxationWords(
   { plans, relaxation, tried, total }: PlansFound,
@@ -69,4 +77,26 @@ export function relaxationWords(
   const write = (value: number): string => writeNumber(value, quantity, style).text;
   const smallest = isWhole ? 'The smallest change' : 'Of those tried, the smallest change';
   return `${smallest} that gives a plan: let ${targetName(target, bike.drive.kind)} be ${write(relaxation.to)}, ${write(relaxation.by)} beyond its target.`;
+}
+
+/** The range to widen and by how much; null where plans exist, or the search was ended before it knew. */
+export function widerWords(
+  { plans, wider, beyond, tried, total }: PlansFound,
+  { bike }: Pick<Problem, 'bike'>,
+  style: NumberStyle,
+): string | null {
+  if (plans.length > 0 || tried < total) return null;
+  if (wider !== null) {
+    const adjuster = adjusterOf(wider.adjuster);
+    const quantity = adjuster.holds === 'tyre' ? 'count' : adjuster.quantity;
+    const write = (value: number): string => writeNumber(value, quantity, style).text;
+    const first = beyond.isWhole ? '' : 'Of those tried beyond the ranges: ';
+    const label = adjusterLabel(wider.adjuster, bike.drive.kind);
+    return `${first}${first === '' ? 'Or widen' : 'widen'} one range: let ${label} go to ${write(wider.to)}, ${write(wider.by)} beyond it. Then every target is met.`;
+  }
+  if (!beyond.isWhole)
+    return `Beyond the ranges ${inThousands(beyond.tried)} combinations were tried, and none is a plan.`;
+  return beyond.tried === 0
+    ? 'No range can be widened: each reaches as far as its adjuster does.'
+    : 'No single range gives a plan, however far its adjuster goes.';
 }

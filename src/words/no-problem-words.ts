@@ -49,6 +49,10 @@ const WORDS: Readonly<Record<ProblemReason, (named: Named) => string>> = {
   minutesNegative: ({ adjuster }) => `${adjuster}: the minutes of work are below zero.`,
   noStepInRange: ({ adjuster, least, most }) =>
     `${adjuster}: no whole step from where it stands lies between ${least} and ${most}.`,
+  noOtherTyre: ({ adjuster }) =>
+    `${adjuster}: there is no size to try beside the one fitted. Name one that the rim takes.`,
+  tyreImpossible: ({ adjuster }) =>
+    `${adjuster}: one of the sizes cannot be read. Write it as on the sidewall, such as 120/70-17.`,
   tooMany: ({ adjuster, found }) =>
     `${found} combinations are too many to try them all. Hold ${adjuster}, or give it a smaller range.`,
   inputNotANumber: () => 'A figure is not a number.',

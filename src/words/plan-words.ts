@@ -3,16 +3,24 @@ import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import type { Turn } from '../core/plan/plan.ts';
-import type { Target } from '../core/plan/problem.ts';
+import type { PlanAdjusterKey, Setting, Target } from '../core/plan/problem.ts';
 import type { Moved, StepTried } from '../core/plan/what-moves-what.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
+import { tyreWords } from './setup-difference.ts';
 import { targetName } from './target-words.ts';
 import { readingsOf } from './worded-readings.ts';
 
 function quantityOf(reading: string): QuantityKey {
   return READINGS.find(({ key }) => key === reading)?.quantity ?? 'count';
+}
+
+/** Where an adjuster stands, such as "8.0 mm" or "190/55-17". */
+function settingText(key: PlanAdjusterKey, setting: Setting, style: NumberStyle): string {
+  if (typeof setting !== 'number') return tyreWords(setting, style);
+  const adjuster = adjusterOf(key);
+  return writeNumber(setting, adjuster.holds === 'tyre' ? 'count' : adjuster.quantity, style).text;
 }
 
 /** Such as "Shock length" and "0.0 mm → 8.0 mm". */
@@ -21,8 +29,7 @@ export function turnWords(
   kind: DriveKind,
   style: NumberStyle,
 ): { readonly what: string; readonly how: string } {
-  const { quantity } = adjusterOf(key);
-  const write = (value: number): string => writeNumber(value, quantity, style).text;
+  const write = (setting: Setting): string => settingText(key, setting, style);
   return { what: adjusterLabel(key, kind), how: `${write(from)} → ${write(to)}` };
 }
 
@@ -37,13 +44,18 @@ export function targetReads(
   return `${targetName(target, kind)} ${written}`;
 }
 
-/** A step of an adjuster with its sign, such as "Shock length +0.5 mm". */
+/** A step of an adjuster with its sign, such as "Shock length +0.5 mm"; of a tyre the one that goes on. */
 export function stepWords(
   { adjuster: key, from, to }: Pick<StepTried, 'adjuster' | 'from' | 'to'>,
   kind: DriveKind,
   style: NumberStyle,
 ): string {
-  return `${adjusterLabel(key, kind)} ${writeChange(to - from, adjusterOf(key).quantity, style).text}`;
+  const adjuster = adjusterOf(key);
+  const how =
+    adjuster.holds === 'tyre' || typeof from !== 'number' || typeof to !== 'number'
+      ? settingText(key, to, style)
+      : writeChange(to - from, adjuster.quantity, style).text;
+  return `${adjusterLabel(key, kind)} ${how}`;
 }
 
 /** The change of a reading, such as "−0.9 mm". */

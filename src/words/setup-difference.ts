@@ -45,7 +45,8 @@ export function differencesInLine(differences: readonly SettingDifference[]): st
   return differences.map(({ label, from, to }) => `${label} ${from} → ${to}`).join(', ');
 }
 
-function tyreWords(tyre: Tyre, style: NumberStyle): string {
+/** Such as "190/55-17", or how large it was measured. */
+export function tyreWords(tyre: Tyre, style: NumberStyle): string {
   if ('code' in tyre) return tyre.code;
   if ('diameter' in tyre) return `${writeNumber(tyre.diameter, 'length', style).text} across`;
   return `${writeNumber(tyre.circumference, 'length', style).text} round the tread`;

@@ -26,20 +26,20 @@ import type {
   Why,
 } from '../core/effects/why.ts';
 
-const RAKE_WORDS: Readonly<Record<RakeCause, string>> = {
+export const RAKE_WORDS: Readonly<Record<RakeCause, string>> = {
   framePitch: 'the frame’s pitch',
   axisInFrame: 'the axis in the frame',
 };
-const TRAIL_WORDS: Readonly<Record<TrailCause, string>> = {
+export const TRAIL_WORDS: Readonly<Record<TrailCause, string>> = {
   tyre: 'the front tyre',
   rake: 'rake',
   offset: 'offset',
 };
-const WHEELBASE_WORDS: Readonly<Record<WheelbaseCause, string>> = {
+export const WHEELBASE_WORDS: Readonly<Record<WheelbaseCause, string>> = {
   behindPivot: 'rear wheel to pivot',
   aheadOfPivot: 'pivot to front wheel',
 };
-const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
+export const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
   pivotHeight: 'pivot height',
   axleHeight: 'rear tyre',
   armLength: 'swingarm length',

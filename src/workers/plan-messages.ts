@@ -7,11 +7,14 @@ export type ToPlanner = { readonly kind: 'search'; readonly problem: Problem } |
 
 export interface PlanProgress {
   readonly tried: number;
+  /** Of combinations outside the ranges, once all within were tried and none is a plan. */
+  readonly triedBeyond: number;
   readonly total: number;
   readonly best: Plan | null;
 }
 
-/** How far it is, several times; then, once, what it found. */
+/** How far it is, several times; then, once, what it found, or that the program made a mistake. */
 export type FromPlanner =
   | { readonly kind: 'progress'; readonly progress: PlanProgress }
-  | { readonly kind: 'found'; readonly found: PlansFound | NoProblem };
+  | { readonly kind: 'found'; readonly found: PlansFound | NoProblem }
+  | { readonly kind: 'failed'; readonly message: string };

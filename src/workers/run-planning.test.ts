@@ -1,7 +1,7 @@
 /** Tests of a search run in slices. */
 import { describe, expect, it } from 'vitest';
 import { SPRUNG_ROAD } from '../../tests/support/sprung-bikes.ts';
-import { findPlans } from '../core/plan/find-plans.ts';
+import { findPlans, planSearch } from '../core/plan/find-plans.ts';
 import type { Problem } from '../core/plan/problem.ts';
 import type { FromPlanner } from './plan-messages.ts';
 import { runPlanning } from './run-planning.ts';
@@ -40,6 +40,23 @@ describe('a search in slices', () => {
     const messages = await heard(problem, true);
     expect(messages).toHaveLength(1);
     expect(messages[0]).toMatchObject({ kind: 'found', found: { ok: true, tried: 0, plans: [] } });
+  });
+
+  it('tells what it died of, whether at once or on the way, and is over then', async () => {
+    const died = { kind: 'failed', message: 'out of tune' };
+    const dies = (): never => {
+      throw new Error('out of tune');
+    };
+    const atOnce: FromPlanner[] = [];
+    runPlanning(problem, (message) => atOnce.push(message), dies);
+    expect(atOnce).toEqual([died]);
+    const onTheWay = await new Promise<FromPlanner>((resolve) => {
+      runPlanning(problem, resolve, (asked) => {
+        const search = planSearch(asked);
+        return search.ok ? { ...search, advance: dies } : search;
+      });
+    });
+    expect(onTheWay).toEqual(died);
   });
 
   it('says at once why there is nothing to search', async () => {

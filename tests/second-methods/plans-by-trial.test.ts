@@ -66,7 +66,7 @@ const asked = fc.record({
         fc.double({ min: 0, max: 0.6, noNaN: true }),
         fc.double({ min: 1, max: 4, noNaN: true }),
       ),
-      window: fc.boolean(),
+      kind: fc.constantFrom('value', 'window', 'atLeast', 'atMost'),
       weight: fc.constantFrom(1, 2),
     }),
     { minLength: 1, maxLength: 3 },
@@ -95,7 +95,7 @@ function problemFrom({
   choices.forEach(({ adjuster, least, most }, i) => {
     aimed[adjuster] = adjuster === 'rearTeeth' ? setup.rearTeeth : least + goal[i] * (most - least);
   });
-  const targets = wanted.flatMap(({ reading: key, state, away, around, window, weight }) => {
+  const targets = wanted.flatMap(({ reading: key, state, away, around, kind, weight }) => {
     const reading = READINGS.find((each) => each.key === key);
     const on = standBike(bike, aimed, state);
     if (reading === undefined || !on.ok) return [];
@@ -103,18 +103,21 @@ function problemFrom({
     if (typeof value !== 'number') return [];
     const { noticed } = QUANTITIES[reading.quantity];
     const [middle, half] = [value + away * noticed, around * noticed];
-    const want = window
-      ? ({ kind: 'window', least: middle - half, most: middle + half } as const)
-      : ({ kind: 'value', value: middle, tolerance: half } as const);
-    return [{ reading: key, state, want, weight }];
+    const wants = {
+      value: { kind: 'value', value: middle, tolerance: half },
+      window: { kind: 'window', least: middle - half, most: middle + half },
+      atLeast: { kind: 'atLeast', value: middle - half },
+      atMost: { kind: 'atMost', value: middle + half },
+    } as const;
+    return [{ reading: key, state, want: wants[kind], weight }];
   });
   return choices.length === 0 || targets.length === 0 ? null : { bike, setup, targets, choices };
 }
 
 const CASES = cases(500);
 
-it('a search gives the same plans, or the same smallest change of one target, as every combination tried in full', () => {
-  const seen = { plans: 0, several: 0, relaxed: 0, none: 0, notAsked: 0 };
+it('a search gives the same plans, or the same smallest change of one target and of one range, as every combination tried in full', () => {
+  const seen = { plans: 0, several: 0, relaxed: 0, wider: 0, none: 0, notAsked: 0 };
   fc.assert(
     fc.property(asked, (drawn) => {
       const problem = problemFrom(drawn);
@@ -132,6 +135,15 @@ it('a search gives the same plans, or the same smallest change of one target, as
       expect(
         relaxation && { target: relaxation.target, to: relaxation.to, setup: relaxation.plan.setup },
       ).toEqual(trial.relaxation);
+      const { wider } = found;
+      expect(wider && { adjuster: wider.adjuster, steps: wider.steps, setup: wider.plan.setup }).toEqual(
+        trial.wider,
+      );
+      if (wider !== null) {
+        seen.wider++;
+        const { least, most } = problem.choices.find(({ adjuster }) => adjuster === wider.adjuster) ?? {};
+        expect(wider.by).toBe(Math.max(Number(least) - wider.to, wider.to - Number(most)));
+      }
       const { noStand, targets, warnings } = found.stops;
       const stopped = [noStand, ...targets, ...Object.values(warnings)].reduce((sum, each) => sum + each, 0);
       expect(stopped <= found.tried && (found.plans.length === 0) === (stopped === found.tried)).toBe(true);
@@ -145,6 +157,7 @@ it('a search gives the same plans, or the same smallest change of one target, as
   expect(seen.plans).toBeGreaterThan(CASES / 5);
   expect(seen.several).toBeGreaterThan(CASES / 50);
   expect(seen.relaxed).toBeGreaterThan(CASES / 10);
+  expect(seen.wider).toBeGreaterThan(CASES / 20);
   expect(seen.none).toBeGreaterThan(CASES / 100);
   expect(seen.notAsked).toBeLessThan(CASES / 3);
 }, 300_000);

@@ -1,10 +1,11 @@
 /** Setups that reach targets, found the plain way: every combination stood in every state, all of them sorted. */
-import { ADJUSTERS } from '../../src/core/adjusters/all-adjusters.ts';
+import { ADJUSTERS, adjusterOf } from '../../src/core/adjusters/all-adjusters.ts';
 import type { NumberAdjusterKey, Setup } from '../../src/core/adjusters/setup.ts';
 import type { Bike } from '../../src/core/parts/bike.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
+import { adjusterRange } from '../../src/core/standing/adjuster-range.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
 import { warningWords } from '../../src/words/warning-words.ts';
 
@@ -22,7 +23,8 @@ export interface TriedTarget {
   readonly state: RideStateKey;
   readonly want:
     | { readonly kind: 'value'; readonly value: number; readonly tolerance: number }
-    | { readonly kind: 'window'; readonly least: number; readonly most: number };
+    | { readonly kind: 'window'; readonly least: number; readonly most: number }
+    | { readonly kind: 'atLeast' | 'atMost'; readonly value: number };
   readonly weight: number;
 }
 
@@ -37,6 +39,12 @@ export interface TriedProblem {
 export interface FoundByTrial {
   readonly tried: number;
   readonly plans: readonly Setup[];
+  /** The range let out by the fewest steps; where plans exist nothing is looked for. */
+  readonly wider: {
+    readonly adjuster: NumberAdjusterKey;
+    readonly steps: number;
+    readonly setup: Setup;
+  } | null;
   readonly relaxation: { readonly target: number; readonly to: number; readonly setup: Setup } | null;
 }
 
@@ -104,19 +112,17 @@ function tryOne(problem: TriedProblem, values: readonly number[], before: Set<st
   const warned = warnedOf(bike, setup, [...targets.map(({ state }) => state)]);
   if ([...warned].some((key) => !before.has(key))) return null;
   const beyond = targets.map(({ want }, i) => {
-    const [least, most] =
-      want.kind === 'value'
-        ? [want.value - want.tolerance, want.value + want.tolerance]
-        : [want.least, want.most];
+    const [least, most] = endsOf(want);
     const over = Math.max(least - readings[i], readings[i] - most);
     return over > 1e-9 ? over : 0;
   });
   const off = targets.reduce((sum, { want, weight, reading }, i) => {
     const { noticed } = QUANTITIES[READINGS.find(({ key }) => key === reading)?.quantity ?? 'count'];
+    const [least, most] = endsOf(want);
     const miss =
       want.kind === 'value'
         ? Math.abs(readings[i] - want.value)
-        : Math.max(0, want.least - readings[i], readings[i] - want.most);
+        : Math.max(0, least - readings[i], readings[i] - most);
     return sum + miss * (weight / noticed);
   }, 0);
   let minutes = 0;
@@ -128,6 +134,69 @@ function tryOne(problem: TriedProblem, values: readonly number[], before: Set<st
     steps += Math.round(moved / step);
   });
   return { setup, values, cost: off + minutes / 60, steps, beyond, readings };
+}
+
+function endsOf(want: TriedTarget['want']): readonly [number, number] {
+  switch (want.kind) {
+    case 'value':
+      return [want.value - want.tolerance, want.value + want.tolerance];
+    case 'window':
+      return [want.least, want.most];
+    case 'atLeast':
+      return [want.value, Infinity];
+    case 'atMost':
+      return [-Infinity, want.value];
+  }
+}
+
+/** Every value of one adjuster outside its range that the bike allows, with how many steps outside. */
+function outside(
+  { least, most, step, adjuster }: TriedChoice,
+  { bike, setup }: Pick<TriedProblem, 'bike' | 'setup'>,
+): { readonly value: number; readonly out: number }[] {
+  const own = adjusterRange(adjusterOf(adjuster), bike, setup);
+  const rows: { value: number; out: number }[] = [];
+  for (const way of [-1, 1])
+    for (let n = way, out = 0; Math.abs(n) <= 300; n += way) {
+      const value = Number((setup[adjuster] + n * step).toFixed(6));
+      if (value < own.least || value > own.most) break;
+      if (way < 0 ? value < least : value > most) rows.push({ value, out: ++out });
+    }
+  return rows;
+}
+
+/** What single range gives a plan when it is let out by the fewest steps: every one is let out, and all are sorted. */
+function widerByTrial(problem: TriedProblem, lists: readonly number[][], before: Set<string>) {
+  const all = problem.choices.flatMap((choice, place) =>
+    outside(choice, problem).map(({ value, out }) => ({ place, value, out })),
+  );
+  for (let out = 1; out <= Math.max(0, ...all.map((each) => each.out)); out++) {
+    const met = all
+      .filter((each) => each.out === out)
+      .flatMap(({ place, value }, shell) => {
+        const held = lists.map((list, i) => (i === place ? [value] : list));
+        return rowsOf(held)
+          .flatMap((values) => tryOne(problem, values, before) ?? [])
+          .filter(({ beyond }) => beyond.every((over) => over === 0))
+          .map((trial) => ({ trial, place, shell }));
+      })
+      .sort(
+        (a, b) =>
+          a.trial.cost - b.trial.cost ||
+          a.trial.steps - b.trial.steps ||
+          a.shell - b.shell ||
+          better(a.trial, b.trial),
+      );
+    if (met.length > 0)
+      return { adjuster: problem.choices[met[0].place].adjuster, steps: out, setup: met[0].trial.setup };
+  }
+  return null;
+}
+
+function rowsOf(lists: readonly (readonly number[])[]): number[][] {
+  let rows: number[][] = [[]];
+  for (const list of lists) rows = rows.flatMap((row) => list.map((value) => [...row, value]));
+  return rows;
 }
 
 function better(a: Trial, b: Trial): number {
@@ -142,8 +211,7 @@ export function plansByTrial(problem: TriedProblem): FoundByTrial {
   const { bike, setup, targets, choices } = problem;
   const before = warnedOf(bike, setup, [...targets.map(({ state }) => state)]);
   const lists = choices.map((choice) => valuesOf(choice, setup));
-  let rows: number[][] = [[]];
-  for (const list of lists) rows = rows.flatMap((row) => list.map((value) => [...row, value]));
+  const rows = rowsOf(lists);
   const sound = rows.flatMap((values) => tryOne(problem, values, before) ?? []);
 
   const turned = ({ values }: Trial) =>
@@ -176,6 +244,7 @@ export function plansByTrial(problem: TriedProblem): FoundByTrial {
   return {
     tried: rows.length,
     plans: plans.map((plan) => plan.setup),
+    wider: plans.length > 0 ? null : widerByTrial(problem, lists, before),
     relaxation:
       plans.length > 0 || near.length === 0
         ? null

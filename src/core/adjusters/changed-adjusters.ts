@@ -3,7 +3,8 @@ import { adjusterOf, type Adjuster } from './all-adjusters.ts';
 import type { AdjusterKey, Setup } from './setup.ts';
 import type { Tyre } from '../parts/tyre.ts';
 
-function sameTyre(a: Tyre, b: Tyre): boolean {
+/** Whether two tyres are stated alike. */
+export function sameTyre(a: Tyre, b: Tyre): boolean {
   if ('code' in a) return 'code' in b && a.code === b.code;
   if ('diameter' in a) return 'diameter' in b && a.diameter === b.diameter;
   return 'circumference' in b && a.circumference === b.circumference;

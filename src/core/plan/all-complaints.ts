@@ -9,6 +9,15 @@ export const PLACES: readonly { readonly key: Place; readonly label: string }[] 
   { key: 'straight', label: 'On the straight' },
 ];
 
+/** The line of a setup sheet on which a complaint of each place belongs, by its key. */
+export const NOTE_OF_PLACE: Readonly<Record<Place, string>> = {
+  braking: 'braking',
+  turnIn: 'turnIn',
+  midCorner: 'midCorner',
+  gas: 'openingGas',
+  straight: 'straight',
+};
+
 export const COMPLAINTS: readonly Complaint[] = [
   {
     key: 'divesFar',

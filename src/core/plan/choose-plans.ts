@@ -32,12 +32,11 @@ export function rank({ adjusters }: Prepared, { placesAt }: Combinations, candid
   const places = placesAt(candidate.combination);
   let minutes = 0;
   let steps = 0;
-  for (const [i, { values, start, step, minutes: each }] of adjusters.entries()) {
-    const value = values[places[i]];
-    if (value === start) continue;
-    minutes += each;
-    // Values lie on whole steps, but for their rounding.
-    steps += Math.round(Math.abs(value - start) / step);
+  for (const [i, adjuster] of adjusters.entries()) {
+    const place = places[i];
+    if (adjuster.values[place] === adjuster.start) continue;
+    minutes += adjuster.minutes;
+    steps += Math.abs(adjuster.steps[place]);
   }
   return { candidate, places, cost: candidate.off + minutes / HOUR, steps };
 }

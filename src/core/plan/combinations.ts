@@ -1,5 +1,5 @@
 /** Every combination of the adjusters' values, counted through. */
-import type { PlanAdjusterKey } from './problem.ts';
+import type { PlanAdjusterKey, Setting } from './problem.ts';
 import type { Prepared, PreparedAdjuster } from './prepared.ts';
 import type { Setup } from '../adjusters/setup.ts';
 
@@ -35,20 +35,19 @@ export function combinations({ adjusters, setup }: Prepared): Combinations {
     return places;
   };
   const setupAt = (combination: number): Setup => {
-    const turned: Partial<Record<PlanAdjusterKey, number>> = {};
+    const turned: Partial<Record<PlanAdjusterKey, Setting>> = {};
     placesAt(combination).forEach((at, place) => {
       turned[adjusters[place].key] = adjusters[place].values[at];
     });
-    return { ...setup, ...turned };
+    // The values of a tyre's adjuster are tyres, all others numbers.
+    return { ...setup, ...(turned as Partial<Setup>) };
   };
   return { placesAt, setupAt };
 }
 
 /** The places of an adjuster's values, from where it stands outward: a search that is ended early has tried what is near. */
-function nearestFirst({ values, start }: PreparedAdjuster): readonly number[] {
-  return values
-    .map((_, place) => place)
-    .sort((a, b) => Math.abs(values[a] - start) - Math.abs(values[b] - start));
+function nearestFirst({ steps }: PreparedAdjuster): readonly number[] {
+  return steps.map((_, place) => place).sort((a, b) => Math.abs(steps[a]) - Math.abs(steps[b]));
 }
 
 const slowness = ({ key }: PreparedAdjuster): number => SLOWEST.indexOf(key);

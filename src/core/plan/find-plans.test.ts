@@ -102,7 +102,7 @@ describe('a plan', () => {
     expect(found.plans[0].steps).toEqual([]);
     for (const { steps } of found.plans)
       for (const { turns } of steps)
-        for (const { from, to } of turns) expect(Math.abs(to - from)).toBeGreaterThan(0.1);
+        for (const { from, to } of turns) expect(Math.abs(Number(to) - Number(from))).toBeGreaterThan(0.1);
   });
 
   it('is empty where the bike meets its targets as it is set', () => {
@@ -147,6 +147,116 @@ describe('a plan', () => {
     for (const { setup } of found.plans) expect(setup.forkTubes).toBeGreaterThanOrEqual(3);
     expect(found.stops.warnings.tubeTooShort).toBe(3);
     expect(found.stops.warnings.tubeOutOfClamp).toBe(10);
+  });
+});
+
+describe('tyres', () => {
+  const rake = (setup: Problem['setup']): number => {
+    const on = standBike(SPRUNG_ROAD.bike, setup, 'toppedOut');
+    return on.ok ? (on.rake * 180) / Math.PI : NaN;
+  };
+
+  it('are fitted by their sizes, those that the rim takes where none are named, and a step is the next size', () => {
+    const target: Target = {
+      reading: 'rake',
+      state: 'toppedOut',
+      want: { kind: 'window', least: 0, most: 60 },
+    };
+    const tyres = [{ code: '160/60-17' }, { code: '200/60-17' }];
+    for (const choice of [{ tyres }, {}]) {
+      const found = findPlans(
+        asked({ targets: [target], choices: [{ adjuster: 'rearTyre', available: true, ...choice }] }),
+      );
+      if (!found.ok) throw new Error(found.reason);
+      expect(found.total).toBe('tyres' in choice ? 3 : 6);
+      expect(found.plans[0].steps).toEqual([]);
+    }
+    const aimed = { ...SPRUNG_ROAD.setup, rearTyre: { code: '160/60-17' } };
+    const found = findPlans(
+      asked({
+        targets: [{ ...target, want: { kind: 'value', value: rake(aimed), tolerance: 0.01 } }],
+        choices: [{ adjuster: 'rearTyre', available: true, tyres, minutes: 20 }, TUBES],
+      }),
+    );
+    if (!found.ok) throw new Error(found.reason);
+    const tyred = found.plans.find(({ setup }) => setup.rearTyre !== SPRUNG_ROAD.setup.rearTyre);
+    expect(tyred?.setup).toEqual(aimed);
+    expect(tyred?.steps.map(({ turns }) => turns)).toEqual([
+      [{ adjuster: 'rearTyre', from: SPRUNG_ROAD.setup.rearTyre, to: { code: '160/60-17' }, minutes: 20 }],
+    ]);
+  });
+});
+
+describe('a target open on one side', () => {
+  it('is met from its figure on, and by the bike as it is where the figure is left out', () => {
+    const kept = findPlans(asked({ targets: [{ ...KEEP_TRAIL, want: { kind: 'atLeast' } }] }));
+    if (!kept.ok) throw new Error(kept.reason);
+    expect(kept.plans[0].steps).toEqual([]);
+    const on = standBike(SPRUNG_ROAD.bike, SPRUNG_ROAD.setup, 'riderUp');
+    if (!on.ok) throw new Error(on.reason);
+    const now = Number(trail.read(on));
+    const more = findPlans(
+      asked({ targets: [{ ...KEEP_TRAIL, want: { kind: 'atLeast', value: now + 3 } }] }),
+    );
+    if (!more.ok) throw new Error(more.reason);
+    expect(more.plans.length).toBeGreaterThan(0);
+    for (const { readings, off } of more.plans) {
+      expect(readings[0]).toBeGreaterThanOrEqual(now + 3 - 1e-9);
+      expect(off).toBe(0);
+    }
+    expect(
+      refusal({
+        targets: [
+          { ...KEEP_TRAIL, want: { kind: 'atLeast', value: 100 } },
+          { ...KEEP_TRAIL, want: { kind: 'atMost', value: 99 } },
+        ],
+      }),
+    ).toMatchObject({ reason: 'targetsContradict', target: 1, other: 0 });
+  });
+});
+
+describe('where no setup within the ranges reaches the targets', () => {
+  const far = (): Problem =>
+    asked({
+      targets: [STEEPER],
+      choices: [
+        { ...TUBES, least: 4, most: 6 },
+        { ...SHOCK, most: 2 },
+      ],
+    });
+
+  it('one range let out by the fewest steps gives a plan that meets every target', () => {
+    const found = findPlans(far());
+    if (!found.ok) throw new Error(found.reason);
+    expect(found.plans).toEqual([]);
+    const { wider, beyond } = found;
+    if (wider === null) throw new Error('none');
+    expect(beyond.isWhole).toBe(true);
+    const limits = { forkTubes: [4, 6], shockLength: [0, 2] }[wider.adjuster as 'forkTubes' | 'shockLength'];
+    expect(wider.by).toBeCloseTo(Math.max(limits[0] - wider.to, wider.to - limits[1]), 9);
+    expect(wider.plan.setup[wider.adjuster]).toBe(wider.to);
+    // The same range one step tighter gives none, and the plan is one that the search finds with the range let out.
+    const out = (by: number): Problem => ({
+      ...far(),
+      choices: far().choices.map((choice) =>
+        choice.adjuster === wider.adjuster
+          ? { ...choice, least: (choice.least ?? 0) - by, most: (choice.most ?? 0) + by }
+          : choice,
+      ),
+    });
+    const step = wider.by / wider.steps;
+    const [tighter, open] = [findPlans(out(wider.by - step)), findPlans(out(wider.by))];
+    expect(tighter.ok && tighter.plans).toEqual([]);
+    expect(open.ok && open.plans[0].setup).toEqual(wider.plan.setup);
+  });
+
+  it('says so where an adjuster goes no further, and when it was ended before it knew', () => {
+    const impossible = { ...far(), targets: [{ ...STEEPER, want: { kind: 'value' as const, value: 60 } }] };
+    const found = findPlans(impossible);
+    expect(found).toMatchObject({ wider: null, beyond: { isWhole: true } });
+    expect(found.ok && found.beyond.tried).toBeGreaterThan(0);
+    const ended = findPlans(impossible, () => false);
+    expect(ended).toMatchObject({ wider: null });
   });
 });
 
@@ -220,7 +330,19 @@ describe('nothing to search, with the reason', () => {
       { choices: [{ adjuster: 'pivotUp', available: true }] },
       { reason: 'notOnThisBike' },
     ],
-    ['a tyre', { choices: [{ adjuster: 'rearTyre', available: true }] }, { reason: 'noNumber' }],
+    [
+      'no tyre beside the fitted one',
+      {
+        setup: { ...SPRUNG_ROAD.setup, rearTyre: { diameter: 640 } },
+        choices: [{ adjuster: 'rearTyre', available: true }],
+      },
+      { reason: 'noOtherTyre' },
+    ],
+    [
+      'a tyre that cannot be read',
+      { choices: [{ adjuster: 'rearTyre', available: true, tyres: [{ code: '19/55' }] }] },
+      { reason: 'tyreImpossible' },
+    ],
     [
       'an axle that its chain places',
       {

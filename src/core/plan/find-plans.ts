@@ -4,28 +4,37 @@ import { combinations } from './combinations.ts';
 import { choosePlans, compareRanked, rank, type Candidate, type Ranked } from './choose-plans.ts';
 import { judgeFor, type Miss } from './judge.ts';
 import { planTo } from './plan-steps.ts';
+import { searchBeyond, type BeyondSearch } from './search-beyond.ts';
 import type { Plan, PlansFound, Relaxation } from './plan.ts';
 import { prepare } from './prepare.ts';
 import type { Prepared } from './prepared.ts';
 import type { NoProblem, Problem } from './problem.ts';
 import type { PlanWarning } from './raised-warnings.ts';
 
-/** A search that stands somewhere between its first combination and its last. */
+/**
+ * A search that stands somewhere between its first combination and its last. Where none of them is a plan, it goes on
+ * outside the ranges.
+ */
 export interface PlanSearch {
   readonly ok: true;
   readonly total: number;
+  /** Of the combinations within the ranges. */
   readonly tried: () => number;
+  /** How many outside the ranges; zero before all within were tried. */
+  readonly triedBeyond: () => number;
+  readonly isDone: () => boolean;
   /** Tries so many more combinations. */
   readonly advance: (count: number) => void;
   /** The best plan so far; null before the first. */
   readonly best: () => Plan | null;
-  /** What was found so far; all there is once `tried` is `total`. */
+  /** What was found so far; all there is once it is done. */
   readonly found: () => PlansFound;
 }
 
 /** How far a search has come. */
 export interface Progress {
   readonly tried: number;
+  readonly triedBeyond: number;
   readonly total: number;
   readonly best: () => Plan | null;
 }
@@ -37,7 +46,8 @@ const SLICE = 1000;
  * Setups of whole workshop steps that meet every target, each reading in its own ride state, and raise no warning that
  * the bike does not have as set: every combination of the adjusters' values is tried. Plans are ranked by how far the
  * readings are from what they should be, in changes that a rider notices, plus an hour's work as one such change.
- * Where there are none: what stopped how many combinations, and the smallest change of one target that gives a plan.
+ * Where there are none: what stopped how many combinations, the smallest change of one target that gives a plan, and
+ * the range that gives one when it is let out by the fewest steps.
  * `report` hears of progress and ends the search by false; what was found until then is kept.
  * No answer, with the reason, where targets or adjusters make no sense or there are more than 10⁶ combinations.
  */
@@ -47,10 +57,10 @@ export function findPlans(
 ): PlansFound | NoProblem {
   const search = planSearch(problem);
   if (!search.ok) return search;
-  const { advance, tried, total, best, found } = search;
-  while (tried() < total) {
+  const { advance, tried, triedBeyond, isDone, total, best, found } = search;
+  while (!isDone()) {
     advance(SLICE);
-    if (!report({ tried: tried(), total, best })) break;
+    if (!report({ tried: tried(), triedBeyond: triedBeyond(), total, best })) break;
   }
   return found();
 }
@@ -73,6 +83,7 @@ function searchFor(prepared: Prepared): PlanSearch {
   let tried = 0;
   let nearest: RankedMiss | null = null;
   let best: Ranked | null = null;
+  let beyond: BeyondSearch | null = null;
 
   const tryOne = (combination: number): void => {
     // Once there is a plan, no relaxation is needed.
@@ -106,9 +117,15 @@ function searchFor(prepared: Prepared): PlanSearch {
     ok: true,
     total,
     tried: () => tried,
+    triedBeyond: () => beyond?.tried() ?? 0,
+    isDone: () => tried === total && (best !== null || (beyond?.isDone() ?? false)),
     advance: (count) => {
       const end = Math.min(total, tried + count);
+      const left = count - (end - tried);
       for (; tried < end; tried++) tryOne(tried);
+      if (tried < total || best !== null) return;
+      beyond ??= searchBeyond(prepared, judge);
+      beyond.advance(left);
     },
     best: () => (best === null ? null : planOf(best.candidate)),
     found: () => ({
@@ -118,6 +135,8 @@ function searchFor(prepared: Prepared): PlanSearch {
       total,
       stops: { noStand, whyNoStand, targets: stoppedBy, warnings },
       relaxation: relaxation(),
+      wider: beyond?.found() ?? null,
+      beyond: { tried: beyond?.tried() ?? 0, isWhole: beyond?.isWhole() ?? false },
     }),
   };
 }

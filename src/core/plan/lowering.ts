@@ -84,6 +84,11 @@ export function waysToLower(bike: Bike, setup: Setup, drop: number): Lowering[] 
   });
 }
 
+/** Where the adjusters of a way stand once they are turned. */
+export function turnedTo({ turned }: Pick<Lowering, 'turned'>): Partial<Setup> {
+  return Object.fromEntries(turned.map(({ adjuster, to }) => [adjuster, to]));
+}
+
 type Read = (at: Pick<Cost, 'reading' | 'state'>, asked: Setup) => number | null;
 
 /** Reads a bike as set in a ride state; what was read once is known. */

@@ -6,6 +6,7 @@ import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { machine } from '../standing/machine.ts';
 import type { Plan, PlanStep, Turn } from './plan.ts';
 import type { Prepared } from './prepared.ts';
+import type { Setting } from './problem.ts';
 
 /**
  * The plan that leads to `setup`: rear first, front last, height after what moves it. Where a bike would not stand
@@ -13,8 +14,8 @@ import type { Prepared } from './prepared.ts';
  */
 export function planTo(prepared: Prepared, setup: Setup, off: number): Plan {
   const turns = prepared.adjusters.flatMap(({ key, start, minutes }): Turn[] => {
-    // Every value of the search is a number.
-    const to = setup[key] as number;
+    // Every value of the search is a number or a tyre.
+    const to = setup[key] as Setting;
     return to === start ? [] : [{ adjuster: key, from: start, to, minutes }];
   });
   const steps: PlanStep[] = [];

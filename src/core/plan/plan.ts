@@ -1,13 +1,13 @@
 /** What a search for a setup finds: plans with their steps, or why there are none. */
 import type { Setup } from '../adjusters/setup.ts';
 import type { NoStand } from '../riding/no-stand.ts';
-import type { PlanAdjusterKey } from './problem.ts';
+import type { PlanAdjusterKey, Setting } from './problem.ts';
 import type { PlanWarning } from './raised-warnings.ts';
 
 export interface Turn {
   readonly adjuster: PlanAdjusterKey;
-  readonly from: number;
-  readonly to: number;
+  readonly from: Setting;
+  readonly to: Setting;
   readonly minutes: number;
 }
 
@@ -38,6 +38,16 @@ export interface Relaxation {
   readonly plan: Plan;
 }
 
+/** One range let out to a value that gives a plan, with every target met. */
+export interface WiderRange {
+  readonly adjuster: PlanAdjusterKey;
+  /** Beyond the range that was asked for by `by` and by `steps` steps; metric unit. */
+  readonly to: number;
+  readonly by: number;
+  readonly steps: number;
+  readonly plan: Plan;
+}
+
 /** How many combinations each check stopped, by the first that did. */
 export interface Stops {
   readonly noStand: number;
@@ -57,4 +67,8 @@ export interface PlansFound {
   readonly stops: Stops;
   /** Of no more than one target, the smallest; null where plans exist, or no single one is enough. */
   readonly relaxation: Relaxation | null;
+  /** Of no more than one range, the one let out by the fewest steps; null where plans exist, or none was found. */
+  readonly wider: WiderRange | null;
+  /** How many combinations beyond the ranges were tried, and whether the search for `wider` came to its end. */
+  readonly beyond: { readonly tried: number; readonly isWhole: boolean };
 }

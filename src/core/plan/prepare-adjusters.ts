@@ -1,8 +1,16 @@
-/** Adjusters checked and worked out as lists of values on their own steps. */
-import { adjusterOf, type Adjuster, type NumberAdjuster } from '../adjusters/all-adjusters.ts';
+/** Adjusters checked and worked out as lists of values on their own steps; tyres as a list of sizes. */
+import {
+  adjusterOf,
+  type Adjuster,
+  type NumberAdjuster,
+  type TyreAdjuster,
+} from '../adjusters/all-adjusters.ts';
 import { doesApply } from '../adjusters/does-apply.ts';
+import { sameTyre } from '../adjusters/changed-adjusters.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
+import { byDiameter, tyresForRim } from '../parts/common-tyres.ts';
+import { tyreDiameter, type Tyre } from '../parts/tyre.ts';
 import { linkRuleOf } from '../standing/chain-of.ts';
 import { adjusterRange, type AdjusterRange } from '../standing/adjuster-range.ts';
 import { compareTurns } from '../adjusters/working-order.ts';
@@ -12,6 +20,9 @@ import { usualMinutes } from './usual-minutes.ts';
 
 /** Decimals kept of a value, as of every adjuster's. */
 const DECIMALS = 6;
+
+/** So far a count of steps may be off by rounding. */
+const ROUNDING = 1e-9;
 
 /** More values of one adjuster than this are only counted: the search refuses them anyway. */
 const MOST_LISTED = 1_000_001;
@@ -34,12 +45,15 @@ export function prepareAdjusters({ bike, setup, choices }: Problem): readonly Pr
   return prepared.sort((a, b) => compareTurns(a.key, b.key));
 }
 
-/** What of an adjuster may be searched on a bike as set: its range and step; or why it may not. */
+/** Adjusters that go by steps, all but the tyres. */
+export type SteppedKey = Exclude<PlanAdjusterKey, TyreAdjuster['key']>;
+
+/** What of an adjuster that goes by steps may be searched on a bike as set: its range and step; or why it may not. */
 export function searchable(
   adjuster: Adjuster,
   bike: Bike,
   setup: Setup,
-): (AdjusterRange & { readonly key: PlanAdjusterKey; readonly start: number }) | NoProblem {
+): (AdjusterRange & { readonly key: SteppedKey; readonly start: number }) | NoProblem {
   const { key, kind } = adjuster;
   if (kind !== 'part') return noProblem('notAPart', { adjuster: key });
   if (!doesApply(adjuster, bike, setup)) return noProblem('notOnThisBike', { adjuster: key });
@@ -59,7 +73,8 @@ const isPlaced = ({ placedBy }: NumberAdjuster, setup: Setup): boolean =>
 
 function prepareAdjuster(choice: Choice, bike: Bike, setup: Setup): PreparedAdjuster | NoProblem {
   const { adjuster: key } = choice;
-  const adjuster = adjusterOf(key);
+  const adjuster: Adjuster = adjusterOf(key);
+  if (adjuster.holds === 'tyre') return prepareTyres(choice, adjuster, setup);
   const own = searchable(adjuster, bike, setup);
   if ('ok' in own) return own;
   const { least = own.least, most = own.most, step = own.step } = choice;
@@ -74,19 +89,67 @@ function prepareAdjuster(choice: Choice, bike: Bike, setup: Setup): PreparedAdju
   // A chain has no range of its own: only the slot ends it, and the search finds that out.
   if (adjuster.holds !== 'wholeNumberOrNone' && (least < own.least || most > own.most))
     return noProblem('rangeTooWide', { adjuster: key, least: own.least, most: own.most });
-  const values = valuesBetween(own.start, least, most, step);
-  return values.length === 0
-    ? noProblem('noStepInRange', { adjuster: key, least, most })
-    : { key: own.key, values, start: own.start, step, minutes };
+  // Where it stands is one of the values to the last digit, or leaving it alone would be a turn.
+  const at = (n: number): number => (n === 0 ? own.start : Number((own.start + n * step).toFixed(DECIMALS)));
+  const steps = stepsBetween(at, (least - own.start) / step, least, most);
+  if (steps.length === 0) return noProblem('noStepInRange', { adjuster: key, least, most });
+  const [first, last] = [steps[0], steps[steps.length - 1]];
+  const reach = (end: number): number => Math.floor(Math.abs(end - own.start) / step + ROUNDING);
+  return {
+    key: own.key,
+    values: steps.map(at),
+    steps,
+    start: own.start,
+    minutes,
+    ends: { least, most },
+    beyond: (count) =>
+      [at(first - count), at(last + count)].filter(
+        (value) => (value < least || value > most) && value >= own.least && value <= own.most,
+      ),
+    mostBeyond: Math.max(0, first + reach(own.least), reach(own.most) - last),
+  };
 }
 
-/** Whole steps counted from `start`, as a mechanic counts turns. */
-function valuesBetween(start: number, least: number, most: number, step: number): readonly number[] {
-  // Where it stands is one of the values to the last digit, or leaving it alone would be a turn.
-  const at = (n: number): number => (n === 0 ? start : Number((start + n * step).toFixed(DECIMALS)));
-  const values: number[] = [];
-  const first = Math.ceil((least - start) / step - 1e-9);
-  for (let n = first; at(n) <= most && values.length < MOST_LISTED; n += 1)
-    if (at(n) >= least) values.push(at(n));
-  return values;
+/** The fitted tyre and those that may go on instead, by rising diameter: from one to the next is a step. */
+function prepareTyres(
+  { minutes, tyres }: Choice,
+  adjuster: TyreAdjuster,
+  setup: Setup,
+): PreparedAdjuster | NoProblem {
+  const { key } = adjuster;
+  const start = setup[key];
+  const others = (tyres ?? tyresForRim(key, start)).reduce<readonly Tyre[]>(
+    (kept, tyre) => ([start, ...kept].some((each) => sameTyre(each, tyre)) ? kept : [...kept, tyre]),
+    [],
+  );
+  if (others.length === 0) return noProblem('noOtherTyre', { adjuster: key });
+  if (others.some((tyre) => !tyreDiameter(tyre).ok)) return noProblem('tyreImpossible', { adjuster: key });
+  const work = minutes ?? usualMinutes(adjuster);
+  if (!Number.isFinite(work)) return noProblem('inputNotANumber', { adjuster: key });
+  if (work < 0) return noProblem('minutesNegative', { adjuster: key, found: work });
+  const values = byDiameter([start, ...others]);
+  const fitted = values.indexOf(start);
+  return {
+    key,
+    values,
+    steps: values.map((_, place) => place - fitted),
+    start,
+    minutes: work,
+    ends: null,
+    beyond: () => [],
+    mostBeyond: 0,
+  };
+}
+
+/** Whole steps from where an adjuster stands whose values lie in a range, counted as a mechanic counts turns. */
+function stepsBetween(
+  at: (steps: number) => number,
+  from: number,
+  least: number,
+  most: number,
+): readonly number[] {
+  const steps: number[] = [];
+  for (let n = Math.ceil(from - ROUNDING); at(n) <= most && steps.length < MOST_LISTED; n += 1)
+    if (at(n) >= least) steps.push(n);
+  return steps;
 }

@@ -1,7 +1,6 @@
 /** Targets checked and worked out as intervals. */
 import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
-import type { Absent } from '../readings/absent.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import { standBike } from '../riding/stand-bike.ts';
@@ -47,17 +46,24 @@ function prepareTarget(target: Target, place: number, bike: Bike, setup: Setup):
       ? noProblem('windowReversed', { target: place, found: least, limit: most })
       : { ...of, least, most, aim: null };
   }
+  const ownNow = (): number | NoProblem => {
+    const present = standBike(bike, setup, state);
+    if (!present.ok) return noProblem('nothingToKeep', { target: place, noStand: present });
+    const value = metricReading(reading, present);
+    return typeof value === 'number' ? value : noProblem('nothingToKeep', { target: place, absent: value });
+  };
+  if (want.kind !== 'value' && want.kind !== 'keep') {
+    const edge = want.value ?? ownNow();
+    if (typeof edge !== 'number') return edge;
+    if (!Number.isFinite(edge)) return noProblem('inputNotANumber', { target: place });
+    const ends = want.kind === 'atLeast' ? { least: edge, most: Infinity } : { least: -Infinity, most: edge };
+    return { ...of, ...ends, aim: null };
+  }
   const { tolerance = USUAL_TOLERANCE * noticed } = want;
   if (!Number.isFinite(tolerance)) return noProblem('inputNotANumber', { target: place });
   if (tolerance < 0) return noProblem('toleranceNegative', { target: place, found: tolerance });
-  let aim: number | Absent;
-  if (want.kind === 'value') aim = want.value;
-  else {
-    const present = standBike(bike, setup, state);
-    if (!present.ok) return noProblem('nothingToKeep', { target: place, noStand: present });
-    aim = metricReading(reading, present);
-  }
-  if (typeof aim !== 'number') return noProblem('nothingToKeep', { target: place, absent: aim });
+  const aim = want.kind === 'value' ? want.value : ownNow();
+  if (typeof aim !== 'number') return aim;
   if (!Number.isFinite(aim)) return noProblem('inputNotANumber', { target: place });
   return { ...of, least: aim - tolerance, most: aim + tolerance, aim };
 }

@@ -1,5 +1,4 @@
 /** A problem checked and worked out, or why there is nothing to search. */
-import type { NumberAdjusterKey } from '../adjusters/setup.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { prepareAdjusters } from './prepare-adjusters.ts';
@@ -41,10 +40,7 @@ function adjusterToHold(prepared: Prepared): PreparedAdjuster['key'] {
 }
 
 /** How far the targets move from end to end of an adjuster's range, in changes that a rider notices, by weight. */
-function targetReach(
-  { bike, setup, targets }: Prepared,
-  { key, values }: { key: NumberAdjusterKey | 'chainLinks'; values: readonly number[] },
-): number {
+function targetReach({ bike, setup, targets }: Prepared, { key, values }: PreparedAdjuster): number {
   return targets.reduce((sum, { reading, state, perUnit }) => {
     const [first, last] = [values[0], values[values.length - 1]].map((value) => {
       const on = standBike(bike, { ...setup, [key]: value }, state);

@@ -1,19 +1,23 @@
 /** What is asked of a search for a setup: targets in ride states, and adjusters with their ranges. */
 import type { AdjusterKey, NumberAdjusterKey, Setup } from '../adjusters/setup.ts';
+import type { TyreAdjuster } from '../adjusters/all-adjusters.ts';
 import type { Refusal } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
+import type { Tyre } from '../parts/tyre.ts';
 import type { Absent } from '../readings/absent.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 
 /**
- * What a reading should be, in its metric unit: a value or the start's own, each ± a tolerance, or anything within a
- * window. A tolerance that is left out is half the change that a rider notices.
+ * What a reading should be, in its metric unit: a value or the start's own, each ± a tolerance; anything within a
+ * window; or no less or no more than a value, which is the start's own where it is left out. A tolerance that is left
+ * out is half the change that a rider notices.
  */
 export type Wanted =
   | { readonly kind: 'value'; readonly value: number; readonly tolerance?: number }
   | { readonly kind: 'keep'; readonly tolerance?: number }
-  | { readonly kind: 'window'; readonly least: number; readonly most: number };
+  | { readonly kind: 'window'; readonly least: number; readonly most: number }
+  | { readonly kind: 'atLeast' | 'atMost'; readonly value?: number };
 
 /** A reading in one ride state, by their keys. */
 export interface Target {
@@ -24,7 +28,11 @@ export interface Target {
   readonly weight?: number;
 }
 
-export type PlanAdjusterKey = NumberAdjusterKey | 'chainLinks';
+export type TyreKey = TyreAdjuster['key'];
+export type PlanAdjusterKey = NumberAdjusterKey | 'chainLinks' | TyreKey;
+
+/** Where a searched adjuster stands: its metric number, or the tyre. */
+export type Setting = number | Tyre;
 
 /** An adjuster that may be turned. What is left out is its own on this bike: range, step, usual minutes of work. */
 export interface Choice {
@@ -34,6 +42,8 @@ export interface Choice {
   readonly most?: number;
   readonly step?: number;
   readonly minutes?: number;
+  /** Of a tyre, those that may be fitted instead of the present one. */
+  readonly tyres?: readonly Tyre[];
 }
 
 /** The bike, how it is set before anything is turned, the targets, and what may be turned. */
@@ -64,6 +74,8 @@ export type ProblemReason =
   | 'stepNotWhole'
   | 'minutesNegative'
   | 'noStepInRange'
+  | 'noOtherTyre'
+  | 'tyreImpossible'
   | 'tooMany'
   | 'inputNotANumber';
 

@@ -35,15 +35,24 @@ describe('one step of every adjuster', () => {
 
   it('is tried up and down for every number that a mechanic sets on this bike, within its range', () => {
     const steps = whatMovesWhat(bike, { ...setup, shockMountShim: 0, forkTubes: 40 }, 'toppedOut');
-    const set = ADJUSTERS.filter(
-      (each) => each.kind === 'part' && each.holds !== 'tyre' && each.holds !== 'wholeNumberOrNone',
-    ).filter((each) => doesApply(each, bike, setup));
+    const set = ADJUSTERS.filter((each) => each.kind === 'part' && each.holds !== 'wholeNumberOrNone').filter(
+      (each) => doesApply(each, bike, setup),
+    );
     expect(new Set(steps.map(({ adjuster }) => adjuster))).toEqual(new Set(set.map(({ key }) => key)));
     const stepsOf = (key: string) =>
-      steps.flatMap(({ adjuster, from, to }) => (adjuster === key ? [Math.sign(to - from)] : []));
+      steps.flatMap(({ adjuster, from, to }) =>
+        adjuster === key ? [Math.sign(Number(to) - Number(from))] : [],
+      );
     expect(stepsOf('shockLength')).toEqual([1, -1]);
     expect(stepsOf('shockMountShim')).toEqual([1]);
     expect(stepsOf('forkTubes')).toEqual([-1]);
+    const tyres = steps.flatMap(({ adjuster, from, to }) => (adjuster === 'rearTyre' ? [[from, to]] : []));
+    expect(tyres).toEqual([
+      [setup.rearTyre, { code: '180/60-17' }],
+      [setup.rearTyre, { code: '180/55-17' }],
+    ]);
+    const measured = whatMovesWhat(bike, { ...setup, rearTyre: { diameter: 630 } }, 'toppedOut');
+    expect(measured.some(({ adjuster }) => adjuster === 'rearTyre')).toBe(false);
   });
 
   it('is none where the bike does not stand', () => {

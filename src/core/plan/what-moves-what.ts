@@ -1,14 +1,16 @@
 /** What one step of every adjuster does to every reading: each step is really tried. */
-import { ADJUSTERS } from '../adjusters/all-adjusters.ts';
+import { ADJUSTERS, type Adjuster } from '../adjusters/all-adjusters.ts';
 import type { Setup } from '../adjusters/setup.ts';
+import { why, type Why } from '../effects/why.ts';
 import type { Bike } from '../parts/bike.ts';
+import { byDiameter, tyresForRim } from '../parts/common-tyres.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import { searchable } from './prepare-adjusters.ts';
-import type { PlanAdjusterKey } from './problem.ts';
+import type { PlanAdjusterKey, Setting } from './problem.ts';
 
 /** A reading before and after a step, in its metric unit. */
 export interface Moved {
@@ -17,11 +19,11 @@ export interface Moved {
   readonly after: number;
 }
 
-/** One step of an adjuster, up or down. */
+/** One step of an adjuster, up or down; of a tyre to the next size that its rim takes. */
 export interface StepTried {
   readonly adjuster: PlanAdjusterKey;
-  readonly from: number;
-  readonly to: number;
+  readonly from: Setting;
+  readonly to: Setting;
   /** The readings that have a number before and after, in their order. */
   readonly moved: readonly Moved[];
 }
@@ -44,21 +46,19 @@ const COMPARED: readonly string[] = [
 const DECIMALS = 6;
 
 /**
- * Every adjuster of the bike that goes by steps, one step up and one down from where it stands, within its range: all
- * readings in the ride state before and after, the same to the last digit as when a hand turns it. A step with which
- * the bike does not stand is left out; empty where the bike does not stand as it is set.
+ * Every adjuster of the bike, one step up and one down from where it stands, within its range, a tyre to the next larger
+ * and smaller common size: all readings in the ride state before and after, the same to the last digit as when a hand
+ * turns it. A step with which the bike does not stand is left out; empty where the bike does not stand as it is set.
  */
 export function whatMovesWhat(bike: Bike, setup: Setup, state: RideStateKey): StepTried[] {
   const before = standBike(bike, setup, state);
   if (!before.ok) return [];
   const was = valuesOf(before);
   return ADJUSTERS.flatMap((adjuster): StepTried[] => {
-    const own = searchable(adjuster, bike, setup);
-    if ('ok' in own) return [];
-    const { key, start, least, most, step } = own;
-    return [start + step, start - step].flatMap((turned): StepTried[] => {
-      const to = Number(turned.toFixed(DECIMALS));
-      if (to < least || to > most) return [];
+    const own = stepsOf(adjuster, bike, setup);
+    if (own === null) return [];
+    const { key, from, steps } = own;
+    return steps.flatMap((to): StepTried[] => {
       const after = standBike(bike, { ...setup, [key]: to }, state);
       if (!after.ok) return [];
       const is = valuesOf(after);
@@ -66,9 +66,47 @@ export function whatMovesWhat(bike: Bike, setup: Setup, state: RideStateKey): St
         const [b, a] = [was[i], is[i]];
         return b === null || a === null ? [] : [{ reading, before: b, after: a }];
       });
-      return [{ adjuster: key, from: start, to, moved }];
+      return [{ adjuster: key, from, to, moved }];
     });
   });
+}
+
+/** Where an adjuster stands and one step up and down from there; null where it does not go by steps on this bike. */
+function stepsOf(
+  adjuster: Adjuster,
+  bike: Bike,
+  setup: Setup,
+): { readonly key: PlanAdjusterKey; readonly from: Setting; readonly steps: readonly Setting[] } | null {
+  if (adjuster.holds === 'tyre') {
+    const { key } = adjuster;
+    const fitted = setup[key];
+    const sizes = byDiameter([fitted, ...tyresForRim(key, fitted)]);
+    const at = sizes.indexOf(fitted);
+    return {
+      key,
+      from: fitted,
+      steps: [...sizes.slice(at + 1, at + 2), ...sizes.slice(Math.max(0, at - 1), at)],
+    };
+  }
+  const own = searchable(adjuster, bike, setup);
+  if ('ok' in own) return null;
+  const { key, start, least, most, step } = own;
+  const steps = [start + step, start - step]
+    .map((turned) => Number(turned.toFixed(DECIMALS)))
+    .filter((to) => to >= least && to <= most);
+  return { key, from: start, steps };
+}
+
+/** What a step does to the bike in a ride state, cause by cause; null where it does not stand before or after. */
+export function whyStep(
+  bike: Bike,
+  setup: Setup,
+  state: RideStateKey,
+  { adjuster, to }: Pick<StepTried, 'adjuster' | 'to'>,
+): Why | null {
+  const before = standBike(bike, setup, state);
+  const after = standBike(bike, { ...setup, [adjuster]: to }, state);
+  return before.ok && after.ok ? why(before, after) : null;
 }
 
 function valuesOf(on: StandingBike): (number | null)[] {

@@ -1,4 +1,5 @@
 /** The setup sheets of the bike on the page: logged, corrected, opened again, taken as baseline. */
+import type { Setup } from '../../core/adjusters/setup.ts';
 import { readingsByState } from '../../core/effects/readings-by-state.ts';
 import { succeed } from '../../core/numeric/result.ts';
 import { setNamedBaseline, takeAsSet } from '../../document/edits.ts';
@@ -8,7 +9,8 @@ import { NOTES, type Notes } from '../../document/sheet-notes.ts';
 import { correctDay, correctNote, newSheet, type Sheet, type SheetDraft } from '../../document/sheet.ts';
 import type { StoredSheet } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
-import { sheetName } from '../../words/sheet-words.ts';
+import { differencesInLine, settingDifferences } from '../../words/setup-difference.ts';
+import { sheetName, today } from '../../words/sheet-words.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
@@ -97,6 +99,73 @@ export class Sheets {
     this.#fill({ bike: this.#bikeId, day, notes, further: [] });
   }
 
+  /** What was turned since the last sheet, or since the baseline before the first one, in a line. */
+  #changed(): string {
+    const { setup, baseline, bike } = this.#bench.session.history.present;
+    const before = this.kept.at(-1)?.sheet.setup ?? baseline.setup;
+    const { style } = this.#bench.preferences;
+    return differencesInLine(settingDifferences(before, setup, bike.drive.kind, style));
+  }
+
+  /** Begins today's sheet with what was turned, and with place and weather where the last one is of today. */
+  beginToday(): void {
+    const last = this.kept.at(-1)?.sheet;
+    const day = today(new Date(this.#now()));
+    const { place = '', weather = '' } = last?.notes ?? {};
+    this.begin(day, { changed: this.#changed(), ...(last?.day === day ? { place, weather } : {}) });
+  }
+
+  /**
+   * Puts lines on the sheet being filled in, or on a new one of today, below what stands there: what was turned by then
+   * comes with them. True once they are there.
+   */
+  async note(keeping: Keeping, lines: Notes): Promise<boolean> {
+    const bikeId = await keeping.keepNow();
+    if (bikeId === null) return this.#refuse(this.#notStored());
+    await this.show(keeping, bikeId);
+    if (this.draft === null) this.beginToday();
+    const notes: Record<string, string> = { ...this.draft?.notes };
+    for (const [key, text] of Object.entries({ changed: this.#changed(), ...lines })) {
+      const had = notes[key] ?? '';
+      if (text.trim() !== '' && !had.includes(text)) notes[key] = had === '' ? text : `${had}\n${text}`;
+    }
+    this.fill({ notes });
+    return true;
+  }
+
+  /** Logs one sheet of today for each of these states of the bike on the page; true when all are stored. */
+  async logEach(
+    keeping: Keeping,
+    states: readonly { readonly setup: Setup; readonly notes: Notes }[],
+  ): Promise<boolean> {
+    const bikeId = await keeping.keepNow();
+    if (bikeId === null) return this.#refuse(this.#notStored());
+    await this.show(keeping, bikeId);
+    const { bike } = this.#bench.session.history.present;
+    const madeAt = this.#now();
+    const day = today(new Date(madeAt));
+    for (const [place, { setup, notes }] of states.entries()) {
+      const readings = readingsByState(bike, setup);
+      // A moment apart, so that they stay in this order.
+      const sheet = newSheet({ day, madeAt: madeAt + place, bike, setup, notes, further: [], readings });
+      if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
+      this.#countSheet();
+    }
+    return true;
+  }
+
+  #countSheet(): void {
+    const { preferences } = this.#bench;
+    preferences.change({ sheetsSinceCopy: preferences.data.sheetsSinceCopy + 1 });
+  }
+
+  #notStored(): string {
+    return (
+      this.#bench.session.history.locked?.sentence ??
+      'The bike could not be stored, and so neither could its sheet.'
+    );
+  }
+
   /** Fills in what was typed; it outlives the page. */
   fill(changes: Partial<Omit<SheetDraft, 'bike'>>): void {
     if (this.draft !== null) this.#fill({ ...this.draft, ...changes });
@@ -119,16 +188,12 @@ export class Sheets {
     if (!isDay(day)) return this.#refuse('The day must be a day of the calendar, such as 2026-11-26.');
     const { bike, setup } = this.#bench.session.history.present;
     const bikeId = await this.#keeping.keepNow();
-    if (bikeId === null)
-      return this.#refuse(
-        this.#bench.session.history.locked?.sentence ??
-          'The bike could not be stored, and so neither could its sheet.',
-      );
+    if (bikeId === null) return this.#refuse(this.#notStored());
     const readings = readingsByState(bike, setup);
     const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings });
     if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
-    const { preferences } = this.#bench;
-    preferences.change({ sheetDraft: null, sheetsSinceCopy: preferences.data.sheetsSinceCopy + 1 });
+    this.#fill(null);
+    this.#countSheet();
     return true;
   }
 

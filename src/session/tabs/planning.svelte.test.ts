@@ -1,19 +1,18 @@
 /** Tests of finding a setup: the targets, the adjusters in the van, the search, and a plan that is tried. */
 import { describe, expect, it, vi } from 'vitest';
-import { readIn } from '../../../tests/support/read-in.ts';
 import { DEMO_BIKES } from '../../document/demos/demo-bikes.ts';
 import { setAdjuster, setBaseline } from '../../document/edits.ts';
+import { COMPLAINTS } from '../../core/plan/all-complaints.ts';
+import { QUANTITIES } from '../../core/units/all-quantities.ts';
 import { beginHistory } from '../../document/history.ts';
 import { BikeSession } from '../bike-session.svelte.ts';
 import { Planning } from './planning.svelte.ts';
-import { Standing } from '../standing.svelte.ts';
 
 const [first] = DEMO_BIKES;
 
 function started() {
   const session = new BikeSession(first);
-  const standing = new Standing(session, readIn('riderUp'));
-  return { session, planning: new Planning({ session, standing }) };
+  return { session, planning: new Planning({ session }) };
 }
 
 async function searched(planning: Planning): Promise<void> {
@@ -90,6 +89,56 @@ describe('what is asked', () => {
     });
   });
 
+  it('takes a complaint as a target that goes the way which helps, beside the trail', () => {
+    const { planning } = started();
+    const complaint = COMPLAINTS.find(({ key }) => key === 'frontLight');
+    if (complaint === undefined) throw new Error('no such complaint');
+    planning.aimAgainst(complaint);
+    planning.aimAgainst(complaint);
+    expect(planning.targets.map(({ reading, state, want }) => [reading, state, want.kind])).toEqual([
+      ['frontWheelLoad', 'accelerating', 'atLeast'],
+      ['trail', 'riderUp', 'keep'],
+    ]);
+    const [load] = planning.targets;
+    expect(load.want).toMatchObject({
+      value: expect.closeTo(Number(planning.present(load)) + QUANTITIES.force.noticed, 0) as number,
+    });
+  });
+
+  it('goes from one way to say it to another with its number, and stops at now without one', () => {
+    const { planning } = started();
+    const [arm] = planning.targets;
+    planning.want(arm.id, { kind: 'value', value: 11 });
+    planning.changeKind(arm.id, 'atLeast');
+    expect(planning.targets[0].want).toEqual({ kind: 'atLeast', value: 11 });
+    planning.want(arm.id, { kind: 'atMost' });
+    planning.aimAt(arm.id, 'rake', 'riderUp');
+    expect(planning.targets[0]).toMatchObject({ reading: 'rake', want: { kind: 'atMost' } });
+    planning.changeKind(arm.id, 'atMost');
+    expect(planning.targets[0].want).toMatchObject({ kind: 'atMost', value: expect.any(Number) as number });
+  });
+
+  it('takes tyres by their sizes: those that the rim takes, until a person names others', async () => {
+    const { planning } = started();
+    expect(planning.tyres.map(({ key, available }) => [key, available])).toEqual([
+      ['frontTyre', false],
+      ['rearTyre', false],
+    ]);
+    for (const key of ['shockLength', 'forkTubes'] as const) planning.choose(key, { available: false });
+    planning.choose('rearTyre', { available: true });
+    const rear = planning.tyres[1];
+    expect(rear.tyres).toContainEqual({ code: '190/55-17' });
+    expect(planning.ready).toEqual(expect.objectContaining({ ok: true, total: rear.tyres.length + 1 }));
+    planning.choose('rearTyre', { tyres: [{ code: '160/60-17' }] });
+    planning.want(planning.targets[0].id, { kind: 'atMost' });
+    planning.removeTarget(planning.targets[1].id);
+    await searched(planning);
+    const found = planning.answer?.found;
+    expect(found?.ok && found.tried).toBe(2);
+    planning.choose('rearTyre', { tyres: [] });
+    expect(planning.ready).toMatchObject({ ok: false, reason: 'noOtherTyre' });
+  });
+
   it('is refused with its reason, and then nothing is searched', () => {
     const { planning } = started();
     planning.choose('shockLength', { available: false });
@@ -137,13 +186,5 @@ describe('what is found', () => {
     await vi.waitFor(() => expect(planning.answer).not.toBe(null));
     const found = planning.answer?.found;
     expect(found?.ok && found.tried < found.total).toBe(true);
-  });
-
-  it('a step of What moves what turns its adjuster alone', () => {
-    const { session, planning } = started();
-    planning.wished = 'trail';
-    const [step] = planning.steps;
-    planning.tryStep(step, 'Step');
-    expect(session.document.setup).toEqual({ ...first.setup, [step.adjuster]: step.to });
   });
 });

@@ -1,17 +1,14 @@
 /** Finding a setup: the targets, the adjusters in the van, the search in its thread, and the plans it finds. */
 import { ADJUSTERS } from '../../core/adjusters/all-adjusters.ts';
 import type { AdjusterKey, Setup } from '../../core/adjusters/setup.ts';
-import { COMPLAINTS } from '../../core/plan/all-complaints.ts';
-import type { Complaint } from '../../core/plan/complaint.ts';
-import { firstSteps, type FirstStep } from '../../core/plan/first-steps.ts';
 import type { Plan, PlansFound } from '../../core/plan/plan.ts';
+import type { Complaint } from '../../core/plan/complaint.ts';
 import { prepare } from '../../core/plan/prepare.ts';
-import { searchable } from '../../core/plan/prepare-adjusters.ts';
-import type { Choice, NoProblem, PlanAdjusterKey, Problem, Target, Wanted } from '../../core/plan/problem.ts';
-import { waysToLower, type Lowering } from '../../core/plan/lowering.ts';
+import { searchable, type SteppedKey } from '../../core/plan/prepare-adjusters.ts';
+import type { Choice, NoProblem, Problem, Target, TyreKey, Wanted } from '../../core/plan/problem.ts';
 import { usualMinutes } from '../../core/plan/usual-minutes.ts';
-import { sortedByAim, whatMovesWhat, type StepTried } from '../../core/plan/what-moves-what.ts';
-import { raiseEnds, type EndsRaised } from '../../core/plan/two-ends.ts';
+import { tyresForRim } from '../../core/parts/common-tyres.ts';
+import type { Tyre } from '../../core/parts/tyre.ts';
 import { READINGS } from '../../core/readings/all-readings.ts';
 import { metricReading } from '../../core/readings/metric-reading.ts';
 import type { RideStateKey } from '../../core/riding/states/all-ride-states.ts';
@@ -22,7 +19,6 @@ import type { BikeDocument, BikeWithSetup } from '../../document/document.ts';
 import type { FromPlanner, PlanProgress } from '../../workers/plan-messages.ts';
 import { startPlanning } from '../../workers/start-planning.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
-import type { Standing } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 /** A target in the list, with what tells it from the others. */
@@ -33,7 +29,7 @@ export interface ListedTarget extends Target {
 
 /** An adjuster in the list, with its range as it is asked and as the bike has it. */
 export interface ListedChoice {
-  readonly key: PlanAdjusterKey;
+  readonly key: SteppedKey;
   readonly available: boolean;
   readonly start: number;
   readonly least: number;
@@ -41,6 +37,15 @@ export interface ListedChoice {
   readonly step: number;
   readonly minutes: number;
   readonly own: { readonly least: number; readonly most: number };
+}
+
+/** A tyre in the list, with the one on the wheel and those that may go on instead. */
+export interface ListedTyres {
+  readonly key: TyreKey;
+  readonly available: boolean;
+  readonly fitted: Tyre;
+  readonly tyres: readonly Tyre[];
+  readonly minutes: number;
 }
 
 /** What was found, and for what. */
@@ -55,17 +60,10 @@ const FIRST_AVAILABLE: readonly AdjusterKey[] = ['shockLength', 'forkTubes'];
 /** How many steps either way a range reaches at first. */
 const FIRST_REACH = 20;
 
-/** How far the ends are raised side by side, mm. */
-const ENDS_RISE = 5;
-
-/** How far down at first, mm. */
-const FIRST_SEAT_DOWN = 20;
-
 const SAG = ['frontTravel', 'rearTravel'] as const;
 
 export class Planning {
   readonly #session: BikeSession;
-  readonly #standing: Standing;
   #nextId = 0;
   #typed = $state.raw<readonly ListedTarget[] | null>(null);
   #asked = $state.raw<Readonly<Partial<Record<AdjusterKey, Partial<Choice>>>>>({});
@@ -75,10 +73,8 @@ export class Planning {
   /** What the running search was asked; null while none runs. */
   searched = $state.raw<Problem | null>(null);
   answer = $state.raw<Answer | null>(null);
-  /** The reading that the table of steps is about. */
-  wished = $state('trail');
-  /** The complaint by its key. */
-  said = $state(COMPLAINTS[0].key);
+  /** What the last search died of; null where it ended as it should. */
+  failure = $state.raw<string | null>(null);
 
   /** What hands hold does not count yet. */
   readonly document: BikeDocument = $derived.by(() => this.#session.history.present);
@@ -108,15 +104,41 @@ export class Planning {
     });
   });
 
+  readonly tyres: readonly ListedTyres[] = $derived.by(() => {
+    const { setup } = this.document;
+    return ADJUSTERS.flatMap((adjuster): ListedTyres[] => {
+      if (adjuster.holds !== 'tyre') return [];
+      const { key } = adjuster;
+      const { available = false, tyres, minutes } = this.#asked[key] ?? {};
+      return [
+        {
+          key,
+          available,
+          fitted: setup[key],
+          tyres: tyres ?? tyresForRim(key, setup[key]),
+          minutes: minutes ?? usualMinutes(adjuster),
+        },
+      ];
+    });
+  });
+
   readonly problem: Problem = $derived.by(() => {
     const { bike, setup } = this.document;
-    const choices = this.choices.map(({ key, available, least, most, minutes }): Choice => ({
-      adjuster: key,
-      available,
-      least,
-      most,
-      minutes,
-    }));
+    const choices: readonly Choice[] = [
+      ...this.choices.map(({ key, available, least, most, minutes }) => ({
+        adjuster: key,
+        available,
+        least,
+        most,
+        minutes,
+      })),
+      ...this.tyres.map(({ key, available, tyres, minutes }) => ({
+        adjuster: key,
+        available,
+        tyres,
+        minutes,
+      })),
+    ];
     const targets = this.targets.map(({ reading, state, want, weight }): Target => ({
       reading,
       state,
@@ -139,37 +161,8 @@ export class Planning {
     return askedOf(this.answer.problem) !== askedOf(this.problem);
   });
 
-  readonly state: RideStateKey = $derived.by(() => this.#standing.state);
-
-  /** One step of every adjuster in the ride state shown, sorted by what moves the wished reading and leaves the rest. */
-  readonly steps: readonly StepTried[] = $derived.by(() => {
-    const { bike, setup } = this.document;
-    return sortedByAim(whatMovesWhat(bike, setup, this.state), this.wished);
-  });
-
-  /** Either end raised, and both, in the ride state shown. */
-  readonly ends: readonly EndsRaised[] = $derived.by(() => {
-    const { bike, setup } = this.document;
-    return raiseEnds(bike, setup, this.state, ENDS_RISE);
-  });
-
-  /** What the rider says, and what a mechanic tries first for it on this bike. */
-  readonly complaint: Complaint = $derived.by(
-    () => COMPLAINTS.find(({ key }) => key === this.said) ?? COMPLAINTS[0],
-  );
-  readonly firstSteps: readonly FirstStep[] = $derived.by(() =>
-    firstSteps(this.document.bike, this.document.setup, this.complaint),
-  );
-
-  /** How far the seat is to come down, mm, and the ways to it. */
-  seatDown = $state(FIRST_SEAT_DOWN);
-  readonly waysToLower: readonly Lowering[] = $derived.by(() =>
-    waysToLower(this.document.bike, this.document.setup, this.seatDown),
-  );
-
-  constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
+  constructor({ session }: Pick<Workbench, 'session'>) {
     this.#session = session;
-    this.#standing = standing;
     this.#begin();
     session.listen({ opened: () => this.#begin() });
   }
@@ -181,6 +174,7 @@ export class Planning {
     this.progress = null;
     this.searched = null;
     this.answer = null;
+    this.failure = null;
     this.#typed = null;
     this.#asked = {};
     const arm = this.#target('swingarmAngle', 'toppedOut', this.#session.history.present);
@@ -207,6 +201,24 @@ export class Planning {
     this.#typed = [...this.targets, this.#target(reading, 'riderUp', of)];
   }
 
+  /**
+   * Makes targets of a complaint: the reading in which a remedy shows goes the way that helps, by a change that a rider
+   * notices, and the trail stays. What was typed is kept beside it.
+   */
+  aimAgainst({ reading, state, better }: Pick<Complaint, 'reading' | 'state' | 'better'>): void {
+    const { noticed } = QUANTITIES[quantityOf(reading)];
+    const now = readingOf(this.document, reading, state);
+    const fresh = this.#target(reading, state, null);
+    const value = asShown((now ?? 0) + (better === 'more' ? noticed : -noticed), reading);
+    const kind = better === 'more' ? 'atLeast' : 'atMost';
+    const others = this.targets.filter(
+      (each) =>
+        (this.#typed !== null || each.reading === 'trail') &&
+        !(each.reading === reading && each.state === state),
+    );
+    this.#typed = [{ ...fresh, want: { kind, value } }, ...others];
+  }
+
   /** Keeps the travel used at both ends with the rider on board. */
   keepSag(): void {
     const kept = SAG.map((reading) => ({
@@ -224,7 +236,9 @@ export class Planning {
   aimAt(id: number, reading: string, state: RideStateKey): void {
     this.#change(id, (target) => {
       const fresh = this.#target(reading, state, this.document);
-      const want = target.want.kind === 'keep' ? target.want : fresh.want;
+      const { want: had } = target;
+      const isAsNow = had.kind === 'keep' || (had.kind !== 'window' && had.value === undefined);
+      const want = isAsNow ? had : fresh.want;
       return { ...fresh, id, weight: target.weight, want };
     });
   }
@@ -242,14 +256,12 @@ export class Planning {
     this.#change(id, (target) => {
       const { want, reading } = target;
       const middle =
-        want.kind === 'value'
-          ? want.value
-          : want.kind === 'window'
-            ? (want.least + want.most) / 2
-            : asShown(this.present(target) ?? 0, reading);
+        want.kind === 'window'
+          ? (want.least + want.most) / 2
+          : (('value' in want ? want.value : undefined) ?? asShown(this.present(target) ?? 0, reading));
       const half = QUANTITIES[quantityOf(reading)].noticed / 2;
       if (kind === 'keep') return { ...target, want: { kind } };
-      if (kind === 'value') return { ...target, want: { kind, value: middle } };
+      if (kind !== 'window') return { ...target, want: { kind, value: middle } };
       const [least, most] = [asShown(middle - half, reading), asShown(middle + half, reading)];
       return { ...target, want: { kind, least, most } };
     });
@@ -277,8 +289,9 @@ export class Planning {
     if (this.progress !== null || !this.ready.ok) return;
     const { problem } = this;
     this.answer = null;
+    this.failure = null;
     this.searched = problem;
-    this.progress = { tried: 0, total: this.ready.total, best: null };
+    this.progress = { tried: 0, triedBeyond: 0, total: this.ready.total, best: null };
     this.#running = startPlanning(problem, (message) => this.#hear(problem, message));
   }
 
@@ -292,7 +305,8 @@ export class Planning {
     this.#running = null;
     this.progress = null;
     this.searched = null;
-    this.answer = { problem, found: message.found };
+    if (message.kind === 'failed') this.failure = message.message;
+    else this.answer = { problem, found: message.found };
   }
 
   /** Ends the search; what it found so far is the answer. */
@@ -303,21 +317,8 @@ export class Planning {
   /** Sets the adjusters as a plan has them, as one entry of the history. */
   tryPlan({ steps }: Plan, name: string): void {
     const turned = steps.flatMap(({ turns }) => turns.map(({ adjuster, to }) => [adjuster, to] as const));
-    this.#turn(Object.fromEntries(turned), name);
-  }
-
-  /** Turns one adjuster by its step. */
-  tryStep({ adjuster, to }: Pick<StepTried, 'adjuster' | 'to'>, name: string): void {
-    this.#turn({ [adjuster]: to }, name);
-  }
-
-  /** Turns what a way to lower the seat turns, as one undo. */
-  tryLowering({ turned }: Lowering, name: string): void {
-    this.#turn(Object.fromEntries(turned.map(({ adjuster, to }) => [adjuster, to])), name);
-  }
-
-  #turn(turned: Partial<Setup>, name: string): void {
-    this.#session.commit((from) => setAdjusters(from, turned), name);
+    const asked: Partial<Setup> = Object.fromEntries(turned);
+    this.#session.commit((from) => setAdjusters(from, asked), name);
   }
 }
 

@@ -1,7 +1,8 @@
 /** Tests of tyres in words. */
 import { describe, expect, it } from 'vitest';
 import { tyreDiameter } from '../../core/parts/tyre.ts';
-import { COMMON_SIZES, tyreRefusal, tyreWords, wayOf } from './tyre-text.ts';
+import { COMMON_SIZES } from '../../core/parts/common-tyres.ts';
+import { tyreRefusal, tyreWords, wayOf } from './tyre-text.ts';
 
 describe('tyres in words', () => {
   it('offer no size that the model would refuse, and none twice', () => {

@@ -9,40 +9,6 @@ export const TYRE_WAYS: readonly { readonly key: TyreWay; readonly label: string
   { key: 'circumference', label: 'Circumference' },
 ];
 
-/** Sizes in wide use on the road, on the track and off it, to pick from; any other may be typed. */
-export const COMMON_SIZES: Readonly<Record<'frontTyre' | 'rearTyre', readonly string[]>> = {
-  frontTyre: [
-    '110/70-17',
-    '120/60-17',
-    '120/70-17',
-    '130/60-17',
-    '100/90-18',
-    '120/70-18',
-    '100/90-19',
-    '110/80-19',
-    '110/90-19',
-    '120/70-19',
-    '80/100-21',
-    '90/90-21',
-  ],
-  rearTyre: [
-    '140/70-17',
-    '150/60-17',
-    '160/60-17',
-    '180/55-17',
-    '180/60-17',
-    '190/50-17',
-    '190/55-17',
-    '200/55-17',
-    '200/60-17',
-    '120/90-18',
-    '130/80-18',
-    '140/80-18',
-    '150/70-18',
-    '110/90-19',
-  ],
-};
-
 export function wayOf(tyre: Tyre): TyreWay {
   return 'code' in tyre ? 'code' : 'diameter' in tyre ? 'diameter' : 'circumference';
 }
