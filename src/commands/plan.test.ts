@@ -9,7 +9,7 @@ import { RIDE_STATES } from '../core/riding/states/all-ride-states.ts';
 import { planCommand } from './plan.ts';
 
 const fixture = (path: string): string => fileURLToPath(new URL(`../../fixtures/${path}`, import.meta.url));
-const command = fileURLToPath(new URL('plan.js', import.meta.url));
+const command = fileURLToPath(new URL('./plan.js', import.meta.url));
 const SPRUNG = fixture('bikes/linked.json');
 const BARE = fixture('bikes/plain.json');
 
@@ -111,7 +111,9 @@ describe('the plan command', () => {
       /^The smallest change that gives a plan: let Rake \(topped out\) be \d/,
     );
     expect(none?.wider).toBe(null);
-    expect(none?.widerRange).toBe('No single range gives a plan, however far its adjuster goes.');
+    expect(none?.widerRange).toBe(
+      'No single range gives a plan, however far its adjuster goes. Allow another adjuster.',
+    );
   });
 
   it('says which range to widen, and by how much', async () => {

@@ -76,7 +76,7 @@ export function relaxationWords(
   const { quantity } = READINGS.find(({ key }) => key === target.reading) ?? { quantity: 'count' };
   const write = (value: number): string => writeNumber(value, quantity, style).text;
   const smallest = isWhole ? 'The smallest change' : 'Of those tried, the smallest change';
-  return `${smallest} that gives a plan: let ${targetName(target, bike.drive.kind)} be ${write(relaxation.to)}, ${write(relaxation.by)} beyond its target.`;
+  return `${smallest} that gives a plan: let ${targetName(target, bike.drive.kind)} be ${write(relaxation.to)}, ${write(relaxation.by)} away from its target.`;
 }
 
 /** The range to widen and by how much; null where plans exist, or the search was ended before it knew. */
@@ -97,6 +97,6 @@ export function widerWords(
   if (!beyond.isWhole)
     return `Beyond the ranges ${inThousands(beyond.tried)} combinations were tried, and none is a plan.`;
   return beyond.tried === 0
-    ? 'No range can be widened: each reaches as far as its adjuster does.'
-    : 'No single range gives a plan, however far its adjuster goes.';
+    ? 'No range can be widened: each reaches as far as its adjuster does. Allow another adjuster.'
+    : 'No single range gives a plan, however far its adjuster goes. Allow another adjuster.';
 }

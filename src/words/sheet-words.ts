@@ -39,6 +39,11 @@ export function today(now: Date): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+/** The same of a moment, ms since 1970. */
+export function dayAt(ms: number): string {
+  return today(new Date(ms));
+}
+
 /** Its name with its day, or its place with its day where nobody named it. */
 export function sheetName({ day, notes }: NamedSheet): string {
   const name = notes.title ?? notes.place ?? '';

@@ -42,6 +42,20 @@ test('words say why nothing is found and what has to give way, and what makes no
     'The smallest change that gives a plan: let Swingarm angle (topped out) be',
   );
   await expect(plans(page).getByRole('article', { name: 'Nearest plan' })).toBeVisible();
+  await expect(plans(page)).toContainText('No single range gives a plan');
+  const tubes = plan(page).getByRole('group', { name: 'Fork tubes above clamp [yoke]' });
+  await setTarget(page, 1, '9.48');
+  const trail = plan(page).getByRole('group', { name: 'Target 2' });
+  await trail.getByRole('combobox', { name: 'What it should be' }).selectOption({ label: 'at least' });
+  await trail.getByRole('textbox', { name: 'Value' }).fill('103');
+  await tubes.getByRole('textbox', { name: 'from' }).fill('4');
+  await tubes.getByRole('textbox', { name: 'from' }).press('Enter');
+  await plan(page).getByRole('button', { name: 'Find setups' }).click();
+  const wider = plans(page).getByRole('article', { name: 'Plan beyond the range' });
+  await expect(plans(page)).toContainText('Or widen one range: let Fork tubes above clamp [yoke] go to');
+  await wider.getByRole('button', { name: 'Try plan beyond the range' }).click();
+  expect(Number.parseFloat(await readingText(page, 'Trail'))).toBeGreaterThanOrEqual(103);
+  await undoButton(page).click();
   for (const name of ['Shock length', 'Fork tubes above clamp [yoke]'])
     await plan(page).getByRole('group', { name }).getByRole('checkbox').uncheck();
   await expect(plan(page).getByRole('note').first()).toContainText('No adjuster is available');
@@ -105,6 +119,13 @@ test('Rider says leads from the place in the corner to the end and to first step
   await steps.nth(1).getByRole('button').click();
   await expect(undoButton(page)).toBeEnabled();
   await undoButton(page).click();
+  await plan(page).getByRole('textbox', { name: 'What the rider felt' }).fill('Still wide.');
+  await plan(page).getByRole('button', { name: 'Put it on the setup sheet' }).click();
+  await expect(plan(page)).toContainText('It is on today’s setup sheet.');
+  await plan(page).getByRole('button', { name: 'Make it a target' }).click();
+  await expect(plan(page).getByRole('group', { name: 'Targets', exact: true })).toBeFocused();
+  const aimed = plan(page).getByRole('group', { name: 'Target 1' });
+  await expect(aimed.getByRole('combobox', { name: 'Reading' })).toHaveValue('antiSquat');
   await plan(page).getByRole('combobox', { name: 'Where' }).selectOption({ label: 'Turning in' });
   await expect(plan(page)).toContainText('Start at the front.');
 });

@@ -25,8 +25,21 @@ const MOST_DIAMETER = 2000;
 const SIZE_CODE =
   /^\s*(\d{2,3})\s*\/\s*(\d{2,3})\s*[-\s]?\s*[A-Z]{0,2}\s*-?\s*(\d{1,2}(?:[.,]5)?)(?:\s+M\/C|\s+\(?\d{2,3}[A-Z]\)?|\s+T[LT])*\s*$/i;
 
+/** Codes that were read before, and how many are kept: a search for a setup asks for the same two a million times. */
+const read = new Map<string, TyreSize | 'tyreCodeUnreadable'>();
+const KEPT = 100;
+
 /** Reads a metric size code such as `120/70-17`, `120/70 ZR17` or `190/55ZR17 M/C 75W`. */
 export function readTyreCode(code: string): TyreSize | 'tyreCodeUnreadable' {
+  const known = read.get(code);
+  if (known !== undefined) return known;
+  if (read.size >= KEPT) read.clear();
+  const size = sizeOf(code);
+  read.set(code, size);
+  return size;
+}
+
+function sizeOf(code: string): TyreSize | 'tyreCodeUnreadable' {
   const match = SIZE_CODE.exec(code);
   if (!match) return 'tyreCodeUnreadable';
   return { width: Number(match[1]), aspect: Number(match[2]), rim: Number(match[3].replace(',', '.')) };

@@ -20,8 +20,26 @@ export interface Crowns {
   readonly rear: number | null;
 }
 
+interface Seen {
+  readonly pivotForward: number;
+  readonly pivotUp: number;
+  readonly found: readonly TouchPoint[];
+}
+
+/** What was found last for the places of a bike: a search for a setup asks for the same a million times. */
+const last = new WeakMap<TouchPlaces, Seen>();
+
 /** The parts whose half width is measured, from the pivot as the adjusters hold it. */
 export function touchingOf(places: TouchPlaces, setup: Setup): readonly TouchPoint[] {
+  const { pivotForward, pivotUp } = setup;
+  const known = last.get(places);
+  if (known?.pivotForward === pivotForward && known.pivotUp === pivotUp) return known.found;
+  const found = pointsOf(places, setup);
+  last.set(places, { pivotForward, pivotUp, found });
+  return found;
+}
+
+function pointsOf(places: TouchPlaces, setup: Setup): readonly TouchPoint[] {
   return TOUCH_KEYS.flatMap((key) => {
     const { halfWidth, ...at } = places[key];
     return halfWidth === null ? [] : [{ key, at: fromPivot(at, setup), halfWidth }];

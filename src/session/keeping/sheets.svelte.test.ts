@@ -184,3 +184,47 @@ it('after ten sheets a copy in a file is due, until all bikes are saved', async 
   expect(sheets.copyDue).toBeNull();
   await keeping.end();
 });
+
+it('what the rider says goes on the sheet being filled in, below what stands there, with what was turned by then', async () => {
+  const { bench, keeping, sheets } = await opened();
+  turn(bench, 1);
+  expect(await sheets.note(keeping, { openingGas: 'It runs wide.', why: 'It runs wide.', felt: '' })).toBe(
+    true,
+  );
+  expect(sheets.draft).toMatchObject({
+    day: '1970-01-01',
+    notes: { openingGas: 'It runs wide.', why: 'It runs wide.' },
+  });
+  expect(sheets.draft?.notes.felt).toBeUndefined();
+  const first = sheets.draft?.notes.changed ?? '';
+  expect(first).toContain('Shock length');
+  turn(bench, 2);
+  await sheets.note(keeping, { openingGas: 'It runs wide.', felt: 'Better.' });
+  const notes = sheets.draft?.notes ?? {};
+  expect(notes).toMatchObject({ openingGas: 'It runs wide.', felt: 'Better.' });
+  expect(notes.changed.split('\n')).toHaveLength(2);
+  expect(notes.changed.startsWith(first)).toBe(true);
+  expect(await sheets.log()).toBe(true);
+  expect(sheets.kept.map(({ sheet }) => sheet.notes.felt)).toEqual(['Better.']);
+  await keeping.end();
+});
+
+it('a shock of two heights becomes two sheets, each with its own setup and readings', async () => {
+  const { bench, keeping, sheets } = await opened();
+  const { setup } = bench.session.history.present;
+  const low = { ...setup, shockLength: setup.shockLength - 4 };
+  expect(
+    await sheets.logEach(keeping, [
+      { setup, notes: { title: 'High' } },
+      { setup: low, notes: { title: 'Low' } },
+    ]),
+  ).toBe(true);
+  expect(sheets.kept.map(({ sheet }) => [sheet.notes.title, sheet.setup.shockLength])).toEqual([
+    ['High', setup.shockLength],
+    ['Low', low.shockLength],
+  ]);
+  const [high, lower] = sheets.kept.map(({ sheet }) => sheet.readings.riderUp.seatHeight);
+  expect(lower).toBeLessThan(high);
+  expect(bench.session.document.setup).toBe(setup);
+  await keeping.end();
+});

@@ -10,7 +10,7 @@ import { correctDay, correctNote, newSheet, type Sheet, type SheetDraft } from '
 import type { StoredSheet } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
 import { differencesInLine, settingDifferences } from '../../words/setup-difference.ts';
-import { sheetName, today } from '../../words/sheet-words.ts';
+import { dayAt, sheetName } from '../../words/sheet-words.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
@@ -110,7 +110,7 @@ export class Sheets {
   /** Begins today's sheet with what was turned, and with place and weather where the last one is of today. */
   beginToday(): void {
     const last = this.kept.at(-1)?.sheet;
-    const day = today(new Date(this.#now()));
+    const day = dayAt(this.#now());
     const { place = '', weather = '' } = last?.notes ?? {};
     this.begin(day, { changed: this.#changed(), ...(last?.day === day ? { place, weather } : {}) });
   }
@@ -143,7 +143,7 @@ export class Sheets {
     await this.show(keeping, bikeId);
     const { bike } = this.#bench.session.history.present;
     const madeAt = this.#now();
-    const day = today(new Date(madeAt));
+    const day = dayAt(madeAt);
     for (const [place, { setup, notes }] of states.entries()) {
       const readings = readingsByState(bike, setup);
       // A moment apart, so that they stay in this order.

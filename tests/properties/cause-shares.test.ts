@@ -1,9 +1,9 @@
 /** Tests of the shares in what one step does. */
 import { describe, expect, it } from 'vitest';
-import { whatMovesWhat, whyStep } from '../core/plan/what-moves-what.ts';
-import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
-import { causeShares } from './cause-shares.ts';
-import { movedWords } from './plan-words.ts';
+import { whatMovesWhat, whyStep } from '../../src/core/plan/what-moves-what.ts';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
+import { causeShares } from '../../src/words/cause-shares.ts';
+import { movedWords } from '../../src/words/plan-words.ts';
 
 const STYLE = { system: 'metric', decimal: '.' } as const;
 const SPLIT = ['rake', 'trail', 'wheelbase', 'swingarmAngle', 'antiSquat'] as const;
