@@ -1,7 +1,8 @@
 /** Tests of a search run in slices. */
 import { describe, expect, it } from 'vitest';
 import { SPRUNG_ROAD } from '../../tests/support/sprung-bikes.ts';
-import { findPlans, planSearch } from '../core/plan/find-plans.ts';
+import { findPlans } from '../../tests/support/find-plans.ts';
+import { planSearch } from '../core/plan/find-plans.ts';
 import type { Problem } from '../core/plan/problem.ts';
 import type { FromPlanner } from './plan-messages.ts';
 import { runPlanning } from './run-planning.ts';

@@ -1,5 +1,5 @@
 /** How long a search for a setup takes over as many combinations as it tries at most. */
-import { findPlans } from '../../src/core/plan/find-plans.ts';
+import { findPlans } from '../support/find-plans.ts';
 import type { Problem } from '../../src/core/plan/problem.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { benchTable } from './bench-table.ts';

@@ -1,7 +1,7 @@
 /** On every demonstration bike a target of that bike is reached in workshop steps, with its trail kept. */
 import { describe, expect, it } from 'vitest';
 import asked from '../../fixtures/plans/demo-targets.json';
-import { findPlans } from '../../src/core/plan/find-plans.ts';
+import { findPlans } from '../support/find-plans.ts';
 import type { Choice, Target } from '../../src/core/plan/problem.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';

@@ -99,8 +99,12 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * Pages to print that are set as roomy as one sheet allows, with the readings before the work and from where figures are
  * counted, are 1.5 of all scripts and come late.
+ *
+ * Ranges to widen, tyres in the search, targets open on one side, the shares of a step’s causes, and complaints and heights
+ * that go on a sheet are 7 of all scripts, and make Find a setup the largest panel with 37.6 of its own. Codes of tyres
+ * and places that touch are remembered: 0.1 of the first sight.
  */
-const CEILINGS = { firstSight: 141.9, all: 534.5, panel: 29.7 };
+const CEILINGS = { firstSight: 142.1, all: 541.8, panel: 37.6 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

@@ -1,7 +1,7 @@
 /** Plans against a second way to them: every combination stood in full, sorted, and the first five unlike ones taken. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { findPlans } from '../../src/core/plan/find-plans.ts';
+import { findPlans } from '../support/find-plans.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';

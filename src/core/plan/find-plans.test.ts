@@ -4,7 +4,7 @@ import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
 import { withFork } from '../../../tests/support/plain-bike.ts';
 import { trail } from '../readings/trail.ts';
 import { standBike } from '../riding/stand-bike.ts';
-import { findPlans } from './find-plans.ts';
+import { findPlans } from '../../../tests/support/find-plans.ts';
 import type { Choice, Problem, Target } from './problem.ts';
 
 const STEEPER: Target = {

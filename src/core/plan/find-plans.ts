@@ -31,41 +31,14 @@ export interface PlanSearch {
   readonly found: () => PlansFound;
 }
 
-/** How far a search has come. */
-export interface Progress {
-  readonly tried: number;
-  readonly triedBeyond: number;
-  readonly total: number;
-  readonly best: () => Plan | null;
-}
-
-/** Combinations between two reports of progress. */
-const SLICE = 1000;
-
 /**
  * Setups of whole workshop steps that meet every target, each reading in its own ride state, and raise no warning that
  * the bike does not have as set: every combination of the adjusters' values is tried. Plans are ranked by how far the
  * readings are from what they should be, in changes that a rider notices, plus an hour's work as one such change.
  * Where there are none: what stopped how many combinations, the smallest change of one target that gives a plan, and
  * the range that gives one when it is let out by the fewest steps.
- * `report` hears of progress and ends the search by false; what was found until then is kept.
  * No answer, with the reason, where targets or adjusters make no sense or there are more than 10⁶ combinations.
  */
-export function findPlans(
-  problem: Problem,
-  report: (progress: Progress) => boolean = () => true,
-): PlansFound | NoProblem {
-  const search = planSearch(problem);
-  if (!search.ok) return search;
-  const { advance, tried, triedBeyond, isDone, total, best, found } = search;
-  while (!isDone()) {
-    advance(SLICE);
-    if (!report({ tried: tried(), triedBeyond: triedBeyond(), total, best })) break;
-  }
-  return found();
-}
-
-/** The search of `findPlans` in slices, for a caller who has to listen in between. */
 export function planSearch(problem: Problem): PlanSearch | NoProblem {
   const prepared = prepare(problem);
   return prepared.ok ? searchFor(prepared) : prepared;
