@@ -5,7 +5,7 @@ import { seatHeight } from '../core/readings/seat-height.ts';
 import { trail } from '../core/readings/trail.ts';
 import { heightPlace } from '../core/effects/height-places.ts';
 import { notReachedWords, reachedWords } from './height-reached-words.ts';
-import { effectWords, stepEffectWords } from './height-words.ts';
+import { effectWords, sinceWords, stepEffectWords } from './height-words.ts';
 
 const mm = { system: 'metric', decimal: '.' } as const;
 const inch = { system: 'inch', decimal: ',' } as const;
@@ -15,7 +15,7 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 it('name the place, the rise with its sign, and where a tape is held', () => {
   expect(plain(effectWords({ place: front, before: 640, after: 635.06 }, mm))).toBe(
-    'Front −4.9 mm at the axle line',
+    'Front end −4.9 mm, measured above the axle',
   );
   expect(plain(effectWords({ place: seat, before: 815, after: 834.02 }, mm))).toBe('Seat +19.0 mm');
   expect(plain(effectWords({ place: seat, before: 800, after: 825.4 }, inch))).toBe('Seat +1,00 in');
@@ -25,23 +25,32 @@ it('say what one step would do', () => {
   expect(
     plain(
       stepEffectWords(
-        { amount: 0.5, quantity: 'length', more: 'longer' },
+        { amount: 0.5, quantity: 'length', word: 'longer' },
         { place: seat, before: 815, after: 815.93 },
         mm,
       ),
     ),
   ).toBe('0.5 mm longer: seat +0.9 mm');
+  const tubes = { amount: 1, quantity: 'length', word: 'tubes up', wordFirst: true } as const;
+  expect(plain(stepEffectWords(tubes, { place: front, before: 640, after: 639.04 }, mm))).toBe(
+    'Tubes up 1 mm: front end −1.0 mm, measured above the axle',
+  );
+});
+
+it('say what a typed change of height is counted from, and where a tape is held', () => {
+  expect(sinceWords(front)).toBe('Since the baseline, measured above the axle.');
+  expect(sinceWords(seat)).toBe('Since the baseline.');
 });
 
 it('name the reading that an adjuster changes, by the difference of its written figures, and count a tooth', () => {
   const squat = { reading: antiSquat, before: 96.44, after: 97.66 };
   expect(plain(effectWords({ reading: trail, before: 100.14, after: 98.96 }, mm))).toBe('Trail −1.1 mm');
   expect(plain(effectWords({ reading: seatHeight, before: 812.4, after: 811.1 }, mm))).toBe('Seat −1.3 mm');
-  expect(plain(stepEffectWords({ amount: 1, quantity: 'teeth', more: 'bigger' }, squat, mm))).toBe(
+  expect(plain(stepEffectWords({ amount: 1, quantity: 'teeth', word: 'bigger' }, squat, mm))).toBe(
     '1 tooth bigger: anti-squat +1.3 points',
   );
   expect(
-    plain(stepEffectWords({ amount: 5, quantity: 'percent', more: 'more at the front' }, squat, mm)),
+    plain(stepEffectWords({ amount: 5, quantity: 'percent', word: 'more at the front' }, squat, mm)),
   ).toBe('5 points more at the front: anti-squat +1.3 points');
 });
 
@@ -59,10 +68,10 @@ it('say what a wanted height was rounded to, and the next step', () => {
       ),
     ),
   ).toBe(
-    'Shock length 5.5 mm gives seat +10.3 mm. Front −0.4 mm at the axle line. The next step, 5.0 mm, gives +9.4 mm.',
+    'Shock length 5.5 mm gives seat +10.3 mm. Front end −0.4 mm, measured above the axle. The next step, 5.0 mm, gives +9.4 mm.',
   );
   expect(plain(reachedWords({ ok: true, step, other: null }, seat, 'Shock length', mm))).toBe(
-    'Shock length 5.5 mm gives seat +10.3 mm. Front −0.4 mm at the axle line.',
+    'Shock length 5.5 mm gives seat +10.3 mm. Front end −0.4 mm, measured above the axle.',
   );
   const still = { ...step, otherEnd: { ...otherEnd, after: otherEnd.before } };
   expect(plain(reachedWords({ ok: true, step: still, other: null }, seat, 'Shock length', mm))).toBe(
@@ -73,7 +82,7 @@ it('say what a wanted height was rounded to, and the next step', () => {
 it('say how far a range reaches', () => {
   expect(
     plain(notReachedWords({ ok: false, reason: 'heightOutOfReach', limit: -34.2 }, front, 'Fork tubes', mm)),
-  ).toBe('The most it can do is front −34.2 mm at the axle line: Fork tubes ends there.');
+  ).toBe('The most it can do is front end −34.2 mm, measured above the axle: Fork tubes ends there.');
   expect(notReachedWords({ ok: false, reason: 'noHeight' }, seat, 'Shock length', mm)).toContain(
     'does not stand',
   );

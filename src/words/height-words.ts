@@ -1,5 +1,6 @@
 /** Sentences about what an adjuster does to the height of an end or to a reading. */
 import type { HeightEffect, ReadingEffect } from '../core/effects/adjuster-effect.ts';
+import type { AdjusterStep } from '../core/effects/adjuster-step.ts';
 import { heightPlace, type HeightPlace } from '../core/effects/height-places.ts';
 import { QUANTITIES, type QuantityKey } from '../core/units/all-quantities.ts';
 import { shownDifference, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
@@ -16,10 +17,14 @@ export function shownRise(before: number, after: number, style: NumberStyle): nu
   return shownDifference(before, after, 'length', style);
 }
 
-/** "front −4.9 mm at the axle line". */
+/** "front end −4.9 mm, measured above the axle". */
 export function riseWords({ words: [name, where] }: HeightPlace, mm: number, style: NumberStyle): string {
-  return [name, signedHeight(mm, style), where].filter(Boolean).join(' ');
+  return `${name} ${signedHeight(mm, style)}${where === '' ? '' : `, ${where}`}`;
 }
+
+/** "Since the baseline, measured above the axle.": what a change of height that is typed is counted from. */
+export const sinceWords = ({ words: [, where] }: HeightPlace): string =>
+  `Since the baseline${where === '' ? '' : `, ${where}`}.`;
 
 function changeWords(effect: Effect, style: NumberStyle): string {
   const { before, after } = effect;
@@ -31,7 +36,7 @@ function changeWords(effect: Effect, style: NumberStyle): string {
 }
 
 /**
- * "Front −4.9 mm at the axle line", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
+ * "Front end −4.9 mm, measured above the axle", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
  * the others stay as they are.
  */
 export function effectWords(effect: Effect, style: NumberStyle, othersTurned = false): string {
@@ -52,11 +57,14 @@ function stepWords(amount: number, quantity: QuantityKey, style: NumberStyle): s
     : `${writeShort(amount, quantity, style, 'digits')}\u00a0${word}`;
 }
 
-/** "0.5 mm longer: seat +0.9 mm", "1 tooth bigger: anti-squat −1.3 points": what one step of an adjuster would do. */
+/** "0.5 mm longer: seat +0.9 mm", "Tubes up 1 mm: front end −1.0 mm, …": what one step of an adjuster would do. */
 export function stepEffectWords(
-  step: { readonly amount: number; readonly quantity: QuantityKey; readonly more: string },
+  step: Pick<AdjusterStep, 'amount' | 'quantity' | 'word' | 'wordFirst'>,
   effect: Effect,
   style: NumberStyle,
 ): string {
-  return `${stepWords(step.amount, step.quantity, style)} ${step.more}: ${changeWords(effect, style)}`;
+  const { amount, quantity, word, wordFirst } = step;
+  const size = stepWords(amount, quantity, style);
+  const turned = wordFirst ? `${capital(word)} ${size}` : `${size} ${word}`;
+  return `${turned}: ${changeWords(effect, style)}`;
 }

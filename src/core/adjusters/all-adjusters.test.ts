@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import { ADJUSTER_GROUPS } from './definition/adjuster-groups.ts';
-import { adjusterOf, ADJUSTERS } from './all-adjusters.ts';
+import { adjusterOf, ADJUSTERS, type Adjuster } from './all-adjusters.ts';
 import { doesApply } from './does-apply.ts';
 import { fillSetup } from '../../../tests/support/fill-setup.ts';
 import type { Setup } from './setup.ts';
@@ -36,6 +36,15 @@ describe('the adjusters', () => {
         expect(value, adjuster.key).toBeLessThanOrEqual(adjuster.saved.most);
       }
     }
+  });
+
+  it('say beside their figure what it counts wherever it rises as the end is lowered, and nowhere else', () => {
+    const counting = ADJUSTERS.filter((each) => 'figure' in each).map(({ key }) => key);
+    const rising = ADJUSTERS.filter(
+      ({ moves }: Adjuster) => moves?.turnedAsHeight === true && moves.more === 'down',
+    );
+    expect(rising.map(({ key }) => key)).toEqual(counting);
+    expect(counting).not.toEqual([]);
   });
 });
 

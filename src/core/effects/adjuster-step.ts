@@ -15,6 +15,8 @@ export interface AdjusterStep {
   readonly quantity: QuantityKey;
   /** Which way it goes, such as "longer". */
   readonly word: string;
+  /** The word names what moves, and stands before the amount, such as "tubes up". */
+  readonly wordFirst?: boolean;
 }
 
 /** Difference of outside diameter that is shown for a tyre, mm: about one size of section height. */
@@ -45,6 +47,8 @@ export function adjusterStep(adjuster: NamedAdjuster, bike: Bike, setup: Setup):
   const from = setup[adjuster.key];
   const { most, step } = adjusterRange(adjuster, bike, setup);
   const up = from + step <= most;
-  const { quantity, more, less } = adjuster;
-  return { from, to: up ? from + step : from - step, amount: step, quantity, word: up ? more : less };
+  const { quantity, more, less, figure } = adjuster;
+  const word = up ? more : less;
+  const to = up ? from + step : from - step;
+  return { from, to, amount: step, quantity, word, wordFirst: figure !== undefined };
 }

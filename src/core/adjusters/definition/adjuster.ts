@@ -96,6 +96,8 @@ export interface NumberDefinition extends Definition {
   /** A mechanic's words for a value above and below another. */
   readonly more: string;
   readonly less: string;
+  /** What its figure counts, beside it in its field, where lowering its end makes the figure rise. */
+  readonly figure?: string;
 }
 
 /** A count of something that may be missing: null, or left out of the file. */

@@ -15,7 +15,8 @@ export const forkTubes = {
   default: 0,
   range: { least: -20, most: 40, step: 1 },
   moves: { end: 'front', more: 'down', turnedAsHeight: true },
-  more: 'more',
-  less: 'less',
-  help: 'How far the fork tubes stand out above the top clamp [top yoke]. More lowers the front. Keep the tube’s minimum engagement in both clamps, and check tyre, mudguard and radiator with the fork bottomed.',
+  more: 'tubes up',
+  less: 'tubes down',
+  figure: 'tubes up',
+  help: 'How far the fork tubes stand out above the top clamp [top yoke]. Tubes further up through the clamps lower the front. Keep the tube’s minimum engagement in both clamps, and check tyre, mudguard and radiator with the fork bottomed.',
 } as const satisfies NumberDefinition;
