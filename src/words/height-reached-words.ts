@@ -6,7 +6,7 @@ import { capital, riseWords, shownRise, signedHeight } from './height-words.ts';
 
 const plain = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
 
-/** "Shock length 5.5 mm gives seat +10.3 mm. Front −0.4 mm at the axle line. The next step, 5.0 mm, gives +9.4 mm.": what a wanted height was rounded to. */
+/** "Shock length 5.5 mm gives seat +10.3 mm. Front end −0.4 mm, measured above the axle. The next step, 5.0 mm, gives +9.4 mm.": what a wanted height was rounded to. */
 export function reachedWords(
   { step, other }: HeightReached,
   place: HeightPlace,

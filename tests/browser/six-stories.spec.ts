@@ -63,7 +63,7 @@ test(
     for (let i = 0; i < 5; i += 1) await hand.press(lower);
     const down = await risen(page, 'front');
     expect(down).toBeLessThan(-4);
-    expect(await effectOf(page, 'forkTubes')).toBe(`Front −${Math.abs(down).toFixed(1)} mm at the axle line`);
+    expect(await effectOf(page, 'forkTubes')).toBe(`Front end −${Math.abs(down).toFixed(1)} mm, measured above the axle`);
     expect(hand.presses).toBeLessThanOrEqual(5);
     expect(await changeText(page, 'Trail')).toMatch(/^▼ −/);
     await expect(why(page).locator('.headline')).toContainText('the steering turns quicker', {
@@ -143,7 +143,7 @@ test('a stiffer fork spring changes the bike at once, and topped out the page sa
   await page.getByRole('button', { name: `${spring}: one step more` }).click();
   await page.getByRole('button', { name: `${spring}: one step more` }).click();
   expect(await risen(page, 'front')).toBeGreaterThan(0.1);
-  expect(await effectOf(page, 'forkSpringRate')).toMatch(/^Front \+\d+\.\d mm at the axle line$/);
+  expect(await effectOf(page, 'forkSpringRate')).toMatch(/^Front end \+\d+\.\d mm, measured above the axle$/);
   expect(await readingText(page, 'Rake')).not.toBe(before);
 
   await page.getByRole('radio', { name: 'Topped out', exact: true }).check({ force: true });

@@ -46,7 +46,7 @@ it('is what seat and tail carry along', () => {
   expect(counted).toBeGreaterThan(cases(50));
 });
 
-it('at the front axle line is the leg’s shortening times the cosine of the rake, where the frame hardly turns', () => {
+it('above the front axle is the leg’s shortening times the cosine of the rake, where the frame hardly turns', () => {
   const from = standing();
   const to = standing(plainBike, { ...plainSetup, forkTubes: plainSetup.forkTubes + 1 });
   expect(heightRise(heightPlace('front'), from, to)).toBeCloseTo(-Math.cos(from.rake), 1);

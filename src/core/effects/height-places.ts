@@ -11,7 +11,7 @@ export interface HeightPlace {
   readonly end: 'front' | 'rear';
   /** The adjuster that workshops turn to move this place. */
   readonly adjuster: 'forkTubes' | 'shockLength';
-  /** What a sentence says before the amount and after it. */
+  /** What a sentence says before the amount, and where a tape is held, behind it; empty where the name says it. */
   readonly words: readonly [string, string];
   /** The place on the frame as it stands, ground frame, mm; it moves with the frame from then on. */
   readonly on: (stance: Stance) => { readonly x: number; readonly y: number };
@@ -20,10 +20,10 @@ export interface HeightPlace {
 export const HEIGHT_PLACES: readonly HeightPlace[] = [
   {
     key: 'front',
-    label: 'Front axle line',
+    label: 'Front end',
     end: 'front',
     adjuster: 'forkTubes',
-    words: ['front', 'at the axle line'],
+    words: ['front end', 'measured above the axle'],
     // Straight above the axle, where the tyre ends and a tape can be held.
     on: ({ frontAxle, machine }) => ({
       x: frontAxle.x,
@@ -32,10 +32,10 @@ export const HEIGHT_PLACES: readonly HeightPlace[] = [
   },
   {
     key: 'rear',
-    label: 'Rear axle line',
+    label: 'Rear end',
     end: 'rear',
     adjuster: 'shockLength',
-    words: ['rear', 'at the axle line'],
+    words: ['rear end', 'measured above the axle'],
     on: ({ rearAxle, machine }) => ({
       x: rearAxle.x,
       y: rearAxle.y + freeRadius(machine.tyres, 'rear', machine.rearRadius),

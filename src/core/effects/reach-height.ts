@@ -15,7 +15,7 @@ export interface HeightStep {
   /** How high the place stands above the ground without the step and with it, mm. */
   readonly before: number;
   readonly after: number;
-  /** What happens to the axle line of the other end meanwhile: its height without the step and with it, mm. */
+  /** What happens to the other end meanwhile: the height above its axle without the step and with it, mm. */
   readonly otherEnd: { readonly place: HeightPlace; readonly before: number; readonly after: number };
 }
 

@@ -30,7 +30,7 @@ const LOOKED_AT: readonly string[] = [
 ];
 
 /**
- * Front, rear and both raised at their axle lines by the whole step of fork tubes and shock length that comes nearest to
+ * Front, rear and both raised above their axles by the whole step of fork tubes and shock length that comes nearest to
  * `rise` mm, below zero for lowered; the readings in the ride state before and after. An end that does not reach it is
  * left out, and so is a bike that does not stand.
  */
