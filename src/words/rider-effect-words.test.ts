@@ -21,15 +21,22 @@ describe('what is said of the rider’s hands', () => {
   it('names squat or lift with its sign, and what the front does', () => {
     const change = reached(effects.gasOpened);
     const [squat] = told({ gasOpened: { ...change, rear: 3.25, front: -12 } });
-    expect([squat.name, squat.value]).toEqual(['Squat (+) or lift (−) on the gas', 3.25]);
+    expect([squat.name, squat.value]).toEqual(['Squat (+) or lift (−) on the gas, from mid-corner', 3.25]);
     expect(plain(squat.words)).toBe(
-      'From steady speed to 0.50 g of acceleration at 40° of lean: the rear squats 3.3 mm, the front rises 12.0 mm.',
+      'Leaned over 40°, from steady speed to 0.50 g of acceleration: the rear squats 3.3 mm, the front rises 12.0 mm.',
     );
     const [lift] = told({ gasOpened: { ...change, rear: -2, front: -8 } });
     expect(lift.value).toBe(-2);
     expect(plain(lift.words)).toContain('the rear lifts 2.0 mm');
     const [still] = told({ gasOpened: { ...change, rear: 0.01, front: -8 } });
     expect(still.words).toContain('the rear stays where it is');
+  });
+
+  it('says first how far the bike leans, for whatever leans in the figure', () => {
+    const leant = { ...plainSetup, leanDeg: 0, closedLeanDeg: 25 };
+    const all = riderEffectsTold(riderEffects(sprung(), leant), leant, CHAIN, METRIC);
+    const starts = all.map(({ words }) => plain(words).split(',')[0]);
+    expect(starts).toEqual(['Upright', 'Upright', 'Leaned over 25°', 'Upright', 'Upright']);
   });
 
   it('tells dive and both limits with the posture at that moment', () => {
@@ -40,7 +47,7 @@ describe('what is said of the rider’s hands', () => {
     const shut = reached(effects.throttleClosed);
     expect([closed.name, closed.value]).toEqual(['Rise (+) or drop (−), throttle closed', -shut.rear]);
     expect(plain(closed.words)).toMatch(
-      /^Throttle closed, engine braking at 0\.10 g, against coasting: the rear (rises|drops) \d+\.\d mm/,
+      /^Upright, throttle closed, engine braking at 0\.10 g, against coasting: the rear (rises|drops) \d+\.\d mm/,
     );
     expect(front.value).toBe(reached(effects.frontLifts).limit);
     expect(rear.value).toBe(reached(effects.rearLifts).limit);

@@ -26,7 +26,7 @@ export interface Told extends ChangeWords {
 type Kind = Omit<Told, 'value' | 'words'>;
 
 const SQUAT: Kind = {
-  name: 'Squat (+) or lift (−) on the gas',
+  name: 'Squat (+) or lift (−) on the gas, from mid-corner',
   quantity: 'length',
   signed: true,
   more: 'squats more',
@@ -35,7 +35,7 @@ const SQUAT: Kind = {
   acrossZero: { more: 'now squats', less: 'now lifts' },
 };
 const DIVE: Kind = {
-  name: 'Dive on the brakes',
+  name: 'Dive on the brakes, upright',
   quantity: 'length',
   signed: true,
   more: 'dives more',
@@ -82,15 +82,15 @@ export function riderEffectsTold(
   return [
     told(SQUAT, gasOpened, ({ front, rear }) => ({
       value: rear,
-      words: `From ${speedUp(cornerStart(setup), style)} to ${speedUp(setup.acceleration, style)} at ${writeShort(setup.leanDeg, 'angle', style)} of lean: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
+      words: `${leaned(setup.leanDeg, style)}, from ${speedUp(cornerStart(setup), style)} to ${speedUp(setup.acceleration, style)}: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
     })),
     told(DIVE, braked, ({ front, rear }) => ({
       value: front,
-      words: `From steady speed to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, style)}, ${moves('the rear', rear, style)}.`,
+      words: `Upright, from steady speed to ${g(setup.braking)}, ${writeShort(setup.brakeFrontShare, 'percent', style)} of it at the front: ${moves('the front', front, style)}, ${moves('the rear', rear, style)}.`,
     })),
     told(CLOSED, throttleClosed, ({ front, rear }) => ({
       value: -rear,
-      words: `Throttle closed, engine braking at ${g(setup.engineDeceleration)}, against coasting: ${drops(rear, style)}, ${moves('the front', front, style)}. The spin of wheels and engine is left out.`,
+      words: `${leaned(setup.closedLeanDeg, style)}, throttle closed, engine braking at ${g(setup.engineDeceleration)}, against coasting: ${drops(rear, style)}, ${moves('the front', front, style)}. The spin of wheels and engine is left out.`,
     })),
     told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
@@ -129,6 +129,12 @@ function tell(drive: DriveNoun, style: NumberStyle) {
 /** The acceleration in mid-corner, g, below zero with the throttle closed or the brakes on. */
 function cornerStart({ cornerAcceleration, cornerEngineDeceleration, cornerBraking }: Setup): number {
   return cornerAcceleration - cornerEngineDeceleration - cornerBraking;
+}
+
+/** "Leaned over 40°", "Upright": how the bike is ridden meanwhile, which changes what its springs carry. */
+function leaned(leanDeg: number, style: NumberStyle): string {
+  const change = shownChange(leanDeg, 'angle', style);
+  return change.sign === 0 ? 'Upright' : `Leaned over ${writeShort(leanDeg, 'angle', style)}`;
 }
 
 /** Such as "0.20 g of deceleration", by the sign of its figure. */

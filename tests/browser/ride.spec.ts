@@ -159,17 +159,17 @@ test('gas and brakes are told in mm, limits in g, and the neutral point with its
   await openRide(page, 'Gas, brakes');
   const region = ride(page);
   await expect(region.getByRole('term')).toHaveText([
-    'Squat (+) or lift (−) on the gas',
-    'Dive on the brakes',
+    'Squat (+) or lift (−) on the gas, from mid-corner',
+    'Dive on the brakes, upright',
     'Rise (+) or drop (−), throttle closed',
     'Wheelie limit, accelerating up to it',
     'Rear-lift [stoppie] limit, braking up to it',
     'Neutral anti-squat',
   ]);
   await expect(region).toContainText(
-    /From steady speed to 0\.50\sg of acceleration at 40° of lean: the rear squats \d\.\d\smm/,
+    /Leaned over 40°, from steady speed to 0\.50\sg of acceleration: the rear squats \d\.\d\smm/,
   );
-  await expect(region).toContainText(/From steady speed to 0\.70\sg, 90\s% of it at the front/);
+  await expect(region).toContainText(/Upright, from steady speed to 0\.70\sg, 90\s% of it at the front/);
   await expect(region).toContainText(/At 10\d\.\d\s% the gas neither squats nor lifts the rear/);
   await typeInto(page, adjusterLabel('riderHeight', 'chain'), '250');
   await expect(region).toContainText(/▼ −0\.\d\d\sg\s+lifts sooner/);
