@@ -14,15 +14,23 @@ export function inDegrees(radians: number | undefined): number | undefined {
 /** Digits added at most. */
 const MOST_EXTRA_DIGITS = 4;
 
-/** The sentence, with as many digits as its figures need to read apart. */
+/** The sentence, with as many digits as its figures need to read apart; figures that no digits tell apart add none. */
 export function writeApart(sentence: (write: WriteFigure) => string, style: NumberStyle): string {
-  for (let extraDigits = 0; ; extraDigits++) {
-    const written: string[] = [];
-    const words = sentence((value, quantity) => {
-      const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
-      written.push(text);
-      return text;
-    });
-    if (new Set(written).size === written.length || extraDigits === MOST_EXTRA_DIGITS) return words;
+  const most = writeWith(sentence, style, MOST_EXTRA_DIGITS);
+  for (let extraDigits = 0; extraDigits < MOST_EXTRA_DIGITS; extraDigits++) {
+    const { words, apart } = writeWith(sentence, style, extraDigits);
+    if (apart === most.apart) return words;
   }
+  return most.words;
+}
+
+/** The sentence with so many digits added, and how many of its figures read apart. */
+function writeWith(sentence: (write: WriteFigure) => string, style: NumberStyle, extraDigits: number) {
+  const written = new Set<string>();
+  const words = sentence((value, quantity) => {
+    const text = value === undefined ? '–' : writeNumber(value, quantity, style, { extraDigits }).text;
+    written.add(text);
+    return text;
+  });
+  return { words, apart: written.size };
 }
