@@ -1,4 +1,4 @@
-/** How much longer chain or belt is than both runs pulled straight, at this travel. */
+/** Free travel as a length: how much longer chain or belt is than both runs pulled straight, at this travel. */
 import { spareChain as spareChainOf } from '../standing/spare-chain.ts';
 import { absent } from './absent.ts';
 import type { Reading } from './reading.ts';
@@ -11,7 +11,7 @@ import { withoutRun } from './without-run.ts';
  */
 export const spareLength: Reading = {
   key: 'spareLength',
-  label: 'Spare length between pulls',
+  label: 'Free travel, as length of chain or belt',
   group: 'drive',
   quantity: 'length',
   construction: 'chainRuns',
@@ -21,13 +21,13 @@ export const spareLength: Reading = {
     const found = spareChainOf(stance);
     return found.ok ? found.spare : absent('slackImpossible');
   },
-  more: 'more spare length',
-  less: 'less spare length',
+  more: 'more slack to take up',
+  less: 'less slack to take up',
   help: {
     what: 'How much longer chain or belt is than both runs pulled straight, at this travel.',
     sign: 'Positive; below zero the drive is too tight here.',
     measured:
       'Computed from the chain or belt on the bike where its length is set, otherwise from the slack.',
-    feels: 'It is what the wheel gives back before the other run pulls.',
+    feels: 'The same free travel that turns the front sprocket between gas and closed throttle, as a length.',
   },
 };
