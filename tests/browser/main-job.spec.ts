@@ -75,6 +75,11 @@ test('10 mm more at the shock quicken the steering and steepen the swingarm, and
   await expect(why(page)).toContainText(/the steering turns quicker\. All from the shock\./);
   await why(page).getByText('By mechanism').click();
   await expect(why(page)).toContainText('all from the frame’s pitch');
+  const tabs = page.getByRole('group', { name: 'Below the side view' });
+  await tabs.getByText('Ride', { exact: true }).click();
+  await expect(why(page)).toBeHidden();
+  await tabs.getByText('Why', { exact: true }).click();
+  await expect(why(page)).toContainText('all from the frame’s pitch');
   expect(layerOf(await pictureText(page), 'shadow')).toContain('<path');
 });
 

@@ -5,6 +5,8 @@ import type { Standing, Stood } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 export type Since = 'baseline' | 'last';
+/** What a change is put down to: the adjusters turned, or the mechanism behind. */
+export type By = 'adjuster' | 'mechanism';
 
 /** A change with its causes: by adjuster, and by the mechanism behind. */
 export interface Found {
@@ -15,6 +17,9 @@ export interface Found {
 export class Reasons {
   readonly #standing: Standing;
   since = $state<Since>('baseline');
+  by = $state<By>('adjuster');
+  /** All causes by mechanism are shown, not the main ones only. */
+  whole = $state(false);
   readonly #from: Stood | null = $derived.by(() =>
     this.since === 'baseline' ? this.#standing.baseline : this.#standing.before,
   );
