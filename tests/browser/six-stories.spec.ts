@@ -1,6 +1,6 @@
 /** What people come for, each from the open page: how many presses it takes, that no way is the wrong one, and that words and figures agree. */
 import { expect, test, type Page } from '@playwright/test';
-import { namedAdjusters } from '../../src/core/adjusters/named-adjusters.ts';
+import { adjusterLabel, namedAdjusters } from '../../src/core/adjusters/named-adjusters.ts';
 import { shownRise } from '../../src/words/height-words.ts';
 import { heightPlace, heightsAt } from '../../src/core/effects/height-places.ts';
 import { METRIC, metricReading, savedDocument, standing } from './support/bike-document.ts';
@@ -122,15 +122,24 @@ test('three pairs of sprockets: each is one press from the table, with what it d
   await openPage(page);
   const hand = new Hand(page);
   await openSprockets(page);
+  await openAdjuster(page, adjusterLabel('axlePosition', 'chain'));
   const pairs = (await pairsShown(page)).slice(0, 3);
+  const places: { readonly drawn: number; readonly slid: number }[] = [];
   for (const pair of pairs) {
     await expect(pairRow(page, pair)).toBeVisible();
     await tryButton(page, pair).click();
     hand.presses += 1;
     const { setup } = await savedDocument(page);
     expect(`${setup.frontTeeth}/${setup.rearTeeth}`).toBe(pair);
+    const drawn = await pairRow(page, pair).locator('[data-column="axlePosition"] circle').getAttribute('cx');
+    const slid = await page.locator('[data-adjuster="axlePosition"] input[type="range"]').inputValue();
+    places.push({ drawn: Number(drawn), slid: Number(slid) });
   }
   expect(hand.presses).toBe(3);
+  // The axle's slot in the table and the slider of its place run one way.
+  const byDrawing = places.toSorted((a, b) => a.drawn - b.drawn).map(({ slid }) => slid);
+  expect(new Set(byDrawing).size).toBe(3);
+  expect(byDrawing).toEqual(byDrawing.toSorted((a, b) => a - b));
 });
 
 test('a stiffer fork spring changes the bike at once, and topped out the page says where to see it', async ({

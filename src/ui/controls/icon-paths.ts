@@ -13,6 +13,8 @@ export const ICON_PATHS = {
   plus: 'M5 10h10M10 5v10',
   lower: 'M10 4v11M5.5 10.5 10 15l4.5-4.5',
   raise: 'M10 16V5M5.5 9.5 10 5l4.5 4.5',
+  back: 'M16 10H5M9.5 5.5 5 10l4.5 4.5',
+  forward: 'M4 10h11M10.5 5.5 15 10l-4.5 4.5',
   reset: 'M4 4v4h4M4.3 8A6.3 6.3 0 1 1 3.8 11.5',
   ruler: 'M2.5 7h15v6h-15zM5.5 7v2.5M8.5 7v3.5M11.5 7v2.5M14.5 7v3.5',
   close: 'M5 5l10 10M15 5 5 15',

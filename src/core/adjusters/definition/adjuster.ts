@@ -69,6 +69,8 @@ interface Definition {
     /** People turn it to raise or lower that end: its buttons say so, and its track rises to the right. */
     readonly turnedAsHeight?: true;
   };
+  /** More of it lies further back: its track runs as the side view shows the bike, with the front at the right. */
+  readonly runsBack?: true;
   /** The reading in which a person sees first what it does; left out where that is the height of its end. */
   readonly reading?: SeenReading;
 }

@@ -21,6 +21,7 @@ export const axlePosition = {
     amount: (2 * value) / drive.chainPitch,
     counted: drive.kind === 'belt' ? 'teeth' : 'links',
   }),
+  runsBack: true,
   reading: 'wheelbase',
   more: 'further back',
   less: 'further forward',
