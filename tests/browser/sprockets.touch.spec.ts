@@ -31,7 +31,7 @@ function scroller(page: Page) {
 test('the tab fits the screen and the finger, in every theme', async ({ page }) => {
   await openTab(page);
   await openFilters(page);
-  await page.getByRole('checkbox', { name: 'Same ratio within' }).check();
+  await page.getByRole('checkbox', { name: 'Same ratio' }).check();
   await typeInto(page, 'Ratio within', '30');
   await sprockets(page).getByText('Speed and revs').tap();
   await pairButton(page, OTHER).tap();
