@@ -4,7 +4,7 @@ import { plainBike, plainSetup, withFork, withFrame } from '../../tests/support/
 import { standing } from '../../tests/support/standing.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import type { Bike } from '../core/parts/bike.ts';
-import { warningWords, type WarningWords } from './warning-words.ts';
+import { warningLine, warningWords, type WarningWords } from './warning-words.ts';
 
 const metric = { system: 'metric', decimal: '.' } as const;
 /** What is said of a bike as it stands, its trail judged there too. */
@@ -27,6 +27,20 @@ it('name the reading with its number and say what to do', () => {
     // One line beside the side view at its narrowest on a laptop.
     expect(`${lead}: ${short}`.length).toBeLessThan(90);
   }
+});
+
+it('stand in one line beside the side view, but for a chain that lies on its slider in another state', () => {
+  const hanging = {
+    key: 'chainOnGuideHanging',
+    lead: 'Chain with the wheel hanging',
+    text: '',
+    short: '',
+  } as const;
+  expect(warningLine([hanging])).toBeNull();
+  const tight = told(withFork(plainBike, { lowerClampDepth: 310, leastHeight: 8 }));
+  expect(plain(warningLine([hanging, ...tight]) ?? '')).toBe(
+    'Fork tube to spare −3.0 mm: too little tube in the clamps. Do not ride like this. And 1 more, below the adjusters.',
+  );
 });
 
 it('of trail tell a weak steering from one that does not centre itself', () => {

@@ -160,6 +160,17 @@ export function warningWords({ bike, setup, stance, rested }: Warned, style: Num
   return [...sprocketInTheWay(stance, bike.drive), ...ofStance, ...outOfRange(bike, setup, style)];
 }
 
+/** No danger: the side view names the first itself, and the other is not so in the state shown. The cautions have both. */
+const BELOW_ONLY: readonly WarningWords['key'][] = ['chainOnGuide', 'chainOnGuideHanging'];
+
+/** The gravest warning in one line beside the side view, which keeps its size so; null where it has none. */
+export function warningLine(warnings: readonly WarningWords[]): string | null {
+  const told = warnings.filter(({ key }) => !BELOW_ONLY.includes(key));
+  if (told.length === 0) return null;
+  const [{ lead, short }, ...more] = told;
+  return `${lead}: ${short}${more.length === 0 ? '' : ` And ${more.length} more, below the adjusters.`}`;
+}
+
 /** Adjusters that stand where no workshop sets them: a slip in a file, more often than a setup. */
 function outOfRange(bike: Bike, setup: Setup, style: NumberStyle): WarningWords[] {
   return adjustersOutOfRange(bike, setup).map(({ adjuster, value, least, most }) => {
