@@ -153,7 +153,14 @@ test('the workshop’s page lists the work rear first and front last, and ends a
   const trailBefore = await readingText(page, 'Trail');
   await changeAll(page);
   const trail = await readingText(page, 'Trail');
+  const warned = page.getByRole('complementary', { name: 'Cautions' }).first().locator('.warned');
+  const warnings = await warned.count();
   await page.keyboard.press('Control+p');
+  const open = page.getByRole('dialog', { name: 'Print' }).getByRole('region', { name: 'Open points' });
+  await expect(open.getByRole('listitem')).toHaveCount(warnings);
+  await expect(open).toContainText(
+    warnings === 0 ? 'Nothing is open here.' : 'open before the bike goes out.',
+  );
   await page.getByRole('dialog', { name: 'Print' }).getByText('For the workshop', { exact: true }).click();
   const rows = page.getByRole('dialog').locator('table').first().locator('tbody tr');
   await expect(rows).toHaveCount(4);
