@@ -103,8 +103,12 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * Ranges to widen, tyres in the search, targets open on one side, the shares of a step’s causes, and complaints and heights
  * that go on a sheet are 7 of all scripts, and make Find a setup the largest panel with 37.6 of its own. Codes of tyres
  * and places that touch are remembered: 0.1 of the first sight.
+ *
+ * That the adjusters name the end they lower or raise, say what the fork tubes' figure counts and run the axle's slider as
+ * the bike is drawn is 0.2 of the first sight: it stands in the first group that is open. The points that are open before
+ * the bike goes out are 1.2 of all scripts and come late.
  */
-const CEILINGS = { firstSight: 142.1, all: 541.8, panel: 37.6 };
+const CEILINGS = { firstSight: 142.4, all: 543.1, panel: 37.6 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
