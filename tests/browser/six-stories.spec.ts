@@ -63,7 +63,9 @@ test(
     for (let i = 0; i < 5; i += 1) await hand.press(lower);
     const down = await risen(page, 'front');
     expect(down).toBeLessThan(-4);
-    expect(await effectOf(page, 'forkTubes')).toBe(`Front end −${Math.abs(down).toFixed(1)} mm, measured above the axle`);
+    expect(await effectOf(page, 'forkTubes')).toBe(
+      `Front end −${Math.abs(down).toFixed(1)} mm, measured above the axle`,
+    );
     expect(hand.presses).toBeLessThanOrEqual(5);
     expect(await changeText(page, 'Trail')).toMatch(/^▼ −/);
     await expect(why(page).locator('.headline')).toContainText('the steering turns quicker', {
