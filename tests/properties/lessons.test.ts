@@ -125,7 +125,7 @@ describe.each(BIKES)('%s', (name, asSet) => {
       }
       stood++;
       expectSaidAsShown(step, tried);
-      if ('point' in step) expectReason(step, tried.way);
+      if ('because' in step) expectReason(step, tried.way);
       if (isPlain(step))
         expect(tried.after.value - tried.before.value).toBeCloseTo(byHand(prepared, step), 9);
     }
