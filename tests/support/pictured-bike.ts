@@ -78,16 +78,21 @@ export const RIM_DEPTH = 45;
 const RIM_POINTS = 24;
 const CLICKS_A_PART = 3;
 
+/** The 35 mm figure of a phone says the focal length to so much of it, 1 σ. */
+export const FOCAL_SD = 0.02;
+
 /** What is stated with a ±; the truth then lies off by it. */
 export interface Doubts {
+  /** As a part of the focal length. */
+  readonly focalSd: number;
   readonly depthSd: number;
   readonly radiusSd: number;
   readonly bulgeSd: number;
 }
 
-export const EXACT: Doubts = { depthSd: 0, radiusSd: 0, bulgeSd: 0 };
+export const EXACT: Doubts = { focalSd: FOCAL_SD, depthSd: 0, radiusSd: 0, bulgeSd: 0 };
 
-/** The photo of the bike of these values, each click off by a normal number of pixels. */
+/** The photo of the bike of these values, each click off by a normal number of pixels and what is in doubt by its ±. */
 export function pictured(
   origin: Origin,
   values: readonly number[],
@@ -97,7 +102,11 @@ export function pictured(
 ): MeasurePhoto {
   const held = holdBike(postureOf(origin, values), 'onWheels');
   if (held === null) throw new Error('the bike cannot be held so');
-  const seen = { ...camera, bulge: camera.bulge + (normal() * doubts.bulgeSd) / 100 };
+  const seen = {
+    ...camera,
+    focal: camera.focal * (1 + normal() * doubts.focalSd),
+    bulge: camera.bulge + (normal() * doubts.bulgeSd) / 100,
+  };
   const pixel = (place: Place) => {
     const at = onPicture(seen, place);
     if (at === null) throw new Error('behind the camera');
@@ -128,7 +137,7 @@ export function pictured(
     widthPx,
     heightPx,
     focalPx: focal,
-    focalSd: focal * 0.02,
+    focalSd: focal * doubts.focalSd,
     bulgeSd,
     clicks,
     rims,
