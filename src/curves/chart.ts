@@ -12,6 +12,7 @@ import { chartNames, NOW_RADIUS } from './chart-names.ts';
 import type { CurveSet } from './curve-set.ts';
 import { lookOf } from './line-look.ts';
 import type { NeutralZone } from './neutral-zone.ts';
+import { bandEdges, bandShapes, type SpreadBand } from './spread-band.ts';
 
 export interface ChartAsked {
   readonly set: CurveSet;
@@ -23,6 +24,8 @@ export interface ChartAsked {
   readonly band: Band | null;
   /** Where neutral lies, to draw the zones about it; null to draw none. */
   readonly zones: NeutralZone | null;
+  /** How surely the present curve runs; left out or null where nobody knows. */
+  readonly spread?: SpreadBand | null;
 }
 
 export interface Chart {
@@ -40,12 +43,12 @@ const NAME_BELOW = 1.35;
 
 /** A curve of several: the present one is drawn last, over all others. */
 export function chartOf(asked: ChartAsked): Chart {
-  const { set, style, widthPx, heightPx, textPx, band, zones } = asked;
+  const { set, style, widthPx, heightPx, textPx, band, zones, spread = null } = asked;
   const { reading, axis, from, to } = set;
   const legend = legendOf(set, style, widthPx, textPx);
   const field = chartField({
     across: { name: axis.label, quantity: axis.quantity, from, to },
-    up: { name: reading.label, quantity: reading.quantity, ...yEnds(set, band, zones) },
+    up: { name: reading.label, quantity: reading.quantity, ...yEnds(set, band, zones, spread) },
     style,
     widthPx,
     heightPx,
@@ -62,7 +65,13 @@ export function chartOf(asked: ChartAsked): Chart {
       {
         name: 'construction',
         ink: 1,
-        shapes: [...field.grid, ...lines, ...signs, ...samplesIn(field, legend)],
+        shapes: [
+          ...field.grid,
+          ...(spread === null ? [] : bandShapes(field, set.curves[0].curve, spread)),
+          ...lines,
+          ...signs,
+          ...samplesIn(field, legend),
+        ],
       },
       { name: 'labels', ink: 1, shapes: [...field.words, ...entries, ...names] },
     ],
@@ -152,12 +161,19 @@ function curvesIn(field: ChartField, set: CurveSet, style: NumberStyle, textPx: 
   return { lines, signs, wanted };
 }
 
-/** The span of all curves and of the band; for zones neutral is always in sight. */
-function yEnds(set: CurveSet, band: Band | null, zones: NeutralZone | null): { from: number; to: number } {
+/** The span of all curves and of both bands; for zones neutral is always in sight. */
+function yEnds(
+  set: CurveSet,
+  band: Band | null,
+  zones: NeutralZone | null,
+  spread: SpreadBand | null,
+): { from: number; to: number } {
   const numbers = set.curves.flatMap(({ curve, value }) =>
     [...curve.y, value].filter((y): y is number => typeof y === 'number'),
   );
   if (band !== null) numbers.push(band.least, band.most);
+  if (spread !== null)
+    for (const { low, high } of bandEdges(set.curves[0].curve, spread).flat()) numbers.push(low, high);
   if (zones !== null)
     for (const x of [set.from, set.to])
       numbers.push(zones.middle(x) - 2 * zones.band, zones.middle(x) + 2 * zones.band);

@@ -11,7 +11,7 @@ import {
 import { dimensionLabel, dimensionShapes } from '../scene/construction/dimension-drawing.ts';
 import { groundShapes } from '../scene/ground-drawing.ts';
 import { frontWheelBox, keptClear } from '../scene/construction/kept-clear.ts';
-import { placeLabels, type Box } from '../scene/shapes/label-placing.ts';
+import { placeLabels, type Box, type WantedLabel } from '../scene/shapes/label-placing.ts';
 import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts';
 import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
 import { rubbingLabels, rubbingShapes } from '../scene/chain/rubbing-drawing.ts';
@@ -51,6 +51,12 @@ export interface CloseUpDrawing {
   readonly boxes: readonly Box[];
 }
 
+/** How surely points stand where they are drawn, as outlines about them, and in words how large the outlines are. */
+export interface SpreadDrawing {
+  readonly shapes: readonly Shape[];
+  readonly label: Omit<WantedLabel, 'sizePx'>;
+}
+
 /** How something comes under the drawing, and the drawing's theme over it. */
 export interface Underlay {
   readonly attach: Attachment<HTMLElement>;
@@ -75,6 +81,8 @@ export class Drawing {
   ghosts = $state.raw<() => readonly Ghost[]>(() => []);
   /** What changed, larger; set by what knows it, once it is there. */
   closeUps = $state.raw<() => CloseUpDrawing>(() => NO_CLOSE_UPS);
+  /** How surely points of a measured bike stand; set by what knows it, once it is there. */
+  spreads = $state.raw<() => SpreadDrawing | null>(() => null);
   /** What lies under the drawing; null where paper does. */
   under = $state.raw<Underlay | null>(null);
   guides = $state.raw<readonly Measured[]>([]);
@@ -177,6 +185,13 @@ export class Drawing {
 
   readonly #closeUps = $derived.by(() => this.closeUps());
 
+  readonly #spreads = $derived.by(() => this.spreads());
+  readonly #spreadLayer: SceneLayer = $derived.by(() => ({
+    name: 'spreads',
+    ink: this.#ink,
+    shapes: this.#spreads?.shapes ?? [],
+  }));
+
   readonly #labels: SceneLayer = $derived.by(() => {
     const { live } = this.bikes;
     const { labels, zones, band } = this.#preferences.data;
@@ -196,6 +211,7 @@ export class Drawing {
             ...(measured === null ? [] : [dimensionLabel(measured.from, measured.to, options)]),
             // Names of areas cannot move, so the other words make room for them.
             ...zoneLabels(live.stance, options),
+            ...(this.#spreads === null ? [] : [{ ...this.#spreads.label, sizePx: this.textPx }]),
             // Named before the lines: they are there because somebody asked to see them.
             ...ghostLabels(this.#ghosts, this.#align, this.#aligned(), this.textPx),
             ...(labels
@@ -238,6 +254,7 @@ export class Drawing {
     // In front of the bike: a nose that dives or a seat that sinks would be hidden behind it.
     this.#ghostLayer,
     this.#construction,
+    this.#spreadLayer,
     this.#labels,
     this.#closeUpLayer,
   ]);

@@ -61,6 +61,13 @@ export interface WithPlusMinus {
   readonly change: string;
 }
 
+/** Standard deviations of a reading, by its key, in a ride state at places along a curve; null where it is not fixed. */
+export type BandAlong = (
+  reading: string,
+  ride: RideStateKey,
+  places: readonly { readonly setup: Setup; readonly travel: Travel | null }[],
+) => Promise<readonly (number | null)[] | null>;
+
 /** One reading ready to be shown: what it is, its number now and on the baseline. */
 export interface ReadingRow {
   readonly reading: Reading;
@@ -186,6 +193,9 @@ export class Standing {
 
   /** Puts the ± to a reading; set by what knows it, once it is there. */
   plusMinus = $state.raw<((reading: Reading, value: number | Absent) => WithPlusMinus | null) | null>(null);
+
+  /** Asks how surely a curve of the measured bike runs, by its standard deviation at places; set by what knows it, once it is there. */
+  bandAlong = $state.raw<BandAlong | null>(null);
 
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
     const { live, baseline } = this;

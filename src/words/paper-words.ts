@@ -29,6 +29,10 @@ export interface ReadingPrinted {
 
 const NO_NUMBER = '–';
 
+/** What stands below readings with a ±. */
+export const PAPER_PLUS_MINUS =
+  '±: 95 %, by what was measured on this bike. A change is surer than the figures: what was measured wrong is wrong in both.';
+
 /** What a bike reads, as it is written; a dash where it does not stand or has no number. */
 export function writeReading(reading: Reading, on: StandingBike | null, style: NumberStyle): string {
   const value = on === null ? null : metricReading(reading, on);
@@ -45,20 +49,31 @@ export function writeKept(
   return value === undefined ? NO_NUMBER : writeNumber(value, quantity, style).text;
 }
 
+/** A reading of a measured bike and its change, each with its ±, in words; null where nobody measured the bike. */
+export type WithPlusMinus = (
+  reading: Reading,
+  value: number,
+) => { readonly value: string; readonly change: string } | null;
+
 /** Readings before and after; the change is that of the figures as they are written. */
 export function readingsPrinted(
   readings: readonly Reading[],
   before: StandingBike | null,
   now: StandingBike | null,
   style: NumberStyle,
+  withPlusMinus: WithPlusMinus | null = null,
 ): ReadingPrinted[] {
-  return readings.map((reading) => ({
-    key: reading.key,
-    label: reading.label,
-    before: writeReading(reading, before, style),
-    now: writeReading(reading, now, style),
-    change: writeReadingChange(reading, before, now, style),
-  }));
+  return readings.map((reading) => {
+    const value = now === null ? null : metricReading(reading, now);
+    const spread = typeof value === 'number' ? (withPlusMinus?.(reading, value) ?? null) : null;
+    return {
+      key: reading.key,
+      label: reading.label,
+      before: writeReading(reading, before, style),
+      now: spread?.value ?? writeReading(reading, now, style),
+      change: writeReadingChange(reading, before, now, style) + (spread?.change ?? ''),
+    };
+  });
 }
 
 /** The change of a reading as it is written, signed and with its word; "same" for equal figures, empty where one is missing. */

@@ -5,7 +5,7 @@ import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/measure-part
 import { LEAST_PLACES, type PhotoOutcome, type SprocketKey } from '../core/measure/photo.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { writeNumber } from '../core/units/number-style.ts';
-import { COVERAGE, writePlusMinus } from './tape-words.ts';
+import { COVERAGE, writePlusMinus } from './plus-minus.ts';
 
 /** With a ± beyond this the teeth are not counted. */
 const MOST_TEETH_ERROR = 4;

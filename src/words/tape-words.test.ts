@@ -14,15 +14,14 @@ import {
   measuredReading,
   nextAdvice,
   noMeasureSentence,
-  plusMinus,
   rowName,
   secondWords,
   stateName,
   suspicionWords,
   uncheckedWords,
-  writePlusMinus,
   type JudgedRow,
 } from './tape-words.ts';
+import { plusMinus, writePlusMinus } from './plus-minus.ts';
 
 const style = { system: 'metric', decimal: '.' } as const;
 const inch = { system: 'inch', decimal: '.' } as const;

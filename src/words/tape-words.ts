@@ -13,21 +13,18 @@ import type {
   Suspicion,
 } from '../core/measure/measured-bike.ts';
 import type { NoMeasure, NoMeasureReason } from '../core/measure/no-measure.ts';
+import type { DrawnRange } from '../core/measure/drawn-bikes.ts';
+import type { Reading } from '../core/readings/reading.ts';
 import type { MeasureRow } from '../core/measure/sheet.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
-import type { Reading } from '../core/readings/reading.ts';
-import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
+import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { listAll } from './list-all.ts';
+import { plusMinus, writePlusMinus } from './plus-minus.ts';
 import { noStandWords } from './no-stand-words.ts';
 
-/** Every ± on the page holds 19 times out of 20: twice the standard deviation (JCGM 100, k = 2). */
-export const COVERAGE = 2;
 /** Below this part of a row nothing else on the sheet checks it. */
 const LEAST_CHECKED = 0.05;
-/** From these on a ± takes so few decimals, in the unit shown: two figures of it, or one, are all that anybody uses. */
-const NO_DECIMALS_FROM = 3;
-const ONE_DECIMAL_FROM = 0.3;
 
 const small = (label: string): string =>
   /^[A-Z][a-z]/.test(label) && !label.startsWith('Mark ')
@@ -45,23 +42,6 @@ export function rowName({ kind, parts }: Pick<MeasureRow, 'kind' | 'parts'>): st
 export function stateName({ state, otherState }: Pick<MeasureRow, 'state' | 'otherState'>): string {
   const { label } = measureStateOf(state);
   return otherState === null ? label : `${label}, less ${small(measureStateOf(otherState).label)}`;
-}
-
-/** A number with its ±, both with as many digits as the ± supports, such as "24.5 ± 0.4°". */
-export function writePlusMinus(value: number, u: number, quantity: QuantityKey, style: NumberStyle): string {
-  const { perMetric, digits } = shownUnit(quantity, style.system);
-  const error = COVERAGE * u;
-  const shown = error * perMetric;
-  const wanted = shown >= NO_DECIMALS_FROM ? 0 : shown >= ONE_DECIMAL_FROM ? 1 : 2;
-  const options = { extraDigits: Math.min(wanted, digits) - digits };
-  if (shown < 0.5 * 10 ** -digits) return writeNumber(value, quantity, style).text;
-  return `${writeNumber(value, quantity, style, options).digits} ± ${writeNumber(error, quantity, style, options).text}`;
-}
-
-/** A ± alone, such as "± 4 mm". */
-export function plusMinus(u: number, quantity: QuantityKey, style: NumberStyle): string {
-  const [, error] = writePlusMinus(0, u, quantity, style).split('±');
-  return error === undefined ? 'exact' : `±${error}`;
 }
 
 /** A reading of the measured bike: with its ±, or that no row fixes it. */
@@ -272,4 +252,18 @@ const REFUSALS: Readonly<Record<NoMeasureReason, Say>> = {
 /** Why a row, or the sheet, was put aside, and what to do. */
 export function noMeasureSentence(no: NoMeasure, drive: DriveNoun, style: NumberStyle): string {
   return REFUSALS[no.reason](no, drive, style);
+}
+
+/** Where a reading lies among bikes drawn by lot. */
+export function drawnWords(
+  { least, most }: DrawnRange,
+  count: number,
+  { label, quantity }: Pick<Reading, 'label' | 'quantity'>,
+  style: NumberStyle,
+): string {
+  const [from, to] = [least, most].map((value) => writeNumber(value, quantity, style).text);
+  const many = count.toString().replace(/\B(?=(\d{3})+$)/g, ',');
+  return from === to
+    ? `Of ${many} bikes drawn by lot from these rows, 95 in 100 have ${small(label)} ${to}.`
+    : `Of ${many} bikes drawn by lot from these rows, 95 in 100 have ${small(label)} from ${from} to ${to}.`;
 }

@@ -8,7 +8,7 @@ export function startPlanning(problem: Problem, tell: (message: FromPlanner) => 
   if (typeof Worker === 'undefined') return runPlanning(problem, tell);
   let worker: Worker;
   try {
-    worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' });
+    worker = new Worker(new URL('./core.worker.ts', import.meta.url), { type: 'module' });
   } catch {
     // A browser that lends no thread: the page does it itself.
     return runPlanning(problem, tell);

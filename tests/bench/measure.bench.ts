@@ -3,6 +3,7 @@ import { measureBike } from '../../src/core/measure/measure-bike.ts';
 import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
 import { onPicture } from '../../src/core/measure/camera.ts';
 import { findRimEdge } from '../../src/core/measure/rim-edge.ts';
+import { runMeasuring } from '../../src/workers/run-measuring.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import {
   asked,
@@ -23,6 +24,9 @@ const GOAL_MS = 30;
 const LONG_GOAL_MS = 300;
 /** A hand waits for the edge after its third click. */
 const EDGE_GOAL_MS = 50;
+/** Drawn beside the page, while a person reads on. */
+const DRAWN = 10_000;
+const DRAWS_GOAL_MS = 500;
 /** µs in a ms. */
 const US = 1000;
 
@@ -52,7 +56,26 @@ export default function measure(short: boolean): string[] {
     });
     return { what, figure: us / US, unit: 'ms', goal: { most } };
   });
-  return benchTable([...lines, edgeLine(short)]);
+  return benchTable([...lines, drawsLine(short), edgeLine(short)]);
+}
+
+/** Bikes drawn by lot from the covariance of a chassis, in what the thread beside the page runs. */
+function drawsLine(short: boolean): BenchRow {
+  const [start] = DEMO_BIKES;
+  const origin = originOn(start);
+  const rows = typedRows(origin, CHASSIS, trueValues(origin, 3, 3), normalNumbers(5));
+  const by = { start, sheet: { gaugeZeroed: true, rows } };
+  const us = timer(short).timed(() => {
+    const { found } = runMeasuring(by, { what: 'draws', reading: 'trail', count: DRAWN });
+    if (found === null || !('least' in found)) throw new Error('no bikes');
+    return found.least;
+  });
+  return {
+    what: '10,000 bikes drawn from 25 rows',
+    figure: us / US,
+    unit: 'ms',
+    goal: { most: DRAWS_GOAL_MS },
+  };
 }
 
 /** The edge of a rim on a photo of 12 megapixels that the bike fills, from three clicks. */

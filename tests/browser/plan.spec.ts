@@ -9,7 +9,7 @@ test('a target is typed, the plan found and tried in one press, and one undo tak
   page,
 }) => {
   await openPage(page);
-  const thread = page.waitForEvent('worker', (worker) => worker.url().includes('plan.worker'));
+  const thread = page.waitForEvent('worker', (worker) => worker.url().includes('core.worker'));
   await openPlan(page);
   await setTarget(page, 1, '11');
   await plan(page).getByRole('group', { name: 'Triple-clamp [yoke] offset' }).getByRole('checkbox').check();

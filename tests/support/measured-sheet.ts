@@ -109,10 +109,10 @@ export function typedRows(
   }));
 }
 
-/** Normal numbers from a seed, by the sum of two turns of a circle (Box and Muller). */
-export function normalNumbers(seed: number): () => number {
+/** A true bike: every value of the start moved by up to so much. */
+export function trueValues(origin: Origin, seed: number, by: number): number[] {
   const next = evenNumbers(seed);
-  return () => Math.sqrt(-2 * Math.log(1 - next())) * Math.cos(2 * Math.PI * next());
+  return origin.unknowns.map(({ start }) => start + by * (2 * next() - 1));
 }
 
 /** Even numbers from 0 to 1 from a seed (mulberry32). */
@@ -126,8 +126,4 @@ export function evenNumbers(seed: number): () => number {
   };
 }
 
-/** A true bike: every value of the start moved by up to so much. */
-export function trueValues(origin: Origin, seed: number, by: number): number[] {
-  const next = evenNumbers(seed);
-  return origin.unknowns.map(({ start }) => start + by * (2 * next() - 1));
-}
+export { normalNumbers } from '../../src/core/numeric/normal-numbers.ts';

@@ -11,10 +11,10 @@ import { buildBike } from './build-bike.ts';
 import { fitSheet } from './fit-sheet.ts';
 import type { Fit } from './fit-values.ts';
 import { postureOf } from './hold-bike.ts';
+import { figureSpreads, slopeOf, spreadOf, type Figures } from './figure-spreads.ts';
 import type { MeasuredReading, StartingBike } from './measured-bike.ts';
-import { spread, widestOf, withOtherSprings } from './measured-readings.ts';
+import { widestOf } from './measured-readings.ts';
 import type { NoMeasure } from './no-measure.ts';
-import { moved } from './row-figures.ts';
 import type { MeasureSheet } from './sheet.ts';
 
 export interface ChangeRequest {
@@ -40,10 +40,6 @@ export interface MeasuredChange {
 
 /** Step of the differences, mm or mrad. */
 const STEP = 0.05;
-/** A change along unknowns that no row touches below this, per mm or mrad, is rounding. */
-const ROUNDING = 1e-7;
-
-type Change = readonly (number | null)[];
 
 /**
  * The change of every reading from one setup to another, with its own standard deviation: slopes of the difference by
@@ -51,64 +47,51 @@ type Change = readonly (number | null)[];
  * their step is unsure by. Fixed where no free direction and no untouched unknown changes the difference.
  */
 export function measuredChange(request: ChangeRequest): MeasuredChange | NoMeasure {
-  const { start, sheet, from, to, stepSd } = request;
-  const sheetFit = fitSheet(start, sheet);
+  const sheetFit = fitSheet(request.start, request.sheet);
   if (!sheetFit.ok) return sheetFit;
-  const { fit } = sheetFit;
-  const { values, touched } = fit;
-  const at = (place: number, by: number): Change => changeAt(fit, moved(values, place, by), request);
-  const now = changeAt(fit, values, request);
-  const slopes = values.map((_, place) => slopeOf(at(place, STEP), at(place, -STEP), 2 * STEP));
-  const steps = (from === null ? [] : movedLengths(from, to)).map((key) =>
-    slopeOf(
-      changeAt(fit, values, { ...request, to: { ...to, [key]: to[key] + STEP } }),
-      changeAt(fit, values, { ...request, to: { ...to, [key]: to[key] - STEP } }),
-      2 * STEP,
-    ),
+  return { ok: true, readings: changeSpreads(sheetFit.fit, request) };
+}
+
+/** The same of a sheet that is fitted already. */
+export function changeSpreads(fit: Fit, request: Omit<ChangeRequest, 'sheet'>): MeasuredChange['readings'] {
+  const { from, to, stepSd } = request;
+  const spreads = figureSpreads(fit, (made, onSprings) => changeOf(made, onSprings, request));
+  const built = buildBike(postureOf(fit.origin, fit.values));
+  const at = (key: NumberLengthKey, by: number): Figures | null =>
+    built === null
+      ? null
+      : changeOf(built, (same) => same, { ...request, to: { ...to, [key]: to[key] + by } });
+  const steps = (from === null ? [] : movedLengths(from, to)).map((key) => {
+    const [ahead, back] = [at(key, STEP), at(key, -STEP)];
+    return READINGS.map((_, i) => slopeOf(ahead?.[i] ?? null, back?.[i] ?? null, 2 * STEP));
+  });
+  return Object.fromEntries(
+    READINGS.map(({ key, quantity }, i): [string, MeasuredReading] => {
+      const unit = QUANTITIES[quantity].fileUnit;
+      const found = spreads[i] ?? { value: null, along: null };
+      const own = spreadOf(found);
+      const dialled = steps.map((slope) => (slope[i] ?? NaN) * stepSd);
+      const u = own === null ? null : Math.hypot(own, ...dialled);
+      const fixed = u !== null && u <= widestOf(unit);
+      return [key, { value: found.value, unit, u: fixed ? u : null, fixed }];
+    }),
   );
-  // Springs and travel stay those of the start: what hangs on them is not measured.
-  const sprung = changeAt(fit, values, request, withOtherSprings);
-  const known = new Set(touched);
-  const readings = READINGS.map(({ key, quantity }, i): [string, MeasuredReading] => {
-    const unit = QUANTITIES[quantity].fileUnit;
-    const along = touched.map((place) => slopes[place][i]);
-    const loose =
-      !(Math.abs((sprung[i] ?? NaN) - (now[i] ?? NaN)) <= ROUNDING) ||
-      slopes.some((slope, place) => !known.has(place) && !(Math.abs(slope[i] ?? NaN) <= ROUNDING));
-    const own = now[i] === null || loose ? null : spread(fit, along);
-    const dialled = steps.map((slope) => (slope[i] ?? NaN) * stepSd);
-    const u = own === null ? null : Math.hypot(own, ...dialled);
-    const fixed = u !== null && u <= widestOf(unit);
-    return [key, { value: now[i], unit, u: fixed ? u : null, fixed }];
-  });
-  return { ok: true, readings: Object.fromEntries(readings) };
 }
 
-function slopeOf(ahead: Change, back: Change, apart: number): Change {
-  return ahead.map((a, i) => {
-    const b = back[i];
-    return a === null || b === null ? null : (a - b) / apart;
-  });
-}
-
-/** The change of every reading with these values of the bike; null where a reading has none before or after. */
-function changeAt(
-  { origin }: Fit,
-  values: readonly number[],
+/** The change of every reading on a bike of these values; null where a reading has none before or after. */
+function changeOf(
+  built: StartingBike,
+  onSprings: (built: StartingBike) => StartingBike,
   { start, from, to, ride }: Pick<ChangeRequest, 'start' | 'from' | 'to' | 'ride'>,
-  onSprings: (built: StartingBike) => StartingBike = (built) => built,
-): Change {
-  const built = buildBike(postureOf(origin, values));
-  const readAs = (asked: Setup): Change | null => {
-    if (built === null) return null;
+): Figures {
+  const readAs = (asked: Setup): Figures => {
     const { bike, setup } = onSprings({ bike: built.bike, setup: asked });
-    return readIn(bike, { asked: setup, found: built.setup, measuredAs: start.setup }, ride);
+    return readIn(bike, setupAs({ asked: setup, found: built.setup, measuredAs: start.setup }), ride);
   };
   const before = from === null ? READINGS.map(() => 0) : readAs(from);
   const after = readAs(to);
   return READINGS.map((_, i) => {
-    const a = before?.[i] ?? null;
-    const b = after?.[i] ?? null;
+    const [a, b] = [before[i], after[i]];
     return a === null || b === null ? null : b - a;
   });
 }
@@ -122,15 +105,18 @@ interface Setups {
   readonly measuredAs: Setup;
 }
 
-/** Readings of the measured bike with its adjusters set; tyres, sprockets and travel that stay are as measured and counted. */
-function readIn(bike: Bike, { asked, found, measuredAs }: Setups, ride: RideStateKey): Change {
+/** The adjusters of the measured bike as they are set; tyres, sprockets and travel that stay are as measured and counted. */
+export function setupAs({ asked, found, measuredAs }: Setups): Setup {
   const stays = (key: (typeof MEASURED)[number]): boolean => !isAdjusterChanged(key, asked, measuredAs);
-  const setup: Setup = {
+  return {
     ...asked,
     ...Object.fromEntries(MEASURED.filter(stays).map((key) => [key, found[key]])),
     ...(isAdjusterChanged('frontTyre', asked, measuredAs) ? {} : { frontTyre: found.frontTyre }),
     ...(isAdjusterChanged('rearTyre', asked, measuredAs) ? {} : { rearTyre: found.rearTyre }),
   };
+}
+
+function readIn(bike: Bike, setup: Setup, ride: RideStateKey): Figures {
   const stood = standBike(bike, setup, ride);
   return READINGS.map(({ quantity, read }) => {
     const value = stood.ok ? read(stood) : null;

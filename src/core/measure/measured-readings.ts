@@ -32,7 +32,7 @@ export function widestOf(fileUnit: string): number {
 }
 
 /** Stands a bike in the posture that it was measured in, with the rider only where a rider sat on it and tyres as they sank there. */
-function standMeasured({ bike, setup }: StartingBike, origin: Origin): StandingBike | null {
+export function standMeasured({ bike, setup }: StartingBike, origin: Origin): StandingBike | null {
   const { readIn } = origin;
   const asMeasured: Setup = measureStateOf(readIn).fork === 'rider' ? setup : withoutRider(setup);
   const made = machine(bike, asMeasured);
@@ -112,20 +112,29 @@ export function measuredReadings(fit: Fit): Record<string, MeasuredReading> | nu
 }
 
 /** Standard deviation that slopes by the touched unknowns carry; null where a free direction changes the figure. */
-export function spread(
+export function spread(fit: Pick<Fit, 'parts' | 'rank'>, slopes: readonly (number | null)[]): number | null {
+  const along = alongFixed(fit, slopes);
+  return along === null ? null : Math.hypot(...along);
+}
+
+/**
+ * Slopes by the touched unknowns as slopes along the fixed directions, each in its standard deviation: what two figures
+ * have in common is the product of theirs. Null where a free direction changes the figure.
+ */
+export function alongFixed(
   { parts, rank }: Pick<Fit, 'parts' | 'rank'>,
   slopes: readonly (number | null)[],
-): number | null {
+): readonly number[] | null {
   if (slopes.includes(null)) return null;
   const size = Math.hypot(...slopes.map((each) => each ?? 0));
-  let variance = 0;
+  const found: number[] = [];
   for (const [k, right] of parts.right.entries()) {
     let along = 0;
     for (let j = 0; j < right.length; j++) along += right[j] * (slopes[j] ?? 0);
-    if (k < rank) variance += (along / parts.values[k]) ** 2;
+    if (k < rank) found.push(along / parts.values[k]);
     else if (Math.abs(along) > FREE_SLOPE * Math.max(size, FREE_SLOPE)) return null;
   }
-  return Math.sqrt(variance);
+  return found;
 }
 
 /** Which readings depend on something that no row touches: another unknown, or springs and travel of the start. */

@@ -1,7 +1,7 @@
 /** How well a measured travel table tells the motion ratio and, with the springs in, the wheel rate. */
 import { tableCurve, tableTravel } from '../linkage/rear-suspension.ts';
-import { suspensionAt } from '../linkage/suspension.ts';
-import { spreadAt } from '../linkage/measured-curve.ts';
+import { suspensionAt, type TableSuspension } from '../linkage/suspension.ts';
+import { spreadAt, type MeasuredCurve } from '../linkage/measured-curve.ts';
 import { wheelRate } from '../linkage/leverage.ts';
 import type { TravelRow } from '../parts/rear-layout.ts';
 import type { Machine } from '../standing/machine.ts';
@@ -37,39 +37,66 @@ export function tableBand(
 ): TableBand | null {
   const measured = tableCurve(rows)?.measured ?? null;
   if (rear.kind !== 'table' || measured === null) return null;
-  const perMm = rear.table.tableArm / rear.table.arm;
   const most = sprung === null ? rear.wheelTravel : sprung.most.rear;
-  const ratios: [figure: number, deviation: number][] = [];
-  const rates: [figure: number, deviation: number][] = [];
-  for (let i = 0; i < PLACES; i++) {
-    const travel = (most * i) / (PLACES - 1);
-    const at = suspensionAt(rear, travel);
-    if (!at.ok) return null;
-    const spread = spreadAt(measured, tableTravel(rear.table, travel));
-    ratios.push([at.motionRatio, perMm * Math.sqrt(spread.ratio)]);
-    if (sprung === null) continue;
-    const [force, rate] = [
-      springForce(sprung.shock, at.shockStroke),
-      springRate(sprung.shock, at.shockStroke),
-    ];
-    const byStroke = rate * at.motionRatioSlope;
-    const byRatio = 2 * rate * at.motionRatio * perMm;
-    const byChange = force * perMm * perMm;
-    const variance =
-      byStroke ** 2 * spread.stroke +
-      byRatio ** 2 * spread.ratio +
-      byChange ** 2 * spread.change +
-      2 * byStroke * (byRatio * spread.strokeRatio + byChange * spread.strokeChange) +
-      2 * byRatio * byChange * spread.ratioChange;
-    rates.push([
-      wheelRate(rate, force, at.motionRatio, at.motionRatioSlope),
-      Math.sqrt(Math.max(0, variance)),
-    ]);
-  }
-  return { ratio: bandOf(ratios), rate: sprung === null ? null : bandOf(rates) };
+  const found = Array.from({ length: PLACES }, (_, i) =>
+    deviationsAt(rear, measured, sprung, (most * i) / (PLACES - 1)),
+  );
+  if (found.includes(null)) return null;
+  const all = found.filter((each) => each !== null);
+  return {
+    ratio: bandOf(all.map(({ ratio }) => ratio)),
+    rate: sprung === null ? null : bandOf(all.flatMap(({ rate }) => (rate === null ? [] : [rate]))),
+  };
 }
 
-function bandOf(found: readonly (readonly [figure: number, deviation: number])[]): Band {
+/**
+ * Standard deviation of motion ratio (without unit) or wheel rate (N/mm) at rear travels, mm, from the ± of the table alone;
+ * null where the rear suspension is no table with a ±, and at a travel that it does not reach.
+ */
+export function tableDeviations(
+  { rear }: Machine,
+  rows: readonly TravelRow[],
+  sprung: SprungMachine | null,
+  figure: 'ratio' | 'rate',
+  travels: readonly number[],
+): readonly (number | null)[] | null {
+  const measured = tableCurve(rows)?.measured ?? null;
+  if (rear.kind !== 'table' || measured === null) return null;
+  return travels.map((travel) => deviationsAt(rear, measured, sprung, travel)?.[figure]?.[1] ?? null);
+}
+
+/** A figure and its standard deviation. */
+type Deviation = readonly [figure: number, deviation: number];
+
+function deviationsAt(
+  rear: TableSuspension,
+  measured: MeasuredCurve,
+  sprung: SprungMachine | null,
+  travel: number,
+): { readonly ratio: Deviation; readonly rate: Deviation | null } | null {
+  const perMm = rear.table.tableArm / rear.table.arm;
+  const at = suspensionAt(rear, travel);
+  if (!at.ok) return null;
+  const spread = spreadAt(measured, tableTravel(rear.table, travel));
+  const ratio: Deviation = [at.motionRatio, perMm * Math.sqrt(spread.ratio)];
+  if (sprung === null) return { ratio, rate: null };
+  const [force, rate] = [springForce(sprung.shock, at.shockStroke), springRate(sprung.shock, at.shockStroke)];
+  const byStroke = rate * at.motionRatioSlope;
+  const byRatio = 2 * rate * at.motionRatio * perMm;
+  const byChange = force * perMm * perMm;
+  const variance =
+    byStroke ** 2 * spread.stroke +
+    byRatio ** 2 * spread.ratio +
+    byChange ** 2 * spread.change +
+    2 * byStroke * (byRatio * spread.strokeRatio + byChange * spread.strokeChange) +
+    2 * byRatio * byChange * spread.ratioChange;
+  return {
+    ratio,
+    rate: [wheelRate(rate, force, at.motionRatio, at.motionRatioSlope), Math.sqrt(Math.max(0, variance))],
+  };
+}
+
+function bandOf(found: readonly Deviation[]): Band {
   const mean = found.reduce((sum, [figure]) => sum + Math.abs(figure), 0) / found.length;
   const halves = found.map(([, deviation]) => (BAND * deviation) / mean);
   return { mean: halves.reduce((sum, half) => sum + half, 0) / halves.length, most: Math.max(...halves) };

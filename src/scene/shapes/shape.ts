@@ -103,6 +103,8 @@ export type Role =
   | 'curveCursor'
   | 'curveMark'
   | 'curveFloor'
+  | 'spread'
+  | 'curveBand'
   | 'highlight';
 
 /** An outline, filled and stroked as its role says. */
@@ -146,7 +148,8 @@ export type LabelSpot = 'right' | 'left' | 'above' | 'below' | 'centre';
 export type Shape = PathShape | MarkShape | LabelShape;
 
 /** Layers from back to front. */
-export type LayerName = 'zones' | 'shadow' | 'bike' | 'ghosts' | 'construction' | 'labels' | 'closeUps';
+export type LayerName =
+  'zones' | 'shadow' | 'bike' | 'ghosts' | 'construction' | 'spreads' | 'labels' | 'closeUps';
 
 export interface SceneLayer {
   readonly name: LayerName;

@@ -257,6 +257,9 @@ function themeOf(name: ThemeName): Theme {
       curveCursor: line(p.inkSoft, 1, [3, 3]),
       curveMark: solid(p.background, p.squat, 2.5),
       curveFloor: line(p.brick, 1.5, [5, 4]),
+      // Dotted at the edge too, so that it shows where the fill of a zone hides its own.
+      spread: { ...line(p.ink, 1.25, [3, 2]), fill: `${p.background}99` },
+      curveBand: { ...line(p.squat, 1, [2, 3]), fill: `${p.squat}2b` },
       highlight: line(p.squat, 5),
     },
   };

@@ -8,6 +8,7 @@ import { Workbench } from '../workbench.svelte.ts';
 import { PlusMinus } from './plus-minus.svelte.ts';
 import * as fitter from './tape-fit.ts';
 import { Tape } from './tape.svelte.ts';
+import '../../workers/run-measuring.ts';
 
 beforeEach(() => {
   vi.useFakeTimers();
@@ -19,20 +20,22 @@ afterEach(() => {
 /** Longer than anything here waits, ms. */
 const LONG = 2000;
 
-function quiet(): void {
+async function quiet(): Promise<void> {
   flushSync();
-  vi.advanceTimersByTime(LONG);
+  await vi.advanceTimersByTimeAsync(LONG);
+  // Where there is no thread the answer comes a few turns later.
+  for (let turn = 0; turn < 50; turn++) await Promise.resolve();
   flushSync();
 }
 
-it('stands beside each measured reading and its change, follows the adjusters, and goes when it is not wanted', () => {
+it('stands beside each measured reading and its change, follows the adjusters, and goes when it is not wanted', async () => {
   const bench = new Workbench(FIRST_DEMO);
   bench.stateOf(PlusMinus);
   const tape = bench.stateOf(Tape);
   tape.fitter = fitter;
   const beside = (key: string) => bench.standing.rows.find(({ reading }) => reading.key === key)?.plusMinus;
   bench.ride('toppedOut');
-  quiet();
+  await quiet();
   expect(beside('wheelbase')).toBeNull();
 
   for (const [kind, parts, figure] of [
@@ -45,17 +48,23 @@ it('stands beside each measured reading and its change, follows the adjusters, a
     tape.add(kind);
     tape.change(tape.rows.length - 1, { parts, figure }, 'row');
   }
-  quiet();
+  await quiet();
   // The bike on the page is not yet the one that was measured.
   expect(beside('rake')).toBeNull();
   tape.apply('Bike as measured');
   bench.session.commit((from) => succeed(setBaseline(from)), 'Baseline');
-  quiet();
+  await quiet();
   const measured = tape.found?.readings;
   expect(measured?.rake.fixed).toBe(true);
 
   bench.ride('travelByHand');
-  quiet();
+  await quiet();
+  // So do the points on the side view, in words and outlines.
+  const spreads = bench.drawing.spreads();
+  expect(spreads?.shapes.length).toBeGreaterThan(1);
+  expect(spreads?.label.text).toMatch(/^± of points as measured/);
+  const asked = [{ setup: bench.session.history.present.setup, travel: { front: 0, rear: 0 } }];
+  expect(await bench.standing.bandAlong?.('finalDriveRatio', 'toppedOut', asked)).toEqual([0]);
   expect(beside('rake')?.value).toMatch(/^24\.50 ± 0\.\d+°$/);
   expect(beside('trail')?.value).toMatch(/^[\d.]+ ±\s[\d.]+\smm$/);
   // Nobody measured where the pivot is.
@@ -68,7 +77,7 @@ it('stands beside each measured reading and its change, follows the adjusters, a
   flushSync();
   // What was worked out for another setup goes at once.
   expect(beside('rake')).toBeNull();
-  quiet();
+  await quiet();
   // What was measured wrong is wrong before and after.
   expect(beside('trail')).toEqual({
     value: expect.stringMatching(/^[\d.]+ ±\s1\.9\smm$/) as string,
@@ -76,6 +85,9 @@ it('stands beside each measured reading and its change, follows the adjusters, a
   });
 
   bench.preferences.change({ plusMinus: false });
-  quiet();
+  await quiet();
   expect(beside('rake')).toBeNull();
+  // One switch takes them all away.
+  expect(bench.drawing.spreads()).toBeNull();
+  expect(bench.standing.bandAlong).toBeNull();
 });

@@ -1,10 +1,5 @@
 /** Fits the rows that are kept with a bike, and says what became of each; it comes after the page's first sight, in a part for itself. */
 import { measureBike } from '../../core/measure/measure-bike.ts';
-import {
-  measuredChange,
-  type ChangeRequest,
-  type MeasuredChange,
-} from '../../core/measure/measured-change.ts';
 import type { MeasuredBike, RowOutcome, StartingBike } from '../../core/measure/measured-bike.ts';
 import { MEASURE_PARTS } from '../../core/measure/measure-parts.ts';
 import type { NoMeasure } from '../../core/measure/no-measure.ts';
@@ -14,6 +9,7 @@ import type { MeasureRow } from '../../core/measure/sheet.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { KeptMeasure } from '../../document/measure.ts';
 import { readKeptPhoto } from '../../document/measure-photo.ts';
+import type { MeasuredBy } from '../../workers/measure-messages.ts';
 import { nearlySame } from '../nearly-same.ts';
 import { knownPhoto, knownRow } from './tape-rows.ts';
 
@@ -105,25 +101,15 @@ function onBike(photo: MeasurePhoto, bike: Bike): MeasurePhoto | null {
   return placesOn(left) >= LEAST_PLACES ? left : null;
 }
 
-/** Two setups of one bike, or one, and the ride state to read it in. */
-export type SpreadAsked = Pick<ChangeRequest, 'from' | 'to' | 'ride'>;
-
-/** A length that is set is off by ±0.2 mm at most, 95 %. */
-const STEP_SD = 0.1;
-
-/** The readings of the bike that the sheet leads to, or by how much they differ between two setups, each with its own u; null where it leads to none. */
-export function spreadsOf(
+/** The sheet of the rows and photos that were fitted, as it is asked about further. */
+export function measuredBy(
   kept: KeptMeasure,
   start: StartingBike,
-  asked: SpreadAsked,
-): MeasuredChange['readings'] | null {
-  const { found, fitted } = fitRows(kept, start);
-  if (found?.ok !== true) return null;
+  { fitted }: Pick<FittedRows, 'fitted'>,
+): MeasuredBy {
   const rows = fitted.flatMap((place) => knownRow(kept.rows[place]) ?? []);
   const photos = photosOn(kept.photos, start.bike).filter((photo) => photo !== null);
-  const sheet = { gaugeZeroed: kept.gaugeZeroed, rows, photos };
-  const change = measuredChange({ start, sheet, ...asked, stepSd: STEP_SD });
-  return change.ok ? change.readings : null;
+  return { start, sheet: { gaugeZeroed: kept.gaugeZeroed, rows, photos } };
 }
 
 /** How often a fit is begun anew from the bike that it found, until it finds the same again. */
@@ -147,5 +133,5 @@ export function settledFit(kept: KeptMeasure, start: StartingBike): FittedRows {
 }
 
 export type TapeFit = Readonly<Record<'fitRows' | 'settledFit', typeof fitRows>> & {
-  readonly spreadsOf: typeof spreadsOf;
+  readonly measuredBy: typeof measuredBy;
 };

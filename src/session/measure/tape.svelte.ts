@@ -1,12 +1,7 @@
 /** Tape: the rows that the bike on the page is measured by, the bike they lead to, and taking it over as one edit. */
 import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
 import type { MeasureStateKey } from '../../core/measure/all-measure-states.ts';
-import type {
-  MeasuredBike,
-  MeasuredReading,
-  NextMeasurement,
-  StartingBike,
-} from '../../core/measure/measured-bike.ts';
+import type { MeasuredBike, NextMeasurement, StartingBike } from '../../core/measure/measured-bike.ts';
 import { succeed } from '../../core/numeric/result.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { Setup } from '../../core/adjusters/setup.ts';
@@ -16,8 +11,10 @@ import type { KeptMeasure, KeptRow } from '../../document/measure.ts';
 import type { JsonObject } from '../../document/json/json.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import { nearlySame } from '../nearly-same.ts';
+import type { MeasuredBy } from '../../workers/measure-messages.ts';
+import { MeasuringThread } from '../../workers/start-measuring.ts';
 import type { Workbench } from '../workbench.svelte.ts';
-import type { FittedRows, SpreadAsked, TapeFit } from './tape-fit.ts';
+import type { FittedRows, TapeFit } from './tape-fit.ts';
 import { newRow } from './tape-rows.ts';
 
 const NONE: readonly KeptRow[] = [];
@@ -27,6 +24,8 @@ const ON_WHEELS: MeasureStateKey = 'onWheels';
 
 export class Tape {
   readonly #session: BikeSession;
+  /** Where what is unsure is worked out, beside the page. */
+  readonly thread = new MeasuringThread();
   /** The place in the sheet of the row that is open; null when none is. */
   open = $state<number | null>(null);
   /** The reading that the next measurement is to help most, by its key. */
@@ -60,6 +59,12 @@ export class Tape {
     const { found } = this;
     return found !== null && nearlySame(found.bike, this.#bike) && nearlySame(found.setup, this.#setup);
   });
+  /** The sheet that the measured bike is asked about by; null while there is none. */
+  readonly measuredBy: MeasuredBy | null = $derived.by(() =>
+    this.#kept === undefined || this.fitter === null || this.fit === null || this.found === null
+      ? null
+      : this.fitter.measuredBy(this.#kept, this.#start, this.fit),
+  );
   /** Whether adjusters have been turned since the bike was measured. */
   readonly isTurned: boolean = $derived.by(
     () => this.#kept !== undefined && !nearlySame(this.#kept.setup, this.#setupNow),
@@ -167,12 +172,6 @@ export class Tape {
   /** Sets the adjusters back to where they stood while the bike was measured. */
   setAsMeasured(label: string): void {
     this.#session.commit((from) => succeed({ ...from, setup: this.#setup }), label);
-  }
-
-  /** The readings of the measured bike, or by how much they differ between two setups, each with its own u. */
-  spreads(asked: SpreadAsked): Readonly<Record<string, MeasuredReading>> | null {
-    if (this.#kept === undefined || this.fitter === null) return null;
-    return this.fitter.spreadsOf(this.#kept, this.#start, asked);
   }
 
   /** What one more measurement would do for the reading that is wanted, best first. */

@@ -12,6 +12,8 @@ import { CURVE_AXES, nameAxis, type CurveAxis } from '../../curves/curve-axes.ts
 import { axisEnds, curveSet, evenCurve, type CurveSet, type CurveSource } from '../../curves/curve-set.ts';
 import type { Band } from '../../words/curve-words.ts';
 import { MOST_BESIDE } from '../../curves/line-look.ts';
+import type { SpreadBand } from '../../curves/spread-band.ts';
+import { tableDeviations } from '../../core/springs/table-band.ts';
 import type { BikeDocument, BikeWithSetup } from '../../document/document.ts';
 import { setAdjuster, type Edited } from '../../document/edits.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
@@ -22,6 +24,16 @@ import type { Workbench } from '../workbench.svelte.ts';
 const MOST_KEPT = 4;
 /** Digits kept of a place along an axis of travel, mm. */
 const PLACE_DIGITS = 6;
+
+/** Places along the axis at which a measured bike is asked for its ±, which bends far less than the curve. */
+const SPREAD_PLACES = 13;
+/** How long nothing has changed before it is asked, ms. */
+const QUIET_MS = 300;
+/** The readings whose ± a measured table of the rear travel tells by itself. */
+const TABLE_FIGURES: Readonly<Record<string, 'ratio' | 'rate' | undefined>> = {
+  motionRatio: 'ratio',
+  rearWheelRate: 'rate',
+};
 
 /** A setup kept for comparison, for as long as the page is open. */
 interface Kept extends BikeWithSetup {
@@ -38,6 +50,7 @@ interface Further {
 export class Curves {
   readonly #session: BikeSession;
   readonly #standing: Standing;
+  readonly #preferences: Workbench['preferences'];
   reading = $state.raw<Reading>(antiSquat);
   axis = $state.raw<CurveAxis>(CURVE_AXES[0]);
   kept = $state.raw<readonly Kept[]>([]);
@@ -158,10 +171,66 @@ export class Curves {
     ]);
   });
 
-  constructor({ session, standing }: Pick<Workbench, 'session' | 'standing'>) {
+  /** What a measured bike says of the present curve; null while it is worked out, and where nobody measured it. */
+  #measuredSpread = $state.raw<SpreadBand | null>(null);
+  /** How surely the present curve runs, by what was measured: the bike as a whole, or the table of its rear travel. */
+  readonly spread: SpreadBand | null = $derived.by(() => this.#tableSpread ?? this.#measuredSpread);
+
+  constructor({ session, standing, preferences }: Pick<Workbench, 'session' | 'standing' | 'preferences'>) {
     this.#session = session;
     this.#standing = standing;
+    this.#preferences = preferences;
+    $effect(() => {
+      const ask = standing.bandAlong;
+      const now = this.#now;
+      const { key } = this.reading;
+      const [x, places] = this.#spreadPlaces;
+      this.#measuredSpread = null;
+      if (ask === null || now === null || x.length === 0) return;
+      let isStale = false;
+      const timer = setTimeout(() => {
+        void ask(key, now.state, places).then((u) => {
+          if (!isStale && u !== null) this.#measuredSpread = { x, u };
+        });
+      }, QUIET_MS);
+      return () => {
+        isStale = true;
+        clearTimeout(timer);
+      };
+    });
   }
+
+  /** Where the present curve is asked for its ±, and how the bike is set there. */
+  readonly #spreadPlaces = $derived.by(() => {
+    const now = this.#now;
+    const even = Array.from(
+      { length: SPREAD_PLACES },
+      (_, i) => this.#from + ((this.#to - this.#from) * i) / (SPREAD_PLACES - 1),
+    );
+    const whole = even.map(Math.round);
+    const x = this.axis.quantity === 'teeth' ? whole.filter((at, i) => at !== whole[i - 1]) : even;
+    if (now === null || !now.stance.ok) return [[], []] as const;
+    const axis = this.axis.axis(now);
+    const { travel } = now.stance;
+    const places = x.map((at) => {
+      const to = sweptTo(axis, at, now.setup, travel);
+      return { setup: to.setup, travel: axis.kind === 'travel' ? to.travel : null };
+    });
+    return [x, places] as const;
+  });
+
+  readonly #tableSpread: SpreadBand | null = $derived.by(() => {
+    const now = this.#now;
+    const figure = TABLE_FIGURES[this.reading.key];
+    if (!this.#preferences.data.plusMinus || figure === undefined || now === null || !now.stance.ok)
+      return null;
+    const axis = this.axis.axis(now);
+    if (axis.kind !== 'travel' || axis.end === 'front') return null;
+    const { machine, sprung = null } = now.stance;
+    const [x] = this.#spreadPlaces;
+    const u = tableDeviations(machine, now.bike.swingarm.travelTable, sprung, figure, x);
+    return u === null ? null : { x, u };
+  });
 
   /** Takes a reading by its key; one that there is not changes nothing. */
   chooseReading(key: string): void {

@@ -27,7 +27,7 @@ export function curvesPicture({
   invented,
   ratio,
 }: CurvesShown): ScenePicture | null {
-  const { set, band } = curves;
+  const { set, band, spread } = curves;
   if (set === null) return null;
   const { style, data, theme } = preferences;
   const chart = chartOf({
@@ -35,6 +35,7 @@ export function curvesPicture({
     style,
     ...CHART_PICTURE,
     band,
+    spread,
     zones: zonesShown(curves, data.band),
   });
   return {
