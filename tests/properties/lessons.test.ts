@@ -9,7 +9,7 @@ import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
-import type { LessonStep } from '../../src/lessons/lesson.ts';
+import type { LessonCheck, LessonStep } from '../../src/lessons/lesson.ts';
 import { LESSONS } from '../../src/lessons/all-lessons.ts';
 import { SAYINGS } from '../../src/sayings/all-sayings.ts';
 import { checkSaying } from '../../src/sayings/check-saying.ts';
@@ -108,6 +108,9 @@ it('every figure that a lesson or a saying names is there', () => {
     expect(READINGS.map((reading) => reading.key)).toContain(key);
 });
 
+/** A check question ends a lesson, gives no reason and has nothing else to say. */
+const isStep = (step: LessonStep | LessonCheck): step is LessonStep => 'because' in step;
+
 describe.each(BIKES)('%s', (name, asSet) => {
   it.each(LESSONS.map((lesson) => [lesson.title, lesson] as const))('%s', (_, lesson) => {
     const made = turned(asSet, lesson.prepare, 'riderUp');
@@ -125,7 +128,7 @@ describe.each(BIKES)('%s', (name, asSet) => {
       }
       stood++;
       expectSaidAsShown(step, tried);
-      if ('because' in step) expectReason(step, tried.way);
+      if (isStep(step)) expectReason(step, tried.way);
       if (isPlain(step))
         expect(tried.after.value - tried.before.value).toBeCloseTo(byHand(prepared, step), 9);
     }
