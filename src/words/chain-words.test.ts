@@ -6,6 +6,7 @@ import type { GuideClearance } from '../core/chain/guide-clearance.ts';
 import type { SlackToSet } from '../core/chain/slack-to-set.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import {
+  asBeforeWords,
   clearanceWords,
   lowerClearanceWords,
   exactLinksText,
@@ -14,6 +15,7 @@ import {
   noSlackWords,
   placeWords,
   rubbingWords,
+  slackNowNote,
   slackWords,
   toSetWords,
   wearDone,
@@ -98,15 +100,31 @@ describe('slack', () => {
   };
 
   it('to set comes with the slack at the tightest place and with the axle’s place, in its slot or outside', () => {
-    expect(plain(toSetWords(set, 40, style))).toBe(
-      'Set 24.8 mm with the wheel hanging. 10.0 mm is then left at the tightest place. Axle then at 18.1 mm.',
+    expect(plain(toSetWords(set, 24.8, 40, style))).toBe(
+      'To keep 10.0 mm at its tightest place, set 24.8 mm with the wheel hanging. The axle then stands 18.1 mm back in its slot.',
     );
-    expect(plain(toSetWords({ ...set, axlePosition: -3, inSlot: false }, 40, style))).toMatch(
+    expect(plain(toSetWords({ ...set, axlePosition: -3, inSlot: false }, 24.8, 40, style))).toMatch(
       /the axle would stand 3\.0 mm ahead of its slot\.$/,
     );
-    expect(plain(toSetWords({ ...set, axlePosition: 44, inSlot: false }, 40, style))).toMatch(
+    expect(plain(toSetWords({ ...set, axlePosition: 44, inSlot: false }, 24.8, 40, style))).toMatch(
       /the axle would stand 4\.0 mm behind its slot\.$/,
     );
+  });
+
+  it('of a chain left alone since the baseline is that of now, with what it was and what to set', () => {
+    const hanging = {
+      ...at,
+      rearTravel: 0,
+      spare: 1,
+      slack: { ok: true, up: 19, down: 19.7, total: 38.7 },
+    } as const;
+    expect(plain(asBeforeWords(hanging, 30, style))).toBe(
+      'Nobody has set the chain since the baseline. There it had 30.0 mm of slack with the wheel hanging; as the bike is now it has 38.7 mm with the wheel hanging. Do not set it back to 30.0 mm.',
+    );
+    expect(plain(slackNowNote(38.7, 30, style) ?? '')).toMatch(
+      /has 38\.7 mm with the wheel hanging: see Chain/,
+    );
+    expect(slackNowNote(30, 30.01, style)).toBeNull();
   });
 
   it('that cannot be set has its reason in words', () => {

@@ -52,8 +52,20 @@ export function asBeforeWords(hanging: SlackAt, slackSet: number, style: NumberS
   const set = length(slackSet, style);
   const now = hanging.slack.ok ? length(hanging.slack.total, style) : slackWords(hanging, style);
   return now === set
-    ? `The chain is as at the baseline, ${set} with the wheel hanging.`
-    : `The chain is as at the baseline: set to ${set} there, it has ${now} with the wheel hanging as the bike is now. Do not set it back to ${set}.`;
+    ? `The chain is as at the baseline: ${set} of slack with the wheel hanging.`
+    : `Nobody has set the chain since the baseline. There it had ${set} of slack with the wheel hanging; as the bike is now it has ${now} with the wheel hanging. Do not set it back to ${set}.`;
+}
+
+/** Where in the travel a chain is tightest, and how slack it is there. */
+export function tightestWords(tightest: SlackAt, style: NumberStyle): string {
+  return `As the rear moves up and down, the chain is tightest ${length(tightest.rearTravel, style)} from hanging: ${slackWords(tightest, style)}.`;
+}
+
+/** Beside the field of a chain that nobody has set since the baseline: what it has now; null where that is what was set. */
+export function slackNowNote(now: number, set: number, style: NumberStyle): string | null {
+  const has = length(now, style);
+  if (has === length(set, style)) return null;
+  return `Set at the baseline. As the bike is now, the chain has ${has} with the wheel hanging: see Chain before you set it.`;
 }
 
 /** Why a run has no slack, or no shape. */
@@ -72,14 +84,14 @@ export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: N
   }
 }
 
-/** What to set on the stand, and where the axle then stands. */
-export function toSetWords(set: SlackToSet, slot: number, style: NumberStyle): string {
+/** What to set on the stand, mm, so that the least is kept, and where the axle then stands. */
+export function toSetWords(set: SlackToSet, slackToSet: number, slot: number, style: NumberStyle): string {
   const stands = set.inSlot
-    ? `Axle then at ${length(set.axlePosition, style)}.`
+    ? `The axle then stands ${length(set.axlePosition, style)} back in its slot.`
     : set.axlePosition < 0
       ? `But the axle would stand ${length(-set.axlePosition, style)} ahead of its slot.`
       : `But the axle would stand ${length(set.axlePosition - slot, style)} behind its slot.`;
-  return `Set ${length(set.slack.total, style)} with the wheel hanging. ${length(set.leastSlack, style)} is then left at the tightest place. ${stands}`;
+  return `To keep ${length(set.leastSlack, style)} at its tightest place, set ${length(slackToSet, style)} with the wheel hanging. ${stands}`;
 }
 
 /** Why there is no slack to set. */

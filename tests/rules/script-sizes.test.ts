@@ -70,6 +70,8 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * step that this program cannot read needs 0.6. That the form of a link, the packing, and how a lesson is opened serve two
  * now lies in files apart, 2.8 more. All of it comes late; the names of those files are 0.02 of the first sight.
  *
+ * One slack on tab, adjuster and sheet is 1.1, and comes late with the notes beside the adjusters, which the first sight gave back.
+ *
  * A trainer's own lessons in the store of the bikes and in the file of all bikes are 1.6, and come late.
  *
  * A bike in a link is 6.8 of all scripts and comes late: packed and opened again 1.7, sent 2.1, shown beside the user's own

@@ -38,6 +38,10 @@ export type NoSlackToSet = Refusal<NoLinkage['reason'] | NoSlack['reason'] | 'ch
 const PLACE_STEP = 1e-10;
 const AGREED = 1e-9;
 const MOST_ROUNDS = 30;
+/** Slack is set to this, mm: nobody sets it finer. */
+const SLACK_STEP = 0.1;
+/** Slack so little above a whole step is that step, in steps: rounding of its computation. */
+const SAME_STEP = 1e-6;
 /** How far outside the slot the axle is followed, in parts of the swingarm. */
 const FOLLOWED = 0.3;
 
@@ -80,6 +84,13 @@ export function slackToSet(
     };
   }
   return { ok: false, reason: 'notConverged' };
+}
+
+/** Slack in the steps in which it is set, mm: the nearest, or one that is not less. Example: 34.93 mm up → 35.0 mm. */
+export function inSlackSteps(slack: number, way: 'nearest' | 'up'): number {
+  const steps = slack / SLACK_STEP;
+  const whole = way === 'up' ? Math.ceil(steps - SAME_STEP) : Math.round(steps);
+  return Number((whole * SLACK_STEP).toFixed(6));
 }
 
 /** Axle place at which the chain has `spare` mm to spare at its tightest; null when it reaches none near the slot. */

@@ -157,7 +157,9 @@ describe('slack', () => {
     expect(session.history.past).toHaveLength(2);
     const { tightest } = chain;
     if (tightest === null || !tightest.ok || !tightest.slack.ok) throw new Error('no slack');
-    expect(tightest.slack.total).toBeCloseTo(12, 4);
+    // Slack is set in tenths, and never to less than it needs.
+    expect(tightest.slack.total).toBeGreaterThanOrEqual(12);
+    expect(tightest.slack.total).toBeLessThan(12.15);
     expect(chain.slackEnough).toBe(true);
     expect(chain.isSet).toBe(true);
   });
@@ -275,5 +277,35 @@ describe('the chain over the pivot', () => {
       null,
       null,
     ]);
+  });
+});
+
+describe('a chain that nobody has set since the baseline', () => {
+  it('has one slack on the page, that of now; set as the button says, it has just that', () => {
+    const { chain, session } = chainOn(first);
+    session.commit((from) => setAdjuster(from, 'shockLength', 7), 'Shock length');
+    const { slackHanging, toSet } = chain;
+    if (slackHanging?.ok !== true || !slackHanging.slack.ok) throw new Error('no slack');
+    if (toSet === null || !toSet.ok) throw new Error('nothing to set');
+    expect(chain.slackNow).toBeGreaterThan(chain.slackSet + 1);
+    expect(chain.slackNow).toBeCloseTo(slackHanging.slack.total, 1);
+    // What fits the axle’s place is the chain that hangs so.
+    expect(askedOf(chain).exactLinks).toBeCloseTo(chain.links ?? 0, 2);
+    const asked = chain.slackToSet;
+    chain.setSlack('Axle set');
+    expect(chain.slackNow).toBe(chain.slackSet);
+    expect(chain.slackNow).toBe(asked);
+    expect(chain.slackNow).toBeGreaterThanOrEqual(toSet.slack.total);
+    expect(chain.isSet).toBe(true);
+  });
+
+  it('keeps the slack that it has when a whole one is put on in its place', () => {
+    const { chain, session } = chainOn(first);
+    session.commit((from) => setAdjuster(from, 'shockLength', 7), 'Shock length');
+    const { slackNow, near } = chain;
+    const fits = near.find((each) => each.ok);
+    if (fits === undefined) throw new Error('no chain fits');
+    chain.takeChain(fits.links);
+    expect(chain.slackSet).toBe(slackNow);
   });
 });

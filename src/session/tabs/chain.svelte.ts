@@ -31,7 +31,7 @@ import {
 import { longestClearShock, type ClearShock } from '../../core/chain/clear-shock.ts';
 import { guidePush } from '../../core/chain/guide-push.ts';
 import { pairObstacle, type PairObstacle } from '../../core/chain/pair-obstacle.ts';
-import { slackToSet } from '../../core/chain/slack-to-set.ts';
+import { inSlackSteps, slackToSet } from '../../core/chain/slack-to-set.ts';
 import { stance, type Stance } from '../../core/standing/stance.ts';
 import { isChainAsBefore } from '../../document/chain-as-before.ts';
 import { setBikeField, setAdjuster, type Edited } from '../../document/edits.ts';
@@ -47,8 +47,9 @@ const PLACES = 41;
 const CHAINS_TRIED: readonly number[] = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5];
 /** Places of the axle that nobody can tell apart, mm. */
 const SAME_PLACE = 0.05;
-/** Slack less than the least by so little is still enough, mm: nobody sets slack finer. */
+/** Slack less than the least by so little is still enough, mm. */
 const SLACK_ROUNDING = 0.2;
+
 export class Chain {
   readonly #session: BikeSession;
   readonly #standing: Standing;
@@ -107,9 +108,14 @@ export class Chain {
     if (on === null) return null;
     return wornLoopOf(on.bike.drive, on.setup.frontTeeth, on.setup.rearTeeth);
   });
-  readonly slot: AxleSlot | null = $derived.by(() =>
+  readonly #slotAsSet: AxleSlot | null = $derived.by(() =>
     this.on === null ? null : axleSlot(this.on.bike, this.on.setup),
   );
+  /** The slot, and the slack that the chain has with the wheel hanging. */
+  readonly slot: AxleSlot | null = $derived.by(() => {
+    const set = this.#slotAsSet;
+    return set === null || !(this.slackNow > 0) ? set : { ...set, slack: this.slackNow };
+  });
 
   /** The chain that fits the axle's place, with the whole ones next to it. */
   readonly asked = $derived.by(() => {
@@ -135,13 +141,14 @@ export class Chain {
    */
   readonly links: number | null = $derived.by(() => {
     if (this.linksOn !== null) return this.linksOn;
-    const { asked, linksBefore } = this;
-    if (linksBefore !== null) return linksBefore;
+    if (this.linksBefore !== null) return this.linksBefore;
+    const { asked } = this;
     return asked === null || !asked.ok ? null : asked.exactLinks;
   });
   /** The same at the baseline, where the chain has been left alone since; null where hands were on it, or nothing was changed. */
   readonly linksBefore: number | null = $derived.by(() => {
-    const { loop, slot, axlePosition } = this;
+    const { loop, axlePosition } = this;
+    const slot = this.#slotAsSet;
     const { document } = this.#session;
     const { baseline } = this.#standing;
     if (loop === null || slot === null || axlePosition === null || baseline === null) return null;
@@ -153,6 +160,17 @@ export class Chain {
   readonly slackHanging = $derived.by(() => {
     const chain = this.#chain();
     return chain === null ? null : slackAt(chain.stance.machine, chain, 0);
+  });
+  /**
+   * Slack that the chain has with the wheel hanging, mm: as it was set, or what has come of that where the rear was
+   * changed since and the chain left alone; 0 where it hangs bar tight.
+   */
+  readonly slackNow: number = $derived.by(() => {
+    if (this.linksBefore === null) return this.slackSet;
+    const { slackHanging } = this;
+    if (slackHanging === null || !slackHanging.ok) return this.slackSet;
+    const { slack } = slackHanging;
+    return slack.ok ? inSlackSteps(slack.total, 'nearest') : slack.reason === 'tooTight' ? 0 : this.slackSet;
   });
 
   /** Slack through the travel, with the axle where it is. */
@@ -192,6 +210,11 @@ export class Chain {
     return slackToSet(standing.machine, loop, { links, leastSlack, measuredAt: 0, slot: slot.slot });
   });
 
+  /** That slack in the steps in which it is set, mm; null where there is none. */
+  readonly slackToSet: number | null = $derived.by(() => {
+    const { toSet } = this;
+    return toSet !== null && toSet.ok ? inSlackSteps(toSet.slack.total, 'up') : null;
+  });
   /** Whether the axle stands already where that slack puts it. */
   readonly isSet: boolean = $derived.by(() => {
     const { toSet } = this;
@@ -278,9 +301,13 @@ export class Chain {
     return this.axlePosition !== null && Math.abs(place - this.axlePosition) < SAME_PLACE;
   }
 
-  /** Puts the axle at a place, as one entry of the history; no chain places it then. */
+  /** Puts the axle at a place where the chain keeps the slack that it has, as one entry of the history; no chain places it then. */
   setAxle(axlePosition: number, label: string): void {
-    this.#session.commit((from) => setAdjuster(from, 'axlePosition', keptMm(axlePosition)), label);
+    const slack = this.slot?.slack ?? this.slackSet;
+    this.#session.commit((from): Edited => {
+      const set = setAdjuster(from, 'chainSlack', slack);
+      return set.ok ? setAdjuster(set.value, 'axlePosition', keptMm(axlePosition)) : set;
+    }, label);
   }
 
   /** Sets how slack the chain is left with the wheel hanging. */
@@ -313,19 +340,20 @@ export class Chain {
    * takes the axle along; without one the axle itself is put there.
    */
   setSlack(label: string): void {
-    const { toSet } = this;
-    if (toSet === null || !toSet.ok) return;
-    const { slack, axlePosition } = toSet;
+    const { toSet, slackToSet } = this;
+    if (toSet === null || !toSet.ok || slackToSet === null) return;
+    const { axlePosition } = toSet;
     const follows = this.linksOn !== null;
     this.#session.commit((from): Edited => {
-      const set = setAdjuster(from, 'chainSlack', keptMm(slack.total));
+      const set = setAdjuster(from, 'chainSlack', slackToSet);
       return follows || !set.ok ? set : setAdjuster(set.value, 'axlePosition', keptMm(axlePosition));
     }, label);
   }
 
   /** Puts a chain of so many links on the bike, which then places the axle; null leaves the axle where it stands. */
   takeChain(links: number | null): void {
-    takeChain({ session: this.#session, standing: this.#standing }, links);
+    const slack = this.slot?.slack ?? this.slackSet;
+    takeChain({ session: this.#session, standing: this.#standing }, links, slack);
   }
 
   /** Allows a half link, or does not. */

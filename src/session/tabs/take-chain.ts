@@ -1,7 +1,7 @@
 /** Putting a chain on the bike, or taking it off, with the axle left where it stands. */
 import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { setAxlePosition } from '../../core/standing/chain-in-frame.ts';
-import { setChain, type Edited } from '../../document/edits.ts';
+import { setAdjuster, setChain, type Edited } from '../../document/edits.ts';
 import type { BikeDocument } from '../../document/document.ts';
 import type { Standing } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
@@ -18,14 +18,21 @@ export function axlePlace({ problem, live }: Standing): number | null {
   return problem === null && live !== null ? setAxlePosition(live.stance.machine) : null;
 }
 
-/** A chain of so many links then places the axle; null leaves the axle where it stands. One entry of the history. */
+/**
+ * A chain of so many links then places the axle; null leaves the axle where it stands. The chain gets `slack` with the
+ * wheel hanging, mm: what is set, unless said otherwise. One entry of the history.
+ */
 export function takeChain(
   { session, standing }: Pick<Workbench, 'session' | 'standing'>,
   links: number | null,
+  slack?: number,
 ): void {
   const place = axlePlace(standing);
-  const edit = (from: BikeDocument): Edited =>
-    setChain(from, links, place === null ? from.setup.axlePosition : keptMm(place));
+  const edit = (from: BikeDocument): Edited => {
+    const set = setAdjuster(from, 'chainSlack', slack ?? from.setup.chainSlack);
+    if (!set.ok) return set;
+    return setChain(set.value, links, place === null ? from.setup.axlePosition : keptMm(place));
+  };
   const { loop, Loop, units } = driveNoun(session.document.bike.drive.kind);
   session.commit(edit, links === null ? `No ${loop} named` : `${Loop} of ${links} ${units}`);
 }
