@@ -207,6 +207,26 @@ export function lowerClearanceWords(
   return `Pulled tight, the lower run lies on the chain slider [rub strip] under the pivot ${where}. Without the slider it would pass ${length(-leastGap, style)} above its surface ${at}.`;
 }
 
+/** The smallest front sprocket that keeps the upper run clear, and how near the chain then comes. `leastTeeth` is what goes on the shaft. */
+export function fewestClearWords(
+  teeth: number,
+  leastGap: number,
+  fitted: number,
+  leastTeeth: number,
+  style: NumberStyle,
+): string {
+  const smaller = teeth <= leastTeeth ? ' A smaller one does not go on the shaft.' : '';
+  return `The smallest front sprocket that keeps the chain clear has ${teeth} teeth${teeth === fitted ? ', as fitted' : ''}: the chain comes within ${length(leastGap, style)} of the slider.${smaller}`;
+}
+
+/** Up to which shock length the upper run stays clear; `touches` where it does not now. */
+export function clearShockWords(shockLength: number, touches: boolean, style: NumberStyle): string {
+  const { text } = writeNumber(shockLength, 'length', style, { signed: true });
+  return touches
+    ? `A shock length of ${text} or less keeps it clear too, and lowers the rear.`
+    : `It stays clear up to a shock length of ${text}; with a longer one it lies on the slider.`;
+}
+
 /** What a chain on its guide does, where it lies on it hardest. `freeLever` and `guideRadius` in mm. */
 export function rubbingWords(
   freeLever: number,

@@ -41,7 +41,7 @@ function changeWords(effect: Effect, style: NumberStyle): string {
  */
 export function effectWords(effect: Effect, style: NumberStyle, othersTurned = false): string {
   const told = changeWords(effect, style);
-  if (othersTurned) return `With the others as set: ${told}`;
+  if (othersTurned) return `This adjuster alone: ${told}`;
   return capital(told);
 }
 

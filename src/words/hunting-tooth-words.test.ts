@@ -5,16 +5,16 @@ import { huntingToothWords } from './hunting-tooth-words.ts';
 it('tells of a pair that shares factors with itself and the chain', () => {
   expect(huntingToothWords(15, 45, 114)).toBe(
     'Tooth wear: uneven. A tooth meets only every 3rd link. ' +
-      'Each of the 15 front teeth meets only every 3rd link, the same one after 38 turns: teeth and links can both be divided by 3. ' +
-      'Each of the 45 rear teeth meets only every 3rd link, the same one after 38 turns: teeth and links can both be divided by 3.',
+      'A front tooth meets only every 3rd link, and the same one again 38 turns later: 15 teeth and the number of links can both be divided by 3. ' +
+      'A rear tooth meets only every 3rd link, and the same one again 38 turns later: 45 teeth and the number of links can both be divided by 3.',
   );
 });
 
 it('tells of a pair that shares none', () => {
   expect(huntingToothWords(17, 43, 110)).toBe(
     'Tooth wear: even (hunting tooth). ' +
-      'Each of the 17 front teeth meets every link in turn, the same one after 110 turns. ' +
-      'Each of the 43 rear teeth meets every link in turn, the same one after 110 turns.',
+      'A front tooth meets every link once before it meets the same one again, 110 turns later. ' +
+      'A rear tooth meets every link once before it meets the same one again, 110 turns later.',
   );
 });
 

@@ -4,8 +4,8 @@ import { huntingTooth } from '../core/drive/hunting-tooth.ts';
 /** One of a sprocket's teeth and how often it meets the same link, in words. */
 function sprocketWords(end: string, teeth: number, shared: number, turns: number): string {
   return shared === 1
-    ? `Each of the ${teeth} ${end} teeth meets every link in turn, the same one after ${turns} turns.`
-    : `Each of the ${teeth} ${end} teeth meets only every ${ordinal(shared)} link, the same one after ${turns} turns: teeth and links can both be divided by ${shared}.`;
+    ? `A ${end} tooth meets every link once before it meets the same one again, ${turns} turns later.`
+    : `A ${end} tooth meets only every ${ordinal(shared)} link, and the same one again ${turns} turns later: ${teeth} teeth and the number of links can both be divided by ${shared}.`;
 }
 
 function ordinal(n: number): string {

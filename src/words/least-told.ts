@@ -5,6 +5,9 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 /** Changes below these no gauge of a workshop shows and no rider feels, in the metric unit. */
 export const LEAST_TOLD = { angle: 0.1, length: 1, percent: 1, ratio: 0.02 } as const;
 
+/** The change of trail that a rider notices, mm. Common practice, no source. */
+export const TRAIL_NOTICED = 2;
+
 export type ToldQuantity = keyof typeof LEAST_TOLD;
 
 /** Rounding of a difference of two figures of a bike, far below any step that is written. */

@@ -2,6 +2,7 @@
 import type { Absent } from '../core/readings/absent.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
+import { isLess, TRAIL_NOTICED } from './least-told.ts';
 import { shownSteps, type NumberStyle } from '../core/units/number-style.ts';
 
 /** A reading before and now, metric. */
@@ -18,14 +19,18 @@ export interface ChangedReading {
 }
 
 /**
- * The readings whose figures changed. What a rider feels at the bar comes first; in each half, what changed by most of
+ * The readings whose figures changed. What a rider feels at the bar comes first; in each part, what changed by most of
  * the steps that a rider notices.
  */
 export function mostChanged(readings: readonly Compared[], style: NumberStyle): readonly ChangedReading[] {
   const steps = ({ reading, before, now }: ChangedReading): number =>
-    Math.abs(now - before) / QUANTITIES[reading.quantity].noticed;
-  const isSteering = (changed: ChangedReading): number =>
-    changed.reading.group === 'steering' && steps(changed) >= 1 ? 1 : 0;
+    Math.abs(now - before) / (reading.key === 'trail' ? TRAIL_NOTICED : QUANTITIES[reading.quantity].noticed);
+  /** Trail before the rest of the steering as soon as a sentence names it: Why speaks of it then. */
+  const steering = (changed: ChangedReading): number => {
+    const { reading, before, now } = changed;
+    if (reading.key === 'trail' && !isLess(now - before, 'length')) return 2;
+    return reading.group === 'steering' && steps(changed) >= 1 ? 1 : 0;
+  };
   return readings
     .flatMap(({ reading, before, now }) =>
       typeof before === 'number' &&
@@ -34,5 +39,5 @@ export function mostChanged(readings: readonly Compared[], style: NumberStyle): 
         ? [{ reading, before, now }]
         : [],
     )
-    .sort((a, b) => isSteering(b) - isSteering(a) || steps(b) - steps(a));
+    .sort((a, b) => steering(b) - steering(a) || steps(b) - steps(a));
 }

@@ -39,19 +39,17 @@ export function pairWords(
   if (antiSquat === null || chainMoment === null) return `${ratio}.`;
   const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
   const more = chainMoment > 0 ? 'more' : 'less';
-  const pull = `the ${loop} pulls the rear down by ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
+  const pulls = `pulls the rear down by ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
   // The difference of the numbers as they are written, so that a person who subtracts them finds it.
   const steps = stepsOf(to, style) - stepsOf(from, style);
   if (steps === 0)
-    return Math.abs(chainMoment) < LEAST_MOMENT
-      ? `${ratio}, same anti-squat.`
-      : `${ratio}, almost the same anti-squat (${writeNumber(antiSquat, 'percent', style, { signed: true, extraDigits: 2 }).digits}\u00a0points): ${pull}.`;
+    return `${ratio}, ${Math.abs(chainMoment) < LEAST_MOMENT ? '' : 'almost the '}same anti-squat.`;
   const change = `${steps > 0 ? 'more' : 'less'} anti-squat (${writeChange(metricOfSteps(steps, 'percent', style), 'percent', style).text})`;
   if (Math.abs(chainMoment) < LEAST_MOMENT) return `${ratio}, ${change}, from the axle’s place alone.`;
   // A chain that pulls more about the pivot takes anti-squat away.
   return steps < 0 === chainMoment > 0
-    ? `${ratio}, ${change}, because ${pull}.`
-    : `${ratio}, ${change}, from the axle’s place, although ${pull}.`;
+    ? `${ratio}, ${change}, because the ${loop} ${pulls}.`
+    : `${ratio}, ${change}. The axle’s new place does that; the ${loop} alone would do the opposite, because it ${pulls}.`;
 }
 
 /**

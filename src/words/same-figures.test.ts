@@ -56,7 +56,7 @@ const bikes = fc.constantFrom(
 /** What a sentence says of a reading that grew and of one that shrank. */
 const WORDS: Readonly<Record<ExplainedKey, readonly [more: string, less: string]>> = {
   rake: ['slacker axis', 'steeper axis'],
-  trail: ['slower steering', 'quicker steering'],
+  trail: ['steadier steering', 'quicker steering'],
   wheelbase: ['longer', 'shorter'],
   seatHeight: ['higher', 'lower'],
   swingarmAngle: ['steeper', 'flatter'],

@@ -1,10 +1,10 @@
 /** How a change comes about, part by part of the geometry: the mechanism behind the sentences of why-words. */
 import { driveNoun } from '../core/parts/drive-noun.ts';
-import { exactSteps, isLess, type ToldQuantity } from './least-told.ts';
+import { exactSteps, isLess, TRAIL_NOTICED, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
 import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
-import { MOST_SENTENCES, NO_TRAIL, TRAIL_NOTICED, springCauses, type WhySentence } from './why-words.ts';
+import { MOST_SENTENCES, NO_TRAIL, springCauses, type WhySentence } from './why-words.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import {
@@ -71,7 +71,11 @@ export interface MechanismStory {
 /** As many sentences first as the explanation by adjuster has at most. */
 export function mechanismStory(explained: Why, style: NumberStyle): MechanismStory {
   const all = weighedSentences(explained, style);
-  const kept = [...all].sort((a, b) => b.weight - a.weight).slice(0, MOST_SENTENCES);
+  // Trail is what the hands feel: it never waits behind the others.
+  const weight = (each: WeighedSentence): number => (each.reading === 'trail' ? Infinity : each.weight);
+  const kept = [...all]
+    .sort((a, b) => Number(weight(b) > weight(a)) - Number(weight(b) < weight(a)))
+    .slice(0, MOST_SENTENCES);
   return { first: all.filter((sentence) => kept.includes(sentence)), all };
 }
 
@@ -107,15 +111,15 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
       (reading === 'trail' ? TRAIL_NOTICED : noticed);
     if (text !== null) sentences.push({ reading, text, weight });
   };
+  add('trail', 'Trail', 'length', explained.trail, TRAIL_WORDS, {
+    ...(explained.trail.after > 0
+      ? { more: 'the steering is steadier', less: 'the steering turns quicker' }
+      : { more: NO_TRAIL, less: NO_TRAIL }),
+    acrossZero: { more: 'the steering centres itself now', less: NO_TRAIL },
+  });
   add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
     more: 'the steering slows',
     less: 'the steering quickens',
-  });
-  add('trail', 'Trail', 'length', explained.trail, TRAIL_WORDS, {
-    ...(explained.trail.after > 0
-      ? { more: 'the steering steadies itself more', less: 'the steering gets lighter and quicker' }
-      : { more: NO_TRAIL, less: NO_TRAIL }),
-    acrossZero: { more: 'the steering centres itself now', less: NO_TRAIL },
   });
   add('swingarmAngle', 'Swingarm angle', 'angle', explained.swingarmAngle, SWINGARM_WORDS, {
     more: 'it is steeper',

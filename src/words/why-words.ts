@@ -22,7 +22,7 @@ import {
 } from '../core/units/number-style.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
 import { BEYOND_USUAL } from './beyond-usual.ts';
-import { exactSteps, isLess, LEAST_TOLD, type ToldQuantity } from './least-told.ts';
+import { exactSteps, isLess, LEAST_TOLD, TRAIL_NOTICED, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { writeShort } from './write-short.ts';
 
@@ -57,9 +57,6 @@ interface Verbs {
   readonly short: ChangeWords;
 }
 
-/** The change of trail that a rider notices, mm. Common practice, no source. */
-export const TRAIL_NOTICED = 2;
-
 const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   rake: {
     quantity: 'angle',
@@ -72,12 +69,12 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
     noticed: TRAIL_NOTICED,
     topic: 'steering',
     clause: {
-      more: 'the steering turns slower',
+      more: 'the steering is steadier',
       less: 'the steering turns quicker',
       acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
     },
     short: {
-      more: 'slower steering',
+      more: 'steadier steering',
       less: 'quicker steering',
       acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
     },
@@ -137,22 +134,25 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
     quantity: 'length',
     topic: 'fork',
     clause: { more: 'the fork sits deeper in its travel', less: 'the fork sits higher in its travel' },
-    short: { more: 'deeper', less: 'higher' },
+    short: { more: 'deeper from topped out', less: 'higher, nearer topped out' },
   },
   rearTravel: {
     quantity: 'length',
     topic: 'rear',
     clause: { more: 'the rear sits deeper in its travel', less: 'the rear sits higher in its travel' },
-    short: { more: 'deeper', less: 'higher' },
+    short: { more: 'deeper from topped out', less: 'higher, nearer topped out' },
   },
 };
 
 /** Why the steering turns slower or quicker with the trail. */
 const LONGER_ARM = 'A longer lever pulls the front tyre straight.';
 const SHORTER_ARM = 'A shorter lever pulls the front tyre straight.';
-/** Trail lost at once of which a rider is warned, mm: five times what is noticed. Common practice, no source. */
+/**
+ * Trail lost at once of which Why speaks, mm: five times what is noticed. Common practice, no source. Whether the bike
+ * may be ridden is for the warnings alone to say, so this orders nothing against them.
+ */
 const MUCH_TRAIL = 10;
-const MUCH_LIGHTER = 'Much less trail: the bike can shake its head. Ride it gently first.';
+const MUCH_LIGHTER = 'Much less trail: where a warning stands, clear it first; then ride gently.';
 /** Where no trail is left. */
 export const NO_TRAIL = 'the steering does not centre itself, do not ride like this';
 /** The same as a headline. */
@@ -218,7 +218,10 @@ export function whyStory(
   const changes = changesTold(splits, style);
   if (changes.length === 0) return { headline: null, sentences: [], small: smallWords(splits, style) };
   const topics = new Map<string, string>();
+  const seat = changes.find(({ split }) => split.key === 'seatHeight')?.steps ?? 0;
   for (const { split, verbs, steps } of changes) {
+    // A seat that rose while its end went deeper reads as two opposites; the sentence below says what it is.
+    if ((split.key === 'rearTravel' || split.key === 'frontTravel') && steps * seat > 0) continue;
     // Of the steering trail speaks, where it changed: it is what the hands feel.
     if (!topics.has(verbs.topic) || split.key === 'trail')
       topics.set(verbs.topic, wordOf(verbs.clause, split, steps));

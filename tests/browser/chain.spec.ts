@@ -266,7 +266,7 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   expect(told).toMatch(/each 1000 N of thrust at the tyre presses it on the chain slider with \d+ N/);
   const gap = await readingText(page, 'Chain clearance to chain slider');
   expect(told).toContain(`${gap.replace('−', '')} below its surface with the wheel hanging`);
-  const teeth = /(\d+) teeth in front are the fewest that keep it clear/.exec(told)?.[1] ?? '';
+  const teeth = /smallest front sprocket that keeps the chain clear has (\d+) teeth/.exec(told)?.[1] ?? '';
   await chain(page)
     .getByRole('button', { name: `Try ${teeth} teeth in front` })
     .click();

@@ -15,18 +15,21 @@ export interface ClearShock {
   readonly leastGap: number;
 }
 
+/** Rounding of a number of steps. */
+const ROUNDING = 1e-9;
 /** Places through the travel at which a shock is tried. */
 const PLACES = 21;
 
 /**
  * The longest shock that takes the chain off its guide, in whole steps of its adjuster. With it the upper run
  * stays clear of the guide by CLEAR_BY through the whole travel, because the wheel hangs less deep. Sprockets and axle
- * stay. Null when the shortest shock that the adjuster offers is not enough, or when there is no such adjuster.
+ * stay. Null when the shortest shock that the adjuster offers is not enough, when the longest is still clear, or when there
+ * is no such adjuster.
  */
 export function longestClearShock(bike: Bike, setup: Setup): ClearShock | null {
   const adjuster = adjusterOf('shockLength');
   if (!doesApply(adjuster, bike, setup)) return null;
-  const { least, step } = adjusterRange(adjuster, bike, setup);
+  const { least, most, step } = adjusterRange(adjuster, bike, setup);
   const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
   const shorterBy = (steps: number): ClearShock | null => {
     const shockLength = Number((setup.shockLength - steps * step).toFixed(6));
@@ -37,9 +40,11 @@ export function longestClearShock(bike: Bike, setup: Setup): ClearShock | null {
       ? { shockLength, leastGap: clearance.leastGap }
       : null;
   };
-  let touching = 0;
-  let clear = Math.floor((setup.shockLength - least) / step + 1e-9);
-  let found = clear > 0 ? shorterBy(clear) : null;
+  const longest = Math.floor((most - setup.shockLength) / step + ROUNDING);
+  let touching = -Math.max(0, longest);
+  if (shorterBy(touching) !== null) return null;
+  let clear = Math.max(0, Math.floor((setup.shockLength - least) / step + ROUNDING));
+  let found = shorterBy(clear);
   if (found === null) return null;
   while (clear - touching > 1) {
     const middle = Math.floor((clear + touching) / 2);

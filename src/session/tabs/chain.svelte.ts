@@ -278,10 +278,10 @@ export class Chain {
       CLEAR_BY,
     );
   });
-  /** The longest shorter shock that keeps clear of the guide; null where the chain is clear or no such shock is. */
+  /** The longest shock that keeps clear of the guide; null where every one does, or none. */
   readonly clearShock: ClearShock | null = $derived.by(() => {
     const { clearance } = this;
-    if (clearance === null || !clearance.ok || clearance.touching.length === 0) return null;
+    if (clearance === null || !clearance.ok) return null;
     const { bike, setup } = this.#session.history.present;
     return longestClearShock(bike, setup);
   });

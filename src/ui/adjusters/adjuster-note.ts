@@ -26,6 +26,8 @@ export function adjusterNote(key: AdjusterKey, bench: Workbench): string | null 
       const { slackNow, slackSet } = bench.stateOf(Chain);
       return slackNowNote(slackNow, slackSet, bench.preferences.style);
     }
+    case 'forkSpringRate':
+      return 'The rate of one spring, not of both legs together.';
     default:
       return null;
   }
