@@ -24,7 +24,7 @@ it('what a rider feels at the bar comes first, then what changed most, and only 
     ],
     STYLE,
   );
-  expect(found.map(({ reading }) => reading.key)).toEqual(['rake', 'trail', 'pivotHeight']);
+  expect(found.map(({ reading }) => reading.key)).toEqual(['trail', 'rake', 'pivotHeight']);
 });
 
 it('the line says how much and what it feels like, then what else changed', () => {
@@ -34,8 +34,8 @@ it('the line says how much and what it feels like, then what else changed', () =
     { reading: pivot, before: 375, now: 385 },
   ];
   expect(changeLine(readings, STYLE, 2)).toEqual({
-    first: 'Rake −0.58°, quicker steering.',
-    rest: 'Trail −3.5\u00a0mm.',
+    first: 'Trail −3.5\u00a0mm, quicker steering.',
+    rest: 'Rake −0.58°.',
   });
 });
 

@@ -111,15 +111,15 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
       (reading === 'trail' ? TRAIL_NOTICED : noticed);
     if (text !== null) sentences.push({ reading, text, weight });
   };
+  add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
+    more: 'the steering slows',
+    less: 'the steering quickens',
+  });
   add('trail', 'Trail', 'length', explained.trail, TRAIL_WORDS, {
     ...(explained.trail.after > 0
       ? { more: 'the steering is steadier', less: 'the steering turns quicker' }
       : { more: NO_TRAIL, less: NO_TRAIL }),
     acrossZero: { more: 'the steering centres itself now', less: NO_TRAIL },
-  });
-  add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
-    more: 'the steering slows',
-    less: 'the steering quickens',
   });
   add('swingarmAngle', 'Swingarm angle', 'angle', explained.swingarmAngle, SWINGARM_WORDS, {
     more: 'it is steeper',

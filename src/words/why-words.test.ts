@@ -132,7 +132,7 @@ describe('the explanation of a change', () => {
 
   it('says why a travel changed: by which adjuster, and by springs or load', () => {
     expect(textOf(story({ forkSpringRate: 8 }, sprung), 'frontTravel')).toMatch(
-      /^Fork travel used \+[\d.]+ mm, deeper, with softer springing.*\.$/,
+      /^Fork travel used \+[\d.]+ mm, deeper from topped out, with softer springing.*\.$/,
     );
     expect(textOf(story({ passengerMass: 70 }, sprung), 'rearTravel')).toMatch(
       /, deeper, with more load on it\.$/,

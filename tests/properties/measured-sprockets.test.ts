@@ -8,7 +8,7 @@ import { SPROCKET_RADIUS_SD, usualDepth } from '../../src/core/measure/photo-usu
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { teethWords } from '../../src/words/photo-words.ts';
 import { asked, normalNumbers, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';
-import { aimed, CAMERA, pictured } from '../support/pictured-bike.ts';
+import { aimed, CAMERA, NO_DOUBTS, pictured } from '../support/pictured-bike.ts';
 
 const STYLE = { system: 'metric', decimal: '.' } as const;
 const [ROAD] = DEMO_BIKES;
@@ -55,7 +55,7 @@ function pins(wheel: SprocketKey, tooLarge: number, normal: () => number): reado
 
 function measured(change: (photo: MeasurePhoto, normal: () => number) => MeasurePhoto) {
   const normal = normalNumbers(11);
-  const photo = change(pictured(origin, truth, camera, normal), normal);
+  const photo = change(pictured(origin, truth, camera, normal, NO_DOUBTS), normal);
   const rows = typedRows(origin, KNOWN, truth, normal);
   const found = measureBike({
     start: ROAD,

@@ -1,8 +1,5 @@
 #!/usr/bin/env node
-/**
- * Starts a Firefox of the system for Playwright, and stands between the two. Playwright speaks WebDriver BiDi as the newest
- * Firefox does: what an older one does not know yet is answered here, and a download gets the name it lacks.
- */
+/** Starts a Firefox of the system for Playwright and stands between the two, because Playwright speaks as the newest Firefox does: what an older one does not know yet is answered here, and a download gets the name it lacks. */
 import { spawn } from 'node:child_process';
 import WebSocket, { WebSocketServer } from 'ws';
 

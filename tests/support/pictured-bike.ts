@@ -91,6 +91,8 @@ export interface Doubts {
 }
 
 export const EXACT: Doubts = { focalSd: FOCAL_SD, depthSd: 0, radiusSd: 0, bulgeSd: 0 };
+/** Nothing strays; the focal length is stated with its ± all the same. */
+export const NO_DOUBTS: Doubts = { ...EXACT, focalSd: 0 };
 
 /** The photo of the bike of these values, each click off by a normal number of pixels and what is in doubt by its ±. */
 export function pictured(
@@ -137,7 +139,7 @@ export function pictured(
     widthPx,
     heightPx,
     focalPx: focal,
-    focalSd: focal * doubts.focalSd,
+    focalSd: focal * FOCAL_SD,
     bulgeSd,
     clicks,
     rims,

@@ -86,7 +86,7 @@ export function slackToSet(
   return { ok: false, reason: 'notConverged' };
 }
 
-/** Slack in the steps in which it is set, mm: the nearest, or one that is not less. Example: 34.93 mm up → 35.0 mm. */
+/** Slack in the steps in which it is set, mm: the nearest, or one that is not less. A slack of 34.93 mm at least is set as 35.0 mm. */
 export function inSlackSteps(slack: number, way: 'nearest' | 'up'): number {
   const steps = slack / SLACK_STEP;
   const whole = way === 'up' ? Math.ceil(steps - SAME_STEP) : Math.round(steps);

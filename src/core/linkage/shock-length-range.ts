@@ -10,8 +10,14 @@ export interface ShockLengthRange {
   readonly most: number;
 }
 
+interface Tried {
+  readonly widest: number;
+  readonly step: number;
+  readonly range: ShockLengthRange;
+}
+
 /** Links are tried once for each swingarm, because the page needs the range at every step. */
-const known = new WeakMap<Swingarm, ShockLengthRange>();
+const known = new WeakMap<Swingarm, Tried>();
 
 /**
  * The changes of length, in whole `step`s within ± `widest` mm, at which the rear suspension still exists, no other
@@ -19,7 +25,7 @@ const known = new WeakMap<Swingarm, ShockLengthRange>();
  */
 export function shockLengthRange(swingarm: Swingarm, widest: number, step: number): ShockLengthRange {
   const before = known.get(swingarm);
-  if (before !== undefined) return before;
+  if (before?.widest === widest && before.step === step) return before.range;
   const layout = rearLayout(swingarm);
   const works = (shockLength: number): boolean =>
     suspension(layout, swingarm.length, { ...AS_DELIVERED, shockLength }).ok;
@@ -29,6 +35,6 @@ export function shockLengthRange(swingarm: Swingarm, widest: number, step: numbe
     return way * steps * step;
   };
   const range = works(0) ? { least: reach(-1), most: reach(1) } : { least: -widest, most: widest };
-  known.set(swingarm, range);
+  known.set(swingarm, { widest, step, range });
   return range;
 }
