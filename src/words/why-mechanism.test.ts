@@ -35,7 +35,7 @@ describe('the mechanism in sentences', () => {
     expect(sentences[2]).toMatch(
       /^Rake −.*°, from .*° to .*°: the steering quickens, all from the frame’s pitch\.$/,
     );
-    expect(sentences[3]).toMatch(/^Trail .*: the steering gets lighter and quicker, all from rake\.$/);
+    expect(sentences[3]).toMatch(/^Trail .*: the steering turns quicker, all from rake\.$/);
     expect(sentences.find((text) => text.startsWith('Wheelbase'))).toMatch(
       /: the bike is shorter \(.* from rear wheel to pivot and .* from pivot to front wheel\)\.$/,
     );

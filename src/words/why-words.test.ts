@@ -135,7 +135,7 @@ describe('the explanation of a change', () => {
       /^Fork travel used \+[\d.]+ mm, deeper from topped out, with softer springing.*\.$/,
     );
     expect(textOf(story({ passengerMass: 70 }, sprung), 'rearTravel')).toMatch(
-      /, deeper, with more load on it\.$/,
+      /, deeper from topped out, with more load on it\.$/,
     );
   });
 

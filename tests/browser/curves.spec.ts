@@ -151,7 +151,7 @@ test('each ride state has a column in the file and in the table, as the bike rea
       '"Anti-squat, mid-corner [%]",Stands here,Why empty',
   );
   const row = (lines.find((line) => line.startsWith(`${TEETH}.0000,`)) ?? '').split(',');
-  expect(row[5]).toBe('Now (topped out); Baseline; Rider on board; Mid-corner');
+  expect(row[5]).toBe('"Now (topped out); Baseline; Rider on board; Mid-corner"');
   const { bike, setup } = await savedDocument(page);
   for (const [column, state] of [
     [3, 'riderUp'],

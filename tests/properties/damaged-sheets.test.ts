@@ -107,7 +107,10 @@ it(
         }
         const { bikes, report } = found.value;
         counts[report.length === 0 ? 'whole' : 'partly']++;
-        expect(openBikes(saveBikes(bikes, 1))).toEqual({ ok: true, value: { bikes, lessons: [], report: [] } });
+        expect(openBikes(saveBikes(bikes, 1))).toEqual({
+          ok: true,
+          value: { bikes, lessons: [], report: [] },
+        });
       }),
       { numRuns: RUNS, endOnFailure: true },
     );

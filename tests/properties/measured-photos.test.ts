@@ -172,17 +172,24 @@ function readFlat({ clicks, rims }: MeasurePhoto): Readonly<Record<(typeof WATCH
 
 describe('without a camera fit, a ruler on the same picture', () => {
   it.each([
-    ['square, at 8 m', { ...CAMERA, yaw: 0, pitch: 0, roll: 0 }, 8000, { wheelbase: 15, rake: 0.05 }],
+    // Seen square from afar the ruler reads the rake right.
+    ['square, at 8 m', { ...CAMERA, yaw: 0, pitch: 0, roll: 0 }, 8000, { wheelbase: 15 }],
     ['turned, tipped and rolled, at 5 m', CAMERA, 5000, { wheelbase: 30, rake: 0.1 }],
     ['the same at 1.5 m', CAMERA, 1500, { wheelbase: 100, rake: 2 }],
-  ] as const)('is wrong by far more than the stated ±: %s', (_, camera, distance, least) => {
-    const here = aimed(camera, distance);
-    const read = readFlat(pictured(origin, truth, here, normalNumbers(5)));
-    const off = (key: (typeof WATCHED)[number]): number => Math.abs(read[key] - (TRUE[key] ?? NaN));
-    const found = fromPhoto(5, here);
-    for (const key of ['wheelbase', 'rake'] as const) {
-      expect([key, off(key) > least[key]]).toEqual([key, true]);
-      expect([key, off(key) > 3 * away(found, key)]).toEqual([key, true]);
-    }
-  });
+  ] as readonly (readonly [string, Camera, number, Partial<Record<(typeof WATCHED)[number], number>>])[])(
+    'is wrong by far more than the stated ±: %s',
+    (_, camera, distance, least) => {
+      const here = aimed(camera, distance);
+      const read = readFlat(pictured(origin, truth, here, normalNumbers(5)));
+      const off = (key: (typeof WATCHED)[number]): number => Math.abs(read[key] - (TRUE[key] ?? NaN));
+      const found = fromPhoto(5, here);
+      expect(least.wheelbase).toBeGreaterThan(0);
+      for (const key of WATCHED) {
+        const bound = least[key];
+        if (bound === undefined) continue;
+        expect([key, off(key) > bound]).toEqual([key, true]);
+        expect([key, off(key) > 3 * away(found, key)]).toEqual([key, true]);
+      }
+    },
+  );
 });

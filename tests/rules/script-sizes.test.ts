@@ -114,7 +114,7 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * sight. They are worked out in the thread that searches, which has grown from 40 to 62 with the fit of tape and photo:
  * a thread shares no script with the page. Curves is 30.8 with its band, Photo 30.3 with what it asks the thread.
  */
-const CEILINGS = { firstSight: 142.5, all: 569, panel: 37.6 };
+const CEILINGS = { firstSight: 142.7, all: 569, panel: 37.6 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
