@@ -180,7 +180,7 @@ export const onTheJack = {
 </section>
 `,
     list: 'src/ui/page/tabs.ts',
-    before: "  { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },",
+    before: "  { key: 'ride', label: 'Ride', load: () => import('../ride/ride-panel.svelte') },",
     row: "  { key: 'torque', label: 'Torque', load: () => import('../torque/torque-panel.svelte') },\n",
     imports: null,
   },

@@ -24,10 +24,25 @@ export async function loadChain(): Loaded {
   return panel;
 }
 
+export async function loadPlan(): Loaded {
+  const [panel] = await Promise.all([import('../plan/plan-panel.svelte'), import('../plan/remedies.svelte')]);
+  return panel;
+}
+
+export async function loadCurves(): Loaded {
+  const [panel] = await Promise.all([
+    import('../curves/curves-panel.svelte'),
+    import('../curves/save-curves.ts'),
+  ]);
+  return panel;
+}
+
 export async function loadMeasure(): Loaded {
   const [panel] = await Promise.all([
     import('../measure/measure-panel.svelte'),
+    import('../measure/papers-form.svelte'),
     import('../measure/photo-work.svelte'),
+    import('../measure/photo-stage.svelte'),
     import('../../session/measure/tape-fit.ts'),
   ]);
   return panel;

@@ -29,8 +29,16 @@ export const TABS: readonly Tab[] = [
     label: 'Sheets',
     load: () => import('./load-panels.ts').then(({ loadSheets }) => loadSheets()),
   },
-  { key: 'plan', label: 'Find a setup', load: () => import('../plan/plan-panel.svelte') },
-  { key: 'curves', label: 'Curves', load: () => import('../curves/curves-panel.svelte') },
+  {
+    key: 'plan',
+    label: 'Find a setup',
+    load: () => import('./load-panels.ts').then(({ loadPlan }) => loadPlan()),
+  },
+  {
+    key: 'curves',
+    label: 'Curves',
+    load: () => import('./load-panels.ts').then(({ loadCurves }) => loadCurves()),
+  },
   {
     key: 'measure',
     label: 'Tape, photo',
