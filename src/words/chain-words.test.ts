@@ -16,6 +16,7 @@ import {
   placeWords,
   rubbingWords,
   slackNowNote,
+  slackNowPrinted,
   slackWords,
   toSetWords,
   wearDone,
@@ -125,6 +126,10 @@ describe('slack', () => {
       /has 38\.7 mm with the wheel hanging: see Chain/,
     );
     expect(slackNowNote(30, 30.01, style)).toBeNull();
+    expect(plain(slackNowPrinted(38.7, 30, style) ?? '')).toBe(
+      '38.7 mm as it is now, with the wheel hanging',
+    );
+    expect(slackNowPrinted(30, 30.01, style)).toBeNull();
   });
 
   it('that cannot be set has its reason in words', () => {

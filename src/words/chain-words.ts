@@ -68,6 +68,12 @@ export function slackNowNote(now: number, set: number, style: NumberStyle): stri
   return `Set at the baseline. As the bike is now, the chain has ${has} with the wheel hanging: see Chain before you set it.`;
 }
 
+/** On paper, where a chain that nobody has set since the baseline has another slack by now: what it has; null where it has not. */
+export function slackNowPrinted(now: number, set: number, style: NumberStyle): string | null {
+  const has = length(now, style);
+  return has === length(set, style) ? null : `${has} as it is now, with the wheel hanging`;
+}
+
 /** Why a run has no slack, or no shape. */
 export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: NumberStyle): string {
   switch (no.reason) {

@@ -10,7 +10,7 @@ import { why } from '../core/effects/why.ts';
 import type { RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { leastToldWords, whyStory, type WhyStory } from './why-words.ts';
+import { leastToldWords, firstSentences, whyStory, type WhyStory } from './why-words.ts';
 
 const metric: NumberStyle = { system: 'metric', decimal: '.' };
 
@@ -48,6 +48,16 @@ const textOf = (told: WhyStory, reading: string): string =>
 const sprung = { bike: linkedBike, from: sprungSetup, state: 'riderUp' } as const;
 
 describe('the explanation of a change', () => {
+  it('keeps the sentence about trail where a page has room for few', () => {
+    const all = (['swingarmAngle', 'rake', 'trail'] as const).map((reading) => ({ reading, text: reading }));
+    const readingsOf = (most: number) => firstSentences(all, most).map(({ reading }) => reading);
+    expect(readingsOf(3)).toEqual(['swingarmAngle', 'rake', 'trail']);
+    expect(readingsOf(2)).toEqual(['swingarmAngle', 'trail']);
+    expect(readingsOf(1)).toEqual(['trail']);
+    expect(readingsOf(0)).toEqual([]);
+    expect(firstSentences(all.slice(0, 2), 1)).toEqual(all.slice(0, 1));
+  });
+
   it('says nothing when nothing changed, and of what nobody notices only its figures', () => {
     expect(story({})).toEqual({ headline: null, sentences: [], small: '' });
     const told = story({ forkTubes: plainSetup.forkTubes + 0.5 });

@@ -197,6 +197,13 @@ function changesTold(splits: readonly AdjusterSplit[], style: NumberStyle): Chan
     : [...first.slice(0, -1), trail];
 }
 
+/** As many sentences as a page has room for; the one about trail never drops off the end. */
+export function firstSentences(all: readonly WhySentence[], most: number): readonly WhySentence[] {
+  const first = all.slice(0, most);
+  const trail = all.find(({ reading }) => reading === 'trail');
+  return trail === undefined || most === 0 || first.includes(trail) ? first : [...first.slice(0, -1), trail];
+}
+
 /** "Too small for a gauge or a rider to notice: rake −0.04°, trail −0.2 mm." */
 function smallWords(splits: readonly AdjusterSplit[], style: NumberStyle): string {
   const changes = changesWritten(splits, style).slice(0, MOST_CLAUSES);
