@@ -71,7 +71,7 @@ export function slackNowNote(now: number, set: number, style: NumberStyle): stri
 /** On paper, where a chain that nobody has set since the baseline has another slack by now: what it has; null where it has not. */
 export function slackNowPrinted(now: number, set: number, style: NumberStyle): string | null {
   const has = length(now, style);
-  return has === length(set, style) ? null : `${has} as it is now, with the wheel hanging`;
+  return has === length(set, style) ? null : `${has}, wheel hanging`;
 }
 
 /** Why a run has no slack, or no shape. */
