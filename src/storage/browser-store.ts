@@ -116,10 +116,7 @@ async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<
   };
 }
 
-/**
- * Writes in one transaction: where anything goes wrong, nothing of it is there. A write may be refused at once, and then
- * those before it would go in alone.
- */
+/** Writes in one transaction: where anything goes wrong, nothing of it is there, and no write before goes in alone. */
 async function writeWhole<T>(
   database: Database,
   shelves: StoreNames<Shelves>[],
@@ -127,9 +124,7 @@ async function writeWhole<T>(
 ): Promise<T> {
   const transaction = database.transaction(shelves, 'readwrite');
   let ended = false;
-  const end = (): void => {
-    ended = true;
-  };
+  const end = (): boolean => (ended = true);
   // Its failure is the same as that of the write, which is given on.
   transaction.done.then(end, end);
   try {
@@ -384,8 +379,11 @@ export function browserStore(): BikeStore {
       ),
     savePreferences: (preferences) =>
       using(async (database) => {
-        await database.put('preferences', preferences, PREFERENCES_KEY);
-        return null;
+        const transaction = database.transaction('preferences', 'readwrite');
+        const put = transaction.store.put(preferences, PREFERENCES_KEY);
+        // Asked for together with the write, so that a page left at this instant does not take the last choice with it.
+        transaction.commit();
+        return Promise.all([put, transaction.done]).then(() => null);
       }),
     close: () => {
       const open = connection;
