@@ -48,7 +48,7 @@ describe('the ellipses of a bike', () => {
     expect(Math.hypot(move.x - pivot.x, move.y - pivot.y)).toBeCloseTo(5 * Math.sqrt(-2 * Math.log(0.05)), 9);
   });
 
-  it('are none where every point is exact', () => {
+  it('draws no ellipse for a point that is exact', () => {
     expect(
       placesDrawn({ bike: plainBike, stance }, [{ key: 'rearPatch', along: 0, up: 0, both: 0 }]),
     ).toBeNull();

@@ -8,7 +8,7 @@ it('finds the lessons among other records, as they were made', () => {
   expect(lessonsAmong([later, 7, null, { id: 'c', madeAt: 1 }, odd])).toEqual([{ ...odd, madeAt: 0 }, later]);
 });
 
-it('gives the texts of a former build until they are cleared away, and none where something else lies there', () => {
+it('gives the lessons that a former build kept until they are cleared away, and nothing for anything else kept there', () => {
   const texts = new Map<string, string>([['sidestance-lessons', '["a",7,"b"]']]);
   const store: TextStore = {
     getItem: (key) => texts.get(key) ?? null,

@@ -30,7 +30,7 @@ const FORMER_KEY = 'sidestance-lessons';
 /** Where texts by name are kept; the browser's own, or one in a test. */
 export type TextStore = Pick<Storage, 'getItem' | 'removeItem'>;
 
-/** The texts that a former build kept; none where it kept nothing or the browser keeps nothing. */
+/** The lessons that a former build kept, as texts. Empty where there are none, or where the browser keeps nothing. */
 export function formerLessons(store: () => TextStore = () => localStorage): readonly string[] {
   try {
     const found: unknown = JSON.parse(store().getItem(FORMER_KEY) ?? '[]');

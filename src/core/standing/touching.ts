@@ -26,7 +26,7 @@ interface Seen {
   readonly found: readonly TouchPoint[];
 }
 
-/** What was found last for the places of a bike: a search for a setup asks for the same a million times. */
+/** The last bike's places that touch. A search for a setup asks for them again and again. */
 const last = new WeakMap<TouchPlaces, Seen>();
 
 /** The parts whose half width is measured, from the pivot as the adjusters hold it. */

@@ -32,7 +32,7 @@ export class LatePanels<Panel> {
     return this.#failed.includes(key);
   }
 
-  /** Fetches the panel unless it is here. An effect that asks for it does not run again because of what this writes. */
+  /** Fetches the panel unless it is here already. What this writes does not start the effect that asked for it anew. */
   load(key: string): Promise<void> {
     return untrack(() => this.#fetch(key));
   }
