@@ -17,8 +17,8 @@ export interface RunningSearch {
 type Begin = (problem: Problem) => PlanSearch | NoProblem;
 
 /**
- * Searches, tells how far it is, and tells what it found, at the end or once it is stopped. Whatever goes wrong on the
- * way is told too, and the search is over.
+ * Searches, tells how far it is, and tells what it found, at the end or once it is stopped. An error ends the search and is
+ * told.
  */
 export function runPlanning(
   problem: Problem,

@@ -26,7 +26,7 @@ interface Seen {
   readonly found: readonly TouchPoint[];
 }
 
-/** The last bike's places that touch. A search for a setup asks for them again and again. */
+/** What was found for a bike, because a search for a setup needs it for every combination. */
 const last = new WeakMap<TouchPlaces, Seen>();
 
 /** The parts whose half width is measured, from the pivot as the adjusters hold it. */
