@@ -3,7 +3,9 @@ import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-const ENDING = '.bench.ts';
+/** What the files of measurements end in; those of long trials of the page end in the other. */
+export const BENCH = '.bench.ts';
+export const ENDURANCE = '.endure.ts';
 
 /** About as long as all of them take; one measurement that takes longer hangs. */
 const LONGEST_MS = 20 * 60_000;
@@ -11,12 +13,13 @@ const LONGEST_MS = 20 * 60_000;
 /**
  * The names of the measurements in a folder: a file `pose.bench.ts` is `pose`.
  * @param {string} folder
+ * @param {string} [ending]
  * @returns {string[]}
  */
-export function benchNames(folder) {
+export function benchNames(folder, ending = BENCH) {
   return readdirSync(folder)
-    .filter((file) => file.endsWith(ENDING))
-    .map((file) => file.slice(0, -ENDING.length))
+    .filter((file) => file.endsWith(ending))
+    .map((file) => file.slice(0, -ending.length))
     .sort();
 }
 
@@ -35,20 +38,21 @@ export function chosenBenches(args, names) {
 }
 
 /**
- * Runs the measurements; returns the names of those that failed. What they print goes straight to the terminal,
- * or nowhere when `quiet`.
+ * Runs the measurements; returns the names of those that failed, which with `strict` every missed goal is. What they
+ * print goes straight to the terminal, or nowhere when `quiet`.
  * @param {string} folder
  * @param {string[]} names
- * @param {{ short: boolean, print: (line: string) => void, quiet?: boolean }} options
+ * @param {{ short: boolean, print: (line: string) => void, quiet?: boolean, ending?: string, strict?: boolean }} options
  * @returns {string[]}
  */
-export function runBenches(folder, names, { short, print, quiet = false }) {
+export function runBenches(folder, names, { short, print, quiet = false, ending = BENCH, strict = false }) {
   const runner = fileURLToPath(new URL('./run-bench.js', import.meta.url));
   return names.filter((name) => {
     print(short ? `\n— ${name}, only tried out: its figures are no measurements` : `\n— ${name}`);
-    const file = `${folder}/${name}${ENDING}`;
+    const file = `${folder}/${name}${ending}`;
+    const flags = [...(short ? ['--short'] : []), ...(strict ? ['--strict'] : [])];
     const output = quiet ? 'ignore' : 'inherit';
-    const ran = spawnSync(process.execPath, [runner, file, ...(short ? ['--short'] : [])], {
+    const ran = spawnSync(process.execPath, [runner, file, ...flags], {
       stdio: ['ignore', output, output],
       timeout: LONGEST_MS,
     });

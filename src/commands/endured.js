@@ -33,3 +33,21 @@ export function enduredLines(report, root) {
     `${sum} cases in ${drawn.length} tests, ${failed} failed`,
   ];
 }
+
+/**
+ * What the words of the command line choose: a long trial by its name, and any test of random cases whose file's name
+ * holds the word; all of both when nothing is named.
+ * @param {string[]} words
+ * @param {string[]} names of the long trials
+ * @param {string[]} files of the tests that draw random cases
+ * @returns {{ names: string[], files: string[], unknown: string[] }}
+ */
+export function chosenTrials(words, names, files) {
+  if (words.length === 0) return { names, files, unknown: [] };
+  const parts = words.filter((word) => !names.includes(word));
+  return {
+    names: names.filter((name) => words.includes(name)),
+    files: files.filter((file) => parts.some((part) => file.includes(part))),
+    unknown: parts.filter((part) => !files.some((file) => file.includes(part))),
+  };
+}

@@ -1,6 +1,6 @@
 /** Tests of what the long run of the random cases prints. */
 import { expect, it } from 'vitest';
-import { enduredLines } from './endured.js';
+import { chosenTrials, enduredLines } from './endured.js';
 
 const test = (fullName: string, status: string, seconds: number, cases?: number) => ({
   fullName,
@@ -28,4 +28,16 @@ it('each test that drew cases has its line, the longest first, and the last line
 
 it('nothing drawn counts as nothing', () => {
   expect(enduredLines({ testResults: [] }, '/')).toEqual(['0 cases in 0 tests, 0 failed']);
+});
+
+it('a word chooses a long trial by its name, or the random tests whose name holds it; no word chooses all', () => {
+  const names = ['server', 'webkit'];
+  const files = ['tests/properties/killed-saves.test.ts', 'tests/properties/equilibria.test.ts'];
+  expect(chosenTrials([], names, files)).toEqual({ names, files, unknown: [] });
+  expect(chosenTrials(['webkit'], names, files)).toEqual({ names: ['webkit'], files: [], unknown: [] });
+  expect(chosenTrials(['killed-', 'server', 'none'], names, files)).toEqual({
+    names: ['server'],
+    files: [files[0]],
+    unknown: ['none'],
+  });
 });

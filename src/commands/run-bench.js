@@ -1,4 +1,4 @@
-/** Runs the one measurement whose file is named and prints the lines that it gives; `npm run bench` starts it. */
+/** Runs the one measurement whose file is named and prints the lines that it gives; `npm run bench` and `npm run endure` start it, which takes a missed goal for a failure (`--strict`). */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -32,4 +32,6 @@ const [file, ...flags] = process.argv.slice(2);
 const folder = mkdtempSync(join(root, 'node_modules/.bench-'));
 process.on('exit', () => rmSync(folder, { recursive: true }));
 const bench = await asBuilt(file, folder);
-for (const line of await bench.default(flags.includes('--short'))) console.log(line);
+const lines = await bench.default(flags.includes('--short'));
+for (const line of lines) console.log(line);
+if (flags.includes('--strict') && lines.some((line) => line.endsWith(' MISSED'))) process.exitCode = 1;
