@@ -18,6 +18,7 @@ import { machine } from '../core/standing/machine.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { differenceOf } from './difference-text.ts';
+import { readOut } from './read-out.ts';
 import { mechanismStory } from './why-mechanism.ts';
 import { whyStory } from './why-words.ts';
 import { riderEffectsTold } from './rider-effect-words.ts';
@@ -140,6 +141,41 @@ describe('sentences with figures', () => {
           const { amount } = line.difference;
           expect(text).toContain(`${reading.label} ${amount}, from ${line.from} to ${line.to}: `);
           told++;
+        }
+      }),
+      { numRuns: cases(100) },
+    );
+    expect(told).toBeGreaterThan(cases(60));
+  });
+
+  it('to be read out go from the figure that the reading showed to the one it shows, with words that agree', () => {
+    let told = 0;
+    const readings = [
+      {
+        reading: EXPLAINED.rake,
+        says: ['axis stands slacker on the road', 'axis stands steeper on the road'],
+      },
+      { reading: EXPLAINED.trail, says: ['further ahead of the point', 'nearer to the point'] },
+      {
+        reading: EXPLAINED.antiSquat,
+        says: ['drive holds the rear up more', 'drive holds the rear up less'],
+      },
+    ] as const;
+    fc.assert(
+      fc.property(bikes, changes, fc.constantFrom(...STYLES), ({ bike, setup, state }, turned, style) => {
+        const [before, after] = [stand(bike, setup, state), stand(bike, { ...setup, ...turned }, state)];
+        fc.pre(before !== null && after !== null);
+        if (before === null || after === null) return;
+        const text = readOut(why(before, after), state, style).join(' ');
+        for (const { reading, says } of readings) {
+          const line = shown(reading, before, after, style);
+          if (line === null) throw new Error(`no line for ${reading.key}`);
+          for (const [at, words] of says.entries()) {
+            if (!text.includes(words)) continue;
+            expect(text).toContain(`was ${line.from} and is ${line.to}`);
+            expect(line.difference.direction, text).toBe(at === 0 ? 'more' : 'less');
+            told++;
+          }
         }
       }),
       { numRuns: cases(100) },

@@ -206,7 +206,7 @@ function changeSentence<Cause extends string>(
 }
 
 /** The parts of a change as they are written, metric: they add up to the change as it is written. */
-function shownShares<Cause extends string>(
+export function shownShares<Cause extends string>(
   { before, after, parts }: Split<Cause>,
   quantity: ToldQuantity,
   style: NumberStyle,

@@ -7,7 +7,7 @@ import {
   type ExplainedKey,
 } from '../core/effects/split-by-adjuster.ts';
 import type { EndChange, Why } from '../core/effects/why.ts';
-import { waysBetween, type ChangeWords } from '../core/readings/change-words.ts';
+import { changeWord, waysBetween, type ChangeWords } from '../core/readings/change-words.ts';
 import { isBeyondUsual } from '../core/readings/usual.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { nameDrive } from '../core/parts/drive-noun.ts';
@@ -165,6 +165,12 @@ interface Change {
   readonly steps: number;
   readonly weight: number;
 }
+
+/** What the change of a reading is to a rider, as the headline says it: no capital, no full stop. */
+export const layClause = (
+  key: ExplainedKey,
+  { before, after }: Pick<AdjusterSplit, 'before' | 'after'>,
+): string => changeWord(VERBS[key].clause, before, after);
 
 /** The changes that are written otherwise than zero, the one that a rider notices most first. */
 function changesWritten(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
