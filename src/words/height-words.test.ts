@@ -4,7 +4,14 @@ import { antiSquat } from '../core/readings/anti-squat.ts';
 import { seatHeight } from '../core/readings/seat-height.ts';
 import { trail } from '../core/readings/trail.ts';
 import { heightPlace } from '../core/effects/height-places.ts';
-import { notReachedWords, reachedWords } from './height-reached-words.ts';
+import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
+import {
+  bothReachedWords,
+  bringBackWords,
+  movedAlongWords,
+  notReachedWords,
+  reachedWords,
+} from './height-reached-words.ts';
 import { effectWords, sinceWords, stepEffectWords } from './height-words.ts';
 
 const mm = { system: 'metric', decimal: '.' } as const;
@@ -18,6 +25,15 @@ it('name the place, the rise with its sign, and where a tape is held', () => {
     'Front end −4.9 mm, measured above the axle',
   );
   expect(plain(effectWords({ place: seat, before: 815, after: 834.02 }, mm))).toBe('Seat +19.0 mm');
+  expect(
+    plain(
+      effectWords({ place: seat, before: 815, after: 834.02 }, mm, true, {
+        place: seat,
+        before: 815,
+        after: 832.5,
+      }),
+    ),
+  ).toBe('This alone: seat +19.0 mm, in all +17.5 mm');
   expect(plain(effectWords({ place: seat, before: 800, after: 825.4 }, inch))).toBe('Seat +1,00 in');
 });
 
@@ -56,8 +72,7 @@ it('name the reading that an adjuster changes, by the difference of its written 
 
 it('say what a wanted height was rounded to, and the next step', () => {
   // Written, 800.0 and 810.3, though the rise itself would be written 10.4.
-  const otherEnd = { place: front, before: 600, after: 599.6 };
-  const step = { value: 5.5, rise: 10.38, before: 799.96, after: 810.34, otherEnd };
+  const step = { value: 5.5, rise: 10.38, before: 799.96, after: 810.34 };
   expect(
     plain(
       reachedWords(
@@ -67,15 +82,24 @@ it('say what a wanted height was rounded to, and the next step', () => {
         mm,
       ),
     ),
-  ).toBe(
-    'Shock length 5.5 mm gives seat +10.3 mm. Front end −0.4 mm, measured above the axle. The next step, 5.0 mm, gives +9.4 mm.',
-  );
+  ).toBe('Shock length 5.5 mm gives seat +10.3 mm. The next step, 5.0 mm, gives +9.4 mm.');
   expect(plain(reachedWords({ ok: true, step, other: null }, seat, 'Shock length', mm))).toBe(
-    'Shock length 5.5 mm gives seat +10.3 mm. Front end −0.4 mm, measured above the axle.',
-  );
-  const still = { ...step, otherEnd: { ...otherEnd, after: otherEnd.before } };
-  expect(plain(reachedWords({ ok: true, step: still, other: null }, seat, 'Shock length', mm))).toBe(
     'Shock length 5.5 mm gives seat +10.3 mm.',
+  );
+});
+
+it('say what a typed height did to the other end, and how to have both', () => {
+  expect(plain(movedAlongWords(front, -4.9, -5.3, mm))).toBe(
+    'Front end −5.3 mm now, −4.9 mm before: it moved along.',
+  );
+  expect(movedAlongWords(front, -4.9, -4.9, mm)).toBe('');
+  expect(plain(bringBackWords(front, -4.9, mm))).toBe('Front end back to −4.9 mm');
+  const met = [
+    { place: seat, value: 5.5, before: 799.96, after: 810.34 },
+    { place: front, value: 9, before: 640, after: 635.1 },
+  ];
+  expect(plain(bothReachedWords(met, ({ adjuster }) => adjusterLabel(adjuster, 'chain'), mm))).toBe(
+    'Seat +10.3 mm with shock length 5.5 mm. Front end −4.9 mm with fork tubes above clamp [yoke] 9.0 mm.',
   );
 });
 

@@ -37,12 +37,22 @@ function changeWords(effect: Effect, style: NumberStyle): string {
 
 /**
  * "Front end −4.9 mm, measured above the axle", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
- * the others stay as they are.
+ * it alone did this, and with `all` what all did to the same height: "This alone: front end −4.9 mm, in all −5.3 mm, …".
  */
-export function effectWords(effect: Effect, style: NumberStyle, othersTurned = false): string {
-  const told = changeWords(effect, style);
-  if (othersTurned) return `This adjuster alone: ${told}`;
-  return capital(told);
+export function effectWords(
+  effect: Effect,
+  style: NumberStyle,
+  othersTurned = false,
+  all: HeightEffect | null = null,
+): string {
+  if (!othersTurned) return capital(changeWords(effect, style));
+  if (all === null || !('place' in effect)) return `This alone: ${changeWords(effect, style)}`;
+  const [one, every] = [effect, all].map(({ before, after }) => shownRise(before, after, style));
+  const {
+    words: [name, where],
+  } = effect.place;
+  const told = `This alone: ${name} ${signedHeight(one, style)}, in all ${signedHeight(every, style)}`;
+  return where === '' ? told : `${told}, ${where}`;
 }
 
 /** With a capital at its start. */

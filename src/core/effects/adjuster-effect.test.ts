@@ -7,7 +7,13 @@ import type { Setup } from '../adjusters/setup.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import { standBike } from '../riding/stand-bike.ts';
 import { RIDE_STATES, type RideStateKey } from '../riding/states/all-ride-states.ts';
-import { heightEffect, readingEffect, stateToSeeIt, type StandWith } from './adjuster-effect.ts';
+import {
+  heightBetween,
+  heightEffect,
+  readingEffect,
+  stateToSeeIt,
+  type StandWith,
+} from './adjuster-effect.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import { seatHeight } from '../readings/seat-height.ts';
@@ -32,6 +38,18 @@ describe('the height that an adjuster gives', () => {
       expect(found?.after).toBeCloseTo(Number(seatHeight.read(after)), 9);
       expect((found?.after ?? 0) - (found?.before ?? 0)).toBeGreaterThan(6);
     }
+  });
+
+  it('of all adjusters together is the change of the same place between both setups', () => {
+    const stand = inState('riderUp');
+    const found = heightEffect(adjusterOf('shockLength'), setup, 0, 6, stand);
+    const to = { ...setup, shockLength: 6, forkTubes: setup.forkTubes + 5 };
+    const [before, after] = [stand(setup), stand(to)];
+    if (found === null || before === null || after === null) throw new Error('The road bike stands.');
+    const all = heightBetween(found, setup, to, stand);
+    expect(all?.before).toBeCloseTo(Number(seatHeight.read(before)), 9);
+    expect(all?.after).toBeCloseTo(Number(seatHeight.read(after)), 9);
+    expect(heightBetween(found, setup, to, () => null)).toBeNull();
   });
 
   it('goes the way the list of adjusters says, for each whose buttons say raise and lower', () => {

@@ -42,6 +42,20 @@ export function heightEffect(
   return { place, ...heightsAt(place, before, after) };
 }
 
+/**
+ * How far the place of an effect rose from one whole setup to another, mm, positive upward. Null where the bike does not
+ * stand with either.
+ */
+export function heightBetween(
+  { place }: HeightEffect,
+  from: Setup,
+  to: Setup,
+  stand: StandWith,
+): HeightEffect | null {
+  const [before, after] = [stand(from), stand(to)];
+  return before === null || after === null ? null : { place, ...heightsAt(place, before, after) };
+}
+
 /** A reading before and after an adjuster was turned, in its metric unit. */
 export interface ReadingEffect {
   readonly reading: Reading;

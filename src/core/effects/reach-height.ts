@@ -5,7 +5,7 @@ import { refuse, type Refusal } from '../numeric/refusal.ts';
 import type { Bike } from '../parts/bike.ts';
 import { adjusterRange } from '../standing/adjuster-range.ts';
 import type { StandWith } from './adjuster-effect.ts';
-import { heightPlace, heightsAt, type HeightPlace } from './height-places.ts';
+import { heightsAt, type HeightPlace } from './height-places.ts';
 
 export interface HeightStep {
   /** Where the adjuster stands, in its metric unit. */
@@ -15,8 +15,6 @@ export interface HeightStep {
   /** How high the place stands above the ground without the step and with it, mm. */
   readonly before: number;
   readonly after: number;
-  /** What happens to the other end meanwhile: the height above its axle without the step and with it, mm. */
-  readonly otherEnd: { readonly place: HeightPlace; readonly before: number; readonly after: number };
 }
 
 export interface HeightReached {
@@ -53,14 +51,12 @@ export function reachHeight(
   const { least, most, step } = adjusterRange(adjusterOf(place.adjuster), bike, setup);
   const zero = reference[place.adjuster];
   const steps: HeightStep[] = [];
-  const elsewhere = heightPlace(place.end === 'front' ? 'rear' : 'front');
   for (let n = Math.ceil((least - zero) / step); n <= Math.floor((most - zero) / step); n += 1) {
     const value = Number((zero + n * step).toFixed(DECIMALS));
     const to = stand({ ...setup, [place.adjuster]: value });
     if (to === null) continue;
     const { before, after } = heightsAt(place, from, to);
-    const otherEnd = { place: elsewhere, ...heightsAt(elsewhere, from, to) };
-    steps.push({ value, rise: after - before, before, after, otherEnd });
+    steps.push({ value, rise: after - before, before, after });
   }
   const nearest = best(steps, wanted);
   if (nearest === null) return refuse('noHeight');
