@@ -91,3 +91,7 @@ export function squatEndsWords({ least, most }: SquatEnds, style: NumberStyle): 
 function stepsOf({ antiSquat }: SprocketPair, style: NumberStyle): number {
   return typeof antiSquat === 'number' ? shownSteps(antiSquat, 'percent', style) : 0;
 }
+
+/** "All 45 pairs", "60 of 72 pairs meet the filters": how many pairs the table has. */
+export const pairsCounted = (passing: number, all: number): string =>
+  passing === all ? `All ${all} pairs` : `${passing} of ${all} pairs meet the filters`;

@@ -13,7 +13,7 @@ export interface SprocketColumn extends ChangeWords {
   readonly quantity: QuantityKey;
 }
 
-/** Those that a pair is chosen by first: a laptop shows five of them without a scroll aside. */
+/** Those that a pair is chosen by first: a phone shows three of them without a scroll aside, a laptop five. */
 const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: DriveText })[] = [
   { key: 'ratio', label: 'Ratio', quantity: 'ratio', more: 'shorter', less: 'taller' },
   {
@@ -24,8 +24,6 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
     less: 'less',
     belowZero: { more: 'pulls down less', less: 'pulls down more' },
   },
-  { key: 'links', label: ({ Loop }) => Loop, quantity: 'links', more: 'longer', less: 'shorter' },
-  { key: 'axlePosition', label: 'Axle back in slot', quantity: 'length', more: 'back', less: 'forward' },
   {
     key: 'pivotGap',
     label: ({ Loop }) => `${Loop} clearance`,
@@ -35,6 +33,8 @@ const COLUMNS: readonly (Omit<SprocketColumn, 'label'> & { readonly label: Drive
     belowZero: { more: 'bends less', less: 'bends more' },
     acrossZero: { more: 'now clear', less: 'now rubs' },
   },
+  { key: 'links', label: ({ Loop }) => Loop, quantity: 'links', more: 'longer', less: 'shorter' },
+  { key: 'axlePosition', label: 'Axle back in slot', quantity: 'length', more: 'back', less: 'forward' },
   { key: 'wheelbase', label: 'Wheelbase', quantity: 'length', more: 'longer', less: 'shorter' },
   {
     key: 'swingarmAngle',

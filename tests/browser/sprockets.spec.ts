@@ -52,7 +52,7 @@ async function chooseRange(page: Page, front: [number, number], rear: [number, n
 test('the pairs about the one on the bike are listed, which is marked in words', async ({ page }) => {
   await openPage(page, 'Topped out');
   await openSprockets(page);
-  await expect(count(page)).toHaveText('45 of 45 pairs, topped out');
+  await expect(count(page)).toHaveText('All 45 pairs, topped out');
   await expect(pairRow(page, OWN)).toContainText('On the bike · Baseline');
   await expect(pairRow(page, OWN)).toBeInViewport();
   expect(await cell(page, OWN, 'antiSquat')).toEqual({
@@ -68,7 +68,7 @@ test('what a row tells is what the readings say once it is tried, topped out, wi
   await openSprockets(page);
   const tried = async (state: string): Promise<void> => {
     await chooseState(page, state);
-    await expect(count(page)).toHaveText(`45 of 45 pairs, ${state.toLowerCase()}`);
+    await expect(count(page)).toHaveText(`All 45 pairs, ${state.toLowerCase()}`);
     const told = await Promise.all(READ.map(([column]) => cell(page, OTHER, column)));
     const links = Number((await cell(page, OTHER, 'links')).figure);
     const axle = Number((await cell(page, OTHER, 'axlePosition')).figure);
@@ -147,11 +147,11 @@ test('filters keep what meets them, and the one that takes the last pair away ca
     expect(rear / front).toBeCloseTo(setup.rearTeeth / setup.frontTeeth, 9);
   }
   expect(same.length).toBeGreaterThan(1);
-  await expect(count(page)).toHaveText(`${same.length} of 45 pairs, topped out`);
+  await expect(count(page)).toHaveText(`${same.length} of 45 pairs meet the filters, topped out`);
   await openFilters(page);
   await page.getByRole('checkbox', { name: 'Chain clears' }).check();
   await typeInto(page, 'Least clearance', '150');
-  await expect(count(page)).toHaveText('0 of 45 pairs, topped out');
+  await expect(count(page)).toHaveText('0 of 45 pairs meet the filters, topped out');
   await expect(sprockets(page)).toContainText('No pair is left. The filter for the chain’s clearance');
   await page.getByRole('button', { name: 'Remove this filter' }).click();
   expect(await pairsShown(page)).toEqual(same);
@@ -169,7 +169,7 @@ test('a chain in hand that is too short is told in the row and in words, and not
   await expect(sprockets(page).getByRole('alert')).toContainText('“abc” is not a number. Kept it empty.');
   await chains.fill('100');
   await chains.press('Enter');
-  await expect(count(page)).toHaveText('0 of 45 pairs, topped out');
+  await expect(count(page)).toHaveText('0 of 45 pairs meet the filters, topped out');
   await page.getByRole('button', { name: /^Remove/ }).click();
   await page.getByRole('checkbox', { name: 'Axle within its slot only' }).uncheck();
   await chains.fill('100');
@@ -269,7 +269,7 @@ test('the table waits for a hand to let go, then tells of the new bike', async (
   await dragHandle(page, 'grip-shockLength', 0, -6);
   const after = await cell(page, OTHER, 'swingarmAngle');
   expect(after.figure).not.toBe(before.figure);
-  await expect(count(page)).toHaveText('45 of 45 pairs, topped out');
+  await expect(count(page)).toHaveText('All 45 pairs, topped out');
   await tryButton(page, OTHER).click();
   expect(await readingText(page, 'Swingarm angle')).toBe(`${after.figure}°`);
 });

@@ -67,5 +67,5 @@ test('a tap on Try fits the pair, and one undo takes it off', async ({ page }) =
   await undoButton(page).tap();
   await expectNoUndo(page);
   await expect(pairRow(page, OTHER)).not.toContainText('On the bike');
-  await expect(count(page)).toHaveText('45 of 45 pairs, rider on board');
+  await expect(count(page)).toHaveText('All 45 pairs, rider on board');
 });

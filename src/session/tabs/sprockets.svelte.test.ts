@@ -43,14 +43,15 @@ describe('the pairs', () => {
     expect(marked[0].changes).toBe(false);
   });
 
-  it('keep bike and baseline within their ranges when another pair is fitted', () => {
+  it('stay the same while one of them is tried, and keep bike and baseline among them when teeth are typed', () => {
     const { session, sprockets } = started();
     sprockets.fitPair(rowOf(sprockets, `${frontTeeth + 1}/${rearTeeth + 2}`).pair);
-    expect(sprockets.front).toEqual({ least: frontTeeth - 2, most: frontTeeth + 3 });
-    expect(sprockets.rear).toEqual({ least: rearTeeth - 4, most: rearTeeth + 6 });
+    expect(sprockets.all).toHaveLength(5 * 9);
     const marks = sprockets.rows.filter((row) => row.isPresent !== row.isBaseline);
     expect(marks).toHaveLength(2);
     expect(session.lastLabel).toBe(`Sprockets ${frontTeeth + 1}/${rearTeeth + 2}`);
+    session.commit((from) => setAdjuster(from, 'rearTeeth', rearTeeth + 6), 'Rear sprocket');
+    expect(sprockets.rear).toEqual({ least: rearTeeth - 4, most: rearTeeth + 10 });
   });
 
   it('are taken as typed, and a range that runs backward or to too many pairs is refused in words', () => {

@@ -83,6 +83,8 @@ export class Sprockets {
   /** The row that tells more, as "14/42". */
   selected = $state<string | null>(null);
   #rowsAsked = $state(ROWS_AT_ONCE);
+  /** The ranges that a pair was fitted from: they stay while that pair is tried, so that no other pairs come and go. */
+  #tried = $state.raw<{ readonly frontTeeth: TeethRange; readonly rearTeeth: TeethRange } | null>(null);
 
   /** What hands hold does not count yet: a thousand pairs anew with every step of a drag would make it stutter. */
   readonly #document = $derived.by(() => this.#session.history.present);
@@ -152,6 +154,8 @@ export class Sprockets {
 
   #about(key: 'frontTeeth' | 'rearTeeth', reach: number): TeethRange {
     const teeth = [this.#document.setup[key], this.#document.baseline.setup[key]];
+    const tried = this.#tried?.[key];
+    if (tried !== undefined && teeth.every((each) => each >= tried.least && each <= tried.most)) return tried;
     return {
       least: Math.max(LEAST_TEETH, Math.min(...teeth) - reach),
       most: Math.min(MOST_TEETH, Math.max(...teeth) + reach),
@@ -245,6 +249,7 @@ export class Sprockets {
   rangesAbout(): void {
     this.frontAsked = null;
     this.rearAsked = null;
+    this.#tried = null;
     this.#rowsAsked = ROWS_AT_ONCE;
   }
 
@@ -275,6 +280,7 @@ export class Sprockets {
   fitPair({ frontTeeth, rearTeeth, links, axlePosition }: SprocketPair): void {
     if (links === null || axlePosition === null) return;
     const fitted = { frontTeeth, rearTeeth, links, axlePosition };
+    this.#tried = { frontTeeth: this.front, rearTeeth: this.rear };
     this.#session.commit((from) => fitSprockets(from, fitted), `Sprockets ${frontTeeth}/${rearTeeth}`);
     this.selected = pairKey({ frontTeeth, rearTeeth });
   }
