@@ -76,6 +76,14 @@ describe('a setup sheet', () => {
     ]);
   });
 
+  it('keeps how sure its readings were, and leaves out what is no standard deviation', () => {
+    const measured = { ...sheet, u: { riderUp: { trail: 2.5 } } };
+    expect(opened(saveSheet(measured))).toEqual({ sheet: measured, repairs: [] });
+    const { sheet: mended, repairs } = opened(changed({ u: { riderUp: { trail: -1, rake: 0.2 } } }));
+    expect(mended.u).toEqual({ riderUp: { rake: 0.2 } });
+    expect(repairs.map(({ path }) => path)).toEqual(['u']);
+  });
+
   it('keeps both values of a correction, and keeps no correction when nothing changed', () => {
     const once = correctNote(sheet, 'place', 'Place', 'Invented valley road', 5);
     expect(once.notes.place).toBe('Invented valley road');

@@ -24,6 +24,7 @@ const FILE_KEYS = [
   'notes',
   'further',
   'readings',
+  'u',
   'corrections',
   'asSet',
   '$schema',
@@ -101,7 +102,8 @@ export function openSheetJson(json: Json): Result<OpenedSheet, OpenReason> {
       madeAt: momentOf(json, repairs),
       notes: notesOf(json, repairs),
       further: listOf(json, 'further', further, MOST_FURTHER, repairs),
-      readings: readingsOf(json, repairs),
+      readings: figuresOf(json, 'readings', repairs),
+      ...(ownValue(json, 'u') !== undefined && { u: spreadsOf(json, repairs) }),
       corrections: listOf(json, 'corrections', correction, MOST_CORRECTIONS, repairs),
       bike,
       setup,
@@ -179,13 +181,18 @@ function listOf<T>(
 }
 
 /** Readings of any name: a former build may have had others, and they are kept by value. */
-function readingsOf(json: JsonObject, repairs: Repair[]): Record<string, Record<string, number>> {
-  const given = ownValue(json, 'readings');
+function figuresOf(
+  json: JsonObject,
+  from: 'readings' | 'u',
+  repairs: Repair[],
+): Record<string, Record<string, number>> {
+  const what = from === 'readings' ? 'kept readings' : 'standard deviations of the kept readings (u)';
+  const given = ownValue(json, from);
   if (given === undefined) return {};
   if (!isJsonObject(given)) {
     repairs.push({
-      path: 'readings',
-      sentence: `The kept readings are ${showJson(given)}, not figures by ride state; left out.`,
+      path: from,
+      sentence: `The ${what} are ${showJson(given)}, not figures by ride state; left out.`,
     });
     return {};
   }
@@ -205,8 +212,24 @@ function readingsOf(json: JsonObject, repairs: Repair[]): Record<string, Record<
   });
   if (lost > 0)
     repairs.push({
-      path: 'readings',
-      sentence: `${lost} of the kept readings are not numbers and were left out.`,
+      path: from,
+      sentence: `${lost} of the ${what} are not numbers and were left out.`,
+    });
+  return Object.fromEntries(kept);
+}
+
+/** Standard deviations of the readings: one below zero says nothing and is left out. */
+function spreadsOf(json: JsonObject, repairs: Repair[]): Record<string, Record<string, number>> {
+  let lost = 0;
+  const kept = Object.entries(figuresOf(json, 'u', repairs)).map(([state, figures]) => {
+    const good = Object.entries(figures).filter(([, u]) => u >= 0);
+    lost += Object.keys(figures).length - good.length;
+    return [state, Object.fromEntries(good)] as const;
+  });
+  if (lost > 0)
+    repairs.push({
+      path: 'u',
+      sentence: `${lost} of the standard deviations of the kept readings (u) are below zero and were left out.`,
     });
   return Object.fromEntries(kept);
 }

@@ -6,7 +6,7 @@ import type { Sheet } from './sheet.ts';
 
 /** A sheet as JSON, always with the same order of fields. Its bike stands in it as a bike's file does, without a baseline. */
 export function sheetJson(sheet: Sheet): JsonObject {
-  const { format, schema, day, madeAt, notes, further, readings, corrections } = sheet;
+  const { format, schema, day, madeAt, notes, further, readings, u, corrections } = sheet;
   const asSet = { format: FORMAT, schema: SCHEMA, ...orderedBike(sheet) };
   // Made of plain data alone, as the types of a sheet say.
   return {
@@ -17,6 +17,7 @@ export function sheetJson(sheet: Sheet): JsonObject {
     notes,
     further,
     readings,
+    ...(u !== undefined && { u }),
     corrections,
     asSet,
   } as unknown as JsonObject;

@@ -29,6 +29,8 @@ export interface Sheet extends BikeWithSetup {
   readonly notes: Notes;
   readonly further: readonly FurtherNote[];
   readonly readings: KeptReadings;
+  /** Standard deviations (1 σ) of those readings that the bike’s measurements fix; left out where nobody measured it. */
+  readonly u?: KeptReadings;
   readonly corrections: readonly Correction[];
 }
 
@@ -53,14 +55,17 @@ export interface NewSheet extends BikeWithSetup {
   readonly notes: Notes;
   readonly further: readonly FurtherNote[];
   readonly readings: KeptReadings;
+  /** See Sheet; null where nobody measured the bike. */
+  readonly u?: KeptReadings | null;
 }
 
 /** A sheet as it is made: empty notes are left out. */
-export function newSheet({ notes, further, ...rest }: NewSheet): Sheet {
+export function newSheet({ notes, further, u = null, ...rest }: NewSheet): Sheet {
   return {
     format: SHEET_FORMAT,
     schema: SHEET_SCHEMA,
     ...rest,
+    ...(u !== null && { u }),
     notes: Object.fromEntries(Object.entries(notes).filter(([, text]) => text.trim() !== '')),
     further: further.filter(({ name, text }) => name.trim() !== '' || text.trim() !== ''),
     corrections: [],

@@ -58,6 +58,8 @@ export interface Quoted {
 /** A reading and its change with the ± of each, in words. */
 export interface WithPlusMinus {
   readonly value: string;
+  /** The ± of the reading alone, such as “± 4 mm”; null where it is not fixed. */
+  readonly error: string | null;
   readonly change: string;
 }
 
@@ -196,6 +198,14 @@ export class Standing {
 
   /** Asks how surely a curve of the measured bike runs, by its standard deviation at places; set by what knows it, once it is there. */
   bandAlong = $state.raw<BandAlong | null>(null);
+
+  /**
+   * Asks how sure all readings of the bike on the page are in all ride states, with its adjusters set so: standard
+   * deviations by state and key. Null while it is not a measured bike; set by what knows it, once it is there.
+   */
+  spreadsByState = $state.raw<
+    ((setup: Setup) => Promise<Readonly<Record<string, Readonly<Record<string, number>>>> | null>) | null
+  >(null);
 
   readonly rows: readonly ReadingRow[] = $derived.by(() => {
     const { live, baseline } = this;

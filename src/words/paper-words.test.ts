@@ -112,6 +112,7 @@ it('every figure of a part in mm, degrees or bar says from where it is counted, 
 
 it('what a kept sheet read is written as on the page, and a dash where nothing was kept', () => {
   expect(plain(writeKept(trail, { trail: 96.44 }, style))).toBe('96.4 mm');
+  expect(plain(writeKept(trail, { trail: 96.44 }, style, { trail: 2.5 }))).toBe('96 ± 5 mm');
   expect(writeKept(trail, {}, style)).toBe('–');
   expect(writeKept(trail, undefined, style)).toBe('–');
 });

@@ -4,6 +4,7 @@ import { namedAdjusters, type NamedAdjuster } from '../core/adjusters/named-adju
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { doesApply } from '../core/adjusters/does-apply.ts';
 import type { WalkStep } from '../core/effects/walk.ts';
+import { SPRING_DOUBT } from '../core/measure/spring-doubt.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { waysBetween } from '../core/readings/change-words.ts';
@@ -15,6 +16,7 @@ import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { asideBetween, asideText } from './aside-text.ts';
 import { differenceOf } from './difference-text.ts';
+import { COVERAGE, writePlusMinus } from './plus-minus.ts';
 import { settingDifferences, settingWords, type SettingDifference } from './setup-difference.ts';
 
 /** A reading on paper, before and after. */
@@ -30,30 +32,43 @@ export interface ReadingPrinted {
 const NO_NUMBER = '–';
 
 /** What stands below readings with a ±. */
-export const PAPER_PLUS_MINUS =
-  '±: 95 %, by what was measured on this bike. A change is surer than the figures: what was measured wrong is wrong in both.';
+export const PAPER_PLUS_MINUS = {
+  readings: `±: 95 %, by what was measured on this bike; how far springs move it counts as ±${Math.round(100 * COVERAGE * SPRING_DOUBT)} %.`,
+  changes: 'A change is surer than the figures: what was measured wrong is wrong in both.',
+} as const;
 
-/** What a bike reads, as it is written; a dash where it does not stand or has no number. */
-export function writeReading(reading: Reading, on: StandingBike | null, style: NumberStyle): string {
+/** What a bike reads, as it is written, with its ± where that is known; a dash where it does not stand or has no number. */
+export function writeReading(
+  reading: Reading,
+  on: StandingBike | null,
+  style: NumberStyle,
+  withPlusMinus: WithPlusMinus | null = null,
+): string {
   const value = on === null ? null : metricReading(reading, on);
-  return typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : NO_NUMBER;
+  if (typeof value !== 'number') return NO_NUMBER;
+  return withPlusMinus?.(reading, value)?.value ?? writeNumber(value, reading.quantity, style).text;
 }
 
-/** What a bike read when its sheet was kept, from the metric numbers of one ride state; a dash where none was kept. */
+/** What a bike read when its sheet was kept, from the metric numbers of one ride state, with its ± where `u` has its standard deviation; a dash where none was kept. */
 export function writeKept(
   { key, quantity }: Reading,
   kept: Readonly<Record<string, number>> | undefined,
   style: NumberStyle,
+  u?: Readonly<Record<string, number>>,
 ): string {
   const value = kept?.[key];
-  return value === undefined ? NO_NUMBER : writeNumber(value, quantity, style).text;
+  const own = u?.[key];
+  if (value === undefined) return NO_NUMBER;
+  return own === undefined
+    ? writeNumber(value, quantity, style).text
+    : writePlusMinus(value, own, quantity, style);
 }
 
 /** A reading of a measured bike and its change, each with its ±, in words; null where nobody measured the bike. */
 export type WithPlusMinus = (
   reading: Reading,
   value: number,
-) => { readonly value: string; readonly change: string } | null;
+) => { readonly value: string; readonly error: string | null; readonly change: string } | null;
 
 /** Readings before and after; the change is that of the figures as they are written. */
 export function readingsPrinted(
@@ -74,6 +89,20 @@ export function readingsPrinted(
       change: writeReadingChange(reading, before, now, style) + (spread?.change ?? ''),
     };
   });
+}
+
+/** The ± of readings in one line, for a table whose figures go without; null where none of them is measured. */
+export function plusMinusLine(
+  readings: readonly Reading[],
+  now: StandingBike | null,
+  withPlusMinus: WithPlusMinus | null,
+): string | null {
+  const errors = readings.flatMap((reading) => {
+    const value = now === null ? null : metricReading(reading, now);
+    const error = typeof value === 'number' ? (withPlusMinus?.(reading, value)?.error ?? null) : null;
+    return error === null ? [] : [`${reading.label.toLowerCase()} ${error}`];
+  });
+  return errors.length === 0 ? null : `These figures are sure to: ${errors.join(', ')}.`;
 }
 
 /** The change of a reading as it is written, signed and with its word; "same" for equal figures, empty where one is missing. */

@@ -19,6 +19,7 @@ const table: SheetsTable = {
   ],
   state: 'riderUp',
   kind: 'chain',
+  plusMinus: true,
 };
 
 /** The cells of one line, apart at what stands outside quotes. */
@@ -47,6 +48,21 @@ it('has heads with units and a row for each sheet, in metric and in inch', () =>
   expect(metric.get('Trail (rider on board) [mm]')).toBe('96.43210');
   const inch = columns(sheetsCsv(table, { system: 'inch', decimal: '.' }), ',');
   expect(Number(inch.get('Trail (rider on board) [in]'))).toBeCloseTo(96.4321 / 25.4, 6);
+});
+
+it('gives a measured reading its ± in the column behind it, and none where nothing was measured or it is not wanted', () => {
+  const style = { system: 'metric', decimal: '.' } as const;
+  const measured = { ...table.sheets[0], u: { riderUp: { trail: 2.5 } } };
+  const both: SheetsTable = { ...table, sheets: [table.sheets[0], measured] };
+  const [heads, before, after] = sheetsCsv(both, style)
+    .split('\r\n')
+    .map((line) => cellsOf(line, ','));
+  const at = heads.indexOf('"Trail (rider on board), ± 95 % [mm]"');
+  expect(heads[at - 1]).toBe('Trail (rider on board) [mm]');
+  expect([before[at], after[at]]).toEqual(['', '5.00000']);
+  expect(heads.filter((head) => head.includes('±'))).toHaveLength(1);
+  expect(sheetsCsv({ ...both, plusMinus: false }, style)).not.toContain('±');
+  expect(sheetsCsv(table, style)).not.toContain('±');
 });
 
 it('marks what a spreadsheet would run as text, quotes what needs it, and leaves figures alone', () => {

@@ -8,6 +8,7 @@ import { rideStateOf, type RideStateKey } from '../core/riding/states/all-ride-s
 import { shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { csvText, type Cell } from './csv.ts';
+import { COVERAGE } from './plus-minus.ts';
 
 /** What the table needs of a sheet. */
 export interface TabledSheet {
@@ -15,6 +16,8 @@ export interface TabledSheet {
   readonly setup: Setup;
   readonly notes: Readonly<Record<string, string>>;
   readonly readings: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** Standard deviations of those readings that were fixed by measuring. */
+  readonly u?: Readonly<Record<string, Readonly<Record<string, number>>>>;
 }
 
 export interface SheetsTable {
@@ -24,6 +27,8 @@ export interface SheetsTable {
   /** The ride state whose readings are tabled. */
   readonly state: RideStateKey;
   readonly kind: DriveKind;
+  /** Whether each reading that was measured on some sheet has its ± (95 %) in a column behind it. */
+  readonly plusMinus: boolean;
 }
 
 /** Digits beyond those on the page, for whoever goes on computing with the file. */
@@ -32,7 +37,10 @@ const EXTRA_DIGITS = 4;
 const BYTE_ORDER_MARK = '\ufeff';
 
 /** The table in the user's units and decimal sign, with units in the heads. An empty cell: nothing noted, or no answer. */
-export function sheetsCsv({ sheets, notes, state, kind }: SheetsTable, style: NumberStyle): string {
+export function sheetsCsv(
+  { sheets, notes, state, kind, plusMinus }: SheetsTable,
+  style: NumberStyle,
+): string {
   const head = (label: string, quantity: QuantityKey): string => {
     const { symbol } = shownUnit(quantity, style.system);
     return symbol === '' ? label : `${label} [${symbol}]`;
@@ -43,15 +51,19 @@ export function sheetsCsv({ sheets, notes, state, kind }: SheetsTable, style: Nu
       : { figure: writeNumber(value, quantity, style, { extraDigits: EXTRA_DIGITS }).digits };
   const adjusters = namedAdjusters(kind);
   const read = rideStateOf(state).label.toLowerCase();
+  const isSure = new Set(plusMinus ? sheets.flatMap(({ u }) => Object.keys(u?.[state] ?? {})) : []);
   const heads: Cell[] = [
     'Day',
     ...notes.map(({ label }) => label),
     ...adjusters.map((adjuster) =>
       adjuster.holds === 'tyre' ? adjuster.label : head(adjuster.label, adjuster.quantity),
     ),
-    ...READINGS.map(({ label, quantity }) => head(`${label} (${read})`, quantity)),
+    ...READINGS.flatMap(({ key, label, quantity }) => [
+      head(`${label} (${read})`, quantity),
+      ...(isSure.has(key) ? [head(`${label} (${read}), ± 95 %`, quantity)] : []),
+    ]),
   ];
-  const rows = sheets.map(({ day, setup, notes: noted, readings }): Cell[] => [
+  const rows = sheets.map(({ day, setup, notes: noted, readings, u }): Cell[] => [
     day,
     ...notes.map(({ key }) => noted[key] ?? ''),
     ...ADJUSTERS.map((adjuster): Cell => {
@@ -62,7 +74,13 @@ export function sheetsCsv({ sheets, notes, state, kind }: SheetsTable, style: Nu
         'diameter' in tyre ? ['across', tyre.diameter] : ['round the tread', tyre.circumference];
       return `${writeNumber(mm, 'length', style).text} ${label}`;
     }),
-    ...READINGS.map(({ key, quantity }) => figure(readings[state]?.[key], quantity)),
+    ...READINGS.flatMap(({ key, quantity }) => {
+      const own = u?.[state]?.[key];
+      return [
+        figure(readings[state]?.[key], quantity),
+        ...(isSure.has(key) ? [figure(own === undefined ? null : COVERAGE * own, quantity)] : []),
+      ];
+    }),
   ]);
   return BYTE_ORDER_MARK + csvText([heads, ...rows], style);
 }

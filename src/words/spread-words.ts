@@ -1,4 +1,5 @@
 /** Words for what is unsure about a measured bike where it is drawn: on the side view and on curves. */
+import { SPRING_DOUBT } from '../core/measure/spring-doubt.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { COVERAGE, plusMinus } from './plus-minus.ts';
@@ -6,6 +7,12 @@ import { COVERAGE, plusMinus } from './plus-minus.ts';
 /** What the ellipses on the side view are, and how large they are drawn. */
 export function spreadScaleWords(scale: number): string {
   return scale === 1 ? '± of points as measured' : `± of points as measured, drawn ${scale} times as large`;
+}
+
+/** What a ± counts for springs that nobody measured, and how it gets smaller. */
+export function springDoubtWords(): string {
+  const part = Math.round(100 * COVERAGE * SPRING_DOUBT);
+  return `Where springs carry the bike, how far they move it from where it was measured counts as ±${part} %. Rows with the rider on make that smaller.`;
 }
 
 /** What the band along a curve says, from the standard deviations at its places; null where there is no band to speak of. */

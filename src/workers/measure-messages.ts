@@ -5,6 +5,7 @@ import type { StartingBike } from '../core/measure/measured-bike.ts';
 import type { ChangeRequest, MeasuredChange } from '../core/measure/measured-change.ts';
 import type { PlaceSpread } from '../core/measure/measured-places.ts';
 import type { MeasureSheet } from '../core/measure/sheet.ts';
+import type { Setup } from '../core/adjusters/setup.ts';
 
 /** The sheet and the bike that its fit starts from. */
 export interface MeasuredBy {
@@ -22,6 +23,7 @@ export interface Spreads {
 
 export type MeasureQuestion =
   | ({ readonly what: 'spreads' } & SpreadsAsked)
+  | { readonly what: 'byState'; readonly to: Setup }
   | { readonly what: 'places' }
   | ({ readonly what: 'band' } & Omit<BandAsked, 'start'>)
   | ({ readonly what: 'draws' } & DrawsAsked);
@@ -29,6 +31,7 @@ export type MeasureQuestion =
 /** Null where the sheet leads to no bike. */
 export type MeasureAnswer =
   | { readonly what: 'spreads'; readonly found: Spreads | null }
+  | { readonly what: 'byState'; readonly found: Record<string, Record<string, number>> | null }
   | { readonly what: 'places'; readonly found: readonly PlaceSpread[] | null }
   | { readonly what: 'band'; readonly found: readonly (number | null)[] | null }
   | { readonly what: 'draws'; readonly found: DrawnRange | null };

@@ -5,6 +5,7 @@ import type { Fit } from '../core/measure/fit-values.ts';
 import { measuredBand } from '../core/measure/measured-band.ts';
 import { changeSpreads } from '../core/measure/measured-change.ts';
 import { measuredPlaces } from '../core/measure/measured-places.ts';
+import { spreadsByState } from '../core/measure/spreads-by-state.ts';
 import { normalNumbers } from '../core/numeric/normal-numbers.ts';
 import type { MeasureAnswer, MeasuredBy, MeasureQuestion } from './measure-messages.ts';
 
@@ -33,6 +34,8 @@ export function runMeasuring({ start, sheet }: MeasuredBy, question: MeasureQues
       const change = from === null ? null : changeSpreads(fit, { ...question, start, from });
       return { what: 'spreads', found: { own, change } };
     }
+    case 'byState':
+      return { what: 'byState', found: spreadsByState(fit, start, question.to) };
     case 'places':
       return { what: 'places', found: measuredPlaces(fit) };
     case 'band':

@@ -66,8 +66,8 @@ function drawsLine(short: boolean): BenchRow {
   const rows = typedRows(origin, CHASSIS, trueValues(origin, 3, 3), normalNumbers(5));
   const by = { start, sheet: { gaugeZeroed: true, rows } };
   const us = timer(short).timed(() => {
-    const { found } = runMeasuring(by, { what: 'draws', reading: 'trail', count: DRAWN });
-    if (found === null || !('least' in found)) throw new Error('no bikes');
+    const { what, found } = runMeasuring(by, { what: 'draws', reading: 'trail', count: DRAWN });
+    if (what !== 'draws' || found === null) throw new Error('no bikes');
     return found.least;
   });
   return {

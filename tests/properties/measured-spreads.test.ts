@@ -1,10 +1,21 @@
 /** Holds what is said to be unsure about a measured bike: its points, its curves, and its readings among bikes drawn by lot. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { CHASSIS, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';
+import { cases } from '../support/cases.ts';
+import { asked, CHASSIS, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { normalNumbers } from '../../src/core/numeric/normal-numbers.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { drawnRange } from '../../src/core/measure/drawn-bikes.ts';
+import type { Setup } from '../../src/core/adjusters/setup.ts';
+import { buildBike } from '../../src/core/measure/build-bike.ts';
+import { postureOf } from '../../src/core/measure/hold-bike.ts';
+import type { StartingBike } from '../../src/core/measure/measured-bike.ts';
+import { changeSpreads } from '../../src/core/measure/measured-change.ts';
+import { SPRING_DOUBT } from '../../src/core/measure/spring-doubt.ts';
+import { metricReading } from '../../src/core/readings/metric-reading.ts';
+import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
+import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { fitSheet } from '../../src/core/measure/fit-sheet.ts';
 import type { Fit } from '../../src/core/measure/fit-values.ts';
 import { measuredBand } from '../../src/core/measure/measured-band.ts';
@@ -15,6 +26,28 @@ import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 const [start] = DEMO_BIKES;
 const origin = originOn(start);
 const truth = trueValues(origin, 3, 3);
+
+/** The bike with springs so much stiffer at each end, preloaded so that it rests on its wheels as it was built. */
+function restedAs(built: StartingBike, setup: Setup, front: number, rear: number): StartingBike {
+  const { frontTravelUsed, rearTravelUsed, frontTyre, rearTyre } = built.setup;
+  let now: Setup = {
+    ...setup,
+    ...{ frontTravelUsed, rearTravelUsed, frontTyre, rearTyre },
+    forkSpringRate: setup.forkSpringRate * front,
+    shockSpringRate: setup.shockSpringRate * rear,
+  };
+  for (let round = 0; round < 40; round++) {
+    const rested = standBike(built.bike, now, 'noRider');
+    if (!rested.ok) throw new Error(rested.reason);
+    const { travel } = rested;
+    now = {
+      ...now,
+      forkPreload: now.forkPreload + 0.7 * (travel.front - frontTravelUsed),
+      shockPreload: now.shockPreload + 0.25 * (travel.rear - rearTravelUsed),
+    };
+  }
+  return { bike: built.bike, setup: now };
+}
 
 function fitOf(rows: readonly MeasureRow[]): Fit {
   const fitted = fitSheet(start, { gaugeZeroed: true, rows: typedRows(origin, rows, truth) });
@@ -57,11 +90,77 @@ describe('a curve of a measured bike', () => {
     expect(along(fitOf(CHASSIS.slice(0, 19)), 'rake')).toEqual([null, null, null]);
   });
 
-  it('over an adjuster is not fixed in a state that springs carry, whose rates nobody measured', () => {
+  it('over an adjuster is less sure where springs carry the bike, and the springs themselves are not fixed', () => {
     const places = [{ setup: start.setup, travel: null }];
-    expect(measuredBand(fit, { start, reading: 'rake', ride: 'riderUp', places })).toEqual([null]);
-    const [hanging] = measuredBand(fit, { start, reading: 'rake', ride: 'toppedOut', places });
-    expect(hanging).toBeGreaterThan(0);
+    const at = (reading: string, ride: RideStateKey) =>
+      measuredBand(fit, { start, reading, ride, places })[0];
+    expect(at('rake', 'toppedOut')).toBeGreaterThan(0);
+    expect(at('rake', 'riderUp')).toBeGreaterThan(at('rake', 'noRider') ?? NaN);
+    expect(at('rake', 'braking')).toBeGreaterThan(at('rake', 'riderUp') ?? NaN);
+    for (const key of ['frontWheelRate', 'frontWheelLoad', 'antiSquat'])
+      expect([key, at(key, 'riderUp')]).toEqual([key, null]);
+  });
+});
+
+describe('a bike on springs that nobody measured', () => {
+  const ride = 'riderUp';
+  const spreadsOf = (rows: readonly MeasureRow[]) =>
+    changeSpreads(fitOf(rows), { start, from: null, to: start.setup, ride, stepSd: 0 });
+  const papers = (['paperRake', 'paperTrail', 'paperWheelbase'] as const)
+    .map((kind) => asked(kind, [], 'makersPosture'))
+    .concat(
+      (['frontWheel', 'rearWheel'] as const).map((part) => asked('axleHeight', [part], 'makersPosture')),
+    );
+
+  it('has a ± by its papers alone, wider than theirs, and none where the papers are silent', () => {
+    const { rake, trail, wheelbase, swingarmAngle, seatHeight, frontTravel } = spreadsOf(papers);
+    expect(2 * (rake.u ?? NaN)).toBeGreaterThan(0.5);
+    expect(2 * (rake.u ?? NaN)).toBeLessThan(0.8);
+    expect(2 * (trail.u ?? NaN)).toBeLessThan(7);
+    expect(2 * (wheelbase.u ?? NaN)).toBeLessThan(7);
+    for (const { fixed } of [swingarmAngle, seatHeight, frontTravel]) expect(fixed).toBe(false);
+  });
+
+  it('is surer once the rider’s weight on it was measured', () => {
+    const rider = [
+      asked('exposedTube'),
+      asked('exposedTube', [], 'riderOn'),
+      asked('angle', ['swingarm'], 'riderOn'),
+      asked('height', ['pivot'], 'riderOn'),
+    ].map((row) => ({ ...row, sd: row.kind === 'angle' ? 0.02 : 0.2 }));
+    const [without, measured] = [spreadsOf(CHASSIS), spreadsOf([...CHASSIS, ...rider])];
+    for (const key of ['rake', 'pivotHeight', 'swingarmAngle'])
+      expect([key, (measured[key].u ?? NaN) < (without[key].u ?? NaN)]).toEqual([key, true]);
+  });
+
+  it('lies within its ± in about 95 of 100, its springs off by 15 % from those that it starts with', () => {
+    const watched = ['rake', 'trail', 'wheelbase', 'pivotHeight', 'swingarmAngle'] as const;
+    let inside = 0;
+    let all = 0;
+    fc.assert(
+      fc.property(fc.noBias(fc.integer({ min: 0, max: 0xffffffff })), (seed) => {
+        const normal = normalNumbers(seed);
+        const rows = typedRows(origin, CHASSIS, truth, normal);
+        const fitted = fitSheet(start, { gaugeZeroed: true, rows });
+        const built = buildBike(postureOf(origin, truth));
+        if (!fitted.ok || built === null) throw new Error('the bike can be measured and built');
+        const real = restedAs(built, start.setup, 1 + SPRING_DOUBT * normal(), 1 + SPRING_DOUBT * normal());
+        const stood = standBike(real.bike, real.setup, ride);
+        if (!stood.ok) throw new Error(stood.reason);
+        const stated = changeSpreads(fitted.fit, { start, from: null, to: start.setup, ride, stepSd: 0 });
+        for (const key of watched) {
+          const reading = READINGS.find((each) => each.key === key);
+          const value = reading === undefined ? NaN : metricReading(reading, stood);
+          all++;
+          const { value: found, u } = stated[key];
+          if (Math.abs(Number(value) - (found ?? NaN)) < 1.96 * (u ?? NaN)) inside++;
+        }
+      }),
+      { numRuns: cases(12, 400) },
+    );
+    // Springs are taken to be off in the way that they move the bike, which a softer one does by a little more.
+    const leeway = 3 * Math.sqrt((0.95 * 0.05) / (all / 4));
+    expect(inside / all).toBeGreaterThan(Math.min(0.9, 0.95 - leeway));
   });
 });
 

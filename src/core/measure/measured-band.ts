@@ -4,14 +4,15 @@ import type { Bike } from '../parts/bike.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import { READINGS } from '../readings/all-readings.ts';
 import type { Reading } from '../readings/reading.ts';
-import type { RideStateKey } from '../riding/states/all-ride-states.ts';
-import { standBike, standRide } from '../riding/stand-bike.ts';
+import { rideStateOf, type RideStateKey } from '../riding/states/all-ride-states.ts';
+import { standBike, standRide, type StandingBike } from '../riding/stand-bike.ts';
 import { machine } from '../standing/machine.ts';
 import type { Travel } from '../standing/stance.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import { figureSpreads, spreadOf } from './figure-spreads.ts';
 import type { Fit } from './fit-values.ts';
-import { setupAs } from './measured-change.ts';
+import { springSpreads } from './on-springs.ts';
+import { setupAs } from './setup-as.ts';
 import type { StartingBike } from './measured-bike.ts';
 import { widestOf } from './measured-readings.ts';
 
@@ -36,6 +37,17 @@ export function measuredBand(
 ): readonly (number | null)[] {
   const reading = READINGS.find((each) => each.key === key);
   if (reading === undefined) return places.map(() => null);
+  const widest = widestOf(QUANTITIES[reading.quantity].fileUnit);
+  const isKnown = (u: number | null | undefined): u is number => typeof u === 'number' && u <= widest;
+  if (rideStateOf(ride).springsCarry && places.every(({ travel }) => travel === null)) {
+    const read = (stood: readonly (StandingBike | null)[]) =>
+      stood.map((each) => (each === null ? null : numberOf(metricReading(reading, each))));
+    const found = springSpreads(fit, { start, ride, setups: places.map(({ setup }) => setup), read });
+    return places.map((_, i) => {
+      const u = found.at(i)?.u;
+      return isKnown(u) ? u : null;
+    });
+  }
   const spreads = figureSpreads(fit, (built, onSprings) =>
     places.map(({ setup, travel }) => {
       const asked = onSprings({ bike: built.bike, setup });
@@ -43,10 +55,10 @@ export function measuredBand(
       return readAt(reading, asked.bike, now, ride, travel);
     }),
   );
-  const widest = widestOf(QUANTITIES[reading.quantity].fileUnit);
   return places.map((_, i) => {
-    const u = spreads[i] === undefined ? null : spreadOf(spreads[i]);
-    return u !== null && u <= widest ? u : null;
+    const spread = spreads.at(i);
+    const u = spread === undefined ? null : spreadOf(spread);
+    return isKnown(u) ? u : null;
   });
 }
 

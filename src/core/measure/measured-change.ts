@@ -4,8 +4,8 @@ import { isAdjusterChanged } from '../adjusters/changed-adjusters.ts';
 import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
-import type { RideStateKey } from '../riding/states/all-ride-states.ts';
-import { standBike } from '../riding/stand-bike.ts';
+import { rideStateOf, type RideStateKey } from '../riding/states/all-ride-states.ts';
+import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import { buildBike } from './build-bike.ts';
 import { fitSheet } from './fit-sheet.ts';
@@ -14,6 +14,8 @@ import { postureOf } from './hold-bike.ts';
 import { figureSpreads, slopeOf, spreadOf, type Figures } from './figure-spreads.ts';
 import type { MeasuredReading, StartingBike } from './measured-bike.ts';
 import { widestOf } from './measured-readings.ts';
+import { springSpreads } from './on-springs.ts';
+import { setupAs } from './setup-as.ts';
 import type { NoMeasure } from './no-measure.ts';
 import type { MeasureSheet } from './sheet.ts';
 
@@ -55,7 +57,19 @@ export function measuredChange(request: ChangeRequest): MeasuredChange | NoMeasu
 /** The same of a sheet that is fitted already. */
 export function changeSpreads(fit: Fit, request: Omit<ChangeRequest, 'sheet'>): MeasuredChange['readings'] {
   const { from, to, stepSd } = request;
-  const spreads = figureSpreads(fit, (made, onSprings) => changeOf(made, onSprings, request));
+  const spreads = rideStateOf(request.ride).springsCarry
+    ? springSpreads(fit, {
+        ...request,
+        setups: from === null ? [to] : [from, to],
+        read: (stood) => {
+          const after = read(stood.at(-1) ?? null);
+          return from === null ? after : difference(read(stood[0]), after);
+        },
+      })
+    : figureSpreads(fit, (made, onSprings) => changeOf(made, onSprings, request)).map((each) => ({
+        value: each.value,
+        u: spreadOf(each),
+      }));
   const built = buildBike(postureOf(fit.origin, fit.values));
   const at = (key: NumberLengthKey, by: number): Figures | null =>
     built === null
@@ -68,12 +82,11 @@ export function changeSpreads(fit: Fit, request: Omit<ChangeRequest, 'sheet'>): 
   return Object.fromEntries(
     READINGS.map(({ key, quantity }, i): [string, MeasuredReading] => {
       const unit = QUANTITIES[quantity].fileUnit;
-      const found = spreads[i] ?? { value: null, along: null };
-      const own = spreadOf(found);
+      const { value, u: own } = spreads.at(i) ?? { value: null, u: null };
       const dialled = steps.map((slope) => (slope[i] ?? NaN) * stepSd);
       const u = own === null ? null : Math.hypot(own, ...dialled);
       const fixed = u !== null && u <= widestOf(unit);
-      return [key, { value: found.value, unit, u: fixed ? u : null, fixed }];
+      return [key, { value, unit, u: fixed ? u : null, fixed }];
     }),
   );
 }
@@ -88,38 +101,25 @@ function changeOf(
     const { bike, setup } = onSprings({ bike: built.bike, setup: asked });
     return readIn(bike, setupAs({ asked: setup, found: built.setup, measuredAs: start.setup }), ride);
   };
-  const before = from === null ? READINGS.map(() => 0) : readAs(from);
   const after = readAs(to);
-  return READINGS.map((_, i) => {
-    const [a, b] = [before[i], after[i]];
+  return from === null ? after : difference(readAs(from), after);
+}
+
+function difference(before: Figures, after: Figures): Figures {
+  return before.map((a, i) => {
+    const b = after[i];
     return a === null || b === null ? null : b - a;
   });
 }
 
-/** Adjusters that a sheet finds: teeth that were counted, and the travel that the bike was measured at. */
-const MEASURED = ['frontTeeth', 'rearTeeth', 'frontTravelUsed', 'rearTravelUsed'] as const;
-
-interface Setups {
-  readonly asked: Setup;
-  readonly found: Setup;
-  readonly measuredAs: Setup;
-}
-
-/** The adjusters of the measured bike as they are set; tyres, sprockets and travel that stay are as measured and counted. */
-export function setupAs({ asked, found, measuredAs }: Setups): Setup {
-  const stays = (key: (typeof MEASURED)[number]): boolean => !isAdjusterChanged(key, asked, measuredAs);
-  return {
-    ...asked,
-    ...Object.fromEntries(MEASURED.filter(stays).map((key) => [key, found[key]])),
-    ...(isAdjusterChanged('frontTyre', asked, measuredAs) ? {} : { frontTyre: found.frontTyre }),
-    ...(isAdjusterChanged('rearTyre', asked, measuredAs) ? {} : { rearTyre: found.rearTyre }),
-  };
-}
-
 function readIn(bike: Bike, setup: Setup, ride: RideStateKey): Figures {
   const stood = standBike(bike, setup, ride);
-  return READINGS.map(({ quantity, read }) => {
-    const value = stood.ok ? read(stood) : null;
+  return read(stood.ok ? stood : null);
+}
+
+function read(stood: StandingBike | null): Figures {
+  return READINGS.map(({ quantity, read: readOne }) => {
+    const value = stood === null ? null : readOne(stood);
     return typeof value === 'number' && Number.isFinite(value) ? QUANTITIES[quantity].fromCore(value) : null;
   });
 }

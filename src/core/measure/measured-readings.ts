@@ -42,7 +42,7 @@ export function standMeasured({ bike, setup }: StartingBike, origin: Origin): St
 }
 
 /** The machine on tyres that have sunk so far; its free radii stay those of its tyres. */
-function sunkAs(made: Machine, { front, rear }: TyreSinks): Machine {
+export function sunkAs(made: Machine, { front, rear }: TyreSinks): Machine {
   if (made.tyres === null) return made;
   return { ...made, frontRadius: made.frontRadius - front, rearRadius: made.rearRadius - rear };
 }

@@ -54,6 +54,15 @@ export function sheetJsonSchema(): JsonObject {
           additionalProperties: { type: 'number' },
         },
       },
+      u: {
+        description:
+          'How sure those readings were by what the bike was measured with: standard deviations (1 σ) by ride state and key, in the same units. A reading that nothing fixed is left out.',
+        type: 'object',
+        additionalProperties: {
+          type: 'object',
+          additionalProperties: { type: 'number', minimum: 0 },
+        },
+      },
       corrections: {
         description: 'What was put right after the sheet was made, the earliest first.',
         type: 'array',

@@ -44,9 +44,19 @@ it('a sheet keeps the bike as set with what it reads, and stores a bike that nob
   expect(sheet.setup.shockLength).toBe(3);
   expect(sheet.readings.riderUp.trail).toBeGreaterThan(50);
   expect(sheet.notes).toEqual(NOTES);
+  expect(sheet.u).toBeUndefined();
   const listed = await store.list();
   if (!listed.ok) throw new Error(listed.reason.sentence);
   expect(listed.value.bikes).toMatchObject([{ id: keeping.bikeId, sheets: 1, latestSheet: '2026-05-02' }]);
+  await keeping.end();
+});
+
+it('a sheet of a measured bike keeps how sure its readings were, as it is set then', async () => {
+  const { bench, keeping, sheets } = await opened();
+  turn(bench, 3);
+  bench.standing.spreadsByState = async ({ shockLength }) => ({ riderUp: { trail: shockLength } });
+  expect(await log(sheets)).toBe(true);
+  expect(sheets.kept[0].sheet.u).toEqual({ riderUp: { trail: 3 } });
   await keeping.end();
 });
 

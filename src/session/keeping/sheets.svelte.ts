@@ -6,7 +6,14 @@ import { setNamedBaseline, takeAsSet } from '../../document/edits.ts';
 import { isDay, openSheet } from '../../document/open-sheet.ts';
 import { saveSheet } from '../../document/save-sheet.ts';
 import { NOTES, type Notes } from '../../document/sheet-notes.ts';
-import { correctDay, correctNote, newSheet, type Sheet, type SheetDraft } from '../../document/sheet.ts';
+import {
+  correctDay,
+  correctNote,
+  newSheet,
+  type KeptReadings,
+  type Sheet,
+  type SheetDraft,
+} from '../../document/sheet.ts';
 import type { StoredSheet } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
 import { differencesInLine, settingDifferences } from '../../words/setup-difference.ts';
@@ -34,7 +41,7 @@ const LONGEST_TURN_MS = 30;
 const COPY_AFTER = 10;
 
 export class Sheets {
-  readonly #bench: Pick<Workbench, 'session' | 'preferences'>;
+  readonly #bench: Pick<Workbench, 'session' | 'preferences' | 'standing'>;
   readonly #now: () => number;
   #keeping: Keeping | null = null;
   /** In time order. */
@@ -46,7 +53,7 @@ export class Sheets {
   removed = $state.raw<KeptSheet | null>(null);
   #bikeId = $state<string | null>(null);
 
-  constructor(bench: Pick<Workbench, 'session' | 'preferences'>, now: () => number = Date.now) {
+  constructor(bench: Pick<Workbench, 'session' | 'preferences' | 'standing'>, now: () => number = Date.now) {
     this.#bench = bench;
     this.#now = now;
   }
@@ -146,12 +153,18 @@ export class Sheets {
     const day = dayAt(madeAt);
     for (const [place, { setup, notes }] of states.entries()) {
       const readings = readingsByState(bike, setup);
+      const u = await this.#spreads(setup);
       // A moment apart, so that they stay in this order.
-      const sheet = newSheet({ day, madeAt: madeAt + place, bike, setup, notes, further: [], readings });
+      const sheet = newSheet({ day, madeAt: madeAt + place, bike, setup, notes, further: [], readings, u });
       if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
       this.#countSheet();
     }
     return true;
+  }
+
+  /** How sure the readings of the bike on the page are, set so; null where nobody measured it. */
+  async #spreads(setup: Setup): Promise<KeptReadings | null> {
+    return (await this.#bench.standing.spreadsByState?.(setup)) ?? null;
   }
 
   #countSheet(): void {
@@ -187,10 +200,10 @@ export class Sheets {
     const { day, notes, further } = draft;
     if (!isDay(day)) return this.#refuse('The day must be a day of the calendar, such as 2026-11-26.');
     const { bike, setup } = this.#bench.session.history.present;
-    const bikeId = await this.#keeping.keepNow();
+    const [bikeId, u] = await Promise.all([this.#keeping.keepNow(), this.#spreads(setup)]);
     if (bikeId === null) return this.#refuse(this.#notStored());
     const readings = readingsByState(bike, setup);
-    const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings });
+    const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings, u });
     if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
     this.#fill(null);
     this.#countSheet();

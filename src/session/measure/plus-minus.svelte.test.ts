@@ -70,6 +70,7 @@ it('stands beside each measured reading and its change, follows the adjusters, a
   // Nobody measured where the pivot is.
   expect(beside('pivotHeight')).toEqual({
     value: expect.stringMatching(/mm$/) as string,
+    error: null,
     change: ' · ± not fixed',
   });
 
@@ -81,8 +82,13 @@ it('stands beside each measured reading and its change, follows the adjusters, a
   // What was measured wrong is wrong before and after.
   expect(beside('trail')).toEqual({
     value: expect.stringMatching(/^[\d.]+ ±\s1\.9\smm$/) as string,
+    error: expect.stringMatching(/^±\s1\.9\smm$/) as string,
     change: ' · change sure to its last digit',
   });
+  const byState = await bench.standing.spreadsByState?.(bench.session.history.present.setup);
+  expect(byState?.travelByHand.trail).toBeCloseTo(0.95, 1);
+  expect(byState?.riderUp.trail).toBeGreaterThan(0.95);
+  expect(byState?.riderUp.frontWheelLoad).toBeUndefined();
 
   bench.preferences.change({ plusMinus: false });
   await quiet();
@@ -90,4 +96,6 @@ it('stands beside each measured reading and its change, follows the adjusters, a
   // One switch takes them all away.
   expect(bench.drawing.spreads()).toBeNull();
   expect(bench.standing.bandAlong).toBeNull();
+  // A setup sheet keeps it all the same.
+  expect(bench.standing.spreadsByState).not.toBeNull();
 });

@@ -24,9 +24,13 @@ export class PlusMinus {
   #spreads = $state.raw<Spreads | null>(null);
   /** Of the points, as they were measured; they stay while adjusters are turned. */
   #places = $state.raw<readonly PlaceSpread[]>([]);
-  /** The sheet of the bike on the page; null where that is not the measured one, or its ± is not wanted. */
+  /** The sheet of the bike on the page; null where that is not the measured one. */
+  readonly #measured: MeasuredBy | null = $derived.by(() =>
+    this.#tape.isApplied ? this.#tape.measuredBy : null,
+  );
+  /** The same while its ± is wanted. */
   readonly #by: MeasuredBy | null = $derived.by(() =>
-    this.#bench.preferences.data.plusMinus && this.#tape.isApplied ? this.#tape.measuredBy : null,
+    this.#bench.preferences.data.plusMinus ? this.#measured : null,
   );
 
   constructor(bench: Workbench) {
@@ -72,6 +76,11 @@ export class PlusMinus {
       const { own, change } = this.#spreads ?? { own: null, change: null };
       standing.plusMinus = own === null ? null : (reading, value) => this.#words(reading, value, own, change);
     });
+    $effect(() => {
+      const by = this.#measured;
+      standing.spreadsByState =
+        by === null ? null : (to) => this.#tape.thread.ask(by, { what: 'byState', to });
+    });
     drawing.spreads = () => {
       const { live } = standing.now;
       return live === null || this.#places.length === 0 ? null : placesDrawn(live, this.#places);
@@ -97,12 +106,14 @@ export class PlusMinus {
     const { style } = this.#bench.preferences;
     if (typeof value !== 'number' || own[key] === undefined) return null;
     const { u } = own[key];
-    if (u === null) return { value: writeNumber(value, quantity, style).text, change: ' · ± not fixed' };
+    if (u === null)
+      return { value: writeNumber(value, quantity, style).text, error: null, change: ' · ± not fixed' };
     const moved = change?.[key]?.u ?? 0;
     const error = plusMinus(moved, quantity, style);
     const sure = error.startsWith('±') ? `change ${error}` : 'change sure to its last digit';
     return {
       value: writePlusMinus(value, u, quantity, style),
+      error: plusMinus(u, quantity, style),
       change: moved > 0 ? ` · ${sure}` : '',
     };
   }
