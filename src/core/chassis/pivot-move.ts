@@ -2,7 +2,8 @@
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { Setup } from '../adjusters/setup.ts';
 
-type PivotMove = Pick<Setup, 'pivotForward' | 'pivotUp'>;
+/** How far an eccentric holds the pivot from where it is drawn, mm. */
+export type PivotMove = Pick<Setup, 'pivotForward' | 'pivotUp'>;
 
 /**
  * A frame point, stored from the pivot as drawn, seen from the pivot as the adjusters hold it, mm. The origin of frame

@@ -1,7 +1,6 @@
 /** Layout and adjusters of the rear suspension as bike and setup hold them. */
 import type { Swingarm } from '../parts/bike.ts';
 import type { Layout } from '../parts/rear-layout.ts';
-import type { Setup } from '../adjusters/setup.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 
 /** The drawn links of a swingarm, or its table where none are drawn. */
@@ -12,7 +11,7 @@ export function rearLayout(swingarm: Swingarm): Layout {
 }
 
 /** The adjusters of the rear suspension. */
-export function adjustersIn(setup: Setup): RearAdjusters {
+export function adjustersIn(setup: RearAdjusters): RearAdjusters {
   const { shockLength, shockMountShim, linkLength, pivotForward, pivotUp, axlePosition } = setup;
   return { shockLength, shockMountShim, linkLength, pivotForward, pivotUp, axlePosition };
 }

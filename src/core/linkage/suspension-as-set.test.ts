@@ -24,7 +24,8 @@ describe.each([
 
   it('is the very same object while only other adjusters turn', () => {
     const first = suspensionAsSet(swingarm, { ...plainSetup, shockLength: 2 });
-    expect(suspensionAsSet(swingarm, { ...plainSetup, shockLength: 2, rearTeeth: 48 })).toBe(first);
+    const moreTeeth = { ...plainSetup, shockLength: 2, rearTeeth: 48 };
+    expect(suspensionAsSet(swingarm, moreTeeth)).toBe(first);
   });
 
   it('is refused for an axle place that is not a number, or beyond the arm', () => {

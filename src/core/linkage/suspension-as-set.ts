@@ -1,6 +1,5 @@
 /** The rear suspension of a bike with its adjusters set, solved once for as long as nothing of it changes. */
 import type { Swingarm } from '../parts/bike.ts';
-import type { Setup } from '../adjusters/setup.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
 import { adjustersIn, rearLayout } from './rear-layout-of.ts';
@@ -25,7 +24,7 @@ const sameAdjusters = (a: RearAdjusters, b: RearAdjusters): boolean =>
   a.pivotUp === b.pivotUp;
 
 /** Shock and links with their adjusters set and the axle at its place in the slot; refused as `suspension` refuses. */
-export function suspensionAsSet(swingarm: Swingarm, setup: Setup): Suspension | NoLinkage {
+export function suspensionAsSet(swingarm: Swingarm, setup: RearAdjusters): Suspension | NoLinkage {
   const adjusters = adjustersIn(setup);
   const { axlePosition } = adjusters;
   if (!Number.isFinite(axlePosition)) return noLinkage('inputNotANumber');

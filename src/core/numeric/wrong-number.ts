@@ -3,7 +3,7 @@
 /** Beyond this no number belongs to a motorcycle, in mm, kg or radians, and far beyond it sums overflow. */
 const LARGEST = 1e6;
 
-type Wrong = 'inputNotANumber' | 'inputTooLarge';
+export type Wrong = 'inputNotANumber' | 'inputTooLarge';
 
 /** Why some number in the part, or in a part of it, cannot be computed with; null when all can. */
 export function wrongNumber(part: object): Wrong | null {

@@ -1,5 +1,5 @@
 /** Every combination of the adjusters' values, counted through. */
-import type { PlanAdjusterKey, Setting } from './problem.ts';
+import type { PlanAdjusterKey } from './problem.ts';
 import type { Prepared, PreparedAdjuster } from './prepared.ts';
 import type { Setup } from '../adjusters/setup.ts';
 
@@ -35,12 +35,16 @@ export function combinations({ adjusters, setup }: Prepared): Combinations {
     return places;
   };
   const setupAt = (combination: number): Setup => {
-    const turned: Partial<Record<PlanAdjusterKey, Setting>> = {};
-    placesAt(combination).forEach((at, place) => {
-      turned[adjusters[place].key] = adjusters[place].values[at];
-    });
+    // A copy that is written into keeps its form, and what reads a million of them is quicker for it.
+    const turned: { -readonly [Key in keyof Setup]: unknown } = { ...setup };
+    let rest = combination;
+    for (const { adjuster, nearestFirst: near } of order) {
+      const count = near.length;
+      turned[adjuster.key] = adjuster.values[near[rest % count]];
+      rest = Math.floor(rest / count);
+    }
     // The values of a tyre's adjuster are tyres, all others numbers.
-    return { ...setup, ...(turned as Partial<Setup>) };
+    return turned as Setup;
   };
   return { placesAt, setupAt };
 }

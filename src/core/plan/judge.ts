@@ -7,6 +7,7 @@ import type { NoStand } from '../riding/no-stand.ts';
 import { sprungMachine } from '../springs/sprung-machine.ts';
 import { machine } from '../standing/machine.ts';
 import type { Prepared, PreparedTarget } from './prepared.ts';
+import { keptLaws, keptParts } from './kept-parts.ts';
 import { allWarnings, JUDGED_ELSE, JUDGED_IN, raisedWarning, type PlanWarning } from './raised-warnings.ts';
 
 /** What stops a combination first; a target by its place in the list. */
@@ -49,10 +50,12 @@ export function judgeFor(prepared: Prepared): (setup: Setup, largest: number) =>
     state,
     inState: targets.flatMap((target, place) => (target.state === state ? [{ target, place }] : [])),
   }));
+  const parts = keptParts();
+  const laws = keptLaws();
   const stander = (setup: Setup): Stand => {
-    const made = machine(bike, setup);
+    const made = machine(bike, setup, parts);
     if (!made.ok) return () => made;
-    const sprung = sprungMachine(made);
+    const sprung = sprungMachine(made, made.springs, made.brake, laws);
     return (state) => standRide(made, loadCase(state, setup), undefined, sprung);
   };
   const warningsOf = (inStates: Map<RideStateKey, StandingBike | NoStand>, stand: Stand) => {

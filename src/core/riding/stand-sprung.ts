@@ -1,5 +1,6 @@
 /** A bike on its springs in a load case: its stance, and the equilibrium where the springs carry it. */
 import type { SprungMachine } from '../springs/sprung-machine.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { balance, type Equilibrium } from './equilibrium/equilibrium.ts';
@@ -23,9 +24,15 @@ export function standSprung(
   near?: Travel,
 ): StoodSprung | NoEquilibrium {
   if (ride.kind !== 'equilibrium') {
-    const on = stance(sprung.machine, ride.kind === 'travel' ? ride.travel : sprung.hanging);
+    const on = ride.kind === 'travel' ? stance(sprung.machine, ride.travel) : hung(sprung);
     return on.ok ? { ok: true, stance: on, equilibrium: null } : on;
   }
   const rest = balance(ride.carries ? sprung : alone(sprung), ride.forces, near);
   return rest.ok ? { ok: true, stance: rest.stance, equilibrium: rest } : rest;
+}
+
+/** With both wheels in the air; where nothing pulls an end in, that is the stance at full extension. */
+function hung({ machine, hanging, toppedOut }: SprungMachine): Stance | NoLinkage {
+  const isExtended = hanging.front === 0 && hanging.rear === 0 && toppedOut.machine === machine;
+  return isExtended ? toppedOut : stance(machine, hanging);
 }

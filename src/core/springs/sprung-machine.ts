@@ -1,13 +1,13 @@
 /** A machine with springs in it: spring laws over the strokes it really has, and where it hangs. */
 import { refuse } from '../numeric/refusal.ts';
 import { solveBetween } from '../numeric/solve-between.ts';
-import { suspensionAt } from '../linkage/suspension.ts';
+import { suspensionAt, type Suspension } from '../linkage/suspension.ts';
 import type { Machine } from '../standing/machine.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { RearBrake } from '../standing/rear-brake.ts';
-import type { SpringSet } from '../standing/spring-set.ts';
+import type { ForkSprings, ShockSprings, SpringSet } from '../standing/spring-set.ts';
 import { LEAST_STROKE, springForce, springLaw, type SpringLaw } from './spring-law.ts';
-import { stance, type Travel } from '../standing/stance.ts';
+import { stance, type Stance, type Travel } from '../standing/stance.ts';
 import { STANDARD_GRAVITY } from '../units/convert.ts';
 
 /** What ends the travel at full compression. */
@@ -26,6 +26,8 @@ export interface SprungMachine {
   readonly rearEndsBy: TravelEnd;
   /** Travel at which each wheel hangs in the air, mm: zero where nothing pulls the end in by then. */
   readonly hanging: Travel;
+  /** With both ends at full extension, whether or not the wheels hang there. */
+  readonly toppedOut: Stance;
 }
 
 /** The rear wheel's travel is found from the shock's stroke to this, mm. */
@@ -39,34 +41,18 @@ export function sprungMachine(
   machine: Machine,
   springs: SpringSet = machine.springs,
   brake: RearBrake = machine.brake,
+  laws: SpringLaws = NEW_LAWS,
 ): SprungMachine | NoEquilibrium {
   const { fork, shock } = springs;
-  const forkLaw = springLaw(fork, fork.legs, machine.front.travel, 'front', fork.otherLeg);
+  const forkLaw = laws.fork(fork, machine.front.travel);
   if (!forkLaw.ok) return forkLaw;
-  const shockLaw = springLaw(shock, shock.shocks, shock.fullLength - shock.closedLength, 'rear');
+  const shockLaw = laws.shock(shock, shock.fullLength - shock.closedLength);
   if (!shockLaw.ok) return shockLaw;
   const toppedOut = stance(machine, { front: 0, rear: 0 });
   if (!toppedOut.ok) return toppedOut;
 
-  const { wheelTravel } = machine.rear;
-  if (!(wheelTravel >= LEAST_STROKE))
-    return refuse('noStroke', { end: 'rear', found: wheelTravel, limit: LEAST_STROKE });
-  const whole = suspensionAt(machine.rear, wheelTravel);
-  if (!whole.ok) return whole;
-  let rearMost = wheelTravel;
-  if (whole.shockStroke > shockLaw.stroke) {
-    const root = solveBetween(
-      (travel) => {
-        const at = suspensionAt(machine.rear, travel);
-        return at.ok ? at.shockStroke - shockLaw.stroke : NaN;
-      },
-      0,
-      wheelTravel,
-      TRAVEL_TOLERANCE,
-    );
-    if (root.status !== 'solved') return refuse('notConverged', { end: 'rear' });
-    rearMost = root.x;
-  }
+  const rearMost = laws.rearMost(shockLaw, machine.rear);
+  if (typeof rearMost !== 'number') return rearMost;
 
   const legLean = machine.front.legLean + toppedOut.pose.pitch;
   const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY * Math.cos(legLean);
@@ -94,9 +80,39 @@ export function sprungMachine(
     brake,
     most: { front: forkLaw.stroke, rear: rearMost },
     frontEndsBy: forkLaw.coilsEnd ? 'coils' : 'stop',
-    rearEndsBy: shockLaw.coilsEnd && rearMost < wheelTravel ? 'coils' : 'stop',
+    rearEndsBy: shockLaw.coilsEnd && rearMost < machine.rear.wheelTravel ? 'coils' : 'stop',
     hanging: { front: frontHangs, rear: rearHangs },
+    toppedOut,
   };
+}
+
+/** Spring laws and the rear wheel's travel on them, worked out anew. */
+export const NEW_LAWS = {
+  fork: (fork: ForkSprings, stroke: number) => springLaw(fork, fork.legs, stroke, 'front', fork.otherLeg),
+  shock: (shock: ShockSprings, stroke: number) => springLaw(shock, shock.shocks, stroke, 'rear'),
+  rearMost: rearMostOf,
+} as const;
+
+export type SpringLaws = typeof NEW_LAWS;
+
+/** Most travel of the rear wheel that links and springs leave, mm; no answer where there is none. */
+function rearMostOf(law: SpringLaw, rear: Suspension): number | NoEquilibrium {
+  const { wheelTravel } = rear;
+  if (!(wheelTravel >= LEAST_STROKE))
+    return refuse('noStroke', { end: 'rear', found: wheelTravel, limit: LEAST_STROKE });
+  const whole = suspensionAt(rear, wheelTravel);
+  if (!whole.ok) return whole;
+  if (whole.shockStroke <= law.stroke) return wheelTravel;
+  const root = solveBetween(
+    (travel) => {
+      const at = suspensionAt(rear, travel);
+      return at.ok ? at.shockStroke - law.stroke : NaN;
+    },
+    0,
+    wheelTravel,
+    TRAVEL_TOLERANCE,
+  );
+  return root.status === 'solved' ? root.x : refuse('notConverged', { end: 'rear' });
 }
 
 /** What pulls an end in that hangs nowhere. */

@@ -30,7 +30,7 @@ interface ArmCarrier {
  */
 export function withRear<Machine extends ArmCarrier>(machine: Machine, rear: Suspension): Machine {
   const { mass, along, above } = machine.armMass;
-  if (mass === 0) return { ...machine, rear };
+  if (mass === 0) return rear === machine.rear ? machine : { ...machine, rear };
   const onAxle = (mass * along) / rear.arm;
   const onPivot: CarriedMass = {
     key: 'swingarm',

@@ -15,12 +15,29 @@ export interface CarriedMass {
   readonly aboard: boolean;
 }
 
+/** What of a setup is carried, and where it weighs. */
+export type LoadSetup = Pick<
+  Setup,
+  | 'riderForward'
+  | 'riderMass'
+  | 'riderHeight'
+  | 'passengerMass'
+  | 'passengerHeight'
+  | 'fuelMass'
+  | 'loadMass'
+  | 'loadHeight'
+>;
+
 /**
  * The bike above its springs, rider, passenger, fuel and luggage, kg and mm. `places` are those of the frame as seen
  * from the pivot as it stands. The rider sits as far forward of the seat mark as the setup says, along the frame's x
  * axis.
  */
-export function carriedMasses(sprungMass: number, setup: Setup, places: FramePlaces): readonly CarriedMass[] {
+export function carriedMasses(
+  sprungMass: number,
+  setup: LoadSetup,
+  places: FramePlaces,
+): readonly CarriedMass[] {
   const { seat, sprungCentre, passengerSeat, tank, loadMark } = places;
   const { riderForward, riderMass, riderHeight, passengerMass, passengerHeight } = setup;
   const { fuelMass, loadMass, loadHeight } = setup;

@@ -34,7 +34,7 @@ export function linkRuleOf({ kind, halfLink }: Pick<Drive, 'kind' | 'halfLink'>)
 }
 
 /** The slot, and the slack that the chain gets with the wheel hanging. */
-export function axleSlot(bike: Bike, setup: Setup): AxleSlot {
+export function axleSlot(bike: Bike, setup: Pick<Setup, 'chainSlack'>): AxleSlot {
   return {
     slot: bike.swingarm.slot,
     slack: setup.chainSlack,

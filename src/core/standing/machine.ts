@@ -1,25 +1,22 @@
 /** A bike with its adjusters set, in plain numbers, ready to stand on the ground at any travel. */
-import { refuse } from '../numeric/refusal.ts';
-import type { Bike } from '../parts/bike.ts';
-import { eachFramePlace, type FramePlaces } from '../parts/frame-places.ts';
-import { frontEnd, type FrontEnd } from '../chassis/front-end.ts';
 import type { Setup } from '../adjusters/setup.ts';
-import { tyreDiameter } from '../parts/tyre.ts';
-import { whyNoLoop, type ChainLoop } from '../drive/chain-loop.ts';
-import { suspensionAsSet } from '../linkage/suspension-as-set.ts';
+import type { FrontEnd } from '../chassis/front-end.ts';
+import type { NoPose } from '../chassis/no-pose.ts';
+import type { ChainLoop } from '../drive/chain-loop.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import { withAxleAt, type Suspension } from '../linkage/suspension.ts';
-import { wrongNumber } from '../numeric/wrong-number.ts';
-import { hasRuns, type DriveKind } from '../parts/drive-kind.ts';
+import { refuse } from '../numeric/refusal.ts';
+import type { Bike } from '../parts/bike.ts';
+import type { DriveKind } from '../parts/drive-kind.ts';
+import type { FramePlaces } from '../parts/frame-places.ts';
 import { withRear, type ArmMass } from './arm-mass.ts';
-import { axleSlot, loopOf, stretchOf, wornLoopOf } from './chain-of.ts';
 import { axleForChain, SLOT_ROUNDING, type AxleMisfit, type AxleSlot } from './axle-in-slot.ts';
-import { rearBrakeOf, torqueArmOf, type RearBrake, type StayedBrake } from './rear-brake.ts';
-import { springSetOf, type SpringSet } from './spring-set.ts';
-import { freeRadius, tyresOf, type Tyres } from './tyres.ts';
-import { carriedMasses, type CarriedMass } from './carried-masses.ts';
-import { fromPivot } from '../chassis/pivot-move.ts';
-import { crownOf, touchingOf, type Crowns, type TouchPoint } from './touching.ts';
+import type { CarriedMass } from './carried-masses.ts';
+import { NEW_PARTS, type MachineParts } from './machine-parts.ts';
+import type { RearBrake, StayedBrake } from './rear-brake.ts';
+import type { SpringSet } from './spring-set.ts';
+import type { Crowns, TouchPoint } from './touching.ts';
+import type { Tyres } from './tyres.ts';
 
 /** Everything that does not depend on the travel used. mm, radians, kg; points in frame coordinates. */
 export interface Machine {
@@ -68,44 +65,53 @@ export interface Machine {
 /** Why these parts make no machine. */
 export type NoMachine = NoLinkage | AxleMisfit;
 
-/** A bike with its adjusters set, or the reason why these parts cannot make one. */
-export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
-  const front = tyreDiameter(setup.frontTyre);
-  if (!front.ok) return refuse(front.reason, { end: 'front' });
-  const rear = tyreDiameter(setup.rearTyre);
-  if (!rear.ok) return refuse(rear.reason, { end: 'rear' });
+/**
+ * A bike with its adjusters set, or the reason why these parts cannot make one. `parts` makes its parts, and may give back
+ * those of the setup before where nothing has turned that they follow from.
+ */
+export function machine(bike: Bike, setup: Setup, parts: MachineParts = NEW_PARTS): Machine | NoMachine {
+  const { part: wheels, wrong: wrongWheels } = parts.wheels(bike, setup);
+  // A tyre that cannot be read comes before everything else, one that gives wrongly after it.
+  if (!wheels.ok && isUnread(wheels)) return wheels;
   const { kind } = bike.drive;
-  const runs = hasRuns(kind);
-  const wrongLoop = runs ? whyNoLoop(setup.frontTeeth, setup.rearTeeth, bike.drive.chainPitch) : null;
+  const onSprockets = parts.onSprockets(bike, setup);
+  const { wrongLoop, loop, chain } = onSprockets.part;
   const wrongTeeth = wrongLoop?.reason === 'teethImpossible' ? wrongLoop : null;
   if (wrongTeeth !== null) return refuse('teethImpossible', wrongTeeth);
   const { slot } = bike.swingarm;
   // With a given chain, the chain finds the axle's place.
-  const asSet = setup.chainLinks === null || !runs ? setup.axlePosition : 0;
+  const asSet = setup.chainLinks === null || chain === null ? setup.axlePosition : 0;
   if (asSet < -SLOT_ROUNDING || asSet > slot + SLOT_ROUNDING)
     return refuse('axleOutOfSlot', { end: 'rear', found: asSet, limit: slot });
-  const hung = suspensionAsSet(bike.swingarm, setup);
+  const { part: hung, wrong: wrongRear } = parts.rear(bike, setup);
   if (!hung.ok) return hung;
-  const { frame } = bike;
-  const places = eachFramePlace((key) => fromPivot(frame[key], setup));
-  const carried = carriedMasses(frame.sprungMass, setup, places);
-  const frontUnsprung = bike.frontWheel.unsprungMass;
-  const rearUnsprung = bike.rearWheel.unsprungMass;
-  const { mass, centreAlong, centreAbove } = bike.swingarm;
-  const least = Math.min(frontUnsprung, rearUnsprung, mass, ...carried.map(({ mass }) => mass));
+  const onFrame = parts.onFrame(bike, setup);
+  const { places, carried, touching, brake, torqueArm } = onFrame.part;
+  const fixed = parts.fixed(bike, setup);
+  const { frontUnsprung, rearUnsprung, armMass } = fixed.part;
+  let least = Math.min(frontUnsprung, rearUnsprung, armMass.mass);
+  for (const { mass } of carried) least = Math.min(least, mass);
   if (least < 0) return refuse('massNegative', { found: least, limit: 0 });
   if (wrongLoop !== null) return refuse('chainPitchImpossible', wrongLoop);
-  const tyres = tyresOf(bike, front.value / 2, rear.value / 2);
-  if (tyres !== null && !tyres.ok) return tyres;
-  const torqueArm = kind === 'shaft' ? torqueArmOf(bike.housing, setup) : null;
-  const loop = loopOf(bike.drive, setup.frontTeeth, setup.rearTeeth);
+  if (!wheels.ok) return wheels;
+  const front = parts.front(bike, setup);
+  const springs = parts.springs(bike, setup);
+  const wrong =
+    front.wrong ??
+    wrongRear ??
+    wrongWheels ??
+    onFrame.wrong ??
+    onSprockets.wrong ??
+    fixed.wrong ??
+    springs.wrong;
+  if (wrong !== null) return refuse(wrong);
   const made: Machine = {
     ok: true,
-    front: frontEnd(bike, setup),
+    front: front.part,
     rear: hung,
-    frontRadius: freeRadius(tyres, 'front', front.value / 2),
-    rearRadius: freeRadius(tyres, 'rear', rear.value / 2),
-    tyres,
+    frontRadius: wheels.frontRadius,
+    rearRadius: wheels.rearRadius,
+    tyres: wheels.tyres,
     driveKind: kind,
     pivotForward: setup.pivotForward,
     pivotUp: setup.pivotUp,
@@ -114,39 +120,30 @@ export function machine(bike: Bike, setup: Setup): Machine | NoMachine {
     rearTeeth: setup.rearTeeth,
     frontSprocketRadius: loop.frontRadius,
     rearSprocketRadius: loop.rearRadius,
-    guideRadius: runs ? frame.guideRadius : null,
-    lowerGuideRadius: runs ? (frame.lowerGuideRadius ?? frame.guideRadius) : null,
-    chain: runs
-      ? {
-          loop:
-            stretchOf(bike.drive) === 0 ? loop : wornLoopOf(bike.drive, setup.frontTeeth, setup.rearTeeth),
-          slot: axleSlot(bike, setup),
-          links: setup.chainLinks,
-        }
-      : null,
+    guideRadius: fixed.part.guideRadius,
+    lowerGuideRadius: fixed.part.lowerGuideRadius,
+    chain,
     frontUnsprung,
     rearUnsprung,
     rearWheelMass: rearUnsprung,
-    armMass: { mass, along: centreAlong, above: centreAbove },
+    armMass,
     armMoment: 0,
     carried,
-    springs: springSetOf(bike, setup),
-    brake: rearBrakeOf(bike.rearBrake, setup, torqueArm),
-    touching: touchingOf(frame.touching, setup),
-    crowns: {
-      front: crownOf(bike.frontWheel, setup.frontTyre),
-      rear: crownOf(bike.rearWheel, setup.rearTyre),
-    },
+    springs: springs.part,
+    brake,
+    touching,
+    crowns: wheels.crowns,
     torqueArm,
   };
-  const wrong = wrongNumber(made);
-  if (wrong !== null) return refuse(wrong);
   const limit = largestGuide(made);
   for (const radius of [made.guideRadius, made.lowerGuideRadius])
     if (radius !== null && !(radius >= 0 && radius < limit))
       return refuse('guideImpossible', { found: radius, limit });
   return onChain(made);
 }
+
+const isUnread = ({ reason }: NoPose): boolean =>
+  reason === 'tyreCodeUnreadable' || reason === 'tyreSizeImpossible';
 
 /** The machine with its axle where a chain of named links, as worn, puts it: longer links let it stand further back. */
 function onChain(made: Machine): Machine | NoMachine {

@@ -3,8 +3,7 @@ import { refuse } from '../numeric/refusal.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { Point } from '../plane/point.ts';
 import type { HousingMount, RearBrakeMount } from '../parts/bike.ts';
-import { fromPivot } from '../chassis/pivot-move.ts';
-import type { Setup } from '../adjusters/setup.ts';
+import { fromPivot, type PivotMove } from '../chassis/pivot-move.ts';
 import { swingarmSlope } from '../drive/squat-slope.ts';
 import type { NoEquilibrium } from './no-equilibrium.ts';
 
@@ -23,7 +22,7 @@ export type RearBrake =
     };
 
 /** The torque arm that holds a shaft's housing, as a stay; null where the swingarm holds it. */
-export function torqueArmOf(mount: HousingMount, setup: Setup): StayedBrake | null {
+export function torqueArmOf(mount: HousingMount, setup: PivotMove): StayedBrake | null {
   const { heldBy, armAnchor, boltRadius, armLength, boltSide } = mount;
   if (heldBy === 'swingarm') return null;
   return {
@@ -39,7 +38,11 @@ export function torqueArmOf(mount: HousingMount, setup: Setup): StayedBrake | nu
  * The rear brake of a bike, its stay's anchor seen from the pivot where the adjusters hold it. A caliper on a shaft's
  * housing brakes through what holds the housing.
  */
-export function rearBrakeOf(mount: RearBrakeMount, setup: Setup, torqueArm: StayedBrake | null): RearBrake {
+export function rearBrakeOf(
+  mount: RearBrakeMount,
+  setup: PivotMove,
+  torqueArm: StayedBrake | null,
+): RearBrake {
   const { caliper, stayAnchor, bracketRadius, stayLength, bracketSide } = mount;
   if (caliper === 'onHousing') return torqueArm ?? { caliper: 'onArm' };
   return caliper === 'onArm'

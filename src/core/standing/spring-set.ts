@@ -82,8 +82,21 @@ export interface SpringSet {
 const ONE_RATE: MainSpring = { kind: 'oneRate' };
 const MM3_PER_ML = 1000;
 
+/** What of a setup the springs depend on. */
+export type SpringSetup = Pick<
+  Setup,
+  | 'forkSpringRate'
+  | 'forkPreload'
+  | 'forkAirGap'
+  | 'forkAirPressure'
+  | 'shockSpringRate'
+  | 'shockPreload'
+  | 'shockAirGap'
+  | 'shockAirPressure'
+>;
+
 /** The springs of a bike with its adjusters set. A table's shock has no lengths: its stroke is that of the table's travel. */
-export function springSetOf(bike: Bike, setup: Setup): SpringSet {
+export function springSetOf(bike: Bike, setup: SpringSetup): SpringSet {
   const { fork, shock, swingarm } = bike;
   const { links, travelTable } = swingarm;
   const stroke = tableStroke(travelTable);

@@ -1,6 +1,5 @@
 /** Parts that may touch the ground, and how round the tyres are, as a bike's setup has them. */
-import { fromPivot } from '../chassis/pivot-move.ts';
-import type { Setup } from '../adjusters/setup.ts';
+import { fromPivot, type PivotMove } from '../chassis/pivot-move.ts';
 import type { Wheel } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import { TOUCH_KEYS, type TouchKey, type TouchPlaces } from '../parts/touch-parts.ts';
@@ -20,26 +19,8 @@ export interface Crowns {
   readonly rear: number | null;
 }
 
-interface Seen {
-  readonly pivotForward: number;
-  readonly pivotUp: number;
-  readonly found: readonly TouchPoint[];
-}
-
-/** What was found for a bike, because a search for a setup needs it for every combination. */
-const last = new WeakMap<TouchPlaces, Seen>();
-
 /** The parts whose half width is measured, from the pivot as the adjusters hold it. */
-export function touchingOf(places: TouchPlaces, setup: Setup): readonly TouchPoint[] {
-  const { pivotForward, pivotUp } = setup;
-  const known = last.get(places);
-  if (known?.pivotForward === pivotForward && known.pivotUp === pivotUp) return known.found;
-  const found = pointsOf(places, setup);
-  last.set(places, { pivotForward, pivotUp, found });
-  return found;
-}
-
-function pointsOf(places: TouchPlaces, setup: Setup): readonly TouchPoint[] {
+export function touchingOf(places: TouchPlaces, setup: PivotMove): readonly TouchPoint[] {
   return TOUCH_KEYS.flatMap((key) => {
     const { halfWidth, ...at } = places[key];
     return halfWidth === null ? [] : [{ key, at: fromPivot(at, setup), halfWidth }];
