@@ -1,6 +1,7 @@
 /** One line that says why a sheet of measurements gives no bike, and the list of kinds, parts and states. */
 import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
 import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
+import { TOUCH_PARTS } from '../core/parts/touch-parts.ts';
 import { MEASURE_PARTS, MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
 import type { LikelySlip, Suspicion } from '../core/measure/measured-bike.ts';
 import type { NoMeasure, NoMeasureReason } from '../core/measure/no-measure.ts';
@@ -61,7 +62,9 @@ const WORDS: Readonly<Record<NoMeasureReason, (no: NoMeasure) => string>> = {
     `no motorcycle has ${found}${limit === undefined ? '' : `; the limit is ${limit}`}`,
   partsWrong: () => 'these are not the parts that this kind takes; --kinds lists them',
   partMissing: ({ part }) =>
-    `the starting bike has no ${part === undefined ? 'such part' : `“${MEASURE_PARTS[part].label}”`}`,
+    part !== undefined && part in TOUCH_PARTS
+      ? `the starting bike does not say how far out “${MEASURE_PARTS[part].label}” stands: give its halfWidth`
+      : `the starting bike has no ${part === undefined ? 'such part' : `“${MEASURE_PARTS[part].label}”`}`,
   statesWrong: () => 'a change between two states names two different states, and every other kind names one',
   notWeighedSo: () => 'scales are read on its wheels or raised for weighing',
   sdWrong: () => 'the standard deviation and the distance out of plane have to be numbers above zero',

@@ -1,6 +1,7 @@
 /** Measurements in words: what a row is, what the rows fix, what contradicts what, and what to measure next. */
 import { measureKindOf } from '../core/measure/all-kinds.ts';
 import { measureStateOf } from '../core/measure/all-measure-states.ts';
+import { TOUCH_PARTS } from '../core/parts/touch-parts.ts';
 import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
 import type {
   LikelySlip,
@@ -230,7 +231,10 @@ const REFUSALS: Readonly<Record<NoMeasureReason, Say>> = {
   figureUnreadable: () => 'The figure cannot be read. Type it again, with its unit.',
   figureImpossible: () => 'No motorcycle has such a figure. Check it and its unit.',
   partsWrong: () => 'This kind is measured between other parts. Choose two different ones.',
-  partMissing: ({ part }) => `This bike has no ${partName(part)}. Choose another part.`,
+  partMissing: ({ part }) =>
+    part !== undefined && part in TOUCH_PARTS
+      ? `Enter first how far out the ${partName(part)} stands: its half width, under Edit. Until then it does not count on this bike.`
+      : `This bike has no ${partName(part)}. Choose another part.`,
   statesWrong: () => 'A change lies between two different states. Choose another second one.',
   notWeighedSo: () => 'Scales are read on its wheels or raised for weighing. Choose one of these states.',
   sdWrong: () => 'The ± has to be above zero. Type what your tool is good for.',

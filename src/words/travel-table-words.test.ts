@@ -1,7 +1,7 @@
 /** Tests of what is said of a travel table: its ±, and when the links serve better. */
 import { expect, it } from 'vitest';
 import type { NumberStyle } from '../core/units/number-style.ts';
-import { travelTableWords } from './travel-table-words.ts';
+import { rowOffWords, travelTableWords } from './travel-table-words.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
@@ -42,4 +42,11 @@ it('speaks of the ratio alone while the springs are not known', () => {
   const words = travelTableWords({ ratio: { mean: 0.01, most: 0.02 }, rate: null }, style);
   expect(words).not.toContain('with this spring');
   expect(words).toContain('More rows make it better.');
+});
+
+it('names the row that does not fit, by how much, and which way', () => {
+  const words = plain(rowOffWords({ row: 3, off: -2.04, within: 0.9 }, style));
+  expect(words).toMatch(/^Row 4 does not fit the others: its stroke is 2\.0 mm less than they make it/);
+  expect(words).toContain('explains 0.9 mm at most');
+  expect(plain(rowOffWords({ row: 3, off: 2.04, within: 0.9 }, style))).toContain('2.0 mm more');
 });

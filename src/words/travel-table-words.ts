@@ -1,4 +1,5 @@
 /** Says how well a travel table is known, and when entering the links serves better. */
+import type { RowOff } from '../core/linkage/measured-curve.ts';
 import type { Band, TableBand } from '../core/springs/table-band.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 
@@ -20,6 +21,15 @@ const inWords = ({ mean, most }: Band, style: NumberStyle): string => {
   const [low, high] = [`±${percent(mean, style)}`, `±${percent(most, style)}`];
   return low === high ? low : `${low} on average over the travel and ${high} at worst`;
 };
+
+/** The row that the others contradict, by its number, and by how much. */
+export function rowOffWords({ row, off, within }: RowOff, style: NumberStyle): string {
+  const [typed, allowed] = [Math.abs(off), within].map(
+    (mm) => writeNumber(mm, 'length', style, { extraDigits: 0 }).text,
+  );
+  const way = off > 0 ? 'more' : 'less';
+  return `Row ${row + 1} does not fit the others: its stroke is ${typed} ${way} than they make it, and the ± of the rows explains ${allowed} at most. Measure it again, or give it a wider ±.`;
+}
 
 /** What ± motion ratio and wheel rate have; null is a table whose rows are exact. Every ± is for 95 %. */
 export function travelTableWords(band: TableBand | null, style: NumberStyle): string {

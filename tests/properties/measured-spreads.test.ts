@@ -15,7 +15,9 @@ import { changeSpreads } from '../../src/core/measure/measured-change.ts';
 import { SPRING_DOUBT } from '../../src/core/measure/spring-doubt.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.ts';
-import { standBike } from '../../src/core/riding/stand-bike.ts';
+import { groundClearance } from '../../src/core/readings/ground-clearance.ts';
+import { lowestUpright } from '../../src/core/standing/touch-height.ts';
+import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
 import { fitSheet } from '../../src/core/measure/fit-sheet.ts';
 import type { Fit } from '../../src/core/measure/fit-values.ts';
 import { measuredBand } from '../../src/core/measure/measured-band.ts';
@@ -57,6 +59,13 @@ function fitOf(rows: readonly MeasureRow[]): Fit {
 
 const fit = fitOf(CHASSIS);
 
+function standAsBuilt(): StandingBike {
+  const built = buildBike(postureOf(origin, truth));
+  const stood = built === null ? null : standBike(built.bike, built.setup, 'travelByHand');
+  if (stood?.ok !== true) throw new Error('the bike cannot be built');
+  return stood;
+}
+
 describe('the points of a measured bike', () => {
   it('stand as surely as the readings they make: the front axle along as the wheelbase', () => {
     const places = measuredPlaces(fit);
@@ -72,6 +81,30 @@ describe('the points of a measured bike', () => {
     expect(keys).toContain('frontAxle');
     expect(keys).not.toContain('steeringHead');
     expect(keys).not.toContain('seat');
+  });
+});
+
+describe('what may touch the ground', () => {
+  const clearance = (rows: readonly MeasureRow[]) => measuredReadings(fitOf(rows))?.groundClearance;
+  const lowest = lowestUpright(standAsBuilt())?.key ?? 'footrest';
+
+  it('has no ± until it is measured, and then about that of its height over the floor', () => {
+    expect(clearance(CHASSIS)?.fixed).toBe(false);
+    const height = { ...asked('height', [lowest]), sd: 1.5 };
+    const found = clearance([...CHASSIS, height]);
+    expect(found?.u).toBeGreaterThan(1);
+    expect(found?.u).toBeLessThan(1.51);
+  });
+
+  it('is found where it was measured, and has its place on the side view', () => {
+    const rows = [asked('height', [lowest]), asked('horizontal', ['rearAxle', lowest])];
+    const measuredFit = fitOf([...CHASSIS, ...rows]);
+    const place = measuredPlaces(measuredFit).find(({ key }) => key === lowest);
+    expect(Math.sqrt(place?.up ?? NaN)).toBeGreaterThan(0.5);
+    const [found, truly] = [measuredFit.values, truth].map(
+      (values) => readValues(origin, values, [groundClearance])?.[0] ?? NaN,
+    );
+    expect(found).toBeCloseTo(truly, 6);
   });
 });
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { cases } from '../../../tests/support/cases.ts';
 import type { TravelRow } from '../parts/rear-layout.ts';
 import { curveAt, curveInverse } from '../numeric/monotone-curve.ts';
-import { isMeasured, measuredCurve, spreadAt, type MeasuredCurve } from './measured-curve.ts';
+import { isMeasured, measuredCurve, rowOff, spreadAt, type MeasuredCurve } from './measured-curve.ts';
 
 const within = (wheel: number, shock: number) => ({
   wheelTravelPlusMinus: wheel,
@@ -122,4 +122,42 @@ it('knows which tables were measured', () => {
   expect(isMeasured(rows(4, {}))).toBe(false);
   expect(isMeasured(rows(4, within(0, 0)))).toBe(false);
   expect(isMeasured(rows(4, within(0, 0.1)))).toBe(true);
+});
+
+describe('a row that the others contradict', () => {
+  const off = (count: number, at: number, by: number): TravelRow[] =>
+    rows(count, within(0.5, 0.25)).map((row, i) =>
+      i === at ? { ...row, shockStroke: row.shockStroke + by } : row,
+    );
+
+  it('is named with how far it is off, and with what its ± explains', () => {
+    for (const [at, by] of [
+      [3, 2],
+      [6, -2],
+    ] as const) {
+      const found = rowOff(off(9, at, by));
+      expect(found?.row).toBe(at);
+      expect(Math.abs((found?.off ?? NaN) - by)).toBeLessThan(0.3);
+      expect(found?.within).toBeGreaterThan(0.4);
+      expect(found?.within).toBeLessThan(2);
+    }
+  });
+
+  it('is none among rows that lie within their ±, nor in a table without one', () => {
+    const next = (i: number): number => ((i * 7919) % 13) / 6 - 1;
+    const rough = rows(11, within(0.5, 0.25)).map((row, i) =>
+      i === 0 ? row : { ...row, shockStroke: row.shockStroke + 0.25 * next(i) },
+    );
+    expect(rowOff(rough)).toBeNull();
+    const exact = off(9, 3, 2).map(({ wheelTravel, shockStroke }) => ({ wheelTravel, shockStroke }));
+    expect(rowOff(exact)).toBeNull();
+  });
+
+  it('is where the curve without it passes', () => {
+    const table = off(9, 5, 2);
+    const rest = made(table.filter((_, i) => i !== 5));
+    const { wheelTravel, shockStroke } = table[5];
+    const passed = shockStroke - curveAt(rest.curve, wheelTravel).value;
+    expect(Math.abs((rowOff(table)?.off ?? NaN) - passed)).toBeLessThan(0.02);
+  });
 });

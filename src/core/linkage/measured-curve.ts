@@ -60,6 +60,62 @@ interface Known {
  * Processes for Machine Learning, chapter 2, from memory.
  */
 export function measuredCurve(rows: readonly TravelRow[]): MeasuredCurve | null {
+  const begun = begin(rows);
+  if (begun === null) return null;
+  const { free, measured, slopes, zero, ratio, travel } = begun;
+  const places = Array.from({ length: PIECES + 1 }, (_, i) => (travel * i) / PIECES);
+  const spreads = places.map((at) => spreadOf(free, at));
+  const held: Known[] = [];
+  for (let curve = curveOf(free, places); held.length <= MOST_HELD;) {
+    const low = lowest(curve);
+    if (low.slope > 0) return { curve, spreads };
+    const least = { order: 1, at: low.at } as const;
+    held.push({ figure: least, value: 2 * LEAST_RATIO * ratio, own: [0, 0], shares: false });
+    const fit = fitted([...measured, ...held], [...slopes, ...held.map(() => 0)], zero, ratio, travel);
+    if (fit === null) return null;
+    curve = curveOf(fit, places);
+  }
+  return null;
+}
+
+/** A row that the others contradict. */
+export interface RowOff {
+  /** Its place in the table, from 0. */
+  readonly row: number;
+  /** Stroke as typed less what the other rows make of it, mm. */
+  readonly off: number;
+  /** What the ± of all rows explains of that, mm: three standard deviations. */
+  readonly within: number;
+}
+
+/** Further off than this many standard deviations lies about one row in 400 by chance. */
+const OFF_BY_CHANCE = 3;
+/** With fewer rows behind the first a row and the bend of the curve cannot be told apart. */
+const LEAST_JUDGED = 3;
+
+/**
+ * The row furthest, in standard deviations, from where all others put it; null where every one lies within what chance
+ * allows, and for a table without a ±. Left out one by one in closed form: off = (K⁻¹y)ᵢ / (K⁻¹)ᵢᵢ with the variance
+ * 1 / (K⁻¹)ᵢᵢ. Source: Rasmussen and Williams, Gaussian Processes for Machine Learning, 5.4.2, from memory.
+ */
+export function rowOff(rows: readonly TravelRow[]): RowOff | null {
+  const begun = isMeasured(rows) ? begin(rows) : null;
+  if (begun === null || begun.measured.length < LEAST_JUDGED) return null;
+  const { factor, weights } = begun.free;
+  const found = weights.map((weight, i): RowOff => {
+    const learnt = forwardSolved(
+      factor,
+      weights.map((_, j) => (i === j ? 1 : 0)),
+    );
+    const inverse = learnt.reduce((sum, each) => sum + each * each, 0);
+    return { row: i + 1, off: weight / inverse, within: OFF_BY_CHANCE / Math.sqrt(inverse) };
+  });
+  const [worst] = found.sort((a, b) => Math.abs(b.off) / b.within - Math.abs(a.off) / a.within);
+  return Math.abs(worst.off) > worst.within ? worst : null;
+}
+
+/** What rows are made into before the curve is held to rise: null where they make no curve. */
+function begin(rows: readonly TravelRow[]) {
   const [first, ...others] = rows;
   const last = rows[rows.length - 1];
   if (rows.length < 2 || !rows.every(isRow) || !rows.every((row, i) => i === 0 || rises(rows[i - 1], row)))
@@ -84,20 +140,7 @@ export function measuredCurve(rows: readonly TravelRow[]): MeasuredCurve | null 
     slopes = measured.map(({ figure }) => fit.mean({ order: 1, at: figure.at }));
   }
   const free = fitted(measured, slopes, zero, ratio, travel);
-  if (free === null) return null;
-  const places = Array.from({ length: PIECES + 1 }, (_, i) => (travel * i) / PIECES);
-  const spreads = places.map((at) => spreadOf(free, at));
-  const held: Known[] = [];
-  for (let curve = curveOf(free, places); held.length <= MOST_HELD;) {
-    const low = lowest(curve);
-    if (low.slope > 0) return { curve, spreads };
-    const least = { order: 1, at: low.at } as const;
-    held.push({ figure: least, value: 2 * LEAST_RATIO * ratio, own: [0, 0], shares: false });
-    const fit = fitted([...measured, ...held], [...slopes, ...held.map(() => 0)], zero, ratio, travel);
-    if (fit === null) return null;
-    curve = curveOf(fit, places);
-  }
-  return null;
+  return free === null ? null : { free, measured, slopes, zero, ratio, travel };
 }
 
 const isRow = (row: TravelRow): boolean =>
@@ -116,6 +159,8 @@ function rises(before: TravelRow, row: TravelRow): boolean {
 
 /** What follows from all that is known. */
 interface Fit {
+  readonly factor: LowerFactor;
+  readonly weights: readonly number[];
   readonly mean: (figure: Figure) => number;
   readonly covariances: (figures: readonly Figure[]) => readonly (readonly number[])[];
 }
@@ -140,6 +185,8 @@ function fitted(
   const offMean = known.map(({ figure, value }) => value - meanOf(figure, ratio));
   const weights = backSolved(factor, forwardSolved(factor, offMean));
   return {
+    factor,
+    weights,
     mean: (figure) =>
       known.reduce((sum, each, i) => sum + weights[i] * prior(each.figure, figure), meanOf(figure, ratio)),
     covariances: (figures) => covariancesOf(factor, known, figures, prior),

@@ -7,6 +7,7 @@ import { takeAdjustersOut } from '../linkage/redraw-links.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import type { Swingarm } from '../parts/bike.ts';
 import { eachFramePlace, type FramePlaceKey } from '../parts/frame-places.ts';
+import { eachTouchPart } from '../parts/touch-parts.ts';
 import { tyreDiameter, type Tyre } from '../parts/tyre.ts';
 import { sinkMeasuredWith } from '../standing/tyres.ts';
 import { rotate, type Point } from '../plane/point.ts';
@@ -48,6 +49,11 @@ export function buildBike(posture: Posture): StartingBike | null {
       frame: {
         ...bike.frame,
         ...eachFramePlace((key) => asStored(inFrame(placeOf(key)), setup)),
+        touching: eachTouchPart((key) => {
+          const { halfWidth, ...stored } = bike.frame.touching[key];
+          if (halfWidth === null) return { ...stored, halfWidth };
+          return { ...asStored(inFrame({ x: get(`${key}X`), y: get(`${key}Y`) }), setup), halfWidth };
+        }),
         steeringHead: asStored(
           {
             x: headInFrame.x - half * (Math.sin(drawnAngle) - Math.sin(axisAngle)),

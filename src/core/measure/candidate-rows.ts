@@ -1,11 +1,14 @@
 /** Every measurement that could be taken next on this bike, in the states of its sheet. */
 import { MEASURE_KINDS, type MeasureKindKey } from './all-kinds.ts';
 import type { MeasureStateKey } from './all-measure-states.ts';
+import { TOUCH_KEYS } from '../parts/touch-parts.ts';
 import { measureStateOf } from './all-measure-states.ts';
 import type { Fit } from './fit-values.ts';
 import type { MeasureKind } from './measure-kind.ts';
 import { MEASURE_PART_KEYS, MEASURE_PARTS, type MeasurePartKey } from './measure-parts.ts';
 import type { AskedRow } from './row-figures.ts';
+
+const TOUCHING: ReadonlySet<string> = new Set(TOUCH_KEYS);
 
 export interface Candidate extends AskedRow {
   readonly kind: MeasureKind & { readonly key: MeasureKindKey };
@@ -28,7 +31,7 @@ export function candidateRows({ origin, rows }: Fit): readonly Candidate[] {
   const found: Candidate[] = [];
   for (const kind of MEASURE_KINDS) {
     if (kind.read !== 'number' || kind.betweenStates || kind.state === 'makersPosture') continue;
-    for (const chosen of choices(kind, parts))
+    for (const chosen of choices(kind, parts, named))
       for (const state of kind.anyState ? [origin.readIn] : states)
         if (kind.quantity !== 'mass' || measureStateOf(state).weighed)
           found.push({ kind, row: { parts: chosen, state, otherState: null, outOfPlane: 0 } });
@@ -40,8 +43,13 @@ export function candidateRows({ origin, rows }: Fit): readonly Candidate[] {
 function choices(
   { takes }: MeasureKind,
   parts: readonly MeasurePartKey[],
+  named: ReadonlySet<MeasurePartKey>,
 ): readonly (readonly MeasurePartKey[])[] {
-  const fits = takes.map((shapes) => parts.filter((key) => shapes.includes(MEASURE_PARTS[key].shape)));
+  // What may touch the ground is measured from it; pairs with each of them would only make the list long.
+  const isAside = (key: MeasurePartKey): boolean => takes.length > 1 && TOUCHING.has(key) && !named.has(key);
+  const fits = takes.map((shapes) =>
+    parts.filter((key) => shapes.includes(MEASURE_PARTS[key].shape) && !isAside(key)),
+  );
   if (fits.length === 0) return [[]];
   if (fits.length === 1) return fits[0].map((key) => [key]);
   return fits[0].flatMap((from, i) => fits[1].slice(i + 1).map((to) => [from, to]));

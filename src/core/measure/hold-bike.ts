@@ -3,6 +3,7 @@ import { AS_DELIVERED } from '../linkage/link-adjustments.ts';
 import { linkPoints } from '../linkage/link-points.ts';
 import { links as linksOf, shockAt, type Links } from '../linkage/links.ts';
 import { FRAME_PLACE_KEYS } from '../parts/frame-places.ts';
+import { TOUCH_KEYS } from '../parts/touch-parts.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
 import type { LinkLayout } from '../parts/rear-layout.ts';
 import { rotate, type Point } from '../plane/point.ts';
@@ -37,7 +38,7 @@ export interface Posture {
   readonly links: () => Links | null;
 }
 
-const PLACES: ReadonlySet<string> = new Set(FRAME_PLACE_KEYS);
+const PLACES: ReadonlySet<string> = new Set([...FRAME_PLACE_KEYS, ...TOUCH_KEYS]);
 const MARK_KEYS: ReadonlySet<string> = new Set(MARKS);
 
 /** What the values make of the bike in the posture of the readings. */

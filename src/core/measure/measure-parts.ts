@@ -1,6 +1,7 @@
 /** Every part that a tape or a gauge can be held to, with its name. */
 import { POINTS, type PointKey } from '../sketch/points.ts';
 import type { Bike } from '../parts/bike.ts';
+import { eachTouchPart } from '../parts/touch-parts.ts';
 import { hasRuns } from '../parts/drive-kind.ts';
 
 /** `point` and `mark`: one place, a mark being any place on the frame that a person chooses; `line`: what a gauge lies along. */
@@ -39,6 +40,7 @@ const parts = {
   passengerSeat: point('passengerSeat'),
   loadMark: point('loadMark'),
   tank: point('tank'),
+  ...eachTouchPart(point),
   shockOnFrame: point('shockOnFrame'),
   shockOnArm: point('shockOnArm'),
   rockerPivot: point('rockerPivot'),

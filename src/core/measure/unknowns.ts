@@ -7,6 +7,7 @@ import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import { mapBolts } from '../linkage/map-bolts.ts';
 import type { Bike } from '../parts/bike.ts';
 import { FRAME_PLACE_KEYS, FRAME_PLACES } from '../parts/frame-places.ts';
+import { TOUCH_PARTS } from '../parts/touch-parts.ts';
 import type { LinkLayout } from '../parts/rear-layout.ts';
 import { rotate } from '../plane/point.ts';
 import type { RideStateKey } from '../riding/states/all-ride-states.ts';
@@ -152,6 +153,14 @@ export function originOf(
     if (key === 'sprungCentre') continue;
     const at = rotate(machine.places[key], pose.pitch);
     const { label } = FRAME_PLACES[key];
+    list.push(
+      mm(`${key}X`, `${label}, ahead of the pivot`, at.x),
+      mm(`${key}Y`, `${label}, over the pivot`, at.y),
+    );
+  }
+  for (const { key, at: stored } of machine.touching) {
+    const at = rotate(stored, pose.pitch);
+    const { label } = TOUCH_PARTS[key];
     list.push(
       mm(`${key}X`, `${label}, ahead of the pivot`, at.x),
       mm(`${key}Y`, `${label}, over the pivot`, at.y),
