@@ -1,6 +1,6 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
 import type { Absent } from '../core/readings/absent.ts';
-import { changeWord } from '../core/readings/change-words.ts';
+import { wordTold } from '../words/ways-told.ts';
 import { writeNumber } from '../core/units/number-style.ts';
 import { mostChanged } from '../words/most-changed.ts';
 import { CANNOT_STAND } from './advice.svelte.ts';
@@ -74,7 +74,7 @@ export class Announcer {
     if (most === undefined) return null;
     const { reading, before, now } = most;
     const value = writeNumber(now, reading.quantity, style).text;
-    return `${reading.label} ${value}, ${changeWord(reading, before, now)}`;
+    return `${reading.label} ${value}${wordTold(reading, before, now)}`;
   }
 
   #tell(message: string, nowMs: number): void {

@@ -1,5 +1,5 @@
 /** What changed most between two sets of readings, in one line. */
-import { changeWord } from '../core/readings/change-words.ts';
+import { wordTold } from './ways-told.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { differenceOf } from './difference-text.ts';
 import { mostChanged, type ChangedReading, type Compared } from './most-changed.ts';
@@ -15,7 +15,7 @@ export function changeLine(
   const amount = ({ reading, before, now }: ChangedReading): string =>
     `${reading.label} ${differenceOf(now, before, reading.quantity, style).amount}`;
   return {
-    first: `${amount(most)}, ${changeWord(most.reading, most.before, most.now)}.`,
+    first: `${amount(most)}${wordTold(most.reading, most.before, most.now)}.`,
     rest: others.map((other) => `${amount(other)}.`).join(' '),
   };
 }

@@ -7,7 +7,7 @@ import type { WalkStep } from '../core/effects/walk.ts';
 import { SPRING_DOUBT } from '../core/measure/spring-doubt.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
-import { waysBetween } from '../core/readings/change-words.ts';
+import { wordTold } from './ways-told.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { Sag } from '../core/riding/ride-changes.ts';
@@ -105,7 +105,7 @@ export function plusMinusLine(
   return errors.length === 0 ? null : `These figures are sure to: ${errors.join(', ')}.`;
 }
 
-/** The change of a reading as it is written, signed and with its word; "same" for equal figures, empty where one is missing. */
+/** The change of a reading as it is written, signed and with its word where it is large enough to be told; "same" for equal figures, empty where one is missing. */
 export function writeReadingChange(
   reading: Reading,
   before: StandingBike | null,
@@ -117,8 +117,7 @@ export function writeReadingChange(
   if (typeof was !== 'number' || typeof is !== 'number') return '';
   const { direction, arrow, amount } = differenceOf(is, was, reading.quantity, style);
   if (direction === 'same') return 'same';
-  const { more, less } = waysBetween(reading, was, is);
-  return `${arrow} ${amount}, ${direction === 'more' ? more : less}`;
+  return `${arrow} ${amount}${wordTold(reading, was, is)}`;
 }
 
 /** One step of the work, as a mechanic reads it at the bench. */
