@@ -1,6 +1,6 @@
 /** Cautions on a phone: in sight at once beside the adjusters, and without a search in every part where hands go. */
 import { expect, test } from '@playwright/test';
-import { CAUTION_IN_SHORT } from '../../src/ui/controls/cautions.ts';
+import { CAUTION_FOLDED, CAUTION_IN_SHORT } from '../../src/ui/controls/cautions.ts';
 import { CAUTION_EDIT, TAB_CAUTIONS } from './support/panel-cautions.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 import { choosePanel } from './support/touch.ts';
@@ -8,7 +8,7 @@ import { choosePanel } from './support/touch.ts';
 test('the caution is in sight as the page opens, and a tap opens the rest', async ({ page }) => {
   await openPage(page);
   const caution = page.getByRole('complementary', { name: 'Cautions' });
-  const summary = caution.locator('summary').filter({ hasText: CAUTION_IN_SHORT });
+  const summary = caution.locator('summary').filter({ hasText: CAUTION_FOLDED });
   await expect(page.getByRole('paragraph').filter({ hasText: CAUTION_IN_SHORT })).toBeInViewport({
     ratio: 1,
   });

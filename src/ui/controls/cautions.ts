@@ -3,6 +3,9 @@
 /** The shortest form, always in sight: it opens the rest. */
 export const CAUTION_IN_SHORT = 'A model, not a test ride. One change at a time; ride gently first.';
 
+/** What opens the rest where the shortest form stands on the page already. */
+export const CAUTION_FOLDED = 'What to check after each change';
+
 export const CAUTION_REASON =
   'Changed geometry alters how a motorcycle steers and stops, and can make it unsafe.';
 
