@@ -62,11 +62,11 @@ export interface Drawer {
   finish(corner: 'left' | 'right'): void;
 }
 
-/** The size that holds a heading of which the last line may be left out, and a picture under it. */
+/** The size that holds a heading, of which lines below the second may be left out, and a picture under it. */
 export function leastSize(heading: readonly string[], sizePx: number): LeastSize {
   return {
     widthPx: BOLD * Math.max(...heading.map((text) => textWidthPx(text, sizePx))) + 2 * INSET,
-    heightPx: (2 * LINE + LEAST_PICTURE) * sizePx + 2 * INSET,
+    heightPx: (Math.min(2, heading.length) * LINE + LEAST_PICTURE) * sizePx + 2 * INSET,
   };
 }
 

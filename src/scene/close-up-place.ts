@@ -1,5 +1,6 @@
-/** Where on the side view a close-up comes to lie: near what it shows, off what must stay in sight, and off the bike. */
+/** Where on the side view close-ups come to lie: off the bike and its lines, off what must stay in sight, and near what they show. */
 import type { Point } from '../core/plane/point.ts';
+import { SQUARE, type Squares } from './covered.ts';
 import type { Box } from './shapes/label-placing.ts';
 
 /** What a place is sought among, px of the screen. */
@@ -8,30 +9,9 @@ export interface Surroundings {
   readonly heightPx: number;
   /** What no close-up may lie over. */
   readonly clear: readonly Box[];
-  /** Places on the bike's outline, of which as few as possible are covered; asked for only where a place is sought. */
-  readonly bike: () => readonly Point[];
+  /** What bike and lines draw over, and what is kept clear; asked for only where a place is sought. */
+  readonly squares: () => Squares;
 }
-
-/** Free space to the window's edge and to what is kept clear, px. */
-const EDGE = 6;
-const CLEARANCE = 3;
-/** Distance between the places tried, px. */
-const STEP = 8;
-/** Side of a close-up by the window's width, px. */
-const PART_OF_WINDOW = 0.27;
-const LEAST_SIDE = 112;
-const MOST_SIDE = 300;
-/** Forms tried one after another: the width as a part of the side, the height as a part of the width. */
-const FORMS: readonly (readonly [number, number])[] = [
-  [1, 0.85],
-  [1, 0.62],
-  [0.85, 0.8],
-  [0.7, 0.75],
-];
-/** What a covered place of the bike costs, in px of distance. */
-const COVERED = 18;
-/** A place at which at most so many places of the bike are covered is good enough to look at no smaller size. */
-const GOOD = 3;
 
 /** The size that holds a close-up's words with some picture beside them. */
 export interface LeastSize {
@@ -39,18 +19,72 @@ export interface LeastSize {
   readonly heightPx: number;
 }
 
-/** The box for a close-up of what lies at `near`; null where there is no room for one. */
-export function closeUpPlace(near: Point, least: LeastSize, about: Surroundings): Box | null {
-  let best: { box: Box; cost: number } | null = null;
-  let outline: readonly Point[] | null = null;
-  const bike = (): readonly Point[] => (outline ??= about.bike());
-  for (const [width, height] of sizes(least, about)) {
-    const found = bestOfSize(width, height, near, about, bike);
-    if (found === null) continue;
-    if (found.covered <= GOOD) return found.box;
-    if (best === null || found.cost < best.cost) best = found;
+/** A close-up to be placed: what it shows, on the screen, and its least size with all its words, in few, and with one line of them. */
+export interface ToPlace {
+  readonly near: Point;
+  readonly least: LeastSize;
+  readonly narrow: LeastSize;
+  readonly brief: LeastSize;
+}
+
+type Form = readonly [number, number] | 'narrow' | 'brief';
+
+/** Free space to what is kept clear, px, and to the window's edge, in squares. */
+const CLEARANCE = 3;
+const EDGE = 1;
+/** Distance between the places tried, in squares: in a window with room for it, a coarser one. */
+const FINE = 1;
+const COARSE = 2;
+const ROOMY = 800;
+/** Side of a close-up by the window's width, px. */
+const PART_OF_WINDOW = 0.27;
+const LEAST_SIDE = 112;
+const MOST_SIDE = 300;
+/** Forms tried one after another: the width as a part of the side, the height as a part of the width. */
+const FORMS: readonly Form[] = [
+  [1, 0.85],
+  [1, 0.7],
+  [0.8, 0.9],
+  [1, 0.6],
+  [0.8, 0.7],
+  [0.65, 1.1],
+  [0.65, 0.8],
+  [0.65, 0.6],
+  'narrow',
+  'brief',
+];
+/** Where no place is free, the part of a close-up that may lie over the bike. */
+const MOST_COVERED = 0.34;
+
+/**
+ * The boxes for close-ups, in the same order; null where there is no room for one. All of them take the largest of the
+ * forms in which all find a place that covers nothing; what finds none takes the smallest where it covers least.
+ */
+export function closeUpPlaces(wanted: readonly ToPlace[], about: Surroundings): (Box | null)[] {
+  const ground: Ground = {
+    squares: about.squares(),
+    step: about.widthPx > ROOMY ? COARSE : FINE,
+  };
+  const orders = wanted.length > 1 ? [wanted, [...wanted].reverse()] : [wanted];
+  let best = new Map<ToPlace, Box>();
+  for (const form of FORMS)
+    for (const order of orders) {
+      if (best.size === wanted.length) break;
+      const found = new Map<ToPlace, Box>();
+      for (const each of order) {
+        const box = placeOf(each.near, sizeOf(each, form, about), [...found.values()], ground, 0);
+        if (box !== null) found.set(each, box);
+      }
+      if (found.size > best.size) best = found;
+    }
+  for (const each of wanted) {
+    if (best.has(each)) continue;
+    const size = each.brief;
+    const most = (MOST_COVERED * size.widthPx * size.heightPx) / SQUARE ** 2;
+    const box = placeOf(each.near, size, [...best.values()], ground, most);
+    if (box !== null) best.set(each, box);
   }
-  return best?.box ?? null;
+  return wanted.map((each) => best.get(each) ?? null);
 }
 
 /** Whether a close-up may stay where it is. */
@@ -64,37 +98,42 @@ export function mayStay(box: Box, { widthPx, heightPx, clear }: Surroundings): b
   );
 }
 
-function sizes(least: LeastSize, { widthPx }: Surroundings): (readonly [number, number])[] {
+function sizeOf(each: ToPlace, form: Form, { widthPx }: Surroundings): LeastSize {
+  if (form === 'narrow' || form === 'brief') return each[form];
+  const { least } = each;
   const side = Math.min(MOST_SIDE, Math.max(LEAST_SIDE, PART_OF_WINDOW * widthPx));
-  return FORMS.map(([part, high]) => {
-    const width = Math.max(least.widthPx, LEAST_SIDE, part * side);
-    return [width, Math.max(least.heightPx, high * width)] as const;
-  });
+  const [part, high] = form;
+  const width = Math.max(least.widthPx, part * side);
+  return { widthPx: width, heightPx: Math.max(least.heightPx, high * width) };
 }
 
-function bestOfSize(
-  width: number,
-  height: number,
+interface Ground {
+  readonly squares: Squares;
+  readonly step: number;
+}
+
+/** The place where at most so many squares are covered: of those that cover least the nearest. */
+function placeOf(
   near: Point,
-  { widthPx, heightPx, clear }: Surroundings,
-  bike: () => readonly Point[],
-): { box: Box; cost: number; covered: number } | null {
-  let best: { box: Box; cost: number; covered: number } | null = null;
-  const [mostLeft, mostTop] = [widthPx - EDGE - width, heightPx - EDGE - height];
-  for (let left = mostLeft; left >= EDGE; left -= STEP)
-    for (let top = EDGE; top <= mostTop; top += STEP) {
+  { widthPx, heightPx }: LeastSize,
+  others: readonly Box[],
+  { squares, step }: Ground,
+  most: number,
+): Box | null {
+  let best: Box | null = null;
+  let [leastOver, leastAway] = [most, Infinity];
+  const [wide, high] = [Math.ceil(widthPx / SQUARE), Math.ceil(heightPx / SQUARE)];
+  const [width, height] = [wide * SQUARE, high * SQUARE];
+  for (let column = squares.columns - EDGE - wide; column >= EDGE; column -= step)
+    for (let row = EDGE; row <= squares.rows - EDGE - high; row += step) {
+      const over = squares.covered(column, row, wide, high);
+      if (over > leastOver) continue;
+      const [left, top] = [column * SQUARE, row * SQUARE];
       const box = { left, top, right: left + width, bottom: top + height };
-      const inTheWay = clear.find((other) => !apart(box, other));
-      if (inTheWay !== undefined) {
-        // Every place down to its lower edge meets it too.
-        top += STEP * Math.max(0, Math.ceil((inTheWay.bottom + CLEARANCE - top) / STEP) - 1);
-        continue;
-      }
       const away = distance(box, near);
-      if (best !== null && away >= best.cost) continue;
-      const covered = bike().reduce((sum, place) => sum + (holds(box, place) ? 1 : 0), 0);
-      const cost = COVERED * covered + away;
-      if (best === null || cost < best.cost) best = { box, cost, covered };
+      if (over === leastOver && away >= leastAway) continue;
+      if (!others.every((other) => apart(box, other))) continue;
+      [best, leastOver, leastAway] = [box, over, away];
     }
   return best;
 }
@@ -106,10 +145,6 @@ function apart(a: Box, b: Box): boolean {
     a.bottom + CLEARANCE <= b.top ||
     b.bottom + CLEARANCE <= a.top
   );
-}
-
-function holds({ left, top, right, bottom }: Box, { x, y }: Point): boolean {
-  return x > left && x < right && y > top && y < bottom;
 }
 
 function distance({ left, top, right, bottom }: Box, { x, y }: Point): number {

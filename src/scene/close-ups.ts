@@ -1,10 +1,11 @@
 /** What changed at the front patch and about the instant centre, larger than the side view shows it, before and now. */
+import type { Absent } from '../core/readings/absent.ts';
 import { antiSquat } from '../core/readings/anti-squat.ts';
 import { groundTrail } from '../core/readings/trail.ts';
 import { throttleIsClosed } from '../core/riding/throttle-closed.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { degrees } from '../core/units/convert.ts';
-import { shownDifference, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { shownDifference, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { Point } from '../core/plane/point.ts';
 import { isLess } from '../words/least-told.ts';
 import { shownChange } from '../words/shown-change.ts';
@@ -37,27 +38,32 @@ export interface CloseUp {
   readonly key: CloseUpKey;
   readonly at: Point;
   readonly least: LeastSize;
+  /** The sizes for the heading in few words, and for one line of them. */
+  readonly narrow: LeastSize;
+  readonly brief: LeastSize;
   /** Nothing where the box would show it hardly larger than the side view does. */
   draw(box: Box): readonly Shape[];
 }
 
 /** A close-up is at least so many times larger than the side view. */
 const LEAST_TIMES = 1.4;
+/** Instant centres far apart are shown no larger, or a little smaller, without the bike over them. */
+const LEAST_OF_CENTRES = 0.6;
 /** A change takes at least this many px of a close-up, as far as the largest scale allows. */
 const CHANGE_PX = 7;
-/** The two instant centres lie so far apart, as a part of the picture, at the first of these scales that holds them, in times of the side view's. */
-const CENTRES_APART = 0.3;
+/** The two instant centres lie so far apart, as a part of the picture's width and height, at the first of these scales that holds them, in times of the side view's. */
+const CENTRES_APART = 0.45;
 const TIMES = [8, 5, 3, 2, LEAST_TIMES];
 /** The largest scale, px to each mm. */
 const MOST_SCALE = 18;
 /** Free space round what is shown, as a part of it. */
 const AROUND = 0.16;
+/** What a close-up has round its words and picture, in times of the text size. */
+const BESIDE_PICTURE = 1;
 /** How far below the ground the change of the trail is drawn, px. */
 const BELOW_PX = 9;
 /** The part of a picture that lies below the ground at most. */
 const MOST_BELOW = 0.55;
-/** Corners of the tyre's drawn arc to each side of the patch. */
-const TYRE_CORNERS = 12;
 
 /** The close-ups of a bike that stands differently from its baseline by what a gauge shows. */
 export function closeUps(live: StandingBike, baseline: StandingBike, options: CloseUpOptions): CloseUp[] {
@@ -80,6 +86,23 @@ function changeLines(
   return [`${name} ${change.signed}`, `${from.digits} → ${to.text}`];
 }
 
+/** The change of a figure in brackets, such as " (−1.2)"; empty where no gauge shows it. */
+export function changeInBrackets(
+  before: number | Absent,
+  now: number,
+  quantity: 'length' | 'angle' | 'percent',
+  style: NumberStyle,
+): string {
+  if (typeof before !== 'number' || isLess(now - before, quantity)) return '';
+  return ` (${writeChange(shownDifference(before, now, quantity, style), quantity, style).digits})`;
+}
+
+/** A heading, and its first line in few words, for a narrow picture. */
+interface Heading {
+  readonly lines: readonly string[];
+  readonly short: string;
+}
+
 function frontCloseUp(
   live: StandingBike,
   baseline: StandingBike,
@@ -92,11 +115,14 @@ function frontCloseUp(
   if (isSame && isLess(rakeNow - rakeBefore, 'angle')) return null;
   const trailWords = changeLines('Trail', before, now, 'length', style);
   const rakeWords = changeLines('Rake', rakeBefore, rakeNow, 'angle', style);
-  const heading = isSame ? rakeWords : [...trailWords, ...rakeWords.slice(0, 1)];
+  const lines = isSame ? rakeWords : [...trailWords, ...rakeWords.slice(0, 1)];
+  const heading = { lines, short: lines[0] };
   return {
     key: 'front',
     at: { x: live.pose.wheelbase, y: 0 },
-    least: leastSize(heading, sizePx),
+    least: leastSize(heading.lines, sizePx),
+    narrow: leastSize([heading.short, ...lines.slice(1)], sizePx),
+    brief: leastSize([heading.short], sizePx),
     draw(box) {
       const frame = closeUpFrame(pageOf(box, heading, sizePx, style, view));
       const [least, most] = [Math.min(0, before, now), Math.max(0, before, now)];
@@ -111,7 +137,6 @@ function frontCloseUp(
       const ground = Math.min(MOST_BELOW, belowPx / frame.heightPx);
       const drawer = frame.look({ x: middle, y: 0 }, scale, aside, ground);
       const reach = frame.widthPx / scale;
-      drawTyre(drawer, live.machine.frontRadius, reach);
       drawTriangle(drawer, baseline, 'shadowBody', 'shadow');
       drawTriangle(drawer, live, 'trailTriangle', 'steeringAxis');
       drawer.line('ground', { x: middle - reach, y: 0 }, { x: middle + reach, y: 0 });
@@ -137,25 +162,17 @@ function doubledFor(whole: number, change: number): number {
 
 function pageOf(
   box: Box,
-  heading: readonly string[],
+  { lines, short }: Heading,
   sizePx: number,
   style: NumberStyle,
   view: View,
 ): CloseUpPage {
-  const left = box.bottom - box.top - LINE * heading.length * sizePx;
-  // The picture needs the room more than the third line does.
-  const lines = left < LEAST_PICTURE * sizePx ? heading.slice(0, 2) : heading;
-  return { box, heading: lines, sizePx, style, view };
-}
-
-function drawTyre(drawer: Drawer, radius: number, reach: number): void {
-  const most = Math.min(1, reach / radius);
-  const places: Point[] = [];
-  for (let i = -TYRE_CORNERS; i <= TYRE_CORNERS; i++) {
-    const angle = (i / TYRE_CORNERS) * most;
-    places.push({ x: radius * Math.sin(angle), y: radius * (1 - Math.cos(angle)) });
-  }
-  drawer.line('spoke', ...places);
+  // The picture needs the room more than the lower lines do.
+  const fits = (box.bottom - box.top) / (LINE * sizePx) - (LEAST_PICTURE + BESIDE_PICTURE) / LINE;
+  const isWide = leastSize(lines, sizePx).widthPx <= box.right - box.left;
+  const [first, ...others] = lines;
+  const heading = [isWide ? first : short, ...others].slice(0, Math.max(1, Math.floor(fits)));
+  return { box, heading, sizePx, style, view };
 }
 
 /** The trail triangle and the axis beyond it, laid with the patch at the origin. */
@@ -181,17 +198,23 @@ function rearCloseUp(
   if (centreBefore === null || centreNow === null) return null;
   const squatWords = changeLines('Anti-squat', before, now, 'percent', style);
   const angleWords = changeLines('Swingarm', angleBefore, angleNow, 'angle', style);
-  const heading = isSame ? angleWords : [...squatWords, ...angleWords.slice(0, 1)];
+  const lines = isSame ? angleWords : [...squatWords, ...angleWords.slice(0, 1)];
+  const points = writeChange(shownDifference(before, now, 'percent', style), 'percent', style);
+  // The label of the squat line has the sign of its figure beside it.
+  const heading = { lines, short: isSame ? lines[0] : `Anti-squat ${points.digits}` };
   return {
     key: 'rear',
     at: centreNow,
-    least: leastSize(heading, sizePx),
+    least: leastSize(heading.lines, sizePx),
+    narrow: leastSize([heading.short, ...lines.slice(1)], sizePx),
+    brief: leastSize([heading.short], sizePx),
     draw(box) {
       const frame = closeUpFrame(pageOf(box, heading, sizePx, style, view));
-      const apart = Math.hypot(centreNow.x - centreBefore.x, centreNow.y - centreBefore.y);
-      const room = CENTRES_APART * Math.min(frame.widthPx, frame.heightPx);
-      const times = TIMES.find((each) => each * view.scale * apart <= room);
-      if (times === undefined) return [];
+      const across = Math.abs(centreNow.x - centreBefore.x) / frame.widthPx;
+      const up = Math.abs(centreNow.y - centreBefore.y) / frame.heightPx;
+      const most = CENTRES_APART / (view.scale * Math.max(across, up));
+      const times = TIMES.find((each) => each <= most) ?? most;
+      if (times < LEAST_OF_CENTRES) return [];
       const scale = times * view.scale;
       const middle = { x: (centreBefore.x + centreNow.x) / 2, y: (centreBefore.y + centreNow.y) / 2 };
       const drawer = frame.look(middle, scale);

@@ -1,29 +1,16 @@
 /** The close-ups on the side view: which there are, and where each stays while what it shows is being changed. */
-import { closeUpPlace, mayStay, type Surroundings } from '../scene/close-up-place.ts';
-import { closeUps, type CloseUp, type CloseUpKey } from '../scene/close-ups.ts';
+import { closeUpPlaces, mayStay, type Surroundings } from '../scene/close-up-place.ts';
+import { changeInBrackets, closeUps, type CloseUp, type CloseUpKey } from '../scene/close-ups.ts';
 import { keptClear, trailWordsBox } from '../scene/construction/kept-clear.ts';
-import type { Box } from '../scene/shapes/label-placing.ts';
+import { zoneLabels, type ChangeText } from '../scene/construction/side-view-labels.ts';
+import { labelBox, placeLabels, type Box } from '../scene/shapes/label-placing.ts';
 import { bikeShapes } from '../scene/bike/bike-drawing.ts';
-import type { PathStep, Role, Shape } from '../scene/shapes/shape.ts';
-import { toScreen } from '../scene/shapes/view.ts';
-import type { Point } from '../core/plane/point.ts';
+import type { Shape } from '../scene/shapes/shape.ts';
+import { toScreen, type View } from '../scene/shapes/view.ts';
+import { constructionShapes, standingConstructions } from '../scene/construction/construction-drawing.ts';
+import { squaresOf } from '../scene/covered.ts';
 import type { CloseUpDrawing, Drawing, DrawnAs } from './drawing.svelte.ts';
 import type { SideView } from './side-view.svelte.ts';
-
-/** The parts of the bike that a close-up keeps off. */
-const OUTLINE: readonly Role[] = [
-  'tyre',
-  'bodywork',
-  'seat',
-  'engine',
-  'frame',
-  'fork',
-  'forkTube',
-  'swingarm',
-  'shock',
-];
-/** Places looked at on a drawn circle, at its edge and half-way to the middle. */
-const ROUND = 12;
 
 /** What the close-ups follow; the workbench holds it for the page. */
 export interface CloseUpsOf {
@@ -31,12 +18,18 @@ export interface CloseUpsOf {
   readonly drawing: Drawing;
   readonly sideView: SideView;
   readonly handles: { readonly boxes: readonly Box[] };
+  /** Size of words in a close-up, px; left out where it follows from the window's size. */
+  readonly closeUpPx?: number;
 }
+
+/** Words in a close-up, px: no larger than they must be, because the picture needs the room. */
+const TEXT = { small: 11, normal: 12, large: 14 };
 
 export class CloseUps {
   readonly #bench: CloseUpsOf;
-  /** Where each lies, so that it does not wander during a drag; plain data. */
-  #boxes: Partial<Record<CloseUpKey, Box>> = {};
+  /** Where each lies, so that it does not wander during a drag, null without room, and the scale that this holds for; plain data. */
+  #boxes: Partial<Record<CloseUpKey, Box | null>> = {};
+  #placedAt = 0;
 
   readonly drawing: CloseUpDrawing = $derived.by(() => {
     const { preferences, drawing, sideView } = this.#bench;
@@ -44,27 +37,37 @@ export class CloseUps {
     const isShown = preferences.data.shadow && preferences.data.labels && drawing.differs && problem === null;
     if (!isShown || live === null || baseline === null) return this.#forget();
     const { view, widthPx, heightPx } = sideView;
-    const options = { style: preferences.style, sizePx: drawing.closeUpPx, view };
+    const options = {
+      style: preferences.style,
+      sizePx: this.#bench.closeUpPx ?? TEXT[drawing.windowSize],
+      view,
+    };
     const wanted = closeUps(live.stance, baseline.stance, options);
     if (wanted.length === 0) return this.#forget();
+    const names = zoneLabels(live.stance, drawing.labelOptions);
     const clear = [
       ...keptClear(live.stance, view),
       trailWordsBox(live.stance, view, drawing.textPx),
+      // The zones' names stay where they are without a close-up.
+      ...placeLabels(names, view, widthPx, heightPx, drawing.fixed).map(
+        ({ text, sizePx, spot, at, shiftPx }) => labelBox(text, sizePx, spot, toScreen(view, at), shiftPx),
+      ),
       ...this.#bench.handles.boxes,
     ];
-    const bike = (): Point[] =>
-      bikeShapes(live.stance, live.bike, live.setup).flatMap((shape) =>
-        shape.kind === 'path' && OUTLINE.includes(shape.role)
-          ? shape.steps.flatMap(placesOf).map((place) => toScreen(view, place))
-          : [],
-      );
+    const drawn = () => ({
+      filled: bikeShapes(live.stance, live.bike, live.setup),
+      lines: standingConstructions(live.stance).flatMap((each) => constructionShapes(live.stance, each)),
+      kept: clear,
+    });
+    const squares = () => squaresOf(drawn(), view, widthPx, heightPx);
+    const about: Surroundings = { widthPx, heightPx, clear, squares };
+    const places = this.#places(wanted, view, about);
     const shapes: Shape[] = [];
     const boxes: Box[] = [];
     for (const closeUp of wanted) {
-      const about: Surroundings = { widthPx, heightPx, clear: [...clear, ...boxes], bike };
-      const box = this.#boxOf(closeUp, toScreen(view, closeUp.at), about);
-      const drawn = box === null ? [] : closeUp.draw(box);
-      if (box === null || drawn.length === 0) continue;
+      const box = places[closeUp.key];
+      const drawn = box === undefined ? [] : closeUp.draw(box);
+      if (box === undefined || drawn.length === 0) continue;
       shapes.push(...drawn);
       boxes.push(box);
     }
@@ -74,15 +77,36 @@ export class CloseUps {
   constructor(bench: CloseUpsOf) {
     this.#bench = bench;
     bench.drawing.closeUps = () => this.drawing;
+    bench.drawing.changeText = (...figure) => this.#changeText(...figure);
   }
 
-  #boxOf({ key, least }: CloseUp, near: Point, about: Surroundings): Box | null {
-    const kept = this.#boxes[key];
-    if (kept !== undefined && kept.right - kept.left >= least.widthPx && mayStay(kept, about)) return kept;
-    const found = closeUpPlace(near, least, about);
-    if (found === null) delete this.#boxes[key];
-    else this.#boxes[key] = found;
-    return found;
+  /** In brackets how much more or less a figure is than the baseline's where a gauge shows that, save in a small window. */
+  readonly #changeText: ChangeText = (now, read, quantity) => {
+    const { preferences, drawing } = this.#bench;
+    const { baseline } = drawing.bikes;
+    if (baseline === null || drawing.windowSize === 'small' || !preferences.data.shadow || !drawing.differs)
+      return '';
+    return changeInBrackets(read(baseline.stance), now, quantity, preferences.style);
+  };
+
+  /** The places kept while all may stay; else new ones for all, so that one that comes later finds its room. */
+  #places(
+    wanted: readonly CloseUp[],
+    view: View,
+    about: Surroundings,
+  ): Readonly<Partial<Record<CloseUpKey, Box>>> {
+    const stays = ({ key, brief }: CloseUp): boolean => {
+      const box = this.#boxes[key];
+      if (box === undefined) return false;
+      return box === null || (box.right - box.left >= brief.widthPx && mayStay(box, about));
+    };
+    if (this.#placedAt !== view.scale || !wanted.every(stays)) {
+      this.#placedAt = view.scale;
+      const sought = wanted.map((each) => ({ ...each, near: toScreen(view, each.at) }));
+      const found = closeUpPlaces(sought, about);
+      this.#boxes = Object.fromEntries(wanted.map(({ key }, i) => [key, found[i]]));
+    }
+    return Object.fromEntries(Object.entries(this.#boxes).filter(([, box]) => box !== null));
   }
 
   #forget(): CloseUpDrawing {
@@ -92,15 +116,3 @@ export class CloseUps {
 }
 
 const NO_CLOSE_UPS: CloseUpDrawing = { shapes: [], boxes: [] };
-
-function placesOf(step: PathStep): Point[] {
-  if (step.op === 'close') return [];
-  if (step.op !== 'arc') return [{ x: step.x, y: step.y }];
-  return Array.from({ length: ROUND }, (_, i) => {
-    const angle = (2 * Math.PI * i) / ROUND;
-    return [1, 0.5].map((part) => ({
-      x: step.cx + part * step.radius * Math.cos(angle),
-      y: step.cy + part * step.radius * Math.sin(angle),
-    }));
-  }).flat();
-}

@@ -16,7 +16,7 @@ import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts'
 import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
 import { rubbingLabels, rubbingShapes } from '../scene/chain/rubbing-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shapes/shape.ts';
-import { sideViewLabels, zoneLabels } from '../scene/construction/side-view-labels.ts';
+import { sideViewLabels, zoneLabels, type ChangeText } from '../scene/construction/side-view-labels.ts';
 import { toScreen } from '../scene/shapes/view.ts';
 import type { Theme } from '../scene/shapes/theme.ts';
 import { zoneShapes } from '../scene/construction/zones.ts';
@@ -32,7 +32,6 @@ const SMALL_WINDOW = 520;
 const LARGE_WINDOW = 1000;
 const LARGE_HEIGHT = 550;
 const TEXT = { small: 11, normal: 13, large: 17 };
-const CLOSE_UP_TEXT = 14;
 
 const NO_CLOSE_UPS: CloseUpDrawing = { shapes: [], boxes: [] };
 
@@ -81,6 +80,8 @@ export class Drawing {
   ghosts = $state.raw<() => readonly Ghost[]>(() => []);
   /** What changed, larger; set by what knows it, once it is there. */
   closeUps = $state.raw<() => CloseUpDrawing>(() => NO_CLOSE_UPS);
+  /** What is written behind a figure that changed; set by what knows it, once it is there. */
+  changeText = $state.raw<ChangeText>(() => '');
   /** How surely points of a measured bike stand; set by what knows it, once it is there. */
   spreads = $state.raw<() => SpreadDrawing | null>(() => null);
   /** What lies under the drawing; null where paper does. */
@@ -88,18 +89,12 @@ export class Drawing {
   guides = $state.raw<readonly Measured[]>([]);
 
   readonly #ink = $derived.by(() => (this.bikes.problem === null ? 1 : DIMMED));
-  /** Words in a close-up: on a window with large ones no larger than they must be. */
-  readonly closeUpPx = $derived.by(() =>
-    this.#textPx === null ? Math.min(this.textPx, CLOSE_UP_TEXT) : this.textPx,
-  );
-  readonly #small = $derived.by(() => this.#view.widthPx < SMALL_WINDOW);
-  readonly textPx = $derived.by(() => {
-    if (this.#textPx !== null) return this.#textPx();
-    if (this.#small) return TEXT.small;
+  readonly windowSize = $derived.by(() => {
     const { widthPx, heightPx } = this.#view;
-    return widthPx > LARGE_WINDOW && heightPx > LARGE_HEIGHT ? TEXT.large : TEXT.normal;
+    if (widthPx < SMALL_WINDOW) return 'small';
+    return widthPx > LARGE_WINDOW && heightPx > LARGE_HEIGHT ? 'large' : 'normal';
   });
-
+  readonly textPx = $derived.by(() => (this.#textPx === null ? TEXT[this.windowSize] : this.#textPx()));
   readonly #zones: SceneLayer = $derived.by(() => {
     const { live } = this.bikes;
     const { zones, band } = this.#preferences.data;
@@ -183,6 +178,23 @@ export class Drawing {
     }),
   );
 
+  readonly labelOptions = $derived.by(() => ({
+    style: this.#preferences.style,
+    sizePx: this.textPx,
+    band: this.#preferences.data.band,
+    zones: this.#preferences.data.zones,
+    brief: this.windowSize === 'small',
+    lit: this.highlighted,
+    change: this.changeText,
+  }));
+
+  /** What no word lies over, whatever else there is: points, marks, and what must stay in sight. */
+  readonly fixed: readonly Box[] = $derived.by(() => {
+    const { live } = this.bikes;
+    const kept = live === null ? [] : keptClear(live.stance, this.#view.view);
+    return [...this.taken(), ...this.#marks, ...kept];
+  });
+
   readonly #closeUps = $derived.by(() => this.closeUps());
 
   readonly #spreads = $derived.by(() => this.spreads());
@@ -194,15 +206,8 @@ export class Drawing {
 
   readonly #labels: SceneLayer = $derived.by(() => {
     const { live } = this.bikes;
-    const { labels, zones, band } = this.#preferences.data;
-    const options = {
-      style: this.#preferences.style,
-      sizePx: this.textPx,
-      band,
-      zones,
-      brief: this.#small,
-      lit: this.highlighted,
-    };
+    const { labels } = this.#preferences.data;
+    const options = this.labelOptions;
     const measured = this.measured();
     const wanted =
       live === null
@@ -230,12 +235,7 @@ export class Drawing {
         view,
         widthPx,
         heightPx,
-        [
-          ...this.taken(),
-          ...this.#marks,
-          ...this.#closeUps.boxes,
-          ...(live === null ? [] : keptClear(live.stance, view)),
-        ],
+        [...this.fixed, ...this.#closeUps.boxes],
         live === null ? [] : [frontWheelBox(live.stance, view)],
       ),
     };

@@ -124,8 +124,11 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * That a machine is made part by part, so that a search for a setup keeps those that no turn has changed, is 0.3 of the first
  * sight and 1.4 of all scripts: the thread that searches has the core once more.
+ *
+ * Close-ups that find a place off the bike are 0.9 of all scripts and come late; that a change may stand behind its
+ * figure, and that the zones' names keep their place, is 0.1 of the first sight.
  */
-const CEILINGS = { firstSight: 143, all: 579.7, panel: 29.7 };
+const CEILINGS = { firstSight: 143.5, all: 580.8, panel: 29.7 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

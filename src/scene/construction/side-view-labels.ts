@@ -1,7 +1,7 @@
 /** The words on the side view: what each line is called and the number it stands for. */
 import { groundTrail } from '../../core/readings/trail.ts';
 import { antiSquat } from '../../core/readings/anti-squat.ts';
-import type { Construction } from '../../core/readings/reading.ts';
+import type { Construction, Reading } from '../../core/readings/reading.ts';
 import { throttleIsClosed } from '../../core/riding/throttle-closed.ts';
 import type { StandingBike } from '../../core/riding/stand-bike.ts';
 import { degrees } from '../../core/units/convert.ts';
@@ -32,6 +32,23 @@ export interface LabelOptions {
   readonly brief: boolean;
   /** The construction of the chosen reading, drawn beside those that always are; null for none. */
   readonly lit: Construction | null;
+  /** What is written behind a figure, about how it changed. */
+  readonly change: ChangeText;
+}
+
+type Written = 'length' | 'angle' | 'percent';
+
+/** Words behind a figure that is `now`, from what reads it; empty where there is nothing to say. */
+export type ChangeText = (now: number, read: Reading['read'], quantity: Written) => string;
+
+function figureText(
+  read: Reading['read'],
+  on: StandingBike,
+  quantity: Written,
+  { style, change }: LabelOptions,
+): string {
+  const now = read(on);
+  return typeof now === 'number' ? writeNumber(now, quantity, style).text + change(now, read, quantity) : '';
 }
 
 /** How far under the ground the middle of the trail's words stands, as a part of the text size. */
@@ -39,17 +56,17 @@ const UNDER_GROUND = 0.85;
 
 /** Labels in order of importance. */
 export function sideViewLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
-  const { style, sizePx } = options;
-  const { pose, machine, rake, offset, swingarmAngle } = standing;
+  const { sizePx } = options;
+  const { pose, rake } = standing;
   const { squatSlope, loadPoint, swingarm } = squatConstruction(standing);
   const { axisGround, head } = trailPlaces(standing);
-  const trail = groundTrail(machine.frontRadius, rake, offset);
+  const figure = (read: Reading['read'], quantity: Written) => figureText(read, standing, quantity, options);
   const labels: WantedLabel[] = [
     // The chosen reading's words come before those that are always there.
     ...litLabels(standing, options),
     {
       role: 'trailLine',
-      text: `Trail ${writeNumber(trail, 'length', style).text}`,
+      text: `Trail ${figure((on) => groundTrail(on.machine.frontRadius, on.rake, on.offset), 'length')}`,
       at: axisGround,
       spot: 'right',
       // Under the ground, beside the triangle.
@@ -58,7 +75,7 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
     },
     {
       role: 'steeringAxis',
-      text: `Rake ${writeNumber(degrees(rake), 'angle', style).text}`,
+      text: `Rake ${figure((on) => degrees(on.rake), 'angle')}`,
       at: { x: head.x - 150 * Math.sin(rake), y: head.y + 150 * Math.cos(rake) },
       spot: 'right',
       sizePx,
@@ -68,14 +85,14 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
   labels.push(...driveLineLabels(standing, options));
   labels.push({
     role: 'swingarmLine',
-    text: `Swingarm ${writeNumber(degrees(swingarmAngle), 'angle', style).text}`,
+    text: `Swingarm ${figure((on) => degrees(on.swingarmAngle), 'angle')}`,
     at: { x: swingarm.to.x * 0.4, y: swingarm.from.y + (swingarm.to.y - swingarm.from.y) * 0.4 + 40 },
     spot: 'above',
     sizePx,
   });
   labels.push({
     role: 'wheelbaseLine',
-    text: `Wheelbase ${writeNumber(pose.wheelbase, 'length', style).text}`,
+    text: `Wheelbase ${figure((on) => on.pose.wheelbase, 'length')}`,
     at: { x: pose.wheelbase / 2, y: wheelbaseHeight() },
     spot: 'below',
     sizePx,
@@ -130,17 +147,17 @@ function driveLineLabels(standing: StandingBike, options: LabelOptions): WantedL
     return options.lit === 'engineBrakingLine'
       ? []
       : litLabels(standing, { ...options, lit: 'engineBrakingLine' });
-  const { style, sizePx } = options;
+  const { sizePx } = options;
   const { squatSlope } = squatConstruction(standing);
-  const percent = antiSquat.read(standing);
+  const percent = figureText(antiSquat.read, standing, 'percent', options);
   const squatAt = standing.pose.wheelbase * 0.28;
   return [
     {
       role: 'squatLine',
       text:
-        typeof percent === 'number'
-          ? `${options.brief ? 'Anti-squat' : 'Squat line, anti-squat'} ${writeNumber(percent, 'percent', style).text}`
-          : 'Squat line',
+        percent === ''
+          ? 'Squat line'
+          : `${options.brief ? 'Anti-squat' : 'Squat line, anti-squat'} ${percent}`,
       at: { x: squatAt, y: squatSlope * squatAt },
       spot: 'right',
       startPx: { x: 0, y: sizePx },

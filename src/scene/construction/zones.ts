@@ -18,7 +18,7 @@ const PRO_SQUAT_REACH = 0.22;
 const HATCHED = 120;
 const HATCH_APART = 75;
 /** How far above its lower edge the lift area's name stands, as a part of the same slope. */
-const LIFT_NAME_ABOVE = 0.16;
+const LIFT_NAME_ABOVE = 0.08;
 /** The squat area's name stands low, ahead of where the front tyre has rounded away. */
 const PRO_SQUAT_NAME_BELOW = 0.18;
 const SQUAT_NAME_ABOVE = 0.065;

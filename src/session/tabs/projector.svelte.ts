@@ -98,14 +98,16 @@ export class Projector {
         return standing.problem;
       },
     };
-    this.drawing = new Drawing(session, shown, preferences, this.sideView, () =>
-      Math.max(LEAST_TEXT_PX, TEXT_PART * this.sideView.widthPx),
-    );
+    const textPx = (): number => Math.max(LEAST_TEXT_PX, TEXT_PART * this.sideView.widthPx);
+    this.drawing = new Drawing(session, shown, preferences, this.sideView, textPx);
     new CloseUps({
       preferences,
       drawing: this.drawing,
       sideView: this.sideView,
       handles: { boxes: [] },
+      get closeUpPx() {
+        return textPx();
+      },
     });
   }
 
