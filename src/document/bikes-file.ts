@@ -24,6 +24,15 @@ export interface FiledSheet {
   readonly sheet: Sheet;
 }
 
+/** A picture of a bike in the file, as the file it was taken from, in letters of base 64. */
+export interface FiledPicture {
+  /** Milliseconds since 1970, UTC. */
+  readonly keptAt: number;
+  /** What kind of picture, such as image/jpeg. */
+  readonly type: string;
+  readonly data: string;
+}
+
 /** A bike in the file, under the id that it has in the store it came from. */
 export interface FiledBike {
   readonly id: string;
@@ -35,6 +44,8 @@ export interface FiledBike {
   };
   readonly document: BikeDocument;
   readonly sheets: readonly FiledSheet[];
+  /** Left out where it has none. */
+  readonly pictures?: readonly FiledPicture[];
 }
 
 /** A trainer's own lesson in the file. What a lesson may hold is judged where it is opened. */
@@ -62,11 +73,12 @@ export function saveBikes(
     format: BIKES_FORMAT,
     schema: BIKES_SCHEMA,
     savedAt,
-    bikes: bikes.map(({ id, card, document, sheets }) => ({
+    bikes: bikes.map(({ id, card, document, sheets, pictures }) => ({
       id,
       card,
       bike: documentJson(document),
       sheets: sheets.map(({ id: sheetId, sheet }) => ({ id: sheetId, sheet: sheetJson(sheet) })),
+      ...(pictures && { pictures }),
     })),
     ...(lessons.length > 0 && { lessons }),
   };
@@ -139,6 +151,13 @@ const lessonEntry = v.object({
   id,
   madeAt: v.fallback(v.pipe(v.number(), v.finite()), 0),
 });
+/** Four letters hold three bytes; the last four may end in signs that hold none. */
+const BASE_64 = /^(?:[A-Za-z0-9+/]{4})*(?:[A-Za-z0-9+/]{2}==|[A-Za-z0-9+/]{3}=)?$/;
+const picture = v.object({
+  keptAt: v.fallback(v.pipe(v.number(), v.finite()), 0),
+  type: v.pipe(v.string(), v.regex(/^image\/[\w.+-]{1,40}$/)),
+  data: v.pipe(v.string(), v.minLength(1), v.regex(BASE_64)),
+});
 const card = v.object({
   owner: v.fallback(v.pipe(v.string(), v.maxLength(LONGEST_NAME)), ''),
   notes: v.fallback(v.pipe(v.string(), v.maxLength(LONGEST_ABOUT)), ''),
@@ -173,7 +192,25 @@ function bikeOf(json: Json, called: string, report: string[]): FiledBike | null 
     const sheet = sheetOf(each, `Sheet ${i + 1} of ${name}`, report);
     return sheet === null ? [] : [sheet];
   });
-  return { id: named.output, card: noted.success ? noted.output : NOTHING_NOTED, document, sheets };
+  const pictures = picturesOf(ownValue(entry, 'pictures'), name, report);
+  return {
+    id: named.output,
+    card: noted.success ? noted.output : NOTHING_NOTED,
+    document,
+    sheets,
+    ...(pictures.length > 0 && { pictures }),
+  };
+}
+
+function picturesOf(given: Json | undefined, name: string, report: string[]): FiledPicture[] {
+  if (given !== undefined && !Array.isArray(given))
+    report.push(`The pictures of ${name} are ${showJson(given)}, not a list; left out.`);
+  return (Array.isArray(given) ? given : []).flatMap((each: Json, i): FiledPicture[] => {
+    const read = v.safeParse(picture, each);
+    if (read.success) return [read.output];
+    report.push(`Picture ${i + 1} of ${name} was left out: it is damaged.`);
+    return [];
+  });
 }
 
 function sheetOf(json: Json, called: string, report: string[]): FiledSheet | null {

@@ -81,6 +81,7 @@ export interface Addition {
   readonly versions: readonly StoredBike[];
   readonly sheets: readonly StoredSheet[];
   readonly lessons: readonly StoredLesson[];
+  readonly pictures: readonly KeptPicture[];
 }
 
 /** A record that is no bike. It stays in the store as it is. */

@@ -141,13 +141,14 @@ it('saves a bike again that the browser has cleared, and says that it was gone',
   expect(await value(store.save(write({ known: 2 })))).not.toHaveProperty('foundGone');
 });
 
-it('takes a file’s bikes, versions, sheets and lessons whole, or nothing of them where one write is refused', async () => {
+it('takes a file’s bikes, versions, sheets, lessons and pictures whole, or nothing of them where one write is refused', async () => {
   const bike = { id: 'two', name: 'Two', writer: 'b', savedAt: 3, text: '{}', revision: 1 };
   const addition = {
     bikes: [{ bike, card: EMPTY_CARD }],
     versions: [{ ...bike, id: 'one', revision: 0 }],
     sheets: ['s1', 's2'].map((id) => ({ id, bikeId: 'two', day: '2026-05-02', madeAt: 1, text: '{}' })),
     lessons: [{ id: 'l1', madeAt: 1, text: '{}' }],
+    pictures: [{ id: 'p1', bikeId: 'two', keptAt: 1, blob: new Blob(['p']) }],
   };
   await value(store.save(write()));
   const before = await value(store.list());
@@ -162,8 +163,10 @@ it('takes a file’s bikes, versions, sheets and lessons whole, or nothing of th
   expect(await value(store.list())).toEqual(before);
   expect(await value(store.revisions('one'))).toEqual([]);
   expect(await value(store.sheets('two'))).toEqual([]);
+  expect(await value(store.pictures('two'))).toEqual([]);
   await value(store.add(addition));
   expect(await value(store.lessons())).toEqual(addition.lessons);
+  expect(await value(store.pictures('two'))).toMatchObject([{ id: 'p1' }]);
   expect((await value(store.list())).bikes).toMatchObject([{ id: 'two', sheets: 2 }, { id: 'one' }]);
   expect(await value(store.revisions('one'))).toHaveLength(1);
 });
@@ -173,7 +176,9 @@ it('keeps a record that is no bike beside the bike that a file brings under its 
   const raw = await openDB(DATABASE);
   await raw.put('bikes', { id: 'two', text: 7 });
   const bike = { id: 'two', name: 'Two', writer: 'b', savedAt: 3, text: '{}', revision: 1 };
-  await value(store.add({ bikes: [{ bike, card: EMPTY_CARD }], versions: [], sheets: [], lessons: [] }));
+  await value(
+    store.add({ bikes: [{ bike, card: EMPTY_CARD }], versions: [], sheets: [], lessons: [], pictures: [] }),
+  );
   expect(await raw.getAll('revisions')).toMatchObject([{ id: 'two', text: 7 }]);
   raw.close();
 });

@@ -300,9 +300,9 @@ export function browserStore(): BikeStore {
         return null;
       }),
     whole: (id) => using((database) => wholeIn(database.transaction(['bikes', ...BESIDE]), id)),
-    add: ({ bikes, versions, sheets, lessons }) =>
+    add: ({ bikes, versions, sheets, lessons, pictures }) =>
       writing(
-        ['bikes', 'index', 'sheets', 'revisions', 'lessons'],
+        ['bikes', 'index', 'sheets', 'revisions', 'lessons', 'pictures'],
         async (within) => {
           for (const { bike, card } of bikes) {
             // What another tab has put there meanwhile, or cannot be read, stays beside it.
@@ -317,6 +317,7 @@ export function browserStore(): BikeStore {
             putAll(within, 'revisions', versions),
             putAll(within, 'sheets', sheets),
             putAll(within, 'lessons', lessons),
+            putAll(within, 'pictures', pictures),
           ]);
           for (const bikeId of new Set(sheets.map((sheet) => sheet.bikeId)))
             await countSheets(within, bikeId);

@@ -98,6 +98,7 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       addition.versions.forEach(keepVersion);
       addition.sheets.forEach((sheet) => sheets.set(sheet.id, sheet));
       addition.lessons.forEach((lesson) => lessons.set(lesson.id, lesson));
+      addition.pictures.forEach((picture) => pictures.set(picture.id, picture));
       return succeed(null);
     },
     sheetIds: async () => succeed([...sheets.keys()]),

@@ -6,8 +6,9 @@ import { openBikes, saveBikes, type FiledBike, type FiledLessonJson } from '../d
 import { saveDocument } from '../document/save-document.ts';
 import { saveSheet } from '../document/save-sheet.ts';
 import { newSheet } from '../document/sheet.ts';
-import type { BikeStore, Stored, StoredLesson } from './bike-store.ts';
+import type { BikeStore, KeptPicture, Stored, StoredLesson } from './bike-store.ts';
 import { memoryStore } from './memory-store.ts';
+import { pictureFrom, pictureText } from './picture-text.ts';
 import { restoreBikes } from './restore-bikes.ts';
 
 const sheet = (place: string) =>
@@ -42,8 +43,9 @@ async function restored(
   store: BikeStore,
   bikes: readonly FiledBike[],
   lessons: readonly StoredLesson[] = [],
+  pictures: readonly Omit<KeptPicture, 'id'>[] = [],
 ) {
-  return await value(restoreBikes(store, { bikes, lessons }, options));
+  return await value(restoreBikes(store, { bikes, lessons, pictures }, options));
 }
 
 function opened(text: string) {
@@ -101,6 +103,34 @@ describe('a file of several bikes', () => {
     ]);
   });
 
+  it('holds the pictures of its bikes, and opens without those that are damaged, and names each', async () => {
+    const blob = new Blob([Uint8Array.from({ length: 70_000 }, (_, i) => i % 251)], { type: 'image/png' });
+    const data = (await pictureText(blob)) ?? '';
+    const pictures = [{ keptAt: 4, type: 'image/png', data }];
+    const text = saveBikes([filed({ pictures })], 7);
+    expect(opened(text)).toEqual({ bikes: [filed({ pictures })], lessons: [], report: [] });
+    const back = pictureFrom(data, 'image/png');
+    expect([back.type, await back.text()]).toEqual([blob.type, await blob.text()]);
+    const json = JSON.parse(text) as { bikes: { pictures: unknown }[] };
+    const odd = [
+      { type: 'image/png', data: data.slice(0, -3) },
+      { type: 'text/html', data },
+      { type: 'image/png', data: 'no base 64' },
+      { type: 'image/png', data: '' },
+      null,
+    ];
+    json.bikes[0].pictures = odd;
+    expect(opened(JSON.stringify(json))).toEqual({
+      bikes: [filed()],
+      lessons: [],
+      report: odd.map((_, i) => `Picture ${i + 1} of ${plainBike.name} was left out: it is damaged.`),
+    });
+    json.bikes[0].pictures = 7;
+    expect(opened(JSON.stringify(json)).report).toEqual([
+      `The pictures of ${plainBike.name} are 7, not a list; left out.`,
+    ]);
+  });
+
   it('of a newer schema, of another format or cut off is refused', () => {
     const reason = (text: string): string => {
       const found = openBikes(text);
@@ -145,6 +175,7 @@ describe('bringing one back', () => {
       bikesSame: 0,
       lessonsAdded: 0,
       lessonsBeside: 0,
+      picturesAdded: 0,
     });
     const { bikes: listed } = await value(store.list());
     expect(listed.find(({ id }) => id === 'one')).toMatchObject({ sheets: 1, card: { owner: 'Ada' } });
@@ -156,6 +187,7 @@ describe('bringing one back', () => {
       bikesSame: 2,
       lessonsAdded: 0,
       lessonsBeside: 0,
+      picturesAdded: 0,
     });
   });
 
@@ -175,6 +207,14 @@ describe('bringing one back', () => {
     ]);
   });
 
+  it('adds each picture once, to its own bike', async () => {
+    const store = memoryStore(null);
+    const pictures = ['a', 'bc'].map((bytes) => ({ bikeId: 'one', keptAt: 4, blob: new Blob([bytes]) }));
+    expect(await restored(store, [filed()], [], pictures)).toMatchObject({ picturesAdded: 2 });
+    expect(await restored(store, [filed()], [], pictures)).toMatchObject({ picturesAdded: 0 });
+    expect((await value(store.pictures('one'))).map(({ blob }) => blob.size)).toEqual([1, 2]);
+  });
+
   it('loses neither side where both have changed', async () => {
     const store = memoryStore(null);
     await restored(store, [filed()]);
@@ -191,6 +231,7 @@ describe('bringing one back', () => {
       bikesSame: 0,
       lessonsAdded: 0,
       lessonsBeside: 0,
+      picturesAdded: 0,
     });
     expect((await value(store.load('one')))?.text).toBe(here);
     expect((await value(store.revisions('one'))).map(({ text }) => text)).toEqual([

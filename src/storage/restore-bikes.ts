@@ -3,7 +3,7 @@ import { succeed, type Result } from '../core/numeric/result.ts';
 import type { FiledBike } from '../document/bikes-file.ts';
 import { saveDocument } from '../document/save-document.ts';
 import { saveSheet } from '../document/save-sheet.ts';
-import type { Addition, BikeStore, StoredLesson } from './bike-store.ts';
+import type { Addition, BikeStore, KeptPicture, StoredLesson } from './bike-store.ts';
 import { savedAnew } from './find-same-bike.ts';
 import type { StorageFault } from './storage-fault.ts';
 
@@ -20,12 +20,15 @@ export interface Restored {
   readonly lessonsAdded: number;
   /** Lessons that were there with other words: the file's is kept as a lesson of its own. */
   readonly lessonsBeside: number;
+  readonly picturesAdded: number;
 }
 
-/** What a file brings: its bikes, and a trainer's own lessons as the texts of their files. */
+/** What a file brings: its bikes with their pictures, and a trainer's own lessons as the texts of their files. */
 export interface Given {
   readonly bikes: readonly FiledBike[];
   readonly lessons: readonly StoredLesson[];
+  /** Of bikes of the file. */
+  readonly pictures: readonly Omit<KeptPicture, 'id'>[];
 }
 
 export interface RestoreOptions {
@@ -44,12 +47,12 @@ interface Beside {
 
 /**
  * Merges the bikes and lessons of a file into the store. A bike that is there and says the same stays as it is; one in another
- * state stays too, and the file's is kept beside it as another version. Sheets and lessons are joined by their id. All of it comes
+ * state stays too, and the file's is kept beside it as another version. Sheets and lessons are joined by their id, pictures by when they were kept and their size. All of it comes
  * in, or nothing where the store fails.
  */
 export async function restoreBikes(
   store: BikeStore,
-  { bikes, lessons }: Given,
+  { bikes, lessons, pictures }: Given,
   { now, newId }: RestoreOptions,
 ): Promise<Result<Restored, StorageFault>> {
   const ids = await store.sheetIds();
@@ -61,6 +64,7 @@ export async function restoreBikes(
     versions: [],
     sheets: [],
     lessons: [],
+    pictures: [],
   };
   let sheetsBeside = 0;
   let bikesSame = 0;
@@ -101,6 +105,16 @@ export async function restoreBikes(
     lessonTexts.add(lesson.text);
     if (isTaken) lessonsBeside++;
   }
+  for (const bikeId of new Set(pictures.map((each) => each.bikeId))) {
+    const kept = await store.pictures(bikeId);
+    if (!kept.ok) return kept;
+    const known = new Set(kept.value.map(signsOf));
+    for (const picture of pictures.filter((each) => each.bikeId === bikeId)) {
+      if (known.has(signsOf(picture))) continue;
+      known.add(signsOf(picture));
+      addition.pictures.push({ ...picture, id: newId() });
+    }
+  }
   const added = await store.add(addition);
   if (!added.ok) return added;
   return succeed({
@@ -111,7 +125,13 @@ export async function restoreBikes(
     bikesSame,
     lessonsAdded: addition.lessons.length - lessonsBeside,
     lessonsBeside,
+    picturesAdded: addition.pictures.length,
   });
+}
+
+/** What tells a picture of one bike from its others: nobody keeps two of one size in one millisecond. */
+function signsOf({ keptAt, blob }: Omit<KeptPicture, 'id'>): string {
+  return `${keptAt} ${blob.size} ${blob.type}`;
 }
 
 /** Whether one of the states says the same, also where a former build wrote it. */

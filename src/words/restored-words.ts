@@ -11,6 +11,7 @@ export interface RestoredCounts {
   readonly bikesSame: number;
   readonly lessonsAdded: number;
   readonly lessonsBeside: number;
+  readonly picturesAdded: number;
 }
 
 const counted = (count: number, one: string, many: string): string[] =>
@@ -25,6 +26,7 @@ export function restoredWords(counts: RestoredCounts): string {
   const added = [
     ...counted(bikesAdded, 'bike', 'bikes'),
     ...counted(sheetsAdded, 'sheet', 'sheets'),
+    ...counted(counts.picturesAdded, 'picture', 'pictures'),
     ...counted(lessonsAdded, 'lesson', 'lessons'),
     ...counted(versionsKept, 'other version of a bike', 'other versions of bikes'),
     ...counted(sheetsBeside, 'other version of a sheet', 'other versions of sheets'),

@@ -57,3 +57,18 @@ export function sheetLine({ notes }: NamedSheet): string {
   const letters = [...line];
   return letters.length > LONGEST_LINE ? `${letters.slice(0, LONGEST_LINE).join('')}…` : line;
 }
+
+/**
+ * What a sheet says beside a figure of its day: place and conditions, what was changed and felt, and the rider's own words,
+ * which `rider` names.
+ */
+export function seasonLine(
+  { day, notes }: NamedSheet,
+  rider: readonly { readonly key: string; readonly label: string }[],
+): string {
+  const conditions = [dayWords(day), notes.place, notes.weather, notes.track].filter((text) => text);
+  const words = rider.flatMap(({ key, label }) => (notes[key] ? [`${label}: ${notes[key]}`] : []));
+  const said = [notes.changed, notes.felt, ...words].filter((text) => text);
+  const line = [conditions.join(', '), said.join('. ')].filter((text) => text !== '').join(': ');
+  return line.replace(/\s+/gu, ' ');
+}

@@ -1,6 +1,7 @@
 /** Setup sheets: a session logged, opened again after a reload, compared with, put right openly, deleted and brought back. */
 import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
+import { openBikes, openCard } from './support/bikes.ts';
 import { field, FRONT_HEIGHT, REAR_HEIGHT, typeInto, undo } from './support/panels.ts';
 import { openPage } from './support/side-view.ts';
 import { beginSheet, keepSheet, openSheets, sheetRow, sheets } from './support/sheets.ts';
@@ -105,6 +106,10 @@ test('a bike with its sheets goes to a file and comes back in another browser, b
   await beginSheet(page);
   await sheets(page).getByLabel('Place').fill('Invented hill road');
   await keepSheet(page);
+  const card = await openCard(page, 'Road sport, as delivered');
+  await card.getByLabel('Picture file').setInputFiles('static/icon-192.png');
+  await expect(card.getByRole('img')).toBeVisible();
+  await page.keyboard.press('Escape');
   await sheets(page).getByText('Files: save sheets and bikes, bring them back').click();
   const download = page.waitForEvent('download');
   await sheets(page).getByRole('button', { name: 'Save this bike with its sheets' }).click();
@@ -124,14 +129,25 @@ test('a bike with its sheets goes to a file and comes back in another browser, b
   await openSheets(fresh);
   await sheets(fresh).getByText('Files: save sheets and bikes, bring them back').click();
   const json = 'application/json';
+  // Letters of base 64 that hold no picture.
+  const damaged = (await readFile(path, 'utf8')).replace(/("data": ")[^"]*/, '$1AAAABBBB');
   await sheets(fresh)
     .locator('input[aria-label="Bring back from files"]')
     .setInputFiles([
       { name: 'whole.json', mimeType: json, buffer: await readFile(path) },
+      { name: 'damaged.json', mimeType: json, buffer: Buffer.from(damaged) },
       { name: 'cut.json', mimeType: json, buffer: Buffer.from('{"format":"sidestance-bikes",') },
     ]);
-  const told = fresh.getByRole('alert').filter({ hasText: 'Brought back one bike and one sheet.' });
+  const told = fresh
+    .getByRole('alert')
+    .filter({ hasText: 'Brought back one bike, one sheet and one picture.' });
   await expect(told).toContainText('cut.json was not opened.');
+  await expect(told).toContainText('damaged.json: Picture 1 of Road sport, as delivered was left out');
+  await told.getByRole('button', { name: 'Dismiss' }).click();
+  // The bike of the first visit, which is not saved, has the same name and comes first.
+  const dialog = await openBikes(fresh);
+  await dialog.getByRole('button', { name: 'Card of Road sport, as delivered', exact: true }).last().click();
+  await expect(dialog.getByRole('region').getByRole('img')).toHaveJSProperty('naturalWidth', 192);
   await other.close();
 });
 
@@ -175,6 +191,8 @@ test('a season is one figure over the sheets, with day, weather and words at eac
     await beginSheet(page);
     await sheets(page).getByLabel('Day').fill(day);
     await sheets(page).getByLabel('Weather').fill(weather);
+    await sheets(page).getByText('Rider’s words, tyres, clicks and lines of your own').click();
+    await sheets(page).getByLabel('Turn-in').fill('slow, then quick');
     await keepSheet(page);
   }
   await sheets(page).getByText('Season: one figure over all sheets').click();
@@ -185,6 +203,6 @@ test('a season is one figure over the sheets, with day, weather and words at eac
     /^From 0\.0\smm on the first sheet to 4\.0\smm on the latest\.$/,
   );
   await expect(sheets(page).getByRole('listitem').filter({ hasText: 'cold and dry' })).toContainText(
-    /0\.0\smm, 3 Apr 2026, cold and dry/,
+    /0\.0\smm, 3 Apr 2026, cold and dry: .*Turn-in: slow, then quick/,
   );
 });

@@ -42,18 +42,26 @@ async function turn(page: Page, turns: number): Promise<void> {
 }
 
 /** Pulls the tail up and down; with `takesBack` Escape ends each pull. */
-async function drag(page: Page, drags: number, takesBack: boolean): Promise<void> {
+async function drag(page: Page, session: CDPSession, drags: number, takesBack: boolean): Promise<void> {
+  const mouse = (type: 'mousePressed' | 'mouseMoved' | 'mouseReleased', x: number, y: number) =>
+    session.send('Input.dispatchMouseEvent', { type, x, y, button: 'left', buttons: 1, clickCount: 1 });
+  const escape = (type: 'keyDown' | 'keyUp') =>
+    session.send('Input.dispatchKeyEvent', { type, key: 'Escape', code: 'Escape' });
   for (let i = 0; i < drags; i++) {
     const box = await page.locator(GRIP).boundingBox();
     if (box === null) throw new Error('the grip is not on the page');
     const x = box.x + box.width / 2;
     const y = box.y + box.height / 2;
     const way = i % 2 === 0 ? -1 : 1;
-    await page.mouse.move(x, y);
-    await page.mouse.down();
-    await page.mouse.move(x, y + way * REACH_PX, { steps: MOVES });
-    if (takesBack) await page.keyboard.press('Escape');
-    await page.mouse.up();
+    // Sent one behind the other without waiting, as a hand does; the page takes them in turn.
+    await Promise.all([
+      mouse('mousePressed', x, y),
+      ...Array.from({ length: MOVES }, (_, at) =>
+        mouse('mouseMoved', x, y + (way * REACH_PX * (at + 1)) / MOVES),
+      ),
+      ...(takesBack ? [escape('keyDown'), escape('keyUp')] : []),
+      mouse('mouseReleased', x, y + way * REACH_PX),
+    ]);
   }
 }
 
@@ -84,13 +92,13 @@ async function measured(browser: Browser, address: string, length: Length): Prom
     return (performance.now() - begun) / 1000;
   };
   await turn(page, length.warmUp);
-  await drag(page, length.warmUp / 2, false);
+  await drag(page, session, length.warmUp / 2, false);
   const [atFirst, nodesFirst] = [await heap(page, session), await nodes(session)];
   const turning = await seconds(() => turn(page, length.turns));
   const turned = await heap(page, session);
-  const dragging = await seconds(() => drag(page, length.drags, false));
+  const dragging = await seconds(() => drag(page, session, length.drags, false));
   const dragged = await heap(page, session);
-  await drag(page, length.drags, true);
+  await drag(page, session, length.drags, true);
   const [takenBack, nodesLast] = [await heap(page, session), await nodes(session)];
 
   // Both adjusters to their first place by hand: the readings are then those of the first bike.

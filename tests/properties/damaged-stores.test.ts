@@ -141,6 +141,7 @@ it(
               store,
               {
                 bikes: opened.value.bikes,
+                pictures: [],
                 lessons: opened.value.lessons.map(({ lesson, ...rest }) => ({
                   ...rest,
                   text: JSON.stringify(lesson),

@@ -14,8 +14,8 @@ import { browserStore } from '../../src/storage/browser-store.ts';
 import { cases } from '../support/cases.ts';
 import { dumped, EMPTY, filledWith, type Dump } from '../support/stored-dump.ts';
 
-const RUNS = cases(20);
-const PATIENCE_MS = cases(60_000);
+const RUNS = cases(20, 1000);
+const PATIENCE_MS = cases(60_000, 3_000_000);
 
 const bike = (id: string, more: Partial<StoredBike> = {}): StoredBike => ({
   id,
@@ -71,6 +71,7 @@ const ACTS: Readonly<Record<string, (store: BikeStore) => Promise<unknown>>> = {
       versions: [bike('one', { writer: 'file' })],
       sheets: [sheet('f1', 'four'), sheet('f2', 'one', '2026-08-01')],
       lessons: [lesson('f3'), lesson('f4')],
+      pictures: [picture('f5', 'four'), picture('f6', 'one')],
     }),
 };
 

@@ -51,6 +51,28 @@ export function bikesJsonSchema(): JsonObject {
               description: 'The bike, its setup and its baseline, as in a bike’s file.',
               $ref: 'sidestance-bike.schema.json',
             },
+            pictures: {
+              description: 'Pictures of the bike, each as the file it came from.',
+              type: 'array',
+              items: {
+                type: 'object',
+                required: ['type', 'data'],
+                properties: {
+                  keptAt: {
+                    description: 'When it was kept. Milliseconds since 1970, UTC.',
+                    type: 'number',
+                    minimum: 0,
+                    maximum: LATEST_MS,
+                  },
+                  type: {
+                    description: 'What kind of picture.',
+                    type: 'string',
+                    pattern: '^image/[\\w.+-]{1,40}$',
+                  },
+                  data: { description: 'Its bytes in base 64.', type: 'string', minLength: 1 },
+                },
+              },
+            },
             sheets: {
               description: 'Its setup sheets.',
               type: 'array',

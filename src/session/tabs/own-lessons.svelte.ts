@@ -85,7 +85,7 @@ export class OwnLessons {
     if (texts.length === 0 || store.shortLived !== null) return;
     const now = Date.now();
     const lessons = texts.map((text, i) => ({ id: newId(), madeAt: now + i, text }));
-    const added = await store.add({ bikes: [], versions: [], sheets: [], lessons });
+    const added = await store.add({ bikes: [], versions: [], sheets: [], lessons, pictures: [] });
     if (added.ok) clearFormerLessons();
   }
 
