@@ -28,7 +28,8 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * Tyres that give are 0.5 of the first sight, because their radii belong to every balance, and 1.7 of all scripts, with
  * the thread that searches.
  *
- * The pictures of bikes in a file of several, and all words of a sheet beside its figure in a season, are 0.9 and come late.
+ * The pictures of bikes in a file of several, and all words of a sheet beside its figure in a season, are 2.4 and come late, most
+ * of it in a file apart. The rows for what may touch the ground and what a travel table contradicts are 9 of all scripts.
  *
  * Many files and folders opened at once, and files that come into the store whole or not at all, are 0.7 and come late.
  *
@@ -129,8 +130,9 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * Close-ups that find a place off the bike are 0.9 of all scripts and come late; that a change may stand behind its
  * figure, and that the zones' names keep their place, is 0.1 of the first sight.
+ * These and the word left off a change that nobody notices are 0.3 of the first sight together.
  */
-const CEILINGS = { firstSight: 143.5, all: 581.7, panel: 29.7 };
+const CEILINGS = { firstSight: 143.8, all: 592.3, panel: 29.9 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

@@ -5,7 +5,6 @@ import {
   saveBikes,
   type FiledBike,
   type FiledLessonJson,
-  type FiledPicture,
   type OpenedBikes,
 } from '../../document/bikes-file.ts';
 import { isJsonObject } from '../../document/json/json.ts';
@@ -15,12 +14,10 @@ import { openSheet } from '../../document/open-sheet.ts';
 import { NOTES } from '../../document/sheet-notes.ts';
 import { openLessonJson } from '../../lessons/open-lesson.ts';
 import { bikeFileName } from '../../storage/bike-file-name.ts';
-import type { BikeStore, KeptPicture, StoredLesson, WholeBike } from '../../storage/bike-store.ts';
-import { canDecode } from '../../storage/can-decode.ts';
+import type { BikeStore, StoredLesson, WholeBike } from '../../storage/bike-store.ts';
 import { download } from '../../storage/download.ts';
 import { findSameBike } from '../../storage/find-same-bike.ts';
 import { newId } from '../../storage/new-id.ts';
-import { pictureFrom, pictureText } from '../../storage/picture-text.ts';
 import { readTextFile } from '../../storage/read-text-file.ts';
 import { restoreBikes, type Restored } from '../../storage/restore-bikes.ts';
 import { doneMessage, errorMessage, type Message } from '../../words/keeping-message.ts';
@@ -30,29 +27,6 @@ import type { NumberStyle } from '../../core/units/number-style.ts';
 import { today } from '../../words/sheet-words.ts';
 
 const ENDING = '.sidestance-bikes.json';
-
-/** The most letters of pictures in one file: a browser's longest text holds them beside the bikes. */
-const LARGEST_PICTURES_TEXT = 200_000_000;
-
-/** The pictures of a bike as the file has them, as long as there is `room`; the others are named in `report`. */
-async function filedPictures(
-  { bike, pictures }: WholeBike,
-  room: number,
-  report: string[],
-): Promise<readonly FiledPicture[]> {
-  const filed: FiledPicture[] = [];
-  for (const { keptAt, blob } of pictures) {
-    const data = await pictureText(blob);
-    if (data !== null && data.length <= room) {
-      filed.push({ keptAt, type: blob.type, data });
-      room -= data.length;
-    } else {
-      const why = data === null ? 'the browser has lost it' : 'the file would be too large to be opened';
-      report.push(`A picture of ${bike.name} is not in the file: ${why}.`);
-    }
-  }
-  return filed;
-}
 
 /** A bike with its sheets as the file has it; what cannot be read is left out and named in `report`. */
 function filedBike({ bike, card, sheets }: WholeBike, report: string[]): FiledBike | null {
@@ -90,6 +64,7 @@ export async function saveBikesFile(
   const report: string[] = [];
   const filedLessons = lessons.flatMap((each) => filedLesson(each, report) ?? []);
   const bikes: FiledBike[] = [];
+  const { filedPictures, LARGEST_PICTURES_TEXT } = await import('./bike-pictures.ts');
   let room = LARGEST_PICTURES_TEXT;
   for (const id of ids) {
     const whole = await store.whole(id);
@@ -166,6 +141,7 @@ export async function restoreFiles(store: BikeStore, given: readonly File[]): Pr
     report.push(...found.value.report.map((sentence) => `${file.name}: ${sentence}`));
     const lessons = storedLessons(found.value.lessons, `${file.name}: `, report);
     const { bikes } = found.value;
+    const { keptPictures } = await import('./bike-pictures.ts');
     const pictures = await keptPictures(bikes, `${file.name}: `, report);
     const restored = await restoreBikes(store, { bikes, lessons, pictures }, { now: Date.now(), newId });
     if (!restored.ok) {
@@ -184,25 +160,6 @@ export async function restoreFiles(store: BikeStore, given: readonly File[]): Pr
     text: restoredWords(total),
     details: shortened(report),
   };
-}
-
-/** The pictures that this browser can show; the others are left out and named in `report`. */
-async function keptPictures(
-  bikes: readonly FiledBike[],
-  start: string,
-  report: string[],
-): Promise<readonly Omit<KeptPicture, 'id'>[]> {
-  const kept: Omit<KeptPicture, 'id'>[] = [];
-  for (const { id: bikeId, document, pictures } of bikes)
-    for (const [i, { keptAt, type, data }] of (pictures ?? []).entries()) {
-      const blob = pictureFrom(data, type);
-      if (await canDecode(blob)) kept.push({ bikeId, keptAt, blob });
-      else
-        report.push(
-          `${start}Picture ${i + 1} of ${document.bike.name} was left out: it is damaged, or of a kind that this browser cannot show.`,
-        );
-    }
-  return kept;
 }
 
 /** The lessons that can be opened, word for word as the file has them; the others are left out and named in `report`. */
