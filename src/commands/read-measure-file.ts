@@ -95,13 +95,13 @@ function readMeasuredBike(text: string): Result<MeasureFile, string> {
   const { bike, measure } = opened.value.document;
   const repairs = opened.value.repairs.map(({ sentence }) => sentence);
   if (measure === undefined) return fail('This bike has no rows that it was measured by.');
-  const { gaugeZeroed, setup, rows } = measure;
+  const { gaugeZeroed, setup, rows, taken: isMeasured = false } = measure;
   const read = readRows(rows.map((row) => ({ ...row, off: row.off || row.figure.trim() === '' })));
   if (!read.ok) return read;
   const photos = photosOf(measure.photos ?? [], bike, repairs);
   if (!photos.ok) return photos;
   const sheet = { gaugeZeroed, rows: read.value, photos: photos.value };
-  return succeed({ start: { bike, setup }, sheet, wanted: null, repairs });
+  return succeed({ start: { bike, setup, isMeasured }, sheet, wanted: null, repairs });
 }
 
 /** The photos of a saved bike that count; one that does not yet is left out, and said. */

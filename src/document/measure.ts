@@ -37,6 +37,8 @@ export interface KeptMeasure {
   /** Where the adjusters stood while the bike was measured. */
   readonly setup: Setup;
   readonly rows: readonly KeptRow[];
+  /** Whether the bike was taken over from these rows: then the travel in `setup` is that at which it was measured. */
+  readonly taken?: boolean;
   /** As in the file: they are read with the panel that shows them, and one that cannot be read stays. Left out where there is none. */
   readonly photos?: readonly JsonObject[];
 }
@@ -103,13 +105,14 @@ export function measureOf(json: Json | undefined, setup: Setup, repairs: Repair[
     });
     return null;
   }
-  noteUnknownKeys(json, ['gaugeZeroed', 'setup', 'rows', 'photos'], 'measure', repairs);
+  noteUnknownKeys(json, ['gaugeZeroed', 'setup', 'rows', 'taken', 'photos'], 'measure', repairs);
   const zeroed = ownValue(json, 'gaugeZeroed');
   const photos = photosOf(ownValue(json, 'photos'), repairs);
   return {
     gaugeZeroed: zeroed !== false,
     setup: setupOf(ownValue(json, 'setup'), setup, repairs),
     rows: rowsOf(ownValue(json, 'rows'), repairs),
+    ...(ownValue(json, 'taken') === true && { taken: true }),
     ...(photos.length > 0 && { photos }),
   };
 }

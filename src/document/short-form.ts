@@ -73,10 +73,11 @@ function shortBaseline({ name, bike, setup }: Baseline, own: BikeWithSetup): obj
   return Object.keys(short).length === 0 ? undefined : short;
 }
 
-function shortMeasure({ gaugeZeroed, setup, rows }: KeptMeasure, own: BikeWithSetup['setup']): object {
+function shortMeasure({ gaugeZeroed, setup, rows, taken }: KeptMeasure, own: BikeWithSetup['setup']): object {
   const usual = new Map<string, unknown>(Object.entries(ROW_DEFAULTS));
   return {
     ...(!gaugeZeroed && { gaugeZeroed }),
+    ...(taken === true && { taken }),
     ...(!sameValue(setup, own) && { setup: shortSetup(setup) }),
     rows: rows.map((row) =>
       Object.fromEntries(

@@ -62,7 +62,7 @@ export function photoStatus(
     const { label } = MEASURE_PARTS[outcome.suspected];
     return `${label}: these clicks do not fit the others. Take them back and click again.`;
   }
-  return `The camera stood ${writeNumber(outcome.away, 'length', style).text} away. The lines show the bike as found.`;
+  return `The camera stood ${writeNumber(outcome.away, 'length', style, { extraDigits: -1 }).text} away. The lines show the bike as found.`;
 }
 
 /** Why a picture is not in sight though its clicks are kept. */

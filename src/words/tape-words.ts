@@ -182,6 +182,11 @@ export function assumedNames({ unknowns }: MeasuredBike): readonly string[] {
   return [...new Set(names)];
 }
 
+/** Readings that have no ± yet, in one sentence. */
+export function looseWords(labels: readonly string[]): string {
+  return `Not fixed yet: ${listAll(labels.map(small))}.`;
+}
+
 /** As many assumed places as a sentence takes. */
 const MOST_NAMED = 5;
 

@@ -1,7 +1,7 @@
 /** What the page asks the thread about a measured bike, and what comes back. */
 import type { DrawnRange, DrawsAsked } from '../core/measure/drawn-bikes.ts';
 import type { BandAsked } from '../core/measure/measured-band.ts';
-import type { StartingBike } from '../core/measure/measured-bike.ts';
+import type { NextMeasurement, StartingBike } from '../core/measure/measured-bike.ts';
 import type { ChangeRequest, MeasuredChange } from '../core/measure/measured-change.ts';
 import type { PlaceSpread } from '../core/measure/measured-places.ts';
 import type { MeasureSheet } from '../core/measure/sheet.ts';
@@ -25,6 +25,7 @@ export type MeasureQuestion =
   | ({ readonly what: 'spreads' } & SpreadsAsked)
   | { readonly what: 'byState'; readonly to: Setup }
   | { readonly what: 'places' }
+  | { readonly what: 'next'; readonly reading: string }
   | ({ readonly what: 'band' } & Omit<BandAsked, 'start'>)
   | ({ readonly what: 'draws' } & DrawsAsked);
 
@@ -32,6 +33,7 @@ export type MeasureQuestion =
 export type MeasureAnswer =
   | { readonly what: 'spreads'; readonly found: Spreads | null }
   | { readonly what: 'byState'; readonly found: Record<string, Record<string, number>> | null }
+  | { readonly what: 'next'; readonly found: readonly NextMeasurement[] | null }
   | { readonly what: 'places'; readonly found: readonly PlaceSpread[] | null }
   | { readonly what: 'band'; readonly found: readonly (number | null)[] | null }
   | { readonly what: 'draws'; readonly found: DrawnRange | null };

@@ -5,6 +5,7 @@ import type { Fit } from '../core/measure/fit-values.ts';
 import { measuredBand } from '../core/measure/measured-band.ts';
 import { changeSpreads } from '../core/measure/measured-change.ts';
 import { measuredPlaces } from '../core/measure/measured-places.ts';
+import { nextMeasurements } from '../core/measure/next-measurements.ts';
 import { spreadsByState } from '../core/measure/spreads-by-state.ts';
 import { normalNumbers } from '../core/numeric/normal-numbers.ts';
 import type { MeasureAnswer, MeasuredBy, MeasureQuestion } from './measure-messages.ts';
@@ -36,6 +37,8 @@ export function runMeasuring({ start, sheet }: MeasuredBy, question: MeasureQues
     }
     case 'byState':
       return { what: 'byState', found: spreadsByState(fit, start, question.to) };
+    case 'next':
+      return { what: 'next', found: nextMeasurements(fit, question.reading) };
     case 'places':
       return { what: 'places', found: measuredPlaces(fit) };
     case 'band':

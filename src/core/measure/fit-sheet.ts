@@ -14,7 +14,7 @@ import { readRows, type ReadRow } from './read-rows.ts';
 import { rowFigures } from './row-figures.ts';
 import { mirroredFits, type MirroredFit } from './second-answer.ts';
 import type { MeasureSheet } from './sheet.ts';
-import { originOf, withUnknowns, type Origin, type Unknown } from './unknowns.ts';
+import { originOf, withUnknowns, type KnownTravel, type Origin, type Unknown } from './unknowns.ts';
 
 export interface FittedSheet {
   readonly ok: true;
@@ -44,7 +44,8 @@ export function fitSheet(start: StartingBike, sheet: MeasureSheet): FittedSheet 
   if (!made.ok) return noMeasure('startCannotStand', null, { stand: made });
   const photos = sheet.photos ?? [];
   const readIn = readInState(read.rows, photos);
-  const alone = originOf(start.bike, setup, made, readIn, sheet.gaugeZeroed);
+  const known = start.isMeasured === true ? knownTravel(read.rows, photos) : undefined;
+  const alone = originOf(start.bike, setup, made, readIn, sheet.gaugeZeroed, known);
   if (alone === null) return noMeasure('startCannotStand', null);
   const origin = withPhotos(alone, photos);
   if (origin === null) return noMeasure('photoImpossible', null);
@@ -60,6 +61,15 @@ export function fitSheet(start: StartingBike, sheet: MeasureSheet): FittedSheet 
   return mirrored !== null && mirrored.fit.chiSquare < found.chiSquare - CLEARLY_BETTER
     ? { ok: true, fit: mirrored.fit, mirrored: null, fitted }
     : { ok: true, fit: found, mirrored, fitted };
+}
+
+/** Which ends hang in some state that was measured, so that the fit finds how far they are pressed in the others. */
+function knownTravel(rows: readonly ReadRow[], photos: readonly MeasurePhoto[]): KnownTravel {
+  const states = [...rows.map(({ row }) => row), ...photos].map(({ state }) => measureStateOf(state));
+  return {
+    front: states.some(({ fork }) => fork === 'hanging'),
+    rear: states.some(({ arm }) => arm === 'hanging'),
+  };
 }
 
 /** The unknowns with those of the photos; null where a photo's numbers cannot be, or it has too few places. */

@@ -247,6 +247,17 @@ describe('what rows say of one another', () => {
     expect(agreement.chance).toBeGreaterThan(0.001);
   });
 
+  it('a slip among 500 rows is named first, without a fit for each row', () => {
+    const noise = normalNumbers(8);
+    const rows = Array.from({ length: 20 }, () => typedRows(origin, CHASSIS, truth, noise)).flat();
+    const slipped = rows.map((row, i) =>
+      i === 129 ? { ...row, figure: `${Number(row.figure) + 60}` } : row,
+    );
+    const { rows: outcomes, status } = found(slipped);
+    expect(status).toBe('disagrees');
+    expect(outcomes[129].suspected?.place).toBe(1);
+  });
+
   it('more rows than any sheet has are refused', () => {
     const many = Array.from({ length: 2001 }, () => PAPERS[0]);
     expect(outcome(many)).toMatchObject({ ok: false, reason: 'tooManyRows', found: 2001 });

@@ -10,6 +10,8 @@ import type { PhotoOutcome } from './photo.ts';
 export interface StartingBike {
   readonly bike: Bike;
   readonly setup: Setup;
+  /** Whether the sheet has found it before: then the travel in its setup is that at which it was measured. */
+  readonly isMeasured?: boolean;
 }
 
 /**

@@ -13,6 +13,12 @@ const SUSPECT = 3.29;
 const GROSS = 8;
 /** How many rows are left out one after another when a slip is gross: with fewer rows, every one of them. */
 const MOST_TRIED = 40;
+/**
+ * Rows of all these fits together. In a longer sheet each row bends the fit less, so that its own test names it and fewer
+ * have to be left out.
+ */
+const MOST_FITTED = MOST_TRIED * MOST_TRIED;
+const LEAST_TRIED = 3;
 /** Slips looked for in one sheet. */
 const MOST_SLIPS = 3;
 /** Rows whose tests go together beyond this cannot be told apart. */
@@ -37,7 +43,8 @@ export function suspicions(fit: Fit): ReadonlyMap<number, Suspicion> {
       .map(({ test }, at) => ({ at, test: Math.abs(test) }))
       .sort((a, b) => b.test - a.test);
     if (!(order[0].test > 0)) break;
-    const tried = most > GROSS ? order.slice(0, MOST_TRIED) : order.slice(0, 1);
+    const many = Math.min(MOST_TRIED, Math.max(LEAST_TRIED, Math.floor(MOST_FITTED / order.length)));
+    const tried = order.slice(0, most > GROSS ? many : 1);
     let best: { readonly at: number; readonly without: Fit } | null = null;
     for (const { at } of tried) {
       const without = fitWithout(left, at);
@@ -81,6 +88,8 @@ function isAlike(fit: Fit, i: number, j: number): boolean {
 function fitWithout({ origin, rows, values }: Fit, at: number): Fit | null {
   const others = rows.filter((_, i) => i !== at);
   const near = fitValues(origin, others, values);
+  // The rows of a long sheet leave one bike only.
+  if (near !== null && others.length > MOST_TRIED) return near;
   const fresh = fitValues(
     origin,
     others,

@@ -14,7 +14,7 @@ import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standMachine } from '../riding/stand-bike.ts';
 import { POINTS } from '../sketch/points.ts';
 import type { Machine } from '../standing/machine.ts';
-import type { Stance } from '../standing/stance.ts';
+import { stance, type Stance } from '../standing/stance.ts';
 import { degrees } from '../units/convert.ts';
 import { MEASURE_STATES, type MeasureStateKey } from './all-measure-states.ts';
 import { MEASURE_PARTS, type MeasurePartKey } from './measure-parts.ts';
@@ -96,6 +96,39 @@ export function standIn(machine: Machine, setup: Setup, setting: SuspensionSetti
   return null;
 }
 
+/** The ends whose travel from hanging is known where the fit begins: by hand as the setup has it, and not by the springs. */
+export interface KnownTravel {
+  readonly front: boolean;
+  readonly rear: boolean;
+}
+
+const NONE_KNOWN: KnownTravel = { front: false, rear: false };
+
+/**
+ * The posture that the fit begins in: on its springs, but at the travel of its setup where that was measured. Springs that
+ * let the bike stand otherwise would turn what no row touches a little further with each fit.
+ */
+function standFirst(
+  machine: Machine,
+  setup: Setup,
+  setting: SuspensionSetting,
+  known: KnownTravel,
+): Stance | null {
+  const sprung = standIn(machine, setup, setting);
+  if (sprung === null || setting === 'hanging' || !(known.front || known.rear)) return sprung;
+  const sinks = sinksIn(machine, sprung);
+  const sunk = {
+    ...machine,
+    frontRadius: machine.frontRadius - sinks.front,
+    rearRadius: machine.rearRadius - sinks.rear,
+  };
+  const found = stance(sunk, {
+    front: known.front ? setup.frontTravelUsed : sprung.travel.front,
+    rear: known.rear ? setup.rearTravelUsed : sprung.travel.rear,
+  });
+  return found.ok ? found : sprung;
+}
+
 /** The sink of both tyres of a machine that stands in a setting; zero when it does not stand. */
 function sinksIn({ frontRadius, rearRadius }: Machine, on: Stance | null): TyreSinks {
   if (on === null) return { front: 0, rear: 0 };
@@ -129,9 +162,10 @@ export function originOf(
   machine: Machine,
   readIn: MeasureStateKey,
   gaugeZeroed: boolean,
+  known: KnownTravel = NONE_KNOWN,
 ): Origin | null {
   const state = MEASURE_STATES.find(({ key }) => key === readIn);
-  const on = state === undefined ? null : standIn(machine, setup, state.arm);
+  const on = state === undefined ? null : standFirst(machine, setup, state.arm, known);
   const hanging = standIn(machine, setup, 'hanging');
   if (on === null || hanging === null || state === undefined) return null;
   const links = linksAlongFloor(bike, setup, on);

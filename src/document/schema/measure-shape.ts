@@ -124,6 +124,11 @@ export function measureShape(setup: JsonObject): JsonObject {
     type: 'object',
     required: ['rows'],
     properties: {
+      taken: {
+        description:
+          'True once the bike was taken over from these rows: then the travel in setup is that at which it was measured.',
+        type: 'boolean',
+      },
       gaugeZeroed: {
         description:
           'Whether the angle gauge was zeroed on the floor in line with the bike; otherwise the slope of the floor is unknown.',

@@ -1,4 +1,7 @@
 /** Fits the rows that are kept with a bike, and says what became of each; it comes after the page's first sight, in a part for itself. */
+import { buildBike } from '../../core/measure/build-bike.ts';
+import { fitSheet } from '../../core/measure/fit-sheet.ts';
+import { postureOf } from '../../core/measure/hold-bike.ts';
 import { measureBike } from '../../core/measure/measure-bike.ts';
 import type { MeasuredBike, RowOutcome, StartingBike } from '../../core/measure/measured-bike.ts';
 import { MEASURE_PARTS } from '../../core/measure/measure-parts.ts';
@@ -120,16 +123,28 @@ const MOST_ROUNDS = 8;
  * from the starting bike, so each round begins with the bike of the one before.
  */
 export function settledFit(kept: KeptMeasure, start: StartingBike): FittedRows {
+  const first = fitRows(kept, start);
+  if (first.found?.ok !== true) return first;
   let from = start;
-  let fit = fitRows(kept, from);
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    const { found } = fit;
-    if (found?.ok !== true || (nearlySame(found.bike, from.bike) && nearlySame(found.setup, from.setup)))
-      return fit;
-    from = { bike: found.bike, setup: found.setup };
-    fit = fitRows(kept, from);
+  let found: StartingBike | null = first.found;
+  for (let round = 1; round < MOST_ROUNDS; round++) {
+    if (nearlySame(found.bike, from.bike) && nearlySame(found.setup, from.setup)) break;
+    from = { bike: found.bike, setup: found.setup, isMeasured: true };
+    // The bike alone: what its rows are worth is worked out once, at the end.
+    found = bikeOf(kept, from, first);
+    if (found === null) break;
   }
-  return fit;
+  return from === start ? first : fitRows(kept, from);
+}
+
+/** The bike that the rows of a fit lead to from another start; null where they lead to none. */
+function bikeOf(
+  kept: KeptMeasure,
+  start: StartingBike,
+  fit: Pick<FittedRows, 'fitted'>,
+): StartingBike | null {
+  const found = fitSheet(start, measuredBy(kept, start, fit).sheet);
+  return found.ok ? buildBike(postureOf(found.fit.origin, found.fit.values)) : null;
 }
 
 export type TapeFit = Readonly<Record<'fitRows' | 'settledFit', typeof fitRows>> & {

@@ -122,16 +122,37 @@ describe('rows on the page', () => {
     expect(tape.isTurned).toBe(false);
   });
 
-  it('name what would help a reading most, and adding it opens its row', () => {
+  it('name what would help a reading most, and adding it opens its row', async () => {
     const { tape } = taped();
     type(tape, { ...AXLES, figure: '1420' });
     tape.wanted = 'wheelbase';
-    const [first] = tape.lookAhead();
+    const [first] = await tape.lookAhead();
     const now = tape.found?.readings.wheelbase.u ?? 0;
     expect(first.u).toBeLessThan(now);
     tape.addNext(first);
     expect(tape.rows.at(-1)).toMatchObject({ kind: first.kind, parts: first.parts, figure: '' });
     expect(tape.open).toBe(1);
+  });
+});
+
+describe('the usual rows', () => {
+  it('come at once, each of them once, and the next without a figure follows the one that was typed', () => {
+    const { session, tape } = taped();
+    type(tape, { ...AXLES, figure: '1420' });
+    const missing = tape.usual.length;
+    expect(missing).toBeGreaterThan(8);
+    tape.addUsual();
+    expect(tape.rows).toHaveLength(1 + missing);
+    expect(tape.usual).toEqual([]);
+    expect(tape.open).toBe(1);
+    tape.change(1, { figure: '300' }, 'figure');
+    tape.typeNext(1);
+    expect(tape.open).toBe(2);
+    tape.typeNext(missing);
+    expect(tape.open).toBe(2);
+    session.undo();
+    session.undo();
+    expect(tape.rows).toHaveLength(1);
   });
 });
 
@@ -192,4 +213,30 @@ describe('a bike from its papers', () => {
       reason: { sentence: 'Type at least one figure.' },
     });
   });
+});
+
+it('a bike measured hanging too, whose springs let it sag otherwise, is applied at once and stays', () => {
+  const { tape } = taped();
+  for (const [kind, parts, state, figure] of [
+    ['horizontal', ['rearAxle', 'frontAxle'], 'onWheels', '1415'],
+    ['angle', ['forkLeg'], 'onWheels', '23.7'],
+    ['axleHeight', ['frontWheel'], 'onWheels', '301'],
+    ['axleHeight', ['rearWheel'], 'onWheels', '312'],
+    ['distance', ['rearAxle', 'pivot'], 'onWheels', '575'],
+    ['height', ['pivot'], 'onWheels', '394'],
+    ['angle', ['swingarm'], 'bothHanging', '13'],
+    ['angle', ['forkLeg'], 'bothHanging', '24.6'],
+    ['axleHeight', ['frontWheel'], 'bothHanging', '380'],
+    ['axleHeight', ['rearWheel'], 'bothHanging', '390'],
+    ['height', ['pivot'], 'bothHanging', '520'],
+    ['exposedTube', [], 'onWheels', '90'],
+    ['exposedTube', [], 'bothHanging', '130'],
+  ] as const) {
+    tape.add(kind);
+    tape.change(tape.rows.length - 1, { parts, state, figure }, 'row');
+  }
+  tape.apply('Bike as measured');
+  expect(tape.isApplied).toBe(true);
+  const { found } = tape;
+  expect(found?.setup.frontTravelUsed).toBeGreaterThan(35);
 });

@@ -16,6 +16,7 @@ import { MeasuringThread } from '../../workers/start-measuring.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 import type { FittedRows, TapeFit } from './tape-fit.ts';
 import { newRow } from './tape-rows.ts';
+import { usualRows } from './usual-rows.ts';
 
 const NONE: readonly KeptRow[] = [];
 const NO_PHOTOS: readonly JsonObject[] = [];
@@ -28,6 +29,8 @@ export class Tape {
   readonly thread = new MeasuringThread();
   /** The place in the sheet of the row that is open; null when none is. */
   open = $state<number | null>(null);
+  /** Whether the open row was come to by typing the one before it, so that the keys go with it. */
+  isTyping = false;
   /** The reading that the next measurement is to help most, by its key. */
   wanted = $state('trail');
 
@@ -42,7 +45,11 @@ export class Tape {
   readonly #setupNow = $derived.by(() => this.#session.history.present.setup);
   /** Where the adjusters stood while the bike was measured; as now while it has no sheet. */
   readonly #setup = $derived.by(() => this.#kept?.setup ?? this.#setupNow);
-  readonly #start: StartingBike = $derived.by(() => ({ bike: this.#bike, setup: this.#setup }));
+  readonly #start: StartingBike = $derived.by(() => ({
+    bike: this.#bike,
+    setup: this.#setup,
+    isMeasured: this.#kept?.taken === true,
+  }));
 
   readonly rows: readonly KeptRow[] = $derived.by(() => this.#kept?.rows ?? NONE);
   readonly gaugeZeroed: boolean = $derived.by(() => this.#kept?.gaugeZeroed ?? true);
@@ -96,6 +103,24 @@ export class Tape {
   /** Adds the row of a measurement that would help. */
   addNext({ kind, parts, state, otherState }: NextMeasurement): void {
     this.#addRow({ ...newRow(kind, this.#bike), parts, state, otherState });
+  }
+
+  /** The usual rows that the sheet has not yet. */
+  readonly usual: readonly KeptRow[] = $derived.by(() => usualRows(this.#bike, this.rows));
+
+  /** Adds them behind the others, as one entry of the history, and opens the first. */
+  addUsual(): void {
+    const place = this.rows.length;
+    this.#keep([...this.rows, ...this.usual], 'Tape: the usual rows');
+    if (this.rows.length > place) this.open = place;
+  }
+
+  /** Opens the next row without a figure behind this one, to type it; nothing where there is none. */
+  typeNext(place: number): void {
+    const next = this.rows.findIndex((row, i) => i > place && row.figure === '' && !row.off);
+    if (next === -1) return;
+    this.isTyping = true;
+    this.open = next;
   }
 
   #addRow(row: KeptRow): void {
@@ -174,11 +199,10 @@ export class Tape {
     this.#session.commit((from) => succeed({ ...from, setup: this.#setup }), label);
   }
 
-  /** What one more measurement would do for the reading that is wanted, best first. */
-  lookAhead(): readonly NextMeasurement[] {
-    if (this.#kept === undefined || this.fitter === null) return [];
-    const { found } = this.fitter.fitRows(this.#kept, this.#start, this.wanted);
-    return found?.ok === true ? found.next : [];
+  /** What one more measurement would do for the reading that is wanted, best first; worked out beside the page. */
+  async lookAhead(): Promise<readonly NextMeasurement[]> {
+    const { measuredBy: by, wanted: reading } = this;
+    return by === null ? [] : ((await this.thread.ask(by, { what: 'next', reading })) ?? []);
   }
 }
 
@@ -198,5 +222,5 @@ export function withFound(from: BikeDocument, found: { readonly bike: Bike; read
   if (!replaced.ok) return replaced;
   const owned = setInvented(replaced.value, false);
   if (!owned.ok || measure === undefined) return owned;
-  return setMeasure(owned.value, { ...measure, setup: taken(before, before, found.setup) });
+  return setMeasure(owned.value, { ...measure, setup: taken(before, before, found.setup), taken: true });
 }
