@@ -28,6 +28,13 @@ interface PrintedPlan {
   }[];
   readonly readings: readonly Entry[];
 }
+interface PrintedWider {
+  readonly adjuster: string;
+  readonly to: number;
+  readonly by: number;
+  readonly unit: string;
+  readonly plan: PrintedPlan;
+}
 interface Printed {
   readonly combinations: { readonly tried: number; readonly total: number; readonly all: boolean };
   readonly plans: readonly PrintedPlan[];
@@ -36,13 +43,9 @@ interface Printed {
     readonly smallestChange: string;
     readonly relaxation: { readonly target: number; readonly to: number; readonly plan: PrintedPlan } | null;
     readonly widerRange: string | null;
-    readonly wider: {
-      readonly adjuster: string;
-      readonly to: number;
-      readonly by: number;
-      readonly unit: string;
-      readonly plan: PrintedPlan;
-    } | null;
+    readonly wider: PrintedWider | null;
+    readonly oneMoreAdjuster: string | null;
+    readonly other: PrintedWider | null;
   } | null;
 }
 
@@ -111,9 +114,24 @@ describe('the plan command', () => {
       /^The smallest change that gives a plan: let Rake \(topped out\) be \d/,
     );
     expect(none?.wider).toBe(null);
-    expect(none?.widerRange).toBe(
-      'No single range gives a plan, however far its adjuster goes. Allow another adjuster.',
+    expect(none?.widerRange).toBe('No single range gives a plan, however far its adjuster goes.');
+    expect(none?.other).toBe(null);
+    expect(none?.oneMoreAdjuster).toBe('No other adjuster alone gives a plan within its usual range.');
+  });
+
+  it('says which adjuster to allow besides, and how far it turns', async () => {
+    const asked = ['--target', 'rake@toppedOut=24.6±0.05', '--with', 'rearTeeth'];
+    const { none } = await printed(SPRUNG, ...asked);
+    const { adjuster, to, by, unit, plan } = none?.other ?? {};
+    expect(unit).toBe('mm');
+    expect(Math.abs(Number(plan?.readings[0].value) - 24.6)).toBeLessThanOrEqual(0.05 + 1e-9);
+    expect(none?.oneMoreAdjuster).toMatch(/^Or allow one more adjuster: [^.]+ at [−\d]/);
+    expect(none?.oneMoreAdjuster).toContain(
+      `${by?.toFixed(1)}\u00a0mm from where it stands. Then every target is met.`,
     );
+    // Allowed, it gives that plan.
+    const open = await printed(SPRUNG, ...asked.slice(0, 3), `${adjuster}=${to}..${to}`);
+    expect(open.plans[0].readings).toEqual(plan?.readings);
   });
 
   it('says which range to widen, and by how much', async () => {

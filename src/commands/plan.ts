@@ -1,19 +1,24 @@
 /** Finds setups of a saved bike that reach targets. */
-import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
+import { availableParallelism } from 'node:os';
+import { adjusterOf, ADJUSTERS } from '../core/adjusters/all-adjusters.ts';
 import { planSearch, type PlanSearch } from '../core/plan/find-plans.ts';
-import type { Plan, PlansFound, PlanStep } from '../core/plan/plan.ts';
-import type { Problem, Target } from '../core/plan/problem.ts';
+import type { Plan, PlansFound, PlanStep, WiderRange } from '../core/plan/plan.ts';
+import { searchable, usualRange } from '../core/plan/prepare-adjusters.ts';
+import type { Choice, Problem, Target } from '../core/plan/problem.ts';
+import { sharesFor, threadsFor, WHOLE } from '../core/plan/search-part.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { rideStateOf } from '../core/riding/states/all-ride-states.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
+import type { BikeWithSetup } from '../document/document.ts';
 import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { noProblemWords } from '../words/no-problem-words.ts';
-import { relaxationWords, stopsWords, widerWords } from '../words/no-plan-words.ts';
+import { otherWords, relaxationWords, stopsWords, widerWords } from '../words/no-plan-words.ts';
 import { openFile } from './open-file.ts';
 import type { Outcome } from './outcome.ts';
 import { planHelp } from './plan-help.ts';
 import { planRequest } from './plan-request.ts';
+import { searchThrough, startShare, type SharedSearch, type ShareThread } from './plan-threads.ts';
 import { adjusterUnit } from './set-adjuster.ts';
 
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
@@ -58,9 +63,23 @@ function planEntry(problem: Problem, { steps, minutes, off, readings }: Plan) {
   };
 }
 
+function widerEntry(problem: Problem, { adjuster, to, by, plan }: WiderRange) {
+  return { adjuster, to, by, unit: adjusterUnit(adjusterOf(adjuster)), plan: planEntry(problem, plan) };
+}
+
+/** The adjusters that may be turned, and beside them those that might be allowed if nothing else gives a plan. */
+function withOthers({ bike, setup }: BikeWithSetup, choices: readonly Choice[]): readonly Choice[] {
+  const others = ADJUSTERS.flatMap((adjuster): Choice[] => {
+    const own = searchable(adjuster, bike, setup);
+    if ('ok' in own || choices.some((choice) => choice.adjuster === adjuster.key)) return [];
+    return [{ adjuster: adjuster.key, available: false, ...usualRange(own) }];
+  });
+  return [...choices, ...others];
+}
+
 /** What is printed of a search. */
 function planJson(name: string, problem: Problem, found: PlansFound): string {
-  const { plans, tried, total, stops, relaxation, wider, beyond } = found;
+  const { plans, tried, total, stops, relaxation, wider, beyond, other, withOther } = found;
   const none =
     plans.length > 0
       ? null
@@ -77,17 +96,11 @@ function planJson(name: string, problem: Problem, found: PlansFound): string {
                   plan: planEntry(problem, relaxation.plan),
                 },
           widerRange: widerWords(found, problem, METRIC),
-          wider:
-            wider === null
-              ? null
-              : {
-                  adjuster: wider.adjuster,
-                  to: wider.to,
-                  by: wider.by,
-                  unit: adjusterUnit(adjusterOf(wider.adjuster)),
-                  plan: planEntry(problem, wider.plan),
-                },
+          wider: wider === null ? null : widerEntry(problem, wider),
+          oneMoreAdjuster: otherWords(found, problem, METRIC),
+          other: other === null ? null : widerEntry(problem, other),
           triedBeyond: beyond.tried,
+          triedWithOneMore: withOther.tried,
         };
   const printed = {
     bike: name,
@@ -103,20 +116,19 @@ function planJson(name: string, problem: Problem, found: PlansFound): string {
   return `${JSON.stringify(printed, null, 2)}\n`;
 }
 
-/** Combinations between two times of listening for Ctrl+C: some milliseconds. */
-const SLICE = 500;
-
 /** What a shell expects of a program that Ctrl+C ended. */
 const ENDED = 130;
 
 /**
  * Everything the command does except writing to the streams; progress goes to the error stream, line by line. Once
- * `isEnded` says so, what was found until then is printed.
+ * `isEnded` says so, what was found until then is printed. `start` starts a thread for a share of a long search; without
+ * it this thread searches alone.
  */
 export async function planCommand(
   args: readonly string[],
   tell: (line: string) => void,
   isEnded: () => boolean = () => false,
+  start: ((search: SharedSearch) => ShareThread) | null = null,
 ): Promise<Outcome> {
   const refuse = (line: string): Outcome => ({ code: 1, out: '', err: `${line}\n` });
   const request = planRequest(args);
@@ -128,16 +140,14 @@ export async function planCommand(
   const { document, repairs } = opened.value;
   if (help) return { code: 0, out: planHelp(document), err: '' };
   const { bike, setup } = document;
-  const problem: Problem = { bike, setup, targets, choices };
-  const search = planSearch(problem);
+  const problem: Problem = { bike, setup, targets, choices: withOthers(document, choices) };
+  const alone = planSearch(problem);
+  if (!alone.ok) return refuse(noProblemWords(alone, problem, METRIC));
+  const shares = start === null ? [WHOLE] : sharesFor(threadsFor(alone.total, availableParallelism()));
+  const search = planSearch(problem, shares[0]);
   if (!search.ok) return refuse(noProblemWords(search, problem, METRIC));
-  const report = progressReport(search, tell);
-  while (!search.isDone() && !isEnded()) {
-    search.advance(SLICE);
-    report();
-    // Ctrl+C is heard between two slices.
-    await new Promise((done) => setImmediate(done));
-  }
+  const threads = start === null ? [] : shares.slice(1).map((share) => start({ problem, share }));
+  await searchThrough(search, threads, progressReport(search, threads, tell), isEnded);
   const notes = repairs.map(({ sentence }) => `${sentence}\n`).join('');
   const out = planJson(bike.name, problem, search.found());
   if (search.isDone()) return { code: 0, out, err: notes };
@@ -146,8 +156,14 @@ export async function planCommand(
 }
 
 /** Tells how far a search is, in a line for each twentieth of it, and once when it goes on beyond the ranges. */
-function progressReport(search: PlanSearch, tell: (line: string) => void): () => void {
-  const { tried, triedBeyond, total, best } = search;
+function progressReport(
+  search: PlanSearch,
+  threads: readonly ShareThread[],
+  tell: (line: string) => void,
+): () => void {
+  const { triedBeyond, total, best } = search;
+  const tried = (): number =>
+    search.tried() + (search.awaited() === 0 ? 0 : threads.reduce((sum, thread) => sum + thread.tried(), 0));
   let told = 0;
   let isBeyondTold = false;
   return () => {
@@ -163,8 +179,8 @@ function progressReport(search: PlanSearch, tell: (line: string) => void): () =>
   };
 }
 
-/** `args` are the command's arguments; the result is the exit code. */
-export async function run(args: readonly string[]): Promise<number> {
+/** `args` are the command's arguments, `shareFile` is what a thread runs for a share; the result is the exit code. */
+export async function run(args: readonly string[], shareFile: URL): Promise<number> {
   let isEnded = false;
   // Once: a second Ctrl+C ends the program at once, as usual.
   process.once('SIGINT', () => (isEnded = true));
@@ -172,6 +188,7 @@ export async function run(args: readonly string[]): Promise<number> {
     args,
     (line) => process.stderr.write(`${line}\n`),
     () => isEnded,
+    (search) => startShare(shareFile, search),
   );
   process.stderr.write(err);
   process.stdout.write(out);

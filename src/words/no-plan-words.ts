@@ -1,7 +1,7 @@
 /** Why a search finds no setup, in words: what stopped the combinations, and the two smallest changes that give one. */
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
-import type { PlansFound } from '../core/plan/plan.ts';
+import type { PlansFound, WiderRange } from '../core/plan/plan.ts';
 import type { Problem } from '../core/plan/problem.ts';
 import type { PlanWarning } from '../core/plan/raised-warnings.ts';
 import { driveNoun, type DriveNoun } from '../core/parts/drive-noun.ts';
@@ -79,6 +79,31 @@ export function relaxationWords(
   return `${smallest} that gives a plan: let ${targetName(target, bike.drive.kind)} be ${write(relaxation.to)}, ${write(relaxation.by)} away from its target.`;
 }
 
+/** The adjuster to allow besides and how far it turns; null where plans exist, a range is enough, or there is no other. */
+export function otherWords(
+  { plans, wider, other, withOther, beyond, tried, total }: PlansFound,
+  { bike }: Pick<Problem, 'bike'>,
+  style: NumberStyle,
+): string | null {
+  if (plans.length > 0 || tried < total || wider !== null || !beyond.isWhole || withOther.tried === 0)
+    return null;
+  if (other !== null) {
+    const { to, by } = lengthsOf(other, style);
+    const first = withOther.isWhole ? '' : 'Of those tried: ';
+    const label = adjusterLabel(other.adjuster, bike.drive.kind);
+    return `${first}${first === '' ? 'Or allow' : 'allow'} one more adjuster: ${label} at ${to}, ${by} from where it stands. Then every target is met.`;
+  }
+  return withOther.isWhole
+    ? 'No other adjuster alone gives a plan within its usual range.'
+    : `With one more adjuster ${inThousands(withOther.tried)} combinations were tried, and none is a plan.`;
+}
+
+function lengthsOf({ adjuster: key, to, by }: WiderRange, style: NumberStyle): Record<'to' | 'by', string> {
+  const adjuster = adjusterOf(key);
+  const quantity = adjuster.holds === 'tyre' ? 'count' : adjuster.quantity;
+  return { to: writeNumber(to, quantity, style).text, by: writeNumber(by, quantity, style).text };
+}
+
 /** The range to widen and by how much; null where plans exist, or the search was ended before it knew. */
 export function widerWords(
   { plans, wider, beyond, tried, total }: PlansFound,
@@ -87,16 +112,14 @@ export function widerWords(
 ): string | null {
   if (plans.length > 0 || tried < total) return null;
   if (wider !== null) {
-    const adjuster = adjusterOf(wider.adjuster);
-    const quantity = adjuster.holds === 'tyre' ? 'count' : adjuster.quantity;
-    const write = (value: number): string => writeNumber(value, quantity, style).text;
+    const { to, by } = lengthsOf(wider, style);
     const first = beyond.isWhole ? '' : 'Of those tried beyond the ranges: ';
     const label = adjusterLabel(wider.adjuster, bike.drive.kind);
-    return `${first}${first === '' ? 'Or widen' : 'widen'} one range: let ${label} go to ${write(wider.to)}, ${write(wider.by)} beyond it. Then every target is met.`;
+    return `${first}${first === '' ? 'Or widen' : 'widen'} one range: let ${label} go to ${to}, ${by} beyond it. Then every target is met.`;
   }
   if (!beyond.isWhole)
     return `Beyond the ranges ${inThousands(beyond.tried)} combinations were tried, and none is a plan.`;
   return beyond.tried === 0
-    ? 'No range can be widened: each reaches as far as its adjuster does. Allow another adjuster.'
-    : 'No single range gives a plan, however far its adjuster goes. Allow another adjuster.';
+    ? 'No range can be widened: each reaches as far as its adjuster does.'
+    : 'No single range gives a plan, however far its adjuster goes.';
 }

@@ -11,5 +11,6 @@ addEventListener('message', ({ data }: MessageEvent<ToPlanner | ToMeasurer>) => 
     const { number, question } = data;
     postMessage({ kind: 'measured', number, answer: runMeasuring(data, question) } satisfies FromMeasurer);
   } else if (data.kind === 'stop') running?.stop();
-  else running = runPlanning(data.problem, (message: FromPlanner) => postMessage(message));
+  else if (data.kind === 'join') running?.join(data.part);
+  else running = runPlanning(data.problem, (message: FromPlanner) => postMessage(message), data.share);
 });

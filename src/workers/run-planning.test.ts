@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { SPRUNG_ROAD } from '../../tests/support/sprung-bikes.ts';
 import { findPlans } from '../../tests/support/find-plans.ts';
 import { planSearch } from '../core/plan/find-plans.ts';
+import { WHOLE } from '../core/plan/search-part.ts';
 import type { Problem } from '../core/plan/problem.ts';
 import type { FromPlanner } from './plan-messages.ts';
 import { runPlanning } from './run-planning.ts';
@@ -49,10 +50,10 @@ describe('a search in slices', () => {
       throw new Error('out of tune');
     };
     const atOnce: FromPlanner[] = [];
-    runPlanning(problem, (message) => atOnce.push(message), dies);
+    runPlanning(problem, (message) => atOnce.push(message), WHOLE, dies);
     expect(atOnce).toEqual([died]);
     const onTheWay = await new Promise<FromPlanner>((resolve) => {
-      runPlanning(problem, resolve, (asked) => {
+      runPlanning(problem, resolve, WHOLE, (asked) => {
         const search = planSearch(asked);
         return search.ok ? { ...search, advance: dies } : search;
       });

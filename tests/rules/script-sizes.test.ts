@@ -131,8 +131,11 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * Close-ups that find a place off the bike are 0.9 of all scripts and come late; that a change may stand behind its
  * figure, and that the zones' names keep their place, is 0.1 of the first sight.
  * These and the word left off a change that nobody notices are 0.3 of the first sight together.
+ *
+ * That a search for a setup is shared among threads and names the adjuster to allow is 2.2 of all scripts, 0.8 of them in
+ * the thread.
  */
-const CEILINGS = { firstSight: 143.8, all: 592.3, panel: 29.9 };
+const CEILINGS = { firstSight: 143.8, all: 594.5, panel: 29.9 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 

@@ -1,7 +1,7 @@
 /** Plans against a second way to them: every combination stood in full, sorted, and the first five unlike ones taken. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { findPlans } from '../support/find-plans.ts';
+import { findPlans, findPlansShared } from '../support/find-plans.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { RIDE_STATES } from '../../src/core/riding/states/all-ride-states.ts';
@@ -127,6 +127,8 @@ it('a search gives the same plans, or the same smallest change of one target and
         seen.notAsked++;
         return;
       }
+      // Three threads find what one does, to the last count.
+      expect(findPlansShared(problem, 3, 5)).toEqual(found);
       const trial = plansByTrial(problem);
       expect(found.tried).toBe(trial.tried);
       expect(found.total).toBe(trial.tried);

@@ -14,6 +14,22 @@ interface Progress {
 /** Combinations between two reports of progress. */
 const SLICE = 1000;
 
+/** The same, tried by several searches that each have a share of so many combinations in a row, and joined. */
+export function findPlansShared(problem: Problem, of: number, inARow: number): PlansFound | NoProblem {
+  const [first, ...others] = Array.from({ length: of }, (_, place) =>
+    planSearch(problem, { place, of, inARow }),
+  );
+  if (!first.ok) return first;
+  // The last one first: the order in which they join changes nothing.
+  for (const other of others.reverse()) {
+    if (!other.ok) return other;
+    while (!other.isShareDone()) other.advance(SLICE);
+    first.join(other.part());
+  }
+  while (!first.isDone()) first.advance(SLICE);
+  return first.found();
+}
+
 /** `report` hears of progress and ends the search by false; what was found until then is kept. */
 export function findPlans(
   problem: Problem,

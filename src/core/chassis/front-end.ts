@@ -30,7 +30,8 @@ export interface FrontEnd {
 }
 
 /** What of a setup the front end depends on. */
-export type FrontSetup = PivotMove & Pick<Setup, 'headAngleCupsDeg' | 'clampOffset' | 'forkExtenders' | 'forkTubes'>;
+export type FrontSetup = PivotMove &
+  Pick<Setup, 'headAngleCupsDeg' | 'clampOffset' | 'forkExtenders' | 'forkTubes'>;
 
 /**
  * The front end with its adjusters set, in coordinates of the pivot as it stands. Head-angle cups turn axis and

@@ -1,5 +1,6 @@
 /** Ranks combinations that meet every target, and chooses the best ones that differ. */
 import type { Combinations } from './combinations.ts';
+import type { Plan } from './plan.ts';
 import type { Prepared } from './prepared.ts';
 
 /** A combination that meets every target, or all but one. */
@@ -16,6 +17,12 @@ const MOST_PLANS = 5;
 
 /** Two plans differ where an adjuster stands at least this part of its searched range apart. */
 const APART = 0.25;
+
+/** The plan with less work and miss together, of those that there are; of equal ones the first. */
+export function betterPlan(a: Plan | null, b: Plan | null): Plan | null {
+  if (a === null || b === null) return a ?? b;
+  return b.off + b.minutes / HOUR < a.off + a.minutes / HOUR ? b : a;
+}
 
 /** A combination with what it is ranked by. */
 export interface Ranked {

@@ -215,51 +215,6 @@ describe('a target open on one side', () => {
   });
 });
 
-describe('where no setup within the ranges reaches the targets', () => {
-  const far = (): Problem =>
-    asked({
-      targets: [STEEPER],
-      choices: [
-        { ...TUBES, least: 4, most: 6 },
-        { ...SHOCK, most: 2 },
-      ],
-    });
-
-  it('one range let out by the fewest steps gives a plan that meets every target', () => {
-    const found = findPlans(far());
-    if (!found.ok) throw new Error(found.reason);
-    expect(found.plans).toEqual([]);
-    const { wider, beyond } = found;
-    if (wider === null) throw new Error('none');
-    expect(beyond.isWhole).toBe(true);
-    const limits = { forkTubes: [4, 6], shockLength: [0, 2] }[wider.adjuster as 'forkTubes' | 'shockLength'];
-    expect(wider.by).toBeCloseTo(Math.max(limits[0] - wider.to, wider.to - limits[1]), 9);
-    expect(wider.plan.setup[wider.adjuster]).toBe(wider.to);
-    // The same range one step tighter gives none, and the plan is one that the search finds with the range let out.
-    const out = (by: number): Problem => ({
-      ...far(),
-      choices: far().choices.map((choice) =>
-        choice.adjuster === wider.adjuster
-          ? { ...choice, least: (choice.least ?? 0) - by, most: (choice.most ?? 0) + by }
-          : choice,
-      ),
-    });
-    const step = wider.by / wider.steps;
-    const [tighter, open] = [findPlans(out(wider.by - step)), findPlans(out(wider.by))];
-    expect(tighter.ok && tighter.plans).toEqual([]);
-    expect(open.ok && open.plans[0].setup).toEqual(wider.plan.setup);
-  });
-
-  it('says so where an adjuster goes no further, and when it was ended before it knew', () => {
-    const impossible = { ...far(), targets: [{ ...STEEPER, want: { kind: 'value' as const, value: 60 } }] };
-    const found = findPlans(impossible);
-    expect(found).toMatchObject({ wider: null, beyond: { isWhole: true } });
-    expect(found.ok && found.beyond.tried).toBeGreaterThan(0);
-    const ended = findPlans(impossible, () => false);
-    expect(ended).toMatchObject({ wider: null });
-  });
-});
-
 describe('a search', () => {
   it('reports how far it has come, and keeps what it found when it is ended', () => {
     const all = findPlans(asked());

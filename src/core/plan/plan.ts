@@ -69,6 +69,13 @@ export interface PlansFound {
   readonly relaxation: Relaxation | null;
   /** Of no more than one range, the one let out by the fewest steps; null where plans exist, or none was found. */
   readonly wider: WiderRange | null;
+  /**
+   * Of no more than one adjuster that may not be turned, the one that gives a plan when it is turned by the fewest steps,
+   * counted from where it stands; null where plans exist, where a range is enough, or none was found.
+   */
+  readonly other: WiderRange | null;
+  /** How many combinations with such an adjuster turned were tried, and whether that search came to its end. */
+  readonly withOther: { readonly tried: number; readonly isWhole: boolean };
   /** How many combinations beyond the ranges were tried, and whether the search for `wider` came to its end. */
   readonly beyond: { readonly tried: number; readonly isWhole: boolean };
 }

@@ -45,6 +45,32 @@ export function prepareAdjusters({ bike, setup, choices }: Problem): readonly Pr
   return prepared.sort((a, b) => compareTurns(a.key, b.key));
 }
 
+/**
+ * The adjusters of a problem that are not available, held where they stand: what lies beyond is their range, by steps out
+ * from there. Left out are those that could not be searched either, and tyres.
+ */
+export function heldAdjusters({ bike, setup, choices }: Problem): readonly PreparedAdjuster[] {
+  return choices.flatMap((choice): PreparedAdjuster[] => {
+    const found = choice.available ? null : prepareAdjuster(choice, bike, setup);
+    if (found === null || 'ok' in found || found.ends === null || typeof found.start !== 'number') return [];
+    const { start, steps, values } = found;
+    return [
+      {
+        ...found,
+        values: [start],
+        steps: [0],
+        ends: { least: start, most: start },
+        beyond: (count) =>
+          [-count, count].flatMap((step) => {
+            const value = values[steps.indexOf(step)];
+            return typeof value === 'number' ? [value] : [];
+          }),
+        mostBeyond: Math.max(...steps.map(Math.abs)),
+      },
+    ];
+  });
+}
+
 /** Adjusters that go by steps, all but the tyres. */
 export type SteppedKey = Exclude<PlanAdjusterKey, TyreAdjuster['key']>;
 
@@ -66,6 +92,22 @@ export function searchable(
   }
   if (isPlaced(adjuster, setup)) return noProblem('placedByChain', { adjuster: key });
   return { key: adjuster.key, start: setup[adjuster.key], ...adjusterRange(adjuster, bike, setup) };
+}
+
+/** How many steps either way an adjuster is tried where nobody says how far. */
+const USUAL_REACH = 20;
+
+/** So far an adjuster is tried where nobody says how far: some steps either way, as far as the bike allows them. */
+export function usualRange({
+  start,
+  least,
+  most,
+  step,
+}: AdjusterRange & { readonly start: number }): Pick<AdjusterRange, 'least' | 'most'> {
+  return {
+    least: Math.max(least, start - USUAL_REACH * step),
+    most: Math.min(most, start + USUAL_REACH * step),
+  };
 }
 
 const isPlaced = ({ placedBy }: NumberAdjuster, setup: Setup): boolean =>

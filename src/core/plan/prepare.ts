@@ -1,7 +1,7 @@
 /** A problem checked and worked out, or why there is nothing to search. */
 import { metricReading } from '../readings/metric-reading.ts';
 import { standBike } from '../riding/stand-bike.ts';
-import { prepareAdjusters } from './prepare-adjusters.ts';
+import { heldAdjusters, prepareAdjusters } from './prepare-adjusters.ts';
 import { prepareTargets } from './prepare-targets.ts';
 import type { Prepared, PreparedAdjuster } from './prepared.ts';
 import { noProblem, type NoProblem, type Problem } from './problem.ts';
@@ -20,7 +20,8 @@ export function prepare(problem: Problem): Prepared | NoProblem {
   if ('ok' in adjusters) return adjusters;
   const total = adjusters.reduce((product, { values }) => product * values.length, 1);
   const { bike, setup } = problem;
-  const prepared: Prepared = { ok: true, bike, setup, targets, adjusters, total };
+  const others = heldAdjusters(problem);
+  const prepared: Prepared = { ok: true, bike, setup, targets, adjusters, others, total };
   return total <= MOST_COMBINATIONS
     ? prepared
     : noProblem('tooMany', { adjuster: adjusterToHold(prepared), found: total, limit: MOST_COMBINATIONS });

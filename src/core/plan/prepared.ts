@@ -39,6 +39,8 @@ export interface Prepared {
   readonly setup: Setup;
   readonly targets: readonly PreparedTarget[];
   readonly adjusters: readonly PreparedAdjuster[];
+  /** Those that may not be turned, each held where it stands, with their ranges beyond that; tyres are not among them. */
+  readonly others: readonly PreparedAdjuster[];
   /** How many combinations there are. */
   readonly total: number;
 }

@@ -16,6 +16,7 @@ export interface BeyondSearch {
   readonly isWhole: () => boolean;
   /** Tries so many more combinations, or fewer where it is done. */
   readonly advance: (count: number) => void;
+  readonly hasFound: () => boolean;
   readonly found: () => WiderRange | null;
 }
 
@@ -89,6 +90,7 @@ export function searchBeyond(prepared: Prepared, judge: ReturnType<typeof judgeF
         if (combination >= shells[shell].prepared.total) goOn();
       }
     },
+    hasFound: () => found !== null,
     found: () => {
       if (found === null) return null;
       const { adjuster, steps: out, value } = found.shell;

@@ -4,7 +4,7 @@ import type { AdjusterKey, Setup } from '../../core/adjusters/setup.ts';
 import type { Plan, PlansFound } from '../../core/plan/plan.ts';
 import type { Complaint } from '../../core/plan/complaint.ts';
 import { prepare } from '../../core/plan/prepare.ts';
-import { searchable, type SteppedKey } from '../../core/plan/prepare-adjusters.ts';
+import { searchable, usualRange, type SteppedKey } from '../../core/plan/prepare-adjusters.ts';
 import type { Choice, NoProblem, Problem, Target, TyreKey, Wanted } from '../../core/plan/problem.ts';
 import { usualMinutes } from '../../core/plan/usual-minutes.ts';
 import { tyresForRim } from '../../core/parts/common-tyres.ts';
@@ -17,7 +17,7 @@ import { QUANTITIES, shownUnit } from '../../core/units/all-quantities.ts';
 import { setAdjusters } from '../../document/edits.ts';
 import type { BikeDocument, BikeWithSetup } from '../../document/document.ts';
 import type { FromPlanner, PlanProgress } from '../../workers/plan-messages.ts';
-import { startPlanning } from '../../workers/start-planning.ts';
+import { startPlanning, type StartedSearch } from '../../workers/start-planning.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
@@ -57,9 +57,6 @@ export interface Answer {
 /** The adjusters that are in the van at first: those that people turn for height. */
 const FIRST_AVAILABLE: readonly AdjusterKey[] = ['shockLength', 'forkTubes'];
 
-/** How many steps either way a range reaches at first. */
-const FIRST_REACH = 20;
-
 const SAG = ['frontTravel', 'rearTravel'] as const;
 
 export class Planning {
@@ -67,7 +64,7 @@ export class Planning {
   #nextId = 0;
   #typed = $state.raw<readonly ListedTarget[] | null>(null);
   #asked = $state.raw<Readonly<Partial<Record<AdjusterKey, Partial<Choice>>>>>({});
-  #running: { stop(): void } | null = null;
+  #running: StartedSearch | null = null;
 
   progress = $state.raw<PlanProgress | null>(null);
   /** What the running search was asked; null while none runs. */
@@ -88,6 +85,7 @@ export class Planning {
       const own = searchable(adjuster, bike, setup);
       if ('ok' in own) return [];
       const { key, start, least, most, step } = own;
+      const usual = usualRange(own);
       const asked = this.#asked[key] ?? {};
       return [
         {
@@ -95,8 +93,8 @@ export class Planning {
           start,
           step,
           available: asked.available ?? FIRST_AVAILABLE.includes(key),
-          least: asked.least ?? Math.max(least, start - FIRST_REACH * step),
-          most: asked.most ?? Math.min(most, start + FIRST_REACH * step),
+          least: asked.least ?? usual.least,
+          most: asked.most ?? usual.most,
           minutes: asked.minutes ?? usualMinutes(adjuster),
           own: { least, most },
         },
@@ -292,16 +290,15 @@ export class Planning {
     this.failure = null;
     this.searched = problem;
     this.progress = { tried: 0, triedBeyond: 0, total: this.ready.total, best: null };
-    this.#running = startPlanning(problem, (message) => this.#hear(problem, message));
+    this.#running = startPlanning(problem, this.ready.total, (message) => this.#hear(problem, message));
   }
 
   #hear(problem: Problem, message: FromPlanner): void {
     // A search that was left behind with its bike.
     if (problem !== this.searched) return;
-    if (message.kind === 'progress') {
-      this.progress = message.progress;
-      return;
-    }
+    if (message.kind === 'progress') this.progress = message.progress;
+    // A share of the search is for the thread that joins all.
+    if (message.kind === 'progress' || message.kind === 'part') return;
     this.#running = null;
     this.progress = null;
     this.searched = null;
