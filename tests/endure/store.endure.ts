@@ -1,0 +1,321 @@
+/** The page's store in trouble, again and again in a browser: full, refused, cleared between two visits, filled with what is no bike, used by two tabs, and holding 100,000 sheets. */
+import { chromium, type Browser, type Page } from '@playwright/test';
+import { findBrowser } from '../../src/commands/find-browser.js';
+import { serve } from '../../src/commands/serve.js';
+import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
+import { saveDocument } from '../../src/document/save-document.ts';
+import { saveSheet } from '../../src/document/save-sheet.ts';
+import { newSheet } from '../../src/document/sheet.ts';
+import { bikeRows, bikesDialog, chooseBike, expectLookedFor, openBikes } from '../browser/support/bikes.ts';
+import { kept } from '../browser/support/kept.ts';
+import { field, FRONT_HEIGHT, typeInto } from '../browser/support/panels.ts';
+import { openSheets, sheets } from '../browser/support/sheets.ts';
+import { benchTable, type BenchRow } from '../bench/bench-table.ts';
+import { builtPage, type BuiltPage } from '../support/built-page.ts';
+
+interface Length {
+  readonly rounds: number;
+  readonly sheets: number;
+}
+
+const LONG: Length = { rounds: 20, sheets: 100_000 };
+const SHORT: Length = { rounds: 1, sheets: 30 };
+
+/** How long a state may take to come about on a busy machine, ms. */
+const PATIENCE_MS = 60_000;
+/** Sheets written in one transaction, and of one bike before the next begins. */
+const AT_ONCE = 2000;
+const OF_ONE_BIKE = 50_000;
+
+/** Asks until the answer is yes. */
+async function until(what: string, look: () => Promise<boolean>): Promise<void> {
+  const end = performance.now() + PATIENCE_MS;
+  while (!(await look())) if (performance.now() > end) throw new Error(`${what} did not come about`);
+}
+
+async function opened(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await expectLookedFor(page);
+}
+
+const figureOf = (page: Page): Promise<string> => field(page, FRONT_HEIGHT).inputValue();
+const warned = (page: Page): Promise<boolean> =>
+  page.getByRole('alert').filter({ hasText: 'save the bike to a file' }).first().isVisible();
+const keptIs = (page: Page, figure: number): Promise<boolean> =>
+  kept(page).then((bikes) => bikes[0]?.forkTubes === figure);
+
+/** One trial: a fresh window and whether what has to hold did. */
+type Trial = (browser: Browser, address: string, round: number) => Promise<void>;
+
+function expect(what: string, isSo: boolean): void {
+  if (!isSo) throw new Error(what);
+}
+
+/** Work in a window of its own, which is closed however it ends. */
+function inWindow(work: (page: Page, address: string, round: number) => Promise<void>): Trial {
+  return async (browser, address, round) => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
+    context.setDefaultTimeout(PATIENCE_MS);
+    try {
+      const page = await context.newPage();
+      const troubles: string[] = [];
+      page.on('pageerror', ({ message }) => troubles.push(message));
+      await work(page, address, round);
+      expect(`the page threw ${troubles[0]}`, troubles.length === 0);
+    } finally {
+      await context.close();
+    }
+  };
+}
+
+const TRIALS: Readonly<Record<string, Trial>> = {
+  'full: the page says so, keeps the change, and stores it once there is room': inWindow(
+    async (page, address, round) => {
+      await page.addInitScript(() => {
+        const put = IDBObjectStore.prototype.put;
+        IDBObjectStore.prototype.put = function (...given) {
+          if (!('room' in window) && this.name === 'bikes')
+            throw new DOMException('full', 'QuotaExceededError');
+          return put.apply(this, given);
+        };
+      });
+      await opened(page, address);
+      await typeInto(page, FRONT_HEIGHT, String(6 + round / 2));
+      await until('the warning', () => warned(page));
+      await page.evaluate(() => Object.assign(window, { room: true }));
+      await typeInto(page, FRONT_HEIGHT, String(7 + round / 2));
+      await until('the bike in the store', () => keptIs(page, 7 + round / 2));
+    },
+  ),
+  'refused, as in some private windows: the page says so and works': inWindow(
+    async (page, address, round) => {
+      await page.addInitScript(() => {
+        IDBFactory.prototype.open = () => {
+          throw new DOMException('denied', 'SecurityError');
+        };
+      });
+      await opened(page, address);
+      await typeInto(page, FRONT_HEIGHT, String(6 + round / 2));
+      await until('the warning', () => warned(page));
+      expect('the change is gone', Number(await figureOf(page)) === 6 + round / 2);
+    },
+  ),
+  'cleared by the browser between two visits: the page opens, and keeps what comes next': inWindow(
+    async (page, address, round) => {
+      await opened(page, address);
+      await typeInto(page, FRONT_HEIGHT, String(6 + round / 2));
+      await until('the bike in the store', () => keptIs(page, 6 + round / 2));
+      await page.goto('about:blank');
+      const session = await page.context().newCDPSession(page);
+      await session.send('Storage.clearDataForOrigin', {
+        origin: new URL(address).origin,
+        storageTypes: 'indexeddb,local_storage',
+      });
+      await opened(page, address);
+      await typeInto(page, FRONT_HEIGHT, String(8 + round / 2));
+      await until('the bike in the store', () => keptIs(page, 8 + round / 2));
+    },
+  ),
+  'records that are no bikes: named, left where they are, and the good one opens': inWindow(
+    async (page, address, round) => {
+      await opened(page, address);
+      await typeInto(page, FRONT_HEIGHT, String(6 + round / 2));
+      await until('the bike in the store', () => keptIs(page, 6 + round / 2));
+      const before = await page.evaluate(putOdd, round);
+      await opened(page, address);
+      await until('the good bike', async () => Number(await figureOf(page)) === 6 + round / 2);
+      expect('a record was lost', (await page.evaluate(countBikes)) === before);
+    },
+  ),
+  'two tabs that change one bike: both versions are kept': async (browser, address, round) => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
+    context.setDefaultTimeout(PATIENCE_MS);
+    try {
+      const [first, second] = [await context.newPage(), await context.newPage()];
+      await opened(first, address);
+      await typeInto(first, FRONT_HEIGHT, '6');
+      await until('the bike in the store', () => keptIs(first, 6));
+      await opened(second, address);
+      await typeInto(first, FRONT_HEIGHT, String(7 + round / 2));
+      await until('the first tab’s', () => keptIs(first, 7 + round / 2));
+      await typeInto(second, FRONT_HEIGHT, String(8 + round / 2));
+      await until('the second tab’s', () => keptIs(second, 8 + round / 2));
+      const beside = (await kept(second, 'revisions')).map(({ forkTubes }) => forkTubes);
+      expect('the first tab’s version is gone', beside.includes(7 + round / 2));
+    } finally {
+      await context.close();
+    }
+  },
+  'a change 200 ms before the tab is closed: kept': async (browser, address, round) => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
+    context.setDefaultTimeout(PATIENCE_MS);
+    try {
+      const first = await context.newPage();
+      await opened(first, address);
+      await typeInto(first, FRONT_HEIGHT, '6');
+      await until('the bike in the store', () => keptIs(first, 6));
+      await typeInto(first, FRONT_HEIGHT, String(7 + round / 2));
+      await first.evaluate(() => new Promise((done) => setTimeout(done, 200)));
+      await first.close({ runBeforeUnload: true });
+      const second = await context.newPage();
+      await opened(second, address);
+      expect('the change is gone', Number(await figureOf(second)) === 7 + round / 2);
+    } finally {
+      await context.close();
+    }
+  },
+};
+
+/** Runs in the page: puts records that are no bikes beside the good ones; gives back how many there are then. */
+function putOdd(round: number): Promise<number> {
+  const odd: Record<string, unknown>[] = [
+    { id: 'odd-1', text: 7 },
+    { id: 'odd-2', name: 'Odd', revision: 'x', writer: 'a', savedAt: 1, text: '{}' },
+    { id: 'odd-3', name: 'Cut', revision: 1, writer: 'a', savedAt: round, text: '{"bike":' },
+    { id: 'odd-4', name: null, revision: 1, writer: 'a', savedAt: NaN, text: '{}' },
+  ];
+  return new Promise((done, failed) => {
+    const asked = indexedDB.open('sidestance');
+    asked.onerror = () => failed(asked.error ?? new Error('no store'));
+    asked.onsuccess = () => {
+      const within = asked.result.transaction('bikes', 'readwrite');
+      for (const record of odd) within.objectStore('bikes').put(record);
+      const count = within.objectStore('bikes').count();
+      within.oncomplete = () => {
+        asked.result.close();
+        done(count.result);
+      };
+    };
+  });
+}
+
+function countBikes(): Promise<number> {
+  return new Promise((done, failed) => {
+    const asked = indexedDB.open('sidestance');
+    asked.onerror = () => failed(asked.error ?? new Error('no store'));
+    asked.onsuccess = () => {
+      const count = asked.result.transaction('bikes').objectStore('bikes').count();
+      count.onsuccess = () => {
+        asked.result.close();
+        done(count.result);
+      };
+    };
+  });
+}
+
+/** Runs in the page: valid sheets, by the thousand, for bikes that it makes. */
+async function fillSheets(given: {
+  from: number;
+  to: number;
+  ofOneBike: number;
+  text: string;
+  sheet: string;
+  total: number;
+}): Promise<void> {
+  const database = await new Promise<IDBDatabase>((done, failed) => {
+    const asked = indexedDB.open('sidestance');
+    asked.onsuccess = () => done(asked.result);
+    asked.onerror = () => failed(asked.error ?? new Error('no store'));
+  });
+  await new Promise<void>((done, failed) => {
+    const within = database.transaction(['bikes', 'index', 'sheets'], 'readwrite');
+    for (let i = given.from; i < given.to; i++) {
+      const bike = Math.floor(i / given.ofOneBike);
+      const id = `filled-${bike}`;
+      if (i % given.ofOneBike === 0) {
+        const summary = { id, name: `Filled bike ${bike}`, revision: 1, writer: 'made', savedAt: bike };
+        const many = Math.min(given.ofOneBike, given.total - i);
+        const card = { owner: '', notes: '', tags: [], archived: false };
+        within.objectStore('bikes').put({ ...summary, text: given.text });
+        within.objectStore('index').put({ ...summary, card, sheets: many, latestSheet: '2026-05-02' });
+      }
+      const own = { id: `filled-sheet-${i}`, bikeId: id, day: '2026-05-02', madeAt: i, text: given.sheet };
+      within.objectStore('sheets').put(own);
+    }
+    within.oncomplete = () => done();
+    within.onerror = () => failed(within.error ?? new Error('no room'));
+  });
+  database.close();
+}
+
+/** How long page, list, sheets and season take with so many sheets in the store, ms. */
+async function manySheets(browser: Browser, address: string, many: number): Promise<BenchRow[]> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
+  context.setDefaultTimeout(5 * PATIENCE_MS);
+  const rows: BenchRow[] = [];
+  const timed = async (what: string, work: () => Promise<unknown>): Promise<void> => {
+    const begun = performance.now();
+    await work();
+    rows.push({ what: `${many} sheets: ${what}`, figure: performance.now() - begun, unit: 'ms' });
+  };
+  try {
+    const page = await context.newPage();
+    await opened(page, address);
+    const [document] = DEMO_BIKES;
+    const { bike, setup } = document;
+    const notes = { place: 'Invented hill road', weather: 'cold', felt: 'calm' };
+    const readings = { riderUp: { trail: 96.4 } };
+    const made = newSheet({ day: '2026-05-02', madeAt: 5, bike, setup, notes, further: [], readings });
+    const texts = { text: saveDocument(document), sheet: saveSheet(made) };
+    for (let from = 0; from < many; from += AT_ONCE)
+      await page.evaluate(fillSheets, {
+        ...{ from, to: Math.min(many, from + AT_ONCE), total: many, ofOneBike: OF_ONE_BIKE },
+        ...texts,
+      });
+    await timed('the page opens', () => opened(page, address));
+    await timed('the list of bikes opens', async () => {
+      await openBikes(page);
+      await bikeRows(page).first().waitFor();
+    });
+    await bikesDialog(page).getByRole('button', { name: 'Close' }).click();
+    await chooseBike(page, 'Filled bike 0');
+    await timed('the sheets of one bike are listed', async () => {
+      await openSheets(page);
+      await sheets(page).getByRole('listitem').first().waitFor();
+    });
+    await timed('its season is drawn', async () => {
+      await sheets(page).getByText('Season: one figure over all sheets').click();
+      await sheets(page)
+        .getByRole('img', { name: /over the sheets/ })
+        .waitFor();
+    });
+    await timed('a change is stored', async () => {
+      await typeInto(page, FRONT_HEIGHT, '9');
+      await until('the bike in the store', () => keptIs(page, 9));
+    });
+    return rows;
+  } finally {
+    await context.close();
+  }
+}
+
+async function measured(browser: Browser, address: string, length: Length): Promise<string[]> {
+  const lines: string[] = [];
+  const rows: BenchRow[] = [];
+  for (const [name, trial] of Object.entries(TRIALS)) {
+    let held = 0;
+    for (let round = 0; round < length.rounds; round++)
+      try {
+        await trial(browser, address, round);
+        held += 1;
+      } catch (error) {
+        lines.push(`FAILED  ${name}, round ${round + 1}: ${String(error).split('\n')[0]}`);
+      }
+    rows.push({ what: name, figure: held, unit: '', goal: { least: length.rounds } });
+  }
+  return [...lines, ...benchTable([...rows, ...(await manySheets(browser, address, length.sheets))])];
+}
+
+export default async function store(short: boolean, given?: BuiltPage): Promise<string[]> {
+  const executablePath = await findBrowser();
+  const built = given ?? (await builtPage());
+  const server = await serve(built.folder, 0);
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
+  try {
+    return await measured(browser, `http://127.0.0.1:${server.portTaken}/`, short ? SHORT : LONG);
+  } finally {
+    await browser.close();
+    server.close();
+    if (given === undefined) built.remove();
+  }
+}
