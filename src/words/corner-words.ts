@@ -11,17 +11,6 @@ export function cornerTerms({ lean }: CornerSketch, style: NumberStyle): string 
   return `A sketch from geometry alone: the bar turned by ${angle(SKETCH_BAR_DEG)} and a lean of ${angle(degrees(lean))} all the way, and tyres that do not slip. Both lines are a sketch, and neither says anything about lap times.`;
 }
 
-/** mm in a metre, and in a foot. */
-const METRE = 1000;
-const FOOT = 304.8;
-
-/** A circle's radius, mm, as roads are measured: in metres or feet, to a hundredth and a tenth. */
-export function circleWords(radius: number, { system, decimal }: NumberStyle): string {
-  const text =
-    system === 'inch' ? `${(radius / FOOT).toFixed(1)}\u00a0ft` : `${(radius / METRE).toFixed(2)}\u00a0m`;
-  return text.replace('.', decimal);
-}
-
 /** What happens on the gas, in three sentences at most. */
 export function cornerStory({ apex, exit, wide, gasAt }: CornerSketch, style: NumberStyle): string {
   const rakes = [apex, exit].map(({ rake }) => writeNumber(degrees(rake), 'angle', style).text);

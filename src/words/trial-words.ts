@@ -2,11 +2,12 @@
 import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { isAbsent } from '../core/readings/absent.ts';
 import { changeWord, waysBetween } from '../core/readings/change-words.ts';
-import type { NoTrial, Tried, Way } from '../core/effects/trial.ts';
+import type { NoTrial, Trial, Tried, Way } from '../core/effects/trial.ts';
 import type { TrialFigure } from '../core/effects/trial-figure.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
 import type { NoWallReason } from '../core/riding/equilibrium/against-wall.ts';
+import { rideStateOf } from '../core/riding/states/all-ride-states.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
 import { writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { absentWords } from './absent-words.ts';
@@ -23,14 +24,21 @@ export function turnedWords({ before, after }: Tried, kind: DriveKind, style: Nu
   return differencesInLine(settingDifferences(before.asSet.setup, after.asSet.setup, kind, style));
 }
 
+/** "Shock length 0.0 mm → 4.0 mm, rider on board": what was turned, and the ride state in which the figure is read. */
+export function triedWords(trial: Trial, tried: Tried, kind: DriveKind, style: NumberStyle): string {
+  const state = rideStateOf(trial.state).label;
+  const turns = turnedWords(tried, kind, style);
+  return turns === '' ? state : `${turns}, ${state.toLowerCase()}`;
+}
+
 /** Where the figure went, such as "Rake: 24.27° before, 23.88° after. Quicker steering." */
 export function figureWords(figure: TrialFigure, tried: Tried, style: NumberStyle): string {
   const { before, after, way } = tried;
   const { label, quantity, isChange, same } = figure;
-  const word = way === 'same' ? same : changeWord(figure, before.value, after.value);
+  const [from, to] = [before, after].map(({ value }) => writeNumber(value, quantity, style).text);
+  const word = way === 'same' || from === to ? same : changeWord(figure, before.value, after.value);
   const said = `${word.charAt(0).toUpperCase()}${word.slice(1)}.`;
   if (isChange) return `${label}: ${writeChange(after.value, quantity, style).text}. ${said}`;
-  const [from, to] = [before, after].map(({ value }) => writeNumber(value, quantity, style).text);
   return `${label}: ${from} before, ${to} after. ${said}`;
 }
 

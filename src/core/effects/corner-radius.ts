@@ -28,7 +28,7 @@ export function circleRadius({ wheelbase, rake, lean, bar }: Circling): number {
 export const cornerRadius: TrialFigure = {
   key: 'cornerRadius',
   label: 'Circle at the same bar and lean',
-  quantity: 'length',
+  quantity: 'circle',
   isChange: false,
   more: 'wider line',
   less: 'tighter line',

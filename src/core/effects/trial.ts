@@ -7,6 +7,7 @@ import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import type { QuantityKey } from '../units/all-quantities.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
+import { shownSteps, type NumberStyle } from '../units/number-style.ts';
 import { antiSquatSpread } from './anti-squat-spread.ts';
 import { cornerRadius } from './corner-radius.ts';
 import { squatOnRoad } from './squat-on-road.ts';
@@ -15,6 +16,9 @@ import type { NoFigure, TrialFigure } from './trial-figure.ts';
 import { wallLift } from './wall-lift.ts';
 
 export const TRIAL_FIGURES: readonly TrialFigure[] = [wallLift, squatOnRoad, antiSquatSpread, cornerRadius];
+
+/** Two figures are told apart as they are written in metric units. */
+const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
 export type Way = 'more' | 'less' | 'same';
 
@@ -53,11 +57,13 @@ export function trialFigure(key: string): TrialFigure | null {
 }
 
 /**
- * Which way a figure goes between two values, metric: `same` below what a workshop can tell apart. Always has an answer.
+ * Which way a figure goes between two values, metric: `same` below what a workshop can tell apart, and
+ * where both are written alike. Always has an answer.
  */
 export function wayOf(quantity: QuantityKey, before: number, after: number): Way {
   const change = after - before;
-  if (Math.abs(change) < QUANTITIES[quantity].indistinct) return 'same';
+  const [was, is] = [before, after].map((value) => shownSteps(value, quantity, METRIC));
+  if (was === is || Math.abs(change) < QUANTITIES[quantity].indistinct) return 'same';
   return change > 0 ? 'more' : 'less';
 }
 

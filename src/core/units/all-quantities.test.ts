@@ -4,7 +4,7 @@ import { QUANTITIES, shownUnit, unitWord, type QuantityKey } from './all-quantit
 import { parseQuantity } from './parse-quantity.ts';
 
 describe('the quantities', () => {
-  it('that mechanics count in inches and pounds are shown so, all others are the same in both systems', () => {
+  it('that mechanics count in inches, feet and pounds are shown so, all others are the same in both systems', () => {
     const differing = Object.entries(QUANTITIES).filter(([, q]) => q.metric.symbol !== q.inch.symbol);
     expect(differing.map(([key]) => key)).toEqual([
       'length',
@@ -14,6 +14,7 @@ describe('the quantities', () => {
       'speed',
       'pressure',
       'volume',
+      'circle',
     ]);
   });
 

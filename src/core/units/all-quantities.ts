@@ -1,6 +1,7 @@
 /** Every quantity that a figure can be of. */
 import { acceleration } from './acceleration.ts';
 import { angle } from './angle.ts';
+import { circle } from './circle.ts';
 import { count } from './count.ts';
 import { force } from './force.ts';
 import { length } from './length.ts';
@@ -30,6 +31,7 @@ const quantities = {
   speed,
   pressure,
   volume,
+  circle,
 } satisfies Readonly<Record<string, Quantity>>;
 
 export type QuantityKey = keyof typeof quantities;
