@@ -23,7 +23,7 @@ import { lowestUpright } from '../core/standing/touch-height.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 
 export interface WarningWords {
-  readonly key: Warning | 'sprocketInTheWay' | 'chainBarTight' | AdjusterKey;
+  readonly key: Warning | 'sprocketInTheWay' | 'chainBarTight' | 'notFetched' | AdjusterKey;
   /** The reading behind it with its number, such as "Trail 61.0 mm"; or the part that is in the way. */
   readonly lead: string;
   /** What is the matter, and what to do. */
