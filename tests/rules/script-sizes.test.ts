@@ -134,8 +134,11 @@ import { scriptSizes } from '../support/script-sizes.ts';
  *
  * That a search for a setup is shared among threads and names the adjuster to allow is 2.2 of all scripts, 0.8 of them in
  * the thread.
+ *
+ * A change told to be read out, both ends' heights at once and warnings of other ride states are 2.8 of all scripts and come
+ * late; with them comes what warns, which the first sight gave back, 1.9.
  */
-const CEILINGS = { firstSight: 143.8, all: 594.5, panel: 29.9 };
+const CEILINGS = { firstSight: 142.2, all: 597.5, panel: 30.1 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
