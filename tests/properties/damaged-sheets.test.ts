@@ -12,9 +12,9 @@ import { damaged } from '../support/damaged.ts';
 import { newDocument } from '../support/new-document.ts';
 import { plainBike, plainSetup } from '../support/plain-bike.ts';
 
-const RUNS = cases(400);
+const RUNS = cases(400, 20_000);
 /** How long a count may take on a slow machine, ms. */
-const PATIENCE_MS = cases(60_000);
+const PATIENCE_MS = cases(60_000, 3_000_000);
 
 const sheet = correctNote(
   newSheet({
