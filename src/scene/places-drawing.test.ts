@@ -13,7 +13,7 @@ it('an ellipse holds 95 of 100 points that scatter as its spread says', () => {
   const drawn = placesDrawn({ bike: plainBike, stance }, [
     { key: 'pivot', along: a * a, up: b * b + c * c, both: a * b },
   ]);
-  const scale = Number(/drawn (\d+) times/.exec(drawn?.label.text ?? '')?.[1]);
+  const scale = Number(/×(\d+)/.exec(drawn?.label.text ?? '')?.[1]);
   const { pivot } = stance.pose;
   // Where the ellipse begins and where its first quarter ends: the ends of both half axes.
   const ends = (drawn?.shapes[0].steps ?? []).flatMap((step) => ('x' in step ? [step] : []));
@@ -40,7 +40,7 @@ describe('the ellipses of a bike', () => {
       { key: 'steeringHead', along: 4, up: 1, both: 0 },
       { key: 'frontAxle', along: 4, up: 0, both: 0 },
     ]);
-    expect(drawn?.label.text).toBe('± of points as measured, drawn 5 times as large');
+    expect(drawn?.label.text).toBe('± of points ×5');
     const [first] = drawn?.shapes ?? [];
     const [move] = first.steps;
     if (move.op !== 'move') throw new Error(move.op);

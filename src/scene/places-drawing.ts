@@ -23,7 +23,7 @@ const LONGEST = 45;
 const EXACT = 0.005;
 /** Of a quarter of a circle as a cubic curve: 4/3·(√2 − 1). */
 const ROUND = (4 / 3) * (Math.SQRT2 - 1);
-/** Below the middle of the bike, mm. */
+/** Below the rear wheel, mm. */
 const BELOW = 45;
 
 /** Half axes of an ellipse, mm, and how far the longer one is turned, radians counter-clockwise. */
@@ -58,7 +58,7 @@ export function placesDrawn(
   const lengths = drawn.map(({ ellipse }) => ellipse.long).sort((a, b) => a - b);
   const middle = lengths[Math.floor(lengths.length / 2)];
   const scale = SCALES.find((each) => each * middle <= LONGEST) ?? 1;
-  const { rearAxle, frontAxle } = stance;
+  const { rearAxle } = stance;
   return {
     shapes: drawn.map(({ at, ellipse: { long, short, turn } }) => {
       const [a, b] = [scale * long, scale * short];
@@ -75,7 +75,8 @@ export function placesDrawn(
     label: {
       role: 'spread',
       text: spreadScaleWords(scale),
-      at: { x: (rearAxle.x + frontAxle.x) / 2, y: -BELOW },
+      // The middle is the wheelbase's.
+      at: { x: rearAxle.x, y: -BELOW },
       spot: 'below',
     },
   };

@@ -4,9 +4,9 @@ import type { Reading } from '../core/readings/reading.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { COVERAGE, plusMinus } from './plus-minus.ts';
 
-/** What the ellipses on the side view are, and how large they are drawn. */
+/** What the ellipses on the side view are, and how many times as large they are drawn, as short as it is on a close-up. */
 export function spreadScaleWords(scale: number): string {
-  return scale === 1 ? '± of points as measured' : `± of points as measured, drawn ${scale} times as large`;
+  return scale === 1 ? '± of points' : `± of points ×${scale}`;
 }
 
 /** What a ± counts for springs that nobody measured, and how it gets smaller. */

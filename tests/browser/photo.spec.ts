@@ -104,12 +104,20 @@ test('one photo and a few known sizes make the bike, which one edit takes over a
   expect(Math.abs(metricReading(on, 'rake') - photo.reading('rake'))).toBeLessThan(0.6);
   await undo(page);
   await expect(apply).toBeEnabled();
+});
 
-  // Opened again, picture and clicks are there, and go on.
+test('opened again, picture and clicks are there, and go on', async ({ page }) => {
+  const photo = truePhoto('right');
+  await openPage(page);
+  await openTape(page);
+  await openPhoto(page, photo.file);
+  await chooseTarget(page, 'Swingarm pivot');
+  await clickOn(page, photo.part('pivot'));
   await expect.poll(async () => (await kept(page))[0]?.text.includes('"photos"') ?? false).toBe(true);
   await page.reload();
   await openTape(page);
   await expect(stage(page).locator('canvas')).toBeVisible();
+  await expect(tape(page).getByText('Two more places to click before the photo counts')).toBeVisible();
   await chooseTarget(page, 'Seat mark');
   await clickOn(page, photo.part('seat'));
   await expect(tape(page).getByRole('combobox', { name: 'What to click' })).toContainText('(1)');

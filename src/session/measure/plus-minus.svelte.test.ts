@@ -62,7 +62,7 @@ it('stands beside each measured reading and its change, follows the adjusters, a
   // So do the points on the side view, in words and outlines.
   const spreads = bench.drawing.spreads();
   expect(spreads?.shapes.length).toBeGreaterThan(1);
-  expect(spreads?.label.text).toMatch(/^± of points as measured/);
+  expect(spreads?.label.text).toMatch(/^± of points/);
   const asked = [{ setup: bench.session.history.present.setup, travel: { front: 0, rear: 0 } }];
   expect(await bench.standing.bandAlong?.('finalDriveRatio', 'toppedOut', asked)).toEqual([0]);
   expect(beside('rake')?.value).toMatch(/^24\.50 ± 0\.\d+°$/);
