@@ -9,6 +9,7 @@ import { newSheet } from '../../src/document/sheet.ts';
 import { bikeButton, bikesDialog, expectLookedFor } from '../browser/support/bikes.ts';
 import { field, FRONT_HEIGHT } from '../browser/support/panels.ts';
 import { builtPage } from '../support/built-page.ts';
+import { loopMs } from '../support/pulled-page.ts';
 import { benchTable, type BenchRow } from './bench-table.ts';
 
 /** Goals, ms: the list of all bikes, a letter of a search (one frame), and 19 of 20 saves. */
@@ -135,19 +136,6 @@ async function fillShop(page: Page, bikes: number): Promise<void> {
       });
     database.close();
   }, given);
-}
-
-/** The same work in any run: what the machine gives just now, ms. */
-function loopMs(page: Page): Promise<number> {
-  return page.evaluate(() => {
-    const times = Array.from({ length: 5 }, () => {
-      const begun = performance.now();
-      let sum = 0;
-      for (let i = 0; i < 1e7; i++) sum += Math.sqrt(i);
-      return sum > 0 ? performance.now() - begun : NaN;
-    });
-    return times.sort((a, b) => a - b)[2];
-  });
 }
 
 function at(times: readonly number[], part: number): number {

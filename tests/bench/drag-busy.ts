@@ -3,6 +3,7 @@ import type { Browser } from '@playwright/test';
 import {
   PULLED_PARTS,
   pulledPage,
+  USUAL_LOOP_MS,
   WINDOW_SIZES,
   type PulledPage,
   type PulledPart,
@@ -15,6 +16,8 @@ const GOAL_BUSY_MS = 5;
 /** Goal for drawings a second on a page that is so many times as slow. */
 const GOAL_DRAWINGS = 30;
 const SLOWER = 4;
+/** Goal for the longest task of such a page during a drag, ms. */
+const GOAL_TASK_MS = 100;
 /** Moves a second that the hand makes then: as many as a usual screen shows. */
 const HAND_RATE = 60;
 /** Moves before any is measured: the page's code has been compiled by then. */
@@ -62,9 +65,14 @@ async function busyTimes(page: PulledPage, moves: number): Promise<number[]> {
 }
 
 /** When drawings begin while the hand moves on without waiting for the page, and what each takes of its thread, ms. */
-async function slowly(page: PulledPage, lastsMs: number): Promise<{ gaps: number[]; busyMs: number }> {
+async function slowly(
+  page: PulledPage,
+  lastsMs: number,
+): Promise<{ gaps: number[]; busyMs: number; longest: number; loop: number }> {
+  const loop = await page.loopMs();
   await page.slowDown(SLOWER);
   await page.drawings();
+  await page.longTasks();
   const before = await page.busyMs();
   const sent: Promise<void>[] = [];
   const hand = setInterval(() => sent.push(page.move()), 1000 / HAND_RATE);
@@ -77,9 +85,22 @@ async function slowly(page: PulledPage, lastsMs: number): Promise<{ gaps: number
   }
   clearInterval(hand);
   const busy = (await page.busyMs()) - before;
+  const tasks = await page.longTasks();
   await page.slowDown(1);
   await Promise.all(sent);
-  return { gaps: began.slice(1).map((time, i) => time - began[i]), busyMs: busy / began.length };
+  return {
+    gaps: began.slice(1).map((time, i) => time - began[i]),
+    busyMs: busy / began.length,
+    // What takes less than 50 ms is not told.
+    longest: Math.max(50, ...tasks),
+    loop,
+  };
+}
+
+/** How slow this machine is just now, so that its figures can be read elsewhere. */
+export function slownessWords(loop: number): string {
+  const times = (loop / USUAL_LOOP_MS).toFixed(1);
+  return `ten million square roots take ${loop.toFixed(0)} ms here now, ${times} times as long as on a usual core (${USUAL_LOOP_MS} ms)`;
 }
 
 /** The lines about each window and part, and the figures with their goals. */
@@ -108,11 +129,23 @@ export async function dragBusy(
         `${where}: busy a move p50 ${at(times, 0.5).toFixed(1)} p95 ${at(times, 0.95).toFixed(1)} ms, ` +
           `${drawn} drawings for ${length.moves} moves; ` +
           `${SLOWER} times as slow, from drawing to drawing p50 ${at(slow.gaps, 0.5).toFixed(0)} ` +
-          `p95 ${at(slow.gaps, 0.95).toFixed(0)} ms, of which the thread is busy ${slow.busyMs.toFixed(0)} ms`,
+          `p95 ${at(slow.gaps, 0.95).toFixed(0)} ms, of which the thread is busy ${slow.busyMs.toFixed(0)} ms; ` +
+          slownessWords(slow.loop),
       );
       rows.push(
         { what: `${where}, busy a move`, figure: at(times, 0.5), unit: 'ms', goal: { most: GOAL_BUSY_MS } },
-        { what: `${where}, drawings`, figure: rate, unit: '/s', goal: { least: GOAL_DRAWINGS } },
+        {
+          what: `${where}, ${SLOWER} times as slow, drawings`,
+          figure: rate,
+          unit: '/s',
+          goal: { least: GOAL_DRAWINGS },
+        },
+        {
+          what: `${where}, ${SLOWER} times as slow, longest task`,
+          figure: slow.longest,
+          unit: 'ms',
+          goal: { most: GOAL_TASK_MS },
+        },
       );
     }
   return { lines, rows };

@@ -31,25 +31,27 @@ import {
 /** How far a dragged point may be from the pointer that holds it, px. */
 const FOLLOWS_WITHIN_PX = 1.5;
 
-test('S5: a press beside the middle of a point moves it by nothing, and the drag keeps the distance', async ({
-  page,
-}) => {
-  await openPage(page);
-  await chooseMode(page, 'Edit');
-  const seat = await middleOf(page, 'point-seat');
-  const press = { x: seat.x - 7, y: seat.y - 6 };
-  await page.mouse.move(press.x, press.y);
-  await page.mouse.down();
-  await drawn(page);
-  expect(apart(await middleOf(page, 'point-seat'), seat)).toBe(0);
-  await page.keyboard.down('Control');
-  await page.mouse.move(press.x - 31, press.y - 17, { steps: 4 });
-  await drawn(page);
-  expect(apart(await middleOf(page, 'point-seat'), { x: seat.x - 31, y: seat.y - 17 })).toBeLessThan(0.01);
-  await page.mouse.up();
-  await page.keyboard.up('Control');
-  await expect(undoButton(page)).toHaveAccessibleName('Undo: Moved seat mark');
-});
+test(
+  'S5: a press beside the middle of a point moves it by nothing, and the drag keeps the distance',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    await chooseMode(page, 'Edit');
+    const seat = await middleOf(page, 'point-seat');
+    const press = { x: seat.x - 7, y: seat.y - 6 };
+    await page.mouse.move(press.x, press.y);
+    await page.mouse.down();
+    await drawn(page);
+    expect(apart(await middleOf(page, 'point-seat'), seat)).toBe(0);
+    await page.keyboard.down('Control');
+    await page.mouse.move(press.x - 31, press.y - 17, { steps: 4 });
+    await drawn(page);
+    expect(apart(await middleOf(page, 'point-seat'), { x: seat.x - 31, y: seat.y - 17 })).toBeLessThan(0.01);
+    await page.mouse.up();
+    await page.keyboard.up('Control');
+    await expect(undoButton(page)).toHaveAccessibleName('Undo: Moved seat mark');
+  },
+);
 
 test(
   'S5: one drag is one undo, which brings back the very document, and redo the moved one',

@@ -24,7 +24,7 @@ function told(page: Page, words: string | RegExp): Locator {
   return page.locator('[role="status"], [role="alert"]').filter({ hasText: words });
 }
 
-test('a saved file opens again to the same document, also twice', async ({ page }) => {
+test('a saved file opens again to the same document, also twice', { tag: '@engines' }, async ({ page }) => {
   await openPage(page);
   await typeInto(page, FRONT_HEIGHT, '9');
   const text = await savedText(page);

@@ -102,21 +102,25 @@ test(
   },
 );
 
-test('both ends: each is told its own part, and the parts add up to the whole change', async ({ page }) => {
-  await openPage(page);
-  const before = metricReading(standing(await savedDocument(page)), 'rake');
-  await typeInto(page, REAR_HEIGHT, '5');
-  await typeInto(page, FRONT_HEIGHT, '10');
-  const after = metricReading(standing(await savedDocument(page)), 'rake');
-  const text = plain(await why(page).getByRole('listitem').filter({ hasText: /^Rake/ }).innerText());
-  const figures = [...text.matchAll(/([+−])(\d+\.\d+)°/g)].map(
-    ([, sign, digits]) => (sign === '−' ? -1 : 1) * Number(digits),
-  );
-  const [whole, ...parts] = figures;
-  expect(whole).toBeCloseTo(Number(after.toFixed(2)) - Number(before.toFixed(2)), 6);
-  expect(parts).toHaveLength(2);
-  expect(parts[0] + parts[1]).toBeCloseTo(whole, 6);
-});
+test(
+  'both ends: each is told its own part, and the parts add up to the whole change',
+  { tag: '@engines' },
+  async ({ page }) => {
+    await openPage(page);
+    const before = metricReading(standing(await savedDocument(page)), 'rake');
+    await typeInto(page, REAR_HEIGHT, '5');
+    await typeInto(page, FRONT_HEIGHT, '10');
+    const after = metricReading(standing(await savedDocument(page)), 'rake');
+    const text = plain(await why(page).getByRole('listitem').filter({ hasText: /^Rake/ }).innerText());
+    const figures = [...text.matchAll(/([+−])(\d+\.\d+)°/g)].map(
+      ([, sign, digits]) => (sign === '−' ? -1 : 1) * Number(digits),
+    );
+    const [whole, ...parts] = figures;
+    expect(whole).toBeCloseTo(Number(after.toFixed(2)) - Number(before.toFixed(2)), 6);
+    expect(parts).toHaveLength(2);
+    expect(parts[0] + parts[1]).toBeCloseTo(whole, 6);
+  },
+);
 
 test('three pairs of sprockets: each is one press from the table, with what it does said there', async ({
   page,

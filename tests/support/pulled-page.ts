@@ -65,6 +65,17 @@ function notedDrawings(): number[] {
   return (globalThis as unknown as { notedDrawings: number[] }).notedDrawings.splice(0);
 }
 
+/** Notes how long each task of the page's own thread takes that is longer than 50 ms; runs in the page. */
+function noteLongTasks(): void {
+  const noted: number[] = [];
+  new PerformanceObserver((list) => noted.push(...list.getEntries().map(({ duration }) => duration))).observe(
+    {
+      type: 'longtask',
+    },
+  );
+  Object.assign(globalThis, { notedTasks: noted });
+}
+
 export interface PulledPage {
   /** The next move of the swing; done when the page has dealt with it. */
   move(): Promise<void>;
@@ -72,10 +83,30 @@ export interface PulledPage {
   busyMs(): Promise<number>;
   /** When each drawing since the last call began, ms. */
   drawings(): Promise<number[]>;
+  /** How long each task since the last call took that was longer than 50 ms, ms. */
+  longTasks(): Promise<number[]>;
+  /** How long ten million square roots take in the page now, ms: what the machine gives. */
+  loopMs(): Promise<number>;
   /** Makes the page's own thread so many times as slow. */
   slowDown(times: number): Promise<void>;
   letGo(): Promise<void>;
 }
+
+/** The same work in any run: how long ten million square roots take in the page just now, ms. */
+export function loopMs(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const times = Array.from({ length: 5 }, () => {
+      const begun = performance.now();
+      let sum = 0;
+      for (let i = 0; i < 1e7; i++) sum += Math.sqrt(i);
+      return sum > 0 ? performance.now() - begun : NaN;
+    });
+    return times.sort((a, b) => a - b)[2];
+  });
+}
+
+/** What the same takes on a usual desktop's core, ms: what a figure of another machine is read by. */
+export const USUAL_LOOP_MS = 10;
 
 /** Opens the page in a window of that size and takes hold of the part. */
 export async function pulledPage(
@@ -95,6 +126,7 @@ export async function pulledPage(
   const painter = await painterOf(page);
   if (painter === null) await page.evaluate(noteDrawings, 'CanvasRenderingContext2D' as const);
   else await painter.evaluate(noteDrawings, 'OffscreenCanvasRenderingContext2D' as const);
+  await page.evaluate(noteLongTasks);
   const modes = page.getByRole('group', { name: 'A hand on the side view' });
   await modes.getByText(part.mode, { exact: true }).click();
   const at = await middleOf(page, part.selector);
@@ -116,6 +148,9 @@ export async function pulledPage(
     },
     drawings: async () =>
       painter === null ? await page.evaluate(notedDrawings) : await painter.evaluate(notedDrawings),
+    longTasks: () =>
+      page.evaluate(() => (globalThis as unknown as { notedTasks: number[] }).notedTasks.splice(0)),
+    loopMs: () => loopMs(page),
     async slowDown(rate) {
       await session.send('Emulation.setCPUThrottlingRate', { rate });
     },
