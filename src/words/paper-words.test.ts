@@ -12,6 +12,7 @@ import {
   beforeTheWork,
   countsPrinted,
   differencesPrinted,
+  plusMinusLine,
   readingsPrinted,
   sagPrinted,
   stepsPrinted,
@@ -43,6 +44,18 @@ describe('readings on paper', () => {
   it('call equal figures the same', () => {
     expect(readingsPrinted([wheelbase], stand(setup), stand(setup), style)[0].change).toBe('same');
   });
+});
+
+it('the ± of a table is one line of the readings that have one, and none of a bike that nobody measured', () => {
+  const now = stand(setup);
+  const known = ({ key }: { key: string }) => ({
+    value: '',
+    error: key === 'trail' ? '± 5 mm' : null,
+    change: '',
+  });
+  expect(plusMinusLine([trail, wheelbase], now, known)).toBe('These figures are sure to: trail ± 5 mm.');
+  expect(plusMinusLine([trail], now, () => null)).toBeNull();
+  expect(plusMinusLine([trail], null, known)).toBeNull();
 });
 
 describe('steps on paper', () => {

@@ -99,6 +99,19 @@ test('by keys alone a row is added, typed, left out and taken back, and focus ne
   expect(await page.evaluate(() => document.activeElement === document.body)).toBe(false);
   await page.keyboard.press('Control+z');
   await expect(rowLine(page, 1)).toContainText('Left out.');
+  // The usual rows come at once, and Enter goes from one to the next.
+  await tape(page)
+    .getByRole('button', { name: /^Add the usual rows/ })
+    .focus();
+  await page.keyboard.press('Enter');
+  await expect(figure).toBeFocused();
+  for (const [row, typed] of ['1416', '300', '312'].entries()) {
+    await page.keyboard.type(typed);
+    await page.keyboard.press('Enter');
+    await expect(rowLine(page, row + 2)).toContainText(typed);
+    await expect(rowLine(page, row + 3)).toHaveAttribute('aria-expanded', 'true');
+    await expect(figure).toBeFocused();
+  }
 });
 
 test('what cannot be is refused with a reason, Escape brings the old figure back, and nothing typed is lost', async ({
