@@ -21,6 +21,7 @@ interface Entry {
   readonly unit: string;
 }
 interface PrintedPlan {
+  readonly forkExtenders: string | null;
   readonly minutes: number;
   readonly steps: readonly {
     readonly turn: readonly { readonly adjuster: string; readonly to: number; readonly unit: string }[];
@@ -117,6 +118,18 @@ describe('the plan command', () => {
     expect(none?.widerRange).toBe('No single range gives a plan, however far its adjuster goes.');
     expect(none?.other).toBe(null);
     expect(none?.oneMoreAdjuster).toBe('No other adjuster alone gives a plan within its usual range.');
+  });
+
+  it('says how long the fork extenders of a plan have to be', async () => {
+    const args = ['--target', 'rake@toppedOut=24.03±0.03', '--with', 'forkExtenders=0..5'];
+    const { plans } = await printed(SPRUNG, ...args);
+    for (const { steps, forkExtenders } of plans) {
+      const [{ to }] = steps[0].turn;
+      expect(forkExtenders).toBe(`Fork extenders needed: ${to.toFixed(1)}\u00a0mm long, one for each leg.`);
+    }
+    expect(plans.length).toBeGreaterThan(0);
+    const bare = await printed(SPRUNG, ...ASKED);
+    expect(bare.plans[0].forkExtenders).toBe(null);
   });
 
   it('says which adjuster to allow besides, and how far it turns', async () => {

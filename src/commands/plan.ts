@@ -12,6 +12,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import type { BikeWithSetup } from '../document/document.ts';
 import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
+import { extenderWords } from '../words/plan-words.ts';
 import { noProblemWords } from '../words/no-problem-words.ts';
 import { otherWords, relaxationWords, stopsWords, widerWords } from '../words/no-plan-words.ts';
 import { openFile } from './open-file.ts';
@@ -58,6 +59,7 @@ function planEntry(problem: Problem, { steps, minutes, off, readings }: Plan) {
   return {
     minutes,
     off,
+    forkExtenders: extenderWords(steps, METRIC),
     steps: steps.map((step) => stepEntry(problem, step)),
     readings: readingEntries(problem.targets, readings),
   };

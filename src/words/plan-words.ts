@@ -2,11 +2,11 @@
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
-import type { Turn } from '../core/plan/plan.ts';
+import type { PlanStep, Turn } from '../core/plan/plan.ts';
 import type { PlanAdjusterKey, Setting, Target } from '../core/plan/problem.ts';
 import type { Moved, StepTried } from '../core/plan/what-moves-what.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
-import { writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { roundsToNothing, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { tyreWords } from './setup-difference.ts';
 import { targetName } from './target-words.ts';
@@ -31,6 +31,14 @@ export function turnWords(
 ): { readonly what: string; readonly how: string } {
   const write = (setting: Setting): string => settingText(key, setting, style);
   return { what: adjusterLabel(key, kind), how: `${write(from)} → ${write(to)}` };
+}
+
+/** What a plan needs made or bought for the fork: extenders of a length; null where it turns none, or takes them off. */
+export function extenderWords(steps: readonly Pick<PlanStep, 'turns'>[], style: NumberStyle): string | null {
+  const turns = steps.flatMap((step) => step.turns);
+  const length = turns.find(({ adjuster }) => adjuster === 'forkExtenders')?.to;
+  if (typeof length !== 'number' || roundsToNothing(length, 'length', style)) return null;
+  return `Fork extenders needed: ${writeNumber(length, 'length', style).text} long, one for each leg.`;
 }
 
 /** Such as "Trail rider on board 99.9 mm"; a dash where there is no number. */

@@ -4,6 +4,12 @@ import type { Target } from '../core/plan/problem.ts';
 import { rideStateOf } from '../core/riding/states/all-ride-states.ts';
 import { readingsOf } from './worded-readings.ts';
 
+/** Which setup the targets are taken from, and how many of them have no number there. */
+export function sourceWords({ name, left }: { readonly name: string; readonly left: number }): string {
+  const stay = left === 0 ? '' : ` ${left === 1 ? '1 has' : `${left} have`} no number there and stay.`;
+  return `Targets as in ${name}.${stay}`;
+}
+
 /** Such as "Swingarm angle (topped out)". */
 export function targetName({ reading, state }: Target, kind: DriveKind): string {
   const label = readingsOf(kind).find(({ key }) => key === reading)?.label ?? reading;

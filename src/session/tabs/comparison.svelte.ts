@@ -196,14 +196,19 @@ export class Comparison {
 
   /** Lays another bike of the store beside the others as it is set now; from then on its sheets can be chosen too. */
   async addBike(store: BikeStore, id: string): Promise<void> {
+    if ((await this.readBike(store, id)) !== null) this.add(id);
+  }
+
+  /** Reads another bike of the store with its sheets, so that they can be chosen; null where it could not be read. */
+  async readBike(store: BikeStore, id: string): Promise<Comparable | null> {
     const { opened } = this.#bench.session;
     const [loaded, sheets] = [await store.load(id), await store.sheets(id)];
-    if (opened !== this.#bench.session.opened) return;
+    if (opened !== this.#bench.session.opened) return null;
     const document = loaded.ok && loaded.value !== null ? openDocument(loaded.value.text) : null;
     if (document?.ok !== true || !sheets.ok) {
       const fault = !loaded.ok ? loaded : document?.ok === false ? document : sheets;
       this.unread = fault.ok ? 'That bike is no longer saved in this browser.' : fault.reason.sentence;
-      return;
+      return null;
     }
     const { bike, setup } = document.value.document;
     const other = { of: 'other', pinned: null } as const;
@@ -218,10 +223,11 @@ export class Comparison {
       } else leftOut.push(leftOutWords(bike.name, day, opened.reason.sentence));
     }
     this.unread = leftOut.length === 0 ? null : leftOut.join(' ');
-    const read: Comparable[] = [{ ...other, key: id, name: bike.name, bike, setup }, ...kept.reverse()];
+    const asSet: Comparable = { ...other, key: id, name: bike.name, bike, setup };
+    const read: Comparable[] = [asSet, ...kept.reverse()];
     const isRead = ({ key }: Comparable): boolean => read.some((each) => each.key === key);
     this.#others = [...this.#others.filter((each) => !isRead(each)), ...read];
-    this.add(id);
+    return asSet;
   }
 
   /** Sets one adjuster of the bike on the page as a setup has it, as one undo entry, or says why it cannot stand so. */

@@ -148,14 +148,23 @@ describe('what is asked', () => {
     expect(planning.progress).toBe(null);
   });
 
-  it('aims at the baseline, so that this bike becomes like that one', () => {
+  it('aims at another setup, so that this bike becomes like that one, until a target is changed by hand', () => {
     const { session, planning } = started();
     session.commit((from) => ({ ok: true, value: setBaseline(from) }), 'Baseline');
     session.commit((from) => setAdjuster(from, 'shockLength', 5), 'Shock length');
-    planning.takeFromBaseline();
+    planning.takeFrom(session.document.baseline, 'Baseline');
     const [arm, trail] = planning.targets;
     expect(arm.want).toEqual({ kind: 'value', value: 9.48 });
     expect(trail.want).toEqual({ kind: 'value', value: 100.1 });
+    expect(planning.source).toMatchObject({ name: 'Baseline', left: 0 });
+    planning.want(trail.id, { kind: 'value', value: 99 });
+    expect(planning.source).toBe(null);
+    // Of another bike each target is what that one reads; one without a number there stays as it was.
+    const [, , , other] = DEMO_BIKES;
+    planning.takeFrom({ ...other, setup: { ...other.setup, shockSpringRate: 0 } }, other.bike.name);
+    expect(planning.source).toMatchObject({ name: other.bike.name, left: 1 });
+    expect(planning.targets[1].want).toEqual({ kind: 'value', value: 99 });
+    expect(planning.targets[0].want).not.toEqual(arm.want);
   });
 });
 

@@ -64,6 +64,11 @@ export class Planning {
   #nextId = 0;
   #typed = $state.raw<readonly ListedTarget[] | null>(null);
   #asked = $state.raw<Readonly<Partial<Record<AdjusterKey, Partial<Choice>>>>>({});
+  #source = $state.raw<{
+    readonly name: string;
+    readonly left: number;
+    readonly targets: readonly ListedTarget[];
+  } | null>(null);
   #running: StartedSearch | null = null;
 
   progress = $state.raw<PlanProgress | null>(null);
@@ -265,13 +270,23 @@ export class Planning {
     });
   }
 
-  /** Every target becomes what the baseline reads there: make this bike feel like that one. */
-  takeFromBaseline(): void {
-    this.#typed = this.targets.map((target): ListedTarget => {
+  /** Every target becomes what another setup reads there: make this bike feel like that one. One without a number stays. */
+  takeFrom(of: BikeWithSetup, name: string): void {
+    let left = 0;
+    const targets = this.targets.map((target): ListedTarget => {
       const { reading, state } = target;
-      const value = readingOf(this.document.baseline, reading, state);
-      return value === null ? target : { ...target, want: { kind: 'value', value: asShown(value, reading) } };
+      const value = readingOf(of, reading, state);
+      if (value !== null) return { ...target, want: { kind: 'value', value: asShown(value, reading) } };
+      left += 1;
+      return target;
     });
+    this.#typed = targets;
+    this.#source = { name, left, targets };
+  }
+
+  /** The setup that the targets were taken from and how many stayed as they were; null once one is changed by hand. */
+  get source(): { readonly name: string; readonly left: number } | null {
+    return this.#source?.targets === this.targets ? this.#source : null;
   }
 
   choose(key: AdjusterKey, change: Partial<Choice>): void {
