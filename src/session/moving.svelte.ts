@@ -31,6 +31,9 @@ interface Mark {
   readonly view: View;
 }
 
+/** The whole range of a grip's adjuster takes at least so much of the screen, px. */
+const RANGE_PX = 150;
+
 export class Moving {
   readonly #session: BikeSession;
   readonly #standing: Standing;
@@ -95,8 +98,14 @@ export class Moving {
         setAdjuster(
           from,
           key,
-          pulledAdjuster(from.bike, from.setup, stance, key, pull, (asked) =>
-            this.#standing.standWith(from.bike, asked),
+          pulledAdjuster(
+            from.bike,
+            from.setup,
+            stance,
+            key,
+            pull,
+            (asked) => this.#standing.standWith(from.bike, asked),
+            RANGE_PX / view.scale,
           ),
         ),
       );

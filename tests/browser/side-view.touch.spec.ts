@@ -198,7 +198,7 @@ test('a finger pulls the tail up by its grip, and the shock length follows as on
   await openPage(page);
   const grip = await middleOf(page, 'grip-shockLength');
   const fingers = await fingersOn(page);
-  await slide(fingers, { x: grip.x + 8, y: grip.y - 8 }, { x: grip.x + 8, y: grip.y - 18 });
+  await slide(fingers, { x: grip.x + 8, y: grip.y - 8 }, { x: grip.x + 8, y: grip.y - 38 });
   const field_ = field(page, REAR_HEIGHT);
   await expect(field_).not.toHaveValue('0.0');
   await fingers.lift();

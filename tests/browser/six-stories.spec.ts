@@ -73,7 +73,7 @@ test(
     });
 
     const from = await middleOf(page, 'grip-forkTubes');
-    await pressAndMove(page, from, { x: from.x, y: from.y + 12 });
+    await pressAndMove(page, from, { x: from.x, y: from.y + 40 });
     await page.mouse.up();
     expect(await risen(page, 'front')).toBeLessThan(down - 3);
   },

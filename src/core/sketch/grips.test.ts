@@ -100,3 +100,19 @@ it('a bike that does not stand with the adjuster moved on leaves the grip where 
     plainSetup.shockLength,
   );
 });
+
+it.each(GRIPS.map(({ key }) => key))(
+  '%s spreads a short range over the reach asked for, and no less',
+  (key) => {
+    const { least, most, step } = range(key);
+    const reach = 750;
+    const at = (part: number) => {
+      const pull = key === 'axlePosition' ? { x: -part * reach, y: 0 } : { x: 0, y: part * reach };
+      const stand = (setup: Setup) => standing(plainBike, setup, TRAVEL);
+      return pulledAdjuster(plainBike, plainSetup, before, key, pull, stand, reach);
+    };
+    // A hundredth of the reach, 1.5 px of 150, gives a hundredth of the range.
+    expect(Math.abs(at(0.01) - plainSetup[key])).toBeLessThanOrEqual((most - least) / 100 + step);
+    expect([at(1), at(-1)].sort((a, b) => a - b)).toEqual([least, most]);
+  },
+);

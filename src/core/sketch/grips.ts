@@ -37,8 +37,11 @@ const LEAST_RESPONSE = 1e-6;
 
 /**
  * The adjuster value that follows a pull of (dx, dy) mm from where the pull began. `setup` and `standing` are those
- * at its beginning, and `stand` stands the bike likewise with another setup; null where it does not stand. Tail and top clamp follow straight up and down, by as much as the adjuster moves them there: the end
- * that is pulled down goes down. The axle follows its slot. The result is held in the adjuster's range and on its steps.
+ * at its beginning, and `stand` stands the bike likewise with another setup; null where it does not stand. Tail and top
+ * clamp follow straight up and down, by as much as the adjuster moves them there: the end that is pulled down goes down.
+ * The axle follows its slot. Where the adjuster's whole range would take less than `leastReach` mm of pulling, it takes
+ * that much, so that a hand can find a step in it; the grip then lags behind the hand. The result is held in the
+ * adjuster's range and on its steps.
  */
 export function pulledAdjuster(
   bike: Bike,
@@ -47,24 +50,30 @@ export function pulledAdjuster(
   key: GripKey,
   pull: Point,
   stand: (setup: Setup) => Stance | null,
+  leastReach = 0,
 ): number {
   const { least, most, step } = adjusterRange(adjusterOf(key), bike, setup);
-  const value = setup[key] + amountPulled(setup, standing, key, pull, stand);
+  const { along, response } = pullAlong(setup, standing, key, pull, stand);
+  const amount = Math.abs(response) > LEAST_RESPONSE ? along / response : 0;
+  const reach = Math.abs(response) * (most - least);
+  const value = setup[key] + (reach < leastReach ? (reach / leastReach) * amount : amount);
   const stepped = Number((Math.round(value / step) * step).toFixed(6));
   return Math.min(most, Math.max(least, stepped));
 }
 
-function amountPulled(
+/** How far a pull goes along the grip's own line, mm, and how far the grip goes there for each unit of its adjuster. */
+function pullAlong(
   setup: Setup,
   standing: Stance,
   key: GripKey,
   pull: Point,
   stand: (setup: Setup) => Stance | null,
-): number {
-  if (key === 'axlePosition')
-    return -pull.x * Math.cos(standing.swingarmAngle) - pull.y * Math.sin(standing.swingarmAngle);
+): { readonly along: number; readonly response: number } {
+  if (key === 'axlePosition') {
+    const { swingarmAngle } = standing;
+    return { along: -pull.x * Math.cos(swingarmAngle) - pull.y * Math.sin(swingarmAngle), response: 1 };
+  }
   const after = stand({ ...setup, [key]: setup[key] + PROBE });
-  if (after === null) return 0;
-  const response = (gripPlace(after, key).y - gripPlace(standing, key).y) / PROBE;
-  return Math.abs(response) > LEAST_RESPONSE ? pull.y / response : 0;
+  const response = after === null ? 0 : (gripPlace(after, key).y - gripPlace(standing, key).y) / PROBE;
+  return { along: pull.y, response };
 }
