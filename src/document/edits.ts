@@ -1,5 +1,5 @@
 /** The edits: each takes a document to the next one, or says why the new value cannot be saved. */
-import type { Bike, Bodywork } from '../core/parts/bike.ts';
+import type { Bike, Bodywork, Swingarm } from '../core/parts/bike.ts';
 import type { LinkLayout, TravelRow } from '../core/parts/rear-layout.ts';
 import type { OtherLeg, Support } from '../core/parts/support.ts';
 import { adjusterOf, type Adjuster } from '../core/adjusters/all-adjusters.ts';
@@ -164,6 +164,11 @@ export function setTravelTable(document: BikeDocument, travelTable: readonly Tra
 export function setLinks(document: BikeDocument, links: LinkLayout | null): Edited {
   const { bike } = document;
   return withBike(document, { ...bike, swingarm: { ...bike.swingarm, links } });
+}
+
+/** The swingarm as another way of describing its suspension has it. */
+export function setSwingarm(document: BikeDocument, swingarm: Swingarm): Edited {
+  return withBike(document, { ...document.bike, swingarm });
 }
 
 /** What holds an end up; null for a spring with one rate whose air is not counted. */
