@@ -1,6 +1,7 @@
 /** What the projector shows: the bike on its way from the baseline to how it stands now, with the readings chosen. */
 import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { metricReading } from '../../core/readings/metric-reading.ts';
+import { shownDifference } from '../../core/units/number-style.ts';
 import { bikeExtent } from '../../scene/extent.ts';
 import { whyStory } from '../../words/why-words.ts';
 import { CloseUps } from '../close-ups.svelte.ts';
@@ -13,8 +14,8 @@ import type { PreferenceData } from '../preferences.svelte.ts';
 import type { ReadingRow, Stood } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
-/** Size of words on the drawing, as a part of its width: 26 px on a screen of 1920; never below the least, px. */
-const TEXT_PART = 0.0182;
+/** Size of words on the drawing, as a part of its width: 24 px and more on a screen of 1920; never below the least, px. */
+const TEXT_PART = 0.0192;
 const LEAST_TEXT_PX = 13;
 /** How long the way from before to now takes, and how long the picture rests at either end, ms. */
 const WAY_MS = 5000;
@@ -54,9 +55,13 @@ export class Projector {
     const { live } = this;
     if (live === null) return [];
     const { shown } = this.#bench.preferences.data;
-    return this.#bench.standing.rows
-      .filter(({ reading }) => shown.includes(reading.key))
-      .map((row) => ({ ...row, value: metricReading(row.reading, live.stance) }));
+    return (
+      [...this.#bench.standing.rows]
+        .filter(({ reading }) => shown.includes(reading.key))
+        // Those that changed first, since a room has room for few; by the bike of now, so that none moves on the way.
+        .sort((a, b) => this.#changed(b) - this.#changed(a))
+        .map((row) => ({ ...row, value: metricReading(row.reading, live.stance) }))
+    );
   });
 
   /** What changed since the baseline, in lay words; the bike's name where nothing did. */
@@ -109,6 +114,12 @@ export class Projector {
         return textPx();
       },
     });
+  }
+
+  /** 1 for a reading that is written otherwise than the baseline's, else 0. */
+  #changed({ reading: { quantity }, value, baseline }: ReadingRow): 0 | 1 {
+    if (typeof value !== 'number' || typeof baseline !== 'number') return 0;
+    return shownDifference(baseline, value, quantity, this.#bench.preferences.style) === 0 ? 0 : 1;
   }
 
   resize(widthPx: number, heightPx: number): void {
