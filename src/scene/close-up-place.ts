@@ -51,10 +51,15 @@ const FORMS: readonly Form[] = [
   [0.65, 0.8],
   [0.65, 0.6],
   'narrow',
-  'brief',
+];
+/** Forms of the first to be placed and of the other: the same for both, then a smaller one for the other. */
+const PAIRS: readonly (readonly [Form, Form])[] = [
+  ...FORMS.map((form) => [form, form] as const),
+  ['narrow', 'brief'],
+  ['brief', 'brief'],
 ];
 /** Where no place is free, the part of a close-up that may lie over the bike. */
-const MOST_COVERED = 0.34;
+const MOST_COVERED = 0.45;
 
 /**
  * The boxes for close-ups, in the same order; null where there is no room for one. All of them take the largest of the
@@ -67,12 +72,13 @@ export function closeUpPlaces(wanted: readonly ToPlace[], about: Surroundings): 
   };
   const orders = wanted.length > 1 ? [wanted, [...wanted].reverse()] : [wanted];
   let best = new Map<ToPlace, Box>();
-  for (const form of FORMS)
+  for (const [first, other] of PAIRS)
     for (const order of orders) {
       if (best.size === wanted.length) break;
       const found = new Map<ToPlace, Box>();
       for (const each of order) {
-        const box = placeOf(each.near, sizeOf(each, form, about), [...found.values()], ground, 0);
+        const size = sizeOf(each, each === order[0] ? first : other, about);
+        const box = placeOf(each.near, size, [...found.values()], ground, 0);
         if (box !== null) found.set(each, box);
       }
       if (found.size > best.size) best = found;

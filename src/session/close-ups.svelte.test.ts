@@ -106,24 +106,37 @@ describe.each(DEMO_BIKES.map(({ bike }, demo) => [bike.name, demo] as const))('%
     },
   );
 
+  it.each(SIZES)('the zones keep their names beside close-ups, at %i × %i', (...size) => {
+    const bench = begun(demo, size);
+    bench.stateOf(CloseUps);
+    const names = () => labelsOf(bench, 'labels').filter(({ role }) => role === 'zoneName').length;
+    for (const [shock, tubes] of [
+      [6, 5],
+      [5, 10],
+      [0, 5],
+    ]) {
+      turn(bench, shock, tubes);
+      bench.preferences.change({ shadow: false });
+      const without = names();
+      expect(without).toBeGreaterThan(0);
+      bench.preferences.change({ shadow: true });
+      expect(names()).toBe(without);
+    }
+  });
+
   it.each(ROOMY)(
     'S8: both close-ups are there, over nothing of the bike, and the zones keep their names, at %i × %i',
     (...size) => {
       const bench = begun(demo, size);
       const closeUps = bench.stateOf(CloseUps);
-      const names = () =>
-        labelsOf(bench, 'labels')
-          .filter(({ role }) => role === 'zoneName')
-          .map(({ text }) => text);
-      const before = names();
-      expect(before).toEqual(expect.arrayContaining(['LIFT', 'NEUTRAL', 'SQUAT']));
+      const names = () => labelsOf(bench, 'labels').map(({ text }) => text);
       for (const [shock, tubes] of [
         [6, 5],
         [-5, -2],
         [10, 0],
       ]) {
         turn(bench, shock, tubes);
-        expect(names()).toEqual(before);
+        expect(names()).toEqual(expect.arrayContaining(['LIFT', 'NEUTRAL', 'SQUAT']));
         const { boxes } = closeUps.drawing;
         expect(boxes).toHaveLength(2);
         const { view } = bench.sideView;

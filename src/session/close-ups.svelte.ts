@@ -22,6 +22,8 @@ export interface CloseUpsOf {
   readonly closeUpPx?: number;
 }
 
+/** Free space between a close-up and what is kept clear, px: as much as words keep from one another. */
+const APART = 3;
 /** Words in a close-up, px: no larger than they must be, because the picture needs the room. */
 const TEXT = { small: 11, normal: 12, large: 14 };
 
@@ -57,7 +59,12 @@ export class CloseUps {
     const drawn = () => ({
       filled: bikeShapes(live.stance, live.bike, live.setup),
       lines: standingConstructions(live.stance).flatMap((each) => constructionShapes(live.stance, each)),
-      kept: clear,
+      kept: clear.map(({ left, top, right, bottom }) => ({
+        left: left - APART,
+        top: top - APART,
+        right: right + APART,
+        bottom: bottom + APART,
+      })),
     });
     const squares = () => squaresOf(drawn(), view, widthPx, heightPx);
     const about: Surroundings = { widthPx, heightPx, clear, squares };

@@ -105,6 +105,7 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
       at: { x: end * 0.8, y: (loadPoint.y / loadPoint.x) * end * 0.8 },
       spot: squatSlope * loadPoint.x > loadPoint.y ? 'right' : 'left',
       startPx: { x: 0, y: squatSlope * loadPoint.x > loadPoint.y ? sizePx : -sizePx },
+      near: true,
       sizePx,
     });
   const centre = instantCentreShown(standing);

@@ -19,6 +19,8 @@ export interface WantedLabel {
    */
   readonly along?: number;
   readonly backed?: boolean;
+  /** Left out where it finds no spot near: a name that may be missing rather than hang on a long line. */
+  readonly near?: boolean;
 }
 
 export interface Box {
@@ -37,7 +39,7 @@ const CLEARANCE = 3;
 const FARTHEST = 182;
 const STEP = 13;
 /** How far a label goes to keep clear of what it may lie over if need be, px. */
-const FAR_ENOUGH = 65;
+const FAR_ENOUGH = 130;
 /** How far the name of an area moves along it, px. */
 const ALONG_FARTHEST = 130;
 /** A label further from its place than this gets a line back to it, px. */
@@ -128,7 +130,8 @@ export function placeLabels(
     };
     const found =
       label.along === undefined
-        ? ((avoided.length > 0 ? spotOf(NEAR_SHIFTS, [...boxes, ...avoided]) : null) ?? spotOf(SHIFTS, boxes))
+        ? ((avoided.length > 0 ? spotOf(NEAR_SHIFTS, [...boxes, ...avoided]) : null) ??
+          spotOf(label.near ? NEAR_SHIFTS : SHIFTS, boxes))
         : spotOf(shiftsAlong(label.along), boxes);
     if (found === null) continue;
     boxes.push(found.box);

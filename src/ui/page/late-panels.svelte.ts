@@ -98,9 +98,18 @@ export const lateViews = new LatePanels<Component<ProjectorProps>>([
 ]);
 
 /** What shows changes larger on the side view, fetched when the page has settled; null when it could not be. */
-export async function fetchCloseUps(): Promise<typeof import('../../session/close-ups.svelte.ts') | null> {
+async function fetchCloseUps(): Promise<typeof import('../../session/close-ups.svelte.ts') | null> {
   try {
     return await import('../../session/close-ups.svelte.ts');
+  } catch {
+    return null;
+  }
+}
+
+/** What keeps fields above a screen's keyboard; null when it could not be fetched, and the browser does what it can. */
+async function fetchAboveKeyboard(): Promise<typeof import('./above-keyboard.ts') | null> {
+  try {
+    return await import('./above-keyboard.ts');
   } catch {
     return null;
   }
@@ -116,7 +125,7 @@ export interface PrintProps {
 export const PRINT = 'print';
 
 /** What puts a ± to the readings of a measured bike; null when it could not be fetched. */
-export async function fetchPlusMinus(): Promise<
+async function fetchPlusMinus(): Promise<
   typeof import('../../session/measure/plus-minus.svelte.ts') | null
 > {
   try {
@@ -151,3 +160,20 @@ export const lateNotices = new LatePanels<Component<NoticeProps>>([
   { key: DROP, load: () => import('./file-drop.svelte') },
   { key: OFFLINE, load: () => import('./offline-notice.svelte') },
 ]);
+
+/** All that the first sight of the page does not need, one after another. */
+export async function loadLate(bench: Workbench): Promise<void> {
+  await bench.advice.fetch();
+  const found = await fetchCloseUps();
+  if (found !== null) bench.stateOf(found.CloseUps);
+  await lateNotices.load(DROP);
+  await latePanels.loadAll();
+  const measured = await fetchPlusMinus();
+  if (measured !== null) bench.stateOf(measured.PlusMinus);
+  await lateDialogs.loadAll();
+  await lateViews.loadAll();
+  await latePrint.loadAll();
+  await lateNotices.loadAll();
+  // The page is there for as long as the window is.
+  (await fetchAboveKeyboard())?.keepAboveKeyboard();
+}
