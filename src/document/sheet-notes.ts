@@ -1,5 +1,7 @@
 /** What can be noted on a setup sheet: each note is one row here, and form, file, schema and table follow from the list. */
 
+import type { QuantityKey } from '../core/units/all-quantities.ts';
+
 export type NoteGroupKey = 'day' | 'work' | 'rider' | 'tyres' | 'clicks';
 
 export interface NoteGroup {
@@ -36,6 +38,8 @@ export interface Note {
   readonly entry: 'line' | 'lines' | 'figure';
   /** What its figure counts and from where, such as "clicks" and "out from fully closed"; left out where it carries a unit. */
   readonly counted?: Counted;
+  /** What a figure with a unit is of; left out for words and for what is counted. */
+  readonly quantity?: QuantityKey;
   /** Whether the short form for a session has it. */
   readonly quick: boolean;
 }
@@ -45,7 +49,7 @@ const note = (
   key: string,
   label: string,
   help: string,
-  more: Partial<Pick<Note, 'entry' | 'counted' | 'quick'>> = {},
+  more: Partial<Pick<Note, 'entry' | 'counted' | 'quantity' | 'quick'>> = {},
 ): Note => ({ key, label, group, help, entry: 'line', quick: false, ...more });
 
 /** A note of clicks or turns. */
@@ -80,11 +84,27 @@ export const NOTES: readonly Note[] = [
   note('rider', 'exit', 'Exit', 'How it drives out.', { entry: 'lines' }),
   note('rider', 'straight', 'On the straight', 'How steady it runs at speed.', { entry: 'lines' }),
   note('tyres', 'frontTyre', 'Front tyre', 'Make, compound and age of the tyre.'),
-  note('tyres', 'frontCold', 'Front pressure, cold', PRESSURE, { entry: 'figure', quick: true }),
-  note('tyres', 'frontHot', 'Front pressure, hot', PRESSURE, { entry: 'figure', quick: true }),
+  note('tyres', 'frontCold', 'Front pressure, cold', PRESSURE, {
+    entry: 'figure',
+    quantity: 'pressure',
+    quick: true,
+  }),
+  note('tyres', 'frontHot', 'Front pressure, hot', PRESSURE, {
+    entry: 'figure',
+    quantity: 'pressure',
+    quick: true,
+  }),
   note('tyres', 'rearTyre', 'Rear tyre', 'Make, compound and age of the tyre.'),
-  note('tyres', 'rearCold', 'Rear pressure, cold', PRESSURE, { entry: 'figure', quick: true }),
-  note('tyres', 'rearHot', 'Rear pressure, hot', PRESSURE, { entry: 'figure', quick: true }),
+  note('tyres', 'rearCold', 'Rear pressure, cold', PRESSURE, {
+    entry: 'figure',
+    quantity: 'pressure',
+    quick: true,
+  }),
+  note('tyres', 'rearHot', 'Rear pressure, hot', PRESSURE, {
+    entry: 'figure',
+    quantity: 'pressure',
+    quick: true,
+  }),
   count('forkRebound', 'Fork rebound', OUT),
   count('forkCompression', 'Fork compression', OUT),
   count('forkPreloadTurns', 'Fork preload', TURNS),

@@ -100,7 +100,7 @@ it('what changes nothing is not printed: the height of a passenger who is not th
   expect(keys({ ...setup, passengerMass: 60 })).toContain('passengerHeight');
 });
 
-it('every figure of a part in mm, degrees or bar says from where it is counted, in less than two lines', () => {
+it('every figure of a part in mm, degrees, bar or N/mm says from where it is counted, in less than two lines', () => {
   const counts = countsPrinted(
     ADJUSTERS.map(({ key }) => key),
     'belt',
@@ -115,6 +115,9 @@ it('every figure of a part in mm, degrees or bar says from where it is counted, 
     text: 'Rear axle back from the front end of its slot.',
     isSigned: false,
   });
+  expect(counts.find(({ key }) => key === 'forkSpringRate')?.text).toBe(
+    'Rate of one fork spring, as printed on it.',
+  );
   expect(counts.length).toBeGreaterThan(12);
   expect(counts.map(({ key }) => key)).not.toContain('rearTeeth');
   for (const { text } of counts) {

@@ -209,11 +209,11 @@ export interface CountPrinted {
 }
 
 /** What is counted in these quantities has no zero of its own, as teeth have. */
-const COUNTED_FROM: ReadonlySet<QuantityKey> = new Set<QuantityKey>(['length', 'angle', 'pressure']);
+const COUNTED_FROM: ReadonlySet<QuantityKey> = new Set<QuantityKey>(['length', 'angle', 'pressure', 'rate']);
 /** A help text up to where its first sentence ends or goes into more. */
 const FIRST_CLAUSE = /^[^.;:]+/;
 
-/** How the figures of these adjusters are counted, as each one's help begins; none for counts, rates, sizes and loads. */
+/** How the figures of these adjusters are counted, as each one's help begins; none for counts, sizes and loads. Of a rate it says of how many springs it is. */
 export function countsPrinted(keys: readonly AdjusterKey[], kind: DriveKind): CountPrinted[] {
   return namedAdjusters(kind).flatMap((adjuster): CountPrinted[] => {
     const { key, label, help } = adjuster;
