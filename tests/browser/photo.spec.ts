@@ -113,7 +113,8 @@ test('opened again, picture and clicks are there, and go on', async ({ page }) =
   await openPhoto(page, photo.file);
   await chooseTarget(page, 'Swingarm pivot');
   await clickOn(page, photo.part('pivot'));
-  await expect.poll(async () => (await kept(page))[0]?.text.includes('"photos"') ?? false).toBe(true);
+  // The click too, and not the photo alone, which is kept before it.
+  await expect.poll(async () => /"clicks":\s*\[\s*\{/u.test((await kept(page))[0]?.text ?? '')).toBe(true);
   await page.reload();
   await openTape(page);
   await expect(stage(page).locator('canvas')).toBeVisible();
