@@ -4,7 +4,7 @@ import type { Saying } from './saying.ts';
 /** Common practice, no source; in our own words. */
 export const chainOnSlider: Saying = {
   key: 'chainOnSlider',
-  says: 'A small front sprocket and a steep swingarm lay the chain on the chain slider.',
+  says: 'A small front sprocket and a steep swingarm bring the chain down toward the chain slider.',
   trials: [
     {
       name: 'Three teeth less in front',

@@ -4,7 +4,7 @@ import type { Saying } from './saying.ts';
 /** Common practice, no source; in our own words. */
 export const extendersAfterRear: Saying = {
   key: 'extendersAfterRear',
-  says: 'After the rear is raised, fork extenders give the front its height back, and the exit stays mended.',
+  says: 'After the rear is raised, fork extenders bring the rake back, and on the gas the rear is still held up more.',
   trials: [
     {
       name: 'Extenders on a raised rear: rake',

@@ -23,6 +23,6 @@ it('counts one as one, and never says that a bike is safe', () => {
   expect(openPoints(null, [trail]).heading).toBe('1 point is open before the bike goes out.');
   expect(openPoints(null, [])).toEqual({
     points: [],
-    heading: 'Nothing is open here. Check the bike itself before it goes out.',
+    heading: 'No warnings here. Check the bike itself before it goes out.',
   });
 });

@@ -4,7 +4,7 @@ import type { WarningWords } from './warning-words.ts';
 export interface OpenPoints {
   /** What is open, one sentence each, the gravest first. */
   readonly points: readonly string[];
-  /** "2 points are open", "Nothing is open here": the line above them. */
+  /** "2 points are open", "No warnings here": the line above them. */
   readonly heading: string;
 }
 
@@ -26,6 +26,6 @@ export function openPoints(
 }
 
 function headingOf(count: number): string {
-  if (count === 0) return 'Nothing is open here. Check the bike itself before it goes out.';
+  if (count === 0) return 'No warnings here. Check the bike itself before it goes out.';
   return `${count === 1 ? '1 point is' : `${count} points are`} open before the bike goes out.`;
 }

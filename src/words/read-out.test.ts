@@ -8,6 +8,7 @@ import type { Bike } from '../core/parts/bike.ts';
 import { standBike, type StandingBike } from '../core/riding/stand-bike.ts';
 import type { RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import { readOut } from './read-out.ts';
+import { settingDifferences } from './setup-difference.ts';
 
 interface Asked {
   readonly bike?: Bike;
@@ -25,7 +26,7 @@ function told(
     return found;
   };
   const explained = why(stand(from), stand({ ...from, ...changes }));
-  const paragraphs = readOut(explained, 'Topped out', { system: 'metric', decimal: '.' });
+  const paragraphs = readOut(explained, [], 'Topped out', { system: 'metric', decimal: '.' });
   return { explained, text: paragraphs.join('\n').replace(/\s/gu, ' '), paragraphs };
 }
 
@@ -40,6 +41,21 @@ describe('a change told to be read out', () => {
     expect(is).toBeCloseTo(explained.trail.after, 1);
     const [nearer] = /road ([\d.]+) mm nearer/u.exec(text)?.slice(1).map(Number) ?? [];
     expect(nearer).toBeCloseTo(was - is, 9);
+  });
+
+  it('begins with what was done', () => {
+    const { explained } = told({ shockLength: 10 });
+    const to = { ...plainSetup, shockLength: 10, frontTeeth: plainSetup.frontTeeth - 1 };
+    const style = { system: 'metric', decimal: '.' } as const;
+    const [first] = readOut(
+      explained,
+      settingDifferences(plainSetup, to, 'chain', style),
+      'Topped out',
+      style,
+    );
+    expect(first.replace(/\s/gu, ' ')).toBe(
+      `What was done: shock length from 0.0 mm to 10.0 mm and front sprocket from ${plainSetup.frontTeeth} teeth to ${to.frontTeeth} teeth.`,
+    );
   });
 
   it('turns every word round for a shorter shock', () => {

@@ -3,28 +3,47 @@ import { driveNoun } from '../core/parts/drive-noun.ts';
 import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
 import type { Split, Why } from '../core/effects/why.ts';
 import { isLess, type ToldQuantity } from './least-told.ts';
+import { listAll } from './list-all.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { shownDifference, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { capital } from './height-words.ts';
 import { shownShares } from './why-mechanism.ts';
+import type { SettingDifference } from './setup-difference.ts';
 import { layClause, NO_TRAIL } from './why-words.ts';
 
 /** Above the figures: what the lever of the trail does. Common practice, no source. */
 const LEVER = 'Trail is the lever by which the road pulls the front wheel straight.';
 const LEVER_CHANGED: ChangeWords = {
-  more: 'With a longer lever the bike is steadier and asks for more push at the bar to turn in.',
-  less: 'With a shorter lever the bike turns in quicker and is less steady by itself.',
+  more: 'With a longer lever the wheel is held straight more firmly, and the bar asks for more push to turn in.',
+  less: 'With a shorter lever the bike turns in quicker, and the wheel is held straight less firmly.',
 };
 
 /**
- * Paragraphs: how the change reached the steering, and how it reached the drive, each from its cause to what the rider
+ * Paragraphs: what was done, how the change reached the steering, and how it reached the drive, each from its cause to what the rider
  * has of it; only what a sentence of Why would name. The last names the ride state. Empty where nothing of either
  * moved enough.
  */
-export function readOut(explained: Why, rideState: string, style: NumberStyle): readonly string[] {
+export function readOut(
+  explained: Why,
+  done: readonly SettingDifference[],
+  rideState: string,
+  style: NumberStyle,
+): readonly string[] {
   const told = [steeringTold(explained, style), gasTold(explained, style)].filter((text) => text !== '');
   if (told.length === 0) return [];
-  return [...told, `All figures are for the ride state “${rideState}”. Only a test ride shows how it feels.`];
+  return [
+    ...(done.length === 0 ? [] : [doneTold(done)]),
+    ...told,
+    `All figures are for the ride state “${rideState}”. Only a test ride shows how it feels.`,
+  ];
+}
+
+/** "What was done: shock length from 0.0 mm to 6.0 mm." */
+function doneTold(done: readonly SettingDifference[]): string {
+  const each = done.map(
+    ({ label, from, to }) => `${label.charAt(0).toLowerCase()}${label.slice(1)} from ${from} to ${to}`,
+  );
+  return `What was done: ${listAll(each)}.`;
 }
 
 function steeringTold(explained: Why, style: NumberStyle): string {

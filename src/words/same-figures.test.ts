@@ -63,8 +63,8 @@ const WORDS: Readonly<Record<ExplainedKey, readonly [more: string, less: string]
   swingarmAngle: ['steeper', 'flatter'],
   antiSquat: ['holds the rear up more', 'holds the rear up less'],
   finalDriveRatio: ['shorter', 'taller'],
-  frontTravel: ['deeper', 'higher'],
-  rearTravel: ['deeper', 'higher'],
+  frontTravel: ['further', 'nearer'],
+  rearTravel: ['further', 'nearer'],
 };
 
 /** The figures of a text with their signs. */
@@ -166,7 +166,7 @@ describe('sentences with figures', () => {
         const [before, after] = [stand(bike, setup, state), stand(bike, { ...setup, ...turned }, state)];
         fc.pre(before !== null && after !== null);
         if (before === null || after === null) return;
-        const text = readOut(why(before, after), state, style).join(' ');
+        const text = readOut(why(before, after), [], state, style).join(' ');
         for (const { reading, says } of readings) {
           const line = shown(reading, before, after, style);
           if (line === null) throw new Error(`no line for ${reading.key}`);

@@ -31,12 +31,18 @@ export function triedWords(trial: Trial, tried: Tried, kind: DriveKind, style: N
   return turns === '' ? state : `${turns}, ${state.toLowerCase()}`;
 }
 
-/** Where the figure went, such as "Rake: 24.27° before, 23.88° after. Quicker steering." */
-export function figureWords(figure: TrialFigure, tried: Tried, style: NumberStyle): string {
+/** Where the figure went, such as "Rake: 24.27° before, 23.88° after. Quicker steering." With `staysAlike` the change is too small for a rider and is no direction. */
+export function figureWords(
+  figure: TrialFigure,
+  tried: Tried,
+  style: NumberStyle,
+  staysAlike = false,
+): string {
   const { before, after, way } = tried;
   const { label, quantity, isChange, same } = figure;
   const [from, to] = [before, after].map(({ value }) => writeNumber(value, quantity, style).text);
-  const word = way === 'same' || from === to ? same : changeWord(figure, before.value, after.value);
+  const word =
+    way === 'same' || from === to || staysAlike ? same : changeWord(figure, before.value, after.value);
   const said = `${word.charAt(0).toUpperCase()}${word.slice(1)}.`;
   if (isChange) return `${label}: ${writeChange(after.value, quantity, style).text}. ${said}`;
   return `${label}: ${from} before, ${to} after. ${said}`;

@@ -120,7 +120,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
     lead: ({ machine }) => `${driveNoun(machine.driveKind).Loop} with the wheel hanging`,
     text: ({ machine }) => {
       const { loop, sliderInFull } = driveNoun(machine.driveKind);
-      return `Clear as the bike stands, the ${loop} lies on the ${sliderInFull} over the pivot when the wheel hangs, and wears it. A bigger front sprocket or a shorter shock lifts it off.`;
+      return `Clear now, but with the wheel hanging the ${loop} lies on the ${sliderInFull} over the pivot and wears it. A bigger front sprocket or a shorter shock lifts it off.`;
     },
     short: ({ machine }) => `it lies on its ${driveNoun(machine.driveKind).slider}.`,
   },

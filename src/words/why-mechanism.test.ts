@@ -37,7 +37,7 @@ describe('the mechanism in sentences', () => {
     );
     expect(sentences[3]).toMatch(/^Trail .*: the steering turns quicker, all from rake\.$/);
     expect(sentences.find((text) => text.startsWith('Wheelbase'))).toMatch(
-      /: the bike is shorter \(.* from rear wheel to pivot and .* from pivot to front wheel\)\.$/,
+      /: shorter \(.* from rear wheel to pivot and .* from pivot to front wheel\)\.$/,
     );
     expect(sentences.some((text) => /^Swingarm angle .* steeper/.test(text))).toBe(true);
   });
@@ -127,15 +127,15 @@ describe('the mechanism on springs, links and other drives', () => {
 
   it('names softer springs, preload and load where they let an end ride deeper', () => {
     const [softer] = ridden(linkedBike, { forkSpringRate: 8 }, 'riderUp');
-    expect(softer).toMatch(/^The fork sits [\d.]+\smm deeper in its travel, with softer springing/u);
+    expect(softer).toMatch(/^The fork uses [\d.]+\smm more of its travel, with softer springing/u);
     const less = ridden(linkedBike, { shockPreload: 4 }, 'riderUp').find((text) =>
       text.startsWith('The rear'),
     );
-    expect(less).toMatch(/^The rear sits [\d.]+\smm deeper in its travel, with less preload/u);
+    expect(less).toMatch(/^The rear uses [\d.]+\smm more of its travel, with less preload/u);
     const heavier = ridden(linkedBike, { passengerMass: 70 }, 'riderUp');
     expect(heavier.find((text) => text.startsWith('The rear sits'))).toMatch(/with more load on it\.$/);
     const deep = ridden(linkedBike, { rearTravelUsed: 50 }, 'travelByHand');
-    expect(deep[0]).toMatch(/^The rear sits 10\.0\smm deeper in its travel\.$/u);
+    expect(deep[0]).toMatch(/^The rear uses 10\.0\smm more of its travel\.$/u);
   });
 
   it('names the leverage where a longer or a shorter shock alone moves the rear in its travel', () => {
@@ -148,8 +148,8 @@ describe('the mechanism on springs, links and other drives', () => {
         .all.map(({ text }) => text)
         .find((text) => text.startsWith('The rear sits'));
     };
-    expect(rear(10)).toMatch(/ deeper in its travel, with more leverage of the wheel on the shock\.$/);
-    expect(rear(-10)).toMatch(/ higher in its travel, with less leverage of the wheel on the shock\.$/);
+    expect(rear(10)).toMatch(/ more of its travel, with more leverage of the wheel on the shock\.$/);
+    expect(rear(-10)).toMatch(/ less of its travel, with less leverage of the wheel on the shock\.$/);
   });
 
   it('says nothing of springs topped out, where they carry nothing', () => {

@@ -167,8 +167,8 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
     },
   });
   add('wheelbase', 'Wheelbase', 'length', explained.wheelbase, WHEELBASE_WORDS, {
-    more: 'the bike is longer',
-    less: 'the bike is shorter',
+    more: 'longer',
+    less: 'shorter',
   });
   return sentences;
 }
@@ -246,7 +246,7 @@ function travelSentences({ front, rear }: Why, style: NumberStyle): WeighedSente
       const why = causes.length === 0 ? '' : `, with ${listAll(causes)}`;
       return {
         reading,
-        text: `The ${name} sits ${amount} ${change.travel > 0 ? 'deeper' : 'higher'} in its travel${why}.`,
+        text: `The ${name} uses ${amount} ${change.travel > 0 ? 'more' : 'less'} of its travel${why}.`,
         weight: Math.abs(change.travel) / QUANTITIES.length.noticed,
       };
     });

@@ -110,7 +110,7 @@ describe('the explanation of a change', () => {
 
   it('says why less trail steers quicker, and warns where none is left', () => {
     expect(textOf(story({ clampOffset: plainSetup.clampOffset + 6 }), 'trail')).toMatch(
-      /, quicker steering\. A shorter lever pulls the front tyre straight\.$/,
+      /, quicker steering\. The lever that pulls the front tyre straight is shorter\.$/,
     );
     expect(textOf(story({ clampOffset: 150 }), 'trail')).toMatch(
       /the steering does not centre itself, do not ride like this/,
@@ -142,10 +142,10 @@ describe('the explanation of a change', () => {
 
   it('says why a travel changed: by which adjuster, and by springs or load', () => {
     expect(textOf(story({ forkSpringRate: 8 }, sprung), 'frontTravel')).toMatch(
-      /^Fork travel used \+[\d.]+ mm, deeper from topped out, with softer springing.*\.$/,
+      /^Fork travel used \+[\d.]+ mm, further from topped out, with softer springing.*\.$/,
     );
     expect(textOf(story({ passengerMass: 70 }, sprung), 'rearTravel')).toMatch(
-      /, deeper from topped out, with more load on it\.$/,
+      /, further from topped out, with more load on it\.$/,
     );
   });
 

@@ -82,7 +82,7 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   wheelbase: {
     quantity: 'length',
     topic: 'wheelbase',
-    clause: { more: 'the bike is longer', less: 'the bike is shorter' },
+    clause: { more: 'the wheelbase is longer', less: 'the wheelbase is shorter' },
     short: { more: 'longer', less: 'shorter' },
   },
   seatHeight: {
@@ -133,20 +133,20 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   frontTravel: {
     quantity: 'length',
     topic: 'fork',
-    clause: { more: 'the fork sits deeper in its travel', less: 'the fork sits higher in its travel' },
-    short: { more: 'deeper from topped out', less: 'higher, nearer topped out' },
+    clause: { more: 'the fork uses more of its travel', less: 'the fork uses less of its travel' },
+    short: { more: 'further from topped out', less: 'nearer to topped out' },
   },
   rearTravel: {
     quantity: 'length',
     topic: 'rear',
-    clause: { more: 'the rear sits deeper in its travel', less: 'the rear sits higher in its travel' },
-    short: { more: 'deeper from topped out', less: 'higher, nearer topped out' },
+    clause: { more: 'the rear uses more of its travel', less: 'the rear uses less of its travel' },
+    short: { more: 'further from topped out', less: 'nearer to topped out' },
   },
 };
 
 /** Why the steering turns slower or quicker with the trail. */
-const LONGER_ARM = 'A longer lever pulls the front tyre straight.';
-const SHORTER_ARM = 'A shorter lever pulls the front tyre straight.';
+const LONGER_ARM = 'The lever that pulls the front tyre straight is longer.';
+const SHORTER_ARM = 'The lever that pulls the front tyre straight is shorter.';
 /**
  * Trail lost at once of which Why speaks, mm: five times what is noticed. Common practice, no source. Whether the bike
  * may be ridden is for the warnings alone to say, so this orders nothing against them.

@@ -125,7 +125,7 @@ test('pairs of one ratio are told apart in words, with their wear', async ({ pag
   const words = plain(await sprockets(page).locator('tr.more').innerText());
   expect(words).toMatch(
     new RegExp(
-      `Beside ${OWN}, the baseline: Same ratio, (less|more) anti-squat .* N·m (more|less) about the pivot per 1000 N of thrust`,
+      `Beside ${OWN}, the baseline’s pair on the bike as it is set: Same ratio, (less|more) anti-squat .* N·m (more|less) about the pivot per 1000 N of thrust`,
     ),
   );
   expect(words).toContain('Tooth wear: ');

@@ -12,8 +12,8 @@ export const frontTravel: Reading = {
   quantity: 'length',
   construction: 'forkTravel',
   read: ({ travel }) => travel.front,
-  more: 'fork deeper in its travel',
-  less: 'fork higher in its travel',
+  more: 'fork uses more travel',
+  less: 'fork uses less travel',
   help: {
     what: 'How far the fork has gone in from fully extended, along the legs.',
     sign: 'Zero is fully extended; it is never negative.',

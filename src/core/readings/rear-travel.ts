@@ -13,8 +13,8 @@ export const rearTravel: Reading = {
   quantity: 'length',
   construction: 'rearTravel',
   read: ({ travel }) => travel.rear,
-  more: 'rear deeper in its travel',
-  less: 'rear higher in its travel',
+  more: 'rear uses more travel',
+  less: 'rear uses less travel',
   help: {
     what: 'How far the rear axle has risen from where it hangs, the frame held.',
     sign: 'Zero is hanging; it is never negative.',

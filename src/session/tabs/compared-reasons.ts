@@ -17,6 +17,11 @@ export function comparedReasons(
   return compared.map(({ stood }, at) => {
     if (at === from || !('stance' in first) || !('stance' in stood)) return null;
     if (partsApart(first.bike, stood.bike).length > 0) return null;
-    return { splits: splitByAdjuster(first, stood, stand), mechanism: why(first.stance, stood.stance) };
+    return {
+      splits: splitByAdjuster(first, stood, stand),
+      mechanism: why(first.stance, stood.stance),
+      from: first.setup,
+      to: stood.setup,
+    };
   });
 }

@@ -1,5 +1,6 @@
 /** Why the bike reads as it does: what the last change did, or all changes since the baseline, split among their causes. */
 import { splitByAdjuster, type AdjusterSplit } from '../../core/effects/split-by-adjuster.ts';
+import type { Setup } from '../../core/adjusters/setup.ts';
 import { why, type Why } from '../../core/effects/why.ts';
 import type { Standing, Stood } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
@@ -12,6 +13,9 @@ export type By = 'adjuster' | 'mechanism' | 'readOut';
 export interface Found {
   readonly splits: readonly AdjusterSplit[];
   readonly mechanism: Why;
+  /** What the adjusters stood at before the change, and stand at now. */
+  readonly from: Setup;
+  readonly to: Setup;
 }
 
 export class Reasons {
@@ -32,7 +36,7 @@ export class Reasons {
       const found = this.#standing.stand(asSet);
       return 'stance' in found ? found.stance : null;
     });
-    return { splits, mechanism: why(from.stance, live.stance) };
+    return { splits, mechanism: why(from.stance, live.stance), from: from.setup, to: live.setup };
   });
 
   constructor({ standing }: Pick<Workbench, 'standing'>) {
