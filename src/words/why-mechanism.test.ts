@@ -133,7 +133,7 @@ describe('the mechanism on springs, links and other drives', () => {
     );
     expect(less).toMatch(/^The rear uses [\d.]+\smm more of its travel, with less preload/u);
     const heavier = ridden(linkedBike, { passengerMass: 70 }, 'riderUp');
-    expect(heavier.find((text) => text.startsWith('The rear sits'))).toMatch(/with more load on it\.$/);
+    expect(heavier.find((text) => text.startsWith('The rear uses'))).toMatch(/with more load on it\.$/);
     const deep = ridden(linkedBike, { rearTravelUsed: 50 }, 'travelByHand');
     expect(deep[0]).toMatch(/^The rear uses 10\.0\smm more of its travel\.$/u);
   });
@@ -146,7 +146,7 @@ describe('the mechanism on springs, links and other drives', () => {
       if (!before.ok || !after.ok) throw new Error('the demonstration bike does not stand');
       return mechanismStory(why(before, after), metric)
         .all.map(({ text }) => text)
-        .find((text) => text.startsWith('The rear sits'));
+        .find((text) => text.startsWith('The rear uses'));
     };
     expect(rear(10)).toMatch(/ more of its travel, with more leverage of the wheel on the shock\.$/);
     expect(rear(-10)).toMatch(/ less of its travel, with less leverage of the wheel on the shock\.$/);
