@@ -110,7 +110,7 @@ describe('the explanation of a change', () => {
 
   it('says why less trail steers quicker, and warns where none is left', () => {
     expect(textOf(story({ clampOffset: plainSetup.clampOffset + 6 }), 'trail')).toMatch(
-      /, quicker steering\. The lever that pulls the front tyre straight is shorter\.$/,
+      /, quicker steering\. The lever that keeps it straight is shorter\.$/,
     );
     expect(textOf(story({ clampOffset: 150 }), 'trail')).toMatch(
       /the steering does not centre itself, do not ride like this/,

@@ -145,8 +145,8 @@ const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
 };
 
 /** Why the steering turns slower or quicker with the trail. */
-const LONGER_ARM = 'The lever that pulls the front tyre straight is longer.';
-const SHORTER_ARM = 'The lever that pulls the front tyre straight is shorter.';
+const LONGER_ARM = 'The lever that keeps it straight is longer.';
+const SHORTER_ARM = 'The lever that keeps it straight is shorter.';
 /**
  * Trail lost at once of which Why speaks, mm: five times what is noticed. Common practice, no source. Whether the bike
  * may be ridden is for the warnings alone to say, so this orders nothing against them.
