@@ -91,6 +91,13 @@ describe('a change told to be read out', () => {
     );
   });
 
+  it('says what stiffer springs did, and nothing of springs where geometry alone moved an end', () => {
+    const asked = { bike: linkedBike, from: sprungSetup, state: 'riderUp' } as const;
+    const stiffer = told({ forkSpringRate: sprungSetup.forkSpringRate + 2 }, asked).text;
+    expect(stiffer).toMatch(/^The fork uses [\d.]+ mm less of its travel, with stiffer springing\./);
+    expect(told({ shockLength: 10 }, asked).text).not.toMatch(/uses .* of its travel/);
+  });
+
   it('names the ride state and leaves the verdict to a ride; says nothing where nothing moved', () => {
     expect(told({ shockLength: 10 }).paragraphs.at(-1)).toBe(
       'All figures are for the ride state “Topped out”. Only a test ride shows how it feels.',

@@ -7,9 +7,9 @@ import { listAll } from './list-all.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { shownDifference, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { capital } from './height-words.ts';
-import { shownShares } from './why-mechanism.ts';
+import { shownShares, travelTold } from './why-mechanism.ts';
 import type { SettingDifference } from './setup-difference.ts';
-import { layClause, NO_TRAIL } from './why-words.ts';
+import { layClause, NO_TRAIL, springCauses } from './why-words.ts';
 
 /** Above the figures: what the lever of the trail does. Common practice, no source. */
 const LEVER = 'Trail is the lever by which the road pulls the front wheel straight.';
@@ -19,8 +19,8 @@ const LEVER_CHANGED: ChangeWords = {
 };
 
 /**
- * Paragraphs: what was done, how the change reached the steering, and how it reached the drive, each from its cause to what the rider
- * has of it; only what a sentence of Why would name. The last names the ride state. Empty where nothing of either
+ * Paragraphs: what was done, what the springs did, how the change reached the steering, and how it reached the drive, each from its cause to what the rider
+ * has of it; only what a sentence of Why would name. The last names the ride state. Empty where nothing of them
  * moved enough.
  */
 export function readOut(
@@ -29,13 +29,34 @@ export function readOut(
   rideState: string,
   style: NumberStyle,
 ): readonly string[] {
-  const told = [steeringTold(explained, style), gasTold(explained, style)].filter((text) => text !== '');
+  const told = causesTold(explained, style);
   if (told.length === 0) return [];
   return [
     ...(done.length === 0 ? [] : [doneTold(done)]),
     ...told,
     `All figures are for the ride state “${rideState}”. Only a test ride shows how it feels.`,
   ];
+}
+
+/** A paragraph for the springs, one for the steering and one for the drive, each where it moved enough. */
+export function causesTold(explained: Why, style: NumberStyle): readonly string[] {
+  return [springsTold(explained, style), steeringTold(explained, style), gasTold(explained, style)].filter(
+    (text) => text !== '',
+  );
+}
+
+/** "The fork uses 2.1 mm less of its travel, with stiffer springing.": what springs and loads did; nothing of mere geometry. */
+function springsTold({ front, rear }: Why, style: NumberStyle): string {
+  return [
+    { name: 'fork', change: front },
+    { name: 'rear', change: rear },
+  ]
+    .flatMap(({ name, change }) => {
+      const causes = springCauses({ ...change, leverage: 0 }, style);
+      const isQuiet = causes.length === 0 || isLess(change.travel, 'length');
+      return isQuiet ? [] : [travelTold(name, change.travel, causes, style)];
+    })
+    .join(' ');
 }
 
 /** "What was done: shock length from 0.0 mm to 6.0 mm." */

@@ -241,15 +241,24 @@ function travelSentences({ front, rear }: Why, style: NumberStyle): WeighedSente
   return ends
     .filter(({ change }) => !isLess(change.travel, 'length'))
     .map(({ reading, name, change }) => {
-      const causes = springCauses(change, style);
-      const amount = written(Math.abs(change.travel), 'length', style);
-      const why = causes.length === 0 ? '' : `, with ${listAll(causes)}`;
       return {
         reading,
-        text: `The ${name} uses ${amount} ${change.travel > 0 ? 'more' : 'less'} of its travel${why}.`,
+        text: travelTold(name, change.travel, springCauses(change, style), style),
         weight: Math.abs(change.travel) / QUANTITIES.length.noticed,
       };
     });
+}
+
+/** "The fork uses 2.1 mm less of its travel, with stiffer springing." */
+export function travelTold(
+  name: string,
+  travel: number,
+  causes: readonly string[],
+  style: NumberStyle,
+): string {
+  const amount = written(Math.abs(travel), 'length', style);
+  const why = causes.length === 0 ? '' : `, with ${listAll(causes)}`;
+  return `The ${name} uses ${amount} ${travel > 0 ? 'more' : 'less'} of its travel${why}.`;
 }
 
 /** How far the frame's two ends, the seat and the centre of gravity rose; null below the least change that a sentence names. */
