@@ -5,7 +5,7 @@ import { ANY_CHAIN, pairIn, pairsOf } from '../../tests/support/pairs-asked.ts';
 import { plainBike, plainSetup } from '../../tests/support/plain-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { filteredPairs, pairDifference, sortedPairs, type PairFilter } from '../core/effects/pair-choice.ts';
-import { pairAxleWords, pairWords } from './pair-words.ts';
+import { pairAxleWords, pairWords, squatEndsWords } from './pair-words.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 import { absent } from '../core/readings/absent.ts';
 
@@ -148,4 +148,24 @@ it('say what chain a pair takes and which way its axle moves, as the figures do'
     const told = /moves (\d+\.\d)/u.exec(text)?.[1];
     expect(Number(told ?? 0)).toBeCloseTo(Math.abs(moved), 6);
   }
+});
+
+it('the least and the most anti-squat name every pair that reads so, and say nothing where all read alike', () => {
+  const one = pair(15, 45);
+  const at = (frontTeeth: number, rearTeeth: number, antiSquat: number) => ({
+    ...one,
+    frontTeeth,
+    rearTeeth,
+    antiSquat,
+  });
+  const metric = { system: 'metric', decimal: '.' } as const;
+  const told = (...pairs: ReturnType<typeof at>[]): string =>
+    squatEndsWords(pairs, metric).replace(/\s/gu, ' ');
+  expect(told(at(14, 42, 96.52), at(15, 45, 96.48), at(16, 38, 86.4))).toBe(
+    'Least anti-squat: 86.4 %, 16/38. Most: 96.5 %, 14/42 and 15/45.',
+  );
+  const many = [12, 13, 14, 15].map((teeth) => at(teeth, 45, 96.5));
+  expect(told(at(16, 38, 86.4), ...many)).toBe('Least anti-squat: 86.4 %, 16/38. Most: 96.5 %, 4 pairs.');
+  expect(told(...many)).toBe('');
+  expect(told()).toBe('');
 });

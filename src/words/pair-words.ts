@@ -7,8 +7,9 @@ import {
   type NumberStyle,
 } from '../core/units/number-style.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
+import { listAll } from './list-all.ts';
 import { directionWord, shownChange } from './shown-change.ts';
-import { pairDifference, type SquatEnds } from '../core/effects/pair-choice.ts';
+import { pairDifference } from '../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 
 /** Torques below this are not worth a word, N·m for every 1000 N of thrust. */
@@ -75,15 +76,26 @@ export function pairAxleWords(
     : `It takes another ${loop}, of ${to.links} instead of ${from.links} ${units}, and ${moves}.`;
 }
 
+/** Pairs that share a figure and are named; of more it says how many. */
+const MOST_NAMED = 3;
+
 /**
- * "Squats most on the gas: 15/41, anti-squat 93.0 %. Squats least: 14/43, anti-squat 97.7 %." Empty
- * where all are written alike.
+ * "Least anti-squat: 86.4 %, 16/38. Most: 105.1 %, 12/46 and 13/50.": the least and the most that pairs are written with, and
+ * every pair that reads so. Empty where all read alike, or none has a figure.
  */
-export function squatEndsWords({ least, most }: SquatEnds, style: NumberStyle): string {
-  if (stepsOf(least, style) === stepsOf(most, style)) return '';
-  const told = (pair: SprocketPair): string => {
-    const percent = typeof pair.antiSquat === 'number' ? pair.antiSquat : NaN;
-    return `${pair.frontTeeth}/${pair.rearTeeth}, ${writeNumber(percent, 'percent', style).text}`;
+export function squatEndsWords(pairs: readonly SprocketPair[], style: NumberStyle): string {
+  const counted = pairs.flatMap(({ antiSquat, frontTeeth, rearTeeth }) =>
+    typeof antiSquat === 'number'
+      ? [{ steps: shownSteps(antiSquat, 'percent', style), name: `${frontTeeth}/${rearTeeth}` }]
+      : [],
+  );
+  const all = counted.map(({ steps }) => steps);
+  const [least, most] = [Math.min(...all), Math.max(...all)];
+  if (counted.length === 0 || least === most) return '';
+  const told = (end: number): string => {
+    const names = counted.filter(({ steps }) => steps === end).map(({ name }) => name);
+    const who = names.length > MOST_NAMED ? `${names.length} pairs` : listAll(names);
+    return `${writeNumber(metricOfSteps(end, 'percent', style), 'percent', style).text}, ${who}`;
   };
   return `Least anti-squat: ${told(least)}. Most: ${told(most)}.`;
 }

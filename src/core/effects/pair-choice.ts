@@ -57,21 +57,6 @@ export function sortedPairs(
   });
 }
 
-/** The pairs with the least and the most anti-squat. */
-export interface SquatEnds {
-  readonly least: SprocketPair;
-  readonly most: SprocketPair;
-}
-
-/** The pairs with the least and the most anti-squat, the first of equal ones; null where no pair has a figure. */
-export function squatEnds(pairs: readonly SprocketPair[]): SquatEnds | null {
-  const told = sortedPairs(pairs, 'antiSquat', 'rising').filter(
-    ({ antiSquat }) => typeof antiSquat === 'number',
-  );
-  const [least, most] = [told.at(0), told.at(-1)];
-  return least === undefined || most === undefined ? null : { least, most };
-}
-
 /** One pair less another, in the units of SprocketPair; null where either has no number. */
 export interface PairDifference {
   /** Change of the final ratio, per cent; exactly 0 for the same ratio. */

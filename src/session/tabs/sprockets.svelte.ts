@@ -1,12 +1,5 @@
 /** The choice of sprockets: the pairs to compute, filter, order and compare, and the fitting of one of them. */
-import {
-  filteredPairs,
-  sortedPairs,
-  squatEnds,
-  type PairFilter,
-  type PairKey,
-  type SquatEnds,
-} from '../../core/effects/pair-choice.ts';
+import { filteredPairs, sortedPairs, type PairFilter, type PairKey } from '../../core/effects/pair-choice.ts';
 import {
   pairAsItStands,
   sprocketPairs,
@@ -129,14 +122,13 @@ export class Sprockets {
     'frontTeeth' in this.#presentPair ? this.#presentPair : null,
   );
 
-  readonly #passing: readonly SprocketPair[] = $derived.by(() =>
+  /** The pairs that meet the filters. */
+  readonly passed: readonly SprocketPair[] = $derived.by(() =>
     filteredPairs(this.all, this.#pairFilter(this.filters)),
   );
-  readonly passing: number = $derived.by(() => this.#passing.length);
-  /** Of those that pass, the pair with the least and the one with the most anti-squat; null without a figure. */
-  readonly squatEnds: SquatEnds | null = $derived.by(() => squatEnds(this.#passing));
+  readonly passing: number = $derived.by(() => this.passed.length);
   readonly rows: readonly SprocketRow[] = $derived.by(() =>
-    sortedPairs(this.#passing, this.sortKey, this.falling ? 'falling' : 'rising')
+    sortedPairs(this.passed, this.sortKey, this.falling ? 'falling' : 'rising')
       .slice(0, this.#rowsAsked)
       .map((pair) => this.#row(pair)),
   );
