@@ -4,7 +4,8 @@ import { defineConfig } from 'vitest/config';
 
 // Svelte's server build has inert state, so what holds state is tested with the build the browser gets.
 const withState = 'src/{session,ui,app}/**/*.test.ts';
-const suites = 'tests/{reference,second-methods,properties,rules,migrations,render,bench,endure}/**/*.test.ts';
+const suites =
+  'tests/{reference,second-methods,properties,rules,migrations,render,bench,endure}/**/*.test.ts';
 
 // `npm run endure` draws the random cases of the properties many times over, from a seed that is new each time.
 const times = Number(process.env.ENDURE_TIMES ?? 1);

@@ -125,9 +125,7 @@ export interface PrintProps {
 export const PRINT = 'print';
 
 /** What puts a ± to the readings of a measured bike; null when it could not be fetched. */
-async function fetchPlusMinus(): Promise<
-  typeof import('../../session/measure/plus-minus.svelte.ts') | null
-> {
+async function fetchPlusMinus(): Promise<typeof import('../../session/measure/plus-minus.svelte.ts') | null> {
   try {
     return await import('../../session/measure/plus-minus.svelte.ts');
   } catch {
