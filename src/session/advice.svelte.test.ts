@@ -52,7 +52,7 @@ it('what a hand holds is not searched until it lets go', async () => {
   expect(isTight(bench)).toBe(true);
 });
 
-it('what is so in another ride state only is told behind the others, once, with that state named', async () => {
+it('a warning of another ride state comes last, once, and names that state', async () => {
   const { bike, setup } = first;
   const lowestIn = (state: RideStateKey) => {
     const on = standBike(bike, setup, state);

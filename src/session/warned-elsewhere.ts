@@ -20,9 +20,8 @@ export function warnedInStates({ bike, setup }: BikeDocument, style: NumberStyle
 }
 
 /**
- * The warnings of the state shown, and behind them each that only other states have, once, with the first such state
- * named. A chain that lies on its slider as the bike stands is told by its own warning there, and not again with the
- * wheel hanging.
+ * The warnings of the state shown; behind them each that only other states have, once, with the first such state named.
+ * Where the chain lies on its slider already, the warning about a hanging wheel is left out.
  */
 export function withElsewhere(
   shown: readonly WarningWords[],

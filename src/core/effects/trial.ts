@@ -17,7 +17,7 @@ import { wallLift } from './wall-lift.ts';
 
 export const TRIAL_FIGURES: readonly TrialFigure[] = [wallLift, squatOnRoad, antiSquatSpread, cornerRadius];
 
-/** Two figures are told apart as they are written in metric units. */
+/** Two figures differ where they read differently in metric units. */
 const METRIC: NumberStyle = { system: 'metric', decimal: '.' };
 
 export type Way = 'more' | 'less' | 'same';

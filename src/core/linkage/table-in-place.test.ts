@@ -28,7 +28,7 @@ it.each(DEMO_ARMS)(
   },
 );
 
-it('there is none where the table is none', () => {
+it('a bike without a travel table gets none', () => {
   const [[, swingarm]] = DEMO_ARMS;
   expect(tableInPlace({ ...swingarm, travelTable: [] }, radians(9), AS_DELIVERED)).toBeNull();
 });

@@ -133,7 +133,7 @@ function searchFor(prepared: Prepared, share: Share): PlanSearch {
       joined += 1;
       triedElsewhere += part.tried;
       noStand += part.noStand;
-      // The first that does not stand is told, as if one thread had tried them all.
+      // However many threads share the work, the reason is that of the first combination that does not stand.
       if (
         part.whyNoStand !== null &&
         !(whyNoStand !== null && whyNoStand.combination < part.whyNoStand.combination)
