@@ -6,7 +6,7 @@ import { benchTable, type BenchRow } from './bench-table.ts';
 /** Goals, kB (1000 bytes) of gzip: scripts before the first sight, all scripts together, and each panel that comes later. */
 const GOALS_KB = { firstSight: 130, all: 180, late: 25 };
 
-function rows({ firstSight, all, late, firstStyles, allStyles }: ScriptSizes): BenchRow[] {
+function rows({ firstSight, all, shared, late, firstStyles, allStyles }: ScriptSizes): BenchRow[] {
   const row = (what: string, figure: number, most?: number): BenchRow => ({
     what,
     figure,
@@ -16,6 +16,7 @@ function rows({ firstSight, all, late, firstStyles, allStyles }: ScriptSizes): B
   return [
     row('styles before the first sight', firstStyles),
     row('styles of all parts', allStyles),
+    row('scripts that late parts share', shared),
     ...late.map(({ name, size }) => row(`scripts of ${name}, which comes later`, size, GOALS_KB.late)),
     row('scripts before the first sight', firstSight, GOALS_KB.firstSight),
     row('scripts of all parts', all, GOALS_KB.all),

@@ -6,6 +6,8 @@ import type { BuiltPage } from './built-page.ts';
 
 /** The entry that the page names, by its place below the page's own folder. */
 const ENTRY = 'index.html';
+/** What several late parts share, by the start of its file's name: it comes right after the first sight, before them. */
+const SHARED = /(^|\/)shared-[^/]*\.js$/;
 /** The thread that paints the first sight; the page names it in no import. */
 const PAINTER = /^painter\.worker.*\.js$/;
 /** All threads, with what they carry of the core a second time. */
@@ -27,7 +29,9 @@ export interface ScriptSizes {
   /** What the page runs before it shows the bike, the thread that paints it included. */
   readonly firstSight: number;
   readonly all: number;
-  /** What comes with each part that is fetched later and is not there yet, by its source's name; the largest first. */
+  /** What late parts share, which comes once and before any of them. */
+  readonly shared: number;
+  /** What each late part needs beside that, by its source's name; the largest first. */
   readonly late: readonly { readonly name: string; readonly size: number }[];
   readonly firstStyles: number;
   readonly allStyles: number;
@@ -53,6 +57,10 @@ export function scriptSizes(page: BuiltPage): ScriptSizes {
   if (painters.length !== 1) throw new Error(`${painters.length} threads paint, and one should`);
   const painter = kB(painters.map((file) => `${SCRIPTS}/${file}`));
   const first = withImports(manifest, ENTRY);
+  const sharing = Object.keys(manifest).filter((key) => SHARED.test(manifest[key].file));
+  if (sharing.length !== 1)
+    throw new Error(`${sharing.length} files hold what late parts share, and one should`);
+  const here = withImports(manifest, sharing[0], new Set(first));
   const late = new Set(Object.values(manifest).flatMap(({ dynamicImports }) => dynamicImports ?? []));
   if (late.size === 0) throw new Error('the page loads nothing later');
   return {
@@ -60,10 +68,11 @@ export function scriptSizes(page: BuiltPage): ScriptSizes {
     all:
       scripts(Object.keys(manifest).filter((key) => manifest[key].file.endsWith('.js'))) +
       kB(threads.map((file) => `${SCRIPTS}/${file}`)),
+    shared: scripts([...here].filter((each) => !first.has(each))),
     late: [...late]
       .map((key) => ({
         name: key.replace(/^.*\//, ''),
-        size: scripts([...withImports(manifest, key)].filter((each) => !first.has(each))),
+        size: scripts([...withImports(manifest, key)].filter((each) => !here.has(each))),
       }))
       .sort((a, b) => b.size - a.size),
     firstStyles: kB([...first].flatMap((key) => manifest[key].css ?? [])),
