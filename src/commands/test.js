@@ -136,13 +136,12 @@ const tsc = (/** @type {string} */ project) => ['typescript/bin/tsc', '-p', proj
 // The longest first, so that no core waits long for the last.
 const checks = await inTurns([
   [
-    'types of the components',
+    'types of the page and its components',
     ['svelte-check/bin/svelte-check', '--tsconfig', './tsconfig.json', '--fail-on-warnings'],
   ],
   ['lint', ['eslint/bin/eslint.js', '.', '--max-warnings=0']],
   ['format', ['prettier/bin/prettier.cjs', '--check', '--log-level=warn', '.']],
   ['types of commands and tests', tsc('tsconfig.node.json')],
-  ['types of the page', tsc('tsconfig.json')],
   ['types of the core, which knows no page', tsc('tsconfig.core.json')],
 ]);
 const { passed, failed } = total([...checks, await nodeTests(), await browserTests()]);
