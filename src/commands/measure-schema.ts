@@ -1,8 +1,8 @@
 /** The published description of a sheet of measurements, as JSON Schema, made from the lists of kinds, parts and states. */
-import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
-import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
-import { MEASURE_PART_KEYS, MEASURE_PARTS } from '../core/measure/measure-parts.ts';
-import { RING_KEYS } from '../core/measure/photo.ts';
+import { MEASURE_KINDS } from '../core/measure/kinds/all-kinds.ts';
+import { MEASURE_STATES } from '../core/measure/held/all-measure-states.ts';
+import { MEASURE_PART_KEYS, MEASURE_PARTS } from '../core/measure/held/measure-parts.ts';
+import { RING_KEYS } from '../core/measure/photo/photo.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { unitWord } from '../core/units/all-quantities.ts';
 import { BULGE_SD, CLICK_SD_PX } from './read-photos.ts';

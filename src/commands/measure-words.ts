@@ -1,8 +1,8 @@
 /** One line that says why a sheet of measurements gives no bike, and the list of kinds, parts and states. */
-import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
-import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
+import { MEASURE_KINDS } from '../core/measure/kinds/all-kinds.ts';
+import { MEASURE_STATES } from '../core/measure/held/all-measure-states.ts';
 import { TOUCH_PARTS } from '../core/parts/touch-parts.ts';
-import { MEASURE_PARTS, MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
+import { MEASURE_PARTS, MEASURE_PART_KEYS } from '../core/measure/held/measure-parts.ts';
 import type { LikelySlip, Suspicion } from '../core/measure/measured-bike.ts';
 import type { NoMeasure, NoMeasureReason } from '../core/measure/no-measure.ts';
 import { unitWord } from '../core/units/all-quantities.ts';

@@ -3,7 +3,7 @@ import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { measureBike } from '../core/measure/measure-bike.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { FORMAT, SCHEMA, type BikeDocument } from '../document/document.ts';
-import { measuredChange, type MeasuredChange } from '../core/measure/measured-change.ts';
+import { measuredChange, type MeasuredChange } from '../core/measure/spread/measured-change.ts';
 import { setAdjusterFromWords } from './set-adjuster.ts';
 import { measureJsonSchema } from './measure-schema.ts';
 import { kindsText, noMeasureWords } from './measure-words.ts';

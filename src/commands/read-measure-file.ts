@@ -1,10 +1,10 @@
 /** Reads a sheet of measurements that a person wrote by hand or the page saved. */
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
-import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
-import { MEASURE_PARTS, MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
-import type { StartingBike } from '../core/measure/measured-bike.ts';
-import { LEAST_PLACES, placesOn, type MeasurePhoto } from '../core/measure/photo.ts';
+import { MEASURE_KINDS } from '../core/measure/kinds/all-kinds.ts';
+import { MEASURE_STATES } from '../core/measure/held/all-measure-states.ts';
+import { MEASURE_PARTS, MEASURE_PART_KEYS } from '../core/measure/held/measure-parts.ts';
+import type { StartingBike } from '../core/measure/held/starting-bike.ts';
+import { LEAST_PLACES, placesOn, type MeasurePhoto } from '../core/measure/photo/photo.ts';
 import type { MeasureRow, MeasureSheet } from '../core/measure/sheet.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';

@@ -1,8 +1,8 @@
 /** Reads the photos of a sheet of measurements: how each was taken, and what was clicked on it. */
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import { MEASURE_STATES } from '../core/measure/all-measure-states.ts';
-import { MEASURE_PART_KEYS } from '../core/measure/measure-parts.ts';
-import { RING_KEYS, type MeasurePhoto, type PartClick, type RimClick } from '../core/measure/photo.ts';
+import { MEASURE_STATES } from '../core/measure/held/all-measure-states.ts';
+import { MEASURE_PART_KEYS } from '../core/measure/held/measure-parts.ts';
+import { RING_KEYS, type MeasurePhoto, type PartClick, type RimClick } from '../core/measure/photo/photo.ts';
 import { nearestName } from './nearest-name.ts';
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -1,7 +1,7 @@
 /** A photo that a bike was measured on, as it is kept with it: what was clicked, never what was found, and not the picture. */
 import * as v from 'valibot';
 import { LARGEST_LENGTH } from '../core/parts/bounds.ts';
-import type { RingKey } from '../core/measure/photo.ts';
+import type { RingKey } from '../core/measure/photo/photo.ts';
 import type { JsonObject } from './json/json.ts';
 
 /** A click on the upright picture before mirroring, pixels; depth toward the camera and its standard deviation, mm. */

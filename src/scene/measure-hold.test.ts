@@ -1,7 +1,7 @@
 /** Tests of the drawings that show where tape, gauge and scale are held. */
 import { describe, expect, it } from 'vitest';
-import { MEASURE_KINDS } from '../core/measure/all-kinds.ts';
-import { MEASURE_PARTS, MEASURE_PART_KEYS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
+import { MEASURE_KINDS } from '../core/measure/kinds/all-kinds.ts';
+import { MEASURE_PARTS, MEASURE_PART_KEYS, type MeasurePartKey } from '../core/measure/held/measure-parts.ts';
 import { linkedBike } from '../../tests/support/linked-bike.ts';
 import { plainSetup } from '../../tests/support/plain-bike.ts';
 import { standing, TOPPED_OUT } from '../../tests/support/standing.ts';

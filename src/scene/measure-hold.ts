@@ -1,5 +1,5 @@
 /** Where on a bike the tape, the gauge or the scale of one measurement is held. */
-import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
+import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/held/measure-parts.ts';
 import type { MeasureRow } from '../core/measure/sheet.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { onLegs } from '../core/chassis/front-end.ts';

@@ -1,5 +1,5 @@
 /** How surely the points of a measured bike stand where they are drawn: an ellipse about each, enlarged where it is small. */
-import type { PlaceSpread } from '../core/measure/measured-places.ts';
+import type { PlaceSpread } from '../core/measure/spread/measured-places.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { POINTS } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';

@@ -4,7 +4,7 @@ import { namedAdjusters, type NamedAdjuster } from '../core/adjusters/named-adju
 import type { AdjusterKey, Setup } from '../core/adjusters/setup.ts';
 import { doesApply } from '../core/adjusters/does-apply.ts';
 import type { WalkStep } from '../core/effects/walk.ts';
-import { SPRING_DOUBT } from '../core/measure/spring-doubt.ts';
+import { SPRING_DOUBT } from '../core/measure/spread/spring-doubt.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { wordTold } from './ways-told.ts';

@@ -1,8 +1,8 @@
 /** A photo in words: what its clicks make of the bike, what is in doubt, and why something was not taken. */
 import type { Setup } from '../core/adjusters/setup.ts';
-import type { NoRimEdge } from '../core/measure/rim-edge.ts';
-import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
-import { LEAST_PLACES, type PhotoOutcome, type SprocketKey } from '../core/measure/photo.ts';
+import type { NoRimEdge } from '../core/measure/photo/rim-edge.ts';
+import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/held/measure-parts.ts';
+import { LEAST_PLACES, type PhotoOutcome, type SprocketKey } from '../core/measure/photo/photo.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { writeNumber } from '../core/units/number-style.ts';
 import { COVERAGE, writePlusMinus } from './plus-minus.ts';

@@ -1,5 +1,5 @@
 /** Words for what is unsure about a measured bike where it is drawn: on the side view and on curves. */
-import { SPRING_DOUBT } from '../core/measure/spring-doubt.ts';
+import { SPRING_DOUBT } from '../core/measure/spread/spring-doubt.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { COVERAGE, plusMinus } from './plus-minus.ts';

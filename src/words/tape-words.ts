@@ -1,8 +1,8 @@
 /** Measurements in words: what a row is, what the rows fix, what contradicts what, and what to measure next. */
-import { measureKindOf } from '../core/measure/all-kinds.ts';
-import { measureStateOf } from '../core/measure/all-measure-states.ts';
+import { measureKindOf } from '../core/measure/kinds/all-kinds.ts';
+import { measureStateOf } from '../core/measure/held/all-measure-states.ts';
 import { TOUCH_PARTS } from '../core/parts/touch-parts.ts';
-import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/measure-parts.ts';
+import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/held/measure-parts.ts';
 import type {
   LikelySlip,
   MeasuredBike,
@@ -14,7 +14,7 @@ import type {
   Suspicion,
 } from '../core/measure/measured-bike.ts';
 import type { NoMeasure, NoMeasureReason } from '../core/measure/no-measure.ts';
-import type { DrawnRange } from '../core/measure/drawn-bikes.ts';
+import type { DrawnRange } from '../core/measure/spread/drawn-bikes.ts';
 import type { Reading } from '../core/readings/reading.ts';
 import type { MeasureRow } from '../core/measure/sheet.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';

@@ -1,9 +1,10 @@
 /** What the page asks the thread about a measured bike, and what comes back. */
-import type { DrawnRange, DrawsAsked } from '../core/measure/drawn-bikes.ts';
-import type { BandAsked } from '../core/measure/measured-band.ts';
-import type { NextMeasurement, StartingBike } from '../core/measure/measured-bike.ts';
-import type { ChangeRequest, MeasuredChange } from '../core/measure/measured-change.ts';
-import type { PlaceSpread } from '../core/measure/measured-places.ts';
+import type { DrawnRange, DrawsAsked } from '../core/measure/spread/drawn-bikes.ts';
+import type { BandAsked } from '../core/measure/spread/measured-band.ts';
+import type { NextMeasurement } from '../core/measure/measured-bike.ts';
+import type { StartingBike } from '../core/measure/held/starting-bike.ts';
+import type { ChangeRequest, MeasuredChange } from '../core/measure/spread/measured-change.ts';
+import type { PlaceSpread } from '../core/measure/spread/measured-places.ts';
 import type { MeasureSheet } from '../core/measure/sheet.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 

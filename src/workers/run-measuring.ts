@@ -1,12 +1,12 @@
 /** Answers questions about a measured bike; the fit of a sheet is kept for the next one about the same. */
-import { drawnRange } from '../core/measure/drawn-bikes.ts';
+import { drawnRange } from '../core/measure/spread/drawn-bikes.ts';
 import { fitSheet } from '../core/measure/fit-sheet.ts';
 import type { Fit } from '../core/measure/fit-values.ts';
-import { measuredBand } from '../core/measure/measured-band.ts';
-import { changeSpreads } from '../core/measure/measured-change.ts';
-import { measuredPlaces } from '../core/measure/measured-places.ts';
+import { measuredBand } from '../core/measure/spread/measured-band.ts';
+import { changeSpreads } from '../core/measure/spread/measured-change.ts';
+import { measuredPlaces } from '../core/measure/spread/measured-places.ts';
 import { nextMeasurements } from '../core/measure/next-measurements.ts';
-import { spreadsByState } from '../core/measure/spreads-by-state.ts';
+import { spreadsByState } from '../core/measure/spread/spreads-by-state.ts';
 import { normalNumbers } from '../core/numeric/normal-numbers.ts';
 import type { MeasureAnswer, MeasuredBy, MeasureQuestion } from './measure-messages.ts';
 

@@ -1,8 +1,8 @@
 /** How long a sheet of measurements takes, from the rows as typed to every reading with its ±, and a rim's edge on a photo. */
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
-import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
-import { onPicture } from '../../src/core/measure/camera.ts';
-import { findRimEdge } from '../../src/core/measure/rim-edge.ts';
+import { holdBike, postureOf } from '../../src/core/measure/held/hold-bike.ts';
+import { onPicture } from '../../src/core/measure/photo/camera.ts';
+import { findRimEdge } from '../../src/core/measure/photo/rim-edge.ts';
 import { runMeasuring } from '../../src/workers/run-measuring.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import {

@@ -1,7 +1,7 @@
 /** A bike measured on one photo, from an empty page: rims, a part by mouse and by keys, known sizes, and taking it over. */
 import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import type { Pixel } from '../../src/core/measure/camera.ts';
+import type { Pixel } from '../../src/core/measure/photo/camera.ts';
 import { metricReading, savedDocument, standing } from './support/bike-document.ts';
 import { kept } from './support/kept.ts';
 import { plain, undo } from './support/panels.ts';

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { readMeasureFile } from '../../src/commands/read-measure-file.ts';
-import { pictureFacts } from '../../src/core/measure/picture-facts.ts';
+import { pictureFacts } from '../../src/core/measure/photo/picture-facts.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { LESSONS } from '../../src/lessons/all-lessons.ts';
 import { openLesson } from '../../src/lessons/open-lesson.ts';

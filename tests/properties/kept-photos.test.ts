@@ -1,12 +1,12 @@
 /** Holds that the photos of `fixtures/photos` give back the bike they show, from edges found on them and parts clicked by a hand. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Camera } from '../../src/core/measure/camera.ts';
+import type { Camera } from '../../src/core/measure/photo/camera.ts';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
 import type { MeasuredBike } from '../../src/core/measure/measured-bike.ts';
-import type { MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
-import type { MeasurePhoto, PartClick, RimClick } from '../../src/core/measure/photo.ts';
-import { findRimEdge } from '../../src/core/measure/rim-edge.ts';
+import type { MeasurePartKey } from '../../src/core/measure/held/measure-parts.ts';
+import type { MeasurePhoto, PartClick, RimClick } from '../../src/core/measure/photo/photo.ts';
+import { findRimEdge } from '../../src/core/measure/photo/rim-edge.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { cases } from '../support/cases.ts';

@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
-import type { MeasuredBike, StartingBike } from '../../src/core/measure/measured-bike.ts';
+import type { MeasuredBike } from '../../src/core/measure/measured-bike.ts';
+import type { StartingBike } from '../../src/core/measure/held/starting-bike.ts';
 import { readValues } from '../../src/core/measure/measured-readings.ts';
-import { MEASURE_KINDS, measureKindOf } from '../../src/core/measure/all-kinds.ts';
-import { MEASURE_PARTS, type MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
+import { MEASURE_KINDS, measureKindOf } from '../../src/core/measure/kinds/all-kinds.ts';
+import { MEASURE_PARTS, type MeasurePartKey } from '../../src/core/measure/held/measure-parts.ts';
 import { rowFigures } from '../../src/core/measure/row-figures.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';

@@ -1,12 +1,12 @@
 /** Holds that photos find the bike they were taken of, within the bounds of a careful hand, and say honestly how well. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Camera } from '../../src/core/measure/camera.ts';
-import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
+import type { Camera } from '../../src/core/measure/photo/camera.ts';
+import { holdBike, postureOf } from '../../src/core/measure/held/hold-bike.ts';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
 import type { MeasuredBike } from '../../src/core/measure/measured-bike.ts';
-import type { MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
-import type { MeasurePhoto } from '../../src/core/measure/photo.ts';
+import type { MeasurePartKey } from '../../src/core/measure/held/measure-parts.ts';
+import type { MeasurePhoto } from '../../src/core/measure/photo/photo.ts';
 import { readValues } from '../../src/core/measure/measured-readings.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';

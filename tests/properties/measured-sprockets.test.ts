@@ -1,10 +1,15 @@
 /** Holds that pins of the chain, clicked on a photo where it lies on a sprocket, count the teeth and place the middle. */
 import { expect, it } from 'vitest';
-import { onPicture } from '../../src/core/measure/camera.ts';
-import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
+import { onPicture } from '../../src/core/measure/photo/camera.ts';
+import { holdBike, postureOf } from '../../src/core/measure/held/hold-bike.ts';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
-import { RINGS, type MeasurePhoto, type RimClick, type SprocketKey } from '../../src/core/measure/photo.ts';
-import { SPROCKET_RADIUS_SD, usualDepth } from '../../src/core/measure/photo-usual.ts';
+import {
+  RINGS,
+  type MeasurePhoto,
+  type RimClick,
+  type SprocketKey,
+} from '../../src/core/measure/photo/photo.ts';
+import { SPROCKET_RADIUS_SD, usualDepth } from '../../src/core/measure/photo/photo-usual.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { teethWords } from '../../src/words/photo-words.ts';
 import { asked, normalNumbers, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { flatJpeg } from '../support/flat-jpeg.ts';
 import { clearPng, emptyPng, greyPng, movingPng, readGreyPng } from '../support/png.ts';
-import { pictureFacts } from '../../src/core/measure/picture-facts.ts';
+import { pictureFacts } from '../../src/core/measure/photo/picture-facts.ts';
 
 const grey = { widthPx: 24, heightPx: 16, light: Uint8Array.from({ length: 384 }, (_, i) => (i * 7) % 256) };
 

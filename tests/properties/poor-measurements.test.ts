@@ -1,8 +1,8 @@
 /** Holds that poor clicks, missing sizes and long sheets give a reason and a next step, and that nothing typed is lost. */
 import { describe, expect, it } from 'vitest';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
-import { LEAST_RIM_POINTS, type MeasurePhoto } from '../../src/core/measure/photo.ts';
-import { findRimEdge, type GreyWindow } from '../../src/core/measure/rim-edge.ts';
+import { LEAST_RIM_POINTS, type MeasurePhoto } from '../../src/core/measure/photo/photo.ts';
+import { findRimEdge, type GreyWindow } from '../../src/core/measure/photo/rim-edge.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { saveDocument } from '../../src/document/save-document.ts';

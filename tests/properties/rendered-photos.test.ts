@@ -1,8 +1,8 @@
 /** Holds that the edge of a rim is found on painted photos to a fraction of a pixel, whichever way the camera looks. */
 import { describe, expect, it } from 'vitest';
-import { onPicture, onPlane, type Camera, type Pixel } from '../../src/core/measure/camera.ts';
-import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
-import { findRimEdge, rimWindow, type GreyWindow } from '../../src/core/measure/rim-edge.ts';
+import { onPicture, onPlane, type Camera, type Pixel } from '../../src/core/measure/photo/camera.ts';
+import { holdBike, postureOf } from '../../src/core/measure/held/hold-bike.ts';
+import { findRimEdge, rimWindow, type GreyWindow } from '../../src/core/measure/photo/rim-edge.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { normalNumbers, originOn, trueValues } from '../support/measured-sheet.ts';
 import { aimed, CAMERA, RIM_DEPTH, RIM_RADIUS } from '../support/pictured-bike.ts';

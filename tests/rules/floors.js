@@ -15,8 +15,18 @@ export const weighing = ['core/riding', ...riding];
 export const readings = ['core/weighing', ...weighing];
 export const effects = ['core/readings', ...readings];
 export const plan = ['core/effects', ...effects];
-export const measure = ['core/readings', 'core/sketch', ...readings];
-export const core = ['core/measure', 'core/plan', 'core/sketch', ...plan];
+export const held = ['core/readings', 'core/sketch', ...readings];
+export const measure = ['core/measure/held', ...held];
+export const fitting = ['core/measure/kinds', 'core/measure/photo', ...measure];
+export const spreads = ['core/measure', ...fitting];
+const measuring = [
+  'core/measure/spread',
+  'core/measure',
+  'core/measure/kinds',
+  'core/measure/photo',
+  'core/measure/held',
+];
+export const core = [...measuring, 'core/plan', 'core/sketch', ...plan];
 export const savedFields = ['core/adjusters', 'core/parts', 'core/units', 'core/numeric'];
 export const documentParts = ['document/json', 'document/fields'];
 export const documents = ['document', ...documentParts];

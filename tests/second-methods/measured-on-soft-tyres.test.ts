@@ -1,10 +1,11 @@
 /** Tape on a bike whose tyres give: rows read off the standing bike find it again, its loaded and its free radii each where it belongs. */
 import { describe, expect, it } from 'vitest';
 import { measureBike } from '../../src/core/measure/measure-bike.ts';
-import type { MeasuredBike, StartingBike } from '../../src/core/measure/measured-bike.ts';
-import type { MeasureKindKey } from '../../src/core/measure/all-kinds.ts';
-import type { MeasureStateKey } from '../../src/core/measure/all-measure-states.ts';
-import type { MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
+import type { MeasuredBike } from '../../src/core/measure/measured-bike.ts';
+import type { StartingBike } from '../../src/core/measure/held/starting-bike.ts';
+import type { MeasureKindKey } from '../../src/core/measure/kinds/all-kinds.ts';
+import type { MeasureStateKey } from '../../src/core/measure/held/all-measure-states.ts';
+import type { MeasurePartKey } from '../../src/core/measure/held/measure-parts.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
 import { onGround } from '../../src/core/chassis/pose.ts';
 import type { Point } from '../../src/core/plane/point.ts';

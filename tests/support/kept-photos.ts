@@ -1,5 +1,5 @@
 /** The photos of `fixtures/photos`: how each was taken, and what is true of the bike on them. */
-import type { Camera } from '../../src/core/measure/camera.ts';
+import type { Camera } from '../../src/core/measure/photo/camera.ts';
 import { aimed, besideLeaning, CAMERA } from './pictured-bike.ts';
 
 const SQUARE: Camera = { ...CAMERA, yaw: 0, pitch: 0, roll: 0 };

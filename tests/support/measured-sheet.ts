@@ -1,11 +1,11 @@
 /** Sheets of measurements on bikes whose true figures are known. */
-import { measureKindOf, type MeasureKindKey } from '../../src/core/measure/all-kinds.ts';
-import type { MeasureStateKey } from '../../src/core/measure/all-measure-states.ts';
-import type { MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
-import type { StartingBike } from '../../src/core/measure/measured-bike.ts';
+import { measureKindOf, type MeasureKindKey } from '../../src/core/measure/kinds/all-kinds.ts';
+import type { MeasureStateKey } from '../../src/core/measure/held/all-measure-states.ts';
+import type { MeasurePartKey } from '../../src/core/measure/held/measure-parts.ts';
+import type { StartingBike } from '../../src/core/measure/held/starting-bike.ts';
 import { rowFigures } from '../../src/core/measure/row-figures.ts';
 import type { MeasureRow } from '../../src/core/measure/sheet.ts';
-import { originOf, type Origin } from '../../src/core/measure/unknowns.ts';
+import { originOf, type Origin } from '../../src/core/measure/held/unknowns.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 
 /** A row without its figure. */

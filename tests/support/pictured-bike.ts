@@ -1,9 +1,9 @@
 /** Photos of bikes whose true figures are known: clicks put where a camera would see the parts. */
-import { onPicture, type Camera, type Place } from '../../src/core/measure/camera.ts';
-import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
-import type { MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
-import type { MeasurePhoto, PartClick, RimClick } from '../../src/core/measure/photo.ts';
-import type { Origin } from '../../src/core/measure/unknowns.ts';
+import { onPicture, type Camera, type Place } from '../../src/core/measure/photo/camera.ts';
+import { holdBike, postureOf } from '../../src/core/measure/held/hold-bike.ts';
+import type { MeasurePartKey } from '../../src/core/measure/held/measure-parts.ts';
+import type { MeasurePhoto, PartClick, RimClick } from '../../src/core/measure/photo/photo.ts';
+import type { Origin } from '../../src/core/measure/held/unknowns.ts';
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 

@@ -1,8 +1,8 @@
 /** Photos of bikes as a camera would take them, painted pixel by pixel in grey from true figures. */
-import { onPicture, onPlane, type Camera } from '../../src/core/measure/camera.ts';
-import { holdBike, postureOf } from '../../src/core/measure/hold-bike.ts';
-import type { MeasurePartKey } from '../../src/core/measure/measure-parts.ts';
-import type { Origin } from '../../src/core/measure/unknowns.ts';
+import { onPicture, onPlane, type Camera } from '../../src/core/measure/photo/camera.ts';
+import { holdBike, postureOf } from '../../src/core/measure/held/hold-bike.ts';
+import type { MeasurePartKey } from '../../src/core/measure/held/measure-parts.ts';
+import type { Origin } from '../../src/core/measure/held/unknowns.ts';
 import { DEPTHS, RIM_DEPTH, RIM_RADIUS } from './pictured-bike.ts';
 
 export interface RenderedPhoto {

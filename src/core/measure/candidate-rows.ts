@@ -1,11 +1,11 @@
 /** Every measurement that could be taken next on this bike, in the states of its sheet. */
-import { MEASURE_KINDS, type MeasureKindKey } from './all-kinds.ts';
-import type { MeasureStateKey } from './all-measure-states.ts';
+import { MEASURE_KINDS, type MeasureKindKey } from './kinds/all-kinds.ts';
+import type { MeasureStateKey } from './held/all-measure-states.ts';
 import { TOUCH_KEYS } from '../parts/touch-parts.ts';
-import { measureStateOf } from './all-measure-states.ts';
+import { measureStateOf } from './held/all-measure-states.ts';
 import type { Fit } from './fit-values.ts';
-import type { MeasureKind } from './measure-kind.ts';
-import { MEASURE_PART_KEYS, MEASURE_PARTS, type MeasurePartKey } from './measure-parts.ts';
+import type { MeasureKind } from './held/measure-kind.ts';
+import { MEASURE_PART_KEYS, MEASURE_PARTS, type MeasurePartKey } from './held/measure-parts.ts';
 import type { AskedRow } from './row-figures.ts';
 
 const TOUCHING: ReadonlySet<string> = new Set(TOUCH_KEYS);

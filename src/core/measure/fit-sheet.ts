@@ -1,20 +1,20 @@
 /** From a sheet and a starting bike to the fit of its rows, or the row that cannot be fitted. */
 import type { Setup } from '../adjusters/setup.ts';
 import { machine } from '../standing/machine.ts';
-import { measureStateOf, type MeasureStateKey } from './all-measure-states.ts';
+import { measureStateOf, type MeasureStateKey } from './held/all-measure-states.ts';
 import { fitValues, type Fit, type FitRow } from './fit-values.ts';
 import { FLOOR_SLOPE } from './floor-slope.ts';
-import { holdBike, postureOf } from './hold-bike.ts';
+import { holdBike, postureOf } from './held/hold-bike.ts';
 import { photoRows, photoUnknowns } from './photo-rows.ts';
-import { LEAST_PLACES, placesOn, type MeasurePhoto } from './photo.ts';
+import { LEAST_PLACES, placesOn, type MeasurePhoto } from './photo/photo.ts';
 import { impossibleTriangle } from './impossible-triangle.ts';
-import type { StartingBike } from './measured-bike.ts';
+import type { StartingBike } from './held/starting-bike.ts';
 import { noMeasure, type NoMeasure } from './no-measure.ts';
 import { readRows, type ReadRow } from './read-rows.ts';
 import { rowFigures } from './row-figures.ts';
 import { mirroredFits, type MirroredFit } from './second-answer.ts';
 import type { MeasureSheet } from './sheet.ts';
-import { originOf, withUnknowns, type KnownTravel, type Origin, type Unknown } from './unknowns.ts';
+import { originOf, withUnknowns, type KnownTravel, type Origin, type Unknown } from './held/unknowns.ts';
 
 export interface FittedSheet {
   readonly ok: true;

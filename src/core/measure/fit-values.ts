@@ -2,7 +2,7 @@
 import { backSolved, forwardSolved, lowerFactor } from '../numeric/lower-factor.ts';
 import { singularValues, type SingularValues } from '../numeric/singular-values.ts';
 import { rowFigures, roughSlopes, rowSlopes, type AskedRow } from './row-figures.ts';
-import { isOfPhoto, type Origin } from './unknowns.ts';
+import { isOfPhoto, type Origin } from './held/unknowns.ts';
 
 /** A row with what was read and its standard deviation, in the file's unit. */
 export interface FitRow extends AskedRow {

@@ -9,7 +9,8 @@ import {
   trueValues,
   typedRows,
 } from '../../../tests/support/measured-sheet.ts';
-import type { MeasuredBike, StartingBike } from './measured-bike.ts';
+import type { MeasuredBike } from './measured-bike.ts';
+import type { StartingBike } from './held/starting-bike.ts';
 import { measureBike } from './measure-bike.ts';
 import type { NoMeasure } from './no-measure.ts';
 import type { MeasureRow } from './sheet.ts';

@@ -1,10 +1,11 @@
 /** From a sheet of measurements and a starting bike to the measured bike, with the ± of every reading. */
 import { chanceOfSquares } from '../numeric/chi-square.ts';
-import { buildBike } from './build-bike.ts';
+import { buildBike } from './held/build-bike.ts';
 import { fitSheet, type FittedSheet } from './fit-sheet.ts';
 import type { Fit } from './fit-values.ts';
-import { postureOf } from './hold-bike.ts';
-import type { MeasuredBike, MeasureStatus, RowOutcome, StartingBike, Suspicion } from './measured-bike.ts';
+import { postureOf } from './held/hold-bike.ts';
+import type { MeasuredBike, MeasureStatus, RowOutcome, Suspicion } from './measured-bike.ts';
+import type { StartingBike } from './held/starting-bike.ts';
 import { measuredReadings } from './measured-readings.ts';
 import { nextMeasurements } from './next-measurements.ts';
 import { noMeasure, type NoMeasure } from './no-measure.ts';

@@ -1,18 +1,11 @@
 /** What a sheet makes of a bike: the bike, its readings with their ±, and what every row is worth. */
 import type { Setup } from '../adjusters/setup.ts';
 import type { Bike } from '../parts/bike.ts';
-import type { MeasureKindKey } from './all-kinds.ts';
-import type { MeasureStateKey } from './all-measure-states.ts';
-import type { MeasurePartKey } from './measure-parts.ts';
-import type { PhotoOutcome } from './photo.ts';
-
-/** A bike with its setup: a type of bike, an own bike, or the bike that was found. */
-export interface StartingBike {
-  readonly bike: Bike;
-  readonly setup: Setup;
-  /** Whether the sheet has found it before: then the travel in its setup is that at which it was measured. */
-  readonly isMeasured?: boolean;
-}
+import type { StartingBike } from './held/starting-bike.ts';
+import type { MeasureKindKey } from './kinds/all-kinds.ts';
+import type { MeasureStateKey } from './held/all-measure-states.ts';
+import type { MeasurePartKey } from './held/measure-parts.ts';
+import type { PhotoOutcome } from './photo/photo.ts';
 
 /**
  * `disagrees`: rows contradict one another more than once in 100 by chance; this is said first. `twoAnswers`: a second,

@@ -6,14 +6,15 @@ import type { Reading } from '../readings/reading.ts';
 import { standMachine, type StandingBike } from '../riding/stand-bike.ts';
 import { machine, type Machine } from '../standing/machine.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
-import { buildBike, withoutRider } from './build-bike.ts';
+import { buildBike, withoutRider } from './held/build-bike.ts';
 import type { Fit } from './fit-values.ts';
-import { postureOf, sinksOn } from './hold-bike.ts';
-import type { MeasuredReading, StartingBike } from './measured-bike.ts';
-import { isOfPhoto } from './unknowns.ts';
+import { postureOf, sinksOn } from './held/hold-bike.ts';
+import type { MeasuredReading } from './measured-bike.ts';
+import type { StartingBike } from './held/starting-bike.ts';
+import { isOfPhoto } from './held/unknowns.ts';
 import { moved } from './row-figures.ts';
-import { measureStateOf } from './all-measure-states.ts';
-import type { Origin, TyreSinks } from './unknowns.ts';
+import { measureStateOf } from './held/all-measure-states.ts';
+import type { Origin, TyreSinks } from './held/unknowns.ts';
 
 /** Step of the differences, mm or mrad: rounding stays below 1e-8 of what the readings carry. */
 const STEP = 0.02;

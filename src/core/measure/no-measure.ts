@@ -4,7 +4,7 @@ import type { TyreReason } from '../parts/tyre.ts';
 import type { ParseReason } from '../units/parse-quantity.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import type { Suspicion } from './measured-bike.ts';
-import type { MeasurePartKey } from './measure-parts.ts';
+import type { MeasurePartKey } from './held/measure-parts.ts';
 
 /**
  * `figureUnreadable`: the typed figure is no number of that quantity; `figureImpossible`: no motorcycle has it;

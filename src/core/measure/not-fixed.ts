@@ -2,8 +2,8 @@
 import type { Fit } from './fit-values.ts';
 import type { NotFixed, UnknownValue } from './measured-bike.ts';
 import { spread } from './measured-readings.ts';
-import { isOfPhoto } from './unknowns.ts';
-import type { Unknown } from './unknowns.ts';
+import { isOfPhoto } from './held/unknowns.ts';
+import type { Unknown } from './held/unknowns.ts';
 import { degrees } from '../units/convert.ts';
 
 /** A part of a direction below this is rounding. */

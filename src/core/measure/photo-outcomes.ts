@@ -1,14 +1,14 @@
 /** What the fit makes of each photo: where the bike that was found lies on it, and which place on it is suspected. */
 import type { Fit } from './fit-values.ts';
 import { rotate, type Point } from '../plane/point.ts';
-import { onPicture, onPlane, type Camera, type Pixel } from './camera.ts';
-import type { HeldBike } from './held-bike.ts';
-import { holdBike, postureOf } from './hold-bike.ts';
+import { onPicture, onPlane, type Camera, type Pixel } from './photo/camera.ts';
+import type { HeldBike } from './held/held-bike.ts';
+import { holdBike, postureOf } from './held/hold-bike.ts';
 import type { Suspicion } from './measured-bike.ts';
 import { spread } from './measured-readings.ts';
-import type { MeasurePartKey } from './measure-parts.ts';
+import type { MeasurePartKey } from './held/measure-parts.ts';
 import { cameraOf, photoRows } from './photo-rows.ts';
-import type { MeasurePhoto, PhotoOutcome, SprocketKey } from './photo.ts';
+import type { MeasurePhoto, PhotoOutcome, SprocketKey } from './photo/photo.ts';
 
 const SPROCKETS: readonly SprocketKey[] = ['frontSprocket', 'rearSprocket'];
 /** Points of a tyre's outline. */

@@ -1,9 +1,9 @@
 /** A photo as rows and unknowns of the fit: the camera, and one figure for each coordinate that was clicked. */
 import { distance, type Point } from '../plane/point.ts';
-import { onPicture, onPlane, type Camera, type Pixel } from './camera.ts';
+import { onPicture, onPlane, type Camera, type Pixel } from './photo/camera.ts';
 import type { FitRow } from './fit-values.ts';
-import type { HeldBike } from './held-bike.ts';
-import type { MeasureKind } from './measure-kind.ts';
+import type { HeldBike } from './held/held-bike.ts';
+import type { MeasureKind } from './held/measure-kind.ts';
 import {
   LEAST_RIM_POINTS,
   RING_KEYS,
@@ -11,8 +11,8 @@ import {
   type MeasurePhoto,
   type PartClick,
   type RimClick,
-} from './photo.ts';
-import type { Unknown } from './unknowns.ts';
+} from './photo/photo.ts';
+import type { Unknown } from './held/unknowns.ts';
 
 /** The unknowns of a photo: six of the camera, its focal length and bulge, and every depth and radius that is unsure. */
 export function photoUnknowns(photo: MeasurePhoto, index: number, held: HeldBike): readonly Unknown[] | null {

@@ -3,10 +3,10 @@ import type { Bike } from '../parts/bike.ts';
 import { tyreDiameter } from '../parts/tyre.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
-import { measureKindOf } from './all-kinds.ts';
-import { measureStateOf } from './all-measure-states.ts';
-import type { MeasureKind } from './measure-kind.ts';
-import { MEASURE_PARTS } from './measure-parts.ts';
+import { measureKindOf } from './kinds/all-kinds.ts';
+import { measureStateOf } from './held/all-measure-states.ts';
+import type { MeasureKind } from './held/measure-kind.ts';
+import { MEASURE_PARTS } from './held/measure-parts.ts';
 import { noMeasure, type NoMeasure } from './no-measure.ts';
 import type { MeasureRow, MeasureSheet } from './sheet.ts';
 

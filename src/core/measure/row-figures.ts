@@ -1,10 +1,10 @@
 /** What a set of values makes of every row, and how that changes with each unknown. */
-import type { MeasureStateKey } from './all-measure-states.ts';
-import type { HeldBike } from './held-bike.ts';
-import { holdBike, postureOf } from './hold-bike.ts';
-import type { MeasureKind } from './measure-kind.ts';
+import type { MeasureStateKey } from './held/all-measure-states.ts';
+import type { HeldBike } from './held/held-bike.ts';
+import { holdBike, postureOf } from './held/hold-bike.ts';
+import type { MeasureKind } from './held/measure-kind.ts';
 import type { MeasureRow } from './sheet.ts';
-import type { Origin } from './unknowns.ts';
+import type { Origin } from './held/unknowns.ts';
 
 /** What is needed of a row to say what the bike makes of it. */
 export interface AskedRow {

@@ -1,13 +1,13 @@
 /** Looks for a second, different bike that fits as well: a place mirrored in the line of those it was measured from. */
 import { chanceOfSquares } from '../numeric/chi-square.ts';
 import { distance, type Point } from '../plane/point.ts';
-import { buildBike } from './build-bike.ts';
+import { buildBike } from './held/build-bike.ts';
 import { candidateRows } from './candidate-rows.ts';
 import { fitValues, type Fit } from './fit-values.ts';
-import { holdBike, postureOf } from './hold-bike.ts';
+import { holdBike, postureOf } from './held/hold-bike.ts';
 import type { SecondAnswer } from './measured-bike.ts';
 import { measuredReadings } from './measured-readings.ts';
-import { MEASURE_PARTS, type MeasurePartKey } from './measure-parts.ts';
+import { MEASURE_PARTS, type MeasurePartKey } from './held/measure-parts.ts';
 import { rowFigures } from './row-figures.ts';
 
 /** A fit may be this much worse and fits as well: chance makes one square exceed it once in a hundred. */

@@ -1,8 +1,8 @@
 /** What is measured on one bike: rows in any number and order, as typed. */
-import type { MeasureKindKey } from './all-kinds.ts';
-import type { MeasureStateKey } from './all-measure-states.ts';
-import type { MeasurePartKey } from './measure-parts.ts';
-import type { MeasurePhoto } from './photo.ts';
+import type { MeasureKindKey } from './kinds/all-kinds.ts';
+import type { MeasureStateKey } from './held/all-measure-states.ts';
+import type { MeasurePartKey } from './held/measure-parts.ts';
+import type { MeasurePhoto } from './photo/photo.ts';
 
 export interface MeasureRow {
   readonly kind: MeasureKindKey;

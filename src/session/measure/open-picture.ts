@@ -1,7 +1,7 @@
 /** Opens a file as a picture: decoded upright by the browser, with what the file says of its lens; or why not. */
-import type { GreyWindow } from '../../core/measure/rim-edge.ts';
+import type { GreyWindow } from '../../core/measure/photo/rim-edge.ts';
 import { fail, succeed, type Result } from '../../core/numeric/result.ts';
-import { pictureFacts, type PictureFacts } from '../../core/measure/picture-facts.ts';
+import { pictureFacts, type PictureFacts } from '../../core/measure/photo/picture-facts.ts';
 import { LEAST_SIDE_PX, MOST_PIXELS, type NoPicture } from '../../words/photo-words.ts';
 
 export interface OpenPicture {

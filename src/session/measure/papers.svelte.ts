@@ -1,6 +1,6 @@
 /** A bike from its papers: a type of bike and the few figures that papers give make a bike to work on. */
-import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
-import type { MeasurePartKey } from '../../core/measure/measure-parts.ts';
+import type { MeasureKindKey } from '../../core/measure/kinds/all-kinds.ts';
+import type { MeasurePartKey } from '../../core/measure/held/measure-parts.ts';
 import type { NoMeasure } from '../../core/measure/no-measure.ts';
 import { fail, succeed, type Result } from '../../core/numeric/result.ts';
 import type { Bike } from '../../core/parts/bike.ts';

@@ -1,9 +1,13 @@
 /** Photo: the picture of the bike on the page, what is being clicked on it, and its clicks in the sheet of measurements. */
-import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
-import type { Pixel } from '../../core/measure/camera.ts';
-import { MEASURE_PARTS, MEASURE_PART_KEYS, type MeasurePartKey } from '../../core/measure/measure-parts.ts';
+import type { MeasureKindKey } from '../../core/measure/kinds/all-kinds.ts';
+import type { Pixel } from '../../core/measure/photo/camera.ts';
+import {
+  MEASURE_PARTS,
+  MEASURE_PART_KEYS,
+  type MeasurePartKey,
+} from '../../core/measure/held/measure-parts.ts';
 import type { NextMeasurement } from '../../core/measure/measured-bike.ts';
-import { placesOn, type PhotoOutcome, type SprocketKey } from '../../core/measure/photo.ts';
+import { placesOn, type PhotoOutcome, type SprocketKey } from '../../core/measure/photo/photo.ts';
 import { pitchRadius } from '../../core/drive/sprocket.ts';
 import {
   focalOf,
@@ -15,18 +19,17 @@ import {
   usualRimRadius,
   type RimSide,
   type Usual,
-} from '../../core/measure/photo-usual.ts';
-import { findRimEdge, rimWindow, type NoRimEdge, type RimEdge } from '../../core/measure/rim-edge.ts';
+} from '../../core/measure/photo/photo-usual.ts';
+import { findRimEdge, rimWindow, type NoRimEdge, type RimEdge } from '../../core/measure/photo/rim-edge.ts';
 import { keptPhotoJson, readKeptPhoto, type KeptPhoto } from '../../document/measure-photo.ts';
 import { newId } from '../../storage/new-id.ts';
 import { noPictureWords, oddityWords } from '../../words/photo-words.ts';
 import type { Keeping } from '../keeping/keeping.svelte.ts';
 import { greyWindow, openPicture, type OpenPicture } from './open-picture.ts';
+import { isSprocket, isWheel, type Wheel } from './clicked-parts.ts';
 import { Tape } from './tape.svelte.ts';
 import { knownPhoto } from './tape-rows.ts';
 import type { Workbench } from '../workbench.svelte.ts';
-
-export type Wheel = 'frontWheel' | 'rearWheel';
 
 /** Clicks of one part; a further one takes the place of the oldest. */
 export const MOST_CLICKS = 3;
@@ -44,16 +47,6 @@ const SIZES: readonly {
   { kinds: ['axleHeight', 'tyreCode', 'circumference', 'rollOut'], parts: ['rearWheel'] },
   { kinds: ['offset', 'paperTrail'], parts: [] },
 ];
-
-/** Whether what is clicked is a rim. */
-export function isWheel(part: MeasurePartKey): part is Wheel {
-  return part === 'frontWheel' || part === 'rearWheel';
-}
-
-/** Whether what is clicked are the pins of the chain on a sprocket. */
-export function isSprocket(part: MeasurePartKey): part is SprocketKey {
-  return part === 'frontSprocket' || part === 'rearSprocket';
-}
 
 export class Photo {
   readonly #bench: Workbench;

@@ -1,5 +1,5 @@
 /** The ± of a measured bike beside its readings, and of how far they have moved from the baseline. */
-import type { PlaceSpread } from '../../core/measure/measured-places.ts';
+import type { PlaceSpread } from '../../core/measure/spread/measured-places.ts';
 import type { Absent } from '../../core/readings/absent.ts';
 import type { Reading } from '../../core/readings/reading.ts';
 import { plusMinus, writePlusMinus } from '../../words/plus-minus.ts';

@@ -1,13 +1,14 @@
 /** Fits the rows that are kept with a bike, and says what became of each; it comes after the page's first sight, in a part for itself. */
-import { buildBike } from '../../core/measure/build-bike.ts';
+import { buildBike } from '../../core/measure/held/build-bike.ts';
 import { fitSheet } from '../../core/measure/fit-sheet.ts';
-import { postureOf } from '../../core/measure/hold-bike.ts';
+import { postureOf } from '../../core/measure/held/hold-bike.ts';
 import { measureBike } from '../../core/measure/measure-bike.ts';
-import type { MeasuredBike, RowOutcome, StartingBike } from '../../core/measure/measured-bike.ts';
-import { MEASURE_PARTS } from '../../core/measure/measure-parts.ts';
+import type { MeasuredBike, RowOutcome } from '../../core/measure/measured-bike.ts';
+import type { StartingBike } from '../../core/measure/held/starting-bike.ts';
+import { MEASURE_PARTS } from '../../core/measure/held/measure-parts.ts';
 import type { NoMeasure } from '../../core/measure/no-measure.ts';
-import type { PhotoOutcome } from '../../core/measure/photo.ts';
-import { LEAST_PLACES, placesOn, type MeasurePhoto } from '../../core/measure/photo.ts';
+import type { PhotoOutcome } from '../../core/measure/photo/photo.ts';
+import { LEAST_PLACES, placesOn, type MeasurePhoto } from '../../core/measure/photo/photo.ts';
 import type { MeasureRow } from '../../core/measure/sheet.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { KeptMeasure } from '../../document/measure.ts';

@@ -1,8 +1,12 @@
 /** The rows that are kept with a bike as rows in known keys, and new ones. */
-import { MEASURE_KINDS, measureKindOf, type MeasureKindKey } from '../../core/measure/all-kinds.ts';
-import { MEASURE_STATES, type MeasureStateKey } from '../../core/measure/all-measure-states.ts';
-import { MEASURE_PARTS, MEASURE_PART_KEYS, type MeasurePartKey } from '../../core/measure/measure-parts.ts';
-import type { MeasurePhoto } from '../../core/measure/photo.ts';
+import { MEASURE_KINDS, measureKindOf, type MeasureKindKey } from '../../core/measure/kinds/all-kinds.ts';
+import { MEASURE_STATES, type MeasureStateKey } from '../../core/measure/held/all-measure-states.ts';
+import {
+  MEASURE_PARTS,
+  MEASURE_PART_KEYS,
+  type MeasurePartKey,
+} from '../../core/measure/held/measure-parts.ts';
+import type { MeasurePhoto } from '../../core/measure/photo/photo.ts';
 import type { MeasureRow } from '../../core/measure/sheet.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { KeptRow } from '../../document/measure.ts';

@@ -1,7 +1,8 @@
 /** Tape: the rows that the bike on the page is measured by, the bike they lead to, and taking it over as one edit. */
-import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
-import type { MeasureStateKey } from '../../core/measure/all-measure-states.ts';
-import type { MeasuredBike, NextMeasurement, StartingBike } from '../../core/measure/measured-bike.ts';
+import type { MeasureKindKey } from '../../core/measure/kinds/all-kinds.ts';
+import type { MeasureStateKey } from '../../core/measure/held/all-measure-states.ts';
+import type { MeasuredBike, NextMeasurement } from '../../core/measure/measured-bike.ts';
+import type { StartingBike } from '../../core/measure/held/starting-bike.ts';
 import { succeed } from '../../core/numeric/result.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { Setup } from '../../core/adjusters/setup.ts';

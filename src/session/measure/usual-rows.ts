@@ -1,6 +1,6 @@
 /** The rows that a tape and an angle gauge answer first: with the bike on its wheels, from outside, nothing taken off. */
-import type { MeasureKindKey } from '../../core/measure/all-kinds.ts';
-import type { MeasurePartKey } from '../../core/measure/measure-parts.ts';
+import type { MeasureKindKey } from '../../core/measure/kinds/all-kinds.ts';
+import type { MeasurePartKey } from '../../core/measure/held/measure-parts.ts';
 import type { Bike } from '../../core/parts/bike.ts';
 import type { KeptRow } from '../../document/measure.ts';
 import { newRow, partsFor } from './tape-rows.ts';

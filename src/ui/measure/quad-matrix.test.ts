@@ -1,6 +1,6 @@
 /** Tests of the turn that puts a picture's corners on four places. */
 import { describe, expect, it } from 'vitest';
-import { onPicture, onPlane, type Camera } from '../../core/measure/camera.ts';
+import { onPicture, onPlane, type Camera } from '../../core/measure/photo/camera.ts';
 import type { Point } from '../../core/plane/point.ts';
 import { quadMatrix } from './quad-matrix.ts';
 

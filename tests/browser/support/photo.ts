@@ -1,9 +1,9 @@
 /** Photos of an invented bike in a browser test: painted, written as PNG files, and clicked where its parts are. */
 import { expect, type Locator, type Page } from '@playwright/test';
-import { onPicture, type Camera, type Pixel } from '../../../src/core/measure/camera.ts';
-import { holdBike, postureOf } from '../../../src/core/measure/hold-bike.ts';
-import type { MeasurePartKey } from '../../../src/core/measure/measure-parts.ts';
-import { usualDepth } from '../../../src/core/measure/photo-usual.ts';
+import { onPicture, type Camera, type Pixel } from '../../../src/core/measure/photo/camera.ts';
+import { holdBike, postureOf } from '../../../src/core/measure/held/hold-bike.ts';
+import type { MeasurePartKey } from '../../../src/core/measure/held/measure-parts.ts';
+import { usualDepth } from '../../../src/core/measure/photo/photo-usual.ts';
 import { readValues } from '../../../src/core/measure/measured-readings.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
 import { FIRST_DEMO } from '../../../src/document/demos/first-demo.ts';

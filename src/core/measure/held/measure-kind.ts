@@ -1,0 +1,39 @@
+/** What a kind of measurement is: what is held where, what it is of, and what the bike would make it. */
+import type { QuantityKey } from '../../units/all-quantities.ts';
+import type { MeasureStateKey } from './all-measure-states.ts';
+import type { HeldBike } from './held-bike.ts';
+import type { MeasurePartKey, PartShape } from './measure-parts.ts';
+
+/** What the kind is measured between; an empty list for what belongs to the whole bike. */
+export type TakenParts = readonly (readonly PartShape[])[];
+
+export interface MeasureKind {
+  readonly key: string;
+  readonly label: string;
+  readonly quantity: QuantityKey;
+  /** `size`: a tyre's size code; `exact`: a count; both are read into the bike. */
+  readonly read: 'number' | 'size' | 'exact';
+  /** One list of shapes for each part that a row of this kind names. */
+  readonly takes: TakenParts;
+  /** Standard deviation of a careful reading in the file's unit (mm, degrees, kg); a row may have its own. */
+  readonly sd: number;
+  readonly state: MeasureStateKey;
+  /** True where a row is one distance in a first state less the same in a second one. */
+  readonly betweenStates: boolean;
+  /** True where a distance out of plane lengthens what the tape shows. */
+  readonly slant: boolean;
+  /** True where the figure is the same in every state, so that its state says nothing. */
+  readonly anyState: boolean;
+  /** Least and most that a motorcycle can have, in the file's unit. */
+  readonly least: number;
+  readonly most: number;
+  /** Where to hold the tape or the gauge. */
+  readonly help: string;
+  /**
+   * What the bike as held would make of it, in the file's unit, with the parts that the row names; null where these
+   * parts have no such figure.
+   */
+  readonly figure: (held: HeldBike, parts: readonly MeasurePartKey[]) => number | null;
+  /** The same figure read from the other reference, such as from horizontal for from vertical; null where there is none. */
+  readonly fromOther: { readonly label: string; readonly turn: (figure: number) => number } | null;
+}

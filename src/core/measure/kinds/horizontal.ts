@@ -1,0 +1,27 @@
+/** How far one place lies ahead of another, along the floor. */
+import type { MeasureKind } from '../held/measure-kind.ts';
+
+export const horizontal = {
+  key: 'horizontal',
+  label: 'Distance along the floor',
+  quantity: 'length',
+  read: 'number',
+  takes: [
+    ['point', 'mark'],
+    ['point', 'mark'],
+  ],
+  sd: 1.5,
+  state: 'onWheels',
+  betweenStates: false,
+  slant: false,
+  anyState: false,
+  least: -4000,
+  most: 4000,
+  help: 'Drop a plumb line from both centres and measure between them on the floor; positive when the second lies ahead of the first.',
+  figure: ({ place }, [from, to]) => {
+    const a = place(from);
+    const b = place(to);
+    return a === null || b === null ? null : b.x - a.x;
+  },
+  fromOther: null,
+} as const satisfies MeasureKind;
