@@ -38,8 +38,16 @@ export interface Posture {
   readonly links: () => Links | null;
 }
 
-const PLACES: ReadonlySet<string> = new Set([...FRAME_PLACE_KEYS, ...TOUCH_KEYS]);
-const MARK_KEYS: ReadonlySet<string> = new Set(MARKS);
+/** The unknowns that place a part from the pivot: made once, because a fit asks for them hundreds of thousands of times. */
+interface PlaceKeys {
+  readonly x: string;
+  readonly y: string;
+}
+const placeKeys = (part: string): PlaceKeys => ({ x: `${part}X`, y: `${part}Y` });
+const PLACES: ReadonlyMap<string, PlaceKeys> = new Map(
+  [...FRAME_PLACE_KEYS, ...TOUCH_KEYS, ...MARKS].map((part) => [part, placeKeys(part)]),
+);
+const BOLT_KEYS = new WeakMap<LinkLayout, readonly PlaceKeys[]>();
 
 /** What the values make of the bike in the posture of the readings. */
 export function postureOf(origin: Origin, values: readonly number[]): Posture {
@@ -108,9 +116,18 @@ function linksOnce(
   return { layout, links };
 }
 
+/** The unknowns of the layout's bolts, in the order of `boltsOf`. */
+function boltKeys(start: LinkLayout): readonly PlaceKeys[] {
+  const known = BOLT_KEYS.get(start);
+  if (known !== undefined) return known;
+  const keys = boltsOf(start).map(({ key }) => placeKeys(key));
+  BOLT_KEYS.set(start, keys);
+  return keys;
+}
+
 function layoutOf(start: LinkLayout, get: Posture['get'], armAngle: number): LinkLayout {
-  const keys = boltsOf(start).map(({ key }) => key);
-  const moved = withBolts(start, (bolt) => ({ x: get(`${keys[bolt]}X`), y: get(`${keys[bolt]}Y`) }));
+  const keys = boltKeys(start);
+  const moved = withBolts(start, (bolt) => ({ x: get(keys[bolt].x), y: get(keys[bolt].y) }));
   return { ...moved, drawnAngleDeg: degrees(armAngle) };
 }
 
@@ -161,7 +178,8 @@ export function holdBike(posture: Posture, state: MeasureStateKey): HeldBike | n
       const length = get('headTubeLength');
       return onFloor({ x: head.x + length * Math.sin(rake), y: head.y - length * Math.cos(rake) });
     }
-    if (PLACES.has(part) || MARK_KEYS.has(part)) return fromPivot(get(`${part}X`), get(`${part}Y`));
+    const keys = PLACES.get(part);
+    if (keys !== undefined) return fromPivot(get(keys.x), get(keys.y));
     const made = links();
     const bolt = made === null ? undefined : linkPoints(made, angle)?.find(({ key }) => key === part);
     return bolt === undefined ? null : fromPivot(bolt.place.x, bolt.place.y);
