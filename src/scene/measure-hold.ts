@@ -6,6 +6,7 @@ import { onLegs } from '../core/chassis/front-end.ts';
 import { onGround } from '../core/chassis/pose.ts';
 import type { Point } from '../core/plane/point.ts';
 import { POINTS } from '../core/sketch/points.ts';
+import { runWay } from '../core/standing/run-way.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { Hold } from './measure-drawing.ts';
 import { trailPlaces } from './construction/construction-drawing.ts';
@@ -52,13 +53,13 @@ function placeOf({ stance, bike }: OnBike, key: MeasurePartKey): Point | null {
 function lineEnds(on: OnBike, key: MeasurePartKey): readonly [Point, Point] | null {
   const { stance } = on;
   const { machine, rearAxle, countershaft, pose } = stance;
-  const beside = (centre: Point, radius: number, angle: number, side: 1 | -1): Point => ({
-    x: centre.x - side * radius * Math.sin(angle),
-    y: centre.y + side * radius * Math.cos(angle),
+  const beside = (centre: Point, radius: number, way: Point, side: 1 | -1): Point => ({
+    x: centre.x - side * radius * way.y,
+    y: centre.y + side * radius * way.x,
   });
-  const run = (angle: number, side: 1 | -1): readonly [Point, Point] => [
-    beside(rearAxle, machine.rearSprocketRadius, angle, side),
-    beside(countershaft, machine.frontSprocketRadius, angle, side),
+  const run = (way: Point, side: 1 | -1): readonly [Point, Point] => [
+    beside(rearAxle, machine.rearSprocketRadius, way, side),
+    beside(countershaft, machine.frontSprocketRadius, way, side),
   ];
   switch (key) {
     case 'forkLeg':
@@ -66,9 +67,9 @@ function lineEnds(on: OnBike, key: MeasurePartKey): readonly [Point, Point] | nu
     case 'swingarm':
       return [pose.pivot, rearAxle];
     case 'upperRun':
-      return run(stance.upperRunAngle, 1);
+      return run(runWay(stance, 'upper'), 1);
     case 'lowerRun':
-      return run(stance.lowerRunAngle, -1);
+      return run(runWay(stance, 'lower'), -1);
     case 'frameRail':
       return [pose.pivot, onGround(pose, machine.front.head)];
     default:

@@ -15,6 +15,8 @@ import { stance, type Stance } from '../../src/core/standing/stance.ts';
 import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
 import { signedDistance } from '../support/signed-distance.ts';
 import { driveCircles, topTangent } from '../support/squat-by-lines.ts';
+import { angleOf } from '../../src/core/plane/point.ts';
+import { runWay } from '../../src/core/standing/run-way.ts';
 
 const RUNS = cases(2000);
 /** A thousandth of the least length anyone could measure, mm: far above rounding, far below sense. */
@@ -109,8 +111,8 @@ describe('the chain runs', () => {
       const bottom = outerTangent(rear, front, 'right');
       if (bottom === 'oneInsideOther') throw new Error(bottom);
       const angle = (t: typeof top) => Math.atan2(t.to.y - t.from.y, t.to.x - t.from.x);
-      expect(Math.abs(angle(top) - on.upperRunAngle)).toBeLessThan(1e-12);
-      expect(Math.abs(angle(bottom) - on.lowerRunAngle)).toBeLessThan(1e-12);
+      expect(Math.abs(angle(top) - angleOf(runWay(on, 'upper')))).toBeLessThan(1e-12);
+      expect(Math.abs(angle(bottom) - angleOf(runWay(on, 'lower')))).toBeLessThan(1e-12);
       expect(Math.abs(-signedDistance(top, pivot) - on.upperRunLever)).toBeLessThan(NEAR);
       const guide = on.machine.guideRadius ?? 0;
       expect(chainSliderClearance.read(on)).toBeCloseTo(-signedDistance(top, pivot) - guide, 7);

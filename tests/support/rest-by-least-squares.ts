@@ -41,7 +41,7 @@ export function restByLeastSquares(
   };
   const changes = (travel: number[]): ((equation: number) => number[]) => {
     const [on, loads] = standing(travel);
-    const { xPerX, xPerY, yPerX, yPerY } = reached(pushesOn({ sprung: bike, forces, stance: on, loads }));
+    const { xPerX, xPerY, yPerX, yPerY } = reached(pushesOn({ sprung: bike, stance: on, loads }));
     const rows = [
       [xPerX, xPerY],
       [yPerX, yPerY],

@@ -7,7 +7,7 @@ import { armPointInFrame, farEndInFrame, levelArm } from './link-drawing.ts';
 import type { DirectLayout, LinkLayout, RockerLayout } from '../parts/rear-layout.ts';
 import { wrongNumber } from '../numeric/wrong-number.ts';
 import { noLinkage, type NoLinkage } from './no-linkage.ts';
-import { loopAt, type RockerLoop } from './rocker-loop.ts';
+import { shockOnLoop, type RockerLoop } from './rocker-loop.ts';
 
 interface LinksBase {
   readonly ok: true;
@@ -170,14 +170,17 @@ function shift(mount: Point, toward: Point, by: number): Point | null {
  * on the branch of the drawing. Closed form. Null where they cannot close.
  */
 export function shockAt(of: Links, angle: number): ShockAt | null {
+  return shockTurned(of, Math.cos(angle), Math.sin(angle));
+}
+
+/** The same by cosine and sine of that angle. */
+export function shockTurned(of: Links, c: number, s: number): ShockAt | null {
   if (of.kind === 'rocker') {
-    const at = loopAt(of.loop, of.sense * angle);
+    const at = shockOnLoop(of.loop, c, of.sense * s);
     return at === null
       ? null
       : { length: at.shockLength, slope: of.sense * at.shockSlope, bend: at.shockBend };
   }
-  const c = Math.cos(angle);
-  const s = Math.sin(angle);
   const x = c * of.eye.x - s * of.eye.y;
   const y = s * of.eye.x + c * of.eye.y;
   const ex = x - of.mount.x;

@@ -28,8 +28,10 @@ export interface RearSuspension {
 /** Where the rear suspension is at some travel. */
 export interface ArmPosition extends ShockLever {
   readonly ok: true;
-  /** Line pivot → axle below the frame's x axis, radians. */
+  /** Line pivot → axle below the frame's x axis, radians, with its cosine and sine. */
   readonly angle: number;
+  readonly cos: number;
+  readonly sin: number;
   /** Shock pushed in from its own full length, mm. */
   readonly shockStroke: number;
   /**
@@ -138,10 +140,12 @@ export function armPosition(rear: RearSuspension, travelUsed: number): ArmPositi
   const { arm, tableArm, tablePitch, deliveredSine, toppedOutStroke, curve } = rear;
   const { value, slope, bend } = curveAt(curve, tableArm * (deliveredSine - sine));
   const angle = Math.asin(sine) - tablePitch;
-  const run = tableArm * Math.cos(angle + tablePitch);
+  const run = tableArm * Math.sqrt(1 - sine * sine);
   return {
     ok: true,
     angle,
+    cos: Math.cos(angle),
+    sin: Math.sin(angle),
     shockStroke: value - toppedOutStroke,
     lever: slope * run,
     leverSlope: -(bend * run * run + slope * tableArm * sine),

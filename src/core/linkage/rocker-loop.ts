@@ -39,13 +39,47 @@ export interface LoopPosition {
 const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 
+/** The shock on the loop at one turn, in plain numbers; slopes and bends per radian (squared) of turn. */
+export interface LoopShock {
+  /** How far the rocker has turned counter-clockwise from where it was drawn. */
+  readonly cosRocker: number;
+  readonly sinRocker: number;
+  readonly rockerSlope: number;
+  readonly shockLength: number;
+  readonly shockSlope: number;
+  readonly shockBend: number;
+}
+
 /**
  * The loop with the other part turned, on the branch it was drawn in. Null where rod and rocker cannot meet, or
- * lie in one line. Derivatives by differentiating the closure |rod|² = const twice.
+ * lie in one line.
  */
 export function loopAt(loop: RockerLoop, turn: number): LoopPosition | null {
   const c = Math.cos(turn);
   const s = Math.sin(turn);
+  const at = shockOnLoop(loop, c, s);
+  if (at === null) return null;
+  const { cosRocker, sinRocker, rockerSlope, shockLength, shockSlope, shockBend } = at;
+  const { rodEnd, toRod, toShock, far, farTurns } = loop;
+  return {
+    rodEnd: turned(rodEnd, c, s),
+    toRod: turned(toRod, cosRocker, sinRocker),
+    toShock: turned(toShock, cosRocker, sinRocker),
+    far: farTurns ? turned(far, c, s) : far,
+    rockerSlope,
+    shockLength,
+    shockSlope,
+    shockBend,
+  };
+}
+
+const turned = ({ x, y }: Point, c: number, s: number): Point => ({ x: c * x - s * y, y: s * x + c * y });
+
+/**
+ * The shock on the loop by cosine and sine of the turn, null as above. Derivatives by differentiating the closure
+ * |rod|² = const twice. It makes no points, because a search for a setup asks it millions of times.
+ */
+export function shockOnLoop(loop: RockerLoop, c: number, s: number): LoopShock | null {
   const { pivot, toRod: rod0, toShock: shock0, far: far0 } = loop;
   const bx = c * loop.rodEnd.x - s * loop.rodEnd.y;
   const by = s * loop.rodEnd.x + c * loop.rodEnd.y;
@@ -82,10 +116,8 @@ export function loopAt(loop: RockerLoop, turn: number): LoopPosition | null {
   const bendY = turns * fy + rockerBend * sx - rockerSlope * rockerSlope * sy;
   const shockSlope = (ex * moveX + ey * moveY) / shockLength;
   return {
-    rodEnd: { x: bx, y: by },
-    toRod,
-    toShock: { x: sx, y: sy },
-    far: { x: fx, y: fy },
+    cosRocker,
+    sinRocker,
     rockerSlope,
     shockLength,
     shockSlope,

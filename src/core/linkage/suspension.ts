@@ -3,9 +3,9 @@ import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 import { angleAtLength } from './arm-from-shock.ts';
 import type { Layout, LinkLayout, TableLayout } from '../parts/rear-layout.ts';
-import { motionRatio, motionRatioSlope } from './leverage.ts';
+import { ratioOver, ratioSlopeOver } from './leverage.ts';
 import { linkRange, STEEPEST_SINE, type LinkRange } from './link-range.ts';
-import { links, shockAt, type Links } from './links.ts';
+import { links, shockTurned, type Links } from './links.ts';
 import { noLinkage, type NoLinkage, type WayEnd } from './no-linkage.ts';
 import { armPosition, rearSuspension, type ArmPosition, type RearSuspension } from './rear-suspension.ts';
 
@@ -140,24 +140,27 @@ export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt |
   const sine = of.toppedOutSine - travelUsed / of.arm;
   if (!(Math.abs(sine) <= STEEPEST_SINE + ROUNDING))
     return noLinkage('swingarmCannotReach', { found: travelUsed });
-  const toGround = Math.asin(sine);
-  const angle = toGround - of.framePitch;
+  const angle = Math.asin(sine) - of.framePitch;
   const { low, high } = of.range;
   if (angle < low.angle - ROUNDING || angle > high.angle + ROUNDING) {
     const end = angle < low.angle ? low : high;
     return noLinkage('armBeyondLinks', { found: angle, limit: end.angle, because: end.why });
   }
-  const at = shockAt(of.links, angle);
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  const at = shockTurned(of.links, cos, sin);
   if (at === null) return noLinkage('armBeyondLinks', { found: angle, because: 'rodAndRockerInLine' });
-  const lever = { lever: at.slope, leverSlope: at.bend };
+  const run = Math.sqrt(1 - sine * sine);
   return {
     ok: true,
     angle,
+    cos,
+    sin,
     shockStroke: of.toppedOutLength - at.length,
     lever: at.slope,
     leverSlope: at.bend,
-    motionRatio: motionRatio(lever, of.arm, toGround),
-    motionRatioSlope: motionRatioSlope(lever, of.arm, toGround),
+    motionRatio: ratioOver(at.slope, of.arm * run),
+    motionRatioSlope: ratioSlopeOver(at.slope, at.bend, of.arm * run, sine / run),
   };
 }
 

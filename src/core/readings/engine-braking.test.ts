@@ -9,10 +9,10 @@ it('with a lower run 76 below a pivot 570 ahead is 75', () => {
   // A level run at the rear sprocket's bottom passes 76 below a pivot that stands 29 lower than the axle.
   const on = stanceWith({
     swingarmSlope: 0.7,
-    lowerRunAngle: 0,
+    countershaft: { x: 600, y: 315 - 105 + 38 },
     centre: { y: 560 },
     pose: { wheelbase: 1400, pivot: { x: 570, y: 315 - 29 } },
-    machine: { rearRadius: 315, rearSprocketRadius: 105 },
+    machine: { rearRadius: 315, rearSprocketRadius: 105, frontSprocketRadius: 38 },
   });
   expect(engineBraking.read(on)).toBeCloseTo(75, 10);
 });

@@ -23,6 +23,7 @@ it('is steeper than the line of the centres with a bigger rear sprocket', () => 
   expect(lowerRunAngle.read(on)).toBeGreaterThan(centres);
 });
 
-it('of a standing bike is the reading itself, whatever the guide', () => {
-  expect(lowerRunAngle.read(stanceWith({ lowerRunAngle: 0.1234 }))).toBe(0.1234);
+it('of a standing bike is the free run’s, whatever the guide', () => {
+  for (const guideRadius of [null, 0, 60])
+    expect(lowerRunAngle.read(stanceWith({ machine: { guideRadius } }))).toBe(lowerRunAngle.read(standing()));
 });

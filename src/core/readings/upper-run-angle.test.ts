@@ -23,6 +23,7 @@ it('is flatter than the line of the centres with a bigger rear sprocket', () => 
   expect(centres).toBeGreaterThan(upperRunAngle.read(on) as number);
 });
 
-it('of a standing bike is the reading itself, whatever the guide', () => {
-  expect(upperRunAngle.read(stanceWith({ upperRunAngle: 0.1234 }))).toBe(0.1234);
+it('of a standing bike is the free run’s, whatever the guide', () => {
+  for (const guideRadius of [null, 0, 60])
+    expect(upperRunAngle.read(stanceWith({ machine: { guideRadius } }))).toBe(upperRunAngle.read(standing()));
 });

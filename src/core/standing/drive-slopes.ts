@@ -1,6 +1,7 @@
 /** The line of force at the driven wheel off the gas, with the engine braking, for every kind of drive. */
 import { hasRuns } from '../parts/drive-kind.ts';
 import { chainSlope, type SquatSlope } from '../drive/squat-slope.ts';
+import { runWay } from './run-way.ts';
 import type { Stance } from './stance.ts';
 import {
   changeOfChainSlope,
@@ -14,9 +15,10 @@ import {
  * The taut run, tangent to both pitch circles.
  */
 export function lowerRunLever(stance: Stance): number {
-  const { lowerRunAngle, pose, machine } = stance;
-  const rise = (pose.pivot.y - machine.rearRadius) * Math.cos(lowerRunAngle);
-  return pose.pivot.x * Math.sin(lowerRunAngle) - rise - machine.rearSprocketRadius;
+  const { pose, machine } = stance;
+  const lowerRun = runWay(stance, 'lower');
+  const rise = (pose.pivot.y - machine.rearRadius) * lowerRun.x;
+  return pose.pivot.x * lowerRun.y - rise - machine.rearSprocketRadius;
 }
 
 /** Which lower run pulls while the throttle is closed. */
@@ -31,12 +33,12 @@ export interface LowerPull {
  * less than the lower guide's radius below it, the run lies under the guide, whose push goes through the pivot.
  */
 export function lowerPull(stance: Stance): LowerPull {
-  const { lowerRunAngle, pose, machine } = stance;
+  const { pose, machine } = stance;
+  const lowerRun = runWay(stance, 'lower');
   const lever = lowerRunLever(stance);
   const { lowerGuideRadius } = machine;
   if (lowerGuideRadius === null || lever <= -lowerGuideRadius) return { lever, onGuide: false };
-  const along =
-    (pose.pivot.y - machine.rearRadius) * Math.sin(lowerRunAngle) + pose.pivot.x * Math.cos(lowerRunAngle);
+  const along = (pose.pivot.y - machine.rearRadius) * lowerRun.y + pose.pivot.x * lowerRun.x;
   return along > 0 && along < lowerRunLength(stance)
     ? { lever: -lowerGuideRadius, onGuide: true }
     : { lever, onGuide: false };

@@ -2,6 +2,7 @@
 import { hasRuns } from '../parts/drive-kind.ts';
 import { armAnglePerTravel } from '../linkage/suspension.ts';
 import type { Point } from '../plane/point.ts';
+import { runWay } from './run-way.ts';
 import type { Stance } from './stance.ts';
 import { changeOfStaySlope } from './stay-slope.ts';
 
@@ -86,9 +87,7 @@ export function changeOfRunLever(on: Stance, change: StanceChange, which: 'upper
   const difference = which === 'upper' ? smaller : -smaller;
   const square = centresX * centresX + centresY * centresY;
   const run = Math.sqrt(square - difference * difference);
-  // Toward the front along the run.
-  const cos = (centresX * run + centresY * difference) / square;
-  const sin = (centresY * run - centresX * difference) / square;
+  const { x: cos, y: sin } = runWay(on, which);
   const moveX = change.pivot.x - change.pitch * (on.countershaft.y - pivotY);
   const moveY = change.pivot.y + change.pitch * (centresX - pivotX);
   const turn = (centresX * moveY - centresY * moveX) / square;

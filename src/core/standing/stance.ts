@@ -38,12 +38,9 @@ export interface Stance {
   /** Line pivot → rear axle below horizontal. */
   readonly swingarmAngle: number;
   /**
-   * Upper and lower run above horizontal toward the front; the free runs, as if no guide were there. These and the
-   * levers mean nothing with a shaft or hub drive, whose chain slope is zero without a torque arm.
+   * Free upper run above the pivot, square to the run, as if no guide were there; negative when it would pass below. This
+   * and the pull's lever mean nothing with a shaft or hub drive, whose chain slope is zero without a torque arm.
    */
-  readonly upperRunAngle: number;
-  readonly lowerRunAngle: number;
-  /** Free upper run above the pivot, square to the run; negative when it would pass below. */
   readonly upperRunLever: number;
   /** Lever of the chain's pull about the pivot: the free run's, or the guide's radius when the run bends. */
   readonly pullLever: number;
@@ -84,8 +81,8 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
   const arm = suspensionAt(machine.rear, travel.rear);
   if (!arm.ok) return arm;
 
-  const rearFrameX = -machine.rear.arm * Math.cos(arm.angle);
-  const rearFrameY = -machine.rear.arm * Math.sin(arm.angle);
+  const rearFrameX = -machine.rear.arm * arm.cos;
+  const rearFrameY = -machine.rear.arm * arm.sin;
   const axle = frontAxle(front, travel.front);
   const { rearRadius, frontRadius } = machine;
   const pose = poseOnGround(rearFrameX, rearFrameY, axle.x, axle.y, rearRadius, frontRadius);
@@ -100,23 +97,21 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
   const countershaft = onGround(pose, machine.places.countershaft);
   const centresX = countershaft.x;
   const centresY = countershaft.y - rearRadius;
-  const centres = Math.hypot(centresX, centresY);
+  const square = centresX * centresX + centresY * centresY;
+  const centres = Math.sqrt(square);
   const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
   const between = machine.rearSprocketRadius + machine.frontSprocketRadius;
   const runs = hasRuns(machine.driveKind);
   if (runs && !(centres > between)) return refuse('sprocketsOverlap', { found: centres, limit: between });
   if (runs && !(centresX > 0)) return refuse('countershaftBehindAxle');
-  const centreLine = Math.atan2(centresY, centresX);
-  const wedge = runs ? Math.asin(difference / centres) : 0;
-  const upperRunAngle = centreLine - wedge;
-  const lowerRunAngle = centreLine + wedge;
-  const topCos = Math.cos(upperRunAngle);
-  const topSin = Math.sin(upperRunAngle);
+  const runLength = runs ? Math.sqrt(square - difference * difference) : 0;
+  // The way of the upper run, as `runWay` has it; only here it is no object, because a search makes millions of stances.
+  const topCos = runs ? (centresX * runLength + centresY * difference) / square : 0;
+  const topSin = runs ? (centresY * runLength - centresX * difference) / square : 0;
   // The upper run passes the rear axle at the rear pitch radius, on its upper side.
   const upperRunLever = machine.rearSprocketRadius - ((pivotY - rearRadius) * topCos - pivotX * topSin);
   // The guide can only bend a run that passes the pivot between its ends.
   const pivotAlong = (pivotY - rearRadius) * topSin + pivotX * topCos;
-  const runLength = runs ? Math.sqrt(centres * centres - difference * difference) : 0;
   const passesPivot = pivotAlong > 0 && pivotAlong < runLength;
   const pullLever =
     machine.guideRadius !== null && passesPivot && upperRunLever < machine.guideRadius
@@ -162,8 +157,6 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
     frontAxle: { x: pose.wheelbase, y: frontRadius },
     countershaft,
     swingarmAngle,
-    upperRunAngle,
-    lowerRunAngle,
     upperRunLever,
     pullLever,
     torqueHold,

@@ -62,7 +62,7 @@ const RIDDEN: readonly (readonly [string, RideForces])[] = [
 function pushesAt(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushes {
   const on = reached(stance(sprung.machine, travel));
   const loads = reached(steadyLoads(on, forces, sprung.brake));
-  return reached(pushesOn({ sprung, forces, stance: on, loads }));
+  return reached(pushesOn({ sprung, stance: on, loads }));
 }
 
 describe('the change of the pushes per mm of travel', () => {
@@ -93,7 +93,7 @@ describe('the change of the pushes per mm of travel', () => {
     const on = reached(stance(bike.machine, { front: 40, rear: 40 }));
     const loads = reached(steadyLoads(on, braking, bike.brake));
     const short: SprungMachine = { ...bike, brake: { ...ownStay, stayLength: 100 } };
-    expect(pushesOn({ sprung: short, forces: braking, stance: on, loads })).toMatchObject({
+    expect(pushesOn({ sprung: short, stance: on, loads })).toMatchObject({
       ok: false,
       reason: 'stayCannotClose',
     });

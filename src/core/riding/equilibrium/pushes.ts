@@ -5,7 +5,6 @@ import { STANDARD_GRAVITY } from '../../units/convert.ts';
 import type { NoEquilibrium } from '../../standing/no-equilibrium.ts';
 import { changeOfEngineBrakingSlope } from '../../standing/drive-slopes.ts';
 import { changeOfRearBrakeSlope } from '../../standing/rear-brake-change.ts';
-import type { RideForces } from './ride-forces.ts';
 import { springForce, springRate } from '../../springs/spring-law.ts';
 import type { SprungMachine } from '../../springs/sprung-machine.ts';
 import {
@@ -18,10 +17,9 @@ import {
 import type { Stance } from '../../standing/stance.ts';
 import type { SteadyLoads } from './steady-loads.ts';
 
-/** A bike in a posture under steady forces, and the loads that they give there. */
+/** A bike in a posture, and the loads that steady forces give there. */
 export interface LoadedStance {
   readonly sprung: SprungMachine;
-  readonly forces: RideForces;
   readonly stance: Stance;
   readonly loads: SteadyLoads;
 }
@@ -45,9 +43,8 @@ export function pushesOn(of: LoadedStance): Pushes | NoEquilibrium {
   const sinLegs = on.pose.cos * x - on.pose.sin * y;
   const byFront = changeByFront(on);
   const byRear = changeByRear(on);
-  const perMove = frontLoadPerMove(of);
-  const loadByFront = changeOfLoad(perMove, byFront);
-  const loadByRear = changeOfLoad(perMove, byRear);
+  const loadByFront = changeOfLoad(of, byFront);
+  const loadByRear = changeOfLoad(of, byRear);
   const perTurn = frontPushPerTurn(of, cosLegs, sinLegs);
   const slopeByFront = changeOfSlopes(of, byFront);
   if (typeof slopeByFront !== 'number') return slopeByFront;
@@ -67,14 +64,14 @@ export function pushesOn(of: LoadedStance): Pushes | NoEquilibrium {
   };
 }
 
-/** Change of a force per mm or radian by which frame and arm move, and per mm of wheelbase. */
-type PerMove = StanceChange;
-
-/** Change of the front load: of the moment of the whole bike about the rear patch, over the wheelbase. */
-function frontLoadPerMove({ forces, stance: on, loads }: LoadedStance): PerMove {
+/**
+ * Change of the front load per mm of travel at either end: of the moment of the whole bike about the rear patch, over the
+ * wheelbase.
+ */
+function changeOfLoad({ stance: on, loads }: LoadedStance, change: StanceChange): number {
   const { machine, pose, mass } = on;
-  const { frontUnsprung, rearUnsprung } = machine;
-  const level = STANDARD_GRAVITY / (Math.cos(forces.lean) * pose.wheelbase);
+  const { frontUnsprung, rearUnsprung, armMoment } = machine;
+  const level = (STANDARD_GRAVITY * loads.pressed) / pose.wheelbase;
   const upright = (STANDARD_GRAVITY * loads.acceleration) / pose.wheelbase;
   const carried = mass - frontUnsprung - rearUnsprung;
   // Moments of what is fixed to the frame about the pivot; heights above seat and marks stay square to the ground.
@@ -83,40 +80,30 @@ function frontLoadPerMove({ forces, stance: on, loads }: LoadedStance): PerMove 
   for (const each of machine.carried) above -= each.mass * each.height;
   above -= carried * pose.pivot.y;
   // What the arm carries above its own line turns with it.
-  const turning = machine.armMoment;
-  return {
-    armAngle: turning * (upright * Math.sin(on.swingarmAngle) - level * Math.cos(on.swingarmAngle)),
-    pitch: -level * above - upright * ahead,
-    pivot: { x: level * carried, y: -upright * carried },
-    wheelbase: level * frontUnsprung - loads.frontLoad / pose.wheelbase,
-  };
-}
-
-function changeOfLoad(per: PerMove, change: StanceChange): number {
+  const perTurn =
+    armMoment === 0
+      ? 0
+      : armMoment * (upright * Math.sin(on.swingarmAngle) - level * Math.cos(on.swingarmAngle));
   return (
-    per.armAngle * change.armAngle +
-    per.pitch * change.pitch +
-    per.pivot.x * change.pivot.x +
-    per.pivot.y * change.pivot.y +
-    per.wheelbase * change.wheelbase
+    perTurn * change.armAngle +
+    (-level * above - upright * ahead) * change.pitch +
+    level * carried * change.pivot.x +
+    -upright * carried * change.pivot.y +
+    (level * frontUnsprung - loads.frontLoad / pose.wheelbase) * change.wheelbase
   );
 }
 
 /** Change of the front push per radian of pitch while the front load stays: the legs lean further back. */
-function frontPushPerTurn(
-  { forces, stance: on, loads }: LoadedStance,
-  cosLegs: number,
-  sinLegs: number,
-): number {
+function frontPushPerTurn({ stance: on, loads }: LoadedStance, cosLegs: number, sinLegs: number): number {
   const weight = on.machine.frontUnsprung * STANDARD_GRAVITY;
-  const upward = loads.frontLoad - weight / Math.cos(forces.lean);
+  const upward = loads.frontLoad - weight * loads.pressed;
   const backward = loads.frontBrake + loads.wallPush + weight * loads.acceleration;
   return backward * cosLegs - upward * sinLegs;
 }
 
 /** Change of the rear push with the slopes along which drive, brake and unsprung mass act. */
 function changeOfSlopes(
-  { sprung, forces, stance: on, loads }: LoadedStance,
+  { sprung, stance: on, loads }: LoadedStance,
   change: StanceChange,
 ): number | NoEquilibrium {
   const brakeSlope = loads.rearBrake > 0 ? changeOfRearBrakeSlope(sprung.brake, on, change) : 0;
@@ -128,7 +115,7 @@ function changeOfSlopes(
   const armSlope = (pivotY - on.rearAxle.y) / pivotX;
   const { rearUnsprung, armMoment, rear } = on.machine;
   const perSlope =
-    STANDARD_GRAVITY * (rearUnsprung * loads.acceleration - armMoment / (rear.arm * Math.cos(forces.lean)));
+    STANDARD_GRAVITY * (rearUnsprung * loads.acceleration - (armMoment * loads.pressed) / rear.arm);
   return (
     loads.rearBrake * brakeSlope +
     loads.engineBrake * engineSlope -

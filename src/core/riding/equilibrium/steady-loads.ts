@@ -12,6 +12,8 @@ export interface SteadyLoads {
   readonly ok: true;
   /** Along the direction of travel, g, with the drag that slows the bike on top. */
   readonly acceleration: number;
+  /** How many times its weight the bike weighs in its own plane: 1/cos(lean). */
+  readonly pressed: number;
   /** Of the ground on the tyres, square to the ground as seen in the bike's plane; negative would be a pull. */
   readonly frontLoad: number;
   readonly rearLoad: number;
@@ -64,11 +66,14 @@ export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): S
   const frontBrake = braking * forces.frontBrakeShare;
   const rearBrake = braking - frontBrake;
 
-  const legLean = machine.front.legLean + pose.pitch;
+  const { downLegs } = machine.front;
+  // Cosine and sine of the legs' lean back from vertical, as the bike stands.
+  const cosLegs = -pose.sin * downLegs.x - pose.cos * downLegs.y;
+  const sinLegs = pose.cos * downLegs.x - pose.sin * downLegs.y;
   const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY;
   const frontPush =
-    (frontLoad - frontWeight * pressed) * Math.cos(legLean) +
-    (frontBrake + wallThrust + frontWeight * acceleration) * Math.sin(legLean);
+    (frontLoad - frontWeight * pressed) * cosLegs +
+    (frontBrake + wallThrust + frontWeight * acceleration) * sinLegs;
 
   let rearHold = 0;
   if (rearBrake > 0) {
@@ -92,6 +97,7 @@ export function steadyLoads(on: Stance, forces: RideForces, brake: RearBrake): S
   return {
     ok: true,
     acceleration,
+    pressed,
     frontLoad,
     rearLoad,
     thrust,
