@@ -1,4 +1,5 @@
 /** Every combination of the adjusters' values, counted through. */
+import { SPRING_KEYS } from './kept-parts.ts';
 import type { PlanAdjusterKey } from './problem.ts';
 import type { Prepared, PreparedAdjuster } from './prepared.ts';
 import type { Setup } from '../adjusters/setup.ts';
@@ -54,4 +55,6 @@ function nearestFirst({ steps }: PreparedAdjuster): readonly number[] {
   return steps.map((_, place) => place).sort((a, b) => Math.abs(steps[a]) - Math.abs(steps[b]));
 }
 
-const slowness = ({ key }: PreparedAdjuster): number => SLOWEST.indexOf(key);
+/** Springs turn quickest: while they do, the machine around them stays. */
+const slowness = ({ key }: PreparedAdjuster): number =>
+  SPRING_KEYS.includes(key) ? -2 : SLOWEST.indexOf(key);

@@ -5,9 +5,8 @@ import { loadCase, RIDE_STATES, rideStateOf, type RideStateKey } from '../riding
 import { standRide, type StandingBike } from '../riding/stand-bike.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import { sprungMachine } from '../springs/sprung-machine.ts';
-import { machine } from '../standing/machine.ts';
 import type { Prepared, PreparedTarget } from './prepared.ts';
-import { keptLaws, keptParts } from './kept-parts.ts';
+import { keptLaws, keptMachine } from './kept-parts.ts';
 import { allWarnings, JUDGED_ELSE, JUDGED_IN, raisedWarning, type PlanWarning } from './raised-warnings.ts';
 
 /** What stops a combination first; a target by its place in the list. */
@@ -50,13 +49,17 @@ export function judgeFor(prepared: Prepared): (setup: Setup, largest: number) =>
     state,
     inState: targets.flatMap((target, place) => (target.state === state ? [{ target, place }] : [])),
   }));
-  const parts = keptParts();
+  const machineOf = keptMachine(
+    bike,
+    [...prepared.adjusters, ...prepared.others].map(({ key }) => key),
+  );
   const laws = keptLaws();
   const stander = (setup: Setup): Stand => {
-    const made = machine(bike, setup, parts);
+    const made = machineOf(setup);
     if (!made.ok) return () => made;
-    const sprung = sprungMachine(made, made.springs, made.brake, laws);
-    return (state) => standRide(made, loadCase(state, setup), undefined, sprung);
+    const { machine, springs } = made;
+    const sprung = sprungMachine(machine, springs, machine.brake, laws);
+    return (state) => standRide(machine, loadCase(state, setup), undefined, sprung);
   };
   const warningsOf = (inStates: Map<RideStateKey, StandingBike | NoStand>, stand: Stand) => {
     for (const state of looked) if (!inStates.has(state)) inStates.set(state, stand(state));

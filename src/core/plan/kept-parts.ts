@@ -1,8 +1,13 @@
 /** Parts of a machine that are made anew only once an adjuster that they follow from has turned. */
 import type { PivotMove } from '../chassis/pivot-move.ts';
+import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { Bike } from '../parts/bike.ts';
 import { NEW_LAWS, type SpringLaws } from '../springs/sprung-machine.ts';
+import { machine, type Machine, type NoMachine } from '../standing/machine.ts';
 import { NEW_PARTS, type MachineParts, type PartMaker } from '../standing/machine-parts.ts';
+import type { SpringSet, SpringSetup } from '../standing/spring-set.ts';
+import type { stance, Stance, Travel } from '../standing/stance.ts';
 
 /**
  * A maker that gives back the part it made last while bike and adjusters stay: `isSame` compares those that `make` reads.
@@ -70,18 +75,77 @@ export function keptParts(): MachineParts {
         a.chainSlack === b.chainSlack &&
         a.chainLinks === b.chainLinks,
     ),
-    springs: kept(
-      NEW_PARTS.springs,
-      (a, b) =>
-        a.forkPreload === b.forkPreload &&
-        a.shockPreload === b.shockPreload &&
-        a.forkSpringRate === b.forkSpringRate &&
-        a.shockSpringRate === b.shockSpringRate &&
-        a.forkAirGap === b.forkAirGap &&
-        a.forkAirPressure === b.forkAirPressure &&
-        a.shockAirGap === b.shockAirGap &&
-        a.shockAirPressure === b.shockAirPressure,
-    ),
+    springs: kept(halvesKept(NEW_PARTS.springs), (a, b) => isForkSame(a, b) && isShockSame(a, b)),
+  };
+}
+
+const isForkSame = (a: SpringSetup, b: SpringSetup): boolean =>
+  a.forkPreload === b.forkPreload &&
+  a.forkSpringRate === b.forkSpringRate &&
+  a.forkAirGap === b.forkAirGap &&
+  a.forkAirPressure === b.forkAirPressure;
+
+const isShockSame = (a: SpringSetup, b: SpringSetup): boolean =>
+  a.shockPreload === b.shockPreload &&
+  a.shockSpringRate === b.shockSpringRate &&
+  a.shockAirGap === b.shockAirGap &&
+  a.shockAirPressure === b.shockAirPressure;
+
+/** The same springs, of which the end that nothing was turned at stays the one that was made last, and its spring law with it. */
+function halvesKept(make: MachineParts['springs']): MachineParts['springs'] {
+  let last: { readonly bike: Bike; readonly setup: SpringSetup; readonly part: SpringSet } | null = null;
+  return (bike, setup) => {
+    const made = make(bike, setup);
+    const before = last !== null && last.bike === bike ? last : null;
+    const part: SpringSet = {
+      fork: before !== null && isForkSame(before.setup, setup) ? before.part.fork : made.part.fork,
+      shock: before !== null && isShockSame(before.setup, setup) ? before.part.shock : made.part.shock,
+    };
+    last = { bike, setup, part };
+    return { ...made, part };
+  };
+}
+
+/** Adjusters that change the springs and nothing else of a machine. */
+export const SPRING_KEYS: readonly AdjusterKey[] = [
+  'forkPreload',
+  'shockPreload',
+  'forkSpringRate',
+  'shockSpringRate',
+  'forkAirGap',
+  'forkAirPressure',
+  'shockAirGap',
+  'shockAirPressure',
+] satisfies readonly (keyof SpringSetup)[];
+
+/** A machine with the springs to be put into it: its own may be those of another combination. */
+export interface WithSprings {
+  readonly ok: true;
+  readonly machine: Machine;
+  readonly springs: SpringSet;
+}
+
+/**
+ * Makes the machines of one search, in which no adjuster but those of `turned` ever turns. While springs alone turn, the
+ * machine stays the same one, and so do the stances that were made of it.
+ */
+export function keptMachine(
+  bike: Bike,
+  turned: readonly AdjusterKey[],
+): (setup: Setup) => WithSprings | NoMachine {
+  const parts = keptParts();
+  const others = turned.filter((key) => !SPRING_KEYS.includes(key));
+  let last: { readonly setup: Setup; readonly machine: Machine } | null = null;
+  return (setup) => {
+    const before = last;
+    if (before !== null && others.every((key) => before.setup[key] === setup[key])) {
+      const { part, wrong } = parts.springs(bike, setup);
+      if (wrong === null) return { ok: true, machine: before.machine, springs: part };
+    }
+    const made = machine(bike, setup, parts);
+    if (!made.ok) return made;
+    last = { setup, machine: made };
+    return { ok: true, machine: made, springs: made.springs };
   };
 }
 
@@ -94,8 +158,31 @@ function keptOf<A, B, Made>(make: (a: A, b: B) => Made): (a: A, b: B) => Made {
   };
 }
 
-/** The spring laws of one search: they stay while springs and rear suspension do. */
+/** The spring laws of one search: they stay while springs and rear suspension do, and its stances while the machine does. */
 export function keptLaws(): SpringLaws {
-  const { fork, shock, rearMost } = NEW_LAWS;
-  return { fork: keptOf(fork), shock: keptOf(shock), rearMost: keptOf(rearMost) };
+  const { fork, shock, rearMost, toppedOut, standAt } = NEW_LAWS;
+  const hung = keptOf((machine: Machine, _travel: null) => toppedOut(machine));
+  return {
+    fork: keptOf(fork),
+    shock: keptOf(shock),
+    rearMost: keptOf(rearMost),
+    toppedOut: (machine) => hung(machine, null),
+    standAt: keptStance(standAt),
+  };
+}
+
+/** A stance as `make` makes it, the one made last where machine and travel stay. */
+function keptStance(make: typeof stance): typeof stance {
+  let last: { readonly machine: Machine; readonly travel: Travel; readonly made: Stance | NoLinkage } | null =
+    null;
+  return (machine, travel) => {
+    if (
+      last === null ||
+      last.machine !== machine ||
+      last.travel.front !== travel.front ||
+      last.travel.rear !== travel.rear
+    )
+      last = { machine, travel, made: make(machine, travel) };
+    return last.made;
+  };
 }

@@ -1,6 +1,6 @@
 /** Springs as the wheels feel them in a stance: motion ratio, force and rates at the wheel. */
 import { motionRatio, motionRatioSlope, wheelRate } from '../linkage/leverage.ts';
-import { suspensionAt } from '../linkage/suspension.ts';
+import { suspensionAt, type SuspensionAt } from '../linkage/suspension.ts';
 import type { NoEquilibrium } from '../standing/no-equilibrium.ts';
 import type { SprungMachine } from './sprung-machine.ts';
 import { springForce, springRate } from './spring-law.ts';
@@ -29,16 +29,18 @@ export function frontWheelRate({ fork }: SprungMachine, { machine, pose, travel 
  * Rate at the rear wheel, N/mm: change of the force at the axle square to the ground over the axle's rise square
  * to the ground, the frame held at `pitch` radians nose up. Spring rate × motion ratio², plus the spring's force
  * times the change of the motion ratio; at a kink of the spring's law that of pressing further, at an end of the
- * travel that of its inside. No answer where the linkage has none.
+ * travel that of its inside. `there` is the suspension at that travel, where it was worked out before. No answer where the
+ * linkage has none.
  */
 export function rearWheelRate(
   sprung: SprungMachine,
   travelUsed: number,
   pitch: number,
+  there: SuspensionAt | null = null,
 ): number | NoEquilibrium {
   const { machine, shock, most } = sprung;
   const within = Math.min(Math.max(travelUsed, INSIDE), most.rear - INSIDE);
-  const at = suspensionAt(machine.rear, within);
+  const at = there !== null && within === travelUsed ? there : suspensionAt(machine.rear, within);
   if (!at.ok) return at;
   const { arm } = machine.rear;
   const angle = at.angle + pitch;

@@ -62,10 +62,9 @@ export function springLaw(
   const { topOut, bump } = coil;
   if (!(Number.isInteger(count) && count >= 1 && count <= MOST_SPRINGS))
     return refuse('springCountImpossible', { end, found: count, limit: MOST_SPRINGS });
-  const numbers = addNumbers(other, addNumbers(coil, [stroke]));
-  if (!numbers.every(Number.isFinite)) return refuse('inputNotANumber', { end });
-  const tooLarge = numbers.find((number) => Math.abs(number) > LARGEST);
-  if (tooLarge !== undefined) return refuse('inputTooLarge', { end, found: tooLarge, limit: LARGEST });
+  const wrong = wrongIn(other, wrongIn(coil, wrongIs(stroke, null)));
+  if (Number.isNaN(wrong)) return refuse('inputNotANumber', { end });
+  if (wrong !== null) return refuse('inputTooLarge', { end, found: wrong, limit: LARGEST });
   if (stroke < LEAST_STROKE) return refuse('noStroke', { end, found: stroke, limit: LEAST_STROKE });
   const straight = coil.spring.kind === 'oneRate' && other === null;
   const rate = straight ? coil.rate : Infinity;
@@ -141,13 +140,20 @@ function stopWrong({ topOut, bump }: Coil, stroke: number, end: 'front' | 'rear'
   return null;
 }
 
-/** Adds every number in a part, and in the parts it holds, to a list. */
-function addNumbers(part: object | null, numbers: number[]): number[] {
-  if (part === null) return numbers;
-  for (const value of Object.values(part) as unknown[])
-    if (typeof value === 'number') numbers.push(value);
-    else if (typeof value === 'object') addNumbers(value, numbers);
-  return numbers;
+/** NaN where some number in a part, or in the parts it holds, is none; else the first that is too large; else `before`. */
+function wrongIn(part: object | null, before: number | null): number | null {
+  let wrong = before;
+  for (const key in part) {
+    const value = (part as Readonly<Record<string, unknown>>)[key];
+    if (typeof value === 'number') wrong = wrongIs(value, wrong);
+    else if (typeof value === 'object') wrong = wrongIn(value, wrong);
+  }
+  return wrong;
+}
+
+function wrongIs(value: number, before: number | null): number | null {
+  if (!Number.isFinite(value)) return NaN;
+  return before === null && Math.abs(value) > LARGEST ? value : before;
 }
 
 /**

@@ -28,6 +28,8 @@ export interface SprungMachine {
   readonly hanging: Travel;
   /** With both ends at full extension, whether or not the wheels hang there. */
   readonly toppedOut: Stance;
+  /** Stands a machine where a search for its rest begins, which a search for a setup asks again and again. */
+  readonly standAt: typeof stance;
 }
 
 /** The rear wheel's travel is found from the shock's stroke to this, mm. */
@@ -48,7 +50,7 @@ export function sprungMachine(
   if (!forkLaw.ok) return forkLaw;
   const shockLaw = laws.shock(shock, shock.fullLength - shock.closedLength);
   if (!shockLaw.ok) return shockLaw;
-  const toppedOut = stance(machine, { front: 0, rear: 0 });
+  const toppedOut = laws.toppedOut(machine);
   if (!toppedOut.ok) return toppedOut;
 
   const rearMost = laws.rearMost(shockLaw, machine.rear);
@@ -58,7 +60,7 @@ export function sprungMachine(
   const frontWeight = machine.frontUnsprung * STANDARD_GRAVITY * Math.cos(legLean);
   const frontHangs = hangs((travel) => springForce(forkLaw, travel) + frontWeight, forkLaw.stroke);
   const rearHangs = hangs((travel) => {
-    const at = suspensionAt(machine.rear, travel);
+    const at = travel === 0 ? toppedOut.arm : suspensionAt(machine.rear, travel);
     if (!at.ok) return NaN;
     const angle = at.angle + toppedOut.pose.pitch;
     // Mass above the arm's line leans forward over the pivot and still turns the arm the way it hangs.
@@ -83,14 +85,17 @@ export function sprungMachine(
     rearEndsBy: shockLaw.coilsEnd && rearMost < machine.rear.wheelTravel ? 'coils' : 'stop',
     hanging: { front: frontHangs, rear: rearHangs },
     toppedOut,
+    standAt: laws.standAt,
   };
 }
 
-/** Spring laws and the rear wheel's travel on them, worked out anew. */
+/** Spring laws, the rear wheel's travel on them, and the stances that a search for a rest begins with, worked out anew. */
 export const NEW_LAWS = {
   fork: (fork: ForkSprings, stroke: number) => springLaw(fork, fork.legs, stroke, 'front', fork.otherLeg),
   shock: (shock: ShockSprings, stroke: number) => springLaw(shock, shock.shocks, stroke, 'rear'),
   rearMost: rearMostOf,
+  toppedOut: (machine: Machine) => stance(machine, { front: 0, rear: 0 }),
+  standAt: stance,
 } as const;
 
 export type SpringLaws = typeof NEW_LAWS;

@@ -56,7 +56,7 @@ export function endReports(
 
   const frontRest = restAt(frontUsed, found.at.pushX, most.front, sprung.frontEndsBy);
   const rearRest = restAt(rearUsed, found.at.pushY, most.rear, sprung.rearEndsBy);
-  const rearRate = rearWheelRate(sprung, rearUsed, on.pose.pitch);
+  const rearRate = rearWheelRate(sprung, rearUsed, on.pose.pitch, on.arm);
   if (typeof rearRate !== 'number') return rearRate;
   return {
     ok: true,

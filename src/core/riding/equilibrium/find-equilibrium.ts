@@ -49,8 +49,11 @@ function settleOnRadii(
 ): Settled | NoEquilibrium {
   const { most } = sprung;
   let refusal: NoEquilibrium | null = null;
+  const startFront = STARTS[0][0] * most.front;
+  const startRear = STARTS[0][1] * most.rear;
   const pushesAt = (front: number, rear: number): Pushes | null => {
-    const pushes = pushesAtTravel(sprung, forces, { front, rear });
+    const stand = front === startFront && rear === startRear ? sprung.standAt : stance;
+    const pushes = pushesAtTravel(sprung, forces, { front, rear }, stand);
     if (pushes.ok) return pushes;
     refusal = pushes;
     return null;
@@ -84,9 +87,14 @@ function settleOnRadii(
     : (refusal ?? refuse('inputNotANumber'));
 }
 
-function pushesAtTravel(sprung: SprungMachine, forces: RideForces, travel: Travel): Pushes | NoEquilibrium {
-  const on = stance(sprung.machine, travel);
+function pushesAtTravel(
+  sprung: SprungMachine,
+  forces: RideForces,
+  travel: Travel,
+  stand: typeof stance,
+): Pushes | NoEquilibrium {
+  const on = stand(sprung.machine, travel);
   if (!on.ok) return on;
   const loads = steadyLoads(on, forces, sprung.brake);
-  return loads.ok ? pushesOn({ sprung, forces, stance: on, loads }) : loads;
+  return loads.ok ? pushesOn({ sprung, stance: on, loads }) : loads;
 }
