@@ -6,7 +6,7 @@ import { onLegs } from '../core/chassis/front-end.ts';
 import { onGround } from '../core/chassis/pose.ts';
 import type { Point } from '../core/plane/point.ts';
 import { POINTS } from '../core/sketch/points.ts';
-import { runWay } from '../core/standing/run-way.ts';
+import { chainRun } from '../core/standing/chain-run.ts';
 import type { Stance } from '../core/standing/stance.ts';
 import type { Hold } from './measure-drawing.ts';
 import { trailPlaces } from './construction/construction-drawing.ts';
@@ -67,9 +67,9 @@ function lineEnds(on: OnBike, key: MeasurePartKey): readonly [Point, Point] | nu
     case 'swingarm':
       return [pose.pivot, rearAxle];
     case 'upperRun':
-      return run(runWay(stance, 'upper'), 1);
+      return run(chainRun(stance, 'upper').way, 1);
     case 'lowerRun':
-      return run(runWay(stance, 'lower'), -1);
+      return run(chainRun(stance, 'lower').way, -1);
     case 'frameRail':
       return [pose.pivot, onGround(pose, machine.front.head)];
     default:

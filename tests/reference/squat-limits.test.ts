@@ -14,7 +14,7 @@ import { driveCircles, instantCentre } from '../support/squat-by-lines.ts';
 import { standing } from '../support/standing.ts';
 import { absent } from '../../src/core/readings/absent.ts';
 import { angleOf } from '../../src/core/plane/point.ts';
-import { runWay } from '../../src/core/standing/run-way.ts';
+import { chainRun } from '../../src/core/standing/chain-run.ts';
 
 const RIDDEN = { front: 40, rear: 40 };
 const bare = { bike: withFrame(plainBike, { guideRadius: null }), setup: plainSetup };
@@ -46,7 +46,7 @@ describe('limits of the squat line', () => {
 
   it('lies at the swingarm’s angle when the upper run is parallel to the swingarm', () => {
     const on = withUpperRun(plain.swingarmAngle, plain.machine.rearSprocketRadius);
-    expect(angleOf(runWay(on, 'upper'))).toBeCloseTo(on.swingarmAngle, 12);
+    expect(angleOf(chainRun(on, 'upper').way)).toBeCloseTo(on.swingarmAngle, 12);
     expect(instantCentre(driveCircles(on))).toBe('parallel');
     expect(squatAngle.read(on)).toBeCloseTo(swingarmAngle.read(on) as number, 12);
   });

@@ -16,7 +16,7 @@ import { likelyBike, type RandomBike } from '../support/random-bikes.ts';
 import { signedDistance } from '../support/signed-distance.ts';
 import { driveCircles, topTangent } from '../support/squat-by-lines.ts';
 import { angleOf } from '../../src/core/plane/point.ts';
-import { runWay } from '../../src/core/standing/run-way.ts';
+import { chainRun } from '../../src/core/standing/chain-run.ts';
 
 const RUNS = cases(2000);
 /** A thousandth of the least length anyone could measure, mm: far above rounding, far below sense. */
@@ -111,8 +111,8 @@ describe('the chain runs', () => {
       const bottom = outerTangent(rear, front, 'right');
       if (bottom === 'oneInsideOther') throw new Error(bottom);
       const angle = (t: typeof top) => Math.atan2(t.to.y - t.from.y, t.to.x - t.from.x);
-      expect(Math.abs(angle(top) - angleOf(runWay(on, 'upper')))).toBeLessThan(1e-12);
-      expect(Math.abs(angle(bottom) - angleOf(runWay(on, 'lower')))).toBeLessThan(1e-12);
+      expect(Math.abs(angle(top) - angleOf(chainRun(on, 'upper').way))).toBeLessThan(1e-12);
+      expect(Math.abs(angle(bottom) - angleOf(chainRun(on, 'lower').way))).toBeLessThan(1e-12);
       expect(Math.abs(-signedDistance(top, pivot) - on.upperRunLever)).toBeLessThan(NEAR);
       const guide = on.machine.guideRadius ?? 0;
       expect(chainSliderClearance.read(on)).toBeCloseTo(-signedDistance(top, pivot) - guide, 7);

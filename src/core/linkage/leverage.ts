@@ -22,22 +22,13 @@ export interface StrokeSpring {
  * Example: lever 228 mm, arm 580 mm, angle 10° → 0.3992.
  */
 export function motionRatio({ lever }: ShockLever, arm: number, angle: number): number {
-  return ratioOver(lever, arm * Math.cos(angle));
+  return lever / (arm * Math.cos(angle));
 }
 
 /** Change of the motion ratio per mm of axle rise, 1/mm: above zero where the suspension is progressive. */
 export function motionRatioSlope({ lever, leverSlope }: ShockLever, arm: number, angle: number): number {
-  return ratioSlopeOver(lever, leverSlope, arm * Math.cos(angle), Math.tan(angle));
-}
-
-/** The motion ratio, with the rise of the axle per radian of the arm, mm. */
-export function ratioOver(lever: number, rise: number): number {
-  return lever / rise;
-}
-
-/** Its change per mm of axle rise, 1/mm, with the tangent of the arm's angle below the ground's horizontal. */
-export function ratioSlopeOver(lever: number, leverSlope: number, rise: number, tangent: number): number {
-  return -(leverSlope + lever * tangent) / (rise * rise);
+  const run = arm * Math.cos(angle);
+  return -(leverSlope + lever * Math.tan(angle)) / (run * run);
 }
 
 /** Below this motion ratio the shock all but stands still and the leverage says nothing. */

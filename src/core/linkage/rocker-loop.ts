@@ -22,13 +22,11 @@ export interface RockerLoop {
   readonly farTurns: boolean;
 }
 
-/** The loop at one turn. Coordinates as in `RockerLoop`; slopes and bends per radian (squared) of turn. */
-export interface LoopPosition {
-  readonly rodEnd: Point;
-  /** From the rocker's pivot to the rod and to the shock. */
-  readonly toRod: Point;
-  readonly toShock: Point;
-  readonly far: Point;
+/** The shock on the loop at one turn, in plain numbers; slopes and bends per radian (squared) of turn. */
+export interface LoopShock {
+  /** How far the rocker has turned counter-clockwise from where it was drawn. */
+  readonly cosRocker: number;
+  readonly sinRocker: number;
   /** Rocker's radians counter-clockwise per radian of turn. */
   readonly rockerSlope: number;
   readonly shockLength: number;
@@ -36,19 +34,17 @@ export interface LoopPosition {
   readonly shockBend: number;
 }
 
+/** The loop at one turn. Coordinates as in `RockerLoop`. */
+export interface LoopPosition extends LoopShock {
+  readonly rodEnd: Point;
+  /** From the rocker's pivot to the rod and to the shock. */
+  readonly toRod: Point;
+  readonly toShock: Point;
+  readonly far: Point;
+}
+
 const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
-
-/** The shock on the loop at one turn, in plain numbers; slopes and bends per radian (squared) of turn. */
-export interface LoopShock {
-  /** How far the rocker has turned counter-clockwise from where it was drawn. */
-  readonly cosRocker: number;
-  readonly sinRocker: number;
-  readonly rockerSlope: number;
-  readonly shockLength: number;
-  readonly shockSlope: number;
-  readonly shockBend: number;
-}
 
 /**
  * The loop with the other part turned, on the branch it was drawn in. Null where rod and rocker cannot meet, or
@@ -59,17 +55,14 @@ export function loopAt(loop: RockerLoop, turn: number): LoopPosition | null {
   const s = Math.sin(turn);
   const at = shockOnLoop(loop, c, s);
   if (at === null) return null;
-  const { cosRocker, sinRocker, rockerSlope, shockLength, shockSlope, shockBend } = at;
   const { rodEnd, toRod, toShock, far, farTurns } = loop;
+  const withRocker = (p: Point): Point => turned(p, at.cosRocker, at.sinRocker);
   return {
+    ...at,
     rodEnd: turned(rodEnd, c, s),
-    toRod: turned(toRod, cosRocker, sinRocker),
-    toShock: turned(toShock, cosRocker, sinRocker),
+    toRod: withRocker(toRod),
+    toShock: withRocker(toShock),
     far: farTurns ? turned(far, c, s) : far,
-    rockerSlope,
-    shockLength,
-    shockSlope,
-    shockBend,
   };
 }
 

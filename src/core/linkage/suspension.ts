@@ -3,7 +3,6 @@ import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 import { angleAtLength } from './arm-from-shock.ts';
 import type { Layout, LinkLayout, TableLayout } from '../parts/rear-layout.ts';
-import { ratioOver, ratioSlopeOver } from './leverage.ts';
 import { linkRange, STEEPEST_SINE, type LinkRange } from './link-range.ts';
 import { links, shockTurned, type Links } from './links.ts';
 import { noLinkage, type NoLinkage, type WayEnd } from './no-linkage.ts';
@@ -150,7 +149,9 @@ export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt |
   const sin = Math.sin(angle);
   const at = shockTurned(of.links, cos, sin);
   if (at === null) return noLinkage('armBeyondLinks', { found: angle, because: 'rodAndRockerInLine' });
-  const run = Math.sqrt(1 - sine * sine);
+  // As `motionRatio` and `motionRatioSlope` have it, by the sine that is known.
+  const cosGround = Math.sqrt(1 - sine * sine);
+  const rise = of.arm * cosGround;
   return {
     ok: true,
     angle,
@@ -159,8 +160,8 @@ export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt |
     shockStroke: of.toppedOutLength - at.length,
     lever: at.slope,
     leverSlope: at.bend,
-    motionRatio: ratioOver(at.slope, of.arm * run),
-    motionRatioSlope: ratioSlopeOver(at.slope, at.bend, of.arm * run, sine / run),
+    motionRatio: at.slope / rise,
+    motionRatioSlope: -(at.bend + (at.slope * sine) / cosGround) / (rise * rise),
   };
 }
 

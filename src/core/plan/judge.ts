@@ -2,10 +2,11 @@
 import type { Setup } from '../adjusters/setup.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import { loadCase, RIDE_STATES, rideStateOf, type RideStateKey } from '../riding/states/all-ride-states.ts';
-import { standRide, type StandingBike } from '../riding/stand-bike.ts';
+import type { StandingBike } from '../riding/stand-bike.ts';
 import type { NoStand } from '../riding/no-stand.ts';
 import { sprungMachine } from '../springs/sprung-machine.ts';
 import type { Prepared, PreparedTarget } from './prepared.ts';
+import { standQuickly } from './stand-quickly.ts';
 import { keptLaws, keptMachine } from './kept-parts.ts';
 import { allWarnings, JUDGED_ELSE, JUDGED_IN, raisedWarning, type PlanWarning } from './raised-warnings.ts';
 
@@ -59,7 +60,7 @@ export function judgeFor(prepared: Prepared): (setup: Setup, largest: number) =>
     if (!made.ok) return () => made;
     const { machine, springs } = made;
     const sprung = sprungMachine(machine, springs, machine.brake, laws);
-    return (state) => standRide(machine, loadCase(state, setup), undefined, sprung);
+    return (state) => standQuickly(machine, loadCase(state, setup), sprung);
   };
   const warningsOf = (inStates: Map<RideStateKey, StandingBike | NoStand>, stand: Stand) => {
     for (const state of looked) if (!inStates.has(state)) inStates.set(state, stand(state));

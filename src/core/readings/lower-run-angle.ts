@@ -1,7 +1,7 @@
 /** Lower-run angle: slope of the run that pulls off the gas. */
 import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import { angleOf } from '../plane/point.ts';
-import { runWay } from '../standing/run-way.ts';
+import { chainRun } from '../standing/chain-run.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
@@ -28,7 +28,7 @@ export const lowerRunAngle: Reading = {
   group: 'drive',
   quantity: 'angle',
   construction: 'chainRuns',
-  read: (stance) => withoutRun(stance) ?? angleOf(runWay(stance, 'lower')),
+  read: (stance) => withoutRun(stance) ?? angleOf(chainRun(stance, 'lower').way),
   more: 'rises more toward the front',
   less: 'rises less toward the front',
   belowZero: { more: 'falls less toward the front', less: 'falls more toward the front' },

@@ -1,7 +1,7 @@
 /** Upper-run angle: slope of the run that pulls under power. */
 import { CHAIN, type DriveNoun } from '../parts/drive-noun.ts';
 import { angleOf } from '../plane/point.ts';
-import { runWay } from '../standing/run-way.ts';
+import { chainRun } from '../standing/chain-run.ts';
 import type { Reading } from './reading.ts';
 import { withoutRun } from './without-run.ts';
 
@@ -28,7 +28,7 @@ export const upperRunAngle: Reading = {
   group: 'drive',
   quantity: 'angle',
   construction: 'chainRuns',
-  read: (stance) => withoutRun(stance) ?? angleOf(runWay(stance, 'upper')),
+  read: (stance) => withoutRun(stance) ?? angleOf(chainRun(stance, 'upper').way),
   more: 'rises more toward the front',
   less: 'rises less toward the front',
   belowZero: { more: 'falls less toward the front', less: 'falls more toward the front' },

@@ -57,33 +57,8 @@ export function standRide(
   const found = standSprung(sprung, ride, near);
   if (!found.ok) return found;
   const { stance: on, equilibrium } = found;
-  return equilibrium === null ? { sprung, ...on } : balanced(on, sprung, equilibrium);
-}
-
-/** A stance with what the springs say beside it. Copied field by field: a search for a setup makes a million of these. */
-function balanced(on: Stance, sprung: SprungMachine, equilibrium: Equilibrium): StandingBike {
-  return {
-    sprung,
-    equilibrium,
-    ok: true,
-    machine: on.machine,
-    travel: on.travel,
-    pose: on.pose,
-    arm: on.arm,
-    rake: on.rake,
-    offset: on.offset,
-    rearAxle: on.rearAxle,
-    frontAxle: on.frontAxle,
-    countershaft: on.countershaft,
-    swingarmAngle: on.swingarmAngle,
-    upperRunLever: on.upperRunLever,
-    pullLever: on.pullLever,
-    torqueHold: on.torqueHold,
-    swingarmSlope: on.swingarmSlope,
-    chainSlope: on.chainSlope,
-    mass: on.mass,
-    centre: on.centre,
-  };
+  // The many numbers of a stance come last: what is added to a copy of them costs more than the balance itself.
+  return equilibrium === null ? { sprung, ...on } : { sprung, equilibrium, ...on };
 }
 
 /** The stance of standRide alone, for many machines at once of which nobody asks what the springs say. */

@@ -1,7 +1,7 @@
 /** The line of force at the driven wheel off the gas, with the engine braking, for every kind of drive. */
 import { hasRuns } from '../parts/drive-kind.ts';
 import { chainSlope, type SquatSlope } from '../drive/squat-slope.ts';
-import { runWay } from './run-way.ts';
+import { chainRun } from './chain-run.ts';
 import type { Stance } from './stance.ts';
 import {
   changeOfChainSlope,
@@ -15,10 +15,7 @@ import {
  * The taut run, tangent to both pitch circles.
  */
 export function lowerRunLever(stance: Stance): number {
-  const { pose, machine } = stance;
-  const lowerRun = runWay(stance, 'lower');
-  const rise = (pose.pivot.y - machine.rearRadius) * lowerRun.x;
-  return pose.pivot.x * lowerRun.y - rise - machine.rearSprocketRadius;
+  return chainRun(stance, 'lower').lever;
 }
 
 /** Which lower run pulls while the throttle is closed. */
@@ -33,22 +30,11 @@ export interface LowerPull {
  * less than the lower guide's radius below it, the run lies under the guide, whose push goes through the pivot.
  */
 export function lowerPull(stance: Stance): LowerPull {
-  const { pose, machine } = stance;
-  const lowerRun = runWay(stance, 'lower');
-  const lever = lowerRunLever(stance);
-  const { lowerGuideRadius } = machine;
-  if (lowerGuideRadius === null || lever <= -lowerGuideRadius) return { lever, onGuide: false };
-  const along = (pose.pivot.y - machine.rearRadius) * lowerRun.y + pose.pivot.x * lowerRun.x;
-  return along > 0 && along < lowerRunLength(stance)
-    ? { lever: -lowerGuideRadius, onGuide: true }
-    : { lever, onGuide: false };
-}
-
-/** Between the points where the taut run touches both pitch circles, mm. */
-function lowerRunLength({ countershaft, machine }: Stance): number {
-  const difference = machine.rearSprocketRadius - machine.frontSprocketRadius;
-  const apart = Math.hypot(countershaft.x, countershaft.y - machine.rearRadius);
-  return Math.sqrt(apart * apart - difference * difference);
+  const { lowerGuideRadius } = stance.machine;
+  const { lever, pivotAlong, length } = chainRun(stance, 'lower');
+  const onGuide =
+    lowerGuideRadius !== null && lever > -lowerGuideRadius && pivotAlong > 0 && pivotAlong < length;
+  return { lever: onGuide ? -lowerGuideRadius : lever, onGuide };
 }
 
 /**

@@ -2,7 +2,7 @@
 import { hasRuns } from '../parts/drive-kind.ts';
 import { armAnglePerTravel } from '../linkage/suspension.ts';
 import type { Point } from '../plane/point.ts';
-import { runWay } from './run-way.ts';
+import { chainRun, runDifference } from './chain-run.ts';
 import type { Stance } from './stance.ts';
 import { changeOfStaySlope } from './stay-slope.ts';
 
@@ -78,20 +78,15 @@ export function changeOfChainSlope(on: Stance, change: StanceChange): number {
  * axle, and the run with it and with the angle between run and centres, which the lower run has on the other side.
  */
 export function changeOfRunLever(on: Stance, change: StanceChange, which: 'upper' | 'lower'): number {
-  const { machine, pose } = on;
-  const { x: pivotX, y: pivotY } = pose.pivot;
-  const { rearRadius, rearSprocketRadius, frontSprocketRadius } = machine;
-  const centresX = on.countershaft.x;
-  const centresY = on.countershaft.y - rearRadius;
-  const smaller = rearSprocketRadius - frontSprocketRadius;
-  const difference = which === 'upper' ? smaller : -smaller;
+  const { machine, pose, countershaft } = on;
+  const { x: centresX } = countershaft;
+  const centresY = countershaft.y - machine.rearRadius;
   const square = centresX * centresX + centresY * centresY;
-  const run = Math.sqrt(square - difference * difference);
-  const { x: cos, y: sin } = runWay(on, which);
-  const moveX = change.pivot.x - change.pitch * (on.countershaft.y - pivotY);
-  const moveY = change.pivot.y + change.pitch * (centresX - pivotX);
+  const { way, length, pivotAlong } = chainRun(on, which);
+  const moveX = change.pivot.x - change.pitch * (countershaft.y - pose.pivot.y);
+  const moveY = change.pivot.y + change.pitch * (centresX - pose.pivot.x);
   const turn = (centresX * moveY - centresY * moveX) / square;
   const apart = (centresX * moveX + centresY * moveY) / square;
-  const along = (pivotY - rearRadius) * sin + pivotX * cos;
-  return change.pivot.x * sin - change.pivot.y * cos + (turn + (difference * apart) / run) * along;
+  const turned = turn + (runDifference(on, which) * apart) / length;
+  return change.pivot.x * way.y - change.pivot.y * way.x + turned * pivotAlong;
 }

@@ -105,7 +105,7 @@ export function stance(machine: Machine, asked: Travel): Stance | NoLinkage {
   if (runs && !(centres > between)) return refuse('sprocketsOverlap', { found: centres, limit: between });
   if (runs && !(centresX > 0)) return refuse('countershaftBehindAxle');
   const runLength = runs ? Math.sqrt(square - difference * difference) : 0;
-  // The way of the upper run, as `runWay` has it; only here it is no object, because a search makes millions of stances.
+  // The way of the upper run, as `chainRun` has it; only here it is no object, because a search makes millions of stances.
   const topCos = runs ? (centresX * runLength + centresY * difference) / square : 0;
   const topSin = runs ? (centresY * runLength - centresX * difference) / square : 0;
   // The upper run passes the rear axle at the rear pitch radius, on its upper side.
