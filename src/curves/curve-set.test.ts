@@ -183,6 +183,23 @@ describe('the figures of curves', () => {
     const comma = curveCsv(set, { system: 'metric', decimal: ',' }).split('\r\n');
     expect(comma.map((line) => line.split(';')[0])).toContain('65,00000');
   });
+
+  it('have the ± of a measured bike beside its own curve, empty where nothing fixes it', () => {
+    const spread = { x: [0, 60, 65, 130], u: [1, 1, null, null] };
+    const lines = curveCsv(set, style, spread).split('\r\n');
+    expect(lines[0]).toBe(
+      'Rear travel [mm],"Anti-squat, now [%]",± of now [%],"Anti-squat, kept 1 [%]",Stands here,Why empty',
+    );
+    const plusMinusAt = (place: string): string | undefined =>
+      lines.find((line) => line.startsWith(`${place},`))?.split(',')[2];
+    expect(plusMinusAt('26.00000')).toBe('2.00000');
+    expect(plusMinusAt('65.00000')).toBe('');
+    const without = curveCsv(set, style).split('\r\n');
+    expect(lines.map((line) => line.split(',').toSpliced(2, 1).join(','))).toEqual([
+      lines[0].split(',').toSpliced(2, 1).join(','),
+      ...without.slice(1),
+    ]);
+  });
 });
 
 describe('the chart', () => {

@@ -6,6 +6,8 @@ import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { samePlace, type CurveSet } from './curve-set.ts';
 import { csvText, type Cell } from '../words/csv.ts';
 import { withUnit } from '../words/curve-words.ts';
+import { BAND_REACH } from '../words/spread-words.ts';
+import { deviationAt, type SpreadBand } from './spread-band.ts';
 
 /** One place in metric units; a value is null where that bike does not stand there. */
 export interface CurveRow {
@@ -67,18 +69,35 @@ export function cellText(value: number | Absent | null, quantity: QuantityKey, s
 
 /**
  * The rows as CSV in the user's unit and decimal sign. One column says who stands at the place of a row; a place without a number
- * is empty, and the last column says why.
+ * is empty, and the last column says why. A measured bike's own curve, the first, has its ± beside it (19 times out of 20);
+ * that is empty where no measurement fixes the figure.
  */
-export function curveCsv(set: CurveSet, style: NumberStyle): string {
+export function curveCsv(set: CurveSet, style: NumberStyle, spread: SpreadBand | null = null): string {
+  const { reading, axis } = set;
   const number = (value: number, quantity: QuantityKey): Cell => ({
     figure: writeNumber(value, quantity, style, { extraDigits: EXTRA_DIGITS }).digits,
   });
   const names = set.curves.map(({ name }) => name);
+  const besideOwn = (own: readonly Cell[], plusMinus: Cell): readonly Cell[] =>
+    spread === null ? own : [own[0], plusMinus, ...own.slice(1)];
+  const plusMinusAt = (x: number, value: number | Absent | null): Cell => {
+    const u = spread === null || typeof value !== 'number' ? null : deviationAt(spread, x);
+    return u === null ? '' : number(BAND_REACH * u, reading.quantity);
+  };
+  const [place, ...heads] = columnHeads(set, style);
   const rows: readonly (readonly Cell[])[] = [
-    [...columnHeads(set, style), HERE_HEAD, 'Why empty'],
+    [
+      place,
+      ...besideOwn(heads, withUnit(`± of ${names[0].toLowerCase()}`, reading.quantity, style)),
+      HERE_HEAD,
+      'Why empty',
+    ],
     ...curveRows(set).map(({ x, values, here }) => [
-      number(x, set.axis.quantity),
-      ...values.map((value) => (typeof value === 'number' ? number(value, set.reading.quantity) : '')),
+      number(x, axis.quantity),
+      ...besideOwn(
+        values.map((value) => (typeof value === 'number' ? number(value, reading.quantity) : '')),
+        plusMinusAt(x, values[0]),
+      ),
       here.join('; '),
       whyEmpty(values, names),
     ]),

@@ -35,8 +35,8 @@ export function bandEdges(
   return stretches.filter((stretch) => stretch.length > 1);
 }
 
-/** Between two places in proportion; null beside one that is not fixed, and beyond the ends. */
-function deviationAt({ x: xs, u: us }: SpreadBand, x: number): number | null {
+/** One standard deviation at a place of the axis: between two places in proportion; null beside one that is not fixed, and beyond the ends. */
+export function deviationAt({ x: xs, u: us }: SpreadBand, x: number): number | null {
   const after = xs.findIndex((each) => each >= x);
   if (after < 0) return null;
   if (xs[after] === x) return us[after];

@@ -17,9 +17,9 @@ export async function saveCurvesPng(shown: CurvesShown): Promise<boolean> {
 }
 
 export function saveCurvesCsv(shown: CurvesShown): void {
-  const { set } = shown.curves;
+  const { set, spread } = shown.curves;
   if (set === null) return;
-  const text = curveCsv(set, shown.preferences.style);
+  const text = curveCsv(set, shown.preferences.style, spread);
   download(
     bikeFileName(`${shown.bikeName} ${shown.curves.reading.label}`, '.csv'),
     new Blob([text], { type: 'text/csv' }),
