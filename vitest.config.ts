@@ -15,6 +15,7 @@ export default defineConfig({
   plugins: [svelte({ configFile: 'svelte.config.js' })],
   test: {
     allowOnly: false,
+    globalSetup: './tests/shared-pages.ts',
     pool: 'threads',
     // One worker for each core: left to itself the runner keeps a core back, which of two is half.
     maxWorkers: '100%',

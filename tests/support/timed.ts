@@ -4,7 +4,7 @@
 const WARM_UP_MS = 300;
 const SLICE_MS = 40;
 const SLICES = 25;
-/** Calls between two looks at the clock. */
+/** Calls between two looks at the clock; one where a call is only tried out. */
 const BATCH = 10;
 
 /** A call to time. It gets a number that rises from call to call, and returns something of use. */
@@ -20,15 +20,21 @@ export interface Timer {
   readonly timedInTurn: (runs: readonly Run[]) => number[];
 }
 
-/** Times calls; `short` runs each a few times only, which tries it out and measures nothing. */
+/** Times calls; `short` runs each twice only, which tries it out and measures nothing. */
 export function timer(short: boolean): Timer {
   const timedInTurn = (runs: readonly Run[]): number[] =>
-    short ? timesOf(runs, 1, 0, 0) : timesOf(runs, SLICES, WARM_UP_MS, SLICE_MS);
+    short ? timesOf(runs, 1, 1, 0, 0) : timesOf(runs, BATCH, SLICES, WARM_UP_MS, SLICE_MS);
   return { timed: (run) => timedInTurn([run])[0], timedInTurn };
 }
 
-function timesOf(runs: readonly Run[], count: number, warmUpMs: number, sliceMs: number): number[] {
-  const slices = runs.map(sliceOf);
+function timesOf(
+  runs: readonly Run[],
+  batch: number,
+  count: number,
+  warmUpMs: number,
+  sliceMs: number,
+): number[] {
+  const slices = runs.map((run) => sliceOf(run, batch));
   for (const slice of slices) slice(warmUpMs);
   const rounds = Array.from({ length: count }, () => slices.map((slice) => slice(sliceMs)));
   const first = median(rounds.map((round) => round[0]));
@@ -36,15 +42,15 @@ function timesOf(runs: readonly Run[], count: number, warmUpMs: number, sliceMs:
 }
 
 /** Repeats a call for a number of ms and gives the microseconds that one call took. */
-function sliceOf(run: Run): (ms: number) => number {
+function sliceOf(run: Run, batch: number): (ms: number) => number {
   let i = 0;
   return (ms) => {
     const began = performance.now();
     let kept = 0;
     let calls = 0;
     for (;;) {
-      for (let call = 0; call < BATCH; call++) kept += run(i++);
-      calls += BATCH;
+      for (let call = 0; call < batch; call++) kept += run(i++);
+      calls += batch;
       const spent = performance.now() - began;
       if (Number.isNaN(kept)) throw new Error('What was timed gave no number');
       if (spent >= ms) return (1000 * spent) / calls;
