@@ -5,8 +5,9 @@ import { fail } from '../core/numeric/result.ts';
 import type { BikeDocument } from '../document/document.ts';
 import { openDocument } from '../document/open-document.ts';
 import { openJson } from '../document/open-json.ts';
+import { saveDocument } from '../document/save-document.ts';
 import { Autosave, LONGEST_WAIT_MS, QUIET_MS, RETRY_MS } from './autosave.ts';
-import type { BikeStore } from './bike-store.ts';
+import type { BikeStore, BikeWrite } from './bike-store.ts';
 import { memoryStore } from './memory-store.ts';
 import type { SaveStatus } from './save-status.ts';
 import { storageFault, type StorageFault } from './storage-fault.ts';
@@ -75,18 +76,22 @@ async function storedFork(store: BikeStore): Promise<number | null> {
 }
 
 describe('when it saves', () => {
-  it('waits until changes pause, and then saves the last of them', async () => {
+  it('saves a change after a pause at once, and the last of those that follow once they pause', async () => {
     const store = memoryStore(null);
-    const { autosave, states } = tab(store, 'a');
+    const { autosave, statuses } = tab(store, 'a');
     autosave.change(withFork(1));
-    await vi.advanceTimersByTimeAsync(QUIET_MS - 1);
-    expect(await storedFork(store)).toBeNull();
-    expect(autosave.hasUnsaved).toBe(true);
-    autosave.change(withFork(2));
-    await vi.advanceTimersByTimeAsync(QUIET_MS);
-    expect(await storedFork(store)).toBe(2);
+    await vi.advanceTimersByTimeAsync(0);
+    expect(await storedFork(store)).toBe(1);
     expect(autosave.hasUnsaved).toBe(false);
-    expect(states).toEqual(['saved']);
+    autosave.change(withFork(2));
+    await vi.advanceTimersByTimeAsync(QUIET_MS - 1);
+    expect(await storedFork(store)).toBe(1);
+    expect(autosave.hasUnsaved).toBe(true);
+    autosave.change(withFork(3));
+    await vi.advanceTimersByTimeAsync(QUIET_MS);
+    expect(await storedFork(store)).toBe(3);
+    expect(autosave.hasUnsaved).toBe(false);
+    expect(statuses.map(({ state }) => state)).toEqual(['saved', 'saving', 'saved', 'saving', 'saved']);
   });
 
   it('does not let a stream of changes put it off beyond the longest wait', async () => {
@@ -94,12 +99,47 @@ describe('when it saves', () => {
     const { autosave } = tab(store, 'a');
     const pause = QUIET_MS / 2;
     const changes = LONGEST_WAIT_MS / pause;
-    for (let i = 0; i < changes; i++) {
-      expect(await storedFork(store)).toBeNull();
+    for (let i = 0; i <= changes; i++) {
+      expect(await storedFork(store)).toBe(i === 0 ? null : 0);
       autosave.change(withFork(i));
       await vi.advanceTimersByTimeAsync(pause);
     }
-    expect(await storedFork(store)).toBe(changes - 1);
+    expect(await storedFork(store)).toBe(changes);
+  });
+
+  it('saves once for a change that stands alone, and a key held for eight seconds not twice a second', async () => {
+    const store = memoryStore(null);
+    const save = vi.spyOn(store, 'save');
+    const { autosave } = tab(store, 'a');
+    autosave.change(withFork(0));
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(save).toHaveBeenCalledTimes(1);
+    const seconds = 8;
+    for (let i = 1; i <= seconds * 30; i++) {
+      autosave.change(withFork(i));
+      await vi.advanceTimersByTimeAsync(1000 / 30);
+    }
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(await storedFork(store)).toBe(seconds * 30);
+    expect(save.mock.calls.length - 1).toBeLessThan(2 * seconds);
+  });
+
+  it('does not begin a save for each change that comes while a slow one is under way', async () => {
+    const inner = memoryStore(null);
+    const slow = (write: BikeWrite) =>
+      new Promise<Awaited<ReturnType<BikeStore['save']>>>((done) => {
+        setTimeout(() => void inner.save(write).then(done), 3 * QUIET_MS);
+      });
+    const save = vi.fn(slow);
+    const { autosave } = tab({ ...inner, save }, 'a');
+    for (let i = 0; i < 20; i++) {
+      autosave.change(withFork(i));
+      await vi.advanceTimersByTimeAsync(QUIET_MS / 10);
+    }
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(save).toHaveBeenCalledTimes(2);
+    expect(await storedFork(inner)).toBe(19);
+    expect(autosave.hasUnsaved).toBe(false);
   });
 
   it('has stored what was changed 200 ms before the tab is closed, with half of that time left for the writing', async () => {
@@ -121,7 +161,7 @@ describe('when it saves', () => {
       await vi.advanceTimersByTimeAsync(QUIET_MS);
       expect(await storedFork(store)).toBe(hours);
     }
-    expect(autosave.revision).toBe(2);
+    expect(autosave.revision).toBe(3);
   });
 
   it('keeps another tab’s version beside also where its clock is a day ahead', async () => {
@@ -169,6 +209,54 @@ describe('when it saves', () => {
     await autosave.stop();
     expect(await storedFork(store)).toBe(4);
     expect(vi.getTimerCount()).toBe(0);
+  });
+});
+
+describe('when the page is left', () => {
+  /** A store that does not answer a save before it is let go. */
+  function held() {
+    const inner = memoryStore(null);
+    let letGo = (): void => {};
+    const go = new Promise<void>((done) => (letGo = done));
+    const leave = vi.fn();
+    const forgetLeft = vi.fn();
+    const save: BikeStore['save'] = async (write) => {
+      await go;
+      return await inner.save(write);
+    };
+    return { store: { ...inner, save, leave, forgetLeft }, letGo: () => letGo() };
+  }
+
+  it('puts down at once what waits, and each change once', async () => {
+    const { store } = held();
+    const { autosave } = tab(store, 'a');
+    autosave.change(withFork(1));
+    autosave.change(withFork(2));
+    void autosave.leave();
+    void autosave.leave();
+    expect(store.leave).toHaveBeenCalledTimes(1);
+    const text = saveDocument(withFork(2));
+    const { name } = withFork(2).bike;
+    const write = { id: 'bike', name, writer: 'a', savedAt: 1_000_000, text, known: null };
+    expect(store.leave).toHaveBeenCalledWith(write);
+    autosave.change(withFork(3));
+    void autosave.leave();
+    expect(store.leave).toHaveBeenCalledTimes(2);
+  });
+
+  it('puts down what is being saved, forgets it once that is done, and puts down nothing where all is saved', async () => {
+    const { store, letGo } = held();
+    const { autosave } = tab(store, 'a');
+    autosave.change(withFork(1));
+    const left = autosave.leave();
+    expect(store.leave).toHaveBeenCalledTimes(1);
+    expect(store.forgetLeft).toHaveBeenCalledTimes(0);
+    letGo();
+    await left;
+    expect(store.forgetLeft.mock.calls).toEqual([['bike', 'a']]);
+    await autosave.leave();
+    expect(store.leave).toHaveBeenCalledTimes(1);
+    expect(await storedFork(store)).toBe(1);
   });
 });
 

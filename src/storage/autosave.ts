@@ -1,10 +1,10 @@
 /** Saves a bike by itself soon after each change, and says whether it is kept. */
 import type { BikeDocument } from '../document/document.ts';
 import { saveDocument } from '../document/save-document.ts';
-import type { BikeStore, StoredBike } from './bike-store.ts';
+import type { BikeStore, BikeWrite, StoredBike } from './bike-store.ts';
 import { statusOf, type SaveStatus } from './save-status.ts';
 
-/** How long after the last change a save begins, ms: the save too is done 200 ms after it, before a quick hand closes the tab. */
+/** How long changes have to pause before the last of them is saved, ms. The first after a pause is saved at once. */
 export const QUIET_MS = 80;
 /** The longest that a change waits while others follow, ms; with the writing itself a crash loses at most a second. */
 export const LONGEST_WAIT_MS = 800;
@@ -33,10 +33,17 @@ export class Autosave {
   readonly #options: AutosaveOptions;
   #known: number | null;
   #unsaved: BikeDocument | null = null;
+  /** What a save under way is about. */
+  #underWay: BikeDocument | null = null;
+  /** What the page was left with, until it is saved. */
+  #left: BikeDocument | null = null;
   #waitingSince = 0;
   #savedAt: number | null = null;
+  /** Runs for as long as a change is followed by another, or until a save that failed is tried again. */
   #timer: ReturnType<typeof setTimeout> | undefined;
   #writing: Promise<void> | null = null;
+  /** What a save under way goes on with once it is done: the one that was due meanwhile, or everything that waits. */
+  #next: 'none' | 'one' | 'all' = 'none';
   #conflict: StoredBike | null = null;
   #status: SaveStatus;
 
@@ -64,23 +71,30 @@ export class Autosave {
     return this.#unsaved !== null || this.#writing !== null;
   }
 
-  /** Takes the document as it now is; it is saved once changes pause, or after the longest wait. */
+  /** Takes the document as it now is. The first after a pause is saved at once, those that follow once they pause or after the longest wait. */
   change(document: BikeDocument): void {
     const now = this.#options.now();
     if (this.#unsaved === null) this.#waitingSince = now;
     this.#unsaved = document;
     const left = this.#waitingSince + LONGEST_WAIT_MS - now;
+    if (this.#timer === undefined) void this.#write('one');
     this.#later(Math.max(0, Math.min(QUIET_MS, left)));
   }
 
   /** Saves what is waiting now. Resolves when nothing is, or when it could not be saved, which the status then says. */
   flush(): Promise<void> {
-    clearTimeout(this.#timer);
-    if (this.#unsaved === null && this.#writing === null) return Promise.resolve();
-    this.#writing ??= this.#writeAll().finally(() => {
-      this.#writing = null;
-    });
-    return this.#writing;
+    this.#rest();
+    return this.#write('all');
+  }
+
+  /** The page may be gone at once: puts down what waits, and saves it as ever in case the page stays. */
+  leave(): Promise<void> {
+    const document = this.#unsaved ?? this.#underWay;
+    if (document !== null && document !== this.#left) {
+      this.#left = document;
+      this.#options.store.leave(this.#asWritten(document));
+    }
+    return this.flush();
   }
 
   /** The user has seen that another tab's work was kept; the notice may go. */
@@ -94,41 +108,73 @@ export class Autosave {
   /** Saves what is waiting and stops trying again; for when another document takes the page. */
   async stop(): Promise<void> {
     await this.flush();
+    this.#rest();
+  }
+
+  #rest(): void {
     clearTimeout(this.#timer);
+    this.#timer = undefined;
   }
 
   #later(waitMs: number): void {
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => void this.flush(), waitMs);
+    this.#rest();
+    this.#timer = setTimeout(() => {
+      this.#timer = undefined;
+      if (this.#unsaved === null) return;
+      void this.#write('one');
+      this.#later(QUIET_MS);
+    }, waitMs);
   }
 
-  async #writeAll(): Promise<void> {
-    const { store, id, writer, now, onSaved, onUnreadable, onGone } = this.#options;
-    while (this.#unsaved !== null) {
+  #write(next: 'one' | 'all'): Promise<void> {
+    if (this.#unsaved === null && this.#writing === null) return Promise.resolve();
+    if (this.#next !== 'all') this.#next = next;
+    this.#writing ??= this.#writeWhatIsDue().finally(() => {
+      this.#next = 'none';
+      this.#writing = null;
+    });
+    return this.#writing;
+  }
+
+  async #writeWhatIsDue(): Promise<void> {
+    const { store, id, writer, onSaved, onUnreadable, onGone } = this.#options;
+    while (this.#unsaved !== null && this.#next !== 'none') {
+      if (this.#next === 'one') this.#next = 'none';
       const document = this.#unsaved;
       this.#unsaved = null;
+      this.#underWay = document;
       // A notice of trouble stays until a save has come through.
       if (this.#status.state === 'saved') this.#report({ state: 'saving' });
-      const savedAt = now();
-      const text = saveDocument(document);
-      const { name } = document.bike;
-      const saved = await store.save({ id, name, writer, savedAt, text, known: this.#known });
+      const write = this.#asWritten(document);
+      const saved = await store.save(write);
+      this.#underWay = null;
       if (!saved.ok) {
         this.#unsaved ??= document;
-        this.#waitingSince = now();
+        this.#waitingSince = this.#options.now();
         this.#report(statusOf(saved.reason));
         this.#later(RETRY_MS);
         return;
       }
       const { revision, kept } = saved.value;
+      const { savedAt, name } = write;
       this.#known = revision;
       this.#savedAt = savedAt;
       this.#conflict = kept ?? this.#conflict;
+      if (this.#left === document) {
+        this.#left = null;
+        store.forgetLeft(id, writer);
+      }
       onSaved?.(revision, savedAt, name);
       if (saved.value.foundUnreadable) onUnreadable?.();
       if (saved.value.foundGone) onGone?.();
       this.#report(this.#afterSave(revision, savedAt));
     }
+  }
+
+  #asWritten(document: BikeDocument): BikeWrite {
+    const { id, writer, now } = this.#options;
+    const { name } = document.bike;
+    return { id, name, writer, savedAt: now(), text: saveDocument(document), known: this.#known };
   }
 
   #afterSave(revision: number, savedAt: number): SaveStatus {

@@ -136,6 +136,10 @@ export interface BikeStore {
   load(id: string): Stored<StoredBike | null>;
   /** Looks at what is there and writes in one go, so that no other tab's save falls between. */
   save(write: BikeWrite): Stored<SaveOutcome>;
+  /** Puts a write down at once, as far as the browser can, for a page that may be gone before it is saved: whoever opens the store next settles it. */
+  leave(write: BikeWrite): void;
+  /** What a writer left is saved, and need not be settled. */
+  forgetLeft(id: string, writer: string): void;
   /** What the list says of a bike that is stored; a bike that is not there stays away. */
   saveCard(id: string, card: BikeCard): Stored<null>;
   /** Removes the bike with all that lies beside it, and gives it back whole; null when there is none. */

@@ -2,19 +2,24 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { deleteDB, openDB } from 'idb';
-import { afterEach, beforeEach, expect, it } from 'vitest';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { EMPTY_CARD } from './bike-index.ts';
 import type { BikeStore, BikeWrite, Stored } from './bike-store.ts';
-import { browserStore, DATABASE } from './browser-store.ts';
+import { DATABASE } from './browser-shelves.ts';
+import { browserStore } from './browser-store.ts';
 
 let store: BikeStore;
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
+  vi.stubGlobal('localStorage', new Texts());
   store = browserStore();
 });
 
-afterEach(() => store.close());
+afterEach(() => {
+  store.close();
+  vi.unstubAllGlobals();
+});
 
 const write = (more: Partial<BikeWrite> = {}): BikeWrite => ({
   id: 'one',
@@ -86,6 +91,78 @@ it('opens the database of the first build with every bike, version, original and
   expect(await value(store.revisions('one'))).toEqual([{ ...bike, writer: 'b' }]);
   expect(await value(store.originals('one'))).toEqual([{ id: 'one', keptAt: 4, text: 'old' }]);
   expect(await value(store.loadPreferences())).toEqual({ theme: 'sun' });
+});
+
+/** The store as the next page finds it. */
+function openedAnew(): BikeStore {
+  store.close();
+  store = browserStore();
+  return store;
+}
+
+/** Stands for the browser's storage of texts. */
+class Texts extends Map<string, string> {
+  setItem(key: string, text: string): void {
+    this.set(key, text);
+    Object.assign(this, { [key]: text });
+  }
+  getItem(key: string): string | null {
+    return this.get(key) ?? null;
+  }
+  removeItem(key: string): void {
+    this.delete(key);
+    Reflect.deleteProperty(this, key);
+  }
+}
+
+it('settles what a page was left with, for whoever opens the store next', async () => {
+  await value(store.save(write()));
+  await value(store.savePreferences({ theme: 'sun', lastBike: 'two' }));
+  store.leave(write({ known: 1, text: '[1]', savedAt: 2 }));
+  store.leave(write({ id: 'new', text: '[2]' }));
+  expect(await value(store.load('one'))).toMatchObject({ text: '{}' });
+  const next = openedAnew();
+  expect(await value(next.load('one'))).toMatchObject({ text: '[1]', revision: 2, writer: 'a' });
+  expect((await value(next.list())).bikes).toMatchObject([{ savedAt: 2 }, { id: 'new' }]);
+  expect(await value(next.revisions('one'))).toEqual([]);
+  expect(await value(next.loadPreferences())).toEqual({ theme: 'sun', lastBike: 'one' });
+  await value(next.save(write({ known: 2, text: '[3]' })));
+  expect(await value(openedAnew().load('one'))).toMatchObject({ text: '[3]', revision: 3 });
+});
+
+it('keeps both where another tab saved too: the later of them is the bike, the other lies beside', async () => {
+  for (const [savedAt, bikeText, besideText] of [
+    [9, '["left"]', '["tab"]'],
+    [4, '["tab"]', '["left"]'],
+  ] as const) {
+    const id = `bike-${savedAt}`;
+    await value(store.save(write({ id })));
+    store.leave(write({ id, known: 1, text: '["left"]', savedAt }));
+    await value(store.save(write({ id, writer: 'b', known: 1, text: '["tab"]', savedAt: 6 })));
+    const next = openedAnew();
+    expect(await value(next.load(id))).toMatchObject({ text: bikeText });
+    expect(await value(next.revisions(id))).toMatchObject([{ text: besideText }]);
+  }
+});
+
+it('settles nothing that was saved after all, and opens where what was left is no bike or cannot be settled', async () => {
+  await value(store.save(write()));
+  store.leave(write({ known: 1, text: '[1]' }));
+  store.forgetLeft('one', 'a');
+  for (const odd of ['{"id":"odd","text":7}', '{"id"', ''])
+    localStorage.setItem(`sidestance-left ${odd}`, odd);
+  expect(await value(openedAnew().load('one'))).toMatchObject({ text: '{}', revision: 1 });
+  store.leave(write({ known: 1, text: '[2]' }));
+  const original = IDBObjectStore.prototype.put;
+  IDBObjectStore.prototype.put = () => {
+    throw new DOMException('full', 'QuotaExceededError');
+  };
+  try {
+    expect(await value(openedAnew().load('one'))).toMatchObject({ text: '{}' });
+  } finally {
+    IDBObjectStore.prototype.put = original;
+  }
+  expect(await value(openedAnew().load('one'))).toMatchObject({ text: '[2]' });
 });
 
 it('a save and the list read no other bike', async () => {

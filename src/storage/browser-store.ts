@@ -1,38 +1,16 @@
 /** The store in the browser's own database (IndexedDB). */
-import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction, type StoreNames } from 'idb';
+import type { StoreNames } from 'idb';
 import { fail, succeed } from '../core/numeric/result.ts';
 import { latestFirst, listed, listedAmong, readEntry, sheetsAmong, withSheets } from './bike-index.ts';
-import type {
-  BikeStore,
-  BikeWrite,
-  KeptPicture,
-  ListedBike,
-  Original,
-  Stored,
-  StoredSheet,
-  WholeBike,
-} from './bike-store.ts';
+import type { BikeStore, ListedBike, Stored, StoredSheet, WholeBike } from './bike-store.ts';
+import { openShelves, PREFERENCES_KEY, type Database, type Shelves } from './browser-shelves.ts';
 import { lessonsAmong } from './kept-lessons.ts';
+import { forgetLeft, isAnyLeft, leaveWrite } from './left-writes.ts';
 import { readRecord, shelfOf } from './read-record.ts';
-import { settleWrite } from './settle-write.ts';
 import { faultOf, storageFault } from './storage-fault.ts';
+import { putAll, saveIn, setAside, writeWhole, type Within } from './shelf-writes.ts';
 import { withinTime } from './within-time.ts';
 
-/** A record may not be what was written, so it goes through `readRecord` or the index's readers. */
-interface Shelves extends DBSchema {
-  bikes: { key: string; value: unknown };
-  index: { key: string; value: unknown };
-  sheets: { key: string; value: unknown; indexes: { bikeId: string } };
-  pictures: { key: string; value: KeptPicture; indexes: { bikeId: string } };
-  revisions: { key: [string, string]; value: unknown; indexes: { id: string } };
-  originals: { key: [string, number]; value: Original; indexes: { id: string } };
-  preferences: { key: string; value: object };
-  lessons: { key: string; value: unknown };
-}
-
-export const DATABASE = 'sidestance';
-const VERSION = 3;
-const PREFERENCES_KEY = 'preferences';
 const BESIDE = ['index', 'sheets', 'pictures', 'revisions', 'originals'] as const;
 
 /** A database that has not answered by then will not, ms: another tab may hold it, or the disk may be failing. */
@@ -41,40 +19,6 @@ const LONGEST_ANSWER_MS = 5000;
 const LONGEST_ADDITION_MS = 300_000;
 /** Entries of the index that are read in one go: a letter that is typed meanwhile waits for no more than these. */
 const ENTRIES_AT_ONCE = 200;
-
-type Database = IDBPDatabase<Shelves>;
-
-function open(onGone: () => void): Promise<Database> {
-  return openDB<Shelves>(DATABASE, VERSION, {
-    async upgrade(database, from, _to, transaction) {
-      if (from < 1) {
-        database.createObjectStore('bikes', { keyPath: 'id' });
-        database.createObjectStore('revisions', { keyPath: ['id', 'writer'] }).createIndex('id', 'id');
-        database.createObjectStore('originals', { keyPath: ['id', 'keptAt'] }).createIndex('id', 'id');
-        database.createObjectStore('preferences');
-      }
-      if (from < 2) {
-        const index = database.createObjectStore('index', { keyPath: 'id' });
-        database.createObjectStore('sheets', { keyPath: 'id' }).createIndex('bikeId', 'bikeId');
-        database.createObjectStore('pictures', { keyPath: 'id' }).createIndex('bikeId', 'bikeId');
-        const { bikes } = shelfOf(await transaction.objectStore('bikes').getAll());
-        for (const bike of bikes) await index.put(listed(bike, null));
-      }
-      if (from < 3) database.createObjectStore('lessons', { keyPath: 'id' });
-    },
-    // A newer build in another tab wants to change the database: let it, and open again at the next use.
-    blocking(_current, _blocked, event) {
-      (event.target as IDBDatabase).close();
-      onGone();
-    },
-    terminated: onGone,
-  });
-}
-
-/** An unreadable record as it goes to the shelf of revisions: as it is, under a key that no tab has. */
-function setAside(record: unknown, { id, savedAt }: Pick<BikeWrite, 'id' | 'savedAt'>): object {
-  return { ...(record as object), id, writer: `unreadable-${savedAt}` };
-}
 
 /** Every entry of the index by its bike's id, read in parts, between which the page can answer a hand. */
 async function entriesIn(database: Database): Promise<Map<string, ListedBike>> {
@@ -92,8 +36,6 @@ async function entriesIn(database: Database): Promise<Map<string, ListedBike>> {
     range = IDBKeyRange.lowerBound(last, true);
   }
 }
-
-type Within<Mode extends IDBTransactionMode> = IDBPTransaction<Shelves, StoreNames<Shelves>[], Mode>;
 
 /** A bike with all that lies beside it, read in one go; null when there is none. */
 async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<WholeBike | null> {
@@ -116,36 +58,6 @@ async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<
   };
 }
 
-/** Writes in one transaction: where anything goes wrong, nothing of it is there, and no write before goes in alone. */
-async function writeWhole<T>(
-  database: Database,
-  shelves: StoreNames<Shelves>[],
-  write: (within: Within<'readwrite'>) => Promise<T>,
-): Promise<T> {
-  const transaction = database.transaction(shelves, 'readwrite');
-  let ended = false;
-  const end = (): boolean => (ended = true);
-  // Its failure is the same as that of the write, which is given on.
-  transaction.done.then(end, end);
-  try {
-    const answer = await write(transaction);
-    await transaction.done;
-    return answer;
-  } catch (error) {
-    if (!ended) transaction.abort();
-    throw error;
-  }
-}
-
-/** Puts records on a shelf. One that is refused at once fails only here, so that no other write is left without an ear. */
-async function putAll<Name extends StoreNames<Shelves>>(
-  within: Within<'readwrite'>,
-  name: Name,
-  records: readonly Shelves[Name]['value'][],
-): Promise<void> {
-  await Promise.all(records.map(async (record) => within.objectStore(name).put(record)));
-}
-
 /** Brings the index up to the sheets that a bike has. A sheet of a bike that is not stored changes nothing there. */
 async function countSheets(within: Within<'readwrite'>, bikeId: string): Promise<void> {
   const entry = listedAmong([await within.objectStore('index').get(bikeId)]).get(bikeId);
@@ -163,6 +75,18 @@ async function countOneMore(within: Within<'readwrite'>, { bikeId, day }: Stored
   await within.objectStore('index').put({ ...entry, sheets, latestSheet });
 }
 
+/** Settles what pages were left with before it was saved. It is rare, so what does it is fetched only then. */
+async function settled(database: Database): Promise<Database> {
+  if (isAnyLeft())
+    try {
+      const { settleLeft } = await import('./settle-left.ts');
+      await settleLeft(database);
+    } catch {
+      // It stays for the next time; a fault that lasts shows at the next save, which says it.
+    }
+  return database;
+}
+
 /**
  * A store in the browser's database. Nothing is opened before the first use, and a connection that the browser ends
  * is opened anew; so a fault is never for ever.
@@ -170,9 +94,9 @@ async function countOneMore(within: Within<'readwrite'>, { bikeId, day }: Stored
 export function browserStore(): BikeStore {
   let connection: Promise<Database> | null = null;
   const connect = (): Promise<Database> => {
-    connection ??= open(() => {
+    connection ??= openShelves(() => {
       connection = null;
-    });
+    }).then(settled);
     return connection;
   };
 
@@ -243,28 +167,9 @@ export function browserStore(): BikeStore {
         const read = readRecord(await database.get('bikes', id));
         return read.ok ? read.value : null;
       }),
-    save: (write) =>
-      writing(['bikes', 'index', 'revisions'], async (within) => {
-        const bikes = within.objectStore('bikes');
-        const index = within.objectStore('index');
-        const [there, entry]: [unknown, unknown] = await Promise.all([
-          bikes.get(write.id),
-          index.get(write.id),
-        ]);
-        const read = readRecord(there);
-        const { next, kept } = settleWrite(read.ok ? read.value : null, write);
-        // A record that cannot be read is kept too.
-        const beside = there === undefined || read.ok ? kept : setAside(there, write);
-        await Promise.all([
-          putAll(within, 'bikes', [next]),
-          putAll(within, 'index', [listed(next, readEntry(entry))]),
-          putAll(within, 'revisions', beside === null ? [] : [beside]),
-        ]);
-        const { revision } = next;
-        if (there === undefined)
-          return { revision, kept, ...(write.known !== null && { foundGone: true as const }) };
-        return { revision, kept, ...(!read.ok && { foundUnreadable: true as const }) };
-      }),
+    save: (write) => writing(['bikes', 'index', 'revisions'], (within) => saveIn(within, write)),
+    leave: (write) => void leaveWrite(write),
+    forgetLeft,
     saveCard: (id, card) =>
       writing(['bikes', 'index'], async (within) => {
         const index = within.objectStore('index');

@@ -65,6 +65,9 @@ export function memoryStore(shortLived: StorageFault | null): BikeStore {
       if (kept !== null) keepVersion(kept);
       return succeed({ revision: next.revision, kept, ...(isGone && { foundGone: true as const }) });
     },
+    // Nothing outlives the page, so nobody could settle it.
+    leave: () => {},
+    forgetLeft: () => {},
     saveCard: async (id, card) => {
       if (bikes.has(id)) cards.set(id, card);
       return succeed(null);

@@ -1,7 +1,7 @@
 /** Reads what lies on a shelf of the store as bikes: another build or a faulty disk may have left anything there. */
 import * as v from 'valibot';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
-import type { Shelf, StoredBike, UnreadableRecord } from './bike-store.ts';
+import type { BikeWrite, Shelf, StoredBike, UnreadableRecord } from './bike-store.ts';
 
 /** The latest moment of a date, ms since 1970, by ECMA-262. */
 const LATEST_MS = 8.64e15;
@@ -29,6 +29,17 @@ export function readRecord(record: unknown): Result<StoredBike, UnreadableRecord
   const why = typeof id === 'string' ? `its text is ${wordsFor(text)}` : `its id is ${wordsFor(id)}`;
   const marked = typeof id === 'string' || typeof id === 'number' ? id : wordsFor(id);
   return fail({ key: `${typeof id} ${marked} ${called}`, sentence: `${called} is not a bike: ${why}.` });
+}
+
+const knownFields = v.object({ known: v.fallback(v.nullable(count), null) });
+
+/** The write that a page left behind; null where the record is none. */
+export function readWrite(record: unknown): BikeWrite | null {
+  const read = readRecord(record);
+  const rest = v.safeParse(knownFields, record);
+  if (!read.ok || !rest.success) return null;
+  const { id, name, writer, savedAt, text } = read.value;
+  return { id, name, writer, savedAt, text, known: rest.output.known };
 }
 
 /** Words for what stands in the place of a text. A store can hold what JSON cannot, so only numbers are written out. */

@@ -2,18 +2,18 @@
 
 /** Listens until the returned function is called. `page` is the window, `sheet` its document. */
 export function saveOnLeaving(
-  flush: () => Promise<void>,
+  leave: () => Promise<void>,
   page: EventTarget = window,
   sheet: EventTarget & { readonly visibilityState: DocumentVisibilityState } = document,
 ): () => void {
-  const leave = (): void => void flush();
+  const go = (): void => void leave();
   const hide = (): void => {
-    if (sheet.visibilityState === 'hidden') void flush();
+    if (sheet.visibilityState === 'hidden') void leave();
   };
-  page.addEventListener('pagehide', leave);
+  page.addEventListener('pagehide', go);
   sheet.addEventListener('visibilitychange', hide);
   return () => {
-    page.removeEventListener('pagehide', leave);
+    page.removeEventListener('pagehide', go);
     sheet.removeEventListener('visibilitychange', hide);
   };
 }

@@ -68,6 +68,28 @@ function inWindow(work: (page: Page, address: string, round: number) => Promise<
   };
 }
 
+/** A tab that is ended so many ms after a change, and whether the next one has that change. */
+function endedAfterChange(afterMs: number, end: (page: Page) => Promise<void>): Trial {
+  return async (browser, address, round) => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
+    context.setDefaultTimeout(PATIENCE_MS);
+    try {
+      const first = await context.newPage();
+      await opened(first, address);
+      await typeInto(first, FRONT_HEIGHT, '6');
+      await until('the bike in the store', () => keptIs(first, 6));
+      await typeInto(first, FRONT_HEIGHT, String(7 + round / 2));
+      await first.evaluate((ms) => new Promise((done) => setTimeout(done, ms)), afterMs);
+      await end(first);
+      const second = await context.newPage();
+      await opened(second, address);
+      expect('the change is gone', Number(await figureOf(second)) === 7 + round / 2);
+    } finally {
+      await context.close();
+    }
+  };
+}
+
 const TRIALS: Readonly<Record<string, Trial>> = {
   'full: the page says so, keeps the change, and stores it once there is room': inWindow(
     async (page, address, round) => {
@@ -146,24 +168,21 @@ const TRIALS: Readonly<Record<string, Trial>> = {
       await context.close();
     }
   },
-  'a change 200 ms before the tab is closed: kept': async (browser, address, round) => {
-    const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
-    context.setDefaultTimeout(PATIENCE_MS);
-    try {
-      const first = await context.newPage();
-      await opened(first, address);
-      await typeInto(first, FRONT_HEIGHT, '6');
-      await until('the bike in the store', () => keptIs(first, 6));
-      await typeInto(first, FRONT_HEIGHT, String(7 + round / 2));
-      await first.evaluate(() => new Promise((done) => setTimeout(done, 200)));
-      await first.close({ runBeforeUnload: true });
-      const second = await context.newPage();
-      await opened(second, address);
-      expect('the change is gone', Number(await figureOf(second)) === 7 + round / 2);
-    } finally {
-      await context.close();
-    }
-  },
+  'a change right before the tab is closed: kept': endedAfterChange(0, async (page) => {
+    const closed = page.waitForEvent('close');
+    await page.close({ runBeforeUnload: true });
+    await closed;
+  }),
+  'a change 200 ms before the tab is closed: kept': endedAfterChange(200, async (page) => {
+    await page.close({ runBeforeUnload: true });
+  }),
+  'a change 40 ms before the tab is killed: kept': endedAfterChange(40, async (page) => {
+    const session = await page.context().newCDPSession(page);
+    const crashed = page.waitForEvent('crash');
+    // The page cannot answer this any more.
+    void session.send('Page.crash').catch(() => null);
+    await crashed;
+  }),
 };
 
 /** Runs in the page: puts records that are no bikes beside the good ones; gives back how many there are then. */

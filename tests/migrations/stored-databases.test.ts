@@ -6,7 +6,8 @@ import { openDB } from 'idb';
 import { beforeEach, expect, it } from 'vitest';
 import { openDocument } from '../../src/document/open-document.ts';
 import type { Stored } from '../../src/storage/bike-store.ts';
-import { browserStore, DATABASE } from '../../src/storage/browser-store.ts';
+import { DATABASE } from '../../src/storage/browser-shelves.ts';
+import { browserStore } from '../../src/storage/browser-store.ts';
 import { readPreferences } from '../../src/storage/stored-preferences.ts';
 
 interface StoredShelf {

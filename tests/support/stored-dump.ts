@@ -1,7 +1,8 @@
 /** What lies in the browser's database, shelf by shelf, and putting it into an empty one. */
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
-import { browserStore, DATABASE } from '../../src/storage/browser-store.ts';
+import { DATABASE } from '../../src/storage/browser-shelves.ts';
+import { browserStore } from '../../src/storage/browser-store.ts';
 
 export const SHELVES = ['bikes', 'index', 'sheets', 'pictures', 'revisions', 'originals', 'lessons'] as const;
 

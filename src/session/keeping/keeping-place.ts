@@ -12,8 +12,8 @@ export interface KeepingPlace {
   readonly findStore: () => Promise<BikeStore>;
   /** A new connection to the other tabs; null where there is none. */
   readonly channel: () => Channel | null;
-  /** Calls `flush` whenever the page may not come back, until the returned function is called. */
-  readonly onLeaving: (flush: () => Promise<void>) => () => void;
+  /** Calls `leave` whenever the page may not come back, until the returned function is called. */
+  readonly onLeaving: (leave: () => Promise<void>) => () => void;
   /** The page's address without its path, such as `http://localhost:4173`: by this the browser keeps stores apart. */
   readonly address: string;
   /** Milliseconds since 1970, UTC. */
@@ -26,7 +26,7 @@ export function browserPlace(): KeepingPlace {
   return {
     findStore,
     channel: browserChannel,
-    onLeaving: (flush) => saveOnLeaving(flush),
+    onLeaving: (leave) => saveOnLeaving(leave),
     address: location.origin,
     now: () => Date.now(),
     persist: () => askToPersist(),

@@ -23,11 +23,11 @@ import {
   type Message,
 } from '../../words/keeping-message.ts';
 import { findInFile, findInVersion, findStored, type FoundBike } from './found-bike.ts';
-import { restoreFiles } from './bike-files.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
 import type { Told, Waiting } from './keeping-told.ts';
 import { FIRST_PREFERENCES } from '../preferences.svelte.ts';
 import { UnreadableRecords } from './unreadable-records.ts';
+import { withBikeFiles } from './with-bike-files.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 export class Keeping {
@@ -93,7 +93,7 @@ export class Keeping {
     if (found !== null && untouched()) this.#showOrTell(found);
     if (this.#autosave === null) this.#join(newId(), null);
     this.#ending = [
-      this.#place.onLeaving(() => this.#autosave?.flush() ?? Promise.resolve()),
+      this.#place.onLeaving(() => this.#autosave?.leave() ?? Promise.resolve()),
       $effect.root(() => {
         $effect(() => {
           const { present } = this.#bench.session.history;
@@ -131,7 +131,7 @@ export class Keeping {
       const files = await withFolders(given, folders);
       if (files.length === 0) return errorMessage('The folder holds no file.');
       if (store !== null && (files.length !== 1 || (await holdsSeveralBikes(files[0])))) {
-        const message = await restoreFiles(store, files);
+        const message = await withBikeFiles((file) => file.restoreFiles(store, files));
         await this.refresh();
         return message;
       }
@@ -162,13 +162,12 @@ export class Keeping {
   /** Stores the bike on the page now, changed or not, so that something can be kept beside it; its id, or null where it could not. */
   async keepNow(): Promise<string | null> {
     const { bikeId } = this;
-    const { locked } = this.#bench.session.history;
+    const { locked, present } = this.#bench.session.history;
     if (locked !== undefined) this.message = errorMessage(locked.sentence);
     if (bikeId === null || this.#autosave === null || locked !== undefined) return null;
-    if (this.#autosave.revision === null || this.#autosave.hasUnsaved) {
-      this.#autosave.change(this.#bench.session.history.present);
-      await this.#autosave.flush();
-    }
+    this.#change(present);
+    if (this.#autosave.revision === null && !this.#autosave.hasUnsaved) this.#autosave.change(present);
+    await this.#autosave.flush();
     return this.#autosave.hasUnsaved ? null : bikeId;
   }
 

@@ -1,0 +1,13 @@
+/** Files of several bikes and tables of sheets: what opens and saves them is fetched only when they are asked for. */
+import { errorMessage, type Message } from '../../words/keeping-message.ts';
+
+type BikeFiles = typeof import('./bike-files.ts');
+
+/** What `use` says, or that there is nothing to use. */
+export async function withBikeFiles(use: (files: BikeFiles) => Message | Promise<Message>): Promise<Message> {
+  const files = await import('./bike-files.ts').catch(() => null);
+  if (files !== null) return await use(files);
+  return errorMessage(
+    'The part of the page that opens and saves several bikes could not be fetched. Connect again and try once more.',
+  );
+}
