@@ -1,4 +1,5 @@
 /** Where on a bike the tape, the gauge or the scale of one measurement is held. */
+import { measureKindOf } from '../core/measure/kinds/all-kinds.ts';
 import { MEASURE_PARTS, type MeasurePartKey } from '../core/measure/held/measure-parts.ts';
 import type { MeasureRow } from '../core/measure/sheet.ts';
 import type { Bike } from '../core/parts/bike.ts';
@@ -101,28 +102,26 @@ export function holdOf({ kind, parts }: Pick<MeasureRow, 'kind' | 'parts'>, on: 
   const { stance } = on;
   const [first, second] = parts;
   const at = (key: MeasurePartKey | undefined): Point | null => (key === undefined ? null : placeOf(on, key));
-  switch (kind) {
-    case 'distance':
-    case 'distanceChange':
+  switch (measureKindOf(kind).drawnAs) {
+    case 'tape':
       return tape(at(first), at(second), 'straight');
-    case 'horizontal':
+    case 'levelTape':
       return tape(at(first), at(second), 'level');
-    case 'vertical':
+    case 'uprightTape':
       return tape(at(first), at(second), 'upright');
-    case 'height':
-    case 'axleHeight':
+    case 'tapeFromFloor':
       return tape(onFloor(at(first)), at(first), 'straight');
-    case 'paperTrail': {
+    case 'trail': {
       const { patch, axisGround } = trailPlaces(stance);
       return tape(patch, axisGround, 'straight');
     }
-    case 'paperWheelbase':
+    case 'wheelbase':
       return tape({ x: 0, y: 0 }, { x: stance.pose.wheelbase, y: 0 }, 'straight');
-    case 'paperRake': {
+    case 'steeringAxis': {
       const { axisGround, head } = trailPlaces(stance);
       return { tool: 'gauge', from: axisGround, to: head, against: 'upright' };
     }
-    case 'angle': {
+    case 'gauge': {
       const ends = first === undefined ? null : lineEnds(on, first);
       if (ends === null) return null;
       const [from, to] = ends;
@@ -133,13 +132,13 @@ export function holdOf({ kind, parts }: Pick<MeasureRow, 'kind' | 'parts'>, on: 
       const onAxis = { x: frontAxle.x - offset * Math.cos(rake), y: frontAxle.y - offset * Math.sin(rake) };
       return tape(onAxis, frontAxle, 'straight');
     }
-    case 'weight': {
+    case 'scale': {
       const under = onFloor(at(first));
       return under === null ? null : { tool: 'scale', under: [under] };
     }
-    case 'exposedTube':
+    case 'tube':
       return tape(onLeg(stance, SIGHT_FROM), onLeg(stance, SIGHT_TO), 'straight');
-    case 'eyeToEye': {
+    case 'shock': {
       const { shockOnFrame, shockOnArm, shockOnRocker, shockFarEnd } = POINTS;
       const place = ({ place: find }: typeof shockOnFrame): Point | null => find(stance, on.bike);
       return (
@@ -147,10 +146,9 @@ export function holdOf({ kind, parts }: Pick<MeasureRow, 'kind' | 'parts'>, on: 
         tape(place(shockOnRocker), place(shockFarEnd), 'straight')
       );
     }
-    case 'circumference':
-    case 'rollOut':
-    case 'tyreCode':
-    case 'toothCount':
+    case 'round':
       return first === undefined ? null : roundOf(on, first);
+    case null:
+      return null;
   }
 }

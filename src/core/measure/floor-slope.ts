@@ -17,6 +17,7 @@ export const FLOOR_SLOPE: FitRow = {
     anyState: true,
     least: -5,
     most: 5,
+    drawnAs: null,
     help: '',
     figure: ({ slope }) => degrees(slope),
     fromOther: null,

@@ -94,6 +94,7 @@ const PHOTO_KIND: MeasureKind = {
   anyState: false,
   least: -Infinity,
   most: Infinity,
+  drawnAs: null,
   help: '',
   figure: () => null,
   fromOther: null,

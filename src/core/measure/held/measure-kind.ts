@@ -7,6 +7,25 @@ import type { MeasurePartKey, PartShape } from './measure-parts.ts';
 /** What the kind is measured between; an empty list for what belongs to the whole bike. */
 export type TakenParts = readonly (readonly PartShape[])[];
 
+/**
+ * What the help picture shows of a kind: a tape between its two parts (straight, along the floor, upright) or up from the
+ * floor, a gauge along a line, a scale, what is measured round a wheel, or a figure that belongs to the whole bike.
+ */
+export type DrawnAs =
+  | 'tape'
+  | 'levelTape'
+  | 'uprightTape'
+  | 'tapeFromFloor'
+  | 'gauge'
+  | 'scale'
+  | 'round'
+  | 'trail'
+  | 'wheelbase'
+  | 'steeringAxis'
+  | 'offset'
+  | 'tube'
+  | 'shock';
+
 export interface MeasureKind {
   readonly key: string;
   readonly label: string;
@@ -27,6 +46,8 @@ export interface MeasureKind {
   /** Least and most that a motorcycle can have, in the file's unit. */
   readonly least: number;
   readonly most: number;
+  /** Null for what nobody types. */
+  readonly drawnAs: DrawnAs | null;
   /** Where to hold the tape or the gauge. */
   readonly help: string;
   /**

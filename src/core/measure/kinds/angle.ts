@@ -16,6 +16,7 @@ export const angle = {
   anyState: false,
   least: -120,
   most: 120,
+  drawnAs: 'gauge',
   help: 'Zero the gauge on the floor in line with the bike, then lay it along the part. Fork leg: from vertical, leaning back positive. Swingarm: a straight edge from pivot centre to axle centre, below horizontal positive. Chain run, pulled straight, and frame rail: rising forward positive.',
   figure: (held, [line]) => {
     const found = lineAngle(held, line);

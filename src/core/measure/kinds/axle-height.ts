@@ -14,6 +14,7 @@ export const axleHeight = {
   anyState: false,
   least: 5,
   most: 1500,
+  drawnAs: 'tapeFromFloor',
   help: 'Stand a square on the floor beside the wheel and read the axle’s centre. On its wheels this is the tyre’s radius under that load; off the floor it says how high the wheel hangs.',
   figure: ({ place }, [wheel]) =>
     wheel === 'frontWheel'

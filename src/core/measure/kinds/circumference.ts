@@ -16,6 +16,7 @@ export const circumference = {
   anyState: true,
   least: 20,
   most: 3500,
+  drawnAs: 'round',
   help: 'Lay a tape round the middle of the tread with the wheel off the floor.',
   figure: (held, [wheel]) => {
     const radius = wheelRadius(held, wheel);

@@ -11,5 +11,6 @@ export const distanceChange = {
   betweenStates: true,
   least: -600,
   most: 600,
+  drawnAs: 'tape',
   help: 'Measure the same distance in both states and take the first less the second. Sag at the rear: from the axle up to a mark on the tail.',
 } as const satisfies MeasureKind;

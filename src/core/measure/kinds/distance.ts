@@ -17,6 +17,7 @@ export const distance = {
   anyState: false,
   least: 5,
   most: 4000,
+  drawnAs: 'tape',
   help: 'Hold the tape from centre to centre, in line with the bike. Under 200 mm also measure how much further out to the side one centre lies.',
   figure: ({ place }, [from, to]) => {
     const a = place(from);

@@ -14,6 +14,7 @@ export const exposedTube = {
   anyState: false,
   least: 0,
   most: 600,
+  drawnAs: 'tube',
   help: 'Measure the shiny tube from the dust seal to the lower clamp [bottom yoke]; on an upside-down fork, down to the axle’s casting. In two states it says how much travel is used.',
   figure: ({ exposedTube }) => exposedTube,
   fromOther: null,

@@ -14,6 +14,7 @@ export const eyeToEye = {
   anyState: false,
   least: 5,
   most: 700,
+  drawnAs: 'shock',
   help: 'Measure from the centre of one bolt to the centre of the other. With the rear hanging this is the full length.',
   figure: ({ eyeToEye }) => eyeToEye(),
   fromOther: null,

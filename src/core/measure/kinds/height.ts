@@ -14,6 +14,7 @@ export const height = {
   anyState: false,
   least: 0,
   most: 2500,
+  drawnAs: 'tapeFromFloor',
   help: 'Stand the tape upright on the floor beside the bike and sight across to the centre.',
   figure: ({ place }, [part]) => place(part)?.y ?? null,
   fromOther: null,

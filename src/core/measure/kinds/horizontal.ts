@@ -17,6 +17,7 @@ export const horizontal = {
   anyState: false,
   least: -4000,
   most: 4000,
+  drawnAs: 'levelTape',
   help: 'Drop a plumb line from both centres and measure between them on the floor; positive when the second lies ahead of the first.',
   figure: ({ place }, [from, to]) => {
     const a = place(from);

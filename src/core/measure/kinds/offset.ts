@@ -14,6 +14,7 @@ export const offset = {
   anyState: false,
   least: -100,
   most: 200,
+  drawnAs: 'offset',
   help: 'Clamp offset and axle lead together: from the steering stem’s centre line to the fork tubes’, plus from the fork tubes’ centre line to the axle, both square to the fork.',
   figure: ({ offset }) => offset,
   fromOther: null,

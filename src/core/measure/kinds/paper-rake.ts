@@ -15,6 +15,7 @@ export const paperRake = {
   anyState: false,
   least: -10,
   most: 60,
+  drawnAs: 'steeringAxis',
   help: 'From the maker’s data; also called caster or steering head angle. Some makers give it from horizontal.',
   figure: ({ rake }) => degrees(rake),
   fromOther: { label: 'from horizontal', turn: (figure) => 90 - figure },

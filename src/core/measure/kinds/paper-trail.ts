@@ -14,6 +14,7 @@ export const paperTrail = {
   anyState: false,
   least: -200,
   most: 400,
+  drawnAs: 'trail',
   help: 'From the maker’s data, along the ground.',
   figure: ({ rake, offset, frontRadius }) => (frontRadius * Math.sin(rake) - offset) / Math.cos(rake),
   fromOther: null,

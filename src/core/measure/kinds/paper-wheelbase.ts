@@ -14,6 +14,7 @@ export const paperWheelbase = {
   anyState: false,
   least: 500,
   most: 3000,
+  drawnAs: 'wheelbase',
   help: 'From the maker’s data.',
   figure: ({ place }) => {
     const front = place('frontAxle');

@@ -16,6 +16,7 @@ export const rollOut = {
   anyState: true,
   least: 20,
   most: 3500,
+  drawnAs: 'round',
   help: 'Mark tyre and floor at the valve, push the bike on until the valve is down again, and measure between the marks. A tyre that gives rolls a little less than its tread; a tape round the tread tells more.',
   figure: (held, [wheel]) => {
     const radius = wheelRadius(held, wheel);

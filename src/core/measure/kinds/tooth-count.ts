@@ -14,6 +14,7 @@ export const toothCount = {
   anyState: true,
   least: 6,
   most: 120,
+  drawnAs: 'round',
   help: 'Count them, or read the number stamped on the sprocket.',
   figure: () => null,
   fromOther: null,

@@ -16,6 +16,7 @@ export const tyreCode = {
   anyState: true,
   least: 75,
   most: 1000,
+  drawnAs: 'round',
   help: 'Read it on the sidewall, such as 120/70-17.',
   figure: (held, [wheel]) => wheelRadius(held, wheel),
   fromOther: null,

@@ -17,6 +17,7 @@ export const vertical = {
   anyState: false,
   least: -2500,
   most: 2500,
+  drawnAs: 'uprightTape',
   help: 'Measure both heights over the floor and take the difference; positive when the second lies higher than the first.',
   figure: ({ place }, [from, to]) => {
     const a = place(from);

@@ -14,6 +14,7 @@ export const weight = {
   anyState: false,
   least: 0,
   most: 1500,
+  drawnAs: 'scale',
   help: 'Level: the other wheel stands on a block as high as the scale. Raised: as the state says. The bike is held upright, nobody on it.',
   figure: ({ weighed, slope, place }, [wheel]) => {
     const { mass, centre } = weighed();
