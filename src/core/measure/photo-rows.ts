@@ -19,7 +19,7 @@ export function photoUnknowns(photo: MeasurePhoto, index: number, held: HeldBike
   const start = firstCamera(photo, held);
   if (start === null) return null;
   const name = `Photo ${index + 1}`;
-  const key = (what: string): string => `photo${index}:${what}`;
+  const key = (what: string): string => keyOf(index, what);
   const list: Unknown[] = [
     { key: key('x'), label: `${name}, camera along the bike`, unit: 'mm', start: start.at.x },
     { key: key('y'), label: `${name}, camera over the floor`, unit: 'mm', start: start.at.y },
@@ -59,26 +59,73 @@ function unsureOf({ focalPx, focalSd, bulgeSd, clicks, rims }: MeasurePhoto): re
 export function photoRows(photo: MeasurePhoto, index: number): readonly FitRow[] {
   const rows: FitRow[] = [];
   const { state } = photo;
+  const ofCamera = new Set<string>(Object.values(cameraKeys(index)));
   const add = (
     figure: MeasureKind['figure'],
     measured: number,
     sd: number,
     parts: FitRow['row']['parts'],
+    movedByPhoto: (key: string) => boolean,
   ): void => {
     const row = { parts, state, otherState: null, outOfPlane: 0 };
-    rows.push({ kind: { ...PHOTO_KIND, state, sd, figure }, row, measured, sd });
+    rows.push({ kind: { ...PHOTO_KIND, state, sd, figure }, row, measured, sd, movedByPhoto });
   };
-  for (const click of photo.clicks)
+  for (const click of photo.clicks) {
+    const depth = keyOf(index, `depth:${click.part}`);
+    // Both coordinates are asked of the same held bike, one after the other.
+    let last: { readonly held: HeldBike; readonly pixel: Pixel | null } | null = null;
+    const pixelOn = (held: HeldBike): Pixel | null => {
+      if (last?.held !== held) last = { held, pixel: clicked(held, photo, index, click, depth) };
+      return last.pixel;
+    };
     for (const axis of ['x', 'y'] as const)
       add(
-        (held) => clicked(held, photo, index, click)?.[axis] ?? null,
+        (held) => pixelOn(held)?.[axis] ?? null,
         axis === 'x' ? click.xPx : click.yPx,
         click.sdPx,
         [click.part],
+        (key) => key === depth || ofCamera.has(key),
       );
-  for (const rim of photo.rims) add((held) => offRim(held, photo, index, rim), 0, rim.sdPx, [rim.wheel]);
-  for (const { what, sd } of unsureOf(photo)) add((held) => valueOf(held, index, what), 0, sd, []);
+  }
+  for (const rim of photo.rims) {
+    const depth = keyOf(index, `depth:${rim.wheel}`);
+    const radius = keyOf(index, `radius:${rim.wheel}`);
+    add(
+      (held) => offRim(held, photo, index, rim, { depth, radius }),
+      0,
+      rim.sdPx,
+      [rim.wheel],
+      (key) => key === depth || key === radius || ofCamera.has(key),
+    );
+  }
+  for (const { what, sd } of unsureOf(photo)) {
+    const own = keyOf(index, what);
+    add(
+      ({ unknown }) => unknown(own),
+      0,
+      sd,
+      [],
+      (key) => key === own,
+    );
+  }
   return rows;
+}
+
+/** The key of an unknown of a photo. */
+function keyOf(index: number, what: string): string {
+  return `photo${index}:${what}`;
+}
+
+const OF_CAMERA = ['x', 'y', 'z', 'yaw', 'pitch', 'roll', 'focal', 'bulge'] as const;
+type CameraKeys = Readonly<Record<(typeof OF_CAMERA)[number], string>>;
+const CAMERA_KEYS: CameraKeys[] = [];
+
+/** The keys of what all rows of a photo change with, made once: a fit asks for them hundreds of thousands of times. */
+function cameraKeys(index: number): CameraKeys {
+  CAMERA_KEYS[index] ??= Object.fromEntries(
+    OF_CAMERA.map((what) => [what, keyOf(index, what)]),
+  ) as unknown as CameraKeys;
+  return CAMERA_KEYS[index];
 }
 
 const PHOTO_KIND: MeasureKind = {
@@ -100,10 +147,6 @@ const PHOTO_KIND: MeasureKind = {
   fromOther: null,
 };
 
-function valueOf({ unknown }: HeldBike, index: number, what: string): number {
-  return unknown(`photo${index}:${what}`);
-}
-
 /** The camera of a held bike, which is the same for all rows of one photo. */
 const cameras = new WeakMap<HeldBike, Map<MeasurePhoto, Camera>>();
 
@@ -117,14 +160,15 @@ export function cameraOf(held: HeldBike, photo: MeasurePhoto, index: number): Ca
 }
 
 function newCamera(held: HeldBike, photo: MeasurePhoto, index: number): Camera {
-  const get = (what: string): number => valueOf(held, index, what);
+  const get = held.unknown;
+  const keys = cameraKeys(index);
   return {
-    at: { x: get('x'), y: get('y'), z: get('z') },
-    yaw: get('yaw') / 1000,
-    pitch: get('pitch') / 1000,
-    roll: get('roll') / 1000,
-    focal: photo.focalPx * (1 + get('focal') / 1000),
-    bulge: get('bulge') / 1000,
+    at: { x: get(keys.x), y: get(keys.y), z: get(keys.z) },
+    yaw: get(keys.yaw) / 1000,
+    pitch: get(keys.pitch) / 1000,
+    roll: get(keys.roll) / 1000,
+    focal: photo.focalPx * (1 + get(keys.focal) / 1000),
+    bulge: get(keys.bulge) / 1000,
     widthPx: photo.widthPx,
     heightPx: photo.heightPx,
     mirrored: photo.side === 'left',
@@ -136,21 +180,28 @@ function clicked(
   photo: MeasurePhoto,
   index: number,
   { part, depth }: PartClick,
+  depthKey: string,
 ): Pixel | null {
   const at = held.place(part);
   if (at === null) return null;
-  const z = depth + valueOf(held, index, `depth:${part}`);
+  const z = depth + held.unknown(depthKey);
   return onPicture(cameraOf(held, photo, index), { ...at, z });
 }
 
 /** How far a point on a ring lies outside it, pixels. */
-function offRim(held: HeldBike, photo: MeasurePhoto, index: number, rim: RimClick): number | null {
+function offRim(
+  held: HeldBike,
+  photo: MeasurePhoto,
+  index: number,
+  rim: RimClick,
+  keys: { readonly depth: string; readonly radius: string },
+): number | null {
   const { wheel, xPx, yPx, depth, radius } = rim;
   const middle = held.place(RINGS[wheel]);
-  const z = depth + valueOf(held, index, `depth:${wheel}`);
+  const z = depth + held.unknown(keys.depth);
   const met = onPlane(cameraOf(held, photo, index), { x: xPx, y: yPx }, z);
   if (middle === null || met === null) return null;
-  return (distance(met, middle) - radius - valueOf(held, index, `radius:${wheel}`)) * met.pxPerMm;
+  return (distance(met, middle) - radius - held.unknown(keys.radius)) * met.pxPerMm;
 }
 
 /** A camera square to the bike that puts the clicks where they are as well as a turned and scaled picture can. */

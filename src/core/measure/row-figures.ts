@@ -4,12 +4,14 @@ import type { HeldBike } from './held/held-bike.ts';
 import { holdBike, postureOf } from './held/hold-bike.ts';
 import type { MeasureKind } from './held/measure-kind.ts';
 import type { MeasureRow } from './sheet.ts';
-import type { Origin } from './held/unknowns.ts';
+import { isOfPhoto, type Origin } from './held/unknowns.ts';
 
 /** What is needed of a row to say what the bike makes of it. */
 export interface AskedRow {
   readonly kind: MeasureKind;
   readonly row: Pick<MeasureRow, 'parts' | 'state' | 'otherState' | 'outOfPlane'>;
+  /** Whether an unknown of a photo can change the figure, by its key; left out where none can. */
+  readonly movedByPhoto?: (key: string) => boolean;
 }
 
 /** Figures of the rows in their file units; null where some row has none with these values. */
@@ -60,9 +62,13 @@ export function roughSlopes(
   values: readonly number[],
   place: number,
 ): number[] | null {
-  const ahead = rowFigures(origin, rows, moved(values, place, ROUGH_STEP));
-  const back = rowFigures(origin, rows, moved(values, place, -ROUGH_STEP));
-  return ahead === null || back === null ? null : rows.map((_, i) => (ahead[i] - back[i]) / (2 * ROUGH_STEP));
+  return amongMoved(origin, rows, place, (some) => {
+    const ahead = rowFigures(origin, some, moved(values, place, ROUGH_STEP));
+    const back = rowFigures(origin, some, moved(values, place, -ROUGH_STEP));
+    return ahead === null || back === null
+      ? null
+      : some.map((_, i) => (ahead[i] - back[i]) / (2 * ROUGH_STEP));
+  });
 }
 
 /**
@@ -75,13 +81,32 @@ export function rowSlopes(
   values: readonly number[],
   place: number,
 ): number[] | null {
-  const at = (steps: number): number[] | null => rowFigures(origin, rows, moved(values, place, steps * STEP));
-  const ahead = at(1);
-  const back = at(-1);
-  const far = at(2);
-  const farBack = at(-2);
-  if (ahead === null || back === null || far === null || farBack === null) return null;
-  return rows.map((_, i) => (8 * (ahead[i] - back[i]) - (far[i] - farBack[i])) / (12 * STEP));
+  return amongMoved(origin, rows, place, (some) => {
+    const at = (steps: number): number[] | null =>
+      rowFigures(origin, some, moved(values, place, steps * STEP));
+    const ahead = at(1);
+    const back = at(-1);
+    const far = at(2);
+    const farBack = at(-2);
+    if (ahead === null || back === null || far === null || farBack === null) return null;
+    return some.map((_, i) => (8 * (ahead[i] - back[i]) - (far[i] - farBack[i])) / (12 * STEP));
+  });
+}
+
+/** Slopes of those rows that the unknown can change, and 0 for the rest: most unknowns of a photo change two or three. */
+function amongMoved(
+  { unknowns }: Origin,
+  rows: readonly AskedRow[],
+  place: number,
+  slopesOf: (some: readonly AskedRow[]) => number[] | null,
+): number[] | null {
+  const { key } = unknowns[place];
+  if (!isOfPhoto(key)) return slopesOf(rows);
+  const moves = rows.map(({ movedByPhoto }) => movedByPhoto?.(key) ?? false);
+  const slopes = slopesOf(rows.filter((_, i) => moves[i]));
+  if (slopes === null) return null;
+  let next = 0;
+  return moves.map((isMoved) => (isMoved ? slopes[next++] : 0));
 }
 
 /** The values with one of them moved. */
