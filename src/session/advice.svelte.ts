@@ -42,7 +42,7 @@ export class Advice {
     const here = withBarTight(warningWords(warned, this.#preferences.style), this.#barTight);
     return withElsewhere(here, this.#inStates);
   });
-  /** The gravest warning in one line; null where there is none. */
+  /** The gravest warnings in one line, the worst first; null where there is none. */
   readonly line: string | null = $derived.by(() => this.#late?.warningLine(this.warnings) ?? null);
   /** Null when the bike stands. */
   readonly advice: string | null = $derived.by(() => {

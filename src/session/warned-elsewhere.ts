@@ -3,7 +3,7 @@ import { rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/stat
 import { standBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { warningWords, type WarningWords } from '../words/warning-words.ts';
+import { gravestFirst, warningWords, type WarningWords } from '../words/warning-words.ts';
 
 /** The warnings of one bike in each ride state in which it stands, by that state. */
 export type WarnedInStates = readonly (readonly [RideStateKey, readonly WarningWords[]])[];
@@ -20,7 +20,8 @@ export function warnedInStates({ bike, setup }: BikeDocument, style: NumberStyle
 }
 
 /**
- * The warnings of the state shown; behind them each that only other states have, once, with the first such state named.
+ * The warnings of the state shown; behind them each that only other states have, once, with the first such state named; wear
+ * of parts last.
  * Where the chain lies on its slider already, the warning about a hanging wheel is left out.
  */
 export function withElsewhere(
@@ -39,5 +40,5 @@ export function withElsewhere(
       told.add(warning.key);
       elsewhere.push({ ...warning, lead: `${warning.lead}, ${rideStateOf(state).label.toLowerCase()}` });
     }
-  return [...shown, ...elsewhere];
+  return gravestFirst([...shown, ...elsewhere]);
 }

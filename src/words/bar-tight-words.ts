@@ -4,10 +4,7 @@ import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import type { Machine } from '../core/standing/machine.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import type { WarningWords } from './warning-words.ts';
-
-/** Wear of parts, which a bar tight chain is worse than. */
-const LESS_GRAVE: readonly WarningWords['key'][] = ['chainOnGuide', 'chainOnGuideHanging', 'lowerRunOnGuide'];
+import { gravestFirst, type WarningWords } from './warning-words.ts';
 
 /** The warning, with the slack to set; null for a chain that keeps some slack everywhere. */
 export function barTightWords({ drive }: Bike, made: Machine, style: NumberStyle): WarningWords | null {
@@ -28,7 +25,5 @@ export function barTightWords({ drive }: Bike, made: Machine, style: NumberStyle
 
 /** That warning among the others: after what is graver, before wear. */
 export function withBarTight(others: readonly WarningWords[], own: WarningWords | null): WarningWords[] {
-  if (own === null) return [...others];
-  const at = others.findIndex(({ key }) => LESS_GRAVE.includes(key));
-  return at < 0 ? [...others, own] : [...others.slice(0, at), own, ...others.slice(at)];
+  return own === null ? [...others] : gravestFirst([...others, own]);
 }

@@ -4,7 +4,7 @@ import { plainBike, plainSetup, withFork, withFrame } from '../../tests/support/
 import { standing } from '../../tests/support/standing.ts';
 import type { Setup } from '../core/adjusters/setup.ts';
 import type { Bike } from '../core/parts/bike.ts';
-import { warningLine, warningWords, type WarningWords } from './warning-words.ts';
+import { gravestFirst, warningLine, warningWords, type WarningWords } from './warning-words.ts';
 
 const metric = { system: 'metric', decimal: '.' } as const;
 /** What is said of a bike as it stands, its trail judged there too. */
@@ -29,17 +29,22 @@ it('name the reading with its number and say what to do', () => {
   }
 });
 
-it('stand in one line beside the side view, but for a chain that lies on its slider in another state', () => {
+it('stand in one line beside the side view, the worst two named and wear of parts last', () => {
   const hanging = {
     key: 'chainOnGuideHanging',
     lead: 'Chain with the wheel hanging',
     text: '',
-    short: '',
+    short: 'it lies on its slider.',
   } as const;
-  expect(warningLine([hanging])).toBeNull();
+  expect(warningLine([])).toBeNull();
+  expect(warningLine([hanging])).toBe('Chain with the wheel hanging: it lies on its slider.');
   const tight = told(withFork(plainBike, { lowerClampDepth: 310, leastHeight: 8 }));
-  expect(plain(warningLine([hanging, ...tight]) ?? '')).toBe(
-    'Fork tube to spare −3.0 mm: too little tube in the clamps. Do not ride like this. And 1 more, below the adjusters.',
+  const all = gravestFirst([hanging, ...tight]);
+  expect(plain(warningLine(all.slice(1)) ?? '')).toBe(
+    'Tyre clearance to lower clamp [bottom yoke], fork bottomed −9.9 mm: the tyre hits it. Chain with the wheel hanging: it lies on its slider.',
+  );
+  expect(plain(warningLine(all) ?? '')).toBe(
+    'Fork tube to spare −3.0 mm: too little tube in the clamps. Do not ride like this. Tyre clearance to lower clamp [bottom yoke], fork bottomed −9.9 mm: the tyre hits it. And 1 more, below the adjusters.',
   );
 });
 

@@ -114,7 +114,8 @@ const TOLD: Readonly<Record<Warning, Told>> = {
     lead: ofReading(chainSliderClearance),
     text: ({ machine }) =>
       `The ${machine.driveKind} lies on the ${driveNoun(machine.driveKind).sliderInFull} over the pivot and wears it. A bigger front sprocket lifts it off.`,
-    short: ({ machine }) => `the ${machine.driveKind} wears its ${driveNoun(machine.driveKind).slider}.`,
+    short: ({ machine }) =>
+      `the ${machine.driveKind} lies on its ${driveNoun(machine.driveKind).slider} over the pivot.`,
   },
   chainOnGuideHanging: {
     lead: ({ machine }) => `${driveNoun(machine.driveKind).Loop} with the wheel hanging`,
@@ -122,7 +123,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
       const { loop, sliderInFull } = driveNoun(machine.driveKind);
       return `Clear now, but with the wheel hanging the ${loop} lies on the ${sliderInFull} over the pivot and wears it. A bigger front sprocket or a shorter shock lifts it off.`;
     },
-    short: ({ machine }) => `it lies on its ${driveNoun(machine.driveKind).slider}.`,
+    short: ({ machine }) => `it lies on its ${driveNoun(machine.driveKind).slider} over the pivot.`,
   },
   lowerRunOnGuide: {
     lead: ofReading(lowerRunClearance),
@@ -157,18 +158,31 @@ export function warningWords({ bike, setup, stance, rested }: Warned, style: Num
     const where = on === stance ? '' : ', rider on board';
     return { key, lead: `${lead(on, style)}${where}`, text: text(on, style), short: short(on) };
   });
-  return [...sprocketInTheWay(stance, bike.drive), ...ofStance, ...outOfRange(bike, setup, style)];
+  return gravestFirst([
+    ...sprocketInTheWay(stance, bike.drive),
+    ...ofStance,
+    ...outOfRange(bike, setup, style),
+  ]);
 }
 
-/** No danger: the side view names the first itself, and the other is not so in the state shown. The cautions have both. */
-const BELOW_ONLY: readonly WarningWords['key'][] = ['chainOnGuide', 'chainOnGuideHanging'];
+/** Wear of parts, than which all else is graver. */
+const WEAR: readonly WarningWords['key'][] = ['chainOnGuide', 'chainOnGuideHanging', 'lowerRunOnGuide'];
 
-/** The gravest warning in one line beside the side view, which keeps its size so; null where it has none. */
+/** The same warnings, those of mere wear last. */
+export function gravestFirst(warnings: readonly WarningWords[]): WarningWords[] {
+  const isWear = ({ key }: WarningWords): boolean => WEAR.includes(key);
+  return [...warnings.filter((each) => !isWear(each)), ...warnings.filter(isWear)];
+}
+
+/** As many as stand beside the side view. */
+const MOST_IN_LINE = 2;
+
+/** The gravest warnings beside the side view, which keeps its size so, the worst first; null where there is none. */
 export function warningLine(warnings: readonly WarningWords[]): string | null {
-  const told = warnings.filter(({ key }) => !BELOW_ONLY.includes(key));
-  if (told.length === 0) return null;
-  const [{ lead, short }, ...more] = told;
-  return `${lead}: ${short}${more.length === 0 ? '' : ` And ${more.length} more, below the adjusters.`}`;
+  if (warnings.length === 0) return null;
+  const told = warnings.slice(0, MOST_IN_LINE).map(({ lead, short }) => `${lead}: ${short}`);
+  const more = warnings.length - told.length;
+  return `${told.join(' ')}${more === 0 ? '' : ` And ${more} more, below the adjusters.`}`;
 }
 
 /** Adjusters that stand where no workshop sets them: a slip in a file, more often than a setup. */
