@@ -22,7 +22,7 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 it('name the place, the rise with its sign, and where a tape is held', () => {
   expect(plain(effectWords({ place: front, before: 640, after: 635.06 }, mm))).toBe(
-    'Front end −4.9 mm, measured above the axle',
+    'Front end −4.9 mm, straight above the axle',
   );
   expect(plain(effectWords({ place: seat, before: 815, after: 834.02 }, mm))).toBe('Seat +19.0 mm');
   expect(
@@ -49,12 +49,12 @@ it('say what one step would do', () => {
   ).toBe('0.5 mm longer: seat +0.9 mm');
   const tubes = { amount: 1, quantity: 'length', word: 'tubes up', wordFirst: true } as const;
   expect(plain(stepEffectWords(tubes, { place: front, before: 640, after: 639.04 }, mm))).toBe(
-    'Tubes up 1 mm: front end −1.0 mm, measured above the axle',
+    'Tubes up 1 mm: front end −1.0 mm, straight above the axle',
   );
 });
 
 it('say what a typed change of height is counted from, and where a tape is held', () => {
-  expect(sinceWords(front)).toBe('Since the baseline, measured above the axle.');
+  expect(sinceWords(front)).toBe('Since the baseline, measured straight above the axle.');
   expect(sinceWords(seat)).toBe('Since the baseline.');
 });
 
@@ -106,7 +106,7 @@ it('say what a typed height did to the other end, and how to have both', () => {
 it('say how far a range reaches', () => {
   expect(
     plain(notReachedWords({ ok: false, reason: 'heightOutOfReach', limit: -34.2 }, front, 'Fork tubes', mm)),
-  ).toBe('The most it can do is front end −34.2 mm, measured above the axle: Fork tubes ends there.');
+  ).toBe('The most it can do is front end −34.2 mm, straight above the axle: Fork tubes ends there.');
   expect(notReachedWords({ ok: false, reason: 'noHeight' }, seat, 'Shock length', mm)).toContain(
     'does not stand',
   );

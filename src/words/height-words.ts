@@ -17,14 +17,18 @@ export function shownRise(before: number, after: number, style: NumberStyle): nu
   return shownDifference(before, after, 'length', style);
 }
 
-/** "front end −4.9 mm, measured above the axle". */
+/** "front end −4.9 mm, straight above the axle". */
 export function riseWords({ words: [name, where] }: HeightPlace, mm: number, style: NumberStyle): string {
   return `${name} ${signedHeight(mm, style)}${where === '' ? '' : `, ${where}`}`;
 }
 
-/** "Since the baseline, measured above the axle.": what a change of height that is typed is counted from. */
+/** "front end, straight above the axle,": a place and where its height is measured, in the middle of a sentence. */
+export const placeWords = ({ words: [name, where] }: HeightPlace): string =>
+  where === '' ? name : `${name}, ${where},`;
+
+/** "Since the baseline, measured straight above the axle.": what a change of height that is typed is counted from. */
 export const sinceWords = ({ words: [, where] }: HeightPlace): string =>
-  `Since the baseline${where === '' ? '' : `, ${where}`}.`;
+  `Since the baseline${where === '' ? '' : `, measured ${where}`}.`;
 
 function changeWords(effect: Effect, style: NumberStyle): string {
   const { before, after } = effect;
@@ -36,7 +40,7 @@ function changeWords(effect: Effect, style: NumberStyle): string {
 }
 
 /**
- * "Front end −4.9 mm, measured above the axle", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
+ * "Front end −4.9 mm, straight above the axle", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
  * it alone did this, and with `all` what all did to the same height: "This alone: front end −4.9 mm, in all −5.3 mm, …".
  */
 export function effectWords(

@@ -6,7 +6,8 @@ import { isLess, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { shownDifference, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import { capital } from './height-words.ts';
+import { heightPlace } from '../core/effects/height-places.ts';
+import { capital, placeWords } from './height-words.ts';
 import { shownShares, travelTold } from './why-mechanism.ts';
 import type { SettingDifference } from './setup-difference.ts';
 import { layClause, NO_TRAIL, springCauses } from './why-words.ts';
@@ -80,16 +81,16 @@ function steeringTold(explained: Why, style: NumberStyle): string {
 }
 
 /** How the frame moved, and the axis in it. */
-function frameTold({ pivotHeight, headHeight, rake }: Why, style: NumberStyle): string {
+function frameTold({ pivotHeight, frontHeight, rake }: Why, style: NumberStyle): string {
   const moved = [
     { name: 'swingarm pivot', height: pivotHeight },
-    { name: 'steering head', height: headHeight },
+    { name: placeWords(heightPlace('front')), height: frontHeight },
   ]
     .map(({ name, height }) => ({
       name,
       rise: shownDifference(height.before, height.after, 'length', style),
     }))
-    .filter(({ rise }) => rise !== 0)
+    .filter(({ rise }) => !isLess(rise, 'length'))
     .map(
       ({ name, rise }, i) =>
         `the ${name} ${i === 0 ? 'stands ' : ''}${written(Math.abs(rise), 'length', style)} ${rise > 0 ? 'higher' : 'lower'}`,

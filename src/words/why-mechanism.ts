@@ -1,5 +1,7 @@
 /** How a change comes about, part by part of the geometry: the mechanism behind the sentences of why-words. */
+import { heightPlace } from '../core/effects/height-places.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
+import { placeWords } from './height-words.ts';
 import { exactSteps, isLess, TRAIL_NOTICED, type ToldQuantity } from './least-told.ts';
 import { listAll } from './list-all.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
@@ -263,10 +265,10 @@ export function travelTold(
 
 /** How far the frame's two ends, the seat and the centre of gravity rose; null below the least change that a sentence names. */
 function movedSentence(explained: Why, style: NumberStyle): string | null {
-  const { pivotHeight, headHeight, seatHeight, centreHeight } = explained;
+  const { pivotHeight, frontHeight, seatHeight, centreHeight } = explained;
   const moved = [
     { name: 'the swingarm pivot', height: pivotHeight },
-    { name: 'the steering head', height: headHeight },
+    { name: `the ${placeWords(heightPlace('front'))}`, height: frontHeight },
     { name: 'the seat', height: seatHeight },
     { name: 'the centre of gravity', height: centreHeight },
   ]

@@ -86,7 +86,7 @@ test(
     const down = await risen(page, 'front');
     expect(down).toBeLessThan(-4);
     expect(await effectOf(page, 'forkTubes')).toBe(
-      `Front end −${Math.abs(down).toFixed(1)} mm, measured above the axle`,
+      `Front end −${Math.abs(down).toFixed(1)} mm, straight above the axle`,
     );
     expect(story.presses).toBe(5);
     expect(await changeText(page, 'Trail')).toMatch(/^▼ −/);
@@ -214,7 +214,7 @@ test('a stiffer fork spring changes the bike at once, and topped out the page sa
     await press(page, `${spring}: one step more`);
   });
   expect(await risen(page, 'front')).toBeGreaterThan(0.1);
-  expect(await effectOf(page, 'forkSpringRate')).toMatch(/^Front end \+\d+\.\d mm, measured above the axle$/);
+  expect(await effectOf(page, 'forkSpringRate')).toMatch(/^Front end \+\d+\.\d mm, straight above the axle$/);
   expect(await readingText(page, 'Rake')).not.toBe(before);
   // The group of springs, and two steps.
   expect(story.presses).toBe(3);

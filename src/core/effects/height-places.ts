@@ -23,7 +23,7 @@ export const HEIGHT_PLACES: readonly HeightPlace[] = [
     label: 'Front end',
     end: 'front',
     adjuster: 'forkTubes',
-    words: ['front end', 'measured above the axle'],
+    words: ['front end', 'straight above the axle'],
     // Straight above the axle, where the tyre ends and a tape can be held.
     on: ({ frontAxle, machine }) => ({
       x: frontAxle.x,
@@ -35,7 +35,7 @@ export const HEIGHT_PLACES: readonly HeightPlace[] = [
     label: 'Rear end',
     end: 'rear',
     adjuster: 'shockLength',
-    words: ['rear end', 'measured above the axle'],
+    words: ['rear end', 'straight above the axle'],
     on: ({ rearAxle, machine }) => ({
       x: rearAxle.x,
       y: rearAxle.y + freeRadius(machine.tyres, 'rear', machine.rearRadius),

@@ -9,6 +9,7 @@ import { shockLeverage } from '../readings/shock-leverage.ts';
 import { groundTrail } from '../readings/trail.ts';
 import type { StandingBike } from '../riding/stand-bike.ts';
 import type { Stance } from '../standing/stance.ts';
+import { heightPlace, heightsAt } from './height-places.ts';
 
 /** One cause's part of a change, in the unit of the reading it belongs to. */
 export interface Part<Cause extends string> {
@@ -48,9 +49,9 @@ export interface EndChange {
 export interface Why {
   /** Nose-up turn of the frame, positive nose up. */
   readonly pitch: number;
-  /** Height of the swingarm pivot and of the steering head above the ground. */
+  /** Height of the swingarm pivot above the ground, and of the front end straight above the axle as it stood. */
   readonly pivotHeight: Split<never>;
-  readonly headHeight: Split<never>;
+  readonly frontHeight: Split<never>;
   /** Height of the seat mark and of the centre of gravity above the ground. */
   readonly seatHeight: Split<never>;
   readonly centreHeight: Split<never>;
@@ -87,7 +88,7 @@ export function why(before: StandingBike, after: StandingBike): Why {
   return {
     pitch,
     pivotHeight: { before: before.pose.pivot.y, after: after.pose.pivot.y, parts: [] },
-    headHeight: { before: headHeight(before), after: headHeight(after), parts: [] },
+    frontHeight: { ...heightsAt(heightPlace('front'), before, after), parts: [] },
     seatHeight: { before: seatOf(before), after: seatOf(after), parts: [] },
     centreHeight: { before: before.centre.y, after: after.centre.y, parts: [] },
     pivotForward: after.machine.pivotForward - before.machine.pivotForward,
@@ -160,10 +161,6 @@ function springsOf(end: 'front' | 'rear', { equilibrium, sprung }: StandingBike)
 
 function seatOf({ pose, machine: { places } }: Stance): number {
   return onGround(pose, places.seat).y;
-}
-
-function headHeight({ pose, machine: { front } }: Stance): number {
-  return onGround(pose, front.head).y;
 }
 
 function split<Cause extends string>(
