@@ -1,10 +1,10 @@
-/** The saying “A longer swingarm means less change of anti-squat through the travel”. */
+/** The saying “With the axle further back in its slot, anti-squat changes less through the travel”. */
 import type { Saying } from './saying.ts';
 
 /** Common practice, no source; in our own words. */
 export const longArm: Saying = {
   key: 'longArm',
-  says: 'A longer swingarm means less change of anti-squat through the travel.',
+  says: 'With the axle further back in its slot, anti-squat changes less through the travel.',
   trials: [
     {
       name: 'Axle further back: change through the travel',
@@ -14,5 +14,6 @@ export const longArm: Saying = {
       claims: 'less',
     },
   ],
-  because: 'A longer arm turns by less for the same travel.',
+  because:
+    'From pivot to axle it is further then, so the swingarm turns by less for the same travel. Ten millimetres are little of that.',
 };

@@ -7,7 +7,7 @@ import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { degrees } from '../core/units/convert.ts';
 import { shownDifference, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { Point } from '../core/plane/point.ts';
-import { isLess } from '../words/least-told.ts';
+import { isLess } from '../core/units/least-told.ts';
 import { shownChange } from '../words/shown-change.ts';
 import {
   closeUpFrame,

@@ -5,7 +5,7 @@ import { driveNoun } from '../core/parts/drive-noun.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { metricOfSteps, writeChange, type NumberStyle } from '../core/units/number-style.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
-import { exactSteps } from './least-told.ts';
+import { exactSteps } from '../core/units/least-told.ts';
 import { RAKE_WORDS, SWINGARM_WORDS, TRAIL_WORDS, WHEELBASE_WORDS } from './why-mechanism.ts';
 
 interface Amount {

@@ -240,10 +240,10 @@ describe('the clearance to the chain slider', () => {
 
   it('closed says what that does', () => {
     expect(plain(rubbingWords(26.2, 38, 433.6, style))).toBe(
-      'Where it lies on hardest, each 1000 N of thrust at the tyre presses it on the chain slider with 434 N, which wears both. There it pulls the rear down on a lever of 38.0 mm about the pivot; a free chain would pull on one of 26.2 mm.',
+      'Where it presses hardest: when the tyre drives with 1000 N, the chain presses on its slider with 434 N, and both wear. The slider holds the chain 38.0 mm above the pivot’s centre; straight, the chain would pass only 26.2 mm above it. The higher it passes, the harder it pulls the rear down.',
     );
     expect(plain(rubbingWords(-3, 38, 900, style))).toMatch(
-      /about the pivot; a free chain would pass 3\.0 mm below the pivot\.$/,
+      /straight, the chain would pass 3\.0 mm below it\. /,
     );
   });
 });

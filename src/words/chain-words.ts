@@ -240,12 +240,10 @@ export function rubbingWords(
   newtons: number,
   style: NumberStyle,
 ): string {
-  const free =
-    freeLever < 0
-      ? `a free chain would pass ${length(-freeLever, style)} below the pivot`
-      : `a free chain would pull on one of ${length(freeLever, style)}`;
+  const straight =
+    freeLever < 0 ? `${length(-freeLever, style)} below it` : `only ${length(freeLever, style)} above it`;
   return (
-    `Where it lies on hardest, each 1000\u00a0N of thrust at the tyre presses it on the chain slider with ${Math.round(newtons)}\u00a0N, which wears both.` +
-    ` There it pulls the rear down on a lever of ${length(guideRadius, style)} about the pivot; ${free}.`
+    `Where it presses hardest: when the tyre drives with 1000\u00a0N, the chain presses on its slider with ${Math.round(newtons)}\u00a0N, and both wear.` +
+    ` The slider holds the chain ${length(guideRadius, style)} above the pivot’s centre; straight, the chain would pass ${straight}. The higher it passes, the harder it pulls the rear down.`
   );
 }

@@ -34,7 +34,7 @@ it('the line says how much and what it feels like, then what else changed', () =
     { reading: pivot, before: 375, now: 385 },
   ];
   expect(changeLine(readings, STYLE, 2)).toEqual({
-    first: 'Trail −3.5\u00a0mm, quicker steering.',
+    first: 'Trail −3.5\u00a0mm, slightly quicker steering.',
     rest: 'Rake −0.58°.',
   });
 });

@@ -1,8 +1,8 @@
 /** What changed most between two sets of readings, in the order that a rider feels. */
 import type { Absent } from '../core/readings/absent.ts';
 import type { Reading } from '../core/readings/reading.ts';
-import { QUANTITIES } from '../core/units/all-quantities.ts';
-import { isLess, TRAIL_NOTICED } from './least-told.ts';
+import { isLess } from '../core/units/least-told.ts';
+import { noticedOf } from './ways-told.ts';
 import { shownSteps, type NumberStyle } from '../core/units/number-style.ts';
 
 /** A reading before and now, metric. */
@@ -24,7 +24,7 @@ export interface ChangedReading {
  */
 export function mostChanged(readings: readonly Compared[], style: NumberStyle): readonly ChangedReading[] {
   const steps = ({ reading, before, now }: ChangedReading): number =>
-    Math.abs(now - before) / (reading.key === 'trail' ? TRAIL_NOTICED : QUANTITIES[reading.quantity].noticed);
+    Math.abs(now - before) / noticedOf(reading);
   /** Trail before the rest of the steering as soon as a sentence names it: Why speaks of it then. */
   const steering = (changed: ChangedReading): number => {
     const { reading, before, now } = changed;

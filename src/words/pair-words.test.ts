@@ -97,8 +97,7 @@ describe('the difference of two pairs', () => {
     expect(antiSquat).toBeLessThan(0);
     expect(chainMoment).toBeGreaterThan(0);
     expect(words).toBe(
-      `Same ratio, less anti-squat (−${Math.abs(antiSquat ?? NaN).toFixed(1)}\u00a0points), because the chain pulls the rear down by ` +
-        `${chainMoment?.toFixed(1)}\u00a0N·m more about the pivot per 1000\u00a0N of thrust.`,
+      `Same ratio, less anti-squat (−${Math.abs(antiSquat ?? NaN).toFixed(1)}\u00a0points): on the gas the chain pulls the rear down harder.`,
     );
   });
 
@@ -106,14 +105,24 @@ describe('the difference of two pairs', () => {
     const from = pair(13, 39);
     const to = { ...pair(17, 51), antiSquat: (from.antiSquat as number) + 2 };
     expect(pairWords(from, to, CHAIN, { ...style, decimal: ',' })).toMatch(
-      /^Same ratio, more anti-squat \(\+2,0\u00a0points\)\. The axle’s new place does that; the chain alone would do the opposite, because it pulls the rear down by \d+,\d\u00a0N·m more/,
+      /^Same ratio, more anti-squat \(\+2,0\u00a0points\)\. The axle’s new place does that, though on the gas the chain pulls the rear down harder\.$/,
     );
     expect(pairWords(from, { ...to, chainMoment: from.chainMoment }, CHAIN, style)).toMatch(
-      /from the axle’s place alone\.$/,
+      /\): the axle’s new place does that\.$/,
     );
   });
 
-  it('tells a change too small for the usual digits with the torque that makes it', () => {
+  it('gives a change that nobody notices its figure and no direction', () => {
+    const from = pair(13, 39);
+    const to = { ...pair(17, 51), antiSquat: (from.antiSquat as number) - 0.2 };
+    expect(pairWords(from, to, CHAIN, style)).toBe(
+      'Same ratio, almost the same anti-squat (−0.2\u00a0points).',
+    );
+    const near = { ...to, rearTeeth: 50, ratio: from.ratio * 1.004 };
+    expect(pairWords(from, near, CHAIN, style)).toMatch(/^Almost the same ratio \(\+0\.4\u00a0%\), /);
+  });
+
+  it('tells a change too small for the usual digits as none', () => {
     const to = {
       ...pair(17, 51),
       antiSquat: (pair(13, 39).antiSquat as number) - 0.013,

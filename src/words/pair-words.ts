@@ -1,24 +1,25 @@
 /** Tells a person how one pair of sprockets differs from another, and why its anti-squat does. */
 import {
   metricOfSteps,
+  roundsToNothing,
   shownSteps,
   writeChange,
   writeNumber,
   type NumberStyle,
 } from '../core/units/number-style.ts';
+import { isLess } from '../core/units/least-told.ts';
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
 import { listAll } from './list-all.ts';
-import { directionWord, shownChange } from './shown-change.ts';
 import { pairDifference } from '../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 
-/** Torques below this are not worth a word, N·m for every 1000 N of thrust. */
+/** Torques about the pivot below this are not worth a word, N·m for every 1000 N of thrust. */
 const LEAST_MOMENT = 0.05;
 
 /**
- * One sentence such as "Same ratio, less anti-squat (−0.4 points), because the chain pulls 1.4 N·m more about the pivot per
- * 1000 N of thrust." The cause is named only when its direction is that of the change; otherwise the chain is named as
- * working against it. Without an anti-squat on either side it names the ratio alone.
+ * One sentence such as "Same ratio, less anti-squat (−2.4 points): on the gas the chain pulls the rear down harder." The cause
+ * is named only where its direction is that of the change; otherwise the chain is named as working against it. What nobody
+ * notices has its figure and no direction. Without an anti-squat on either side it names the ratio alone.
  */
 export function pairWords(
   from: SprocketPair,
@@ -27,30 +28,31 @@ export function pairWords(
   style: NumberStyle,
 ): string {
   const { ratioPercent, antiSquat, chainMoment } = pairDifference(from, to);
-  const write = (value: number): string => writeNumber(value, 'percent', style, { signed: true }).text;
-  const gearing = shownChange(ratioPercent, 'percent', style);
-  const ratio =
-    ratioPercent === 0
-      ? 'Same ratio'
-      : directionWord(gearing, {
-          more: `Shorter gearing (${write(ratioPercent)})`,
-          less: `Taller gearing (${write(ratioPercent)})`,
-          same: 'Almost the same ratio',
-        });
+  const ratio = ratioWords(ratioPercent, style);
   if (antiSquat === null || chainMoment === null) return `${ratio}.`;
-  const amount = Math.abs(chainMoment).toFixed(1).replace('.', style.decimal);
-  const more = chainMoment > 0 ? 'more' : 'less';
-  const pulls = `pulls the rear down by ${amount}\u00a0N·m ${more} about the pivot per 1000\u00a0N of thrust`;
+  const pulls = Math.abs(chainMoment) >= LEAST_MOMENT;
   // The difference of the numbers as they are written, so that a person who subtracts them finds it.
   const steps = stepsOf(to, style) - stepsOf(from, style);
-  if (steps === 0)
-    return `${ratio}, ${Math.abs(chainMoment) < LEAST_MOMENT ? '' : 'almost the '}same anti-squat.`;
-  const change = `${steps > 0 ? 'more' : 'less'} anti-squat (${writeChange(metricOfSteps(steps, 'percent', style), 'percent', style).text})`;
-  if (Math.abs(chainMoment) < LEAST_MOMENT) return `${ratio}, ${change}, from the axle’s place alone.`;
+  const points = metricOfSteps(steps, 'percent', style);
+  if (steps === 0) return `${ratio}, ${pulls ? 'almost the ' : ''}same anti-squat.`;
+  const amount = writeChange(points, 'percent', style).text;
+  if (isLess(points, 'percent')) return `${ratio}, almost the same anti-squat (${amount}).`;
+  const change = `${steps > 0 ? 'more' : 'less'} anti-squat (${amount})`;
+  if (!pulls) return `${ratio}, ${change}: the axle’s new place does that.`;
+  const pull = `pulls the rear down ${chainMoment > 0 ? 'harder' : 'less hard'}`;
   // A chain that pulls more about the pivot takes anti-squat away.
   return steps < 0 === chainMoment > 0
-    ? `${ratio}, ${change}, because the ${loop} ${pulls}.`
-    : `${ratio}, ${change}. The axle’s new place does that; the ${loop} alone would do the opposite, because it ${pulls}.`;
+    ? `${ratio}, ${change}: on the gas the ${loop} ${pull}.`
+    : `${ratio}, ${change}. The axle’s new place does that, though on the gas the ${loop} ${pull}.`;
+}
+
+/** "Same ratio", "Almost the same ratio (+0.4 %)", "Shorter gearing (+2.2 %)". */
+function ratioWords(percent: number, style: NumberStyle): string {
+  if (percent === 0) return 'Same ratio';
+  const amount = writeNumber(percent, 'percent', style, { signed: true }).text;
+  if (isLess(percent, 'percent'))
+    return `Almost the same ratio${roundsToNothing(percent, 'percent', style) ? '' : ` (${amount})`}`;
+  return `${percent > 0 ? 'Shorter' : 'Taller'} gearing (${amount})`;
 }
 
 /**

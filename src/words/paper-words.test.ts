@@ -33,7 +33,7 @@ describe('readings on paper', () => {
     const [row] = readingsPrinted([trail], stand(setup), stand(to), style);
     const [was, is] = [row.before, row.now].map((text) => Number(plain(text).split(' ')[0]));
     expect(is).toBeLessThan(was);
-    expect(plain(row.change)).toBe(`▼ −${(was - is).toFixed(1)} mm, ${trail.less}`);
+    expect(plain(row.change)).toBe(`▼ −${(was - is).toFixed(1)} mm, ${trail.felt?.gauge?.less}`);
   });
 
   it('have a dash and no change where the bike does not stand', () => {

@@ -34,7 +34,7 @@ describe('a change told to be read out', () => {
   it('says why a longer shock quickens the steering, from the frame to the lever of the trail', () => {
     const { text, explained } = told({ shockLength: 10 });
     expect(text).toMatch(
-      /^The swingarm pivot stands [\d.]+ mm higher(?: and the front end, straight above the axle, [\d.]+ mm (?:higher|lower))?, so the frame is tipped nose down by [\d.]+°\. The steering axis stands steeper on the road: rake was [\d.]+° and is [\d.]+°\. The axis meets the road [\d.]+ mm nearer to the point on which the front tyre stands: trail was [\d.]+ mm and is [\d.]+ mm\. .*With a shorter lever the bike turns in quicker/,
+      /^The swingarm pivot stands [\d.]+ mm higher(?: and the front end, straight above the axle, [\d.]+ mm (?:higher|lower))?, so the frame is tipped nose down by [\d.]+°\. The steering axis stands steeper on the road: rake was [\d.]+° and is [\d.]+°\. The axis meets the road [\d.]+ mm nearer to the point on which the front tyre stands: trail was [\d.]+ mm and is [\d.]+ mm\. .*With a (?:slightly )?shorter lever the bike turns in (?:a little )?quicker/,
     );
     const [was, is] = /trail was ([\d.]+) mm and is ([\d.]+) mm/u.exec(text)?.slice(1).map(Number) ?? [];
     expect(was).toBeCloseTo(explained.trail.before, 1);
@@ -81,7 +81,7 @@ describe('a change told to be read out', () => {
   it('tells what swingarm and chain each do to the drive, and that they add up', () => {
     const { text } = told({ shockLength: 6 }, { bike: linkedBike, from: sprungSetup, state: 'accelerating' });
     const whole =
-      /Anti-squat as a whole was ([\d.]+) % and is ([\d.]+) %: the drive holds the rear up (more|less)/u.exec(
+      /Anti-squat as a whole was ([\d.]+) % and is ([\d.]+) %: the drive holds the rear up (?:slightly )?(more|less)/u.exec(
         text,
       );
     expect(whole).not.toBeNull();

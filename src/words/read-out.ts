@@ -1,22 +1,36 @@
 /** A change told from cause to effect in whole sentences, for a person who reads them out to a customer. */
 import { driveNoun } from '../core/parts/drive-noun.ts';
-import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
+import { changeWord, wordBySize, type ChangeWords } from '../core/readings/change-words.ts';
 import type { Split, Why } from '../core/effects/why.ts';
-import { isLess, type ToldQuantity } from './least-told.ts';
+import { isLess, type ToldQuantity } from '../core/units/least-told.ts';
 import { listAll } from './list-all.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { shownDifference, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { heightPlace } from '../core/effects/height-places.ts';
+import { EXPLAINED } from '../core/effects/split-by-adjuster.ts';
+import { noticedOf } from './ways-told.ts';
 import { capital, placeWords } from './height-words.ts';
 import { shownShares, travelTold } from './why-mechanism.ts';
 import type { SettingDifference } from './setup-difference.ts';
-import { layClause, NO_TRAIL, springCauses } from './why-words.ts';
+import { layClause } from './why-verbs.ts';
+import { NO_TRAIL, springCauses } from './why-words.ts';
 
 /** Above the figures: what the lever of the trail does. Common practice, no source. */
 const LEVER = 'Trail is the lever by which the road pulls the front wheel straight.';
 const LEVER_CHANGED: ChangeWords = {
   more: 'With a longer lever the wheel is held straight more firmly, and the bar asks for more push to turn in.',
   less: 'With a shorter lever the bike turns in quicker, and the wheel is held straight less firmly.',
+  felt: {
+    from: noticedOf(EXPLAINED.trail),
+    gauge: {
+      more: 'So little more of it few riders notice.',
+      less: 'So little less of it few riders notice.',
+    },
+    slightly: {
+      more: 'With a slightly longer lever the wheel is held straight a little more firmly, and the bar asks for a little more push to turn in.',
+      less: 'With a slightly shorter lever the bike turns in a little quicker, and the wheel is held straight a little less firmly.',
+    },
+  },
 };
 
 /**
@@ -129,7 +143,7 @@ function trailTold({ trail }: Why, style: NumberStyle): string {
   const way = shift > 0 ? 'further ahead of' : 'nearer to';
   return (
     `${causes}The axis meets the road ${written(Math.abs(shift), 'length', style)} ${way} the point on which the front tyre ` +
-    `stands: ${figures}. ${LEVER} ${changeWord(LEVER_CHANGED, trail.before, trail.after)}`
+    `stands: ${figures}. ${LEVER} ${wordBySize(LEVER_CHANGED, trail.before, trail.after)}`
   );
 }
 

@@ -5,6 +5,7 @@ import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
 import { pairDifference, type PairKey } from '../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../core/effects/sprocket-pairs.ts';
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { isTooSmall } from '../core/units/least-told.ts';
 import { QUANTITIES, shownUnit, type QuantityKey } from '../core/units/all-quantities.ts';
 
 export interface SprocketColumn extends ChangeWords {
@@ -68,7 +69,7 @@ export interface SprocketCell {
   readonly figure: string;
   /** Empty where there is nothing to compare; "same" where nothing differs that the figures can show. */
   readonly change: string;
-  /** Which way it differs, for the ear: in a table the arrow and the sign say it to the eye. */
+  /** Which way it differs, for the ear: in a table the arrow and the sign say it to the eye. Empty where nobody notices it. */
   readonly word: string;
   readonly differs: boolean;
 }
@@ -103,12 +104,13 @@ export function sprocketCell(
     : shownSteps(value, quantity, style) - shownSteps(before, quantity, style);
   if (steps === 0) return { figure, change: 'same', word: '', differs: false };
   const shown = byRatio ? 'percent' : quantity;
-  const written = writeNumber(metricOfSteps(steps, shown, style), shown, style, { signed: true });
+  const change = metricOfSteps(steps, shown, style);
+  const written = writeNumber(change, shown, style, { signed: true });
   const amount = byRatio ? written.text : written.digits;
   return {
     figure,
     change: `${steps > 0 ? '▲' : '▼'} ${amount}`,
-    word: changeWord(column, before, value),
+    word: before * value >= 0 && isTooSmall(change, shown) ? '' : changeWord(column, before, value),
     differs: true,
   };
 }

@@ -1,7 +1,7 @@
 /** What a trial found, in words: the figure before and after, and what came of a prediction. */
 import { namedAdjusters } from '../core/adjusters/named-adjusters.ts';
 import { isAbsent } from '../core/readings/absent.ts';
-import { changeWord, waysBetween } from '../core/readings/change-words.ts';
+import { waysBetween, wordBySize } from '../core/readings/change-words.ts';
 import type { NoTrial, Trial, Tried, Way } from '../core/effects/trial.ts';
 import type { TrialFigure } from '../core/effects/trial-figure.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
@@ -42,7 +42,7 @@ export function figureWords(
   const { label, quantity, isChange, same } = figure;
   const [from, to] = [before, after].map(({ value }) => writeNumber(value, quantity, style).text);
   const word =
-    way === 'same' || from === to || staysAlike ? same : changeWord(figure, before.value, after.value);
+    way === 'same' || from === to || staysAlike ? same : wordBySize(figure, before.value, after.value);
   const said = `${word.charAt(0).toUpperCase()}${word.slice(1)}.`;
   if (isChange) return `${label}: ${writeChange(after.value, quantity, style).text}. ${said}`;
   return `${label}: ${from} before, ${to} after. ${said}`;
@@ -67,8 +67,9 @@ export function predictionWords(
     writeChange(Math.abs(change), figure.quantity, style).text.replace('+', '');
   const by = amount === null || way === 'same' ? '' : `, by about ${size(amount)}`;
   const was = tried.way === 'same' ? '' : `, by ${size(after.value - before.value)}`;
+  const came = tried.way === 'same' ? words.same : wordBySize(figure, before.value, after.value);
   const right = way === tried.way ? 'Right' : 'Not this time';
-  return `${right}. You said: ${words[way]}${by}. It came out: ${words[tried.way]}${was}.`;
+  return `${right}. You said: ${words[way]}${by}. It came out: ${came}${was}.`;
 }
 
 /** What a lesson says of a step's figure: the way it should go, why, and what may be behind it where it goes another way. */

@@ -28,14 +28,12 @@ describe('the mechanism in sentences', () => {
 
   it('tells of a raised rear in the order of cause and effect', () => {
     const sentences = told({ shockLength: 5 });
-    expect(sentences[0]).toMatch(
-      /^The swingarm pivot rose .*, the seat .* and the centre of gravity .*\.$/,
-    );
+    expect(sentences[0]).toMatch(/^The swingarm pivot rose .*, the seat .* and the centre of gravity .*\.$/);
     expect(sentences[1]).toMatch(/^The frame pitched \d\.\d\d° nose down\.$/);
     expect(sentences[2]).toMatch(
-      /^Rake −.*°, from .*° to .*°: the steering quickens, all from the frame’s pitch\.$/,
+      /^Rake −.*°, from .*° to .*°: the steering gets slightly quicker, all from the frame’s pitch\.$/,
     );
-    expect(sentences[3]).toMatch(/^Trail .*: the steering turns quicker, all from rake\.$/);
+    expect(sentences[3]).toMatch(/^Trail .*: the steering turns slightly quicker, all from rake\.$/);
     expect(sentences.find((text) => text.startsWith('Wheelbase'))).toMatch(
       /: shorter \(.* from rear wheel to pivot and .* from pivot to front wheel\)\.$/,
     );
@@ -50,7 +48,9 @@ describe('the mechanism in sentences', () => {
     expect(first.length).toBe(5);
     expect(all.length).toBeGreaterThan(5);
     expect(all.filter((sentence) => first.includes(sentence))).toEqual(first);
-    expect(first[0].text).toMatch(/^The swingarm pivot rose [^;]*; the front end, straight above the axle, sank .*\.$/);
+    expect(first[0].text).toMatch(
+      /^The swingarm pivot rose [^;]*; the front end, straight above the axle, sank .*\.$/,
+    );
   });
 
   it('splits a change with several causes, with a sign on each', () => {

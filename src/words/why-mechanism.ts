@@ -2,10 +2,12 @@
 import { heightPlace } from '../core/effects/height-places.ts';
 import { driveNoun } from '../core/parts/drive-noun.ts';
 import { placeWords } from './height-words.ts';
-import { exactSteps, isLess, TRAIL_NOTICED, type ToldQuantity } from './least-told.ts';
+import { exactSteps, isLess, type ToldQuantity } from '../core/units/least-told.ts';
 import { listAll } from './list-all.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
-import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
+import { wordBySize, type ChangeWords } from '../core/readings/change-words.ts';
+import { EXPLAINED, type ExplainedKey } from '../core/effects/split-by-adjuster.ts';
+import { noticedOf } from './ways-told.ts';
 import { MOST_SENTENCES, NO_TRAIL, springCauses, type WhySentence } from './why-words.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
@@ -44,7 +46,7 @@ export const WHEELBASE_WORDS: Readonly<Record<WheelbaseCause, string>> = {
 export const SWINGARM_WORDS: Readonly<Record<SwingarmCause, string>> = {
   pivotHeight: 'pivot height',
   axleHeight: 'rear tyre',
-  armLength: 'swingarm length',
+  armLength: 'the distance from pivot to axle',
 };
 const SWINGARM_PART_WORDS: Readonly<Record<SwingarmPartCause, string>> = {
   pivotHeight: 'pivot height',
@@ -107,19 +109,30 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
   ) => {
     if (change === null) return;
     const text = changeSentence(name, quantity, change, words, verbs, style);
-    const { fromCore, noticed } = QUANTITIES[quantity];
+    const { fromCore } = QUANTITIES[quantity];
     const weight =
       Math.abs(fromCore(change.after) - fromCore(change.before)) /
-      (reading === 'trail' ? TRAIL_NOTICED : noticed);
+      (reading in EXPLAINED ? noticedOf(EXPLAINED[reading as ExplainedKey]) : QUANTITIES[quantity].noticed);
     if (text !== null) sentences.push({ reading, text, weight });
   };
   add('rake', 'Rake', 'angle', explained.rake, RAKE_WORDS, {
-    more: 'the steering slows',
-    less: 'the steering quickens',
+    more: 'the steering gets slower',
+    less: 'the steering gets quicker',
+    felt: {
+      from: noticedOf(EXPLAINED.rake),
+      gauge: { more: 'the axis is slacker', less: 'the axis is steeper' },
+    },
   });
   add('trail', 'Trail', 'length', explained.trail, TRAIL_WORDS, {
     ...(explained.trail.after > 0
-      ? { more: 'the steering is steadier', less: 'the steering turns quicker' }
+      ? {
+          more: 'the steering is steadier',
+          less: 'the steering turns quicker',
+          felt: {
+            from: noticedOf(EXPLAINED.trail),
+            gauge: { more: 'longer', less: 'shorter' },
+          },
+        }
       : { more: NO_TRAIL, less: NO_TRAIL }),
     acrossZero: { more: 'the steering centres itself now', less: NO_TRAIL },
   });
@@ -197,7 +210,7 @@ function changeSentence<Cause extends string>(
       amount: writeChange(share, quantity, style).text,
       cause: words[cause],
     }));
-  const verb = changeWord(verbs, before, after);
+  const verb = wordBySize(verbs, fromCore(change.before), fromCore(change.after));
   const split =
     told.length === 0
       ? ''

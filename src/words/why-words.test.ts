@@ -136,7 +136,7 @@ describe('the explanation of a change', () => {
 
   it('writes a change of a percentage in points', () => {
     expect(textOf(story({ rearTeeth: plainSetup.rearTeeth + 4 }), 'antiSquat')).toMatch(
-      /^Anti-squat [+−][\d.]+ points, holds the rear up (more|less) on the gas\.$/,
+      /^Anti-squat [+−][\d.]+ points, holds the rear up slightly (more|less) on the gas\.$/,
     );
   });
 
@@ -151,7 +151,7 @@ describe('the explanation of a change', () => {
 
   it('says in the reader’s units what it leaves out', () => {
     expect(plain(leastToldWords(metric))).toMatch(
-      /^At most 5 changes are shown.* below 0\.10°, 1\.0 mm or 1 point of a percentage are in Readings only/,
+      /^At most 5 changes are shown.* below 0\.10°, 1\.0 mm or 1 point of a percentage are in Readings only\. Riders notice about 2\.0 mm of trail or 0\.25° of rake; up to twice that it is called slight\.$/,
     );
     expect(plain(leastToldWords({ system: 'inch', decimal: ',' }))).toContain('0,04 in');
   });

@@ -1,13 +1,7 @@
 /** The explanation of a change: one headline in lay words, then a few sentences, the biggest first, each with its causes. */
 import type { DriveNoun } from '../core/parts/drive-noun.ts';
-import {
-  EXPLAINED,
-  type AdjusterCause,
-  type AdjusterSplit,
-  type ExplainedKey,
-} from '../core/effects/split-by-adjuster.ts';
+import { EXPLAINED, type AdjusterCause, type AdjusterSplit } from '../core/effects/split-by-adjuster.ts';
 import type { EndChange, Why } from '../core/effects/why.ts';
-import { changeWord, waysBetween, type ChangeWords } from '../core/readings/change-words.ts';
 import { isBeyondUsual } from '../core/readings/usual.ts';
 import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { nameDrive } from '../core/parts/drive-noun.ts';
@@ -22,8 +16,10 @@ import {
 } from '../core/units/number-style.ts';
 import { sharedSteps } from '../core/units/shared-steps.ts';
 import { BEYOND_USUAL } from './beyond-usual.ts';
-import { exactSteps, isLess, LEAST_TOLD, TRAIL_NOTICED, type ToldQuantity } from './least-told.ts';
+import { exactSteps, isLess, LEAST_TOLD } from '../core/units/least-told.ts';
 import { listAll } from './list-all.ts';
+import { noticedOf } from './ways-told.ts';
+import { VERBS, wordOf, type Verbs } from './why-verbs.ts';
 import { writeShort } from './write-short.ts';
 
 export interface WhySentence {
@@ -44,105 +40,6 @@ export interface WhyStory {
 export const MOST_SENTENCES = 5;
 /** Clauses of the headline at most. */
 const MOST_CLAUSES = 3;
-
-interface Verbs {
-  readonly quantity: ToldQuantity;
-  /** The change that a rider notices, metric, where it is finer than the quantity's. Common practice, no source. */
-  readonly noticed?: number;
-  /** What is the same to a rider comes into the headline once. */
-  readonly topic: string;
-  /** A lay clause for the headline. */
-  readonly clause: ChangeWords;
-  /** What that is, at the end of a sentence with figures. */
-  readonly short: ChangeWords;
-}
-
-const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
-  rake: {
-    quantity: 'angle',
-    topic: 'steering',
-    clause: { more: 'the steering turns slower', less: 'the steering turns quicker' },
-    short: { more: 'slacker axis', less: 'steeper axis' },
-  },
-  trail: {
-    quantity: 'length',
-    noticed: TRAIL_NOTICED,
-    topic: 'steering',
-    clause: {
-      more: 'the steering is steadier',
-      less: 'the steering turns quicker',
-      acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
-    },
-    short: {
-      more: 'steadier steering',
-      less: 'quicker steering',
-      acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
-    },
-  },
-  wheelbase: {
-    quantity: 'length',
-    topic: 'wheelbase',
-    clause: { more: 'the wheelbase is longer', less: 'the wheelbase is shorter' },
-    short: { more: 'longer', less: 'shorter' },
-  },
-  seatHeight: {
-    quantity: 'length',
-    topic: 'seat',
-    clause: { more: 'the seat is higher', less: 'the seat is lower' },
-    short: { more: 'higher', less: 'lower' },
-  },
-  swingarmAngle: {
-    quantity: 'angle',
-    topic: 'swingarm',
-    clause: {
-      more: 'the swingarm is steeper',
-      less: 'the swingarm is flatter',
-      belowZero: { more: 'the axle rises less above the pivot', less: 'the axle rises more above the pivot' },
-      acrossZero: { more: 'the axle is now below the pivot', less: 'the axle is now above the pivot' },
-    },
-    short: {
-      more: 'steeper',
-      less: 'flatter',
-      belowZero: { more: 'axle rises less above the pivot', less: 'axle rises more above the pivot' },
-      acrossZero: { more: 'axle now below the pivot', less: 'axle now above the pivot' },
-    },
-  },
-  antiSquat: {
-    quantity: 'percent',
-    topic: 'gas',
-    clause: {
-      more: 'the drive holds the rear up more on the gas',
-      less: 'the drive holds the rear up less on the gas',
-      belowZero: {
-        more: 'the drive pulls the rear down less on the gas',
-        less: 'the drive pulls the rear down more on the gas',
-      },
-    },
-    short: {
-      more: 'holds the rear up more on the gas',
-      less: 'holds the rear up less on the gas',
-      belowZero: { more: 'pulls the rear down less on the gas', less: 'pulls the rear down more on the gas' },
-    },
-  },
-  finalDriveRatio: {
-    quantity: 'ratio',
-    topic: 'gearing',
-    clause: { more: 'the gearing is shorter', less: 'the gearing is taller' },
-    short: { more: 'shorter', less: 'taller' },
-  },
-  frontTravel: {
-    quantity: 'length',
-    topic: 'fork',
-    clause: { more: 'the fork uses more of its travel', less: 'the fork uses less of its travel' },
-    short: { more: 'further from topped out', less: 'nearer to topped out' },
-  },
-  rearTravel: {
-    quantity: 'length',
-    topic: 'rear',
-    clause: { more: 'the rear uses more of its travel', less: 'the rear uses less of its travel' },
-    short: { more: 'further from topped out', less: 'nearer to topped out' },
-  },
-};
 
 /** Why the steering turns slower or quicker with the trail. */
 const LONGER_ARM = 'The lever that keeps it straight is longer.';
@@ -166,12 +63,6 @@ interface Change {
   readonly weight: number;
 }
 
-/** What the change of a reading is to a rider, as the headline says it: no capital, no full stop. */
-export const layClause = (
-  key: ExplainedKey,
-  { before, after }: Pick<AdjusterSplit, 'before' | 'after'>,
-): string => changeWord(VERBS[key].clause, before, after);
-
 /** The changes that are written otherwise than zero, the one that a rider notices most first. */
 function changesWritten(splits: readonly AdjusterSplit[], style: NumberStyle): Change[] {
   return splits
@@ -179,7 +70,7 @@ function changesWritten(splits: readonly AdjusterSplit[], style: NumberStyle): C
       const verbs = VERBS[split.key];
       const { quantity } = verbs;
       const { fromCore } = QUANTITIES[quantity];
-      const noticed = verbs.noticed ?? QUANTITIES[quantity].noticed;
+      const noticed = noticedOf(EXPLAINED[split.key]);
       const steps =
         shownSteps(fromCore(split.after), quantity, style) -
         shownSteps(fromCore(split.before), quantity, style);
@@ -232,11 +123,11 @@ export function whyStory(
   if (changes.length === 0) return { headline: null, sentences: [], small: smallWords(splits, style) };
   const topics = new Map<string, string>();
   const seat = changes.find(({ split }) => split.key === 'seatHeight')?.steps ?? 0;
-  for (const { split, verbs, steps } of changes) {
+  for (const { split, verbs, steps, weight } of changes) {
     // A seat that rose while its end went deeper reads as two opposites; the sentence below says what it is.
     if ((split.key === 'rearTravel' || split.key === 'frontTravel') && steps * seat > 0) continue;
-    // Of the steering trail speaks, where it changed: it is what the hands feel.
-    if (!topics.has(verbs.topic) || split.key === 'trail')
+    // Of the steering trail speaks, where a rider notices it: it is what the hands feel.
+    if (!topics.has(verbs.topic) || (split.key === 'trail' && weight >= 1))
       topics.set(verbs.topic, wordOf(verbs.clause, split, steps));
   }
   const beyond = changes.find(({ split }) => isBeyond(split));
@@ -257,14 +148,23 @@ export function whyStory(
   };
 }
 
-/** Two sentences: how large a change must be for Why, and where the others are. */
+/** How large a change must be for Why, where the others are, and from which change on a feel is named. */
 export function leastToldWords(style: NumberStyle): string {
   const least = [
     writeShort(LEAST_TOLD.angle, 'angle', style),
     writeNumber(LEAST_TOLD.length, 'length', style).text,
     '1\u00a0point of a percentage',
   ];
-  return `At most ${MOST_SENTENCES} changes are shown, those a rider notices most. Changes below ${least[0]}, ${least[1]} or ${least[2]} are in Readings only.`;
+  return `At most ${MOST_SENTENCES} changes are shown, those a rider notices most. Changes below ${least[0]}, ${least[1]} or ${least[2]} are in Readings only. ${feltFrom(style)}`;
+}
+
+/** "Riders notice about 2.0 mm of trail or 0.25° of rake; up to twice that Why says “slightly”." */
+function feltFrom(style: NumberStyle): string {
+  const [trail, rake] = [EXPLAINED.trail, EXPLAINED.rake].map(
+    (reading) =>
+      `${writeNumber(noticedOf(reading), reading.quantity, style).text} of ${reading.label.toLowerCase()}`,
+  );
+  return `Riders notice about ${trail} or ${rake}; up to twice that it is called slight.`;
 }
 
 /** `drive` names the causes; null leaves them out, where the headline has said it. */
@@ -293,12 +193,6 @@ function isBeyond({ key, after }: Pick<AdjusterSplit, 'key' | 'after'>): boolean
 
 function hasNoTrail({ key, after }: AdjusterSplit): boolean {
   return key === 'trail' && after <= 0;
-}
-
-/** The word for a change whose figures differ by `steps`. */
-function wordOf(words: ChangeWords, { before, after }: AdjusterSplit, steps: number): string {
-  const { more, less } = waysBetween(words, before, after);
-  return steps > 0 ? more : less;
 }
 
 function clauseOf(

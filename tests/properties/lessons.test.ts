@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { tryOut, trialFigure, type Trial, type Tried, type Way } from '../../src/core/effects/trial.ts';
 import { turned, type AsSet } from '../../src/core/effects/turn.ts';
 import { readSign } from '../support/read-sign.ts';
-import { changeWord } from '../../src/core/readings/change-words.ts';
+import { wordBySize } from '../../src/core/readings/change-words.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
@@ -71,7 +71,7 @@ function expectSaidAsShown(trial: Trial, tried: Tried): void {
   const change = readSign(text, figure.isChange);
   if (tried.way === 'more') expect(change).toBeGreaterThanOrEqual(0);
   if (tried.way === 'less') expect(change).toBeLessThanOrEqual(0);
-  const word = tried.way === 'same' ? figure.same : changeWord(figure, tried.before.value, tried.after.value);
+  const word = tried.way === 'same' ? figure.same : wordBySize(figure, tried.before.value, tried.after.value);
   expect(text.toLowerCase()).toContain(word.toLowerCase());
   for (const way of ['more', 'less', 'same'] as const) {
     const said = predictionWords({ way, amount: null }, figure, tried, STYLE);

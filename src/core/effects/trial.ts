@@ -5,8 +5,8 @@ import type { Absent } from '../readings/absent.ts';
 import { metricReading } from '../readings/metric-reading.ts';
 import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
-import type { QuantityKey } from '../units/all-quantities.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
+import { isTooSmall } from '../units/least-told.ts';
 import { shownSteps, type NumberStyle } from '../units/number-style.ts';
 import { antiSquatSpread } from './anti-squat-spread.ts';
 import { cornerRadius } from './corner-radius.ts';
@@ -50,20 +50,32 @@ export function trialFigure(key: string): TrialFigure | null {
   if (own !== undefined) return own;
   const reading = READINGS.find((each) => each.key === key);
   if (reading === undefined) return null;
-  const { label, quantity, more, less, belowZero, acrossZero } = reading;
-  const words = { more, less, ...(belowZero && { belowZero }), ...(acrossZero && { acrossZero }) };
+  const { label, quantity, more, less, belowZero, acrossZero, felt } = reading;
+  const words = {
+    more,
+    less,
+    ...(belowZero && { belowZero }),
+    ...(acrossZero && { acrossZero }),
+    ...(felt && { felt }),
+  };
   const of = (_: AsSet, on: StandingBike): number | Absent => metricReading(reading, on);
   return { key, label, quantity, ...words, isChange: false, same: 'about the same', of };
 }
 
 /**
- * Which way a figure goes between two values, metric: `same` below what a workshop can tell apart, and
- * where both are written alike. Always has an answer.
+ * Which way a figure goes between two values, metric: `same` where both are written alike, and where no gauge and no rider
+ * notices the change, unless zero lies between. A figure that is a change already goes as it is written. Always has an
+ * answer.
  */
-export function wayOf(quantity: QuantityKey, before: number, after: number): Way {
+export function wayOf(
+  { quantity, isChange }: Pick<TrialFigure, 'quantity' | 'isChange'>,
+  before: number,
+  after: number,
+): Way {
   const change = after - before;
   const [was, is] = [before, after].map((value) => shownSteps(value, quantity, METRIC));
   if (was === is || Math.abs(change) < QUANTITIES[quantity].indistinct) return 'same';
+  if (!isChange && before * after >= 0 && isTooSmall(change, quantity)) return 'same';
   return change > 0 ? 'more' : 'less';
 }
 
@@ -92,6 +104,6 @@ export function tryOut(asSet: AsSet, { from = [], turns, state, figure: key }: T
     ok: true,
     before: { asSet: before, on: onBefore, value: valueBefore },
     after: { asSet: after, on: onAfter, value: valueAfter },
-    way: wayOf(figure.quantity, valueBefore, valueAfter),
+    way: wayOf(figure, valueBefore, valueAfter),
   };
 }

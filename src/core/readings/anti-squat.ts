@@ -41,6 +41,7 @@ export const antiSquat: Reading = {
   usual: { least: -150, most: 400 },
   more: 'held up more on the gas',
   less: 'held up less on the gas',
+  felt: { from: 3 },
   belowZero: { more: 'pulled down less on the gas', less: 'pulled down more on the gas' },
   ...texts(CHAIN),
   texts,

@@ -17,6 +17,10 @@ export const normalTrail: Reading = {
   usual: { least: 0, most: 280 },
   more: 'steadier steering',
   less: 'quicker steering',
+  felt: {
+    from: 2,
+    gauge: { more: 'longer', less: 'shorter' },
+  },
   belowZero: { more: 'pulls off straight less', less: 'pulls off straight more' },
   help: {
     what: 'The trail square to the steering axis: the true lever by which the tyre centres the steering.',

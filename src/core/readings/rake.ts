@@ -16,6 +16,10 @@ export const rake: Reading = {
   usual: { least: 5, most: 60 },
   more: 'slower steering',
   less: 'quicker steering',
+  felt: {
+    from: 0.25,
+    gauge: { more: 'slacker axis', less: 'steeper axis' },
+  },
   help: {
     what: 'How far the steering axis leans back from upright.',
     sign: 'Positive when the top of the axis leans back, toward the rider.',

@@ -22,6 +22,10 @@ export const trail: Reading = {
   usual: { least: 0, most: 300 },
   more: 'steadier steering',
   less: 'quicker steering',
+  felt: {
+    from: 2,
+    gauge: { more: 'longer', less: 'shorter' },
+  },
   belowZero: { more: 'pulls off straight less', less: 'pulls off straight more' },
   help: {
     what: 'How far the front contact patch trails behind the point the steering axis aims at on the ground.',

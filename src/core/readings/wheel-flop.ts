@@ -19,6 +19,10 @@ export const wheelFlop: Reading = {
   usual: { least: 0, most: 120 },
   more: 'falls into turns more',
   less: 'falls into turns less',
+  felt: {
+    from: 2,
+    gauge: { more: 'larger', less: 'smaller' },
+  },
   belowZero: { more: 'front rises less in turns', less: 'front rises more in turns' },
   help: {
     what: 'How strongly the front wants to fall into the turn when the bars are turned at walking pace.',

@@ -16,6 +16,10 @@ export const wheelbase: Reading = {
   usual: { least: 900, most: 2600 },
   more: 'calmer, wider line',
   less: 'livelier, tighter line',
+  felt: {
+    from: 5,
+    gauge: { more: 'longer', less: 'shorter' },
+  },
   help: {
     what: 'Distance between the two contact patches.',
     sign: 'Always positive.',

@@ -13,6 +13,7 @@ import { linkRuleOf, stretchOf } from '../../core/standing/chain-of.ts';
 import type { NoStand } from '../../core/riding/no-stand.ts';
 import type { BikeWithSetup } from '../../document/document.ts';
 import { fitSprockets } from '../../document/edits.ts';
+import { LEAST_TOLD } from '../../core/units/least-told.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Standing } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
@@ -57,8 +58,8 @@ export interface SprocketRow {
   readonly changes: boolean;
 }
 
-/** An axle this far from where a chain puts it stands there: less than the marks on a swingarm show, mm. */
-const SAME_PLACE = 0.05;
+/** An axle less far than this from where a chain puts it stands there: nobody notices it, mm. */
+const SAME_PLACE = LEAST_TOLD.length;
 
 export class Sprockets {
   readonly #session: BikeSession;

@@ -1,4 +1,4 @@
-/** Fork travel used, in the ride state with travel set by hand. */
+/** Fork travel set by hand, which the ride state of that name stands at; what other states use is a reading. */
 import { ANY_LENGTH } from '../../parts/bounds.ts';
 import type { NumberDefinition } from '../definition/adjuster.ts';
 
@@ -6,7 +6,7 @@ export const frontTravelUsed = {
   key: 'frontTravelUsed',
   kind: 'riding',
   group: 'travel',
-  label: 'Fork travel used',
+  label: 'Fork travel set by hand',
   holds: 'number',
   quantity: 'length',
   saved: ANY_LENGTH,

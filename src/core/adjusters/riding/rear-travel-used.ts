@@ -1,4 +1,4 @@
-/** Rear travel used, in the ride state with travel set by hand. */
+/** Rear travel set by hand, which the ride state of that name stands at; what other states use is a reading. */
 import { ANY_LENGTH } from '../../parts/bounds.ts';
 import type { NumberDefinition } from '../definition/adjuster.ts';
 
@@ -6,7 +6,7 @@ export const rearTravelUsed = {
   key: 'rearTravelUsed',
   kind: 'riding',
   group: 'travel',
-  label: 'Rear travel used',
+  label: 'Rear travel set by hand',
   holds: 'number',
   quantity: 'length',
   saved: ANY_LENGTH,
