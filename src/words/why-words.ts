@@ -14,9 +14,8 @@ import {
   writeNumber,
   type NumberStyle,
 } from '../core/units/number-style.ts';
-import { sharedSteps } from '../core/units/shared-steps.ts';
 import { BEYOND_USUAL } from './beyond-usual.ts';
-import { exactSteps, isLess, LEAST_TOLD } from '../core/units/least-told.ts';
+import { isLess, LEAST_TOLD } from '../core/units/least-told.ts';
 import { listAll } from './list-all.ts';
 import { noticedOf } from './ways-told.ts';
 import { VERBS, wordOf, type Verbs } from './why-verbs.ts';
@@ -181,7 +180,7 @@ function changeSentence(
       : '';
   const change = writeChange(metricOfSteps(steps, quantity, style), quantity, style).text;
   const clause = clauseOf(split, verbs, steps, explained, style);
-  const causes = drive === null ? '' : causesTold(split, quantity, steps, drive, style);
+  const causes = drive === null ? '' : causesTold(split, quantity, drive, style);
   const { label } = EXPLAINED[split.key];
   return `${label} ${change}, ${clause}${causes}.${because}`;
 }
@@ -211,19 +210,23 @@ function clauseOf(
   return springs.length === 0 ? clause : `${clause}, with ${listAll(springs)}`;
 }
 
-/** The causes whose shares are written otherwise than zero, the biggest first; the shares add up to `steps`. */
+/**
+ * The causes whose shares are written otherwise than zero, the biggest first. Each share is the difference of the figures
+ * written before and after it, as the steps of the work show them, so they add up to the change as it is written.
+ */
 function causesShown(
-  { parts }: AdjusterSplit,
+  { before, after, parts }: AdjusterSplit,
   quantity: QuantityKey,
-  steps: number,
   drive: DriveNoun,
   style: NumberStyle,
 ): { readonly cause: string; readonly share: number }[] {
   const { fromCore } = QUANTITIES[quantity];
-  const shares = sharedSteps(
-    parts.map(({ amount }) => exactSteps(fromCore(amount), quantity, style)),
-    steps,
-  );
+  let reached = before;
+  const shares = parts.map(({ amount }, i) => {
+    const from = reached;
+    reached = i === parts.length - 1 ? after : from + amount;
+    return shownSteps(fromCore(reached), quantity, style) - shownSteps(fromCore(from), quantity, style);
+  });
   return parts
     .map(({ cause }, i) => ({ cause: causeName(cause, drive), share: shares[i] }))
     .filter(({ share }) => share !== 0)
@@ -232,8 +235,8 @@ function causesShown(
 
 /** The one cause of all these changes; null where there are several. */
 function onlyCause(changes: readonly Change[], drive: DriveNoun, style: NumberStyle): string | null {
-  const [first, ...others] = changes.map(({ split, verbs: { quantity }, steps }) => {
-    const told = causesShown(split, quantity, steps, drive, style);
+  const [first, ...others] = changes.map(({ split, verbs: { quantity } }) => {
+    const told = causesShown(split, quantity, drive, style);
     return told.length === 1 ? told[0].cause : null;
   });
   return others.every((cause) => cause === first) ? first : null;
@@ -243,11 +246,10 @@ function onlyCause(changes: readonly Change[], drive: DriveNoun, style: NumberSt
 function causesTold(
   split: AdjusterSplit,
   quantity: QuantityKey,
-  steps: number,
   drive: DriveNoun,
   style: NumberStyle,
 ): string {
-  const told = causesShown(split, quantity, steps, drive, style);
+  const told = causesShown(split, quantity, drive, style);
   if (told.length === 0) return '';
   if (told.length === 1) return `, all from ${told[0].cause}`;
   const written = told.map(

@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { adjustersBetween, compareSetups, takeAdjuster } from '../../src/core/effects/compare-setups.ts';
 import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
-import { waysBetween } from '../../src/core/readings/change-words.ts';
+import { waysBySize } from '../../src/core/readings/change-words.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
 import { compareReadings, settingRows } from '../../src/words/compare-words.ts';
@@ -53,7 +53,7 @@ it('every difference is the one between the two figures beside it, signed and in
         const change = row?.cells[1].change ?? '';
         const steps = stepsIn(change);
         expect(stepsIn(writtenBefore) + steps).toBe(stepsIn(writtenAfter));
-        const { more, less } = waysBetween(reading, was, is);
+        const { more, less } = waysBySize(reading, was, is);
         expect(change.startsWith(steps > 0 ? '▲ +' : '▼ −')).toBe(true);
         // A change that nobody notices has its figure only.
         if (change.includes(', ')) {

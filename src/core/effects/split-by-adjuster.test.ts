@@ -64,18 +64,31 @@ describe('a change split among adjusters', () => {
     expect(after).toBeLessThan(before);
   });
 
-  it('gives each of two the mean of what it does before and after the other', () => {
-    const { parts } = rakeOf({ shockLength: 5, forkTubes: 12 });
-    const alone = (turned: Partial<Setup>) => rakeOf(turned).after - rakeOf(turned).before;
-    const after = rakeOf({ shockLength: 5, forkTubes: 12 }).after - rakeOf({ forkTubes: 12 }).after;
-    expect(parts[0].cause).toBe('shockLength');
-    expect(parts[0].amount).toBeCloseTo((alone({ shockLength: 5 }) + after) / 2, 12);
+  it('gives each what it does when its turn comes in the order of the work, rear first', () => {
+    const { parts } = rakeOf({ forkTubes: 12, shockLength: 5 });
+    const alone = rakeOf({ shockLength: 5 });
+    const both = rakeOf({ shockLength: 5, forkTubes: 12 });
+    expect(parts.map(({ cause }) => cause)).toEqual(['shockLength', 'forkTubes']);
+    expect(parts[0].amount).toBeCloseTo(alone.after - alone.before, 12);
+    expect(parts[1].amount).toBeCloseTo(both.after - alone.after, 12);
+  });
+
+  it('shares out what does not stand in between by the mean over the orders that stand', () => {
+    const turned = { shockLength: 5, forkTubes: 12 };
+    const found = splitByAdjuster(stood(plainSetup), stood({ ...plainSetup, ...turned }), ({ setup }) => {
+      // With the shock alone it does not stand; with the fork alone it does.
+      const on = standBike(plainBike, setup, 'toppedOut');
+      return setup.forkTubes === 12 && on.ok ? on : null;
+    }).find(({ key }) => key === 'rake');
+    const fork = rakeOf({ forkTubes: 12 });
+    const amount = found?.parts.find(({ cause }) => cause === 'forkTubes')?.amount;
+    expect(amount).toBeCloseTo(fork.after - fork.before, 12);
   });
 
   it('counts what was drawn anew as one cause, the bike', () => {
     const longer: Bike = { ...plainBike, fork: { ...plainBike.fork, length: plainBike.fork.length - 20 } };
     const { parts } = rakeOf({ shockLength: 5 }, longer);
-    expect(parts.map(({ cause }) => cause)).toEqual(['shockLength', 'bike']);
+    expect(parts.map(({ cause }) => cause)).toEqual(['bike', 'shockLength']);
     expect(rakeOf({}, { ...plainBike }).parts).toEqual([]);
   });
 

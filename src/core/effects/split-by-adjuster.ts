@@ -1,7 +1,8 @@
 /** What each adjuster did to the readings: a change split among the adjusters that were turned, so that the parts add up. */
-import { ADJUSTERS } from '../adjusters/all-adjusters.ts';
+import { ADJUSTERS, adjusterOf } from '../adjusters/all-adjusters.ts';
 import { isAdjusterChanged } from '../adjusters/changed-adjusters.ts';
 import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
+import { compareTurns } from '../adjusters/working-order.ts';
 import type { Bike } from '../parts/bike.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { finalDriveRatio } from '../readings/final-drive-ratio.ts';
@@ -54,31 +55,65 @@ const MOST_IN_EVERY_ORDER = 5;
 
 /**
  * The change of each explained reading from one stand to another, in the reading's core unit, split among what was
- * changed: each adjuster gets the mean, over the orders in which they could have been turned, of what it did when its
- * turn came (the Shapley value, L. Shapley 1953), so the parts add up to the change to rounding. `stand` stands a bike
- * in between, or gives null where it does not stand; an order through such a bike is left out. A reading without a
- * number before or after has no row; one without any order left has no parts.
+ * changed. Each cause gets what it did when its turn came: the bike's own figures first, then load and riding, then the
+ * parts in the order in which a workshop turns them. So the parts add up to the change to rounding, and each is what the
+ * steps of the work show one after the other. `stand` stands a bike in between, or gives null where it does not stand;
+ * causes between which there is no number are shared out among the orders that have one, each its mean (the Shapley value,
+ * L. Shapley 1953). A reading without a number before or after has no row; one without any such order has no parts.
  */
 export function splitByAdjuster(before: StoodSetup, after: StoodSetup, stand: StandAgain): AdjusterSplit[] {
   const causes = causesBetween(before, after);
   const between = bikesBetween(before, after, causes, stand);
-  const orders = ordersOf(causes.length);
   return KEYS.flatMap((key): AdjusterSplit[] => {
     const read = (set: number): number | null => numberOf(EXPLAINED[key], between(set));
     const first = numberOf(EXPLAINED[key], before.stance);
     const last = numberOf(EXPLAINED[key], after.stance);
     if (first === null || last === null) return [];
-    const sums = causes.map(() => 0);
-    let counted = 0;
-    for (const order of orders) {
-      const steps = stepsAlong(order, read);
-      if (steps === null) continue;
-      counted++;
-      order.forEach((cause, i) => (sums[cause] += steps[i]));
-    }
-    const parts = counted === 0 ? [] : causes.map((cause, i) => ({ cause, amount: sums[i] / counted }));
-    return [{ key, before: first, after: last, parts }];
+    const parts = partsOf(causes, read);
+    return [{ key, before: first, after: last, parts: parts ?? [] }];
   });
+}
+
+/** What each cause did, by its place in the list; null where no order has a number all along. */
+function partsOf(
+  causes: readonly AdjusterCause[],
+  read: (set: number) => number | null,
+): AdjusterSplit['parts'] | null {
+  const parts: { cause: AdjusterCause; amount: number }[] = [];
+  let from = 0;
+  let together: number[] = [];
+  for (const bit of causes.keys()) {
+    together.push(bit);
+    const to = together.reduce((set, each) => set + 2 ** each, from);
+    if (read(to) === null) continue;
+    const amounts = meanSteps(together, from, read);
+    if (amounts === null) return null;
+    together.forEach((each, i) => parts.push({ cause: causes[each], amount: amounts[i] }));
+    from = to;
+    together = [];
+  }
+  return parts;
+}
+
+/** What each of these causes did, the mean over their orders; null where none of those has a number all along. */
+function meanSteps(
+  together: readonly number[],
+  from: number,
+  read: (set: number) => number | null,
+): number[] | null {
+  const sums = together.map(() => 0);
+  let counted = 0;
+  for (const order of ordersOf(together.length)) {
+    const steps = stepsAlong(
+      order.map((place) => together[place]),
+      from,
+      read,
+    );
+    if (steps === null) continue;
+    counted++;
+    order.forEach((place, i) => (sums[place] += steps[i]));
+  }
+  return counted === 0 ? null : sums.map((sum) => sum / counted);
 }
 
 function numberOf(reading: Reading, stance: StandingBike | null): number | null {
@@ -91,8 +126,11 @@ function causesBetween(before: StoodSetup, after: StoodSetup): AdjusterCause[] {
     isAdjusterChanged(key, after.setup, before.setup) ? [key] : [],
   );
   const drawnAnew = before.bike !== after.bike && JSON.stringify(before.bike) !== JSON.stringify(after.bike);
-  return drawnAnew ? [...turned, 'bike'] : turned;
+  const inOrder = turned.sort((a, b) => Number(isPart(a)) - Number(isPart(b)) || compareTurns(a, b));
+  return drawnAnew ? ['bike', ...inOrder] : inOrder;
 }
+
+const isPart = (key: AdjusterKey): boolean => adjusterOf(key).kind === 'part';
 
 /** The bike with a set of the causes at work, each a bit; every set is stood once. */
 function bikesBetween(
@@ -122,10 +160,14 @@ function bikesBetween(
   };
 }
 
-/** What each cause of an order did when its turn came; null where one of the bikes has no number. */
-function stepsAlong(order: readonly number[], read: (set: number) => number | null): number[] | null {
+/** What each cause of an order did when its turn came after `from`; null where one of the bikes has no number. */
+function stepsAlong(
+  order: readonly number[],
+  from: number,
+  read: (set: number) => number | null,
+): number[] | null {
   const steps: number[] = [];
-  let set = 0;
+  let set = from;
   let value = read(set);
   for (const cause of order) {
     set += 2 ** cause;
