@@ -19,6 +19,9 @@ export interface Correction {
 /** Readings by ride state and key, metric, as they were computed when the sheet was made. */
 export type KeptReadings = Readonly<Record<string, Readonly<Record<string, number>>>>;
 
+/** Among the readings topped out: the slack that the chain had, where hands left it alone and it was not what was set. */
+export const SLACK_HAD = 'chainSlack';
+
 export interface Sheet extends BikeWithSetup {
   readonly format: typeof SHEET_FORMAT;
   readonly schema: typeof SHEET_SCHEMA;

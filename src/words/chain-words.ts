@@ -11,6 +11,7 @@ import type { SlackAt } from '../core/chain/slack-through-travel.ts';
 import type { GuideClearance, TravelStretch } from '../core/chain/guide-clearance.ts';
 import type { NoSlackToSet, SlackToSet } from '../core/chain/slack-to-set.ts';
 import { roundsToNothing, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { slackHadWords } from './paper-words.ts';
 
 const length = (mm: number, style: NumberStyle): string => writeNumber(mm, 'length', style).text;
 
@@ -70,8 +71,7 @@ export function slackNowNote(now: number, set: number, style: NumberStyle): stri
 
 /** On paper, where a chain that nobody has set since the baseline has another slack by now: what it has; null where it has not. */
 export function slackNowPrinted(now: number, set: number, style: NumberStyle): string | null {
-  const has = length(now, style);
-  return has === length(set, style) ? null : `${has}, wheel hanging`;
+  return length(now, style) === length(set, style) ? null : slackHadWords(now, style);
 }
 
 /** Why a run has no slack, or no shape. */

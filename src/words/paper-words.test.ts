@@ -12,6 +12,7 @@ import {
   beforeTheWork,
   countsPrinted,
   differencesPrinted,
+  doneWords,
   plusMinusLine,
   readingsPrinted,
   sagPrinted,
@@ -143,4 +144,23 @@ it('load and riding are no work, and the work begins under the load of now', () 
   expect(work.map(({ key }) => key)).toEqual(['forkTubes']);
   expect(loads.map(({ key }) => key)).toEqual(['riderMass']);
   expect(beforeTheWork(setup, to)).toEqual({ ...setup, riderMass: to.riderMass });
+});
+
+it('tell a customer what was done by how much and which way', () => {
+  const to = { ...setup, shockLength: setup.shockLength + 7, forkTubes: setup.forkTubes + 3, rearTeeth: 47 };
+  const told = differencesPrinted(setup, to, bike, style).work.map((each) =>
+    plain(doneWords(each, { before: setup, after: to }, style)),
+  );
+  expect(told).toEqual([
+    'Shock length: 7.0 mm longer',
+    'Fork tubes above clamp [yoke]: tubes up 3.0 mm',
+    `Rear sprocket: 47 teeth instead of ${setup.rearTeeth} teeth`,
+  ]);
+  const back = differencesPrinted(to, setup, bike, style).work.map((each) =>
+    plain(doneWords(each, { before: to, after: setup }, style)),
+  );
+  expect(back.slice(0, 2)).toEqual([
+    'Shock length: 7.0 mm shorter',
+    'Fork tubes above clamp [yoke]: tubes down 3.0 mm',
+  ]);
 });

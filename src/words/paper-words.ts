@@ -13,7 +13,7 @@ import type { Reading } from '../core/readings/reading.ts';
 import type { Sag } from '../core/riding/ride-changes.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
-import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
+import { shownDifference, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import { asideBetween, asideText } from './aside-text.ts';
 import { differenceOf } from './difference-text.ts';
 import { COVERAGE, writePlusMinus } from './plus-minus.ts';
@@ -224,6 +224,10 @@ export function countsPrinted(keys: readonly AdjusterKey[], kind: DriveKind): Co
   });
 }
 
+/** "23.5 mm, wheel hanging": what a chain that nobody set has. */
+export const slackHadWords = (mm: number, style: NumberStyle): string =>
+  `${writeNumber(mm, 'length', style).text}, wheel hanging`;
+
 /** A sag on paper: what it is, and what the program has for it. */
 export interface SagPrinted {
   readonly label: string;
@@ -250,6 +254,25 @@ export function differencesPrinted(from: Setup, to: Setup, bike: Bike, style: Nu
   const all = settingDifferences(from, to, bike.drive.kind, style);
   const isWork = ({ key }: SettingDifference): boolean => adjusterOf(key).kind === 'part';
   return { work: all.filter(isWork), loads: all.filter((each) => !isWork(each)) };
+}
+
+/**
+ * What was done, as a customer understands it: "Shock length: 7.0 mm longer", "Fork tubes above clamp [yoke]: tubes up 5.0 mm",
+ * "Rear sprocket: 47 teeth instead of 45 teeth".
+ */
+export function doneWords(
+  { key, label, from, to }: SettingDifference,
+  { before, after }: { readonly before: Setup; readonly after: Setup },
+  style: NumberStyle,
+): string {
+  const adjuster = ADJUSTERS.find((each) => each.key === key);
+  if (adjuster?.holds !== 'number') return `${label}: ${to} instead of ${from}`;
+  const { quantity, more, less, figure } = adjuster;
+  const change = shownDifference(before[adjuster.key], after[adjuster.key], quantity, style);
+  if (change === 0) return `${label}: ${to} instead of ${from}`;
+  const amount = writeNumber(Math.abs(change), quantity, style).text;
+  const word = change > 0 ? more : less;
+  return figure === undefined ? `${label}: ${amount} ${word}` : `${label}: ${word} ${amount}`;
 }
 
 /** `to` with its parts still as in `from`: where the work begins, under the load of now. */

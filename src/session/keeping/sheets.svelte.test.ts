@@ -4,6 +4,8 @@ import { linkedBike, sprungSetup } from '../../../tests/support/linked-bike.ts';
 import { newDocument } from '../../../tests/support/new-document.ts';
 import { succeed } from '../../core/numeric/result.ts';
 import { setAdjuster } from '../../document/edits.ts';
+import { SLACK_HAD } from '../../document/sheet.ts';
+import { slackHad } from '../slack-had.ts';
 import type { BikeStore, StoredSheet } from '../../storage/bike-store.ts';
 import { memoryStore } from '../../storage/memory-store.ts';
 import { Keeping } from './keeping.svelte.ts';
@@ -48,6 +50,19 @@ it('a sheet keeps the bike as set with what it reads, and stores a bike that nob
   const listed = await store.list();
   if (!listed.ok) throw new Error(listed.reason.sentence);
   expect(listed.value.bikes).toMatchObject([{ id: keeping.bikeId, sheets: 1, latestSheet: '2026-05-02' }]);
+  await keeping.end();
+});
+
+it('a sheet keeps the slack that a chain left alone had, where that is not what was set', async () => {
+  const { bench, keeping, sheets } = await opened();
+  await log(sheets);
+  turn(bench, 6);
+  await log(sheets);
+  const [asSet, longer] = sheets.kept.map(({ sheet }) => sheet.readings.toppedOut?.[SLACK_HAD]);
+  expect(asSet).toBeUndefined();
+  // The wheel hangs lower, where the chain is slacker.
+  expect(longer).toBeGreaterThan(bench.session.document.setup.chainSlack);
+  expect(longer).toBe(slackHad(bench.session.document));
   await keeping.end();
 });
 

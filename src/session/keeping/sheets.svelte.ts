@@ -13,11 +13,13 @@ import {
   type KeptReadings,
   type Sheet,
   type SheetDraft,
+  SLACK_HAD,
 } from '../../document/sheet.ts';
 import type { StoredSheet } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
 import { differencesInLine, settingDifferences } from '../../words/setup-difference.ts';
 import { dayAt, sheetName } from '../../words/sheet-words.ts';
+import { slackHad } from '../slack-had.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
@@ -152,7 +154,7 @@ export class Sheets {
     const madeAt = this.#now();
     const day = dayAt(madeAt);
     for (const [place, { setup, notes }] of states.entries()) {
-      const readings = readingsByState(bike, setup);
+      const readings = this.#readings(setup);
       const u = await this.#spreads(setup);
       // A moment apart, so that they stay in this order.
       const sheet = newSheet({ day, madeAt: madeAt + place, bike, setup, notes, further: [], readings, u });
@@ -160,6 +162,15 @@ export class Sheets {
       this.#countSheet();
     }
     return true;
+  }
+
+  /** What the bike on the page reads, set so, with the slack that its chain has where that is not what was set. */
+  #readings(setup: Setup): KeptReadings {
+    const { present } = this.#bench.session.history;
+    const readings = readingsByState(present.bike, setup);
+    const slack = slackHad({ ...present, setup });
+    if (slack === null || slack === setup.chainSlack) return readings;
+    return { ...readings, toppedOut: { ...readings.toppedOut, [SLACK_HAD]: slack } };
   }
 
   /** How sure the readings of the bike on the page are, set so; null where nobody measured it. */
@@ -202,7 +213,7 @@ export class Sheets {
     const { bike, setup } = this.#bench.session.history.present;
     const [bikeId, u] = await Promise.all([this.#keeping.keepNow(), this.#spreads(setup)]);
     if (bikeId === null) return this.#refuse(this.#notStored());
-    const readings = readingsByState(bike, setup);
+    const readings = this.#readings(setup);
     const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings, u });
     if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
     this.#fill(null);

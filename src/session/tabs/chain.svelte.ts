@@ -38,6 +38,7 @@ import { setBikeField, setAdjuster, type Edited } from '../../document/edits.ts'
 import { sameValue } from '../../document/same-document.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Standing, Stood } from '../standing.svelte.ts';
+import { slackHad } from '../slack-had.ts';
 import { axlePlace, keptMm, takeChain } from './take-chain.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
@@ -165,13 +166,7 @@ export class Chain {
    * Slack that the chain has with the wheel hanging, mm: as it was set, or what has come of that where the rear was
    * changed since and the chain left alone; 0 where it hangs bar tight.
    */
-  readonly slackNow: number = $derived.by(() => {
-    if (this.linksBefore === null) return this.slackSet;
-    const { slackHanging } = this;
-    if (slackHanging === null || !slackHanging.ok) return this.slackSet;
-    const { slack } = slackHanging;
-    return slack.ok ? inSlackSteps(slack.total, 'nearest') : slack.reason === 'tooTight' ? 0 : this.slackSet;
-  });
+  readonly slackNow: number = $derived.by(() => slackHad(this.#session.document) ?? this.slackSet);
 
   /** Slack through the travel, with the axle where it is. */
   readonly slack = $derived.by(() => {
