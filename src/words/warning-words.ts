@@ -115,7 +115,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
     text: ({ machine }) =>
       `The ${machine.driveKind} lies on the ${driveNoun(machine.driveKind).sliderInFull} over the pivot and wears it. A bigger front sprocket lifts it off.`,
     short: ({ machine }) =>
-      `the ${machine.driveKind} lies on its ${driveNoun(machine.driveKind).slider} over the pivot.`,
+      `the ${machine.driveKind} lies on the ${driveNoun(machine.driveKind).slider} over the pivot.`,
   },
   chainOnGuideHanging: {
     lead: ({ machine }) => `${driveNoun(machine.driveKind).Loop} with the wheel hanging`,
@@ -123,7 +123,7 @@ const TOLD: Readonly<Record<Warning, Told>> = {
       const { loop, sliderInFull } = driveNoun(machine.driveKind);
       return `Clear now, but with the wheel hanging the ${loop} lies on the ${sliderInFull} over the pivot and wears it. A bigger front sprocket or a shorter shock lifts it off.`;
     },
-    short: ({ machine }) => `it lies on its ${driveNoun(machine.driveKind).slider} over the pivot.`,
+    short: ({ machine }) => `it lies on the ${driveNoun(machine.driveKind).slider} over the pivot.`,
   },
   lowerRunOnGuide: {
     lead: ofReading(lowerRunClearance),

@@ -24,7 +24,10 @@ export const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
       less: 'the steering turns quicker',
       felt: {
         from: noticedOf(EXPLAINED.rake),
-        gauge: { more: 'the steering axis is slacker', less: 'the steering axis is steeper' },
+        gauge: {
+          more: 'the steering turns hardly any slower',
+          less: 'the steering turns hardly any quicker',
+        },
       },
     },
     short: { more: 'slacker axis', less: 'steeper axis' },
@@ -37,7 +40,10 @@ export const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
       less: 'the steering turns quicker',
       felt: {
         from: noticedOf(EXPLAINED.trail),
-        gauge: { more: 'the trail is longer', less: 'the trail is shorter' },
+        gauge: {
+          more: 'the steering is hardly any steadier',
+          less: 'the steering turns hardly any quicker',
+        },
       },
       acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
     },

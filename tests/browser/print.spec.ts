@@ -1,6 +1,7 @@
 /** Printing: each page fits one sheet of A4 and of Letter, white in every theme, with figures, reasons and cautions. */
 import { expect, test, type Page } from '@playwright/test';
 import { CAUTION_CHECKS } from '../../src/ui/controls/cautions.ts';
+import { doneWords } from '../../src/words/paper-words.ts';
 import { settingDifferences } from '../../src/words/setup-difference.ts';
 import { METRIC, savedDocument } from './support/bike-document.ts';
 import {
@@ -124,7 +125,7 @@ for (const [theme, systems] of [
     }
   });
 
-test('the customer’s page says what was done with both figures, the readings of the page, why, and every caution', async ({
+test('the customer’s page says what was done by how much and which way, the readings of the page, why, and every caution', async ({
   page,
 }) => {
   await withoutDialog(page);
@@ -136,8 +137,9 @@ test('the customer’s page says what was done with both figures, the readings o
   await openPrint(page);
   const paper = page.getByRole('dialog').getByRole('article', { name: 'Page to print' });
   const text = plain(await paper.innerText());
-  for (const { label, from, to } of settingDifferences(baseline.setup, setup, bike.drive.kind, METRIC))
-    expect(text).toContain(plain(`${label}: ${from} → ${to}`));
+  const turned = { before: baseline.setup, after: setup };
+  for (const each of settingDifferences(baseline.setup, setup, bike.drive.kind, METRIC))
+    expect(text).toContain(plain(doneWords(each, turned, METRIC)));
   await expect(paper.getByRole('row', { name: /^Trail / })).toContainText(trail);
   expect(text).toContain(headline);
   for (const check of CAUTION_CHECKS) expect(text).toContain(check);
