@@ -85,7 +85,9 @@ describe('slack', () => {
       'too tight: the chain is 2.3 mm too short',
     );
     const bag = { ok: false, reason: 'tooSlack', spare: 300 } as const;
-    expect(plain(slackWords({ ...at, spare: 300, slack: bag }, style))).toBe('300.0 mm too long');
+    expect(plain(slackWords({ ...at, spare: 300, slack: bag }, style))).toBe(
+      'too slack: the chain is 300.0 mm too long',
+    );
     expect(noSlackWords({ ok: false, reason: 'underGuide', spare: 4 }, 4, style)).toBe(
       'it lies under the chain slider at the pivot, so there is no one curve to draw; the slack figures count the slider',
     );
@@ -120,7 +122,7 @@ describe('slack', () => {
       slack: { ok: true, up: 19, down: 19.7, total: 38.7 },
     } as const;
     expect(plain(asBeforeWords(hanging, 30, style))).toBe(
-      'Nobody has set the chain since the baseline. There it had 30.0 mm of slack with the wheel hanging; as the bike is now it has 38.7 mm with the wheel hanging. Do not set it back to 30.0 mm.',
+      'Nobody has set the chain since the baseline. Its slack with the wheel hanging was 30.0 mm then, now it is 38.7 mm. Do not set it back to 30.0 mm.',
     );
     expect(plain(slackNowNote(38.7, 30, style) ?? '')).toMatch(
       /has 38\.7 mm with the wheel hanging: see Chain/,

@@ -54,7 +54,7 @@ export function asBeforeWords(hanging: SlackAt, slackSet: number, style: NumberS
   const now = hanging.slack.ok ? length(hanging.slack.total, style) : slackWords(hanging, style);
   return now === set
     ? `The chain is as at the baseline: ${set} of slack with the wheel hanging.`
-    : `Nobody has set the chain since the baseline. There it had ${set} of slack with the wheel hanging; as the bike is now it has ${now} with the wheel hanging. Do not set it back to ${set}.`;
+    : `Nobody has set the chain since the baseline. Its slack with the wheel hanging was ${set} then, now it is ${now}. Do not set it back to ${set}.`;
 }
 
 /** Where in the travel a chain is tightest, and how slack it is there. */
@@ -81,7 +81,7 @@ export function noSlackWords(no: NoSlack | NoHangingRun, spare: number, style: N
       if (roundsToNothing(spare, 'length', style)) return 'bar tight, with no slack left';
       return `too tight: the chain is ${length(-spare, style)} too short`;
     case 'tooSlack':
-      return `${length(spare, style)} too long`;
+      return `too slack: the chain is ${length(spare, style)} too long`;
     case 'underGuide':
       return 'it lies under the chain slider at the pivot, so there is no one curve to draw; the slack figures count the slider';
     case 'notConverged':

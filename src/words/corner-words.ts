@@ -24,5 +24,5 @@ export function cornerStory({ apex, exit, wide, gasAt }: CornerSketch, style: Nu
   const spare = writeNumber(SPARE_ROAD, 'length', style).text;
   if (gasAt === 0) return `${attitude} ${line} The gas can open at the apex.`;
   const later = writeNumber(degrees(gasAt), 'angle', style).text;
-  return `${attitude} ${line} To run wide by no more than ${spare} the gas waits until ${later} of the turn behind the apex are done.`;
+  return `${attitude} ${line} To run wide by no more than ${spare}, open the gas once ${later} of the turn past the apex are done.`;
 }

@@ -29,16 +29,18 @@ export function movedAlongWords(place: HeightPlace, was: number, is: number, sty
 export const bringBackWords = (place: HeightPlace, to: number, style: NumberStyle): string =>
   `${place.label} back to ${signedHeight(to, style)}`;
 
-/** "Seat +10.2 mm with shock length 5.5 mm. Front end −4.9 mm with fork tubes above clamp 9.0 mm.": both ends at once. */
+/** "Seat +10.0 mm with shock length 5.5 mm. Front end −4.9 mm with fork tubes above clamp 9.0 mm, the step nearest to −5.0 mm.": both ends at once. */
 export function bothReachedWords(
   met: readonly HeightMet[],
   labelOf: (place: HeightPlace) => string,
   style: NumberStyle,
 ): string {
   return met
-    .map(({ place, value, before, after }) => {
+    .map(({ place, value, wanted, before, after }) => {
       const rise = signedHeight(shownRise(before, after, style), style);
-      return `${place.label} ${rise} with ${small(labelOf(place))} ${plain(value, style)}.`;
+      const asked = signedHeight(wanted, style);
+      const nearest = asked === rise ? '' : `, the step nearest to ${asked}`;
+      return `${place.label} ${rise} with ${small(labelOf(place))} ${plain(value, style)}${nearest}.`;
     })
     .join(' ');
 }
@@ -60,7 +62,7 @@ export function notReachedWords(
 ): string {
   switch (refusal.reason) {
     case 'heightOutOfReach':
-      return `The most it can do is ${riseWords(place, refusal.limit ?? 0, style)}: ${label} ends there.`;
+      return `The most it can do is ${riseWords(place, refusal.limit ?? 0, style)}: the range of ${small(label)} ends there.`;
     case 'noHeight':
       return 'The bike does not stand in this ride state, so it has no height in it.';
     case 'inputNotANumber':

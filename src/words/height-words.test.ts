@@ -95,18 +95,20 @@ it('say what a typed height did to the other end, and how to have both', () => {
   expect(movedAlongWords(front, -4.9, -4.9, mm)).toBe('');
   expect(plain(bringBackWords(front, -4.9, mm))).toBe('Front end back to −4.9 mm');
   const met = [
-    { place: seat, value: 5.5, before: 799.96, after: 810.34 },
-    { place: front, value: 9, before: 640, after: 635.1 },
+    { place: seat, wanted: 10.3, value: 5.5, before: 799.96, after: 810.34 },
+    { place: front, wanted: -5, value: 9, before: 640, after: 635.1 },
   ];
   expect(plain(bothReachedWords(met, ({ adjuster }) => adjusterLabel(adjuster, 'chain'), mm))).toBe(
-    'Seat +10.3 mm with shock length 5.5 mm. Front end −4.9 mm with fork tubes above clamp [yoke] 9.0 mm.',
+    'Seat +10.3 mm with shock length 5.5 mm. Front end −4.9 mm with fork tubes above clamp [yoke] 9.0 mm, the step nearest to −5.0 mm.',
   );
 });
 
 it('say how far a range reaches', () => {
   expect(
     plain(notReachedWords({ ok: false, reason: 'heightOutOfReach', limit: -34.2 }, front, 'Fork tubes', mm)),
-  ).toBe('The most it can do is front end −34.2 mm, straight above the axle: Fork tubes ends there.');
+  ).toBe(
+    'The most it can do is front end −34.2 mm, straight above the axle: the range of fork tubes ends there.',
+  );
   expect(notReachedWords({ ok: false, reason: 'noHeight' }, seat, 'Shock length', mm)).toContain(
     'does not stand',
   );

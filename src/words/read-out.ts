@@ -18,16 +18,16 @@ import { NO_TRAIL, springCauses } from './why-words.ts';
 /** Above the figures: what the lever of the trail does. Common practice, no source. */
 const LEVER = 'Trail is the lever by which the road pulls the front wheel straight.';
 const LEVER_CHANGED: ChangeWords = {
-  more: 'With a longer lever the wheel is held straight more firmly, and the bar asks for more push to turn in.',
+  more: 'With a longer lever the wheel is held straight more firmly, and the bar needs more push to turn in.',
   less: 'With a shorter lever the bike turns in quicker, and the wheel is held straight less firmly.',
   felt: {
     from: noticedOf(EXPLAINED.trail),
     gauge: {
-      more: 'So little more of it few riders notice.',
-      less: 'So little less of it few riders notice.',
+      more: 'Few riders notice so little.',
+      less: 'Few riders notice so little.',
     },
     slightly: {
-      more: 'With a slightly longer lever the wheel is held straight a little more firmly, and the bar asks for a little more push to turn in.',
+      more: 'With a slightly longer lever the wheel is held straight a little more firmly, and the bar needs a little more push to turn in.',
       less: 'With a slightly shorter lever the bike turns in a little quicker, and the wheel is held straight a little less firmly.',
     },
   },

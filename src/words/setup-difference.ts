@@ -37,7 +37,9 @@ export function settingWords(
 ): string {
   if (adjuster.holds === 'tyre') return tyreWords(setup[adjuster.key], style);
   const value = setup[adjuster.key];
-  return value === null ? 'not named' : writeNumber(value, adjuster.quantity, style, { extraDigits }).text;
+  return value === null
+    ? 'axle set by hand'
+    : writeNumber(value, adjuster.quantity, style, { extraDigits }).text;
 }
 
 /** Such as "Shock length 0.0 mm → 3.0 mm, Front sprocket 15 → 16"; empty where nothing differs. */

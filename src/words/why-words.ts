@@ -48,7 +48,7 @@ const SHORTER_ARM = 'The lever that keeps it straight is shorter.';
  * may be ridden is for the warnings alone to say, so this orders nothing against them.
  */
 const MUCH_TRAIL = 10;
-const MUCH_LIGHTER = 'Much less trail: where a warning stands, clear it first; then ride gently.';
+const MUCH_LIGHTER = 'Much less trail: clear every warning first, then ride gently.';
 /** Where no trail is left. */
 export const NO_TRAIL = 'the steering does not centre itself, do not ride like this';
 /** The same as a headline. */

@@ -284,7 +284,7 @@ test('typing the axle’s place takes the chain off, and so does the choice, whi
   await openAdjuster(page, AXLE);
   await chainAdjuster(page).getByText('By the chain').click();
   const stood = await field(page, AXLE).inputValue();
-  await chainAdjuster(page).getByText('Axle set by hand').click();
+  await chainAdjuster(page).getByText('Axle set by hand', { exact: true }).click();
   await expect(field(page, LINKS)).toHaveCount(0);
   await expect(field(page, AXLE)).toHaveValue(stood);
   await undo(page);
@@ -317,7 +317,7 @@ test('where no chain fits, asking for one says so, and the axle stays by its adj
     'No whole chain puts the axle into its slot with these sprockets.',
   );
   await expectNoUndo(page);
-  await chainAdjuster(page).getByText('Axle set by hand').click();
+  await chainAdjuster(page).getByText('Axle set by hand', { exact: true }).click();
   await expect(chainAdjuster(page).getByRole('alert')).toHaveCount(0);
   await expectNoUndo(page);
 });

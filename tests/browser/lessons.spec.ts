@@ -117,7 +117,7 @@ test('a lesson made of the bike is edited, saved and opened again; it runs with 
   await page.getByRole('button', { name: 'Make a lesson of this' }).click();
   const form = page.getByRole('dialog');
   await form.getByLabel('Title').fill('What my fork does');
-  await expect(form.getByText('On this lesson’s bike:').first()).toContainText('Quicker');
+  await expect(form.getByText('On this lesson’s bike:').first()).toContainText('Steeper axis');
   await expectNothingSerious(page, 'dialog');
   await form.getByRole('button', { name: 'Done' }).click();
   const coming = page.waitForEvent('download');

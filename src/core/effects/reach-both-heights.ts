@@ -13,9 +13,8 @@ export interface AskedHeight {
   readonly wanted: number;
 }
 
-/** A place with the step of its adjuster, in its metric unit, and its height above the ground with the reference and now, mm. */
-export interface HeightMet {
-  readonly place: HeightPlace;
+/** A place with what was wanted of it, the step of its adjuster, in its metric unit, and its height above the ground with the reference and now, mm. */
+export interface HeightMet extends AskedHeight {
   readonly value: number;
   readonly before: number;
   readonly after: number;
@@ -58,7 +57,12 @@ export function reachBothHeights(
   const met = (at: Setup): readonly HeightMet[] | null => {
     const to = stand(at);
     if (from === null || to === null) return null;
-    return asked.map(({ place }) => ({ place, value: at[place.adjuster], ...heightsAt(place, from, to) }));
+    return asked.map(({ place, wanted }) => ({
+      place,
+      wanted,
+      value: at[place.adjuster],
+      ...heightsAt(place, from, to),
+    }));
   };
   const missed = (at: Setup): number =>
     met(at)?.reduce((sum, { before, after }, i) => sum + (after - before - asked[i].wanted) ** 2, 0) ??
