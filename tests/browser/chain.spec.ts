@@ -263,7 +263,9 @@ test('a chain on the pivot’s guide is marked on the side view and told, and a 
   expect(told).toMatch(
     /The chain lies on the chain slider \[rub strip\] from hanging to [\d.]+ mm of rear travel\./,
   );
-  expect(told).toMatch(/when the tyre drives with 1000 N, the chain presses on its slider with \d+ N, and both wear/);
+  expect(told).toMatch(
+    /when the tyre drives with 1000 N, the chain presses on its slider with \d+ N, and both wear/,
+  );
   const gap = await readingText(page, 'Chain clearance to chain slider');
   expect(told).toContain(`${gap.replace('−', '')} below its surface with the wheel hanging`);
   const teeth = /smallest front sprocket that keeps the chain clear has (\d+) teeth/.exec(told)?.[1] ?? '';

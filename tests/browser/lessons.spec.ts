@@ -163,7 +163,7 @@ test('a lesson made of the bike is edited, saved and opened again; it runs with 
   // The presenter has the figures before the room does, and turns the room's pages.
   await notes.keyboard.press('PageDown');
   await expect(notes.getByText('The room does not see the figures yet.')).toBeVisible();
-  await expect(notes.locator('.figure')).toContainText('quicker', { ignoreCase: true });
+  await expect(notes.locator('.figure')).toContainText('Steeper axis');
   await expect(room(page).getByText('Step 1 of 1')).toBeVisible();
   expect(plain(await room(page).ariaSnapshot())).not.toMatch(/before, .* after/);
   await notes.keyboard.press('PageDown');
