@@ -4,7 +4,7 @@ import type { HeldBike } from './held/held-bike.ts';
 import { holdBike, postureOf } from './held/hold-bike.ts';
 import type { MeasureKind } from './held/measure-kind.ts';
 import type { MeasureRow } from './sheet.ts';
-import { isOfPhoto, type Origin } from './held/unknowns.ts';
+import { isInState, isOfPhoto, type Origin } from './held/unknowns.ts';
 
 /** What is needed of a row to say what the bike makes of it. */
 export interface AskedRow {
@@ -93,7 +93,7 @@ export function rowSlopes(
   });
 }
 
-/** Slopes of those rows that the unknown can change, and 0 for the rest: most unknowns of a photo change two or three. */
+/** Slopes of those rows that the unknown can change, and 0 for the rest: what is of one photo or one state changes few. */
 function amongMoved(
   { unknowns }: Origin,
   rows: readonly AskedRow[],
@@ -101,12 +101,17 @@ function amongMoved(
   slopesOf: (some: readonly AskedRow[]) => number[] | null,
 ): number[] | null {
   const { key } = unknowns[place];
-  if (!isOfPhoto(key)) return slopesOf(rows);
-  const moves = rows.map(({ movedByPhoto }) => movedByPhoto?.(key) ?? false);
+  if (!key.includes(':')) return slopesOf(rows);
+  const moves = rows.map((each) => canMove(key, each));
   const slopes = slopesOf(rows.filter((_, i) => moves[i]));
   if (slopes === null) return null;
   let next = 0;
   return moves.map((isMoved) => (isMoved ? slopes[next++] : 0));
+}
+
+function canMove(key: string, { row: { state, otherState }, movedByPhoto }: AskedRow): boolean {
+  if (isOfPhoto(key)) return movedByPhoto?.(key) ?? false;
+  return isInState(key, state) || (otherState !== null && isInState(key, otherState));
 }
 
 /** The values with one of them moved. */

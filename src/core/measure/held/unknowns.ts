@@ -16,7 +16,7 @@ import { POINTS } from '../../sketch/points.ts';
 import type { Machine } from '../../standing/machine.ts';
 import { stance, type Stance } from '../../standing/stance.ts';
 import { degrees } from '../../units/convert.ts';
-import { MEASURE_STATES, type MeasureStateKey } from './all-measure-states.ts';
+import { MEASURE_STATES, measureStateOf, type MeasureStateKey } from './all-measure-states.ts';
 import { MEASURE_PARTS, type MeasurePartKey } from './measure-parts.ts';
 import type { SuspensionSetting } from './measure-state.ts';
 import { sumOf, unsprungMoment } from './whole-mass.ts';
@@ -279,6 +279,15 @@ const SETTING_LABELS: Readonly<Record<SuspensionSetting, string>> = {
 export function withUnknowns(origin: Origin, more: readonly Unknown[]): Origin {
   const unknowns = [...origin.unknowns, ...more];
   return { ...origin, unknowns, places: new Map(unknowns.map(({ key }, i) => [key, i])) };
+}
+
+/** Whether an unknown can change how the bike is held in a state, by its key: what is of one setting or one state changes no other. */
+export function isInState(key: string, state: MeasureStateKey): boolean {
+  const [what, of] = key.split(':', 2);
+  const { fork, arm } = measureStateOf(state);
+  if (what === 'fork') return of === fork;
+  if (what === 'arm') return of === arm;
+  return what === 'front' || what === 'rear' ? of === state : true;
 }
 
 /** Whether an unknown is of a photo and not of the bike, by its key. */
