@@ -5,7 +5,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import type { UnitSystem } from '../core/units/quantity.ts';
 import { writeShort } from '../words/write-short.ts';
 import { clipArea, clipLine, type Area } from './shapes/clip.ts';
-import type { LeastSize } from './close-up-place.ts';
+import type { LeastSize, LeastSizes } from './close-up-place.ts';
 import type { Box } from './shapes/label-placing.ts';
 import { pen } from './shapes/outline.ts';
 import type { MarkShape, Role, Shape } from './shapes/shape.ts';
@@ -15,6 +15,9 @@ import { toGround, type View } from './shapes/view.ts';
 /** Height of a line of words, as a part of the text size. */
 export const LINE = 1.4;
 const INSET = 6;
+/** Above and below the words of a close-up that is as low as can be, px in all, and the height of a line of them. */
+const LOW_INSET = 3;
+const LOW_LINE = 1.28;
 /** Lengths that a scale's bar may stand for, in the user's unit, longest first, and how long it may be, px. */
 const BARS: Readonly<Record<UnitSystem, readonly number[]>> = {
   metric: [500, 200, 100, 50, 20, 10, 5, 2, 1],
@@ -29,6 +32,10 @@ const FEW = 3;
 export const SCALE_ROOM = 1.7;
 /** The least height of a picture, in times of the text size. */
 export const LEAST_PICTURE = 3;
+/** Width of a picture with its words beside it, px. */
+const PICTURE_BESIDE = 44;
+/** How far above the foot of a low close-up the middle of its scale's words stands, in times of the text size. */
+const SCALE_ABOVE_BAR = 0.75;
 /** How much wider bold words are. */
 const BOLD = 1.08;
 /** The lines' meaning is written where the picture keeps at least this height, in times of the text size. */
@@ -38,6 +45,8 @@ const ROOM_FOR_MEANING = 4.5;
 export interface CloseUpPage {
   readonly box: Box;
   readonly heading: readonly string[];
+  /** Whether the words stand beside the picture, which then has the whole height. */
+  readonly beside: boolean;
   readonly sizePx: number;
   readonly style: NumberStyle;
   readonly view: View;
@@ -58,8 +67,26 @@ export interface Drawer {
   arrow(role: Role, from: Point, to: Point): void;
   area(role: Role, places: readonly Point[]): void;
   mark(role: Role, at: Point, sign: MarkShape['sign'], radiusPx: number): void;
-  /** Writes the scale into a corner below, as a bar and as how many times larger than the side view. */
+  /** Writes the scale into a corner below, or under the words beside the picture, as a bar and as how many times larger than the side view. */
   finish(corner: 'left' | 'right'): void;
+}
+
+/** The least sizes of a close-up with a heading, whose first line has a shorter form. */
+export function leastSizes(lines: readonly string[], short: string, sizePx: number): LeastSizes {
+  return {
+    least: leastSize(lines, sizePx),
+    narrow: leastSize([short, ...lines.slice(1)], sizePx),
+    brief: leastSize([short], sizePx),
+    low: {
+      widthPx: wordsBesidePx(short, sizePx) + PICTURE_BESIDE,
+      heightPx: 2 * LOW_LINE * sizePx + LOW_INSET,
+    },
+  };
+}
+
+/** Width of the words beside a picture with the space about them, px; the scale's are shorter. */
+function wordsBesidePx(short: string, sizePx: number): number {
+  return BOLD * textWidthPx(short, sizePx) + 2 * INSET;
 }
 
 /** The size that holds a heading, of which lines below the second may be left out, and a picture under it. */
@@ -70,13 +97,14 @@ export function leastSize(heading: readonly string[], sizePx: number): LeastSize
   };
 }
 
-export function closeUpFrame({ box, heading, sizePx, style, view }: CloseUpPage): CloseUpFrame {
+export function closeUpFrame({ box, heading, beside, sizePx, style, view }: CloseUpPage): CloseUpFrame {
   const line = LINE * sizePx;
   const room = box.bottom - box.top - 2 * INSET - heading.length * line - line;
-  const explained = room > ROOM_FOR_MEANING * sizePx;
+  const explained = !beside && room > ROOM_FOR_MEANING * sizePx;
+  const besidePx = beside ? wordsBesidePx(heading[0], sizePx) : 0;
   const picture: Box = {
-    left: box.left + 2,
-    top: box.top + INSET + heading.length * line,
+    left: box.left + 2 + besidePx,
+    top: beside ? box.top + 2 : box.top + INSET + heading.length * line,
     right: box.right - 2,
     bottom: box.bottom - 2 - (explained ? line + 3 : 0),
   };
@@ -102,8 +130,8 @@ export function closeUpFrame({ box, heading, sizePx, style, view }: CloseUpPage)
     const [from, to] = [on(x1, y1), on(x2, y2)];
     return pen().move(from.x, from.y).line(to.x, to.y).shape(role);
   };
-  const wordsX = (box.left + box.right) / 2;
-  const firstLine = box.top + INSET + line / 2;
+  const wordsX = beside ? box.left + besidePx / 2 : (box.left + box.right) / 2;
+  const firstLine = box.top + (beside ? LOW_INSET / 2 : INSET) + line / 2;
   const page: Shape[] = [
     pen()
       .move(corners[0].x, corners[0].y)
@@ -188,11 +216,13 @@ export function closeUpFrame({ box, heading, sizePx, style, view }: CloseUpPage)
           const bar = bars.find((mm) => mm * scale <= LONGEST_BAR) ?? bars[bars.length - 1];
           const text = `${writeShort(bar, 'length', style)} ${timesWords(scale / view.scale, style)}`;
           const wide = textWidthPx(text, sizePx) + 4;
-          const y = picture.bottom - 0.6 * sizePx;
-          const start = corner === 'left' ? picture.left + INSET : picture.right - INSET - wide;
-          const barY = y - 0.6 * sizePx - 2;
+          const y = picture.bottom - (beside ? SCALE_ABOVE_BAR : 0.6) * sizePx;
+          const atCorner = corner === 'left' ? picture.left + INSET : picture.right - INSET - wide;
+          const start = beside ? box.left + INSET : atCorner;
+          // Beside a picture the bar lies under its words: above them it would look like a line under the heading.
+          const barY = beside ? picture.bottom - 1 : y - 0.6 * sizePx - 2;
           shapes.push(
-            words(text, start + wide / 2, y, false, true),
+            words(text, start + wide / 2, y, false, !beside),
             stroke('ground', start, barY, start + bar * scale, barY),
           );
         },

@@ -11,6 +11,8 @@ export interface Surroundings {
   readonly clear: readonly Box[];
   /** What bike and lines draw over, and what is kept clear; asked for only where a place is sought. */
   readonly squares: () => Squares;
+  /** Whether a close-up without a free place may lie over a part of the bike, as where the bike fills the window. */
+  readonly mayCover: boolean;
 }
 
 /** The size that holds a close-up's words with some picture beside them. */
@@ -19,15 +21,20 @@ export interface LeastSize {
   readonly heightPx: number;
 }
 
-/** A close-up to be placed: what it shows, on the screen, and its least size with all its words, in few, and with one line of them. */
-export interface ToPlace {
-  readonly near: Point;
+/** The least sizes of a close-up: with all its words, in few, with one line of them, and with that line beside the picture. */
+export interface LeastSizes {
   readonly least: LeastSize;
   readonly narrow: LeastSize;
   readonly brief: LeastSize;
+  readonly low: LeastSize;
 }
 
-type Form = readonly [number, number] | 'narrow' | 'brief';
+/** A close-up to be placed, and where on the screen what it shows lies. */
+export interface ToPlace extends LeastSizes {
+  readonly near: Point;
+}
+
+type Form = readonly [number, number] | 'narrow' | 'brief' | 'low';
 
 /** Free space to what is kept clear, px, and to the window's edge, in squares. */
 const CLEARANCE = 3;
@@ -52,18 +59,20 @@ const FORMS: readonly Form[] = [
   [0.65, 0.6],
   'narrow',
 ];
-/** Forms of the first to be placed and of the other: the same for both, then a smaller one for the other. */
+/** Forms of the first to be placed and of the others: the same for all, then a smaller one for the others. */
 const PAIRS: readonly (readonly [Form, Form])[] = [
   ...FORMS.map((form) => [form, form] as const),
   ['narrow', 'brief'],
   ['brief', 'brief'],
+  ['brief', 'low'],
+  ['low', 'low'],
 ];
-/** Where no place is free, the part of a close-up that may lie over the bike. */
+/** The part of a close-up that may lie over the bike, where it may at all. */
 const MOST_COVERED = 0.45;
 
 /**
  * The boxes for close-ups, in the same order; null where there is no room for one. All of them take the largest of the
- * forms in which all find a place that covers nothing; what finds none takes the smallest where it covers least.
+ * forms in which all find a place that covers nothing.
  */
 export function closeUpPlaces(wanted: readonly ToPlace[], about: Surroundings): (Box | null)[] {
   const ground: Ground = {
@@ -81,9 +90,9 @@ export function closeUpPlaces(wanted: readonly ToPlace[], about: Surroundings): 
         const box = placeOf(each.near, size, [...found.values()], ground, 0);
         if (box !== null) found.set(each, box);
       }
-      if (found.size > best.size) best = found;
+      if (worth(found.keys(), wanted) > worth(best.keys(), wanted)) best = found;
     }
-  for (const each of wanted) {
+  for (const each of about.mayCover ? wanted : []) {
     if (best.has(each)) continue;
     const size = each.brief;
     const most = (MOST_COVERED * size.widthPx * size.heightPx) / SQUARE ** 2;
@@ -93,9 +102,15 @@ export function closeUpPlaces(wanted: readonly ToPlace[], about: Surroundings): 
   return wanted.map((each) => best.get(each) ?? null);
 }
 
-/** Whether a close-up may stay where it is. */
-export function mayStay(box: Box, { widthPx, heightPx, clear }: Surroundings): boolean {
+/** Whether a close-up may stay where it is: its words still fit, and it lies over nothing that is kept clear. */
+export function mayStay(
+  box: Box,
+  { brief, low }: LeastSizes,
+  { widthPx, heightPx, clear }: Surroundings,
+): boolean {
+  const { widthPx: least } = isLow(box, brief) ? low : brief;
   return (
+    box.right - box.left >= least &&
     box.left >= 0 &&
     box.top >= 0 &&
     box.right <= widthPx &&
@@ -104,8 +119,20 @@ export function mayStay(box: Box, { widthPx, heightPx, clear }: Surroundings): b
   );
 }
 
+/** Whether a close-up's words stand beside its picture: it has no height for them above. */
+export function isLow({ top, bottom }: Box, brief: LeastSize): boolean {
+  return bottom - top < brief.heightPx;
+}
+
+/** What those that found a place are worth together: as many as can be, and of as many rather the first wanted. */
+export function worth<T>(placed: Iterable<T>, wanted: readonly T[]): number {
+  let sum = 0;
+  for (const each of placed) sum += 1 + (wanted.length - wanted.indexOf(each)) / (2 * wanted.length ** 2);
+  return sum;
+}
+
 function sizeOf(each: ToPlace, form: Form, { widthPx }: Surroundings): LeastSize {
-  if (form === 'narrow' || form === 'brief') return each[form];
+  if (typeof form === 'string') return each[form];
   const { least } = each;
   const side = Math.min(MOST_SIDE, Math.max(LEAST_SIDE, PART_OF_WINDOW * widthPx));
   const [part, high] = form;

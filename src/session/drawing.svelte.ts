@@ -12,11 +12,17 @@ import { dimensionLabel, dimensionShapes } from '../scene/construction/dimension
 import { groundShapes } from '../scene/ground-drawing.ts';
 import { frontWheelBox, keptClear } from '../scene/construction/kept-clear.ts';
 import { placeLabels, type Box, type WantedLabel } from '../scene/shapes/label-placing.ts';
-import { ghostLabels, ghostShapes, type Ghost } from '../scene/ghost-drawing.ts';
+import type * as GhostDrawing from '../scene/ghost-drawing.ts';
 import { alignedAt, shadowShapes } from '../scene/shadow-drawing.ts';
 import { rubbingLabels, rubbingShapes } from '../scene/chain/rubbing-drawing.ts';
 import type { Scene, SceneLayer, Shape } from '../scene/shapes/shape.ts';
-import { sideViewLabels, zoneLabels, type ChangeText } from '../scene/construction/side-view-labels.ts';
+import {
+  sideViewLabels,
+  trailLabel,
+  zoneLabels,
+  type ChangePlace,
+  type ChangeText,
+} from '../scene/construction/side-view-labels.ts';
 import { toScreen } from '../scene/shapes/view.ts';
 import type { Theme } from '../scene/shapes/theme.ts';
 import { zoneShapes } from '../scene/construction/zones.ts';
@@ -33,7 +39,7 @@ const LARGE_WINDOW = 1000;
 const LARGE_HEIGHT = 550;
 const TEXT = { small: 11, normal: 13, large: 17 };
 
-const NO_CLOSE_UPS: CloseUpDrawing = { shapes: [], boxes: [] };
+const NO_CLOSE_UPS: CloseUpDrawing = { shapes: [], boxes: [], missing: [] };
 
 /** A snap guide through a point, or a dimension between two, in ground coordinates. */
 export interface Measured {
@@ -48,6 +54,8 @@ export type DrawnAs = Pick<Preferences, 'data' | 'style'>;
 export interface CloseUpDrawing {
   readonly shapes: readonly Shape[];
   readonly boxes: readonly Box[];
+  /** Where one that would show a change has no room. */
+  readonly missing: readonly ChangePlace[];
 }
 
 /** How surely points stand where they are drawn, as outlines about them, and in words how large the outlines are. */
@@ -77,7 +85,9 @@ export class Drawing {
   /** What on the side view words must keep clear of; set once by what knows the handles. */
   taken: () => readonly Box[] = () => [];
   /** Other ride states to show as quiet outlines; set by what knows them, once it is there. */
-  ghosts = $state.raw<() => readonly Ghost[]>(() => []);
+  ghosts = $state.raw<() => readonly GhostDrawing.Ghost[]>(() => []);
+  /** What draws those; comes with what knows them. */
+  drawGhosts = $state.raw<typeof GhostDrawing | null>(null);
   /** What changed, larger; set by what knows it, once it is there. */
   closeUps = $state.raw<() => CloseUpDrawing>(() => NO_CLOSE_UPS);
   /** What is written behind a figure that changed; set by what knows it, once it is there. */
@@ -128,9 +138,9 @@ export class Drawing {
     name: 'ghosts',
     ink: this.#ink,
     shapes:
-      this.#ghosts.length === 0
+      this.#ghosts.length === 0 || this.drawGhosts === null
         ? []
-        : ghostShapes(this.#ghosts, this.#align, { x: this.#hereX, y: this.#hereY }),
+        : this.drawGhosts.ghostShapes(this.#ghosts, this.#align, { x: this.#hereX, y: this.#hereY }),
   }));
 
   readonly #bike: SceneLayer = $derived.by(() => {
@@ -214,11 +224,12 @@ export class Drawing {
         ? []
         : [
             ...(measured === null ? [] : [dimensionLabel(measured.from, measured.to, options)]),
-            // Names of areas cannot move, so the other words make room for them.
+            ...(labels ? [trailLabel(live.stance, options)] : []),
+            // Names of areas can hardly move, so the other words make room for them.
             ...zoneLabels(live.stance, options),
             ...(this.#spreads === null ? [] : [{ ...this.#spreads.label, sizePx: this.textPx }]),
             // Named before the lines: they are there because somebody asked to see them.
-            ...ghostLabels(this.#ghosts, this.#align, this.#aligned(), this.textPx),
+            ...(this.drawGhosts?.ghostLabels(this.#ghosts, this.#align, this.#aligned(), this.textPx) ?? []),
             ...(labels
               ? [
                   ...rubbingLabels(live.stance, live.bike.drive.chainPitch, this.textPx),

@@ -6,6 +6,12 @@ const MARGIN = 14;
 /** Kept free ahead of the bike, as a part of the width, unless the window is too narrow for it, px. */
 const AHEAD = 0.1;
 const NARROW = 520;
+/** Free space behind the bike in a narrow window, px, and under it for words: all else is left ahead of it and above, for close-ups. */
+const NARROW_EDGE = 2;
+const NARROW_FOOT = 13;
+/** Under this height, px, the close-ups need the room more than the words below. */
+const LOW = 230;
+const LOW_FOOT = 9;
 const FIRST_VIEW: View = { scale: 0.3, turn: 0, xPx: 100, yPx: 400 };
 
 export class SideView {
@@ -29,12 +35,17 @@ export class SideView {
 
   showWhole(extent: Extent): void {
     if (!(this.widthPx > 0 && this.heightPx > 0)) return;
-    const ahead = this.widthPx > NARROW ? AHEAD * this.widthPx : 0;
+    const narrow = this.widthPx <= NARROW;
+    const ahead = narrow ? 0 : AHEAD * this.widthPx;
+    const edge = narrow ? NARROW_EDGE : MARGIN;
     const fitted = fitView(extent, this.widthPx - ahead, this.heightPx, MARGIN);
     const drawn = fitted.scale * (extent.right - extent.left);
+    const high = fitted.scale * (extent.top - extent.bottom);
     // What width is left lies ahead of the bike, where a close-up of the front patch has its place.
-    const left = Math.max(0, (this.widthPx - ahead - drawn) / 2 - MARGIN);
-    this.view = { ...fitted, xPx: fitted.xPx - left };
+    const left = Math.max(0, (this.widthPx - ahead - drawn) / 2 - edge);
+    const foot = this.heightPx < LOW ? LOW_FOOT : NARROW_FOOT;
+    const down = narrow ? Math.max(0, (this.heightPx - high) / 2 - foot) : 0;
+    this.view = { ...fitted, xPx: fitted.xPx - left, yPx: fitted.yPx + down };
     this.#untouched = true;
   }
 

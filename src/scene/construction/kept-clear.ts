@@ -23,7 +23,12 @@ export function keptClear(standing: Stance, view: View): Box[] {
   const boxes = [
     boxAbout([on({ x: 0, y: 0 })], PATCH_HALF_PX),
     boxAbout([on(patch)], PATCH_HALF_PX),
-    boxAbout([on({ x: 0, y: wheelbaseHeight() }), on({ x: patch.x, y: wheelbaseHeight() })], ARROW_HALF_PX),
+    // The arrow has its heads above and below its line, and nothing beyond its ends.
+    boxAbout(
+      [on({ x: 0, y: wheelbaseHeight() }), on({ x: patch.x, y: wheelbaseHeight() })],
+      0,
+      ARROW_HALF_PX,
+    ),
   ];
   for (let i = 0; i < SLICES; i++) {
     const foot = between(axisGround, top, i / SLICES);
@@ -50,13 +55,13 @@ function between(from: Point, to: Point, part: number): Point {
   return { x: from.x + part * (to.x - from.x), y: from.y + part * (to.y - from.y) };
 }
 
-function boxAbout(places: readonly Point[], half: number): Box {
+function boxAbout(places: readonly Point[], half: number, halfHigh = half): Box {
   const xs = places.map(({ x }) => x);
   const ys = places.map(({ y }) => y);
   return {
     left: Math.min(...xs) - half,
-    top: Math.min(...ys) - half,
+    top: Math.min(...ys) - halfHigh,
     right: Math.max(...xs) + half,
-    bottom: Math.max(...ys) + half,
+    bottom: Math.max(...ys) + halfHigh,
   };
 }

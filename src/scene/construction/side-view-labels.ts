@@ -38,44 +38,59 @@ export interface LabelOptions {
 
 type Written = 'length' | 'angle' | 'percent';
 
-/** Words behind a figure that is `now`, from what reads it; empty where there is nothing to say. */
-export type ChangeText = (now: number, read: Reading['read'], quantity: Written) => string;
+/** Where on the bike the change of a figure is to be seen: at the front patch, about the instant centre, at the rear axle. */
+export type ChangePlace = 'front' | 'rear' | 'axle';
 
-function figureText(
-  read: Reading['read'],
-  on: StandingBike,
-  quantity: Written,
-  { style, change }: LabelOptions,
-): string {
-  const now = read(on);
-  return typeof now === 'number' ? writeNumber(now, quantity, style).text + change(now, read, quantity) : '';
+/** A figure of a label. */
+export interface LabelFigure {
+  readonly read: Reading['read'];
+  readonly quantity: Written;
+  readonly place: ChangePlace;
+}
+
+/** Words behind a figure that is `now`; empty where there is nothing to say. */
+export type ChangeText = (now: number, figure: LabelFigure) => string;
+
+function figureText(on: StandingBike, figure: LabelFigure, { style, change }: LabelOptions): string {
+  const now = figure.read(on);
+  return typeof now === 'number' ? writeNumber(now, figure.quantity, style).text + change(now, figure) : '';
 }
 
 /** How far under the ground the middle of the trail's words stands, as a part of the text size. */
 const UNDER_GROUND = 0.85;
 
-/** Labels in order of importance. */
+/** The trail in words, which come before the zones' names: it has one place only, under the ground beside its triangle. */
+export function trailLabel(standing: StandingBike, options: LabelOptions): WantedLabel {
+  const { sizePx } = options;
+  const trail: LabelFigure = {
+    read: (on) => groundTrail(on.machine.frontRadius, on.rake, on.offset),
+    quantity: 'length',
+    place: 'front',
+  };
+  return {
+    role: 'trailLine',
+    text: `Trail ${figureText(standing, trail, options)}`,
+    at: trailPlaces(standing).axisGround,
+    spot: 'right',
+    startPx: { x: 0, y: UNDER_GROUND * sizePx },
+    sizePx,
+  };
+}
+
+/** The other labels in order of importance. */
 export function sideViewLabels(standing: StandingBike, options: LabelOptions): WantedLabel[] {
   const { sizePx } = options;
   const { pose, rake } = standing;
   const { squatSlope, loadPoint, swingarm } = squatConstruction(standing);
-  const { axisGround, head } = trailPlaces(standing);
-  const figure = (read: Reading['read'], quantity: Written) => figureText(read, standing, quantity, options);
+  const { head } = trailPlaces(standing);
+  const figure = (read: Reading['read'], quantity: Written, place: ChangePlace) =>
+    figureText(standing, { read, quantity, place }, options);
   const labels: WantedLabel[] = [
     // The chosen reading's words come before those that are always there.
     ...litLabels(standing, options),
     {
-      role: 'trailLine',
-      text: `Trail ${figure((on) => groundTrail(on.machine.frontRadius, on.rake, on.offset), 'length')}`,
-      at: axisGround,
-      spot: 'right',
-      // Under the ground, beside the triangle.
-      startPx: { x: 0, y: UNDER_GROUND * sizePx },
-      sizePx,
-    },
-    {
       role: 'steeringAxis',
-      text: `Rake ${figure((on) => degrees(on.rake), 'angle')}`,
+      text: `Rake ${figure((on) => degrees(on.rake), 'angle', 'front')}`,
       at: { x: head.x - 150 * Math.sin(rake), y: head.y + 150 * Math.cos(rake) },
       spot: 'right',
       sizePx,
@@ -85,14 +100,14 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
   labels.push(...driveLineLabels(standing, options));
   labels.push({
     role: 'swingarmLine',
-    text: `Swingarm ${figure((on) => degrees(on.swingarmAngle), 'angle')}`,
+    text: `Swingarm ${figure((on) => degrees(on.swingarmAngle), 'angle', 'rear')}`,
     at: { x: swingarm.to.x * 0.4, y: swingarm.from.y + (swingarm.to.y - swingarm.from.y) * 0.4 + 40 },
     spot: 'above',
     sizePx,
   });
   labels.push({
     role: 'wheelbaseLine',
-    text: `Wheelbase ${figure((on) => on.pose.wheelbase, 'length')}`,
+    text: `Wheelbase ${figure((on) => on.pose.wheelbase, 'length', 'axle')}`,
     at: { x: pose.wheelbase / 2, y: wheelbaseHeight() },
     spot: 'below',
     sizePx,
@@ -131,12 +146,13 @@ export function zoneLabels(standing: StandingBike, options: LabelOptions): Wante
   const places = zoneNamePlaces(standing, options.band);
   // In a small window the narrow band's own colour and line have to do.
   const named = options.brief ? places.filter(({ zone }) => !NARROW.includes(zone)) : places;
-  return named.map(({ zone, x, y }) => ({
+  return named.map(({ zone, x, y, above }) => ({
     role: 'zoneName',
     text: ZONE_WORDS[zone],
     at: { x, y },
     spot: 'left',
     along: NARROW.includes(zone) ? y / x : 0,
+    above: NARROW.includes(zone) ? 0 : above,
     backed: true,
     sizePx: NARROW.includes(zone) || options.brief ? options.sizePx : options.sizePx * 1.2,
   }));
@@ -150,7 +166,7 @@ function driveLineLabels(standing: StandingBike, options: LabelOptions): WantedL
       : litLabels(standing, { ...options, lit: 'engineBrakingLine' });
   const { sizePx } = options;
   const { squatSlope } = squatConstruction(standing);
-  const percent = figureText(antiSquat.read, standing, 'percent', options);
+  const percent = figureText(standing, { read: antiSquat.read, quantity: 'percent', place: 'rear' }, options);
   const squatAt = standing.pose.wheelbase * 0.28;
   return [
     {

@@ -125,20 +125,27 @@ function hatch(x: number, from: number, to: number, slants: readonly ('up' | 'do
   return drawn.shape('zoneHatch');
 }
 
-/** The middle of each area's right edge, for its name. */
-export function zoneNamePlaces(standing: StandingBike, band: number): { zone: Zone; x: number; y: number }[] {
+/** Where the name of an area stands, at its right edge, and how far above that place the area goes on there, mm. */
+export interface ZoneNamePlace {
+  readonly zone: Zone;
+  readonly x: number;
+  readonly y: number;
+  readonly above: number;
+}
+
+export function zoneNamePlaces(standing: StandingBike, band: number): ZoneNamePlace[] {
   const { loadPoint } = squatConstruction(standing);
   if (loadPoint === null) return [];
   const x = zonesEnd(standing);
   const rise = (loadPoint.y / loadPoint.x) * x;
   const neutral = neutralOf(standing);
-  const liftFrom = (rise * (neutral + band)) / 100;
+  const [squatTo, liftFrom] = [neutral - band, neutral + band].map((percent) => (rise * percent) / 100);
   const closed = throttleIsClosed(standing);
-  const places: { zone: OpenZone; x: number; y: number }[] = [
-    { zone: 'lift', x, y: liftFrom + LIFT_NAME_ABOVE * rise },
-    { zone: 'neutral', x, y: (rise * neutral) / 100 },
-    { zone: 'squat', x, y: SQUAT_NAME_ABOVE * rise },
-    { zone: 'proSquat', x, y: -PRO_SQUAT_NAME_BELOW * rise },
+  const places: readonly [OpenZone, number, number][] = [
+    ['lift', liftFrom + LIFT_NAME_ABOVE * rise, LIFT_REACH * rise],
+    ['neutral', (rise * neutral) / 100, liftFrom],
+    ['squat', SQUAT_NAME_ABOVE * rise, squatTo],
+    ['proSquat', -PRO_SQUAT_NAME_BELOW * rise, 0],
   ];
-  return places.map((place) => (closed ? { ...place, zone: TURNED[place.zone] } : place));
+  return places.map(([zone, y, top]) => ({ zone: closed ? TURNED[zone] : zone, x, y, above: top - y }));
 }

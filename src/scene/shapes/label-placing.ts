@@ -18,6 +18,8 @@ export interface WantedLabel {
    * much, and left out where it finds no spot there.
    */
   readonly along?: number;
+  /** How far above its place that area goes on, mm. */
+  readonly above?: number;
   readonly backed?: boolean;
   /** Left out where it finds no spot near: a name that may be missing rather than hang on a long line. */
   readonly near?: boolean;
@@ -38,6 +40,8 @@ const CLEARANCE = 3;
 /** How far a label may wander from its place, px, and in what steps. */
 const FARTHEST = 182;
 const STEP = 13;
+const FINE_STEP = STEP / 3;
+const ROUNDING = 1e-9;
 /** How far a label goes to keep clear of what it may lie over if need be, px. */
 const FAR_ENOUGH = 130;
 /** How far the name of an area moves along it, px. */
@@ -66,6 +70,11 @@ function apart(a: Box, b: Box): boolean {
   );
 }
 
+/** How far the name of an area may go up in it, px. */
+function aboveOf({ above, sizePx }: WantedLabel, view: View): number {
+  return above === undefined ? 0 : above * view.scale - sizePx * LINE_HEIGHT;
+}
+
 const NO_SHIFT: Point = { x: 0, y: 0 };
 
 /** Shifts tried, nearest first: straight and slanting, out to the farthest. */
@@ -88,15 +97,17 @@ const SHIFTS: readonly Point[] = (() => {
 
 const NEAR_SHIFTS = SHIFTS.filter(({ x, y }) => Math.hypot(x, y) <= FAR_ENOUGH);
 
-/** A little forward, where the area ends, and far back along it. */
-const ALONG: readonly number[] = (() => {
-  const all = [0, STEP, 2 * STEP];
-  for (let x = STEP; x <= ALONG_FARTHEST; x += STEP) all.push(-x);
-  return all;
-})();
+/** From 0 on, px. */
+function stepsTo(farthest: number, step = STEP): number[] {
+  return Array.from({ length: Math.max(0, Math.floor(farthest / step + ROUNDING)) + 1 }, (_, i) => i * step);
+}
 
-function shiftsAlong(rise: number): Point[] {
-  return ALONG.map((x) => ({ x, y: -rise * x }));
+/** A little forward along an area that rises by so much to the right, as high up in it as it goes, then far back along it. */
+function shiftsAlong(rise: number, abovePx: number): Point[] {
+  return [
+    ...stepsTo(abovePx).flatMap((up) => stepsTo(2 * STEP).map((x) => ({ x, y: -rise * x - up }))),
+    ...stepsTo(ALONG_FARTHEST).map((x) => ({ x: -x, y: rise * x })),
+  ];
 }
 
 /**
@@ -128,11 +139,18 @@ export function placeLabels(
       }
       return null;
     };
+    const first = labelBox(label.text, label.sizePx, label.spot, screen, start);
+    const beyond = first.right - (widthPx - CLEARANCE);
+    // Words beside a line that reach beyond the window's right edge go back by no more than that first, and down if need be.
+    const shifts = (all: readonly Point[]) =>
+      label.startPx !== undefined && beyond > 0
+        ? [...stepsTo(2 * STEP, FINE_STEP).map((y) => ({ x: -beyond, y })), ...all]
+        : all;
     const found =
       label.along === undefined
-        ? ((avoided.length > 0 ? spotOf(NEAR_SHIFTS, [...boxes, ...avoided]) : null) ??
-          spotOf(label.near ? NEAR_SHIFTS : SHIFTS, boxes))
-        : spotOf(shiftsAlong(label.along), boxes);
+        ? ((avoided.length > 0 ? spotOf(shifts(NEAR_SHIFTS), [...boxes, ...avoided]) : null) ??
+          spotOf(shifts(label.near ? NEAR_SHIFTS : SHIFTS), boxes))
+        : spotOf(shiftsAlong(label.along, aboveOf(label, view)), boxes);
     if (found === null) continue;
     boxes.push(found.box);
     placed.push({

@@ -15,6 +15,7 @@ import { replaceSketched, setAdjusters, type EditReason } from '../../document/e
 import { openDocument } from '../../document/open-document.ts';
 import { openSheet } from '../../document/open-sheet.ts';
 import type { Ghost } from '../../scene/ghost-drawing.ts';
+import * as ghostDrawing from '../../scene/ghost-drawing.ts';
 import type { BikeStore } from '../../storage/bike-store.ts';
 import { leftOutWords } from '../../words/compare-words.ts';
 import { sheetName } from '../../words/sheet-words.ts';
@@ -254,6 +255,7 @@ export class Comparison {
     const { drawing } = this.#bench;
     const before = drawing.ghosts;
     const both = (): readonly Ghost[] => [...before(), ...this.#outlines];
+    drawing.drawGhosts = ghostDrawing;
     drawing.ghosts = both;
     return () => {
       // A panel that came meanwhile has put its own there.

@@ -1,4 +1,5 @@
 /** The bike in all its ride states at once: the table, what the rider's hands do to it, and the ghosts on the side view. */
+import * as ghostDrawing from '../../scene/ghost-drawing.ts';
 import { rideFigures, rideTable, type RideFigures, type RideRow } from '../../core/effects/ride-table.ts';
 import type { NoStand } from '../../core/riding/no-stand.ts';
 import { riderEffects, type RiderEffects } from '../../core/riding/rider-effects.ts';
@@ -120,6 +121,7 @@ export class Riding {
   constructor({ session, standing, drawing }: Pick<Workbench, 'session' | 'standing' | 'drawing'>) {
     this.#session = session;
     this.#standing = standing;
+    drawing.drawGhosts = ghostDrawing;
     drawing.ghosts = () => this.ghostBikes;
   }
 
