@@ -273,7 +273,7 @@ describe('the plan command', () => {
     [[SPRUNG, '--target', 'rake@riderUp=25..24', '--with', 'forkTubes'], 'the window begins above its end'],
     [
       [SPRUNG, '--keep', 'rake@riderUp', '--target', 'rake@riderUp=9', '--with', 'forkTubes'],
-      'that no number meets',
+      'no number meets both target 1 and target 2',
     ],
     [[SPRUNG, '--target', 'rake@riderUp=25'], 'No adjuster is available'],
     [[SPRUNG, '--with', 'forks'], 'There is no adjuster named "forks"'],
@@ -281,7 +281,7 @@ describe('the plan command', () => {
     [[SPRUNG, '--keep', 'rake@riderUp', '--with', 'forkTubes=0..5/0'], 'the step has to be above zero'],
     [
       [SPRUNG, '--keep', 'rake@riderUp', '--with', 'forkTubes=0..99'],
-      'Fork tubes above clamp [yoke] goes from −20.0',
+      'Fork tubes above clamp [yoke]: this bike allows −20.0',
     ],
     [[SPRUNG, '--keep', 'rake@riderUp', '--with', 'riderMass'], 'nothing that a mechanic adjusts'],
     [

@@ -9,9 +9,10 @@ import { noStandWords } from './no-stand-words.ts';
 import { targetName } from './target-words.ts';
 
 interface Named {
-  /** The target it is about, such as "Trail rider on board", and the one it contradicts. */
+  /** The target it is about, such as "Trail (rider on board)". */
   readonly target: string;
-  readonly other: string;
+  /** It and the one that it contradicts, by their places, such as "1 and target 2". */
+  readonly both: string;
   /** The target's reading by its key. */
   readonly reading: string;
   readonly adjuster: string;
@@ -31,8 +32,8 @@ const WORDS: Readonly<Record<ProblemReason, (named: Named) => string>> = {
   toleranceNegative: ({ target }) => `${target}: the tolerance is below zero.`,
   weightNotPositive: ({ target }) => `${target}: the importance has to be above zero.`,
   nothingToKeep: ({ target, why }) => `${target} has no number now, so there is nothing to keep. ${why}`,
-  targetsContradict: ({ target, other }) =>
-    `${target} has two targets that no number meets, this one and ${other}. Take one away.`,
+  targetsContradict: ({ target, both }) =>
+    `${target}: no number meets both target ${both}. Take one of the two away, or bring them nearer.`,
   nothingAvailable: () => 'No adjuster is available: name at least one that may be turned.',
   adjusterTwice: ({ adjuster }) => `${adjuster} is named twice.`,
   notAPart: ({ adjuster }) => `${adjuster} is load or riding, nothing that a mechanic adjusts on the bike.`,
@@ -43,7 +44,7 @@ const WORDS: Readonly<Record<ProblemReason, (named: Named) => string>> = {
     `${adjuster} follows from the ${loop}’s length. Hold it, or take the ${loop}’s length off.`,
   rangeReversed: ({ adjuster }) =>
     `${adjuster}: the range begins above its end. Put the smaller figure first.`,
-  rangeTooWide: ({ adjuster, least, most }) => `${adjuster} goes from ${least} to ${most} on this bike.`,
+  rangeTooWide: ({ adjuster, least, most }) => `${adjuster}: this bike allows ${least} to ${most}.`,
   stepNotPositive: ({ adjuster }) => `${adjuster}: the step has to be above zero.`,
   stepNotWhole: ({ adjuster }) => `${adjuster} is set in whole numbers, so its step has to be one.`,
   minutesNegative: ({ adjuster }) => `${adjuster}: the minutes of work are below zero.`,
@@ -68,10 +69,11 @@ export function noProblemWords(no: NoProblem, { bike, targets }: Problem, style:
     const adjuster = adjusterOf(no.adjuster);
     return adjuster.holds === 'tyre' ? '' : writeNumber(value, adjuster.quantity, style).text;
   };
-  const place = no.other === undefined ? '' : `number ${no.other + 1}`;
+  const both =
+    no.other === undefined || no.target === undefined ? '' : `${no.other + 1} and target ${no.target + 1}`;
   return WORDS[no.reason]({
     target: target(no.target),
-    other: place,
+    both,
     reading: no.target === undefined ? '' : targets[no.target].reading,
     loop: driveNoun(kind).loop,
     why: whyNoNumber(no, bike, style),
