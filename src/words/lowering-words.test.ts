@@ -13,6 +13,7 @@ it('a cost has its figure and the difference of the figures as they are written'
   expect(costWords({ ...trail, before: 100.01, after: 99.99 }, style).change).toBe('same');
   expect(costWords({ ...trail, before: 100, after: null }, style)).toEqual({ value: '–', change: '' });
   expect(costName(trail, 'chain')).toBe('Trail, rider on board');
+  expect(costName({ ...trail, reading: 'tyreToClampGap' }, 'chain')).toMatch(/, fork bottomed$/);
 });
 
 it('a way that does not reach says where it ends', () => {

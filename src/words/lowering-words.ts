@@ -1,4 +1,5 @@
 /** Ways to lower a seat in words: what each is called, and when it falls short. */
+import { PRACTICE } from '../core/plan/all-complaints.ts';
 import type { Cost, Lowering, LoweringKey } from '../core/plan/lowering.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
@@ -19,8 +20,7 @@ export function loweringName({ key }: Lowering): string {
 }
 
 /** What comes before any spanner. Common practice, no source. */
-export const BEFORE_LOWERING =
-  'First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (common workshop practice).';
+export const BEFORE_LOWERING = `First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (${PRACTICE}).`;
 
 export const TWO_HEIGHTS =
   'A shock that a lever sets to two heights has two setups, and every reading differs between them. Save a sheet for the height now and one with the shorter shock alone.';
@@ -40,9 +40,13 @@ export function twoHeightNotes(
   return [{ title: 'Shock, full height' }, { title: 'Shock, low height', changed }];
 }
 
+/** Its label says already that the fork is bottomed, so it is the same in every ride state. */
+const SAME_IN_ALL_STATES = 'tyreToClampGap';
+
 /** "Trail, rider on board". */
 export function costName({ reading, state }: Pick<Cost, 'reading' | 'state'>, kind: DriveKind): string {
   const label = readingsOf(kind).find(({ key }) => key === reading)?.label ?? reading;
+  if (reading === SAME_IN_ALL_STATES) return label;
   return `${label}, ${rideStateOf(state).label.toLowerCase()}`;
 }
 

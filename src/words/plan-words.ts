@@ -4,6 +4,7 @@ import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import type { DriveKind } from '../core/parts/drive-kind.ts';
 import type { PlanStep, Turn } from '../core/plan/plan.ts';
 import type { PlanAdjusterKey, Setting, Target } from '../core/plan/problem.ts';
+import type { FirstStep } from '../core/plan/first-steps.ts';
 import type { Moved, StepTried } from '../core/plan/what-moves-what.ts';
 import { READINGS } from '../core/readings/all-readings.ts';
 import { roundsToNothing, writeChange, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
@@ -11,6 +12,7 @@ import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { tyreWords } from './setup-difference.ts';
 import { targetName } from './target-words.ts';
 import { readingsOf } from './worded-readings.ts';
+import { rideStateOf, type RideStateKey } from '../core/riding/states/all-ride-states.ts';
 
 function quantityOf(reading: string): QuantityKey {
   return READINGS.find(({ key }) => key === reading)?.quantity ?? 'count';
@@ -69,6 +71,24 @@ export function stepWords(
 /** The change of a reading, such as "−0.9 mm". */
 export function movedWords({ reading, before, after }: Moved, style: NumberStyle): string {
   return writeChange(after - before, quantityOf(reading), style).text;
+}
+
+/** How far a step moves the reading in the other ride states, such as "0.4 mm", whichever way; a dash where it has no number there. */
+export function elsewhereWords({ moved, elsewhere }: FirstStep, style: NumberStyle): string {
+  return elsewhere === null
+    ? '–'
+    : writeChange(elsewhere, quantityOf(moved.reading), style).text.replace('+', '');
+}
+
+/** What stands above the two ends side by side. */
+export function twoEndsWords(rise: number, state: RideStateKey, style: NumberStyle): string {
+  const ridden = rideStateOf(state).label.toLowerCase();
+  return `Each end raised above its axle by the step that comes nearest to ${writeNumber(rise, 'length', style).text}, and both together, ${ridden}.`;
+}
+
+/** How far an end rises above its axle, such as "+4.8 mm". */
+export function riseWords(rise: number, style: NumberStyle): string {
+  return writeChange(rise, 'length', style).text;
 }
 
 /** The same with the reading's name in front. */

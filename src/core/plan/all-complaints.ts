@@ -9,6 +9,21 @@ export const PLACES: readonly { readonly key: Place; readonly label: string }[] 
   { key: 'straight', label: 'On the straight' },
 ];
 
+/**
+ * Why a complaint of each place begins at its end: the split at opening the throttle, a rule of feel. On the straight the
+ * end that shows it comes first.
+ */
+export const WHY_END_OF_PLACE: Readonly<Record<Place, string>> = {
+  braking: 'Until the throttle opens, the front is adjusted first.',
+  turnIn: 'Until the throttle opens, the front is adjusted first.',
+  midCorner: 'Until the throttle opens, the front is adjusted first.',
+  gas: 'From opening the throttle on, the rear is adjusted first.',
+  straight: 'On the straight the end that shows it is adjusted first.',
+};
+
+/** The mark of every line that is known from workshops alone. */
+export const PRACTICE = 'common practice, no source';
+
 /** The line of a setup sheet on which a complaint of each place belongs, by its key. */
 export const NOTE_OF_PLACE: Readonly<Record<Place, string>> = {
   braking: 'braking',

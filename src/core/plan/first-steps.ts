@@ -21,7 +21,9 @@ export interface FirstStep {
   readonly moved: Moved;
   /** Whether it moves that reading the way that helps. */
   readonly helps: boolean;
-  /** How far it moves the reading there, against how far in the other ride states on average. */
+  /** How far it moves the reading in the other ride states on average, in its metric unit; null where it has no number there. */
+  readonly elsewhere: number | null;
+  /** How far it moves the reading there, against how far elsewhere. */
   readonly there: number;
 }
 
@@ -58,12 +60,14 @@ export function firstSteps(bike: Bike, setup: Setup, complaint: Complaint): Firs
     if (before === null || after === null) return [];
     const elsewhere = others.flatMap(({ key: other }) => {
       const [was, is] = [valueIn(other, setup), valueIn(other, turned)];
-      return was === null || is === null ? [] : [Math.abs(is - was) / noticed];
+      return was === null || is === null ? [] : [Math.abs(is - was)];
     });
-    const mean = elsewhere.reduce((sum, each) => sum + each, 0) / Math.max(1, elsewhere.length);
-    const there = Math.abs(after - before) / noticed / Math.max(mean, NOTHING_ELSEWHERE);
+    const sum = elsewhere.reduce((so, each) => so + each, 0);
+    const mean = elsewhere.length === 0 ? null : sum / elsewhere.length;
+    const there = Math.abs(after - before) / Math.max(mean ?? 0, NOTHING_ELSEWHERE * noticed);
     const helps = better === 'more' ? after > before : after < before;
-    return [{ adjuster, from: own.start, to, moved: { reading: key, before, after }, helps, there }];
+    const moved: Moved = { reading: key, before, after };
+    return [{ adjuster, from: own.start, to, moved, helps, elsewhere: mean, there }];
   });
   const atEnd = ({ adjuster }: FirstStep): number =>
     Number(endTurned(adjusterOf(adjuster)) === complaint.end);

@@ -45,6 +45,7 @@ export const LOOKED_AT: readonly Pick<Cost, 'reading' | 'state'>[] = [
   { reading: 'rearTravelLeft', state: 'riderUp' },
   { reading: 'groundClearance', state: 'riderUp' },
   { reading: 'touchLean', state: 'midCorner' },
+  { reading: 'tyreToClampGap', state: 'riderUp' },
 ];
 
 const SEAT = { reading: 'seatHeight', state: 'riderUp' } as const;

@@ -1,6 +1,6 @@
 /** The two ends side by side: the front raised, the rear raised, and both, each really tried. */
 import type { Setup } from '../adjusters/setup.ts';
-import { heightPlace } from '../effects/height-places.ts';
+import { heightPlace, heightRise } from '../effects/height-places.ts';
 import { reachHeight } from '../effects/reach-height.ts';
 import type { Bike } from '../parts/bike.ts';
 import { READINGS } from '../readings/all-readings.ts';
@@ -16,6 +16,8 @@ export interface EndsRaised {
     readonly from: number;
     readonly to: number;
   }[];
+  /** How far each end rises above its axle, mm. */
+  readonly rise: { readonly front: number; readonly rear: number };
   readonly moved: readonly Moved[];
 }
 
@@ -63,6 +65,7 @@ export function raiseEnds(bike: Bike, setup: Setup, state: RideStateKey, rise: n
         ? [{ reading: reading.key, before: was, after: is }]
         : [];
     });
-    return [{ ends, turned, moved }];
+    const risen = (end: 'front' | 'rear'): number => heightRise(heightPlace(end), before, after);
+    return [{ ends, turned, rise: { front: risen('front'), rear: risen('rear') }, moved }];
   });
 }

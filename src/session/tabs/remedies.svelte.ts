@@ -15,7 +15,7 @@ import type { Standing } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 /** How far the ends are raised side by side, mm. */
-const ENDS_RISE = 5;
+export const ENDS_RISE = 5;
 
 /** How far down at first, mm. */
 const FIRST_SEAT_DOWN = 20;
