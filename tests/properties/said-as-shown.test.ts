@@ -12,7 +12,14 @@ import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import type { Reading } from '../../src/core/readings/reading.ts';
 import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
 import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
-import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
+import {
+  shownDifference,
+  writeChange,
+  writeNumber,
+  type NumberStyle,
+} from '../../src/core/units/number-style.ts';
+import { walk } from '../../src/core/effects/walk.ts';
+import { beforeTheWork } from '../../src/words/paper-words.ts';
 import { curveSet } from '../../src/curves/curve-set.ts';
 import { CURVE_AXES, nameAxis } from '../../src/curves/curve-axes.ts';
 import { zoneSentence } from '../../src/scene/construction/zone-sentence.ts';
@@ -100,11 +107,32 @@ function written(reading: Reading, on: StandingBike, style: NumberStyle): string
   return typeof value === 'number' ? writeNumber(value, reading.quantity, style).text : null;
 }
 
+/**
+ * By how much the readings on the workshop's page change with each step of the work, and before it with the load; only
+ * what is written. Null where several parts belong into one step.
+ */
+function stepsOnPaper(reading: Reading, { bike, from, to, state, style }: Changed): number[] | null {
+  const start = beforeTheWork(from, to);
+  const steps = walk(start, to, (asked) => stand(bike, asked, state));
+  const along = [stand(bike, from, state), stand(bike, start, state), ...steps.map(({ on }) => on)];
+  if (steps.some(({ turned }) => turned.length > 1)) return null;
+  const figures = along.map((on) => (on === null ? null : metricReading(reading, on)));
+  if (!figures.every((figure) => typeof figure === 'number')) return null;
+  return figures
+    .slice(1)
+    .map((figure, i) => shownDifference(figures[i], figure, reading.quantity, style))
+    .map((change) => Number(writeChange(change, reading.quantity, style).digits.replace('−', '-')))
+    .filter((change) => change !== 0);
+}
+
+const rounded = (shares: readonly number[]): string[] => shares.map((share) => share.toFixed(3)).sort();
+
 it(
-  'Why has the change that the readings show, a direction that agrees with it, and shares that add up to it',
+  'Why has the change that the readings show, a direction that agrees with it, and shares that add up to it and are the steps of the workshop’s page',
   () => {
     let bikes = 0;
     let told = 0;
+    let paper = 0;
     fc.assert(
       fc.property(changed, ({ bike, from, to, state, style }) => {
         const [before, after] = [stand(bike, from, state), stand(bike, to, state)];
@@ -123,11 +151,17 @@ it(
           expect(text.startsWith(`${explained.label} ${amount}, `), `${text}: ${amount}`).toBe(true);
           const [change, ...shares] = figures(text.slice(explained.label.length));
           expect(Math.sign(change), text).toBe(direction === 'more' ? 1 : -1);
-          if (!text.includes('all from') && shares.length > 0)
+          if (!text.includes('all from') && shares.length > 0) {
             expect(
               shares.reduce((all, share) => all + share, 0),
               text,
             ).toBeCloseTo(change, 9);
+            const onPaper = stepsOnPaper(explained, { bike, from, to, state, style });
+            if (onPaper !== null) {
+              expect(rounded(shares), text).toEqual(rounded(onPaper));
+              paper++;
+            }
+          }
           told++;
         }
       }),
@@ -135,6 +169,7 @@ it(
     );
     expect(bikes).toBeGreaterThan(RUNS / 2);
     expect(told).toBeGreaterThan(RUNS);
+    expect(paper).toBeGreaterThan(RUNS / 2);
   },
   PATIENCE_MS,
 );
