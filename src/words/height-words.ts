@@ -41,7 +41,7 @@ function changeWords(effect: Effect, style: NumberStyle): string {
 
 /**
  * "Front end −4.9 mm, straight above the axle", "Trail −1.2 mm": what an adjuster does since the baseline; with `othersTurned` it says that
- * it alone did this, and with `all` what all did to the same height: "This alone: front end −4.9 mm, in all −5.3 mm, …".
+ * it alone did this, and with `all` what all did to the same height where that is another figure: "This alone: front end −4.9 mm, in all −5.3 mm, …".
  */
 export function effectWords(
   effect: Effect,
@@ -52,6 +52,8 @@ export function effectWords(
   if (!othersTurned) return capital(changeWords(effect, style));
   if (all === null || !('place' in effect)) return `This alone: ${changeWords(effect, style)}`;
   const [one, every] = [effect, all].map(({ before, after }) => shownRise(before, after, style));
+  // What the others left as it was is not said twice.
+  if (one === every) return capital(changeWords(effect, style));
   const {
     words: [name, where],
   } = effect.place;

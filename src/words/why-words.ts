@@ -168,14 +168,15 @@ function feltFrom(style: NumberStyle): string {
 
 /** `drive` names the causes; null leaves them out, where the headline has said it. */
 function changeSentence(
-  { split, verbs, steps }: Change,
+  { split, verbs, steps, weight }: Change,
   explained: Why,
   drive: DriveNoun | null,
   style: NumberStyle,
 ): string {
   const { quantity } = verbs;
   const because =
-    split.key === 'trail' && split.before > 0 && split.after > 0
+    // Below what a rider notices the figure says it all.
+    split.key === 'trail' && weight >= 1 && split.before > 0 && split.after > 0
       ? ` ${steps > 0 ? LONGER_ARM : SHORTER_ARM}`
       : '';
   const change = writeChange(metricOfSteps(steps, quantity, style), quantity, style).text;

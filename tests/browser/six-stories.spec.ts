@@ -243,6 +243,11 @@ test('the chain over the pivot: the reading goes below nothing, and the page war
   const gap = metricReading(standing(await savedDocument(page), 'toppedOut'), 'chainSliderClearance');
   expect(gap).toBeLessThan(0);
   expect(await readingText(page, 'Chain clearance to chain slider')).toMatch(/^−/);
+  // The line below the side view names both, the worse first.
+  const line = page.locator('.foot [role="alert"]');
+  await expect(line).toHaveText(
+    /^Chain slack .* bar tight\. Do not ride like this\. Chain clearance to chain slider −.* over the pivot\./,
+  );
   await expect(page.getByRole('complementary', { name: 'Cautions' }).first()).toContainText(
     'The chain lies on the chain slider [rub strip] over the pivot and wears it.',
   );
