@@ -57,6 +57,12 @@ export function planSearch(problem: Problem, share: Share = WHOLE): PlanSearch |
   return prepared.ok ? searchFor(prepared, share) : prepared;
 }
 
+/**
+ * So many combinations outside the ranges are tried at most. One thread tries them all, and then a search that finds no
+ * plan takes no more than twice as long as its combinations did in two.
+ */
+const MOST_BEYOND = 500_000;
+
 function searchFor(prepared: Prepared, share: Share): PlanSearch {
   const { targets, total } = prepared;
   const own = shareOf(total, share);
@@ -107,9 +113,11 @@ function searchFor(prepared: Prepared, share: Share): PlanSearch {
   };
   const isShareDone = (): boolean => tried === own.count;
   const awaited = (): number => share.of - 1 - joined;
+  /** Whether another adjuster is worth a try: only where no range is enough, however far it goes. */
+  const isOtherWanted = (): boolean => beyond !== null && beyond.isWhole() && !beyond.hasFound();
   /** Whether a range is enough, or no range and no other adjuster is left to try. */
   const isBeyondDone = (): boolean =>
-    beyond !== null && beyond.isDone() && (beyond.hasFound() || (withOther?.isDone() ?? false));
+    beyond !== null && beyond.isDone() && (!isOtherWanted() || (withOther?.isDone() ?? false));
   const isTriedOut = (): boolean => tried + triedElsewhere === total;
   return {
     ok: true,
@@ -150,10 +158,10 @@ function searchFor(prepared: Prepared, share: Share): PlanSearch {
       const left = count - (end - tried);
       for (; tried < end; tried++) tryOne(own.at(tried));
       if (!isTriedOut() || best !== null) return;
-      beyond ??= searchBeyond(prepared, judge);
+      beyond ??= searchBeyond(prepared, judge, MOST_BEYOND);
       if (!beyond.isDone()) beyond.advance(left);
-      else if (!beyond.hasFound()) {
-        withOther ??= searchBeyond(withOthers(prepared), judge);
+      else if (isOtherWanted()) {
+        withOther ??= searchBeyond(withOthers(prepared), judge, MOST_BEYOND - beyond.tried());
         withOther.advance(left);
       }
     },

@@ -2,7 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { findPlans } from '../../../tests/support/find-plans.ts';
 import { SPRUNG_ROAD } from '../../../tests/support/sprung-bikes.ts';
+import { judgeFor } from './judge.ts';
+import { prepare } from './prepare.ts';
 import type { Choice, Problem, Target } from './problem.ts';
+import { searchBeyond } from './search-beyond.ts';
 
 const STEEPER: Target = {
   reading: 'swingarmAngle',
@@ -96,5 +99,20 @@ describe('where no setup within the ranges reaches the targets', () => {
     expect(found.ok && found.beyond.tried).toBeGreaterThan(0);
     const ended = findPlans(impossible, () => false);
     expect(ended).toMatchObject({ wider: null });
+  });
+
+  it('ends after as many as may be tried, says that it was cut short, and finds the same as a longer one by then', () => {
+    const prepared = prepare(far());
+    if (!prepared.ok) throw new Error(prepared.reason);
+    const ended = (most: number) => {
+      const search = searchBeyond(prepared, judgeFor(prepared), most);
+      while (!search.isDone()) search.advance(100);
+      return search;
+    };
+    const whole = ended(Infinity);
+    const cut = ended(7);
+    expect([cut.tried(), cut.isWhole(), cut.found()]).toEqual([7, false, null]);
+    expect([whole.isWhole(), whole.hasFound()]).toEqual([true, true]);
+    expect(ended(whole.tried()).found()).toEqual(whole.found());
   });
 });

@@ -5,12 +5,11 @@ import type { judgeFor } from './judge.ts';
 import type { Plan, WiderRange } from './plan.ts';
 import { planTo } from './plan-steps.ts';
 import type { Prepared, PreparedAdjuster } from './prepared.ts';
-import { MOST_COMBINATIONS } from './prepare.ts';
 
 /** A search that goes outward from the ranges, step by step, over all adjusters at once. */
 export interface BeyondSearch {
   readonly tried: () => number;
-  /** Whether a plan was found, or there is nothing further out, or as many were tried as a search tries at most. */
+  /** Whether a plan was found, or there is nothing further out, or as many were tried as may be. */
   readonly isDone: () => boolean;
   /** Whether it came to its end without being cut short. */
   readonly isWhole: () => boolean;
@@ -36,9 +35,13 @@ interface Found {
 
 /**
  * Tries what lies one step outside each range, then two, until some combination meets every target and raises no
- * warning; all others stay within the ranges. Of those equally far out the better plan is found.
+ * warning, or `most` were tried; all others stay within the ranges. Of those equally far out the better plan is found.
  */
-export function searchBeyond(prepared: Prepared, judge: ReturnType<typeof judgeFor>): BeyondSearch {
+export function searchBeyond(
+  prepared: Prepared,
+  judge: ReturnType<typeof judgeFor>,
+  most: number,
+): BeyondSearch {
   const { adjusters } = prepared;
   const furthest = Math.max(0, ...adjusters.map(({ mostBeyond }) => mostBeyond));
   let steps = 0;
@@ -78,7 +81,7 @@ export function searchBeyond(prepared: Prepared, judge: ReturnType<typeof judgeF
     if (found === null || isBetter(ranked, at, found))
       found = { shell: at, ranked, plan: () => planTo(at.prepared, setup, off) };
   };
-  const isDone = (): boolean => isAtEnd || tried >= MOST_COMBINATIONS;
+  const isDone = (): boolean => isAtEnd || tried >= most;
 
   return {
     tried: () => tried,
