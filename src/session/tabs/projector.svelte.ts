@@ -3,6 +3,7 @@ import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { metricReading } from '../../core/readings/metric-reading.ts';
 import { shownDifference } from '../../core/units/number-style.ts';
 import { bikeExtent } from '../../scene/extent.ts';
+import { headlineOnWay } from '../../words/way-words.ts';
 import { whyStory } from '../../words/why-words.ts';
 import { CloseUps } from '../close-ups.svelte.ts';
 import { Drawing } from '../drawing.svelte.ts';
@@ -64,7 +65,7 @@ export class Projector {
     );
   });
 
-  /** What changed since the baseline, in lay words; the bike's name where nothing did. */
+  /** What changed since the baseline, in lay words, and whether the picture is there yet; the bike's name where nothing did. */
   readonly headline: string = $derived.by(() => {
     const { found } = this.#reasons;
     const { bike } = this.#bench.session.document;
@@ -72,7 +73,9 @@ export class Projector {
       found === null
         ? null
         : whyStory(found.splits, found.mechanism, driveNoun(bike.drive.kind), this.#bench.preferences.style);
-    return story?.headline ?? bike.name;
+    const headline = story?.headline ?? null;
+    if (headline === null) return bike.name;
+    return this.hasWay ? headlineOnWay(headline, this.part) : headline;
   });
 
   constructor(bench: Workbench) {
