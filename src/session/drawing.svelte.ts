@@ -22,6 +22,7 @@ import {
   zoneLabels,
   type ChangePlace,
   type ChangeText,
+  type FigureText,
 } from '../scene/construction/side-view-labels.ts';
 import { toScreen } from '../scene/shapes/view.ts';
 import type { Theme } from '../scene/shapes/theme.ts';
@@ -92,6 +93,8 @@ export class Drawing {
   closeUps = $state.raw<() => CloseUpDrawing>(() => NO_CLOSE_UPS);
   /** What is written behind a figure that changed; set by what knows it, once it is there. */
   changeText = $state.raw<ChangeText>(() => '');
+  /** A figure with as many digits as its ± leaves it; set by what knows the ±, once it is there. */
+  figureText = $state.raw<FigureText>(() => null);
   /** How surely points of a measured bike stand; set by what knows it, once it is there. */
   spreads = $state.raw<() => SpreadDrawing | null>(() => null);
   /** What lies under the drawing; null where paper does. */
@@ -196,6 +199,7 @@ export class Drawing {
     brief: this.windowSize === 'small',
     lit: this.highlighted,
     change: this.changeText,
+    figure: this.figureText,
   }));
 
   /** What no word lies over, whatever else there is: points, marks, and what must stay in sight. */

@@ -8,15 +8,35 @@ export const COVERAGE = 2;
 const NO_DECIMALS_FROM = 3;
 const ONE_DECIMAL_FROM = 0.3;
 
+/** Decimals beside those that the quantity usually has, as the ± supports them; 0 where it is below the last digit. */
+function extraDigits(u: number, quantity: QuantityKey, style: NumberStyle): number {
+  const { perMetric, digits } = shownUnit(quantity, style.system);
+  const shown = COVERAGE * u * perMetric;
+  const wanted = shown >= NO_DECIMALS_FROM ? 0 : shown >= ONE_DECIMAL_FROM ? 1 : 2;
+  return isExact(u, quantity, style) ? 0 : Math.min(wanted, digits) - digits;
+}
+
+function isExact(u: number, quantity: QuantityKey, style: NumberStyle): boolean {
+  const { perMetric, digits } = shownUnit(quantity, style.system);
+  return COVERAGE * u * perMetric < 0.5 * 10 ** -digits;
+}
+
 /** A number with its ±, both with as many digits as the ± supports, such as "24.5 ± 0.4°". */
 export function writePlusMinus(value: number, u: number, quantity: QuantityKey, style: NumberStyle): string {
-  const { perMetric, digits } = shownUnit(quantity, style.system);
-  const error = COVERAGE * u;
-  const shown = error * perMetric;
-  const wanted = shown >= NO_DECIMALS_FROM ? 0 : shown >= ONE_DECIMAL_FROM ? 1 : 2;
-  const options = { extraDigits: Math.min(wanted, digits) - digits };
-  if (shown < 0.5 * 10 ** -digits) return writeNumber(value, quantity, style).text;
-  return `${writeNumber(value, quantity, style, options).digits} ± ${writeNumber(error, quantity, style, options).text}`;
+  const sure = writeSure(value, u, quantity, style);
+  if (isExact(u, quantity, style)) return sure.text;
+  const options = { extraDigits: extraDigits(u, quantity, style) };
+  return `${sure.digits} ± ${writeNumber(COVERAGE * u, quantity, style, options).text}`;
+}
+
+/** A number alone, with as many digits as its ± supports, such as "24.5°". */
+export function writeSure(
+  value: number,
+  u: number,
+  quantity: QuantityKey,
+  style: NumberStyle,
+): ReturnType<typeof writeNumber> {
+  return writeNumber(value, quantity, style, { extraDigits: extraDigits(u, quantity, style) });
 }
 
 /** A ± alone, such as "± 4 mm". */

@@ -34,6 +34,8 @@ export interface LabelOptions {
   readonly lit: Construction | null;
   /** What is written behind a figure, about how it changed. */
   readonly change: ChangeText;
+  /** The figure itself where its ± is known; null where it is written with its usual digits. */
+  readonly figure: FigureText;
 }
 
 type Written = 'length' | 'angle' | 'percent';
@@ -43,6 +45,7 @@ export type ChangePlace = 'front' | 'rear' | 'axle';
 
 /** A figure of a label. */
 export interface LabelFigure {
+  readonly key: Reading['key'];
   readonly read: Reading['read'];
   readonly quantity: Written;
   readonly place: ChangePlace;
@@ -51,9 +54,14 @@ export interface LabelFigure {
 /** Words behind a figure that is `now`; empty where there is nothing to say. */
 export type ChangeText = (now: number, figure: LabelFigure) => string;
 
-function figureText(on: StandingBike, figure: LabelFigure, { style, change }: LabelOptions): string {
+/** A figure that is `now`, with as many digits as it deserves; null where nothing is known of that. */
+export type FigureText = (now: number, figure: LabelFigure) => string | null;
+
+function figureText(on: StandingBike, figure: LabelFigure, options: LabelOptions): string {
   const now = figure.read(on);
-  return typeof now === 'number' ? writeNumber(now, figure.quantity, style).text + change(now, figure) : '';
+  if (typeof now !== 'number') return '';
+  const written = options.figure(now, figure) ?? writeNumber(now, figure.quantity, options.style).text;
+  return written + options.change(now, figure);
 }
 
 /** How far under the ground the middle of the trail's words stands, as a part of the text size. */
@@ -63,6 +71,7 @@ const UNDER_GROUND = 0.85;
 export function trailLabel(standing: StandingBike, options: LabelOptions): WantedLabel {
   const { sizePx } = options;
   const trail: LabelFigure = {
+    key: 'trail',
     read: (on) => groundTrail(on.machine.frontRadius, on.rake, on.offset),
     quantity: 'length',
     place: 'front',
@@ -83,14 +92,14 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
   const { pose, rake } = standing;
   const { squatSlope, loadPoint, swingarm } = squatConstruction(standing);
   const { head } = trailPlaces(standing);
-  const figure = (read: Reading['read'], quantity: Written, place: ChangePlace) =>
-    figureText(standing, { read, quantity, place }, options);
+  const figure = (key: Reading['key'], read: Reading['read'], quantity: Written, place: ChangePlace) =>
+    figureText(standing, { key, read, quantity, place }, options);
   const labels: WantedLabel[] = [
     // The chosen reading's words come before those that are always there.
     ...litLabels(standing, options),
     {
       role: 'steeringAxis',
-      text: `Rake ${figure((on) => degrees(on.rake), 'angle', 'front')}`,
+      text: `Rake ${figure('rake', (on) => degrees(on.rake), 'angle', 'front')}`,
       at: { x: head.x - 150 * Math.sin(rake), y: head.y + 150 * Math.cos(rake) },
       spot: 'right',
       sizePx,
@@ -100,14 +109,14 @@ export function sideViewLabels(standing: StandingBike, options: LabelOptions): W
   labels.push(...driveLineLabels(standing, options));
   labels.push({
     role: 'swingarmLine',
-    text: `Swingarm ${figure((on) => degrees(on.swingarmAngle), 'angle', 'rear')}`,
+    text: `Swingarm ${figure('swingarmAngle', (on) => degrees(on.swingarmAngle), 'angle', 'rear')}`,
     at: { x: swingarm.to.x * 0.4, y: swingarm.from.y + (swingarm.to.y - swingarm.from.y) * 0.4 + 40 },
     spot: 'above',
     sizePx,
   });
   labels.push({
     role: 'wheelbaseLine',
-    text: `Wheelbase ${figure((on) => on.pose.wheelbase, 'length', 'axle')}`,
+    text: `Wheelbase ${figure('wheelbase', (on) => on.pose.wheelbase, 'length', 'axle')}`,
     at: { x: pose.wheelbase / 2, y: wheelbaseHeight() },
     spot: 'below',
     sizePx,
@@ -166,7 +175,11 @@ function driveLineLabels(standing: StandingBike, options: LabelOptions): WantedL
       : litLabels(standing, { ...options, lit: 'engineBrakingLine' });
   const { sizePx } = options;
   const { squatSlope } = squatConstruction(standing);
-  const percent = figureText(standing, { read: antiSquat.read, quantity: 'percent', place: 'rear' }, options);
+  const percent = figureText(
+    standing,
+    { key: 'antiSquat', read: antiSquat.read, quantity: 'percent', place: 'rear' },
+    options,
+  );
   const squatAt = standing.pose.wheelbase * 0.28;
   return [
     {

@@ -67,6 +67,13 @@ it('stands beside each measured reading and its change, follows the adjusters, a
   expect(await bench.standing.bandAlong?.('finalDriveRatio', 'toppedOut', asked)).toEqual([0]);
   expect(beside('rake')?.value).toMatch(/^24\.50 ± 0\.\d+°$/);
   expect(beside('trail')?.value).toMatch(/^[\d.]+ ±\s[\d.]+\smm$/);
+  // The word on the side view has as many digits as the reading beside it, and no more.
+  const rake = { key: 'rake', quantity: 'angle', place: 'front', read: () => 0 } as const;
+  expect(bench.drawing.figureText(24.5, rake)).toBe(beside('rake')?.value.replace(/ ± [\d.]+/, ''));
+  const trail = { key: 'trail', quantity: 'length', place: 'front', read: () => 0 } as const;
+  expect(bench.drawing.figureText(101.26, trail)).toBe('101.3\u00a0mm');
+  const pivot = { key: 'pivotHeight', quantity: 'length', place: 'rear', read: () => 0 } as const;
+  expect(bench.drawing.figureText(375.5, pivot)).toBeNull();
   // Nobody measured where the pivot is.
   expect(beside('pivotHeight')).toEqual({
     value: expect.stringMatching(/mm$/) as string,

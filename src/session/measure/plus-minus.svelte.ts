@@ -2,7 +2,7 @@
 import type { PlaceSpread } from '../../core/measure/spread/measured-places.ts';
 import type { Absent } from '../../core/readings/absent.ts';
 import type { Reading } from '../../core/readings/reading.ts';
-import { plusMinus, writePlusMinus } from '../../words/plus-minus.ts';
+import { plusMinus, writePlusMinus, writeSure } from '../../words/plus-minus.ts';
 import { writeNumber } from '../../core/units/number-style.ts';
 import { placesDrawn } from '../../scene/places-drawing.ts';
 import type { MeasuredBy, Spreads } from '../../workers/measure-messages.ts';
@@ -75,6 +75,10 @@ export class PlusMinus {
     $effect(() => {
       const { own, change } = this.#spreads ?? { own: null, change: null };
       standing.plusMinus = own === null ? null : (reading, value) => this.#words(reading, value, own, change);
+      drawing.figureText = (now, { key, quantity }) => {
+        const u = own?.[key]?.u ?? null;
+        return u === null ? null : writeSure(now, u, quantity, this.#bench.preferences.style).text;
+      };
     });
     $effect(() => {
       const by = this.#measured;
