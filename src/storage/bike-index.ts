@@ -9,8 +9,10 @@ export function latestFirst(a: BikeSummary, b: BikeSummary): number {
   return b.savedAt - a.savedAt;
 }
 
+type SheetTime = Pick<StoredSheet, 'day' | 'madeAt'>;
+
 /** Setup sheets in time order: by their day, those of one day as they were made. */
-export function inTimeOrder(a: StoredSheet, b: StoredSheet): number {
+export function inTimeOrder(a: SheetTime, b: SheetTime): number {
   if (a.day !== b.day) return a.day < b.day ? -1 : 1;
   return a.madeAt - b.madeAt;
 }

@@ -183,6 +183,35 @@ it('a save and the list read no other bike', async () => {
   }
 });
 
+it('reads thousands of sheets in parts, in time order, and no other for one that comes, is put right or goes', async () => {
+  await value(store.save(write()));
+  const many = 1001;
+  const raw = await openDB(DATABASE);
+  const within = raw.transaction('sheets', 'readwrite');
+  const sheet = (i: number, day = '2026-05-02') => ({
+    ...{ id: `s${i}`, bikeId: 'one', day, madeAt: i, text: '{}' },
+  });
+  for (let i = 0; i < many; i++) void within.store.put(sheet(i));
+  await within.done;
+  raw.close();
+  const found = await value(store.sheets('one'));
+  expect(found.map(({ madeAt }) => madeAt)).toEqual(Array.from({ length: many }, (_, i) => i));
+  const { getAll } = IDBIndex.prototype;
+  IDBIndex.prototype.getAll = () => {
+    throw new Error('read all');
+  };
+  try {
+    await value(store.saveSheet(sheet(5000, '2026-06-01')));
+    await value(store.saveSheet({ ...sheet(5000, '2026-06-01'), text: '[]' }));
+    await value(store.removeSheet('s7'));
+  } finally {
+    IDBIndex.prototype.getAll = getAll;
+  }
+  expect((await value(store.list())).bikes).toMatchObject([{ sheets: many, latestSheet: '2026-06-01' }]);
+  await value(store.removeSheet('s5000'));
+  expect((await value(store.list())).bikes).toMatchObject([{ sheets: many - 1, latestSheet: '2026-05-02' }]);
+});
+
 it('lists every bike of an index that is read in many parts', async () => {
   const raw = await filled(1003);
   raw.close();

@@ -19,6 +19,8 @@ const LONGEST_ANSWER_MS = 5000;
 const LONGEST_ADDITION_MS = 300_000;
 /** Entries of the index that are read in one go: a letter that is typed meanwhile waits for no more than these. */
 const ENTRIES_AT_ONCE = 200;
+/** Sheets of a bike that are read in one go: all texts of thousands would take longer than an answer may. */
+const SHEETS_AT_ONCE = 200;
 
 /** Every entry of the index by its bike's id, read in parts, between which the page can answer a hand. */
 async function entriesIn(database: Database): Promise<Map<string, ListedBike>> {
@@ -58,7 +60,7 @@ async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<
   };
 }
 
-/** Brings the index up to the sheets that a bike has. A sheet of a bike that is not stored changes nothing there. */
+/** Brings the index up to the sheets that a bike has, all of which are read. A sheet of a bike that is not stored changes nothing there. */
 async function countSheets(within: Within<'readwrite'>, bikeId: string): Promise<void> {
   const entry = listedAmong([await within.objectStore('index').get(bikeId)]).get(bikeId);
   if (entry === undefined) return;
@@ -73,6 +75,18 @@ async function countOneMore(within: Within<'readwrite'>, { bikeId, day }: Stored
   const sheets = await within.objectStore('sheets').index('bikeId').count(bikeId);
   const latestSheet = entry.latestSheet !== null && entry.latestSheet > day ? entry.latestSheet : day;
   await within.objectStore('index').put({ ...entry, sheets, latestSheet });
+}
+
+/** The same after a sheet has gone; the others are looked at only where it was of the latest day. */
+async function countOneLess(within: Within<'readwrite'>, { bikeId, day }: StoredSheet): Promise<void> {
+  const entry = listedAmong([await within.objectStore('index').get(bikeId)]).get(bikeId);
+  if (entry === undefined) return;
+  if (entry.latestSheet === day) {
+    await countSheets(within, bikeId);
+    return;
+  }
+  const sheets = await within.objectStore('sheets').index('bikeId').count(bikeId);
+  await within.objectStore('index').put({ ...entry, sheets });
 }
 
 /** Settles what pages were left with before it was saved. It is rare, so what does it is fetched only then. */
@@ -231,21 +245,38 @@ export function browserStore(): BikeStore {
         LONGEST_ADDITION_MS,
       ),
     sheetIds: () => using((database) => database.getAllKeys('sheets')),
-    sheets: (bikeId) =>
-      using(async (database) => sheetsAmong(await database.getAllFromIndex('sheets', 'bikeId', bikeId))),
+    sheets: async (bikeId) => {
+      const ids = await using((database) => database.getAllKeysFromIndex('sheets', 'bikeId', bikeId));
+      if (!ids.ok) return ids;
+      const records: unknown[] = [];
+      for (let from = 0; from < ids.value.length; from += SHEETS_AT_ONCE) {
+        const part = ids.value.slice(from, from + SHEETS_AT_ONCE);
+        const read = await using((database) => {
+          const { store } = database.transaction('sheets');
+          return Promise.all(part.map((id) => store.get(id)));
+        });
+        if (!read.ok) return read;
+        records.push(...read.value);
+      }
+      return succeed(sheetsAmong(records));
+    },
     saveSheet: (sheet) =>
       writing(['index', 'sheets'], async (within) => {
         const sheets = within.objectStore('sheets');
-        const isNew = (await sheets.getKey(sheet.id)) === undefined;
+        const before: unknown = await sheets.get(sheet.id);
+        const [there] = sheetsAmong([before]);
         await sheets.put(sheet);
-        await (isNew ? countOneMore(within, sheet) : countSheets(within, sheet.bikeId));
+        if (before === undefined) await countOneMore(within, sheet);
+        // A note that was put right changes nothing in the index.
+        else if (there?.day !== sheet.day || there.bikeId !== sheet.bikeId)
+          await countSheets(within, sheet.bikeId);
         return null;
       }),
     removeSheet: (id) =>
       writing(['index', 'sheets'], async (within) => {
         const [sheet] = sheetsAmong([await within.objectStore('sheets').get(id)]);
         await within.objectStore('sheets').delete(id);
-        if (sheet !== undefined) await countSheets(within, sheet.bikeId);
+        if (sheet !== undefined) await countOneLess(within, sheet);
         return null;
       }),
     lessons: () => using(async (database) => lessonsAmong(await database.getAll('lessons'))),

@@ -24,9 +24,12 @@ export function errorMessage(text: string, details: readonly string[] = []): Mes
   return { kind: 'error', text, details };
 }
 
-/** Where bikes stay, by the address of the page, such as `http://localhost:4173`. */
+/**
+ * Where bikes stay, by the address of the page, such as `http://localhost:4173`. No standard tells a page that its window
+ * is a private one, so what is true of these is said in every window.
+ */
 export function stayWords(address: string): string {
-  return `Bikes stay in this browser on this device, at the address ${address}. Another address is another store.`;
+  return `Bikes stay in this browser on this device, at the address ${address}. Another address is another store. A private window forgets its bikes when it is closed.`;
 }
 
 /** That the bike on the page was saved anew, because the store had lost it. */

@@ -11,7 +11,7 @@ test('nothing is stored until something is changed, and until then the page says
 }) => {
   await openPage(page);
   const stay = page.getByText(
-    `at the address ${new URL(page.url()).origin}. Another address is another store.`,
+    `at the address ${new URL(page.url()).origin}. Another address is another store. A private window forgets its bikes when it is closed.`,
   );
   await expect(stay).toBeVisible();
   for (const { bike } of DEMO_BIKES) await startDemo(page, bike.name);

@@ -23,9 +23,11 @@ const SHORT: Length = { rounds: 1, sheets: 30 };
 
 /** How long a state may take to come about on a busy machine, ms. */
 const PATIENCE_MS = 60_000;
-/** Sheets written in one transaction, and of one bike before the next begins. */
+/** Sheets written in one transaction. */
 const AT_ONCE = 2000;
-const OF_ONE_BIKE = 50_000;
+/** Sheets of the first bike, more than anyone logs in a life, and of each further one, some seasons. */
+const OF_FIRST = 5000;
+const OF_OTHERS = 50;
 
 /** Asks until the answer is yes. */
 async function until(what: string, look: () => Promise<boolean>): Promise<void> {
@@ -226,7 +228,8 @@ function countBikes(): Promise<number> {
 async function fillSheets(given: {
   from: number;
   to: number;
-  ofOneBike: number;
+  ofFirst: number;
+  ofOthers: number;
   text: string;
   sheet: string;
   total: number;
@@ -239,11 +242,12 @@ async function fillSheets(given: {
   await new Promise<void>((done, failed) => {
     const within = database.transaction(['bikes', 'index', 'sheets'], 'readwrite');
     for (let i = given.from; i < given.to; i++) {
-      const bike = Math.floor(i / given.ofOneBike);
+      const beyond = i - given.ofFirst;
+      const bike = beyond < 0 ? 0 : 1 + Math.floor(beyond / given.ofOthers);
       const id = `filled-${bike}`;
-      if (i % given.ofOneBike === 0) {
-        const summary = { id, name: `Filled bike ${bike}`, revision: 1, writer: 'made', savedAt: bike };
-        const many = Math.min(given.ofOneBike, given.total - i);
+      if (i === 0 || (beyond >= 0 && beyond % given.ofOthers === 0)) {
+        const summary = { id, name: `Filled bike ${bike}`, revision: 1, writer: 'made', savedAt: 100_000 - bike };
+        const many = Math.min(bike === 0 ? given.ofFirst : given.ofOthers, given.total - i);
         const card = { owner: '', notes: '', tags: [], archived: false };
         within.objectStore('bikes').put({ ...summary, text: given.text });
         within.objectStore('index').put({ ...summary, card, sheets: many, latestSheet: '2026-05-02' });
@@ -278,7 +282,7 @@ async function manySheets(browser: Browser, address: string, many: number): Prom
     const texts = { text: saveDocument(document), sheet: saveSheet(made) };
     for (let from = 0; from < many; from += AT_ONCE)
       await page.evaluate(fillSheets, {
-        ...{ from, to: Math.min(many, from + AT_ONCE), total: many, ofOneBike: OF_ONE_BIKE },
+        ...{ from, to: Math.min(many, from + AT_ONCE), total: many, ofFirst: OF_FIRST, ofOthers: OF_OTHERS },
         ...texts,
       });
     await timed('the page opens', () => opened(page, address));
@@ -288,15 +292,29 @@ async function manySheets(browser: Browser, address: string, many: number): Prom
     });
     await bikesDialog(page).getByRole('button', { name: 'Close' }).click();
     await chooseBike(page, 'Filled bike 0');
-    await timed('the sheets of one bike are listed', async () => {
+    const ofOne = Math.min(many, OF_FIRST);
+    await timed(`the latest of a bike’s ${ofOne} are listed`, async () => {
       await openSheets(page);
       await sheets(page).getByRole('listitem').first().waitFor();
     });
+    await timed(`the others of ${ofOne} are read`, () =>
+      sheets(page).getByText('Season: one figure over all sheets').waitFor(),
+    );
     await timed('its season is drawn', async () => {
       await sheets(page).getByText('Season: one figure over all sheets').click();
       await sheets(page)
         .getByRole('img', { name: /over the sheets/ })
         .waitFor();
+    });
+    await timed('one of them opens', async () => {
+      await sheets(page).getByRole('listitem').getByRole('button').first().click();
+      await sheets(page).getByRole('button', { name: 'All sheets' }).waitFor();
+    });
+    await sheets(page).getByRole('button', { name: 'All sheets' }).click();
+    await timed('one more is logged', async () => {
+      await sheets(page).getByRole('button', { name: 'Log a session' }).click();
+      await sheets(page).getByRole('button', { name: 'Keep this sheet' }).click();
+      await sheets(page).getByRole('button', { name: 'Log a session' }).waitFor();
     });
     await timed('a change is stored', async () => {
       await typeInto(page, FRONT_HEIGHT, '9');

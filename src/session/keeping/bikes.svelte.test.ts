@@ -314,7 +314,7 @@ it('a bike that the store has lost is saved again as it is on the page, which sa
 it('where bikes stay is said until the first one does, and never of a store that does not last', async () => {
   const { keep, keeping } = await shop();
   expect(keeping.placeWords).toBe(
-    'Bikes stay in this browser on this device, at the address http://shop. Another address is another store.',
+    'Bikes stay in this browser on this device, at the address http://shop. Another address is another store. A private window forgets its bikes when it is closed.',
   );
   await keep(7);
   expect(keeping.placeWords).toBe('');

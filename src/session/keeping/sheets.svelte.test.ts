@@ -253,3 +253,30 @@ it('a shock of two heights becomes two sheets, each with its own setup and readi
   expect(bench.session.document.setup).toBe(setup);
   await keeping.end();
 });
+
+it('shows the latest of many sheets before the others are read, and keeps what happens to them meanwhile', async () => {
+  const { bench, keeping, sheets, store } = await opened();
+  await log(sheets);
+  const bikeId = keeping.bikeId ?? '';
+  const found = await store.sheets(bikeId);
+  if (!found.ok) throw new Error(found.reason.sentence);
+  const [{ text }] = found.value;
+  for (let i = 0; i < 600; i++)
+    await store.saveSheet({
+      ...{ id: `s${i}`, bikeId, day: '2026-05-02', madeAt: i },
+      text: text.replace(/"madeAt": ?2000/, `"madeAt": ${i}`),
+    });
+  const again = new Sheets(bench, () => 4000);
+  const reading = again.show(keeping, bikeId);
+  expect(again.isSearching).toBe(true);
+  while (again.kept.length === 0) await new Promise((done) => setTimeout(done));
+  expect([again.isSearching, again.kept.length, again.toRead]).toEqual([false, 100, 501]);
+  expect(again.kept.at(-1)?.sheet.madeAt).toBe(2000);
+  await again.remove('s599');
+  await log(again);
+  await reading;
+  expect(again.toRead).toBe(0);
+  const times = again.kept.map(({ sheet }) => sheet.madeAt);
+  expect(times).toEqual([...Array.from({ length: 599 }, (_, i) => i), 2000, 4000]);
+  await keeping.end();
+});

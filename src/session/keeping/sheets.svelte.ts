@@ -15,6 +15,7 @@ import {
   type SheetDraft,
   SLACK_HAD,
 } from '../../document/sheet.ts';
+import { inTimeOrder } from '../../storage/bike-index.ts';
 import type { StoredSheet } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
 import { differencesInLine, settingDifferences } from '../../words/setup-difference.ts';
@@ -36,6 +37,14 @@ export interface UnreadableSheet {
   readonly sentence: string;
 }
 
+interface OpenedSheets {
+  readonly kept: readonly KeptSheet[];
+  readonly unreadable: readonly UnreadableSheet[];
+}
+
+/** So many sheets are opened and shown before the others are looked at. */
+const LATEST = 100;
+
 /** How long sheets are opened before the page may answer a hand again, ms. */
 const LONGEST_TURN_MS = 30;
 
@@ -53,6 +62,10 @@ export class Sheets {
   refusal = $state.raw<string | null>(null);
   /** The sheet that was deleted last and can be brought back; null when none. */
   removed = $state.raw<KeptSheet | null>(null);
+  /** How many sheets before those that are shown are still to be read. */
+  toRead = $state(0);
+  /** Whether not even the latest sheet is known yet. */
+  isSearching = $state(false);
   #bikeId = $state<string | null>(null);
 
   constructor(bench: Pick<Workbench, 'session' | 'preferences' | 'standing'>, now: () => number = Date.now) {
@@ -60,39 +73,60 @@ export class Sheets {
     this.#now = now;
   }
 
-  /** Reads the sheets of the bike that `keeping` keeps; no sheets without a kept bike. */
+  /** Reads the sheets of the bike that `keeping` keeps, the latest first; no sheets without a kept bike. */
   async show(keeping: Keeping, bikeId: string | null): Promise<void> {
     const { store } = keeping;
-    if (bikeId !== this.#bikeId) {
+    const isOther = bikeId !== this.#bikeId;
+    if (isOther) {
       this.kept = [];
       this.unreadable = [];
       this.removed = null;
       this.refusal = null;
+      this.toRead = 0;
     }
     this.#keeping = keeping;
     this.#bikeId = bikeId;
     if (bikeId === null || store === null) return;
+    this.isSearching = isOther;
     const found = await store.sheets(bikeId);
     if (bikeId !== this.#bikeId) return;
+    this.isSearching = false;
     if (!found.ok) {
       this.refusal = found.reason.sentence;
       return;
     }
+    if (!isOther) {
+      const read = await this.#opened(found.value, bikeId);
+      if (read !== null) [this.kept, this.unreadable] = [read.kept, read.unreadable];
+      return;
+    }
+    // The latest are there at once, and what comes before them is put before whatever happens to them meanwhile.
+    for (const records of [found.value.slice(-LATEST), found.value.slice(0, -LATEST)]) {
+      const read = await this.#opened(records, bikeId);
+      if (read === null) return;
+      this.kept = [...read.kept, ...this.kept];
+      this.unreadable = [...read.unreadable, ...this.unreadable];
+      this.toRead = Math.max(0, found.value.length - LATEST);
+    }
+    this.toRead = 0;
+  }
+
+  /** Stored sheets, opened in turns between which the page can answer a hand; null once another bike is wanted. */
+  async #opened(records: readonly StoredSheet[], bikeId: string): Promise<OpenedSheets | null> {
     const kept: KeptSheet[] = [];
     const unreadable: UnreadableSheet[] = [];
     let since = performance.now();
-    for (const { id, day, text } of found.value) {
+    for (const { id, day, text } of records) {
       if (performance.now() - since > LONGEST_TURN_MS) {
         await new Promise((done) => setTimeout(done));
-        if (bikeId !== this.#bikeId) return;
+        if (bikeId !== this.#bikeId) return null;
         since = performance.now();
       }
       const opened = openSheet(text);
       if (opened.ok) kept.push({ id, sheet: opened.value.sheet });
       else unreadable.push({ id, day, sentence: opened.reason.sentence });
     }
-    this.kept = kept;
-    this.unreadable = unreadable;
+    return { kept, unreadable };
   }
 
   /** What is being filled in for the bike on the page; null when nothing is. */
@@ -278,7 +312,7 @@ export class Sheets {
     }
     this.refusal = null;
     this.removed = found;
-    await this.#read();
+    this.kept = this.kept.filter((each) => each !== found);
   }
 
   /** Brings back the sheet that was deleted last. */
@@ -300,12 +334,16 @@ export class Sheets {
     const saved = await store.saveSheet(stored);
     if (!saved.ok) return this.#refuse(saved.reason.sentence);
     this.refusal = null;
-    await this.#read();
+    if (bikeId === this.#bikeId) this.#put(stored);
     return true;
   }
 
-  async #read(): Promise<void> {
-    if (this.#keeping !== null) await this.show(this.#keeping, this.#bikeId);
+  /** Shows a sheet that was stored, as it reads from there; the others are not read again, of which a bike may have thousands. */
+  #put({ id, text }: StoredSheet): void {
+    const opened = openSheet(text);
+    if (!opened.ok) return;
+    const others = this.kept.filter((each) => each.id !== id);
+    this.kept = [...others, { id, sheet: opened.value.sheet }].sort((a, b) => inTimeOrder(a.sheet, b.sheet));
   }
 
   #refuse(sentence: string): false {

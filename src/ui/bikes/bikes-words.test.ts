@@ -36,7 +36,7 @@ it('leaves out what is not known', () => {
 
 it('says where bikes stay and what the browser has answered', () => {
   expect(whereBikesStay('http://shop:4173', null, true, false)).toBe(
-    'Bikes stay in this browser on this device, at the address http://shop:4173. Another address is another store. ' +
+    'Bikes stay in this browser on this device, at the address http://shop:4173. Another address is another store. A private window forgets its bikes when it is closed. ' +
       'After the first save the page asks the browser to keep them.',
   );
   expect(whereBikesStay('http://shop', 'kept', true, false)).toContain('has promised to keep them');

@@ -3,9 +3,8 @@ import type { Persistence } from '../../storage/persistence.ts';
 import { stayWords } from '../../words/keeping-message.ts';
 
 const PROMISE: Readonly<Record<Persistence, string>> = {
-  kept: 'The browser has promised to keep them until you clear them yourself.',
-  mayGo:
-    'The browser may clear them when the device runs short of room, and a private window forgets them when it closes: save copies to files.',
+  kept: 'In any other window the browser has promised to keep them until you clear them yourself.',
+  mayGo: 'The browser may clear them when the device runs short of room: save copies to files.',
   unasked: 'This browser does not say how long it keeps them: save copies to files.',
 };
 
