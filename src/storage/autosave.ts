@@ -4,7 +4,7 @@ import { saveDocument } from '../document/save-document.ts';
 import type { BikeStore, BikeWrite, StoredBike } from './bike-store.ts';
 import { statusOf, type SaveStatus } from './save-status.ts';
 
-/** How long changes have to pause before the last of them is saved, ms. The first after a pause is saved at once. */
+/** How long changes have to pause before the last of them is saved, ms. The first after a pause is put down at once. */
 export const QUIET_MS = 80;
 /** The longest that a change waits while others follow, ms; with the writing itself a crash loses at most a second. */
 export const LONGEST_WAIT_MS = 800;
@@ -35,7 +35,7 @@ export class Autosave {
   #unsaved: BikeDocument | null = null;
   /** What a save under way is about. */
   #underWay: BikeDocument | null = null;
-  /** What the page was left with, until it is saved. */
+  /** What was last put down, until it or what came after it is saved. */
   #left: BikeDocument | null = null;
   #waitingSince = 0;
   #savedAt: number | null = null;
@@ -71,13 +71,13 @@ export class Autosave {
     return this.#unsaved !== null || this.#writing !== null;
   }
 
-  /** Takes the document as it now is. The first after a pause is saved at once, those that follow once they pause or after the longest wait. */
+  /** Takes the document as it now is; it is saved once changes pause, or after the longest wait. The first after a pause is put down at once, which takes a database longer. */
   change(document: BikeDocument): void {
     const now = this.#options.now();
     if (this.#unsaved === null) this.#waitingSince = now;
     this.#unsaved = document;
     const left = this.#waitingSince + LONGEST_WAIT_MS - now;
-    if (this.#timer === undefined) void this.#write('one');
+    if (this.#timer === undefined) this.#putDown(document);
     this.#later(Math.max(0, Math.min(QUIET_MS, left)));
   }
 
@@ -90,10 +90,7 @@ export class Autosave {
   /** The page may be gone at once: puts down what waits, and saves it as ever in case the page stays. */
   leave(): Promise<void> {
     const document = this.#unsaved ?? this.#underWay;
-    if (document !== null && document !== this.#left) {
-      this.#left = document;
-      this.#options.store.leave(this.#asWritten(document));
-    }
+    if (document !== null) this.#putDown(document);
     return this.flush();
   }
 
@@ -109,6 +106,12 @@ export class Autosave {
   async stop(): Promise<void> {
     await this.flush();
     this.#rest();
+  }
+
+  #putDown(document: BikeDocument): void {
+    if (document === this.#left) return;
+    this.#left = document;
+    this.#options.store.leave(this.#asWritten(document));
   }
 
   #rest(): void {
@@ -160,7 +163,8 @@ export class Autosave {
       this.#known = revision;
       this.#savedAt = savedAt;
       this.#conflict = kept ?? this.#conflict;
-      if (this.#left === document) {
+      // Unless something newer was put down meanwhile.
+      if (this.#left !== null && this.#left !== this.#unsaved) {
         this.#left = null;
         store.forgetLeft(id, writer);
       }
