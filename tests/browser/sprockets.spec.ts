@@ -125,12 +125,12 @@ test('pairs of one ratio are told apart in words, with their wear', async ({ pag
   const words = plain(await sprockets(page).locator('tr.more').innerText());
   expect(words).toMatch(
     new RegExp(
-      `Beside ${OWN}, the baseline’s pair on the bike as it is set: Same ratio, (less|more) anti-squat .* N·m (more|less) about the pivot per 1000 N of thrust`,
+      `Beside ${OWN}, the baseline’s pair on the bike as it is set: Same ratio, almost the same anti-squat \\([+−]0\\.\\d points\\)\\.`,
     ),
   );
   expect(words).toContain('Tooth wear: ');
   const told = await cell(page, key, 'antiSquat');
-  expect(told.change).toContain(words.includes('less anti-squat') ? '▼' : '▲');
+  expect(told.change).toContain(words.includes('anti-squat (−') ? '▼' : '▲');
 });
 
 test('filters keep what meets them, and the one that takes the last pair away can be lifted', async ({
