@@ -5,7 +5,7 @@ import type { NumberStyle } from '../core/units/number-style.ts';
 import type { LabelShape, LabelSpot, Shape } from '../scene/shapes/shape.ts';
 import { textWidthPx } from '../scene/shapes/text-width.ts';
 import type { View } from '../scene/shapes/view.ts';
-import { withUnit } from '../words/curve-words.ts';
+import { withUnit } from '../words/kept/curve-words.ts';
 import { axisOf, type Axis } from './axis.ts';
 import { chartLine } from './chart-line.ts';
 

@@ -2,7 +2,7 @@
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { textWidthPx } from '../scene/shapes/text-width.ts';
 import type { CurveSet } from './curve-set.ts';
-import { withUnit } from '../words/curve-words.ts';
+import { withUnit } from '../words/kept/curve-words.ts';
 import { lookOf, type LineLook } from './line-look.ts';
 
 export interface LegendEntry extends LineLook {

@@ -3,7 +3,7 @@ import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { WantedLabel } from '../scene/shapes/label-placing.ts';
 import type { MarkShape, Scene, Shape } from '../scene/shapes/shape.ts';
 import type { View } from '../scene/shapes/view.ts';
-import { isTurned, type Band } from '../words/curve-words.ts';
+import { isTurned, type Band } from '../words/kept/curve-words.ts';
 import { chartArea, chartCurve, type Edge } from './chart-curve.ts';
 import { chartField, type ChartField } from './chart-field.ts';
 import { legendOf, type Legend } from './chart-legend.ts';

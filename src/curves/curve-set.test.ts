@@ -19,7 +19,14 @@ import { CURVE_AXES, nameAxis } from './curve-axes.ts';
 import { axisEnds, curveSet, evenCurve, sameLine, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows, fewRows, hereText } from './curve-table.ts';
 import { neutralZone, type NeutralZone } from './neutral-zone.ts';
-import { bandWords, chartNotes, courseWords, stretchesOf, zoneOf, zoneWords } from '../words/curve-words.ts';
+import {
+  bandWords,
+  chartNotes,
+  courseWords,
+  stretchesOf,
+  zoneOf,
+  zoneWords,
+} from '../words/kept/curve-words.ts';
 
 const style: NumberStyle = { system: 'metric', decimal: '.' };
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');

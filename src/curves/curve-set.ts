@@ -8,7 +8,7 @@ import type { NoStand } from '../core/riding/no-stand.ts';
 import type { RideStateKey } from '../core/riding/states/all-ride-states.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
-import type { PlacedCurve as CurveInWords } from '../words/curve-words.ts';
+import type { PlacedCurve as CurveInWords } from '../words/kept/curve-words.ts';
 import type { CurveAxis, NamedAxis } from './curve-axes.ts';
 
 /** A bike with how it stands, or why it does not, and how its curve is drawn and called. */

@@ -4,9 +4,9 @@ import { absentWords } from '../words/absent-words.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { QuantityKey } from '../core/units/all-quantities.ts';
 import { samePlace, type CurveSet } from './curve-set.ts';
-import { csvText, type Cell } from '../words/csv.ts';
-import { withUnit } from '../words/curve-words.ts';
-import { BAND_REACH } from '../words/spread-words.ts';
+import { csvText, type Cell } from '../words/kept/csv.ts';
+import { withUnit } from '../words/kept/curve-words.ts';
+import { BAND_REACH } from '../words/measure/spread-words.ts';
 import { deviationAt, type SpreadBand } from './spread-band.ts';
 
 /** One place in metric units; a value is null where that bike does not stand there. */

@@ -1,6 +1,6 @@
 /** Tests of the band about a curve. */
 import { expect, it } from 'vitest';
-import { BAND_REACH } from '../words/spread-words.ts';
+import { BAND_REACH } from '../words/measure/spread-words.ts';
 import { bandEdges } from './spread-band.ts';
 
 const curve = { x: [0, 5, 10, 15, 20], y: [1, 2, 3, 4, 5] };

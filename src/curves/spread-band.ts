@@ -2,7 +2,7 @@
 import type { Curve } from '../core/effects/sweep.ts';
 import type { Point } from '../core/plane/point.ts';
 import type { Shape } from '../scene/shapes/shape.ts';
-import { BAND_REACH } from '../words/spread-words.ts';
+import { BAND_REACH } from '../words/measure/spread-words.ts';
 import type { ChartField } from './chart-field.ts';
 import { stepsAlong } from './chart-line.ts';
 

@@ -15,7 +15,7 @@ import { legendOf } from './chart-legend.ts';
 import { CURVE_AXES, nameAxis } from './curve-axes.ts';
 import { curveSet, type CurveSource } from './curve-set.ts';
 import { curveCsv, curveRows } from './curve-table.ts';
-import { chartNotes, statesWords } from '../words/curve-words.ts';
+import { chartNotes, statesWords } from '../words/kept/curve-words.ts';
 import { lookOf, MOST_BESIDE } from './line-look.ts';
 import { absent } from '../core/readings/absent.ts';
 

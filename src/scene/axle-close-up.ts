@@ -2,9 +2,9 @@
 import type { Point } from '../core/plane/point.ts';
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { shownDifference, writeNumber } from '../core/units/number-style.ts';
-import { axleMoved } from '../words/axle-moved.ts';
+import { axleMoved } from '../words/change/axle-moved.ts';
 import { isLess } from '../core/units/least-told.ts';
-import { shownChange } from '../words/shown-change.ts';
+import { shownChange } from '../words/change/shown-change.ts';
 import { closeUpFrame, leastSizes } from './close-up-frame.ts';
 import { AROUND, changeLines, doubledFor, LEAST_TIMES, pageOf, type MakeCloseUp } from './close-up.ts';
 

@@ -2,7 +2,7 @@
 import type { StandingBike } from '../core/riding/stand-bike.ts';
 import { shownDifference, writeNumber, type NumberStyle } from '../core/units/number-style.ts';
 import type { Point } from '../core/plane/point.ts';
-import { shownChange } from '../words/shown-change.ts';
+import { shownChange } from '../words/change/shown-change.ts';
 import { LEAST_PICTURE, leastSize, LINE, type CloseUpPage } from './close-up-frame.ts';
 import { isLow, type LeastSizes } from './close-up-place.ts';
 import type { ChangePlace } from './construction/side-view-labels.ts';

@@ -3,7 +3,7 @@ import type { PlaceSpread } from '../core/measure/spread/measured-places.ts';
 import type { Bike } from '../core/parts/bike.ts';
 import { POINTS } from '../core/sketch/points.ts';
 import type { Stance } from '../core/standing/stance.ts';
-import { spreadScaleWords } from '../words/spread-words.ts';
+import { spreadScaleWords } from '../words/measure/spread-words.ts';
 import type { WantedLabel } from './shapes/label-placing.ts';
 import { pen } from './shapes/outline.ts';
 import type { PathShape } from './shapes/shape.ts';

@@ -1,7 +1,7 @@
 /** Why the bike cannot stand and what it is warned of; the longer reasons are fetched after the first sight. */
 import type { AdjusterKey } from '../core/adjusters/setup.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
-import type { WarningWords } from '../words/warning-words.ts';
+import type { WarningWords } from '../words/trouble/warning-words.ts';
 import type { BikeSession } from './bike-session.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';

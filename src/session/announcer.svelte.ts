@@ -1,8 +1,8 @@
 /** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
 import type { Absent } from '../core/readings/absent.ts';
-import { wordTold } from '../words/ways-told.ts';
+import { wordTold } from '../words/change/ways-told.ts';
 import { writeNumber } from '../core/units/number-style.ts';
-import { mostChanged } from '../words/most-changed.ts';
+import { mostChanged } from '../words/change/most-changed.ts';
 import { CANNOT_STAND } from './advice.svelte.ts';
 import type { Preferences } from './preferences.svelte.ts';
 import type { Standing } from './standing.svelte.ts';

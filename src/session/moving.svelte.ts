@@ -4,7 +4,7 @@ import { adjusterOf } from '../core/adjusters/all-adjusters.ts';
 import { adjusterLabel } from '../core/adjusters/named-adjusters.ts';
 import { stepAdjuster } from '../core/standing/adjuster-range.ts';
 import type { NoStand } from '../core/riding/no-stand.ts';
-import { MOVE_WORDS, NOTHING_TO_HOLD } from '../words/move-words.ts';
+import { MOVE_WORDS, NOTHING_TO_HOLD } from '../words/trouble/move-words.ts';
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import type { Point } from '../core/plane/point.ts';
 import { pulledAdjuster, type GripKey } from '../core/sketch/grips.ts';

@@ -1,6 +1,6 @@
 /** The bike on its wheels: live, as baseline and as before the last change, with every reading. */
 import type { NoStand } from '../core/riding/no-stand.ts';
-import type { Warned } from '../words/warning-words.ts';
+import type { Warned } from '../words/trouble/warning-words.ts';
 import { readingsOf } from '../words/worded-readings.ts';
 import type { Absent } from '../core/readings/absent.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';

@@ -3,10 +3,10 @@ import { machine } from '../core/standing/machine.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import { isChainAsBefore } from '../document/chain-as-before.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { barTightWords } from '../words/bar-tight-words.ts';
-import type { WarningWords } from '../words/warning-words.ts';
+import { barTightWords } from '../words/trouble/bar-tight-words.ts';
+import type { WarningWords } from '../words/trouble/warning-words.ts';
 
-export { withBarTight } from '../words/bar-tight-words.ts';
+export { withBarTight } from '../words/trouble/bar-tight-words.ts';
 
 /** Null while the chain keeps some slack everywhere. A chain left as it was is judged as it was. */
 export function tightChain(present: BikeDocument, style: NumberStyle): WarningWords | null {

@@ -3,7 +3,7 @@ import { rideStateOf, RIDE_STATES, type RideStateKey } from '../core/riding/stat
 import { standBike } from '../core/riding/stand-bike.ts';
 import type { NumberStyle } from '../core/units/number-style.ts';
 import type { BikeDocument } from '../document/document.ts';
-import { gravestFirst, warningWords, type WarningWords } from '../words/warning-words.ts';
+import { gravestFirst, warningWords, type WarningWords } from '../words/trouble/warning-words.ts';
 
 /** The warnings of one bike in each ride state in which it stands, by that state. */
 export type WarnedInStates = readonly (readonly [RideStateKey, readonly WarningWords[]])[];

@@ -8,7 +8,7 @@ import { saveSheet } from '../document/save-sheet.ts';
 import { newSheet } from '../document/sheet.ts';
 import type { BikeStore, KeptPicture, Stored, StoredLesson } from './bike-store.ts';
 import { memoryStore } from './memory-store.ts';
-import { pictureFrom, pictureText } from './picture-text.ts';
+import { pictureFrom, pictureText } from './file/picture-text.ts';
 import { restoreBikes } from './restore-bikes.ts';
 
 const sheet = (place: string) =>

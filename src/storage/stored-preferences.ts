@@ -3,7 +3,7 @@ import * as v from 'valibot';
 import { LONGEST_ABOUT } from '../document/fields/bounds.ts';
 import { MOST_FURTHER } from '../document/open-sheet.ts';
 import { LARGEST_TEXT } from '../document/json/read-json.ts';
-import { LONGEST_ADDRESS, readAddress } from './public-address.ts';
+import { LONGEST_ADDRESS, readAddress } from './link/public-address.ts';
 
 const rates = v.pipe(v.array(v.pipe(v.number(), v.minValue(0), v.maxValue(1e4))), v.maxLength(100));
 

@@ -7,8 +7,8 @@ import { READINGS } from '../core/readings/all-readings.ts';
 import { changeWord, type ChangeWords } from '../core/readings/change-words.ts';
 import { metricReading } from '../core/readings/metric-reading.ts';
 import { standBike, type StandingBike } from '../core/riding/stand-bike.ts';
-import { RIDE_COLUMNS } from './ride-columns.ts';
-import { sprocketColumns } from './sprocket-columns.ts';
+import { RIDE_COLUMNS } from './ride/ride-columns.ts';
+import { sprocketColumns } from './drive/sprocket-columns.ts';
 
 /** What a figure does above zero only, and what one does below zero only. */
 const ABOVE =

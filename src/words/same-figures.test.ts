@@ -17,11 +17,11 @@ import { sprungMachine } from '../core/springs/sprung-machine.ts';
 import { machine } from '../core/standing/machine.ts';
 import { QUANTITIES } from '../core/units/all-quantities.ts';
 import { writeNumber, type NumberStyle } from '../core/units/number-style.ts';
-import { differenceOf } from './difference-text.ts';
-import { readOut } from './read-out.ts';
-import { mechanismStory } from './why-mechanism.ts';
-import { whyStory } from './why-words.ts';
-import { riderEffectsTold } from './rider-effect-words.ts';
+import { differenceOf } from './change/difference-text.ts';
+import { readOut } from './why/read-out.ts';
+import { mechanismStory } from './why/why-mechanism.ts';
+import { whyStory } from './why/why-words.ts';
+import { riderEffectsTold } from './ride/rider-effect-words.ts';
 
 const STYLES: readonly NumberStyle[] = [
   { system: 'metric', decimal: '.' },

@@ -2,7 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { groundTrail } from '../../src/core/readings/trail.ts';
 import type { PointKey } from '../../src/core/sketch/points.ts';
-import { dimensionWords } from '../../src/words/dimension-words.ts';
+import { dimensionWords } from '../../src/words/change/dimension-words.ts';
 import { wheelbaseHeight } from '../../src/scene/construction/construction-drawing.ts';
 import type { BikeDocument } from '../../src/document/document.ts';
 import { METRIC, placeOf, savedDocument, sentencesOf, standing } from './support/bike-document.ts';

@@ -4,9 +4,9 @@ import { readFile } from 'node:fs/promises';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { decode } from 'fast-png';
 import { stripPx } from '../../src/render/svg/scene-svg.ts';
-import { pictureNote } from '../../src/ui/controls/picture-note.ts';
-import { pictureLine } from '../../src/words/picture-words.ts';
-import { today } from '../../src/words/sheet-words.ts';
+import { pictureNote } from '../../src/ui/controls/paper/picture-note.ts';
+import { pictureLine } from '../../src/words/kept/picture-words.ts';
+import { today } from '../../src/words/kept/sheet-words.ts';
 import { chooseMode, drawn, middleOf, openPage, pressAndMove, sideView } from './support/side-view.ts';
 
 // A window without a network would stay so for the next test.

@@ -1,8 +1,8 @@
 /** Printing: each page fits one sheet of A4 and of Letter, white in every theme, with figures, reasons and cautions. */
 import { expect, test, type Page } from '@playwright/test';
 import { CAUTION_CHECKS } from '../../src/ui/controls/cautions.ts';
-import { doneWords } from '../../src/words/paper-words.ts';
-import { settingDifferences } from '../../src/words/setup-difference.ts';
+import { doneWords } from '../../src/words/kept/paper-words.ts';
+import { settingDifferences } from '../../src/words/change/setup-difference.ts';
 import { METRIC, savedDocument } from './support/bike-document.ts';
 import {
   adjusterGroup,

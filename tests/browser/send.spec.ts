@@ -6,7 +6,7 @@ import { largeBike } from '../support/large-bike.ts';
 import { savedText } from './support/bike-document.ts';
 import { FIRST_DEMO } from '../../src/document/demos/first-demo.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
-import { makeLink } from '../../src/storage/bike-link.ts';
+import { makeLink } from '../../src/storage/link/bike-link.ts';
 import { expectNothingSerious } from './support/axe.ts';
 import { bikeRows, bikesDialog, expectBike, openBikes } from './support/bikes.ts';
 import { expectKeptFork } from './support/kept.ts';

@@ -1,7 +1,7 @@
 /** What people come for, each from the open page: how many presses it takes, that no way is the wrong one, and that words and figures agree. */
 import { expect, test, type Page } from '@playwright/test';
 import { adjusterLabel, namedAdjusters } from '../../src/core/adjusters/named-adjusters.ts';
-import { shownRise } from '../../src/words/height-words.ts';
+import { shownRise } from '../../src/words/change/height-words.ts';
 import { heightPlace, heightsAt } from '../../src/core/effects/height-places.ts';
 import { METRIC, metricReading, savedDocument, standing } from './support/bike-document.ts';
 import {

@@ -1,6 +1,6 @@
 /** What is told of a change, to the eye and to those who listen. */
 import { expect, test, type Page } from '@playwright/test';
-import { waysTold } from '../../src/words/ways-told.ts';
+import { waysTold } from '../../src/words/change/ways-told.ts';
 import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { metricReading, savedDocument, standing } from './support/bike-document.ts';
 import {

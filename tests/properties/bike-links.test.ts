@@ -11,10 +11,10 @@ import { renameBike, setAdjuster } from '../../src/document/edits.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
 import { shortText } from '../../src/document/short-form.ts';
-import { isBikeLink, makeLink, openLink } from '../../src/storage/bike-link.ts';
-import { checkFigure } from '../../src/storage/check-figure.ts';
-import { LONGEST_LINK } from '../../src/storage/packed-link.ts';
-import { longLinkWords } from '../../src/words/link-words.ts';
+import { isBikeLink, makeLink, openLink } from '../../src/storage/link/bike-link.ts';
+import { checkFigure } from '../../src/storage/link/check-figure.ts';
+import { LONGEST_LINK } from '../../src/storage/link/packed-link.ts';
+import { longLinkWords } from '../../src/words/kept/link-words.ts';
 
 const ADDRESS = 'https://bikes.example.com/workshop/sidestance/';
 const [road] = DEMO_BIKES;

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { whatMovesWhat, whyStep } from '../../src/core/plan/what-moves-what.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
-import { causeShares } from '../../src/words/cause-shares.ts';
-import { movedWords } from '../../src/words/plan-words.ts';
+import { causeShares } from '../../src/words/why/cause-shares.ts';
+import { movedWords } from '../../src/words/plan/plan-words.ts';
 
 const STYLE = { system: 'metric', decimal: '.' } as const;
 const SPLIT = ['rake', 'trail', 'wheelbase', 'swingarmAngle', 'antiSquat'] as const;

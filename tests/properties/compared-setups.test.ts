@@ -7,7 +7,7 @@ import { READINGS } from '../../src/core/readings/all-readings.ts';
 import { waysBySize } from '../../src/core/readings/change-words.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { writeNumber, type NumberStyle } from '../../src/core/units/number-style.ts';
-import { compareReadings, settingRows } from '../../src/words/compare-words.ts';
+import { compareReadings, settingRows } from '../../src/words/kept/compare-words.ts';
 import { cases } from '../support/cases.ts';
 import { turnedDemo } from '../support/turned-demos.ts';
 

@@ -4,7 +4,7 @@ import { circleRadius } from '../../src/core/effects/corner-radius.ts';
 import { cornerSketch, HALF_TURN, runsWide, SPARE_ROAD } from '../../src/core/effects/corner-sketch.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { cornerDrawing, gapDrawn } from '../../src/scene/corner-drawing.ts';
-import { cornerStory } from '../../src/words/corner-words.ts';
+import { cornerStory } from '../../src/words/ride/corner-words.ts';
 
 const STYLE = { system: 'metric', decimal: '.' } as const;
 

@@ -8,7 +8,7 @@ import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { LESSONS } from '../../src/lessons/all-lessons.ts';
 import { openLesson } from '../../src/lessons/open-lesson.ts';
 import { saveLesson } from '../../src/lessons/save-lesson.ts';
-import { makeLink, openLink } from '../../src/storage/bike-link.ts';
+import { makeLink, openLink } from '../../src/storage/link/bike-link.ts';
 import { cases } from '../support/cases.ts';
 import { damaged } from '../support/damaged.ts';
 import { flatJpeg } from '../support/flat-jpeg.ts';

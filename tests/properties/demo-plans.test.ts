@@ -8,7 +8,7 @@ import { metricReading } from '../../src/core/readings/metric-reading.ts';
 import { standBike } from '../../src/core/riding/stand-bike.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
-import { warningWords } from '../../src/words/warning-words.ts';
+import { warningWords } from '../../src/words/trouble/warning-words.ts';
 
 const METRIC = { system: 'metric', decimal: '.' } as const;
 

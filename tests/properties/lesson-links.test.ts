@@ -8,9 +8,9 @@ import type { FiledLesson } from '../../src/lessons/lesson-file.ts';
 import { makeLesson } from '../../src/lessons/make-lesson.ts';
 import { saveLesson } from '../../src/lessons/save-lesson.ts';
 import { openShortLesson, shortLesson } from '../../src/lessons/short-lesson.ts';
-import { isBikeLink } from '../../src/storage/bike-link.ts';
-import { isLessonLink, makeLessonLink, unpackLessonLink } from '../../src/storage/lesson-link.ts';
-import { LONGEST_LINK } from '../../src/storage/packed-link.ts';
+import { isBikeLink } from '../../src/storage/link/bike-link.ts';
+import { isLessonLink, makeLessonLink, unpackLessonLink } from '../../src/storage/link/lesson-link.ts';
+import { LONGEST_LINK } from '../../src/storage/link/packed-link.ts';
 
 const ADDRESS = 'https://bikes.example.com/workshop/sidestance/';
 const STYLE = { system: 'metric', decimal: '.' } as const;

@@ -13,7 +13,7 @@ import type { LessonCheck, LessonStep } from '../../src/lessons/lesson.ts';
 import { LESSONS } from '../../src/lessons/all-lessons.ts';
 import { SAYINGS } from '../../src/sayings/all-sayings.ts';
 import { checkSaying } from '../../src/sayings/check-saying.ts';
-import { figureWords, predictionWords, reasonWords } from '../../src/words/trial-words.ts';
+import { figureWords, predictionWords, reasonWords } from '../../src/words/why/trial-words.ts';
 import { cases } from '../support/cases.ts';
 import { likelyBike } from '../support/random-bikes.ts';
 

@@ -6,7 +6,7 @@ import { balance } from '../../src/core/riding/equilibrium/equilibrium.ts';
 import { throttleClosedForces, type RideForces } from '../../src/core/riding/equilibrium/ride-forces.ts';
 import { machine } from '../../src/core/standing/machine.ts';
 import { sprungMachine, type SprungMachine } from '../../src/core/springs/sprung-machine.ts';
-import { noEquilibriumWords } from '../../src/words/no-equilibrium-words.ts';
+import { noEquilibriumWords } from '../../src/words/trouble/no-equilibrium-words.ts';
 import { cases } from '../support/cases.ts';
 import { softBike } from '../support/random-bikes.ts';
 import { likelySprings } from '../support/random-springs.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { wheelRate } from '../../src/core/linkage/leverage.ts';
 import { mapBolts } from '../../src/core/linkage/map-bolts.ts';
 import { rearAt, madeRear, evenly } from '../support/rear-made.ts';
-import { LINKS_KNOWN } from '../../src/words/travel-table-words.ts';
+import { LINKS_KNOWN } from '../../src/words/measure/travel-table-words.ts';
 import { cases } from '../support/cases.ts';
 import { rearLayouts } from '../support/rear-layouts.ts';
 import type { LinkLayout } from '../../src/core/parts/rear-layout.ts';

@@ -11,7 +11,7 @@ import {
 } from '../../src/core/measure/photo/photo.ts';
 import { SPROCKET_RADIUS_SD, usualDepth } from '../../src/core/measure/photo/photo-usual.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
-import { teethWords } from '../../src/words/photo-words.ts';
+import { teethWords } from '../../src/words/measure/photo-words.ts';
 import { asked, normalNumbers, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';
 import { aimed, CAMERA, NO_DOUBTS, pictured } from '../support/pictured-bike.ts';
 

@@ -7,8 +7,8 @@ import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { openDocument } from '../../src/document/open-document.ts';
 import { saveDocument } from '../../src/document/save-document.ts';
 import { fitRows } from '../../src/session/measure/tape-fit.ts';
-import { noPictureWords, noRimEdgeWords, photoStatus } from '../../src/words/photo-words.ts';
-import { nextAdvice } from '../../src/words/tape-words.ts';
+import { noPictureWords, noRimEdgeWords, photoStatus } from '../../src/words/measure/photo-words.ts';
+import { nextAdvice } from '../../src/words/measure/tape-words.ts';
 import { CHASSIS, normalNumbers, originOn, trueValues, typedRows } from '../support/measured-sheet.ts';
 import { aimed, CAMERA, pictured } from '../support/pictured-bike.ts';
 

@@ -19,14 +19,14 @@ import {
   type NumberStyle,
 } from '../../src/core/units/number-style.ts';
 import { walk } from '../../src/core/effects/walk.ts';
-import { beforeTheWork } from '../../src/words/paper-words.ts';
+import { beforeTheWork } from '../../src/words/kept/paper-words.ts';
 import { curveSet } from '../../src/curves/curve-set.ts';
 import { CURVE_AXES, nameAxis } from '../../src/curves/curve-axes.ts';
 import { zoneSentence } from '../../src/scene/construction/zone-sentence.ts';
-import { courseWords } from '../../src/words/curve-words.ts';
-import { differenceOf } from '../../src/words/difference-text.ts';
-import { RIDE_COLUMNS } from '../../src/words/ride-columns.ts';
-import { whyStory } from '../../src/words/why-words.ts';
+import { courseWords } from '../../src/words/kept/curve-words.ts';
+import { differenceOf } from '../../src/words/change/difference-text.ts';
+import { RIDE_COLUMNS } from '../../src/words/ride/ride-columns.ts';
+import { whyStory } from '../../src/words/why/why-words.ts';
 import { cases } from '../support/cases.ts';
 import { likelyBike } from '../support/random-bikes.ts';
 import { sprungSetup } from '../support/linked-bike.ts';

@@ -4,7 +4,7 @@ import { axleHeld } from '../../src/core/effects/turn.ts';
 import { trialFigure, tryOut, type Trial } from '../../src/core/effects/trial.ts';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { SAYINGS } from '../../src/sayings/all-sayings.ts';
-import { figureWords, triedWords } from '../../src/words/trial-words.ts';
+import { figureWords, triedWords } from '../../src/words/why/trial-words.ts';
 
 const metric = { system: 'metric', decimal: '.' } as const;
 const plain = (text: string): string => text.replace(/\s/gu, ' ');

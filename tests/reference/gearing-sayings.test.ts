@@ -3,7 +3,7 @@ import { CHAIN } from '../../src/core/parts/drive-noun.ts';
 import { describe, expect, it } from 'vitest';
 import { chainLoop } from '../../src/core/drive/chain-loop.ts';
 import { pairDifference } from '../../src/core/effects/pair-choice.ts';
-import { pairWords } from '../../src/words/pair-words.ts';
+import { pairWords } from '../../src/words/drive/pair-words.ts';
 import { antiSquat } from '../../src/core/readings/anti-squat.ts';
 import { fewestClearFrontTeeth, guideClearance } from '../../src/core/chain/guide-clearance.ts';
 import { guidePush } from '../../src/core/chain/guide-push.ts';

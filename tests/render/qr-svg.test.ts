@@ -3,8 +3,8 @@ import jsQR from 'jsqr';
 import { describe, expect, it } from 'vitest';
 import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
 import { qrSvg } from '../../src/render/svg/qr-svg.ts';
-import { makeLink } from '../../src/storage/bike-link.ts';
-import { LONGEST_LINK } from '../../src/storage/packed-link.ts';
+import { makeLink } from '../../src/storage/link/bike-link.ts';
+import { LONGEST_LINK } from '../../src/storage/link/packed-link.ts';
 
 /** Pixels of the picture to each square. */
 const SQUARE_PX = 3;

@@ -27,6 +27,17 @@ const measuring = [
   'core/measure/held',
 ];
 export const core = [...measuring, 'core/plan', 'core/sketch', ...plan];
+export const words = ['words', ...core];
+export const told = ['words/change', 'words/trouble', ...words];
+export const allWords = [
+  'words/why',
+  'words/drive',
+  'words/ride',
+  'words/plan',
+  'words/measure',
+  'words/kept',
+  ...told,
+];
 export const savedFields = ['core/adjusters', 'core/parts', 'core/units', 'core/numeric'];
 export const documentParts = ['document/json', 'document/fields'];
 export const documents = ['document', ...documentParts];
@@ -35,6 +46,8 @@ export const scenes = ['scene', 'scene/plot', ...sceneParts];
 export const belowSession = [
   'workers',
   'storage',
+  'storage/link',
+  'storage/file',
   'gestures',
   'curves',
   ...scenes,
@@ -42,8 +55,8 @@ export const belowSession = [
   'lessons',
   'document/demos',
   ...documents,
-  'words',
-  ...core,
+  ...allWords,
 ];
 export const sessions = ['session/measure', 'session/tabs', 'session/keeping', 'session'];
-export const belowPanel = ['ui/controls', 'render/svg', ...sessions, ...belowSession];
+export const belowControls = ['render/svg', ...sessions, ...belowSession];
+export const belowPanel = ['ui/controls/fields', 'ui/controls/paper', 'ui/controls', ...belowControls];

@@ -7,7 +7,7 @@ import type { RideStateKey } from '../../src/core/riding/states/all-ride-states.
 import { standBike, type StandingBike } from '../../src/core/riding/stand-bike.ts';
 import { adjusterRange } from '../../src/core/standing/adjuster-range.ts';
 import { QUANTITIES } from '../../src/core/units/all-quantities.ts';
-import { warningWords } from '../../src/words/warning-words.ts';
+import { warningWords } from '../../src/words/trouble/warning-words.ts';
 
 export interface TriedChoice {
   readonly adjuster: NumberAdjusterKey;

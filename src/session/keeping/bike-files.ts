@@ -13,18 +13,18 @@ import { openDocument } from '../../document/open-document.ts';
 import { openSheet } from '../../document/open-sheet.ts';
 import { NOTES } from '../../document/sheet-notes.ts';
 import { openLessonJson } from '../../lessons/open-lesson.ts';
-import { bikeFileName } from '../../storage/bike-file-name.ts';
+import { bikeFileName } from '../../storage/file/bike-file-name.ts';
 import type { BikeStore, StoredLesson, WholeBike } from '../../storage/bike-store.ts';
-import { download } from '../../storage/download.ts';
+import { download } from '../../storage/file/download.ts';
 import { findSameBike } from '../../storage/find-same-bike.ts';
 import { newId } from '../../storage/new-id.ts';
-import { readTextFile } from '../../storage/read-text-file.ts';
+import { readTextFile } from '../../storage/file/read-text-file.ts';
 import { restoreBikes, type Restored } from '../../storage/restore-bikes.ts';
-import { doneMessage, errorMessage, type Message } from '../../words/keeping-message.ts';
-import { restoredWords } from '../../words/restored-words.ts';
-import { sheetsCsv, type SheetsTable } from '../../words/sheets-csv.ts';
+import { doneMessage, errorMessage, type Message } from '../../words/kept/keeping-message.ts';
+import { restoredWords } from '../../words/kept/restored-words.ts';
+import { sheetsCsv, type SheetsTable } from '../../words/kept/sheets-csv.ts';
 import type { NumberStyle } from '../../core/units/number-style.ts';
-import { today } from '../../words/sheet-words.ts';
+import { today } from '../../words/kept/sheet-words.ts';
 
 const ENDING = '.sidestance-bikes.json';
 

@@ -1,8 +1,8 @@
 /** Pictures of bikes on their way into a file and out of one. */
 import type { FiledBike, FiledPicture } from '../../document/bikes-file.ts';
 import type { KeptPicture, WholeBike } from '../../storage/bike-store.ts';
-import { canDecode } from '../../storage/can-decode.ts';
-import { pictureFrom, pictureText } from '../../storage/picture-text.ts';
+import { canDecode } from '../../storage/file/can-decode.ts';
+import { pictureFrom, pictureText } from '../../storage/file/picture-text.ts';
 
 /** The most letters of pictures in one file: a browser's longest text holds them beside the bikes. */
 export const LARGEST_PICTURES_TEXT = 200_000_000;

@@ -16,9 +16,9 @@ import type {
   Original,
   StoredBike,
 } from '../../storage/bike-store.ts';
-import { canDecode } from '../../storage/can-decode.ts';
+import { canDecode } from '../../storage/file/can-decode.ts';
 import { newId } from '../../storage/new-id.ts';
-import { doneMessage, errorMessage } from '../../words/keeping-message.ts';
+import { doneMessage, errorMessage } from '../../words/kept/keeping-message.ts';
 import { bikesInOrder, bikesWith, type BikeOrder } from './bike-search.ts';
 import { freeName } from './free-name.ts';
 import type { Keeping } from './keeping.svelte.ts';

@@ -3,12 +3,12 @@ import { visible } from '../../document/json/json.ts';
 import { beginHistory, type History } from '../../document/history.ts';
 import { openDocument } from '../../document/open-document.ts';
 import { saveDocument } from '../../document/save-document.ts';
-import { readBikeFile } from '../../storage/bike-file.ts';
+import { readBikeFile } from '../../storage/file/bike-file.ts';
 import type { BikeStore } from '../../storage/bike-store.ts';
 import { findSameBike } from '../../storage/find-same-bike.ts';
 import { newId } from '../../storage/new-id.ts';
 import { openStored } from '../../storage/open-stored.ts';
-import { doneMessage, errorMessage, openedMessage, type Message } from '../../words/keeping-message.ts';
+import { doneMessage, errorMessage, openedMessage, type Message } from '../../words/kept/keeping-message.ts';
 
 export interface FoundBike {
   /** The document, with what can be undone on it. */

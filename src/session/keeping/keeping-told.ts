@@ -1,5 +1,5 @@
 /** What keeping has to tell beside the bike itself: a message with its way back, and a bike that waits for the page. */
-import type { Message } from '../../words/keeping-message.ts';
+import type { Message } from '../../words/kept/keeping-message.ts';
 import type { FoundBike } from './found-bike.ts';
 
 /** A bike waits to take the page, because the one on it holds changes that could not be stored. */

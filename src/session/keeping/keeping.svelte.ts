@@ -3,16 +3,16 @@ import { untrack } from 'svelte';
 import type { Result } from '../../core/numeric/result.ts';
 import type { BikeDocument } from '../../document/document.ts';
 import { beginHistory, type History } from '../../document/history.ts';
-import { holdsSeveralBikes } from '../../storage/read-text-file.ts';
+import { holdsSeveralBikes } from '../../storage/file/read-text-file.ts';
 import { Autosave } from '../../storage/autosave.ts';
-import { downloadBike } from '../../storage/bike-file.ts';
+import { downloadBike } from '../../storage/file/bike-file.ts';
 import { listed, sameOrNext } from '../../storage/bike-index.ts';
 import type { BikeStore, BikeSummary, ListedBike, StoredBike } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
 import type { Persistence } from '../../storage/persistence.ts';
 import type { SaveStatus } from '../../storage/save-status.ts';
 import type { StorageFault } from '../../storage/storage-fault.ts';
-import { withFolders } from '../../storage/files-of-folder.ts';
+import { withFolders } from '../../storage/file/files-of-folder.ts';
 import { readPreferences, type StoredPreferences } from '../../storage/stored-preferences.ts';
 import { TabNotices, type TabNotice } from '../../storage/tab-notices.ts';
 import {
@@ -21,7 +21,7 @@ import {
   goneMessage,
   stayWords,
   type Message,
-} from '../../words/keeping-message.ts';
+} from '../../words/kept/keeping-message.ts';
 import { findInFile, findInVersion, findStored, type FoundBike } from './found-bike.ts';
 import { browserPlace, type KeepingPlace } from './keeping-place.ts';
 import type { Told, Waiting } from './keeping-told.ts';

@@ -4,7 +4,7 @@ import { afterEach, expect, it } from 'vitest';
 import { begun, endAll, forkOf, idle, names, track } from '../../../tests/support/kept-tab.ts';
 import { setAdjuster } from '../../document/edits.ts';
 import { saveDocument } from '../../document/save-document.ts';
-import { makeLink } from '../../storage/bike-link.ts';
+import { makeLink } from '../../storage/link/bike-link.ts';
 import { memoryStore } from '../../storage/memory-store.ts';
 import { LinkVisit } from './link-visit.svelte.ts';
 

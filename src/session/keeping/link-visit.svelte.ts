@@ -2,8 +2,8 @@
 import { renameBike } from '../../document/edits.ts';
 import { beginHistory, type History } from '../../document/history.ts';
 import { visible } from '../../document/json/json.ts';
-import { isBikeLink, openLink } from '../../storage/bike-link.ts';
-import { doneMessage, openedMessage } from '../../words/keeping-message.ts';
+import { isBikeLink, openLink } from '../../storage/link/bike-link.ts';
+import { doneMessage, openedMessage } from '../../words/kept/keeping-message.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 import { freeName } from './free-name.ts';
 import type { Keeping } from './keeping.svelte.ts';

@@ -18,8 +18,8 @@ import {
 import { inTimeOrder } from '../../storage/bike-index.ts';
 import type { StoredSheet } from '../../storage/bike-store.ts';
 import { newId } from '../../storage/new-id.ts';
-import { differencesInLine, settingDifferences } from '../../words/setup-difference.ts';
-import { dayAt, sheetName } from '../../words/sheet-words.ts';
+import { differencesInLine, settingDifferences } from '../../words/change/setup-difference.ts';
+import { dayAt, sheetName } from '../../words/kept/sheet-words.ts';
 import { slackHad } from '../slack-had.ts';
 import type { Keeping } from './keeping.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';

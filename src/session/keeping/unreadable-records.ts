@@ -1,6 +1,6 @@
 /** Records of the store that are no bikes: each is named once. */
 import type { UnreadableRecord } from '../../storage/bike-store.ts';
-import { unreadableMessage, type Message } from '../../words/keeping-message.ts';
+import { unreadableMessage, type Message } from '../../words/kept/keeping-message.ts';
 
 export class UnreadableRecords {
   /** The records that were told of, by their keys. */

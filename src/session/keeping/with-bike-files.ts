@@ -1,5 +1,5 @@
 /** Files of several bikes and tables of sheets: what opens and saves them is fetched only when they are asked for. */
-import { errorMessage, type Message } from '../../words/keeping-message.ts';
+import { errorMessage, type Message } from '../../words/kept/keeping-message.ts';
 
 type BikeFiles = typeof import('./bike-files.ts');
 

@@ -2,7 +2,7 @@
 import type { GreyWindow } from '../../core/measure/photo/rim-edge.ts';
 import { fail, succeed, type Result } from '../../core/numeric/result.ts';
 import { pictureFacts, type PictureFacts } from '../../core/measure/photo/picture-facts.ts';
-import { LEAST_SIDE_PX, MOST_PIXELS, type NoPicture } from '../../words/photo-words.ts';
+import { LEAST_SIDE_PX, MOST_PIXELS, type NoPicture } from '../../words/measure/photo-words.ts';
 
 export interface OpenPicture {
   /** Upright, as it is looked at; of a very large picture a smaller copy. */

@@ -23,7 +23,7 @@ import {
 import { findRimEdge, rimWindow, type NoRimEdge, type RimEdge } from '../../core/measure/photo/rim-edge.ts';
 import { keptPhotoJson, readKeptPhoto, type KeptPhoto } from '../../document/measure-photo.ts';
 import { newId } from '../../storage/new-id.ts';
-import { noPictureWords, oddityWords } from '../../words/photo-words.ts';
+import { noPictureWords, oddityWords } from '../../words/measure/photo-words.ts';
 import type { Keeping } from '../keeping/keeping.svelte.ts';
 import { greyWindow, openPicture, type OpenPicture } from './open-picture.ts';
 import { isSprocket, isWheel, type Wheel } from './clicked-parts.ts';

@@ -10,7 +10,7 @@ import { sweptTo, type Curve } from '../../core/effects/sweep.ts';
 import { rideStateOf, RIDE_STATES, type RideStateKey } from '../../core/riding/states/all-ride-states.ts';
 import { CURVE_AXES, nameAxis, type CurveAxis } from '../../curves/curve-axes.ts';
 import { axisEnds, curveSet, evenCurve, type CurveSet, type CurveSource } from '../../curves/curve-set.ts';
-import type { Band } from '../../words/curve-words.ts';
+import type { Band } from '../../words/kept/curve-words.ts';
 import { MOST_BESIDE } from '../../curves/line-look.ts';
 import type { SpreadBand } from '../../curves/spread-band.ts';
 import { tableDeviations } from '../../core/springs/table-band.ts';

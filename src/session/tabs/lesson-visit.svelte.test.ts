@@ -4,7 +4,7 @@ import { DEMO_BIKES } from '../../document/demos/demo-bikes.ts';
 import { setAdjuster } from '../../document/edits.ts';
 import { saveLesson } from '../../lessons/save-lesson.ts';
 import { shortLesson } from '../../lessons/short-lesson.ts';
-import { makeLessonLink } from '../../storage/lesson-link.ts';
+import { makeLessonLink } from '../../storage/link/lesson-link.ts';
 import { memoryStore } from '../../storage/memory-store.ts';
 import { Workbench } from '../workbench.svelte.ts';
 import { LessonVisit } from './lesson-visit.svelte.ts';

@@ -2,7 +2,7 @@
 import type { FiledLesson } from '../../lessons/lesson-file.ts';
 import { openShortLesson } from '../../lessons/short-lesson.ts';
 import type { BikeStore } from '../../storage/bike-store.ts';
-import { isLessonLink, unpackLessonLink } from '../../storage/lesson-link.ts';
+import { isLessonLink, unpackLessonLink } from '../../storage/link/lesson-link.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 import { OwnLessons } from './own-lessons.svelte.ts';
 

@@ -22,7 +22,7 @@ import type { Saying } from '../../sayings/saying.ts';
 import { wallLayer } from '../../scene/construction/wall-drawing.ts';
 import type { Scene } from '../../scene/shapes/shape.ts';
 import { bikeExtent } from '../../scene/extent.ts';
-import type { Prediction } from '../../words/trial-words.ts';
+import type { Prediction } from '../../words/why/trial-words.ts';
 import { readingsOf } from '../../words/worded-readings.ts';
 import { BikeSession } from '../bike-session.svelte.ts';
 import { Drawing } from '../drawing.svelte.ts';

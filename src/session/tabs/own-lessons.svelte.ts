@@ -4,12 +4,12 @@ import type { FiledLesson } from '../../lessons/lesson-file.ts';
 import type { Lesson, LessonStep } from '../../lessons/lesson.ts';
 import { openLesson } from '../../lessons/open-lesson.ts';
 import { saveLesson } from '../../lessons/save-lesson.ts';
-import { bikeFileName } from '../../storage/bike-file-name.ts';
-import { download } from '../../storage/download.ts';
+import { bikeFileName } from '../../storage/file/bike-file-name.ts';
+import { download } from '../../storage/file/download.ts';
 import type { BikeStore } from '../../storage/bike-store.ts';
 import { asMade, clearFormerLessons, formerLessons } from '../../storage/kept-lessons.ts';
 import { newId } from '../../storage/new-id.ts';
-import { readTextFile } from '../../storage/read-text-file.ts';
+import { readTextFile } from '../../storage/file/read-text-file.ts';
 import { axleHeld, turned, type AsSet } from '../../core/effects/turn.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 

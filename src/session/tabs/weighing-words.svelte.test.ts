@@ -4,7 +4,7 @@ import { CHAIN } from '../../core/parts/drive-noun.ts';
 import { DEMO_BIKES } from '../../document/demos/demo-bikes.ts';
 import { BikeSession } from '../bike-session.svelte.ts';
 import { Weighing } from './weighing.svelte.ts';
-import { foundRows, hindrance, unlikeWords, withError } from '../../words/weigh-in-words.ts';
+import { foundRows, hindrance, unlikeWords, withError } from '../../words/measure/weigh-in-words.ts';
 
 const METRIC = { system: 'metric', decimal: '.' } as const;
 const INCH = { system: 'inch', decimal: ',' } as const;

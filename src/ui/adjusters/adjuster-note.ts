@@ -4,7 +4,7 @@ import { hasRuns } from '../../core/parts/drive-kind.ts';
 import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { Chain } from '../../session/tabs/chain.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
-import { slackNowNote } from '../../words/chain-words.ts';
+import { slackNowNote } from '../../words/drive/chain-words.ts';
 
 /** Null where the figure says it all. */
 export function adjusterNote(key: AdjusterKey, bench: Workbench): string | null {

@@ -1,6 +1,6 @@
 /** Where bikes stay, and for how long, in plain words. */
 import type { Persistence } from '../../storage/persistence.ts';
-import { stayWords } from '../../words/keeping-message.ts';
+import { stayWords } from '../../words/kept/keeping-message.ts';
 
 const PROMISE: Readonly<Record<Persistence, string>> = {
   kept: 'In any other window the browser has promised to keep them until you clear them yourself.',

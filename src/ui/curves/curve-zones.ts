@@ -1,5 +1,5 @@
 /** Whether the zones of the gas lie behind the curves, and where and how wide neutral is. */
-import { hasZones } from '../../words/curve-words.ts';
+import { hasZones } from '../../words/kept/curve-words.ts';
 import { neutralZone, type NeutralZone } from '../../curves/neutral-zone.ts';
 import type { Curves } from '../../session/tabs/curves.svelte.ts';
 

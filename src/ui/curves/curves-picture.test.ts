@@ -7,9 +7,9 @@ import { leaves, readSvg } from '../../../tests/support/read-svg.ts';
 import { visible } from '../../document/json/json.ts';
 import { Curves } from '../../session/tabs/curves.svelte.ts';
 import { Workbench } from '../../session/workbench.svelte.ts';
-import { dayWords, today } from '../../words/sheet-words.ts';
+import { dayWords, today } from '../../words/kept/sheet-words.ts';
 import { CAUTION_ON_PICTURES } from '../controls/cautions.ts';
-import { pictureSvg } from '../controls/picture-svg.ts';
+import { pictureSvg } from '../controls/paper/picture-svg.ts';
 import { curvesPicture } from './curves-picture.ts';
 
 it.each(Object.entries(HOSTILE_NAMES))('a bike whose name holds %s is drawn and named as text', (_, name) => {

@@ -1,12 +1,12 @@
 /** The picture of the curves to save: the chart at its size, and what it says of itself. */
 import { chartOf } from '../../curves/chart.ts';
-import { chartTitle, courseWords, statesWords } from '../../words/curve-words.ts';
+import { chartTitle, courseWords, statesWords } from '../../words/kept/curve-words.ts';
 import { visible } from '../../document/json/json.ts';
 import type { Curves } from '../../session/tabs/curves.svelte.ts';
 import type { Preferences } from '../../session/preferences.svelte.ts';
-import { pictureLine } from '../../words/picture-words.ts';
-import { today } from '../../words/sheet-words.ts';
-import { CHART_PICTURE, type ScenePicture } from '../controls/picture-svg.ts';
+import { pictureLine } from '../../words/kept/picture-words.ts';
+import { today } from '../../words/kept/sheet-words.ts';
+import { CHART_PICTURE, type ScenePicture } from '../controls/paper/picture-svg.ts';
 import { zonesShown } from './curve-zones.ts';
 
 /** What is saved, and how this person likes to see it. */

@@ -1,8 +1,8 @@
 /** Saving the curves: as lines that scale (SVG), as pixels (PNG), and as figures (CSV). */
 import { curveCsv } from '../../curves/curve-table.ts';
-import { bikeFileName } from '../../storage/bike-file-name.ts';
-import { download } from '../../storage/download.ts';
-import { saveScenePng, saveSceneSvg } from '../controls/save-scene.ts';
+import { bikeFileName } from '../../storage/file/bike-file-name.ts';
+import { download } from '../../storage/file/download.ts';
+import { saveScenePng, saveSceneSvg } from '../controls/paper/save-scene.ts';
 import { curvesPicture, type CurvesShown } from './curves-picture.ts';
 
 export function saveCurvesSvg(shown: CurvesShown): void {

@@ -14,9 +14,9 @@ import { Pictures } from '../../session/pictures.svelte.ts';
 import { comparedCurves } from '../../session/tabs/compared-curves.ts';
 import { Comparison } from '../../session/tabs/comparison.svelte.ts';
 import { Workbench } from '../../session/workbench.svelte.ts';
-import { dayWords, today } from '../../words/sheet-words.ts';
+import { dayWords, today } from '../../words/kept/sheet-words.ts';
 import { CAUTION_ON_PICTURES } from '../controls/cautions.ts';
-import { pictureSvg, type ScenePicture } from '../controls/picture-svg.ts';
+import { pictureSvg, type ScenePicture } from '../controls/paper/picture-svg.ts';
 import { comparedChart, comparedSideView } from './compared-pictures.ts';
 
 const TURNS_TEXT = String.fromCodePoint(0x202e);

@@ -5,11 +5,11 @@ import { visible } from '../../document/json/json.ts';
 import { Pictures } from '../../session/pictures.svelte.ts';
 import type { Compared } from '../../session/tabs/comparison.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
-import { comparedNames } from '../../words/compare-words.ts';
-import { chartTitle } from '../../words/curve-words.ts';
-import { pictureLine } from '../../words/picture-words.ts';
-import { today } from '../../words/sheet-words.ts';
-import { CHART_PICTURE, type ScenePicture } from '../controls/picture-svg.ts';
+import { comparedNames } from '../../words/kept/compare-words.ts';
+import { chartTitle } from '../../words/kept/curve-words.ts';
+import { pictureLine } from '../../words/kept/picture-words.ts';
+import { today } from '../../words/kept/sheet-words.ts';
+import { CHART_PICTURE, type ScenePicture } from '../controls/paper/picture-svg.ts';
 
 /** What both pictures say of themselves; `what` is shown and `state` is how the bikes are ridden. */
 function wordsOf(bench: Workbench, compared: readonly Compared[], what: string, state: string) {

@@ -6,10 +6,10 @@ import { plotLayer } from '../../scene/plot/plot.ts';
 import { findTheme } from '../../scene/shapes/theme.ts';
 import { Pictures } from '../../session/pictures.svelte.ts';
 import type { Workbench } from '../../session/workbench.svelte.ts';
-import { pictureLine } from '../../words/picture-words.ts';
-import { today } from '../../words/sheet-words.ts';
-import { withNote } from '../controls/picture-note.ts';
-import { savePng as saveCanvas, saveSceneSvg } from '../controls/save-scene.ts';
+import { pictureLine } from '../../words/kept/picture-words.ts';
+import { today } from '../../words/kept/sheet-words.ts';
+import { withNote } from '../controls/paper/picture-note.ts';
+import { savePng as saveCanvas, saveSceneSvg } from '../controls/paper/save-scene.ts';
 
 function lineOf(bench: Workbench): string {
   const { name, invented } = bench.session.document.bike;

@@ -2,8 +2,8 @@
 import { CHAIN, driveNoun } from '../../../src/core/parts/drive-noun.ts';
 import { readFile } from 'node:fs/promises';
 import { expect, type Page } from '@playwright/test';
-import { noStandWords } from '../../../src/words/no-stand-words.ts';
-import { whyStory } from '../../../src/words/why-words.ts';
+import { noStandWords } from '../../../src/words/trouble/no-stand-words.ts';
+import { whyStory } from '../../../src/words/why/why-words.ts';
 import { splitByAdjuster } from '../../../src/core/effects/split-by-adjuster.ts';
 import { why as whyOf } from '../../../src/core/effects/why.ts';
 import { READINGS } from '../../../src/core/readings/all-readings.ts';
