@@ -66,8 +66,8 @@ export interface PreferenceData {
   readonly folded: readonly string[];
   /** The ride state chosen last, by its key; empty until one is. */
   readonly rideState: string;
-  /** A setup sheet that is being filled in and is not kept yet; null when none is. */
-  readonly sheetDraft: SheetDraft | null;
+  /** The setup sheets that are being filled in and are not kept yet, one a bike at most; the one touched last comes last. */
+  readonly sheetDrafts: readonly SheetDraft[];
   /** Pinned states of bikes, each as its text in a file. */
   readonly variants: readonly PinnedText[];
   /** Sheets kept since all bikes were last saved to a file. */
@@ -97,7 +97,7 @@ export const FIRST_PREFERENCES: PreferenceData = {
   drawingParts: {},
   folded: [],
   rideState: '',
-  sheetDraft: null,
+  sheetDrafts: [],
   variants: [],
   sheetsSinceCopy: 0,
   publicAddress: '',

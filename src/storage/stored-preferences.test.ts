@@ -20,3 +20,11 @@ it('takes the usable part of stored preferences and leaves out the rest', () => 
   });
   for (const odd of [null, undefined, 3, 'x', []]) expect(readPreferences(odd)).toEqual({});
 });
+
+it('takes the one sheet that was once being filled in among those of all bikes', () => {
+  const draft = { bike: 'a', day: '2026-05-02', notes: { felt: 'calm' }, further: [] };
+  expect(readPreferences({ sheetDraft: draft })).toEqual({ sheetDrafts: [draft] });
+  const other = { ...draft, bike: 'b' };
+  expect(readPreferences({ sheetDraft: draft, sheetDrafts: [other] })).toEqual({ sheetDrafts: [other] });
+  expect(readPreferences({ sheetDraft: null })).toEqual({});
+});

@@ -14,6 +14,16 @@ const names = v.pipe(v.array(v.pipe(v.string(), v.maxLength(100))), v.maxLength(
 /** More pinned states of all bikes together than anyone keeps. */
 const MOST_PINNED = 400;
 
+/** Half-filled sheets of more bikes than a shop has on its stands. */
+export const MOST_DRAFTS = 200;
+
+const sheetDraft = v.object({
+  bike: v.pipe(v.string(), v.maxLength(100)),
+  day: v.pipe(v.string(), v.maxLength(20)),
+  notes: v.record(v.string(), v.pipe(v.string(), v.maxLength(LONGEST_ABOUT))),
+  further: v.pipe(v.array(v.object({ name: v.string(), text: v.string() })), v.maxLength(MOST_FURTHER)),
+});
+
 const fields = {
   theme: v.picklist(['paper', 'garage', 'sun']),
   themeChosen: v.boolean(),
@@ -35,14 +45,7 @@ const fields = {
   drawingParts: v.object({ wide: part, beside: part, narrow: part }),
   folded: names,
   rideState: v.pipe(v.string(), v.maxLength(100)),
-  sheetDraft: v.nullable(
-    v.object({
-      bike: v.pipe(v.string(), v.maxLength(100)),
-      day: v.pipe(v.string(), v.maxLength(20)),
-      notes: v.record(v.string(), v.pipe(v.string(), v.maxLength(LONGEST_ABOUT))),
-      further: v.pipe(v.array(v.object({ name: v.string(), text: v.string() })), v.maxLength(MOST_FURTHER)),
-    }),
-  ),
+  sheetDrafts: v.pipe(v.array(sheetDraft), v.maxLength(MOST_DRAFTS)),
   variants: v.pipe(
     v.array(
       v.object({
@@ -80,6 +83,9 @@ export function readPreferences(stored: unknown): StoredPreferences {
   // A theme was once kept without a word of whether it was chosen; any but the first one was.
   if (!given.has('themeChosen') && (given.get('theme') === 'garage' || given.get('theme') === 'sun'))
     usable.push(['themeChosen', true]);
+  // There was once one sheet being filled in, of whichever bike it was begun on last.
+  const former = v.safeParse(sheetDraft, given.get('sheetDraft'));
+  if (!given.has('sheetDrafts') && former.success) usable.push(['sheetDrafts', [former.output]]);
   // Each value has passed the validator of its key.
   return Object.fromEntries(usable) as StoredPreferences;
 }

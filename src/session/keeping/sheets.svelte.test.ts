@@ -180,14 +180,15 @@ it('what is being filled in stays with its bike until it is kept or dropped', as
   const { bench, keeping, sheets } = await opened();
   sheets.begin('2026-05-02', NOTES);
   sheets.fill({ notes: { ...NOTES, felt: 'calm' } });
-  expect(bench.preferences.data.sheetDraft).toEqual({
-    bike: keeping.bikeId,
-    day: '2026-05-02',
-    notes: { ...NOTES, felt: 'calm' },
-    further: [],
-  });
+  expect(bench.preferences.data.sheetDrafts).toEqual([
+    { bike: keeping.bikeId, day: '2026-05-02', notes: { ...NOTES, felt: 'calm' }, further: [] },
+  ]);
   await sheets.show(keeping, 'another');
   expect(sheets.draft).toBeNull();
+  // One begun on another bike takes nothing from it, and is its own to drop.
+  sheets.begin('2026-05-03', {});
+  expect(sheets.draft?.day).toBe('2026-05-03');
+  sheets.drop();
   await sheets.show(keeping, keeping.bikeId);
   sheets.fill({ day: 'soon' });
   expect(await sheets.log()).toBe(false);

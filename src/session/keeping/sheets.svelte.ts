@@ -17,6 +17,7 @@ import {
 } from '../../document/sheet.ts';
 import { inTimeOrder } from '../../storage/bike-index.ts';
 import type { StoredSheet } from '../../storage/bike-store.ts';
+import { MOST_DRAFTS } from '../../storage/stored-preferences.ts';
 import { newId } from '../../storage/new-id.ts';
 import { differencesInLine, settingDifferences } from '../../words/change/setup-difference.ts';
 import { dayAt, sheetName } from '../../words/kept/sheet-words.ts';
@@ -131,8 +132,7 @@ export class Sheets {
 
   /** What is being filled in for the bike on the page; null when nothing is. */
   get draft(): SheetDraft | null {
-    const { sheetDraft } = this.#bench.preferences.data;
-    return sheetDraft !== null && sheetDraft.bike === this.#bikeId ? sheetDraft : null;
+    return this.#bench.preferences.data.sheetDrafts.find(({ bike }) => bike === this.#bikeId) ?? null;
   }
 
   /** Begins a sheet of today, or of the day given, with what is known already. */
@@ -234,8 +234,12 @@ export class Sheets {
     this.#fill(null);
   }
 
-  #fill(sheetDraft: SheetDraft | null): void {
-    this.#bench.preferences.change({ sheetDraft });
+  /** Puts this in place of what is being filled in for a bike; that of other bikes stays. */
+  #fill(draft: SheetDraft | null, bikeId = this.#bikeId): void {
+    const { preferences } = this.#bench;
+    const others = preferences.data.sheetDrafts.filter(({ bike }) => bike !== bikeId);
+    const sheetDrafts = draft === null ? others : [...others, draft].slice(-MOST_DRAFTS);
+    preferences.change({ sheetDrafts });
   }
 
   /** Keeps the bike as it is set now with what was filled in and what it reads; true when it is stored. */
@@ -250,7 +254,7 @@ export class Sheets {
     const readings = this.#readings(setup);
     const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings, u });
     if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
-    this.#fill(null);
+    this.#fill(null, bikeId);
     this.#countSheet();
     return true;
   }
