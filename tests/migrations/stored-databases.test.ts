@@ -5,7 +5,8 @@ import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { beforeEach, expect, it } from 'vitest';
 import { openDocument } from '../../src/document/open-document.ts';
-import type { Stored } from '../../src/storage/bike-store.ts';
+import { openSheet } from '../../src/document/open-sheet.ts';
+import type { Stored, StoredSheet } from '../../src/storage/bike-store.ts';
 import { DATABASE } from '../../src/storage/browser-shelves.ts';
 import { browserStore } from '../../src/storage/browser-store.ts';
 import { readPreferences } from '../../src/storage/stored-preferences.ts';
@@ -58,7 +59,7 @@ async function value<T>(stored: Stored<T>): Promise<T> {
 }
 
 it.each(FROZEN)(
-  'every bike, version, original and preference of the stored database %s is there',
+  'every bike, sheet, version, original and preference of the stored database %s is there',
   async (name) => {
     const frozen = JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as StoredDatabase;
     await madeAgain(frozen);
@@ -69,6 +70,7 @@ it.each(FROZEN)(
     expect(bikes.length).toBeGreaterThan(1);
     let versions = 0;
     let originals = 0;
+    const sheets: StoredSheet[] = [];
     for (const { id, name: called, revision } of bikes) {
       const bike = await value(store.load(id));
       expect(frozen.shelves.bikes.records).toContainEqual(bike);
@@ -78,6 +80,7 @@ it.each(FROZEN)(
       const beside = await value(store.revisions(id));
       for (const version of beside) expect(openDocument(version.text).ok).toBe(true);
       versions += beside.length;
+      sheets.push(...(await value(store.sheets(id))));
       originals += (await value(store.originals(id))).length;
       // It is saved as before, from the revision that it had.
       const text = bike?.text ?? '';
@@ -87,6 +90,11 @@ it.each(FROZEN)(
     expect(versions).toBe(frozen.shelves.revisions.records.length);
     expect(originals).toBe(frozen.shelves.originals.records.length);
     expect([versions, originals]).toEqual([1, 1]);
+    // The first build had none.
+    const { sheets: shelf } = frozen.shelves as Partial<typeof frozen.shelves>;
+    expect(sheets).toEqual(shelf?.records ?? []);
+    for (const { text } of sheets) expect(openSheet(text).ok).toBe(true);
+    expect(sheets.length).toBe(frozen.version === 1 ? 0 : 1);
     expect(readPreferences(await value(store.loadPreferences()))).toMatchObject({
       theme: 'garage',
       system: 'metric',
