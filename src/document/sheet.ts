@@ -37,6 +37,9 @@ export interface Sheet extends BikeWithSetup {
   readonly corrections: readonly Correction[];
 }
 
+/** Half-filled sheets of more bikes than a shop has on its stands. */
+export const MOST_DRAFTS = 200;
+
 /** A sheet being filled in, of the bike with that id. */
 export interface SheetDraft {
   readonly bike: string;

@@ -2,6 +2,7 @@
 import * as v from 'valibot';
 import { LONGEST_ABOUT } from '../document/fields/bounds.ts';
 import { MOST_FURTHER } from '../document/open-sheet.ts';
+import { MOST_DRAFTS } from '../document/sheet.ts';
 import { LARGEST_TEXT } from '../document/json/read-json.ts';
 import { LONGEST_ADDRESS, readAddress } from './link/public-address.ts';
 
@@ -13,9 +14,6 @@ const names = v.pipe(v.array(v.pipe(v.string(), v.maxLength(100))), v.maxLength(
 
 /** More pinned states of all bikes together than anyone keeps. */
 const MOST_PINNED = 400;
-
-/** Half-filled sheets of more bikes than a shop has on its stands. */
-export const MOST_DRAFTS = 200;
 
 const sheetDraft = v.object({
   bike: v.pipe(v.string(), v.maxLength(100)),

@@ -9,6 +9,7 @@ import { NOTES, type Notes } from '../../document/sheet-notes.ts';
 import {
   correctDay,
   correctNote,
+  MOST_DRAFTS,
   newSheet,
   type KeptReadings,
   type Sheet,
@@ -17,7 +18,6 @@ import {
 } from '../../document/sheet.ts';
 import { inTimeOrder } from '../../storage/bike-index.ts';
 import type { StoredSheet } from '../../storage/bike-store.ts';
-import { MOST_DRAFTS } from '../../storage/stored-preferences.ts';
 import { newId } from '../../storage/new-id.ts';
 import { differencesInLine, settingDifferences } from '../../words/change/setup-difference.ts';
 import { dayAt, sheetName } from '../../words/kept/sheet-words.ts';
