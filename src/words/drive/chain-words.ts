@@ -230,7 +230,7 @@ export function clearShockWords(shockLength: number, touches: boolean, style: Nu
   const { text } = writeNumber(shockLength, 'length', style, { signed: true });
   return touches
     ? `A shock length of ${text} or less keeps it clear too, and lowers the rear.`
-    : `It stays clear up to a shock length of ${text}; with a longer one it lies on the slider.`;
+    : `With the shock length at ${text} or less it stays clear; longer, it lies on the slider, wears it and pulls the rear down harder.`;
 }
 
 /** What a chain on its guide does, where it lies on it hardest. `freeLever` and `guideRadius` in mm. */

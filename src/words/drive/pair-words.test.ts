@@ -110,7 +110,7 @@ describe('the difference of two pairs', () => {
     const from = pair(13, 39);
     const to = { ...pair(17, 51), antiSquat: (from.antiSquat as number) + 2 };
     expect(pairWords(from, to, CHAIN, { ...style, decimal: ',' })).toMatch(
-      /^Same ratio, more anti-squat \(\+2,0\u00a0points\)\. The axle’s new place does that, though on the gas the chain pulls the rear down harder\.$/,
+      /^Same ratio, more anti-squat \(\+2,0\u00a0points\)\. The axle’s new place outweighs the chain, which pulls the rear down harder on the gas\.$/,
     );
     expect(pairWords(from, { ...to, chainMoment: from.chainMoment }, CHAIN, style)).toMatch(
       /\): the axle’s new place does that\.$/,
@@ -176,10 +176,15 @@ it('the least and the most anti-squat name every pair that reads so, and say not
   const told = (...pairs: ReturnType<typeof at>[]): string =>
     squatEndsWords(pairs, metric).replace(/\s/gu, ' ');
   expect(told(at(14, 42, 96.52), at(15, 45, 96.48), at(16, 38, 86.4))).toBe(
-    'Least anti-squat: 86.4 %, 16/38. Most: 96.5 %, 14/42 and 15/45.',
+    'Squats most on the gas: 16/38, anti-squat 86.4 %. Least: 14/42 and 15/45, 96.5 %.',
   );
   const many = [12, 13, 14, 15].map((teeth) => at(teeth, 45, 96.5));
-  expect(told(at(16, 38, 86.4), ...many)).toBe('Least anti-squat: 86.4 %, 16/38. Most: 96.5 %, 4 pairs.');
+  expect(told(at(16, 38, 86.4), ...many)).toBe(
+    'Squats most on the gas: 16/38, anti-squat 86.4 %. Least: 4 pairs, 96.5 %.',
+  );
+  expect(told(at(14, 42, 96.52), at(16, 48, 96.3))).toBe(
+    'All squat almost alike on the gas: anti-squat 96.3 % to 96.5 %.',
+  );
   expect(told(...many)).toBe('');
   expect(told()).toBe('');
 });

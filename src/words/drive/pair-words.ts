@@ -43,7 +43,7 @@ export function pairWords(
   // A chain that pulls more about the pivot takes anti-squat away.
   return steps < 0 === chainMoment > 0
     ? `${ratio}, ${change}: on the gas the ${loop} ${pull}.`
-    : `${ratio}, ${change}. The axle’s new place does that, though on the gas the ${loop} ${pull}.`;
+    : `${ratio}, ${change}. The axle’s new place outweighs the ${loop}, which ${pull} on the gas.`;
 }
 
 /** "Same ratio", "Almost the same ratio (+0.4 %)", "Shorter gearing (+2.2 %)". */
@@ -82,8 +82,9 @@ export function pairAxleWords(
 const MOST_NAMED = 3;
 
 /**
- * "Least anti-squat: 86.4 %, 16/38. Most: 105.1 %, 12/46 and 13/50.": the least and the most that pairs are written with, and
- * every pair that reads so. Empty where all read alike, or none has a figure.
+ * "Squats most on the gas: 16/38, anti-squat 86.4 %. Least: 12/46 and 13/50, 105.1 %.": the least and the most anti-squat that
+ * pairs are written with, and every pair that reads so; that they squat almost alike where nobody notices the difference.
+ * Empty where all read alike, or none has a figure.
  */
 export function squatEndsWords(pairs: readonly SprocketPair[], style: NumberStyle): string {
   const counted = pairs.flatMap(({ antiSquat, frontTeeth, rearTeeth }) =>
@@ -94,12 +95,15 @@ export function squatEndsWords(pairs: readonly SprocketPair[], style: NumberStyl
   const all = counted.map(({ steps }) => steps);
   const [least, most] = [Math.min(...all), Math.max(...all)];
   if (counted.length === 0 || least === most) return '';
-  const told = (end: number): string => {
+  const figure = (end: number): string =>
+    writeNumber(metricOfSteps(end, 'percent', style), 'percent', style).text;
+  if (isLess(metricOfSteps(most - least, 'percent', style), 'percent'))
+    return `All squat almost alike on the gas: anti-squat ${figure(least)} to ${figure(most)}.`;
+  const who = (end: number): string => {
     const names = counted.filter(({ steps }) => steps === end).map(({ name }) => name);
-    const who = names.length > MOST_NAMED ? `${names.length} pairs` : listAll(names);
-    return `${writeNumber(metricOfSteps(end, 'percent', style), 'percent', style).text}, ${who}`;
+    return names.length > MOST_NAMED ? `${names.length} pairs` : listAll(names);
   };
-  return `Least anti-squat: ${told(least)}. Most: ${told(most)}.`;
+  return `Squats most on the gas: ${who(least)}, anti-squat ${figure(least)}. Least: ${who(most)}, ${figure(most)}.`;
 }
 
 function stepsOf({ antiSquat }: SprocketPair, style: NumberStyle): number {
