@@ -1,7 +1,7 @@
 /** The order in which a workshop turns adjusters: rear first, front last, height after what moves it. */
 import type { AdjusterGroup } from './definition/adjuster-groups.ts';
-import { ADJUSTERS, type Adjuster } from './all-adjusters.ts';
-import type { AdjusterKey } from './setup.ts';
+import { adjusterOf, ADJUSTERS, type Adjuster } from './all-adjusters.ts';
+import type { AdjusterKey, Setup } from './setup.ts';
 
 /** Sprockets and chain place the axle, links and springs the height; both come before the height is set. */
 const GROUP_TURN: Readonly<Record<AdjusterGroup, number>> = {
@@ -35,4 +35,17 @@ const TURN = new Map<AdjusterKey, number>(
 /** Below zero where the first adjuster is turned before the second. */
 export function compareTurns(first: AdjusterKey, second: AdjusterKey): number {
   return (TURN.get(first) ?? 0) - (TURN.get(second) ?? 0);
+}
+
+const isPart = (key: AdjusterKey): boolean => adjusterOf(key).kind === 'part';
+
+/** Below zero where the first is told before the second: load and riding first, then the parts as a workshop turns them. */
+export function compareCauses(first: AdjusterKey, second: AdjusterKey): number {
+  return Number(isPart(first)) - Number(isPart(second)) || compareTurns(first, second);
+}
+
+/** A setup on the way from one to another, once an adjuster has had its turn: what is told before it is as in `to`, the rest not yet. */
+export function onceTurned(key: AdjusterKey, from: Setup, to: Setup): Setup {
+  const later = ADJUSTERS.filter((each) => compareCauses(each.key, key) > 0).map((each) => each.key);
+  return { ...to, ...Object.fromEntries(later.map((each) => [each, from[each]])) };
 }

@@ -4,8 +4,11 @@ import { describe, expect, it } from 'vitest';
 import '../../../tests/support/cases.ts';
 import { plainBike, plainSetup } from '../../../tests/support/plain-bike.ts';
 import type { Bike } from '../parts/bike.ts';
+import { adjusterOf } from '../adjusters/all-adjusters.ts';
 import type { Setup } from '../adjusters/setup.ts';
+import { onceTurned } from '../adjusters/working-order.ts';
 import { standBike } from '../riding/stand-bike.ts';
+import { heightEffect } from './adjuster-effect.ts';
 import { splitByAdjuster, type AdjusterSplit, type StoodSetup } from './split-by-adjuster.ts';
 
 function stood(setup: Setup, bike: Bike = plainBike): StoodSetup {
@@ -43,6 +46,28 @@ const changes = fc.record(
 );
 
 describe('a change split among adjusters', () => {
+  it('gives an adjuster what its own effect shows, once its turn has come', () => {
+    let checked = 0;
+    fc.assert(
+      fc.property(changes, (turned) => {
+        const setup = { ...plainSetup, ...turned };
+        const stand = (asked: Setup) => {
+          const found = standBike(plainBike, asked, 'toppedOut');
+          return found.ok ? found : null;
+        };
+        const seat = splits(turned).find(({ key }) => key === 'seatHeight');
+        const shock = seat?.parts.find(({ cause }) => cause === 'shockLength');
+        if (shock === undefined) return;
+        const then = onceTurned('shockLength', plainSetup, setup);
+        const [from, to] = [plainSetup.shockLength, setup.shockLength];
+        const effect = heightEffect(adjusterOf('shockLength'), then, from, to, stand);
+        expect(effect === null ? NaN : effect.after - effect.before).toBeCloseTo(shock.amount, 9);
+        checked++;
+      }),
+    );
+    expect(checked).toBeGreaterThan(20);
+  });
+
   it('adds up for every reading, whatever was turned', () => {
     fc.assert(
       fc.property(changes, (turned) => {

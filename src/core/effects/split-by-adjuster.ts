@@ -1,8 +1,8 @@
 /** What each adjuster did to the readings: a change split among the adjusters that were turned, so that the parts add up. */
-import { ADJUSTERS, adjusterOf } from '../adjusters/all-adjusters.ts';
+import { ADJUSTERS } from '../adjusters/all-adjusters.ts';
 import { isAdjusterChanged } from '../adjusters/changed-adjusters.ts';
 import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
-import { compareTurns } from '../adjusters/working-order.ts';
+import { compareCauses } from '../adjusters/working-order.ts';
 import type { Bike } from '../parts/bike.ts';
 import { antiSquat } from '../readings/anti-squat.ts';
 import { finalDriveRatio } from '../readings/final-drive-ratio.ts';
@@ -126,11 +126,9 @@ function causesBetween(before: StoodSetup, after: StoodSetup): AdjusterCause[] {
     isAdjusterChanged(key, after.setup, before.setup) ? [key] : [],
   );
   const drawnAnew = before.bike !== after.bike && JSON.stringify(before.bike) !== JSON.stringify(after.bike);
-  const inOrder = turned.sort((a, b) => Number(isPart(a)) - Number(isPart(b)) || compareTurns(a, b));
+  const inOrder = turned.sort(compareCauses);
   return drawnAnew ? ['bike', ...inOrder] : inOrder;
 }
-
-const isPart = (key: AdjusterKey): boolean => adjusterOf(key).kind === 'part';
 
 /** The bike with a set of the causes at work, each a bit; every set is stood once. */
 function bikesBetween(
