@@ -25,7 +25,7 @@ const MOST_DIAMETER = 2000;
 const SIZE_CODE =
   /^\s*(\d{2,3})\s*\/\s*(\d{2,3})\s*[-\s]?\s*[A-Z]{0,2}\s*-?\s*(\d{1,2}(?:[.,]5)?)(?:\s+M\/C|\s+\(?\d{2,3}[A-Z]\)?|\s+T[LT])*\s*$/i;
 
-/** What tyre codes say, kept for the last hundred: a search for a setup asks for two tyres with every combination. */
+/** What tyre codes say, kept for the last hundred: a search for a setup reads two tyres with every combination. */
 const read = new Map<string, TyreSize | 'tyreCodeUnreadable'>();
 const KEPT = 100;
 

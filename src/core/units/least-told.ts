@@ -23,7 +23,7 @@ export function isLess(metric: number, quantity: ToldQuantity): boolean {
   return isBelow(metric, LEAST_TOLD[quantity]);
 }
 
-/** The same of a quantity that may have no such bound: every change of it is told. */
+/** The same of a quantity that may have no such bound: every change of it is named. */
 export function isTooSmall(metric: number, quantity: QuantityKey): boolean {
   return quantity in LEAST_TOLD && isLess(metric, quantity as ToldQuantity);
 }

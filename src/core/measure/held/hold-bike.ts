@@ -38,7 +38,7 @@ export interface Posture {
   readonly links: () => Links | null;
 }
 
-/** The unknowns that place a part from the pivot: made once, because a fit asks for them hundreds of thousands of times. */
+/** The unknowns that place a part from the pivot: made once, because a fit needs them hundreds of thousands of times. */
 interface PlaceKeys {
   readonly x: string;
   readonly y: string;
