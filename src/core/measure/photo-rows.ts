@@ -120,7 +120,7 @@ const OF_CAMERA = ['x', 'y', 'z', 'yaw', 'pitch', 'roll', 'focal', 'bulge'] as c
 type CameraKeys = Readonly<Record<(typeof OF_CAMERA)[number], string>>;
 const CAMERA_KEYS: CameraKeys[] = [];
 
-/** The keys of what all rows of a photo change with, made once: a fit asks for them hundreds of thousands of times. */
+/** The keys of what all rows of a photo change with, made once: a fit needs them hundreds of thousands of times. */
 function cameraKeys(index: number): CameraKeys {
   CAMERA_KEYS[index] ??= Object.fromEntries(
     OF_CAMERA.map((what) => [what, keyOf(index, what)]),
