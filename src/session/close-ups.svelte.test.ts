@@ -179,7 +179,7 @@ describe.each(DEMO_BIKES.map(({ bike }, demo) => [bike.name, demo] as const))('%
         expect(overBike(bench, boxes)).toEqual([]);
         const words = labelsOf(bench, 'labels').map(({ text }) => text);
         expect(words).toContainEqual(expect.stringMatching(/^Trail [\d.]+.mm$/));
-        // Fork tubes alone change anti-squat by less than is told.
+        // Fork tubes alone change anti-squat by less than anybody notices.
         if (shock !== 0 && missing.includes('rear'))
           expect(words).toContainEqual(expect.stringMatching(/^(Anti-squat|Swingarm) [\d.]+.* \([+−]/));
       }

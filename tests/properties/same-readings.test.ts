@@ -13,7 +13,7 @@ const golden = JSON.parse(textOf('golden/readings.json')) as Readonly<Record<str
 
 /** States that no spring settles: their readings are the same but for the rounding of one formula written another way. */
 const GIVEN_TRAVEL = ['toppedOut', 'travelByHand', 'asDialled'];
-const ROUNDED = 1e-13;
+const ROUNDED = 1e-14;
 /** How far a search for rest may end elsewhere, as part of the figure; below 1 it counts as one, for both. */
 const SETTLED = 1e-9;
 

@@ -20,7 +20,7 @@ it('a feel is named by the size of the change: not at all, slight, or as it is',
   expect(wordTold(trail, -1, -3)).toBe(', pulls off straight more');
 });
 
-it('a chain that has come to rub is told however little it moved', () => {
+it('a chain that has come to rub is named however little it moved', () => {
   expect(waysTold(chainSliderClearance, 0.2, -0.2).less).toBe(chainSliderClearance.acrossZero?.less);
 });
 

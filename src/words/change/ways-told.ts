@@ -8,7 +8,7 @@ const NOTHING: Ways = { more: '', less: '' };
 
 /**
  * The two words for a change between metric figures, by its size. Both are empty where Why would call the change too small
- * for a gauge or a rider to notice, unless zero lies between: a chain that has come to rub is told however little it moved.
+ * for a gauge or a rider to notice, unless zero lies between: a chain that has come to rub is named however little it moved.
  */
 export function waysTold(
   words: ChangeWords & { readonly quantity: QuantityKey },
