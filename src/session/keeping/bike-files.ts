@@ -5,8 +5,10 @@ import {
   saveBikes,
   type FiledBike,
   type FiledLessonJson,
+  type FiledSheet,
   type OpenedBikes,
 } from '../../document/bikes-file.ts';
+import { succeed, type Result } from '../../core/numeric/result.ts';
 import { isJsonObject } from '../../document/json/json.ts';
 import { readJson } from '../../document/json/read-json.ts';
 import { openDocument } from '../../document/open-document.ts';
@@ -20,6 +22,7 @@ import { findSameBike } from '../../storage/find-same-bike.ts';
 import { newId } from '../../storage/new-id.ts';
 import { readTextFile } from '../../storage/file/read-text-file.ts';
 import { restoreBikes, type Restored } from '../../storage/restore-bikes.ts';
+import type { StorageFault } from '../../storage/storage-fault.ts';
 import { doneMessage, errorMessage, type Message } from '../../words/kept/keeping-message.ts';
 import { restoredWords } from '../../words/kept/restored-words.ts';
 import { sheetsCsv, type SheetsTable } from '../../words/kept/sheets-csv.ts';
@@ -54,49 +57,136 @@ function filedLesson({ id, madeAt, text }: StoredLesson, report: string[]): File
   return null;
 }
 
-/** Saves the bikes of these ids with their sheets, and these lessons, to one file, and says so. */
+/**
+ * About so many letters of bikes, sheets and pictures go into one file, some 2,000 sheets: a tablet has to hold all of
+ * them at once when the file is brought back, and no browser holds ten times as many in one text.
+ */
+const LARGEST_PART = 50_000_000;
+
+/** What went into a file, and what saves the rest into the next where one file would be too large. */
+export interface Saved extends Message {
+  readonly rest?: { readonly label: string; readonly save: () => Promise<Saved> };
+}
+
+/** What goes into one file. */
+interface Part {
+  readonly bikes: readonly FiledBike[];
+  /** Whether there are more after it. */
+  readonly isLast: boolean;
+}
+
+/** A bike in pieces of at most `most` letters, each with the bike itself and some of its sheets, the first with its pictures. */
+function* piecesOf(
+  bike: FiledBike,
+  texts: Pick<WholeBike, 'bike' | 'sheets'>,
+  most: number,
+): Generator<{ readonly bike: FiledBike; readonly letters: number }> {
+  const { pictures, ...withoutPictures } = bike;
+  const lengths = new Map(texts.sheets.map(({ id, text }) => [id, text.length]));
+  const ofBike = texts.bike.text.length;
+  let piece: FiledBike = { ...bike, sheets: [] };
+  let sheets: FiledSheet[] = [];
+  let letters = (pictures ?? []).reduce((sum, { data }) => sum + data.length, ofBike);
+  for (const sheet of bike.sheets) {
+    const more = lengths.get(sheet.id) ?? 0;
+    if (letters + more > most && sheets.length > 0) {
+      yield { bike: { ...piece, sheets }, letters };
+      [piece, sheets, letters] = [withoutPictures, [], ofBike];
+    }
+    sheets.push(sheet);
+    letters += more;
+  }
+  yield { bike: { ...piece, sheets }, letters };
+}
+
+/** The bikes of these ids in parts of about `most` letters, each read from the store when it is asked for. */
+async function* partsOf(
+  store: BikeStore,
+  ids: readonly string[],
+  most: number,
+  report: string[],
+): AsyncGenerator<Result<Part, StorageFault>, undefined> {
+  const { filedPictures, LARGEST_PICTURES_TEXT } = await import('./bike-pictures.ts');
+  let bikes: FiledBike[] = [];
+  let room = most;
+  for (const id of ids) {
+    const whole = await store.whole(id);
+    if (!whole.ok) {
+      yield whole;
+      return;
+    }
+    const filed = whole.value === null ? null : filedBike(whole.value, report);
+    if (whole.value === null || filed === null) continue;
+    const pictures = await filedPictures(whole.value, LARGEST_PICTURES_TEXT, report);
+    const withPictures = pictures.length === 0 ? filed : { ...filed, pictures };
+    for (const { bike, letters } of piecesOf(withPictures, whole.value, most)) {
+      if (letters > room && bikes.length > 0) {
+        yield succeed({ bikes, isLast: false });
+        [bikes, room] = [[], most];
+      }
+      bikes.push(bike);
+      room -= letters;
+    }
+  }
+  yield succeed({ bikes, isLast: true });
+}
+
+/** Saves the bikes of these ids with their sheets, and these lessons, to one file, or to several of about `most` letters, and says so. */
 export async function saveBikesFile(
   store: BikeStore,
   ids: readonly string[],
   name: string,
   lessons: readonly StoredLesson[] = [],
-): Promise<Message> {
+  most = LARGEST_PART,
+): Promise<Saved> {
   const report: string[] = [];
-  const filedLessons = lessons.flatMap((each) => filedLesson(each, report) ?? []);
-  const bikes: FiledBike[] = [];
-  const { filedPictures, LARGEST_PICTURES_TEXT } = await import('./bike-pictures.ts');
-  let room = LARGEST_PICTURES_TEXT;
-  for (const id of ids) {
-    const whole = await store.whole(id);
-    if (!whole.ok) return errorMessage(whole.reason.sentence);
-    const filed = whole.value === null ? null : filedBike(whole.value, report);
-    if (whole.value === null || filed === null) continue;
-    const pictures = await filedPictures(whole.value, room, report);
-    room -= pictures.reduce((sum, { data }) => sum + data.length, 0);
-    bikes.push(pictures.length === 0 ? filed : { ...filed, pictures });
-  }
-  if (bikes.length === 0 && filedLessons.length === 0)
-    return errorMessage(
-      'Neither a bike nor a lesson is kept in this browser yet, so there is nothing to save.',
-      report,
-    );
-  const file = bikeFileName(name, ENDING);
-  download(file, new Blob([saveBikes(bikes, Date.now(), filedLessons)], { type: 'application/json' }));
+  const parts = partsOf(store, ids, most, report);
+  const savePart = async (count: number, filedLessons: readonly FiledLessonJson[]): Promise<Saved> => {
+    const { value: part } = await parts.next();
+    if (part === undefined || !part.ok)
+      return errorMessage(part?.reason.sentence ?? 'All of it is saved already.', report);
+    const { bikes, isLast } = part.value;
+    if (bikes.length === 0 && filedLessons.length === 0)
+      return errorMessage(
+        'Neither a bike nor a lesson is kept in this browser yet, so there is nothing to save.',
+        report,
+      );
+    const ending = count === 1 && isLast ? ENDING : `-part-${count}${ENDING}`;
+    const file = bikeFileName(name, ending);
+    download(file, new Blob([saveBikes(bikes, Date.now(), filedLessons)], { type: 'application/json' }));
+    const text = savedWords(bikes, filedLessons.length, file);
+    const details = report.splice(0);
+    if (isLast) return { ...doneMessage(text), details };
+    const next = count + 1;
+    const rest = { label: `Save part ${next}`, save: () => savePart(next, []) };
+    return {
+      kind: 'warning',
+      text: `${text} One file does not hold all of it: this is part ${count}, and the rest is still to be saved.`,
+      details,
+      rest,
+    };
+  };
+  return await savePart(
+    1,
+    lessons.flatMap((each) => filedLesson(each, report) ?? []),
+  );
+}
+
+function savedWords(bikes: readonly FiledBike[], lessons: number, file: string): string {
   const sheets = bikes.reduce((all, bike) => all + bike.sheets.length, 0);
   const ofBikes = `${bikes.length === 1 ? 'One bike' : `${bikes.length} bikes`} with ${sheets === 1 ? 'one sheet' : `${sheets} sheets`}`;
-  const count = filedLessons.length;
-  const ofLessons = count === 0 ? '' : `, and ${count === 1 ? 'one lesson' : `${count} lessons`},`;
-  return { ...doneMessage(`${ofBikes}${ofLessons} saved to ${file} among your downloads.`), details: report };
+  const ofLessons = lessons === 0 ? '' : `, and ${lessons === 1 ? 'one lesson' : `${lessons} lessons`},`;
+  return `${ofBikes}${ofLessons} saved to ${file} among your downloads.`;
 }
 
 /** Saves every bike in the store with its sheets, and every lesson. */
-export async function saveEverything(store: BikeStore): Promise<Message> {
+export async function saveEverything(store: BikeStore, most = LARGEST_PART): Promise<Saved> {
   const listed = await store.list();
   if (!listed.ok) return errorMessage(listed.reason.sentence);
   const lessons = await store.lessons();
   if (!lessons.ok) return errorMessage(lessons.reason.sentence);
   const ids = listed.value.bikes.map(({ id }) => id);
-  return await saveBikesFile(store, ids, `all bikes ${today(new Date())}`, lessons.value);
+  return await saveBikesFile(store, ids, `all bikes ${today(new Date())}`, lessons.value, most);
 }
 
 /** Saves the sheets as a table for a spreadsheet. */

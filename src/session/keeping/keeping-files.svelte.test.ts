@@ -6,6 +6,8 @@ import type { JsonObject } from '../../document/json/json.ts';
 import { LESSONS } from '../../lessons/all-lessons.ts';
 import { saveLesson } from '../../lessons/save-lesson.ts';
 import { saveEverything } from './bike-files.ts';
+import { saveSheet } from '../../document/save-sheet.ts';
+import { newSheet } from '../../document/sheet.ts';
 import { saveDocument } from '../../document/save-document.ts';
 import { memoryStore } from '../../storage/memory-store.ts';
 
@@ -13,6 +15,24 @@ afterEach(async () => {
   await endAll();
   vi.restoreAllMocks();
 });
+
+/** Files that the page gives to the browser's downloads, from now on. */
+function downloads(): { readonly data: Blob; readonly name: string }[] {
+  const saved: { data: Blob; name: string }[] = [];
+  let data = new Blob();
+  vi.stubGlobal('URL', { createObjectURL: (blob: Blob) => (data = blob), revokeObjectURL: () => {} });
+  vi.stubGlobal('document', {
+    createElement: () => ({
+      download: '',
+      click() {
+        saved.push({ data, name: this.download });
+      },
+      remove: () => {},
+    }),
+    body: { append: () => {} },
+  });
+  return saved;
+}
 
 describe('a file of a bike that is here already', () => {
   it('opens the one that is here, says so and adds none; a bike that differs comes beside it', async () => {
@@ -93,20 +113,71 @@ describe('a file of several bikes', () => {
     });
     expect(await names(store)).toEqual([road.bike.name]);
     await store.saveLesson({ id: 'l9', madeAt: 9, text: '{' });
-    const saved: Blob[] = [];
-    vi.stubGlobal('URL', { createObjectURL: (blob: Blob) => saved.push(blob), revokeObjectURL: () => {} });
-    vi.stubGlobal('document', {
-      createElement: () => ({ click: () => {}, remove: () => {} }),
-      body: { append: () => {} },
-    });
+    const saved = downloads();
     try {
       const message = await saveEverything(store);
       expect(message.text).toMatch(/^One bike with 0 sheets, and one lesson, saved to /);
       expect(message.details).toEqual([
         expect.stringMatching(/^A lesson is not in the file\. The file breaks off before its end/),
       ]);
-      const opened = openBikes(await saved[0].text());
+      const opened = openBikes(await saved[0].data.text());
       expect(opened).toMatchObject({ ok: true, value: { lessons: [lessons[0]], report: [] } });
+    } finally {
+      vi.unstubAllGlobals();
+    }
+  });
+
+  it('is several files where one would be too large, and together they bring back all bikes, sheets and pictures', async () => {
+    const store = memoryStore(null);
+    const { bike, setup } = road;
+    const sheetOf = (felt: string): string =>
+      saveSheet(
+        newSheet({ day: '2026-05-02', madeAt: 5, bike, setup, notes: { felt }, further: [], readings: {} }),
+      );
+    const card = { owner: 'Invented owner', notes: '', tags: [], archived: false };
+    const sheetsOf = { few: 2, many: 9, none: 0 };
+    const picture = new Blob([new Uint8Array([1, 2, 3])], { type: 'image/png' });
+    vi.stubGlobal('createImageBitmap', () => Promise.resolve({ close: () => {} }));
+    for (const [id, count] of Object.entries(sheetsOf))
+      await store.putBack({
+        bike: { id, name: id, revision: 1, writer: 'a', savedAt: 5, text: saveDocument(road) },
+        card,
+        sheets: Array.from({ length: count }, (_, i) => ({
+          ...{ id: `${id}-${i}`, bikeId: id, day: '2026-05-02', madeAt: i },
+          text: sheetOf(`${id} ${i}`),
+        })),
+        ...{ revisions: [], originals: [] },
+        pictures: id === 'many' ? [{ id: 'p', bikeId: id, keptAt: 7, blob: picture }] : [],
+      });
+    const saved = downloads();
+    // Room for a bike and four sheets.
+    const most = saveDocument(road).length + 4 * sheetOf('many 1').length + 1000;
+    try {
+      let message = await saveEverything(store, most);
+      while (message.rest !== undefined) {
+        expect(message.kind).toBe('warning');
+        expect(message.text).toMatch(/ this is part \d, and the rest is still to be saved\.$/);
+        expect(message.rest.label).toBe(`Save part ${saved.length + 1}`);
+        message = await message.rest.save();
+      }
+      expect(message.kind).toBe('done');
+      expect(saved.length).toBeGreaterThanOrEqual(4);
+      for (const [i, { data, name }] of saved.entries()) {
+        expect(name).toMatch(new RegExp(`-part-${i + 1}\\.sidestance-bikes\\.json$`));
+        expect(data.size).toBeLessThan(1.3 * most);
+      }
+      const back = memoryStore(null);
+      const { keeping } = await begun(back);
+      await keeping.openFiles(saved.map(({ data, name }) => new File([data], name)));
+      expect(keeping.message?.text).toMatch(/^Brought back 3 bikes, 11 sheets and one picture\./);
+      for (const [id, count] of Object.entries(sheetsOf)) {
+        const whole = await back.whole(id);
+        expect(whole).toMatchObject({ value: { card, bike: { text: saveDocument(road) } } });
+        const texts = (each: Awaited<ReturnType<typeof store.whole>>): readonly string[] =>
+          each.ok ? (each.value?.sheets ?? []).map(({ text }) => text).sort() : [];
+        expect(texts(whole)).toHaveLength(count);
+        expect(texts(whole)).toEqual(texts(await store.whole(id)));
+      }
     } finally {
       vi.unstubAllGlobals();
     }

@@ -1,4 +1,4 @@
-/** What keeping has to tell beside the bike itself: a message with its way back, and a bike that waits for the page. */
+/** What keeping has to tell beside the bike itself: a message with its way back or on, and a bike that waits for the page. */
 import type { Message } from '../../words/kept/keeping-message.ts';
 import type { FoundBike } from './found-bike.ts';
 
@@ -9,7 +9,21 @@ export interface Waiting {
   readonly found: FoundBike;
 }
 
-/** A message with the way back from what it tells of; null where there is none. */
+interface Action {
+  readonly label: string;
+  readonly onclick: () => void;
+}
+
+/** A message with the way back from what it tells of, and what comes next; neither where there is none. */
 export interface Told extends Message {
   readonly undo?: () => void;
+  readonly next?: Action;
+}
+
+/** What can be pressed beside a message. */
+export function actionsOf({ undo, next }: Told): readonly Action[] {
+  return [
+    ...(undo === undefined ? [] : [{ label: 'Undo', onclick: undo }]),
+    ...(next === undefined ? [] : [next]),
+  ];
 }

@@ -4,7 +4,9 @@ import { errorMessage, type Message } from '../../words/kept/keeping-message.ts'
 type BikeFiles = typeof import('./bike-files.ts');
 
 /** What `use` says, or that there is nothing to use. */
-export async function withBikeFiles(use: (files: BikeFiles) => Message | Promise<Message>): Promise<Message> {
+export async function withBikeFiles<Said extends Message>(
+  use: (files: BikeFiles) => Said | Promise<Said>,
+): Promise<Said | Message> {
   const files = await import('./bike-files.ts').catch(() => null);
   if (files !== null) return await use(files);
   return errorMessage(
