@@ -20,17 +20,20 @@ export class SideView {
   heightPx = $state(0);
   /** Until the user pans or zooms, a change of the window's size fits the bike anew. */
   #untouched = $state(true);
+  /** The window's size when the bike was last fitted, px: at that size it lies where it was put. */
+  #fittedTo = { widthPx: 0, heightPx: 0 };
 
   /** Whether the user has zoomed or panned since the bike was last fitted. */
   get chosen(): boolean {
     return !this.#untouched;
   }
 
-  /** Takes the window's size; fits the bike unless the user has chosen a view. */
+  /** Takes the window's size; fits the bike to a new one unless the user has chosen a view. */
   resize(widthPx: number, heightPx: number, extent: Extent | null): void {
     this.widthPx = widthPx;
     this.heightPx = heightPx;
-    if (this.#untouched && extent !== null) this.showWhole(extent);
+    const fitted = widthPx === this.#fittedTo.widthPx && heightPx === this.#fittedTo.heightPx;
+    if (this.#untouched && !fitted && extent !== null) this.showWhole(extent);
   }
 
   showWhole(extent: Extent): void {
@@ -47,6 +50,7 @@ export class SideView {
     const down = narrow ? Math.max(0, (this.heightPx - high) / 2 - foot) : 0;
     this.view = { ...fitted, xPx: fitted.xPx - left, yPx: fitted.yPx + down };
     this.#untouched = true;
+    this.#fittedTo = { widthPx: this.widthPx, heightPx: this.heightPx };
   }
 
   pan(dxPx: number, dyPx: number): void {
