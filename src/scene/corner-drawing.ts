@@ -13,6 +13,8 @@ const MOST_GAP = 0.16;
 const MARK_PX = 5;
 /** Room for words about the lines, in heights of a word. */
 const MARGIN = 3;
+/** In a narrower picture the words at the gas would lie over the way in: they stand above the apex, px. */
+const NARROW = 420;
 
 /** How many times as wide as it is the gap is drawn. */
 export function gapDrawn({ apex, entry, exit }: CornerSketch): number {
@@ -51,7 +53,7 @@ export function cornerDrawing(sketch: CornerSketch, size: CornerSize): { scene: 
     role,
     steps: points.map((point, i) => ({ op: i === 0 ? 'move' : 'line', ...place(point) })),
   });
-  const words = (text: string, on: Point, spot: LabelSpot, down = 0): LabelShape => ({
+  const words = (text: string, on: Point, spot: LabelSpot, down = 0, leader = false): LabelShape => ({
     kind: 'label',
     role: 'axisName',
     text,
@@ -59,11 +61,14 @@ export function cornerDrawing(sketch: CornerSketch, size: CornerSize): { scene: 
     spot,
     shiftPx: { x: 0, y: down * textPx },
     sizePx: textPx,
-    leader: false,
+    leader,
   });
   const mark = (on: Point, sign: 'dot' | 'ring') =>
     ({ kind: 'mark', role: 'curveMark', at: place(on), sign, radiusPx: MARK_PX }) as const;
   const isLater = gasAt > 0;
+  const gasName = 'Gas can open here';
+  const gasWords =
+    widthPx < NARROW ? words(gasName, gas, 'above', -1.3, true) : words(gasName, gas, 'left', 1.6);
   return {
     scene: [
       {
@@ -84,7 +89,7 @@ export function cornerDrawing(sketch: CornerSketch, size: CornerSize): { scene: 
         shapes: [
           words('Entry', into[0], 'right'),
           words(isLater ? 'Apex' : 'Apex: gas opens', { x: 0, y: 0 }, 'above'),
-          ...(isLater ? [words('Gas can open here', gas, 'left', 1.6)] : []),
+          ...(isLater ? [gasWords] : []),
           words('Exit', wide[wide.length - 2], 'above', -0.5),
         ],
       },

@@ -10,21 +10,24 @@ import { CloseUps } from './close-ups.svelte.ts';
 import type { SideViewMode } from './mode.svelte.ts';
 import { Workbench } from './workbench.svelte.ts';
 
-/** The side view's own size on windows of 1280 × 720, 1920 × 1080, 1024 × 768 and 820 × 1180, with low and high panels, and on phones, px. */
+/** The side view's own size on windows of 1280 × 720, 1920 × 1080, 1024 × 768 and 820 × 1180, with low and high panels and in Sun, and on phones, px. */
 const SIZES: readonly (readonly [number, number])[] = [
   [656, 345],
-  [656, 290],
+  [656, 311],
+  [656, 274],
   [1027, 667],
-  [1027, 500],
+  [1027, 490],
   [688, 620],
-  [820, 420],
-  [390, 316],
-  [390, 244],
+  [680, 567],
+  [820, 464],
+  [390, 338],
+  [390, 266],
   [371, 214],
+  [371, 196],
 ];
 
-/** Its sizes on phones of 390 × 844, 390 × 664 and 667 × 320. */
-const PHONES = SIZES.slice(-3);
+/** Its sizes on phones of 390 × 844, 390 × 664 and 667 × 320; in Sun the last is too low to promise the rear’s figures, which stand in the line below. */
+const PHONES = SIZES.slice(-4, -1);
 
 /** Its sizes on a screen of 1280 × 720 and of 1920 × 1080, px. */
 const ROOMY: readonly (readonly [number, number])[] = [
@@ -97,6 +100,7 @@ describe.each(DEMO_BIKES.map(({ bike }, demo) => [bike.name, demo] as const))('%
       for (const [shock, tubes] of [
         [0, 0],
         [6, 5],
+        [10, 5],
         [-5, -2],
       ])
         for (const key of MODES) {

@@ -45,7 +45,7 @@ test('the pivot inside a sprocket: told among the adjusters, under the side view
 }) => {
   await openPage(page);
   await openCloseCountershaft(page);
-  await expect(page.locator('section.side-view > div > [role="alert"]')).toHaveText(
+  await expect(page.locator('section.side-view > .foot [role="alert"]')).toHaveText(
     /^Front sprocket 16\steeth: reaches over the swingarm pivot\. Fit \d+ teeth\.$/,
   );
   const warning = page.getByRole('complementary', { name: 'Cautions' }).getByRole('alert');

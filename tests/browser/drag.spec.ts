@@ -299,7 +299,7 @@ test('S5: a drag into danger or beyond what can be says so, and the side view st
   await chooseMode(page, 'Edit');
   const first = await savedText(page);
   const box = await sideView(page).boundingBox();
-  const foot = page.locator('section.side-view > div > [role="alert"]');
+  const foot = page.locator('section.side-view > .foot [role="alert"]');
   const rear = await middleOf(page, 'point-rearAxle');
   const pivot = await middleOf(page, 'point-pivot');
   await page.keyboard.down('Control');

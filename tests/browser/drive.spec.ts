@@ -214,7 +214,7 @@ test('a front tyre that would meet the lower clamp is warned of with its number,
   await expect(warning).toContainText(
     /Warning, Tyre clearance to lower clamp \[bottom yoke\], fork bottomed −[\d.]+\smm\./u,
   );
-  await expect(page.locator('section.side-view > div > [role="alert"]')).toContainText('the tyre hits it');
+  await expect(page.locator('section.side-view > .foot [role="alert"]')).toContainText('the tyre hits it');
   await typeInto(page, FRONT_HEIGHT, '0');
   await expect(warning).toBeEmpty();
 });

@@ -59,14 +59,18 @@ test('the slider takes the bike from before to now, and Escape leaves with the b
   await expect.poll(figure).toBe(before);
   const headline = room(page).getByRole('heading');
   await expect(headline).toHaveText(/^To come: /);
+  const drawing = room(page).locator('.drawing');
+  const size = await drawing.boundingBox();
   const way = room(page).getByRole('slider', { name: 'From before to now' });
   await way.press('ArrowRight');
   await expect.poll(figure).not.toBe(before);
   expect(await figure()).not.toBe(now);
   await expect(headline).toHaveText(/^On the way to: /);
+  expect(await drawing.boundingBox()).toEqual(size);
   await way.press('End');
   await expect.poll(figure).toBe(now);
   await expect(headline).toHaveText(/^Now: /);
+  expect(await drawing.boundingBox()).toEqual(size);
   await page.keyboard.press('Escape');
   await expect(room(page)).toHaveCount(0);
   expect(await readingText(page, 'Trail')).toBe(now);

@@ -14,7 +14,7 @@ import {
   typeInto,
   why,
 } from './support/panels.ts';
-import { drawn, middleOf, openPage, pressAndMove } from './support/side-view.ts';
+import { drawn, middleOf, openPage, pressAndMove, sideView } from './support/side-view.ts';
 import { openSprockets, pairRow, pairsShown, tryButton } from './support/sprockets.ts';
 
 /**
@@ -234,6 +234,7 @@ test('the chain over the pivot: the reading goes below nothing, and the page war
   await page.getByRole('radio', { name: 'Topped out', exact: true }).check({ force: true });
   const front = namedAdjusters('chain').find(({ key }) => key === 'frontTeeth')?.label ?? '';
   const { bike } = await savedDocument(page);
+  const view = await sideView(page).boundingBox();
   const story = new Story(page);
   await story.part(async () => {
     await typeInto(page, front, String(bike.drive.leastFrontTeeth));
@@ -248,6 +249,8 @@ test('the chain over the pivot: the reading goes below nothing, and the page war
   await expect(line).toHaveText(
     /^Chain slack .* bar tight\. Do not ride like this\. Chain clearance to chain slider −.* over the pivot\./,
   );
+  // However much it says, the drawing keeps its size.
+  expect(await sideView(page).boundingBox()).toEqual(view);
   await expect(page.getByRole('complementary', { name: 'Cautions' }).first()).toContainText(
     'The chain lies on the chain slider [rub strip] over the pivot and wears it.',
   );

@@ -65,18 +65,23 @@ export class Projector {
     );
   });
 
-  /** What changed since the baseline, in lay words, and whether the picture is there yet; the bike's name where nothing did. */
-  readonly headline: string = $derived.by(() => {
+  /** What changed since the baseline, in lay words; null where nothing did. */
+  readonly #told: string | null = $derived.by(() => {
     const { found } = this.#reasons;
     const { bike } = this.#bench.session.document;
-    const story =
-      found === null
-        ? null
-        : whyStory(found.splits, found.mechanism, driveNoun(bike.drive.kind), this.#bench.preferences.style);
-    const headline = story?.headline ?? null;
-    if (headline === null) return bike.name;
-    return this.hasWay ? headlineOnWay(headline, this.part) : headline;
+    if (found === null) return null;
+    const { splits, mechanism } = found;
+    const drive = driveNoun(bike.drive.kind);
+    return whyStory(splits, mechanism, drive, this.#bench.preferences.style).headline;
   });
+
+  /** What changed, and whether the picture is there yet; the bike's name where nothing did. */
+  readonly headline: string = $derived.by(() => this.#headlineAt(this.part));
+
+  /** Every headline between before and now. */
+  readonly headlines: readonly string[] = $derived.by(() =>
+    [0, 0.5, 1].map((part) => this.#headlineAt(part)),
+  );
 
   constructor(bench: Workbench) {
     this.#bench = bench;
@@ -117,6 +122,12 @@ export class Projector {
         return textPx();
       },
     });
+  }
+
+  #headlineAt(part: number): string {
+    const told = this.#told;
+    if (told === null) return this.#bench.session.document.bike.name;
+    return this.hasWay ? headlineOnWay(told, part) : told;
   }
 
   /** 1 for a reading that is written otherwise than the baseline's, else 0. */
