@@ -65,7 +65,7 @@ describe('a machine with parts kept from another setup', () => {
   it.each(DEMO_BIKES.map((demo) => [demo.bike.name, demo] as const))(
     'is the machine made anew, whichever adjuster turns: %s',
     (_, { bike, setup }) => {
-      const [parts, laws] = [keptParts(), keptLaws()];
+      const [parts, laws] = [keptParts(ADJUSTERS.map(({ key }) => key)), keptLaws()];
       for (const asked of turned(setup)) {
         const before = machine(bike, setup, parts);
         if (before.ok) sprungMachine(before, before.springs, before.brake, laws);

@@ -2,8 +2,8 @@
 import { radians } from '../units/convert.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
-import { fromPivot, type PivotMove } from './pivot-move.ts';
-import type { Setup } from '../adjusters/setup.ts';
+import { fromPivot } from './pivot-move.ts';
+import type { PartSetup } from '../adjusters/machine-part-adjusters.ts';
 
 /** Lengths and directions of the front end that the adjusters fix, before any travel is used; mm, radians. */
 export interface FrontEnd {
@@ -29,16 +29,12 @@ export interface FrontEnd {
   readonly lowerClampDepth: number | null;
 }
 
-/** What of a setup the front end depends on. */
-export type FrontSetup = PivotMove &
-  Pick<Setup, 'headAngleCupsDeg' | 'clampOffset' | 'forkExtenders' | 'forkTubes'>;
-
 /**
  * The front end with its adjusters set, in coordinates of the pivot as it stands. Head-angle cups turn axis and
  * clamps about the middle of the head tube, so the point at the top clamp moves a little too. The tube above the top
  * clamp is missing below it.
  */
-export function frontEnd(bike: Bike, setup: FrontSetup): FrontEnd {
+export function frontEnd(bike: Bike, setup: PartSetup<'front'>): FrontEnd {
   const { axisAngleDeg, headTubeLength } = bike.frame;
   const { leastHeight, lowerClampDepth } = bike.fork;
   const steeringHead = fromPivot(bike.frame.steeringHead, setup);

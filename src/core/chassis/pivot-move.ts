@@ -1,9 +1,6 @@
 /** Frame points as seen from the swingarm pivot where an eccentric holds it. */
 import type { FramePoint } from '../parts/frame-point.ts';
-import type { Setup } from '../adjusters/setup.ts';
-
-/** How far an eccentric holds the pivot from where it is drawn, mm. */
-export type PivotMove = Pick<Setup, 'pivotForward' | 'pivotUp'>;
+import type { PivotMove } from '../adjusters/machine-part-adjusters.ts';
 
 /**
  * A frame point, stored from the pivot as drawn, seen from the pivot as the adjusters hold it, mm. The origin of frame

@@ -1,21 +1,13 @@
 /** What a mechanic can change on a rear suspension without moving a mount on the drawing. */
+import type { PartSetup } from '../adjusters/machine-part-adjusters.ts';
 
-export interface RearAdjusters {
-  /** Shock longer (+) or shorter (−) than as delivered, mm, eye to eye; its stroke stays. Longer raises the rear. */
-  readonly shockLength: number;
-  /**
-   * Shim between the bracket and the shock's mount away from the rocker (on the frame, without a rocker), mm:
-   * moves that mount along the shock, as drawn, toward the other eye. Thicker raises the rear.
-   */
-  readonly shockMountShim: number;
-  /** Rod longer (+) or shorter (−) than as drawn, mm. */
-  readonly linkLength: number;
-  /** Eccentric pivot: the swingarm pivot moved in the frame, mm. */
-  readonly pivotForward: number;
-  readonly pivotUp: number;
-  /** Rear axle back from the front end of its slot, mm. */
-  readonly axlePosition: number;
-}
+/**
+ * All in mm. A shock longer (+) than as delivered, eye to eye, keeps its stroke and raises the rear. A shim between the
+ * bracket and the shock's mount away from the rocker (on the frame, without a rocker) moves that mount along the shock, as
+ * drawn, toward the other eye: thicker raises the rear. A rod is longer (+) or shorter (−) than as drawn. An eccentric
+ * moves the pivot in the frame. The axle lies back from the front end of its slot.
+ */
+export type RearAdjusters = PartSetup<'rear'>;
 
 export const AS_DELIVERED: RearAdjusters = {
   shockLength: 0,

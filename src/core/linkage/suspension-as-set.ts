@@ -6,7 +6,8 @@ import { adjustersIn, rearLayout } from './rear-layout-of.ts';
 import { suspension, withAxleAt, type Suspension } from './suspension.ts';
 
 interface Solution {
-  readonly adjusters: RearAdjusters;
+  /** With the axle at the front end of its slot: a longer arm is no new solution. */
+  readonly links: RearAdjusters;
   readonly found: Suspension | NoLinkage;
 }
 
@@ -16,12 +17,11 @@ const KEPT = 4;
 /** A new sprocket or a heavier rider does not change the links, and solving them takes longer than all the rest. */
 const solutions = new WeakMap<Swingarm, Solution[]>();
 
-const sameAdjusters = (a: RearAdjusters, b: RearAdjusters): boolean =>
-  a.shockLength === b.shockLength &&
-  a.shockMountShim === b.shockMountShim &&
-  a.linkLength === b.linkLength &&
-  a.pivotForward === b.pivotForward &&
-  a.pivotUp === b.pivotUp;
+function areSame(a: RearAdjusters, b: RearAdjusters): boolean {
+  // Each key is that of an adjuster: both come from the function that picks them.
+  for (const key in a) if (a[key as keyof RearAdjusters] !== b[key as keyof RearAdjusters]) return false;
+  return true;
+}
 
 /** Shock and links with their adjusters set and the axle at its place in the slot; refused as `suspension` refuses. */
 export function suspensionAsSet(swingarm: Swingarm, setup: RearAdjusters): Suspension | NoLinkage {
@@ -31,10 +31,11 @@ export function suspensionAsSet(swingarm: Swingarm, setup: RearAdjusters): Suspe
   const arm = swingarm.length + axlePosition;
   if (!(arm > 0)) return noLinkage('swingarmCannotReach', { found: arm, limit: 0 });
   const known = solutions.get(swingarm) ?? [];
-  let entry = known.find((each) => sameAdjusters(each.adjusters, adjusters));
+  const links = { ...adjusters, axlePosition: 0 };
+  let entry = known.find((each) => areSame(each.links, links));
   if (entry === undefined) {
-    const found = suspension(rearLayout(swingarm), swingarm.length, { ...adjusters, axlePosition: 0 });
-    entry = { adjusters, found };
+    const found = suspension(rearLayout(swingarm), swingarm.length, links);
+    entry = { links, found };
     solutions.set(swingarm, [entry, ...known.slice(0, KEPT - 1)]);
   }
   const { found } = entry;

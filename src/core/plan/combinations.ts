@@ -1,17 +1,11 @@
 /** Every combination of the adjusters' values, counted through. */
+import { LINK_ADJUSTERS } from '../adjusters/machine-part-adjusters.ts';
 import { SPRING_KEYS } from './kept-parts.ts';
-import type { PlanAdjusterKey } from './problem.ts';
 import type { Prepared, PreparedAdjuster } from './prepared.ts';
-import type { Setup } from '../adjusters/setup.ts';
+import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
 
 /** Adjusters after which the rear links are solved anew, which takes longer than all the rest: they turn slowest. */
-const SLOWEST: readonly PlanAdjusterKey[] = [
-  'pivotForward',
-  'pivotUp',
-  'linkLength',
-  'shockMountShim',
-  'shockLength',
-];
+const SLOWEST: readonly AdjusterKey[] = LINK_ADJUSTERS;
 
 export interface Combinations {
   /** The place of each adjuster's value in its list, for a combination by its number. */

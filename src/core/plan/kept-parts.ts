@@ -1,122 +1,93 @@
 /** Parts of a machine that are made anew only once an adjuster that they follow from has turned. */
-import type { PivotMove } from '../chassis/pivot-move.ts';
+import {
+  MACHINE_PART_ADJUSTERS,
+  SPRING_ADJUSTERS,
+  type PartSetup,
+} from '../adjusters/machine-part-adjusters.ts';
 import type { AdjusterKey, Setup } from '../adjusters/setup.ts';
 import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { Bike } from '../parts/bike.ts';
 import { NEW_LAWS, type SpringLaws } from '../springs/sprung-machine.ts';
 import { machine, type Machine, type NoMachine } from '../standing/machine.ts';
 import { NEW_PARTS, type MachineParts, type PartMaker } from '../standing/machine-parts.ts';
-import type { SpringSet, SpringSetup } from '../standing/spring-set.ts';
+import type { SpringSet } from '../standing/spring-set.ts';
 import type { stance, Stance, Travel } from '../standing/stance.ts';
 
-/**
- * A maker that gives back the part it made last while bike and adjusters stay: `isSame` compares those that `make` reads.
- * A search turns a few adjusters and asks a million times. A list of their names to go through would cost more than
- * making the part anew.
- */
-function kept<Read, Part>(
-  make: PartMaker<Read, Part>,
-  isSame: (a: Read, b: Read) => boolean,
-): PartMaker<Read, Part> {
-  let last: { readonly bike: Bike; readonly setup: Read; readonly made: ReturnType<typeof make> } | null =
-    null;
+/** Whether these adjusters stand alike in both setups. */
+function areSame<Key extends AdjusterKey>(
+  keys: readonly Key[],
+  a: Pick<Setup, Key>,
+  b: Pick<Setup, Key>,
+): boolean {
+  for (const key of keys) if (a[key] !== b[key]) return false;
+  return true;
+}
+
+/** A maker that gives back the part it made last while the bike and these adjusters stay. */
+function kept<Key extends AdjusterKey, Part>(
+  make: PartMaker<Pick<Setup, Key>, Part>,
+  keys: readonly Key[],
+): PartMaker<Pick<Setup, Key>, Part> {
+  let last: {
+    readonly bike: Bike;
+    readonly setup: Pick<Setup, Key>;
+    readonly made: ReturnType<typeof make>;
+  } | null = null;
   return (bike, setup) => {
-    if (last !== null && last.bike === bike && isSame(last.setup, setup)) return last.made;
+    if (last !== null && last.bike === bike && areSame(keys, last.setup, setup)) return last.made;
     const made = make(bike, setup);
     last = { bike, setup, made };
     return made;
   };
 }
 
-const isPivotSame = (a: PivotMove, b: PivotMove): boolean =>
-  a.pivotForward === b.pivotForward && a.pivotUp === b.pivotUp;
-
-/** The parts of one search. */
-export function keptParts(): MachineParts {
+/**
+ * The parts of one search, in which no adjuster but those of `turned` ever turns: only these are compared, because a search
+ * turns a few and compares a million times.
+ */
+export function keptParts(turned: readonly AdjusterKey[]): MachineParts {
+  const keep = <Key extends AdjusterKey, Part>(
+    make: PartMaker<Pick<Setup, Key>, Part>,
+    keys: readonly Key[],
+  ): PartMaker<Pick<Setup, Key>, Part> =>
+    kept(
+      make,
+      keys.filter((key) => turned.includes(key)),
+    );
+  const { fixed, front, rear, onFrame, wheels, onSprockets, springs } = NEW_PARTS;
   return {
-    fixed: kept(NEW_PARTS.fixed, () => true),
-    front: kept(
-      NEW_PARTS.front,
-      (a, b) =>
-        a.forkTubes === b.forkTubes &&
-        a.forkExtenders === b.forkExtenders &&
-        a.clampOffset === b.clampOffset &&
-        a.headAngleCupsDeg === b.headAngleCupsDeg &&
-        isPivotSame(a, b),
-    ),
-    rear: kept(
-      NEW_PARTS.rear,
-      (a, b) =>
-        a.shockLength === b.shockLength &&
-        a.shockMountShim === b.shockMountShim &&
-        a.linkLength === b.linkLength &&
-        a.axlePosition === b.axlePosition &&
-        isPivotSame(a, b),
-    ),
-    onFrame: kept(
-      NEW_PARTS.onFrame,
-      (a, b) =>
-        isPivotSame(a, b) &&
-        a.riderForward === b.riderForward &&
-        a.riderMass === b.riderMass &&
-        a.riderHeight === b.riderHeight &&
-        a.passengerMass === b.passengerMass &&
-        a.passengerHeight === b.passengerHeight &&
-        a.fuelMass === b.fuelMass &&
-        a.loadMass === b.loadMass &&
-        a.loadHeight === b.loadHeight,
-    ),
-    wheels: kept(NEW_PARTS.wheels, (a, b) => a.frontTyre === b.frontTyre && a.rearTyre === b.rearTyre),
-    onSprockets: kept(
-      NEW_PARTS.onSprockets,
-      (a, b) =>
-        a.rearTeeth === b.rearTeeth &&
-        a.frontTeeth === b.frontTeeth &&
-        a.chainSlack === b.chainSlack &&
-        a.chainLinks === b.chainLinks,
-    ),
-    springs: kept(halvesKept(NEW_PARTS.springs), (a, b) => isForkSame(a, b) && isShockSame(a, b)),
+    fixed: keep(fixed, MACHINE_PART_ADJUSTERS.fixed),
+    front: keep(front, MACHINE_PART_ADJUSTERS.front),
+    rear: keep(rear, MACHINE_PART_ADJUSTERS.rear),
+    onFrame: keep(onFrame, MACHINE_PART_ADJUSTERS.onFrame),
+    wheels: keep(wheels, MACHINE_PART_ADJUSTERS.wheels),
+    onSprockets: keep(onSprockets, MACHINE_PART_ADJUSTERS.onSprockets),
+    springs: keep(halvesKept(springs), MACHINE_PART_ADJUSTERS.springs),
   };
 }
 
-const isForkSame = (a: SpringSetup, b: SpringSetup): boolean =>
-  a.forkPreload === b.forkPreload &&
-  a.forkSpringRate === b.forkSpringRate &&
-  a.forkAirGap === b.forkAirGap &&
-  a.forkAirPressure === b.forkAirPressure;
-
-const isShockSame = (a: SpringSetup, b: SpringSetup): boolean =>
-  a.shockPreload === b.shockPreload &&
-  a.shockSpringRate === b.shockSpringRate &&
-  a.shockAirGap === b.shockAirGap &&
-  a.shockAirPressure === b.shockAirPressure;
-
 /** The same springs, of which the end that nothing was turned at stays the one that was made last, and its spring law with it. */
 function halvesKept(make: MachineParts['springs']): MachineParts['springs'] {
-  let last: { readonly bike: Bike; readonly setup: SpringSetup; readonly part: SpringSet } | null = null;
+  let last: { readonly bike: Bike; readonly setup: PartSetup<'springs'>; readonly part: SpringSet } | null =
+    null;
   return (bike, setup) => {
     const made = make(bike, setup);
     const before = last !== null && last.bike === bike ? last : null;
-    const part: SpringSet = {
-      fork: before !== null && isForkSame(before.setup, setup) ? before.part.fork : made.part.fork,
-      shock: before !== null && isShockSame(before.setup, setup) ? before.part.shock : made.part.shock,
-    };
+    const half = <End extends keyof SpringSet>(end: End): SpringSet[End] =>
+      before !== null && areSame<keyof PartSetup<'springs'>>(SPRING_ADJUSTERS[end], before.setup, setup)
+        ? before.part[end]
+        : made.part[end];
+    const part: SpringSet = { fork: half('fork'), shock: half('shock') };
     last = { bike, setup, part };
     return { ...made, part };
   };
 }
 
+const { springs: ofSprings, ...ofOtherParts } = MACHINE_PART_ADJUSTERS;
+const ELSEWHERE: readonly AdjusterKey[] = Object.values(ofOtherParts).flat();
+
 /** Adjusters that change the springs and nothing else of a machine. */
-export const SPRING_KEYS: readonly AdjusterKey[] = [
-  'forkPreload',
-  'shockPreload',
-  'forkSpringRate',
-  'shockSpringRate',
-  'forkAirGap',
-  'forkAirPressure',
-  'shockAirGap',
-  'shockAirPressure',
-] satisfies readonly (keyof SpringSetup)[];
+export const SPRING_KEYS: readonly AdjusterKey[] = ofSprings.filter((key) => !ELSEWHERE.includes(key));
 
 /** A machine with the springs to be put into it: its own may be those of another combination. */
 export interface WithSprings {
@@ -133,7 +104,7 @@ export function keptMachine(
   bike: Bike,
   turned: readonly AdjusterKey[],
 ): (setup: Setup) => WithSprings | NoMachine {
-  const parts = keptParts();
+  const parts = keptParts(turned);
   const others = turned.filter((key) => !SPRING_KEYS.includes(key));
   let last: { readonly setup: Setup; readonly machine: Machine } | null = null;
   return (setup) => {

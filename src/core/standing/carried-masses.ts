@@ -1,5 +1,5 @@
 /** What the frame carries on its springs: each mass and the place where it weighs on the frame. */
-import type { Setup } from '../adjusters/setup.ts';
+import type { PartSetup } from '../adjusters/machine-part-adjusters.ts';
 import type { FramePlaces } from '../parts/frame-places.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 
@@ -15,19 +15,6 @@ export interface CarriedMass {
   readonly aboard: boolean;
 }
 
-/** What of a setup is carried, and where it weighs. */
-export type LoadSetup = Pick<
-  Setup,
-  | 'riderForward'
-  | 'riderMass'
-  | 'riderHeight'
-  | 'passengerMass'
-  | 'passengerHeight'
-  | 'fuelMass'
-  | 'loadMass'
-  | 'loadHeight'
->;
-
 /**
  * The bike above its springs, rider, passenger, fuel and luggage, kg and mm. `places` are those of the frame as seen
  * from the pivot as it stands. The rider sits as far forward of the seat mark as the setup says, along the frame's x
@@ -35,7 +22,7 @@ export type LoadSetup = Pick<
  */
 export function carriedMasses(
   sprungMass: number,
-  setup: LoadSetup,
+  setup: PartSetup<'onFrame'>,
   places: FramePlaces,
 ): readonly CarriedMass[] {
   const { seat, sprungCentre, passengerSeat, tank, loadMark } = places;

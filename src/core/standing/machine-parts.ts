@@ -1,10 +1,9 @@
 /** The parts of a machine that follow from a few adjusters each. */
-import type { Setup } from '../adjusters/setup.ts';
+import type { MachinePartKey, PartSetup } from '../adjusters/machine-part-adjusters.ts';
 import { frontEnd } from '../chassis/front-end.ts';
 import type { NoPose } from '../chassis/no-pose.ts';
-import { fromPivot, type PivotMove } from '../chassis/pivot-move.ts';
+import { fromPivot } from '../chassis/pivot-move.ts';
 import { whyNoLoop, type ChainLoop, type NoLoop } from '../drive/chain-loop.ts';
-import type { RearAdjusters } from '../linkage/link-adjustments.ts';
 import { suspensionAsSet } from '../linkage/suspension-as-set.ts';
 import { refuse } from '../numeric/refusal.ts';
 import { wrongNumber, type Wrong } from '../numeric/wrong-number.ts';
@@ -14,7 +13,7 @@ import { eachFramePlace, type FramePlaces } from '../parts/frame-places.ts';
 import { tyreDiameter } from '../parts/tyre.ts';
 import type { ArmMass } from './arm-mass.ts';
 import type { AxleSlot } from './axle-in-slot.ts';
-import { carriedMasses, type CarriedMass, type LoadSetup } from './carried-masses.ts';
+import { carriedMasses, type CarriedMass } from './carried-masses.ts';
 import { axleSlot, loopOf, stretchOf, wornLoopOf } from './chain-of.ts';
 import { rearBrakeOf, torqueArmOf, type RearBrake, type StayedBrake } from './rear-brake.ts';
 import { springSetOf } from './spring-set.ts';
@@ -82,16 +81,16 @@ const checked =
 export const NEW_PARTS = {
   fixed: checked(fixedOf),
   front: checked(frontEnd),
-  rear: checked(({ swingarm }: Bike, setup: RearAdjusters) => suspensionAsSet(swingarm, setup)),
+  rear: checked(({ swingarm }: Bike, setup: PartSetup<'rear'>) => suspensionAsSet(swingarm, setup)),
   onFrame: checked(onFrameOf),
   wheels: checked(wheelsOf),
   onSprockets: checked(onSprocketsOf),
   springs: checked(springSetOf),
-} as const;
+} as const satisfies { readonly [Key in MachinePartKey]: PartMaker<PartSetup<Key>, unknown> };
 
 export type MachineParts = typeof NEW_PARTS;
 
-function fixedOf({ drive, frame, frontWheel, rearWheel, swingarm }: Bike, _setup: object): Fixed {
+function fixedOf({ drive, frame, frontWheel, rearWheel, swingarm }: Bike, _setup: PartSetup<'fixed'>): Fixed {
   const runs = hasRuns(drive.kind);
   return {
     guideRadius: runs ? frame.guideRadius : null,
@@ -102,7 +101,7 @@ function fixedOf({ drive, frame, frontWheel, rearWheel, swingarm }: Bike, _setup
   };
 }
 
-function onFrameOf({ frame, drive, housing, rearBrake }: Bike, setup: LoadSetup & PivotMove): OnFrame {
+function onFrameOf({ frame, drive, housing, rearBrake }: Bike, setup: PartSetup<'onFrame'>): OnFrame {
   const places = eachFramePlace((key) => fromPivot(frame[key], setup));
   const torqueArm = drive.kind === 'shaft' ? torqueArmOf(housing, setup) : null;
   return {
@@ -114,7 +113,7 @@ function onFrameOf({ frame, drive, housing, rearBrake }: Bike, setup: LoadSetup 
   };
 }
 
-function onSprocketsOf(bike: Bike, setup: SprocketSetup): OnSprockets {
+function onSprocketsOf(bike: Bike, setup: PartSetup<'onSprockets'>): OnSprockets {
   const { drive } = bike;
   const { frontTeeth, rearTeeth, chainLinks } = setup;
   const runs = hasRuns(drive.kind);
@@ -127,10 +126,7 @@ function onSprocketsOf(bike: Bike, setup: SprocketSetup): OnSprockets {
   };
 }
 
-type SprocketSetup = Pick<Setup, 'frontTeeth' | 'rearTeeth' | 'chainSlack' | 'chainLinks'>;
-type WheelSetup = Pick<Setup, 'frontTyre' | 'rearTyre'>;
-
-function wheelsOf(bike: Bike, { frontTyre, rearTyre }: WheelSetup): Wheels | NoPose {
+function wheelsOf(bike: Bike, { frontTyre, rearTyre }: PartSetup<'wheels'>): Wheels | NoPose {
   const front = tyreDiameter(frontTyre);
   if (!front.ok) return refuse(front.reason, { end: 'front' });
   const rear = tyreDiameter(rearTyre);

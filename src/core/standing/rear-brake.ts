@@ -3,7 +3,8 @@ import { refuse } from '../numeric/refusal.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import type { Point } from '../plane/point.ts';
 import type { HousingMount, RearBrakeMount } from '../parts/bike.ts';
-import { fromPivot, type PivotMove } from '../chassis/pivot-move.ts';
+import type { PivotMove } from '../adjusters/machine-part-adjusters.ts';
+import { fromPivot } from '../chassis/pivot-move.ts';
 import { swingarmSlope } from '../drive/squat-slope.ts';
 import type { NoEquilibrium } from './no-equilibrium.ts';
 

@@ -3,7 +3,7 @@
 import type { Bike, SpringEnds } from '../parts/bike.ts';
 import type { Air, MainSpring, OtherLeg } from '../parts/support.ts';
 import { NEWTON_A_SQUARE_MM_PER_BAR } from '../units/convert.ts';
-import type { Setup } from '../adjusters/setup.ts';
+import type { PartSetup } from '../adjusters/machine-part-adjusters.ts';
 import { tableStroke } from '../linkage/rear-suspension.ts';
 
 /** A rubber or an oil lock that only works in the last part of the travel. */
@@ -82,21 +82,8 @@ export interface SpringSet {
 const ONE_RATE: MainSpring = { kind: 'oneRate' };
 const MM3_PER_ML = 1000;
 
-/** What of a setup the springs depend on. */
-export type SpringSetup = Pick<
-  Setup,
-  | 'forkSpringRate'
-  | 'forkPreload'
-  | 'forkAirGap'
-  | 'forkAirPressure'
-  | 'shockSpringRate'
-  | 'shockPreload'
-  | 'shockAirGap'
-  | 'shockAirPressure'
->;
-
 /** The springs of a bike with its adjusters set. A table's shock has no lengths: its stroke is that of the table's travel. */
-export function springSetOf(bike: Bike, setup: SpringSetup): SpringSet {
+export function springSetOf(bike: Bike, setup: PartSetup<'springs'>): SpringSet {
   const { fork, shock, swingarm } = bike;
   const { links, travelTable } = swingarm;
   const stroke = tableStroke(travelTable);

@@ -1,5 +1,6 @@
 /** Parts that may touch the ground, and how round the tyres are, as a bike's setup has them. */
-import { fromPivot, type PivotMove } from '../chassis/pivot-move.ts';
+import type { PivotMove } from '../adjusters/machine-part-adjusters.ts';
+import { fromPivot } from '../chassis/pivot-move.ts';
 import type { Wheel } from '../parts/bike.ts';
 import type { FramePoint } from '../parts/frame-point.ts';
 import { TOUCH_KEYS, type TouchKey, type TouchPlaces } from '../parts/touch-parts.ts';

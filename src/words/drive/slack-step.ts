@@ -1,28 +1,16 @@
 /** The step that ends work on sprockets, chain or axle: the slack is set again, with the wheel hanging. */
 import type { AdjusterKey } from '../../core/adjusters/setup.ts';
+import { MACHINE_PART_ADJUSTERS } from '../../core/adjusters/machine-part-adjusters.ts';
 import type { WalkStep } from '../../core/effects/walk.ts';
 import { hasRuns, type DriveKind } from '../../core/parts/drive-kind.ts';
 import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
 
 /** After these the slack is another one for certain. */
-const ON_THE_CHAIN: readonly AdjusterKey[] = [
-  'frontTeeth',
-  'rearTeeth',
-  'chainLinks',
-  'axlePosition',
-  'chainSlack',
-];
+const ON_THE_CHAIN: readonly AdjusterKey[] = [...MACHINE_PART_ADJUSTERS.onSprockets, 'axlePosition'];
 
 /** These move the hanging axle too, so the slack is set once they are done. */
-const AT_THE_REAR: readonly AdjusterKey[] = [
-  ...ON_THE_CHAIN,
-  'shockLength',
-  'shockMountShim',
-  'linkLength',
-  'pivotForward',
-  'pivotUp',
-];
+const AT_THE_REAR: readonly AdjusterKey[] = [...ON_THE_CHAIN, ...MACHINE_PART_ADJUSTERS.rear];
 
 export interface SlackStep {
   /** The place of the step that it follows. */
