@@ -39,6 +39,7 @@ export const torque: Quantity = {
   advice: 'Use N·m here.',
   indistinct: 0.05,
   noticed: 2,
+  leastTold: 1,
   counted: null,
 };
 `,

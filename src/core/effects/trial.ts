@@ -6,7 +6,7 @@ import { metricReading } from '../readings/metric-reading.ts';
 import type { RideStateKey } from '../riding/states/all-ride-states.ts';
 import { standBike, type StandingBike } from '../riding/stand-bike.ts';
 import { QUANTITIES } from '../units/all-quantities.ts';
-import { isTooSmall } from '../units/least-told.ts';
+import { isLess } from '../units/least-told.ts';
 import { shownSteps, type NumberStyle } from '../units/number-style.ts';
 import { antiSquatSpread } from './anti-squat-spread.ts';
 import { cornerRadius } from './corner-radius.ts';
@@ -75,7 +75,7 @@ export function wayOf(
   const change = after - before;
   const [was, is] = [before, after].map((value) => shownSteps(value, quantity, METRIC));
   if (was === is || Math.abs(change) < QUANTITIES[quantity].indistinct) return 'same';
-  if (!isChange && before * after >= 0 && isTooSmall(change, quantity)) return 'same';
+  if (!isChange && before * after >= 0 && isLess(change, quantity)) return 'same';
   return change > 0 ? 'more' : 'less';
 }
 

@@ -9,5 +9,6 @@ export const acceleration: Quantity = {
   advice: 'Use g here, as in 0.9 g.',
   indistinct: 0.005,
   noticed: 0.03,
+  leastTold: 0.02,
   counted: null,
 };

@@ -10,5 +10,6 @@ export const angle: Quantity = {
   advice: 'Use degrees here.',
   indistinct: 0.005,
   noticed: 0.25,
+  leastTold: 0.1,
   counted: null,
 };

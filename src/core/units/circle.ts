@@ -17,5 +17,6 @@ export const circle: Quantity = {
   indistinct: 10,
   // The change of line that a rider notices: common practice, no source.
   noticed: 300,
+  leastTold: 0,
   counted: null,
 };

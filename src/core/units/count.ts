@@ -9,5 +9,6 @@ export const count: Quantity = {
   advice: 'Count parts here.',
   indistinct: 0.5,
   noticed: 1,
+  leastTold: 0,
   counted: { name: 'Parts', one: '', usual: 2 },
 };

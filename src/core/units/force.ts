@@ -11,5 +11,6 @@ export const force: Quantity = {
   advice: 'Use N or lbf here.',
   indistinct: 0.5,
   noticed: 50,
+  leastTold: 10,
   counted: null,
 };

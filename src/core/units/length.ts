@@ -12,5 +12,6 @@ export const length: Quantity = {
   // Half a thousandth of an inch.
   indistinct: 0.0127,
   noticed: 3,
+  leastTold: 1,
   counted: null,
 };

@@ -9,5 +9,6 @@ export const links: Quantity = {
   advice: 'Count links here.',
   indistinct: 0.5,
   noticed: 1,
+  leastTold: 0,
   counted: { name: 'Links', one: 'link', usual: 110 },
 };

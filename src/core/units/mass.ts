@@ -11,5 +11,6 @@ export const mass: Quantity = {
   advice: 'Use kg or lb here.',
   indistinct: 0.05,
   noticed: 5,
+  leastTold: 0,
   counted: null,
 };

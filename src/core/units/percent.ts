@@ -9,6 +9,7 @@ export const percent: Quantity = {
   advice: 'Use % here.',
   indistinct: 0.05,
   noticed: 3,
+  leastTold: 1,
   counted: null,
   // One step is a tenth, so no change is written as one point alone.
   changeUnit: { one: 'points', many: 'points' },

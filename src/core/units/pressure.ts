@@ -15,5 +15,6 @@ export const pressure: Quantity = {
   // A gauge for suspension shows hundredths of a bar.
   indistinct: 0.01,
   noticed: 0.2,
+  leastTold: 0,
   counted: null,
 };

@@ -38,6 +38,11 @@ export interface Quantity {
   readonly indistinct: number;
   /** The change that a rider notices, in the metric unit; changes of different quantities are compared in it. */
   readonly noticed: number;
+  /**
+   * A sentence says nothing of a smaller change, in the metric unit: no gauge of a workshop shows it and no rider feels it.
+   * 0 where every change is named. Common practice, no source.
+   */
+  readonly leastTold: number;
   /** Null for what is measured. */
   readonly counted: Counted | null;
   /** What a change of it is written in, one and many; left out where its unit does. */

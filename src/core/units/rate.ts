@@ -21,5 +21,6 @@ export const rate: Quantity = {
   advice: 'Use N/mm, kg/mm or lb/in here.',
   indistinct: 0.02,
   noticed: 2,
+  leastTold: 0.5,
   counted: null,
 };

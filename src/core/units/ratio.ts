@@ -9,5 +9,6 @@ export const ratio: Quantity = {
   advice: 'Leave the unit out here.',
   indistinct: 0.0005,
   noticed: 0.1,
+  leastTold: 0.02,
   counted: null,
 };

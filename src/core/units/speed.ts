@@ -11,5 +11,6 @@ export const speed: Quantity = {
   advice: 'Use km/h or mph here.',
   indistinct: 0.05,
   noticed: 2,
+  leastTold: 0,
   counted: null,
 };

@@ -9,5 +9,6 @@ export const teeth: Quantity = {
   advice: 'Count teeth here.',
   indistinct: 0.5,
   noticed: 1,
+  leastTold: 0,
   counted: { name: 'Teeth', one: 'tooth', usual: 16 },
 };

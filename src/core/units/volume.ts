@@ -14,5 +14,6 @@ export const volume: Quantity = {
   advice: 'Use ml or in³ here.',
   indistinct: 0.5,
   noticed: 10,
+  leastTold: 0,
   counted: null,
 };

@@ -13,7 +13,7 @@ import { linkRuleOf, stretchOf } from '../../core/standing/chain-of.ts';
 import type { NoStand } from '../../core/riding/no-stand.ts';
 import type { BikeWithSetup } from '../../document/document.ts';
 import { fitSprockets } from '../../document/edits.ts';
-import { LEAST_TOLD } from '../../core/units/least-told.ts';
+import { QUANTITIES } from '../../core/units/all-quantities.ts';
 import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Standing } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
@@ -59,7 +59,7 @@ export interface SprocketRow {
 }
 
 /** An axle less far than this from where a chain puts it stands there: nobody notices it, mm. */
-const SAME_PLACE = LEAST_TOLD.length;
+const SAME_PLACE = QUANTITIES.length.leastTold;
 
 export class Sprockets {
   readonly #session: BikeSession;

@@ -1,8 +1,7 @@
 /** The words beside a change of a figure, which a change too small to be told does without. */
 import { waysBySize, type ChangeWords, type Ways } from '../../core/readings/change-words.ts';
-import type { QuantityKey } from '../../core/units/all-quantities.ts';
-import { QUANTITIES } from '../../core/units/all-quantities.ts';
-import { isTooSmall } from '../../core/units/least-told.ts';
+import { QUANTITIES, type QuantityKey } from '../../core/units/all-quantities.ts';
+import { isLess } from '../../core/units/least-told.ts';
 
 const NOTHING: Ways = { more: '', less: '' };
 
@@ -15,7 +14,7 @@ export function waysTold(
   before: number,
   after: number,
 ): Ways {
-  const small = before * after >= 0 && isTooSmall(after - before, words.quantity);
+  const small = before * after >= 0 && isLess(after - before, words.quantity);
   return small ? NOTHING : waysBySize(words, before, after);
 }
 

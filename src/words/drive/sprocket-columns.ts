@@ -5,7 +5,7 @@ import { changeWord, type ChangeWords } from '../../core/readings/change-words.t
 import { pairDifference, type PairKey } from '../../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../../core/effects/sprocket-pairs.ts';
 import { metricOfSteps, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
-import { isTooSmall } from '../../core/units/least-told.ts';
+import { isLess } from '../../core/units/least-told.ts';
 import { QUANTITIES, shownUnit, type QuantityKey } from '../../core/units/all-quantities.ts';
 
 export interface SprocketColumn extends ChangeWords {
@@ -110,7 +110,7 @@ export function sprocketCell(
   return {
     figure,
     change: `${steps > 0 ? '▲' : '▼'} ${amount}`,
-    word: before * value >= 0 && isTooSmall(change, shown) ? '' : changeWord(column, before, value),
+    word: before * value >= 0 && isLess(change, shown) ? '' : changeWord(column, before, value),
     differs: true,
   };
 }

@@ -25,33 +25,20 @@ export interface Told extends ChangeWords {
 
 type Kind = Omit<Told, 'value' | 'words'>;
 
-const SQUAT: Kind = {
-  name: 'Squat (+) or lift (−) on the gas, from mid-corner',
+/** A height that goes one way above zero and the other way below it, by the two verbs. */
+const upAndDown = (name: string, above: string, below: string): Kind => ({
+  name,
   quantity: 'length',
   signed: true,
-  more: 'squats more',
-  less: 'squats less',
-  belowZero: { more: 'lifts less', less: 'lifts more' },
-  acrossZero: { more: 'now squats', less: 'now lifts' },
-};
-const DIVE: Kind = {
-  name: 'Dive on the brakes, upright',
-  quantity: 'length',
-  signed: true,
-  more: 'dives more',
-  less: 'dives less',
-  belowZero: { more: 'rises less', less: 'rises more' },
-  acrossZero: { more: 'now dives', less: 'now rises' },
-};
-const CLOSED: Kind = {
-  name: 'Rise (+) or drop (−), throttle closed',
-  quantity: 'length',
-  signed: true,
-  more: 'rises more',
-  less: 'rises less',
-  belowZero: { more: 'drops less', less: 'drops more' },
-  acrossZero: { more: 'now rises', less: 'now drops' },
-};
+  more: `${above} more`,
+  less: `${above} less`,
+  belowZero: { more: `${below} less`, less: `${below} more` },
+  acrossZero: { more: `now ${above}`, less: `now ${below}` },
+});
+
+const SQUAT = upAndDown('Squat (+) or lift (−) on the gas, from mid-corner', 'squats', 'lifts');
+const DIVE = upAndDown('Dive on the brakes, upright', 'dives', 'rises');
+const CLOSED = upAndDown('Rise (+) or drop (−), throttle closed', 'rises', 'drops');
 const FRONT_LIFTS: Kind = {
   name: 'Wheelie limit, accelerating up to it',
   quantity: 'acceleration',
@@ -82,7 +69,7 @@ export function riderEffectsTold(
   return [
     told(SQUAT, gasOpened, ({ front, rear }) => ({
       value: rear,
-      words: `${leaned(setup.leanDeg, style)}, from ${speedUp(cornerStart(setup), style)} to ${speedUp(setup.acceleration, style)}: ${squats(rear, style)}, ${moves('the front', front, style)}.`,
+      words: `${leaned(setup.leanDeg, style)}, from ${speedUp(cornerStart(setup), style)} to ${speedUp(setup.acceleration, style)}: ${moves('the rear', rear, style, 'squats', 'lifts')}, ${moves('the front', front, style)}.`,
     })),
     told(DIVE, braked, ({ front, rear }) => ({
       value: front,
@@ -90,7 +77,7 @@ export function riderEffectsTold(
     })),
     told(CLOSED, throttleClosed, ({ front, rear }) => ({
       value: -rear,
-      words: `${leaned(setup.closedLeanDeg, style)}, throttle closed, engine braking at ${g(setup.engineDeceleration)}, against coasting: ${drops(rear, style)}, ${moves('the front', front, style)}. The spin of wheels and engine is left out.`,
+      words: `${leaned(setup.closedLeanDeg, style)}, throttle closed, engine braking at ${g(setup.engineDeceleration)}, against coasting: ${moves('the rear', rear, style, 'drops', 'rises')}, ${moves('the front', front, style)}. The spin of wheels and engine is left out.`,
     })),
     told(FRONT_LIFTS, frontLifts, ({ limit, travel }) => ({
       value: limit,
@@ -147,29 +134,12 @@ function speedUp(g: number, style: NumberStyle): string {
   });
 }
 
-function squats(by: number, style: NumberStyle): string {
-  const change = shownChange(by, 'length', style);
-  return `the rear ${directionWord(change, {
-    more: `squats ${change.amount}`,
-    less: `lifts ${change.amount}`,
-    same: 'stays where it is',
-  })}`;
-}
-
-function drops(by: number, style: NumberStyle): string {
-  const change = shownChange(by, 'length', style);
-  return `the rear ${directionWord(change, {
-    more: `drops ${change.amount}`,
-    less: `rises ${change.amount}`,
-    same: 'stays where it is',
-  })}`;
-}
-
-function moves(end: string, by: number, style: NumberStyle): string {
+/** Such as "the rear squats 3.1 mm", by the sign of its figure and its two verbs. */
+function moves(end: string, by: number, style: NumberStyle, above = 'sinks', below = 'rises'): string {
   const change = shownChange(by, 'length', style);
   return `${end} ${directionWord(change, {
-    more: `sinks ${change.amount}`,
-    less: `rises ${change.amount}`,
+    more: `${above} ${change.amount}`,
+    less: `${below} ${change.amount}`,
     same: 'stays where it is',
   })}`;
 }

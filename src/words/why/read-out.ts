@@ -2,9 +2,9 @@
 import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { changeWord, wordBySize, type ChangeWords } from '../../core/readings/change-words.ts';
 import type { Split, Why } from '../../core/effects/why.ts';
-import { isLess, type ToldQuantity } from '../../core/units/least-told.ts';
+import { isLess } from '../../core/units/least-told.ts';
 import { listAll } from '../list-all.ts';
-import { QUANTITIES } from '../../core/units/all-quantities.ts';
+import { QUANTITIES, type QuantityKey } from '../../core/units/all-quantities.ts';
 import { shownDifference, shownSteps, writeNumber, type NumberStyle } from '../../core/units/number-style.ts';
 import { heightPlace } from '../../core/effects/height-places.ts';
 import { EXPLAINED } from '../../core/effects/split-by-adjuster.ts';
@@ -187,14 +187,14 @@ function gasTold(
 }
 
 /** Whether a change is written at all, and large enough for a sentence. */
-function isTold({ before, after }: Split<string>, quantity: ToldQuantity, style: NumberStyle): boolean {
+function isTold({ before, after }: Split<string>, quantity: QuantityKey, style: NumberStyle): boolean {
   const { fromCore } = QUANTITIES[quantity];
   const [was, is] = [fromCore(before), fromCore(after)];
   return !isLess(is - was, quantity) && shownSteps(was, quantity, style) !== shownSteps(is, quantity, style);
 }
 
-const inCore = (value: number, quantity: ToldQuantity, style: NumberStyle): string =>
+const inCore = (value: number, quantity: QuantityKey, style: NumberStyle): string =>
   written(QUANTITIES[quantity].fromCore(value), quantity, style);
 
-const written = (metric: number, quantity: ToldQuantity, style: NumberStyle): string =>
+const written = (metric: number, quantity: QuantityKey, style: NumberStyle): string =>
   writeNumber(metric, quantity, style).text;

@@ -2,15 +2,14 @@
 import { heightPlace } from '../../core/effects/height-places.ts';
 import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { placeWords } from '../change/height-words.ts';
-import { exactSteps, isLess, type ToldQuantity } from '../../core/units/least-told.ts';
+import { exactSteps, isLess } from '../../core/units/least-told.ts';
 import { listAll } from '../list-all.ts';
 import { sharedSteps } from '../../core/units/shared-steps.ts';
 import { wordBySize, type ChangeWords } from '../../core/readings/change-words.ts';
 import { EXPLAINED, type ExplainedKey } from '../../core/effects/split-by-adjuster.ts';
 import { noticedOf } from '../change/ways-told.ts';
 import { MOST_SENTENCES, NO_TRAIL, springCauses, type WhySentence } from './why-words.ts';
-import type { QuantityKey } from '../../core/units/all-quantities.ts';
-import { QUANTITIES } from '../../core/units/all-quantities.ts';
+import { QUANTITIES, type QuantityKey } from '../../core/units/all-quantities.ts';
 import {
   metricOfSteps,
   shownSteps,
@@ -102,7 +101,7 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
   const add = <Cause extends string>(
     reading: string,
     name: string,
-    quantity: ToldQuantity,
+    quantity: QuantityKey,
     change: Split<Cause> | null,
     words: Readonly<Record<Cause, string>>,
     verbs: ChangeWords,
@@ -190,7 +189,7 @@ function weighedSentences(explained: Why, style: NumberStyle): WeighedSentence[]
 
 function changeSentence<Cause extends string>(
   name: string,
-  quantity: ToldQuantity,
+  quantity: QuantityKey,
   change: Split<Cause>,
   words: Readonly<Record<Cause, string>>,
   verbs: ChangeWords,
@@ -223,7 +222,7 @@ function changeSentence<Cause extends string>(
 /** The parts of a change as they are written, metric: they add up to the change as it is written. */
 export function shownShares<Cause extends string>(
   { before, after, parts }: Split<Cause>,
-  quantity: ToldQuantity,
+  quantity: QuantityKey,
   style: NumberStyle,
 ): number[] {
   const { fromCore } = QUANTITIES[quantity];

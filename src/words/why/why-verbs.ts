@@ -1,12 +1,11 @@
 /** What the change of an explained reading is to a rider, as Why says it: a lay clause, and a word behind the figure. */
 import { EXPLAINED, type AdjusterSplit, type ExplainedKey } from '../../core/effects/split-by-adjuster.ts';
-import { waysBySize, wordBySize, type ChangeWords } from '../../core/readings/change-words.ts';
-import { QUANTITIES } from '../../core/units/all-quantities.ts';
-import type { ToldQuantity } from '../../core/units/least-told.ts';
+import { waysBySize, wordBySize, type ChangeWords, type Ways } from '../../core/readings/change-words.ts';
+import { QUANTITIES, type QuantityKey } from '../../core/units/all-quantities.ts';
 import { noticedOf } from '../change/ways-told.ts';
 
 export interface Verbs {
-  readonly quantity: ToldQuantity;
+  readonly quantity: QuantityKey;
   /** What is the same to a rider comes into the headline once. */
   readonly topic: string;
   /** A lay clause for the headline. */
@@ -14,6 +13,27 @@ export interface Verbs {
   /** What that is, at the end of a sentence with figures. */
   readonly short: ChangeWords;
 }
+
+/** The same words behind what they are said of. */
+function saidOf(subject: string, { more, less, felt, belowZero }: ChangeWords): ChangeWords {
+  const both = (ways: Ways): Ways => ({ more: `${subject} ${ways.more}`, less: `${subject} ${ways.less}` });
+  return {
+    ...both({ more, less }),
+    ...(felt === undefined ? {} : { felt }),
+    ...(belowZero === undefined ? {} : { belowZero: both(belowZero) }),
+  };
+}
+
+const wordsOf = (subject: string, short: ChangeWords): Pick<Verbs, 'clause' | 'short'> => ({
+  clause: saidOf(subject, short),
+  short,
+});
+
+const CENTRES: Ways = {
+  more: 'the steering centres itself now',
+  less: 'the steering does not centre itself',
+};
+const FROM_TOPPED_OUT: Ways = { more: 'further from topped out', less: 'nearer to topped out' };
 
 export const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   rake: {
@@ -45,26 +65,24 @@ export const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
           less: 'the steering turns hardly any quicker',
         },
       },
-      acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
+      acrossZero: CENTRES,
     },
     short: {
       more: 'steadier steering',
       less: 'quicker steering',
       felt: EXPLAINED.trail.felt,
-      acrossZero: { more: 'the steering centres itself now', less: 'the steering does not centre itself' },
+      acrossZero: CENTRES,
     },
   },
   wheelbase: {
     quantity: 'length',
     topic: 'wheelbase',
-    clause: { more: 'the wheelbase is longer', less: 'the wheelbase is shorter' },
-    short: { more: 'longer', less: 'shorter' },
+    ...wordsOf('the wheelbase is', { more: 'longer', less: 'shorter' }),
   },
   seatHeight: {
     quantity: 'length',
     topic: 'seat',
-    clause: { more: 'the seat is higher', less: 'the seat is lower' },
-    short: { more: 'higher', less: 'lower' },
+    ...wordsOf('the seat is', { more: 'higher', less: 'lower' }),
   },
   swingarmAngle: {
     quantity: 'angle',
@@ -85,39 +103,29 @@ export const VERBS: Readonly<Record<ExplainedKey, Verbs>> = {
   antiSquat: {
     quantity: 'percent',
     topic: 'gas',
-    clause: {
-      more: 'the drive holds the rear up more on the gas',
-      less: 'the drive holds the rear up less on the gas',
-      felt: EXPLAINED.antiSquat.felt,
-      belowZero: {
-        more: 'the drive pulls the rear down less on the gas',
-        less: 'the drive pulls the rear down more on the gas',
-      },
-    },
-    short: {
+    ...wordsOf('the drive', {
       more: 'holds the rear up more on the gas',
       less: 'holds the rear up less on the gas',
       felt: EXPLAINED.antiSquat.felt,
       belowZero: { more: 'pulls the rear down less on the gas', less: 'pulls the rear down more on the gas' },
-    },
+    }),
   },
   finalDriveRatio: {
     quantity: 'ratio',
     topic: 'gearing',
-    clause: { more: 'the gearing is shorter', less: 'the gearing is taller' },
-    short: { more: 'shorter', less: 'taller' },
+    ...wordsOf('the gearing is', { more: 'shorter', less: 'taller' }),
   },
   frontTravel: {
     quantity: 'length',
     topic: 'fork',
     clause: { more: 'the fork uses more of its travel', less: 'the fork uses less of its travel' },
-    short: { more: 'further from topped out', less: 'nearer to topped out' },
+    short: FROM_TOPPED_OUT,
   },
   rearTravel: {
     quantity: 'length',
     topic: 'rear',
     clause: { more: 'the rear uses more of its travel', less: 'the rear uses less of its travel' },
-    short: { more: 'further from topped out', less: 'nearer to topped out' },
+    short: FROM_TOPPED_OUT,
   },
 };
 

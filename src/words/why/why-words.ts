@@ -15,7 +15,7 @@ import {
   type NumberStyle,
 } from '../../core/units/number-style.ts';
 import { BEYOND_USUAL } from '../change/beyond-usual.ts';
-import { isLess, LEAST_TOLD } from '../../core/units/least-told.ts';
+import { isLess } from '../../core/units/least-told.ts';
 import { listAll } from '../list-all.ts';
 import { noticedOf } from '../change/ways-told.ts';
 import { VERBS, wordOf, type Verbs } from './why-verbs.ts';
@@ -150,8 +150,8 @@ export function whyStory(
 /** How large a change must be for Why, where the others are, and from which change on a feel is named. */
 export function leastToldWords(style: NumberStyle): string {
   const least = [
-    writeShort(LEAST_TOLD.angle, 'angle', style),
-    writeNumber(LEAST_TOLD.length, 'length', style).text,
+    writeShort(QUANTITIES.angle.leastTold, 'angle', style),
+    writeNumber(QUANTITIES.length.leastTold, 'length', style).text,
     '1\u00a0point of a percentage',
   ];
   return `At most ${MOST_SENTENCES} changes are shown, those a rider notices most. Changes below ${least[0]}, ${least[1]} or ${least[2]} are in Readings only. ${feltFrom(style)}`;
