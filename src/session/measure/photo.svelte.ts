@@ -1,5 +1,6 @@
 /** Photo: the picture of the bike on the page, what is being clicked on it, and its clicks in the sheet of measurements. */
-import type { MeasureKindKey } from '../../core/measure/kinds/all-kinds.ts';
+import { MEASURE_KINDS, type MeasureKindKey } from '../../core/measure/kinds/all-kinds.ts';
+import type { MeasureKind } from '../../core/measure/held/measure-kind.ts';
 import type { Pixel } from '../../core/measure/photo/camera.ts';
 import {
   MEASURE_PARTS,
@@ -38,14 +39,15 @@ const MOST_PINS = 12;
 /** Clicks near a rim from which its edge is looked for. */
 const EDGE_CLICKS = 3;
 
-/** What a photo needs beside it: each by the first of its kinds, where no row of any of them is there. */
+/** What a photo needs beside it, each by the kind that is offered where no row gives it. */
 const SIZES: readonly {
-  readonly kinds: readonly [MeasureKindKey, ...MeasureKindKey[]];
+  readonly needs: NonNullable<MeasureKind['gives']>;
+  readonly kind: MeasureKindKey;
   readonly parts: readonly MeasurePartKey[];
 }[] = [
-  { kinds: ['axleHeight', 'tyreCode', 'circumference', 'rollOut'], parts: ['frontWheel'] },
-  { kinds: ['axleHeight', 'tyreCode', 'circumference', 'rollOut'], parts: ['rearWheel'] },
-  { kinds: ['offset', 'paperTrail'], parts: [] },
+  { needs: 'wheelSize', kind: 'axleHeight', parts: ['frontWheel'] },
+  { needs: 'wheelSize', kind: 'axleHeight', parts: ['rearWheel'] },
+  { needs: 'axleOffset', kind: 'offset', parts: [] },
 ];
 
 export class Photo {
@@ -102,11 +104,13 @@ export class Photo {
   /** Sizes that no photo shows and no row has yet. */
   readonly missing: readonly NextMeasurement[] = $derived.by(() =>
     SIZES.filter(
-      ({ kinds, parts }) =>
+      ({ needs, parts }) =>
         !this.#tape.rows.some(
-          (row) => kinds.some((kind) => kind === row.kind) && row.parts.join() === parts.join(),
+          (row) =>
+            MEASURE_KINDS.find(({ key }) => key === row.kind)?.gives === needs &&
+            row.parts.join() === parts.join(),
         ),
-    ).map(({ kinds: [kind], parts }) => ({ kind, parts, state: 'onWheels', otherState: null, u: null })),
+    ).map(({ kind, parts }) => ({ kind, parts, state: 'onWheels', otherState: null, u: null })),
   );
 
   constructor(bench: Workbench) {

@@ -55,6 +55,8 @@ export interface MeasureKind {
    * parts have no such figure.
    */
   readonly figure: (held: HeldBike, parts: readonly MeasurePartKey[]) => number | null;
+  /** What a photo cannot show by itself and this figure gives; left out where that is nothing. */
+  readonly gives?: 'wheelSize' | 'axleOffset';
   /** The same figure read from the other reference, such as from horizontal for from vertical; null where there is none. */
   readonly fromOther: { readonly label: string; readonly turn: (figure: number) => number } | null;
 }

@@ -57,27 +57,17 @@ export interface TyreSinks {
 const RIDES: Readonly<Record<SuspensionSetting, RideStateKey>> = {
   makers: 'noRider',
   loaded: 'noRider',
-  half: 'noRider',
   rider: 'riderUp',
+  half: 'noRider',
   hanging: 'toppedOut',
 };
 
-const SETTINGS = [
-  'makers',
-  'loaded',
-  'rider',
-  'half',
-  'hanging',
-] as const satisfies readonly SuspensionSetting[];
+const SETTINGS = Object.keys(RIDES) as readonly SuspensionSetting[];
 
 function eachSetting<T>(of: (setting: SuspensionSetting) => T): Readonly<Record<SuspensionSetting, T>> {
-  return {
-    makers: of('makers'),
-    loaded: of('loaded'),
-    rider: of('rider'),
-    half: of('half'),
-    hanging: of('hanging'),
-  };
+  const found: Partial<Record<SuspensionSetting, T>> = {};
+  for (const setting of SETTINGS) found[setting] = of(setting);
+  return found as Record<SuspensionSetting, T>;
 }
 
 /** How far a wheel is taken to be off the floor before anything is measured, mm. */

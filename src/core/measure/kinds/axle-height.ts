@@ -22,5 +22,6 @@ export const axleHeight = {
       : wheel === 'rearWheel'
         ? (place('rearAxle')?.y ?? null)
         : null,
+  gives: 'wheelSize',
   fromOther: null,
 } as const satisfies MeasureKind;

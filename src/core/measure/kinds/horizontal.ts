@@ -1,20 +1,11 @@
 /** How far one place lies ahead of another, along the floor. */
+import { BETWEEN_PLACES } from '../held/between-places.ts';
 import type { MeasureKind } from '../held/measure-kind.ts';
 
 export const horizontal = {
+  ...BETWEEN_PLACES,
   key: 'horizontal',
   label: 'Distance along the floor',
-  quantity: 'length',
-  read: 'number',
-  takes: [
-    ['point', 'mark'],
-    ['point', 'mark'],
-  ],
-  sd: 1.5,
-  state: 'onWheels',
-  betweenStates: false,
-  slant: false,
-  anyState: false,
   least: -4000,
   most: 4000,
   drawnAs: 'levelTape',
@@ -24,5 +15,4 @@ export const horizontal = {
     const b = place(to);
     return a === null || b === null ? null : b.x - a.x;
   },
-  fromOther: null,
 } as const satisfies MeasureKind;

@@ -17,5 +17,6 @@ export const offset = {
   drawnAs: 'offset',
   help: 'Clamp offset and axle lead together: from the steering stem’s centre line to the fork tubes’, plus from the fork tubes’ centre line to the axle, both square to the fork.',
   figure: ({ offset }) => offset,
+  gives: 'axleOffset',
   fromOther: null,
 } as const satisfies MeasureKind;

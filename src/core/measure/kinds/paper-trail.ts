@@ -17,5 +17,6 @@ export const paperTrail = {
   drawnAs: 'trail',
   help: 'From the maker’s data, along the ground.',
   figure: ({ rake, offset, frontRadius }) => (frontRadius * Math.sin(rake) - offset) / Math.cos(rake),
+  gives: 'axleOffset',
   fromOther: null,
 } as const satisfies MeasureKind;

@@ -19,5 +19,6 @@ export const tyreCode = {
   drawnAs: 'round',
   help: 'Read it on the sidewall, such as 120/70-17.',
   figure: (held, [wheel]) => wheelRadius(held, wheel),
+  gives: 'wheelSize',
   fromOther: null,
 } as const satisfies MeasureKind;

@@ -1,20 +1,11 @@
 /** How far one place lies above another. */
+import { BETWEEN_PLACES } from '../held/between-places.ts';
 import type { MeasureKind } from '../held/measure-kind.ts';
 
 export const vertical = {
+  ...BETWEEN_PLACES,
   key: 'vertical',
   label: 'Height of one over the other',
-  quantity: 'length',
-  read: 'number',
-  takes: [
-    ['point', 'mark'],
-    ['point', 'mark'],
-  ],
-  sd: 1.5,
-  state: 'onWheels',
-  betweenStates: false,
-  slant: false,
-  anyState: false,
   least: -2500,
   most: 2500,
   drawnAs: 'uprightTape',
@@ -24,5 +15,4 @@ export const vertical = {
     const b = place(to);
     return a === null || b === null ? null : b.y - a.y;
   },
-  fromOther: null,
 } as const satisfies MeasureKind;
