@@ -55,6 +55,13 @@ function pathOfWhole(address) {
   return /^https?:/i.test(address) && URL.canParse(address) ? new URL(address).pathname : undefined;
 }
 
+/** What the build names by its content, such as `assets/index-DgtfQHv4.js`: other content has another name. */
+const NAMED_BY_CONTENT = /[\\/]assets[\\/][^\\/]+-[\w-]{8}\.\w+$/;
+/** A browser keeps the file and what it made of a script, which halves its work on the next visit. */
+const KEPT_FOR_GOOD = 'public, max-age=31536000, immutable';
+/** The browser asks each time, so that a rebuilt page is never mixed with an old one. */
+const ASKED_ANEW = 'no-cache';
+
 /** What is not there, or cannot be there under such a name. */
 const ABSENT = ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'ELOOP', 'EISDIR'];
 const FORBIDDEN = ['EACCES', 'EPERM'];
@@ -141,8 +148,8 @@ async function answer(folder, hosts, request, response) {
     return;
   }
   const { file, handle } = opened;
-  // The browser asks again each time, so that a rebuilt page is never mixed with an old one.
-  response.writeHead(200, { ...GUARDS, 'Content-Type': contentType(file), 'Cache-Control': 'no-cache' });
+  const keep = NAMED_BY_CONTENT.test(file) ? KEPT_FOR_GOOD : ASKED_ANEW;
+  response.writeHead(200, { ...GUARDS, 'Content-Type': contentType(file), 'Cache-Control': keep });
   if (request.method === 'HEAD') {
     await handle.close();
     response.end();

@@ -31,6 +31,7 @@ beforeAll(() => {
   mkdirSync(join(outside, 'page-beside'));
   writeFileSync(join(folder, 'index.html'), '<p>page</p>');
   writeFileSync(join(folder, 'assets', 'a b.js'), 'export {}');
+  writeFileSync(join(folder, 'assets', 'why-panel-B8_x-Qf3.js'), 'export {}');
   writeFileSync(join(outside, 'secret.txt'), 'secret');
   writeFileSync(join(outside, 'page-beside', 'secret.txt'), 'secret');
 });
@@ -139,6 +140,19 @@ describe('the server', () => {
     expect(await statusAs('elsewhere.example')).toBe(421);
     expect(await statusAs('localhost.elsewhere.example')).toBe(421);
     server.close();
+  });
+
+  it('lets a browser keep what is named by its content, and has it ask for all else each time', async () => {
+    const server = await serve(folder, 0);
+    const kept = async (path: string): Promise<string | null> =>
+      (await fetch(`http://127.0.0.1:${server.portTaken}${path}`)).headers.get('cache-control');
+    try {
+      expect(await kept('/assets/why-panel-B8_x-Qf3.js')).toBe('public, max-age=31536000, immutable');
+      for (const path of ['/', '/index.html', '/assets/a%20b.js']) expect(await kept(path)).toBe('no-cache');
+    } finally {
+      server.close();
+      server.closeAllConnections();
+    }
   });
 
   it('answers every odd request, and lives', async () => {
