@@ -4,7 +4,9 @@ import { machine } from '../standing/machine.ts';
 import { measureStateOf, type MeasureStateKey } from './held/all-measure-states.ts';
 import { fitValues, type Fit, type FitRow } from './fit-values.ts';
 import { FLOOR_SLOPE } from './floor-slope.ts';
+import { buildBike } from './held/build-bike.ts';
 import { holdBike, postureOf } from './held/hold-bike.ts';
+import { turnLinks } from './held/turn-links.ts';
 import { photoRows, photoUnknowns } from './photo-rows.ts';
 import { LEAST_PLACES, placesOn, type MeasurePhoto } from './photo/photo.ts';
 import { impossibleTriangle } from './impossible-triangle.ts';
@@ -27,6 +29,8 @@ export interface FittedSheet {
 
 /** A mirrored bike that fits better by this sum of squares is the bike: chance makes it so once in a hundred. */
 const CLEARLY_BETTER = 6.63;
+/** Sums of squares that differ by less fit alike: what is left is rounding. */
+const AS_GOOD = 1e-6;
 
 /** The least squares of the rows that are switched on; refused where a row cannot be or the starting bike does not stand. */
 export function fitSheet(start: StartingBike, sheet: MeasureSheet): FittedSheet | NoMeasure {
@@ -55,12 +59,26 @@ export function fitSheet(start: StartingBike, sheet: MeasureSheet): FittedSheet 
     if (rowFigures(origin, [row], values) === null) return noMeasure('partMissing', index);
   const rows: FitRow[] = [...fitted, ...photos.flatMap(photoRows)];
   if (!sheet.gaugeZeroed) rows.push(FLOOR_SLOPE);
-  const found = fitValues(origin, rows, values);
-  if (found === null) return noMeasure('noBike', null);
+  const first = fitValues(origin, rows, values);
+  if (first === null) return noMeasure('noBike', null);
+  const found = withLinksThatHang(first);
   const [mirrored = null] = mirroredFits(found);
   return mirrored !== null && mirrored.fit.chiSquare < found.chiSquare - CLEARLY_BETTER
     ? { ok: true, fit: mirrored.fit, mirrored: null, fitted }
     : { ok: true, fit: found, mirrored, fitted };
+}
+
+/**
+ * The same fit where its bike stands. Else the fit again from links that are turned with the arm: those of the starting
+ * bike may end their way before the arm hangs where it was measured, and no row says that they are not turned.
+ */
+function withLinksThatHang(fit: Fit): Fit {
+  const { origin, rows, values, chiSquare } = fit;
+  if (buildBike(postureOf(origin, values)) !== null) return fit;
+  const turned = turnLinks(origin, values);
+  const again = turned === null ? null : fitValues(origin, rows, turned);
+  const stands = again !== null && buildBike(postureOf(origin, again.values)) !== null;
+  return stands && again.chiSquare <= chiSquare + AS_GOOD ? again : fit;
 }
 
 /** Which ends hang in some state that was measured, so that the fit finds how far they are pressed in the others. */

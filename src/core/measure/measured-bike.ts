@@ -31,7 +31,7 @@ export type LikelySlip =
 export interface Suspicion {
   /** 1 for the row suspected first. */
   readonly place: number;
-  /** Rows that this one cannot be told apart from: the slip may be in either. */
+  /** Rows that this one cannot be told apart from, or not as surely as 19 to 1: the slip may be in either. */
   readonly alike: readonly number[];
   readonly likely: LikelySlip | null;
   /** What the other rows make of it, in the file's unit. */

@@ -23,6 +23,11 @@ const LEAST_TRIED = 3;
 const MOST_SLIPS = 3;
 /** Rows whose tests go together beyond this cannot be told apart. */
 const ALIKE = 0.9;
+/**
+ * A slip in either of two rows explains the figures nearly as well where the sums of squares without one and without the
+ * other differ by less than this: 19 to 1, as sure as a ± is.
+ */
+const AS_LIKELY = 2 * Math.log(19);
 /** Rows disagree where chance alone would make them do so less often than this. */
 const DISAGREES = 0.01;
 /** How near a changed figure has to come to what the others expect, in standard deviations. */
@@ -44,40 +49,53 @@ export function suspicions(fit: Fit): ReadonlyMap<number, Suspicion> {
       .sort((a, b) => b.test - a.test);
     if (!(order[0].test > 0)) break;
     const many = Math.min(MOST_TRIED, Math.max(LEAST_TRIED, Math.floor(MOST_FITTED / order.length)));
-    const tried = order.slice(0, most > GROSS ? many : 1);
-    let best: { readonly at: number; readonly without: Fit } | null = null;
-    for (const { at } of tried) {
-      const without = fitWithout(left, at);
-      if (without !== null && (best === null || without.chiSquare < best.without.chiSquare))
-        best = { at, without };
-    }
-    if (best === null) break;
+    const least = Math.sqrt(Math.max(most, SUSPECT) ** 2 - AS_LIKELY);
+    const near = order.filter(({ test }, i) => i === 0 || test > least);
+    const [best, ...others] = (most > GROSS ? order : near)
+      .slice(0, many)
+      .flatMap(({ at }): LeftOut[] => {
+        const without = fitWithout(left, at);
+        return without === null ? [] : [{ at, without }];
+      })
+      .sort((a, b) => a.without.chiSquare - b.without.chiSquare);
+    if (best === undefined) break;
     const { at, without } = best;
     // A gross slip bends the fit, so which rows go together is seen where the others put the bike.
     const seen = fitAt(left.origin, left.rows, without.values) ?? left;
-    const alike = left.rows.map((_, j) => j).filter((j) => j !== at && isAlike(seen, at, j));
-    const expected = expectedOf(left.rows[at], without);
-    found.set(places[at], {
-      place,
-      alike: alike.map((j) => places[j]),
-      likely: expected === null ? null : likelySlip(left.rows[at], expected),
-      expected: expected?.figure ?? left.figures[at],
-    });
-    for (const j of alike)
-      if (!found.has(places[j])) {
-        const twin = fitWithout(left, j);
-        const other = twin === null ? null : expectedOf(left.rows[j], twin);
-        found.set(places[j], {
-          place,
-          alike: [places[at]],
-          likely: other === null ? null : likelySlip(left.rows[j], other),
-          expected: other?.figure ?? left.figures[j],
-        });
-      }
+    const asLikely = others.filter((each) => each.without.chiSquare < without.chiSquare + AS_LIKELY);
+    const alike = left.rows
+      .map((_, j) => j)
+      .filter((j) => j !== at && (isAlike(seen, at, j) || asLikely.some((each) => each.at === j)));
+    found.set(places[at], suspicion(left, best, { place, alike: alike.map((j) => places[j]) }));
+    for (const j of alike) {
+      if (found.has(places[j])) continue;
+      const twin = others.find((each) => each.at === j)?.without ?? fitWithout(left, j);
+      found.set(places[j], suspicion(left, { at: j, without: twin }, { place, alike: [places[at]] }));
+    }
     places = places.filter((_, i) => i !== at);
     left = without;
   }
   return found;
+}
+
+/** A row of a fit, and the fit of all others. */
+interface LeftOut {
+  readonly at: number;
+  readonly without: Fit;
+}
+
+/** What the others make of a row that is suspected; without a fit of the others, what all make of it. */
+function suspicion(
+  { rows, figures }: Fit,
+  { at, without }: { readonly at: number; readonly without: Fit | null },
+  where: Pick<Suspicion, 'place' | 'alike'>,
+): Suspicion {
+  const expected = without === null ? null : expectedOf(rows[at], without);
+  return {
+    ...where,
+    likely: expected === null ? null : likelySlip(rows[at], expected),
+    expected: expected?.figure ?? figures[at],
+  };
 }
 
 function isAlike(fit: Fit, i: number, j: number): boolean {

@@ -93,7 +93,7 @@ describe('a row in words', () => {
     ]);
     expect([first.place, second.place]).toEqual([2, 4]);
     expect(plain(suspicionWords(first, [0, 5], style))).toBe(
-      'Row 3, distance, rear axle to swingarm pivot, is suspected first: it says 22 3/8 in, and the other rows make it 568.3 mm. It looks like inches noted as mm. The slip may be in row 6 just as well.',
+      'Row 3, distance, rear axle to swingarm pivot, is suspected first: it says 22 3/8 in, and the other rows make it 568.3 mm. It looks like inches noted as mm. The slip may be in row 6 instead.',
     );
     expect(suspicionWords(second, [], style)).toContain('is suspected next');
   });

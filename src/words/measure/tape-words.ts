@@ -122,7 +122,7 @@ export function suspicionWords(
   return [
     `Row ${place + 1}, ${small(rowName(row))}, is ${first}: it says ${figureText(row)}, and the other rows make it ${expected}.`,
     ...(suspected.likely === null ? [] : [SLIPS[suspected.likely]]),
-    ...(alike.length === 0 ? [] : [`The slip may be in ${rowNumbers(alike)} just as well.`]),
+    ...(alike.length === 0 ? [] : [`The slip may be in ${rowNumbers(alike)} instead.`]),
   ].join(' ');
 }
 
