@@ -28,6 +28,8 @@ type Stop = Omit<LinkEnd, 'shockLength'>;
 
 /** Beyond this sine against the ground the arm stands upright, and the axle cannot be told from its mirror image. */
 export const STEEPEST_SINE = 0.999;
+/** An angle, or a sine, this little beyond its limit is rounding. */
+export const ROUNDING = 1e-9;
 /** How many places of each side are looked at for a dead point. */
 const LOOKS = 48;
 /** A dead point is found to this, radians. */
@@ -81,6 +83,13 @@ export function linkRange(of: Links, framePitch: number, reach: Reach = 'all'): 
     high: { shockLength: atDown.length, ...down },
     sides: of.kind === 'rocker' && middle !== null && !of.loop.farTurns ? sidesAt(of.loop, middle) : null,
   };
+}
+
+/** The refusal of an arm angle that lies beyond the way of the links; null within it. */
+export function beyondWay({ low, high }: LinkRange, angle: number): NoLinkage | null {
+  if (angle >= low.angle - ROUNDING && angle <= high.angle + ROUNDING) return null;
+  const end = angle < low.angle ? low : high;
+  return noLinkage('armBeyondLinks', { found: angle, limit: end.angle, because: end.why });
 }
 
 function closedArmRange(of: RockerLinks, low: Stop, high: Stop): [Stop, Stop] | null {

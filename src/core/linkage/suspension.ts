@@ -3,7 +3,7 @@ import { radians } from '../units/convert.ts';
 import type { RearAdjusters } from './link-adjustments.ts';
 import { angleAtLength } from './arm-from-shock.ts';
 import type { Layout, LinkLayout, TableLayout } from '../parts/rear-layout.ts';
-import { linkRange, STEEPEST_SINE, type LinkRange } from './link-range.ts';
+import { beyondWay, linkRange, ROUNDING, STEEPEST_SINE, type LinkRange } from './link-range.ts';
 import { links, shockTurned, type Links } from './links.ts';
 import { noLinkage, type NoLinkage, type WayEnd } from './no-linkage.ts';
 import { armPosition, rearSuspension, type ArmPosition, type RearSuspension } from './rear-suspension.ts';
@@ -127,9 +127,6 @@ export function withAxleAt(of: Suspension, axlePosition: number): Suspension {
     : { ...of, arm, wheelTravel };
 }
 
-/** An angle this little outside the links' range is rounding, radians. */
-const ROUNDING = 1e-9;
-
 /**
  * The suspension after the axle has risen `travelUsed` mm from hanging, square to the ground with the frame held.
  * Refused where the arm would stand upright, beyond the way of the links, and well beyond the shock's stroke.
@@ -140,11 +137,8 @@ export function suspensionAt(of: Suspension, travelUsed: number): SuspensionAt |
   if (!(Math.abs(sine) <= STEEPEST_SINE + ROUNDING))
     return noLinkage('swingarmCannotReach', { found: travelUsed });
   const angle = Math.asin(sine) - of.framePitch;
-  const { low, high } = of.range;
-  if (angle < low.angle - ROUNDING || angle > high.angle + ROUNDING) {
-    const end = angle < low.angle ? low : high;
-    return noLinkage('armBeyondLinks', { found: angle, limit: end.angle, because: end.why });
-  }
+  const beyond = beyondWay(of.range, angle);
+  if (beyond !== null) return beyond;
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   const at = shockTurned(of.links, cos, sin);
