@@ -68,7 +68,7 @@ const PAIRS: readonly (readonly [Form, Form])[] = [
   ['low', 'low'],
 ];
 /** The part of a close-up that may lie over the bike, where it may at all. */
-const MOST_COVERED = 0.45;
+const MOST_COVERED = 0.25;
 
 /**
  * The boxes for close-ups, in the same order; null where there is no room for one. All of them take the largest of the
@@ -117,6 +117,14 @@ export function mayStay(
     box.bottom <= heightPx &&
     clear.every((other) => apart(box, other))
   );
+}
+
+/** Whether boxes that may stay lie over more of the bike, moved under them by now, than one newly placed may. */
+export function coverTooMuch(boxes: readonly Box[], squares: Squares): boolean {
+  return boxes.some(({ left, top, right, bottom }) => {
+    const [wide, high] = [Math.floor((right - left) / SQUARE), Math.floor((bottom - top) / SQUARE)];
+    return squares.covered(left / SQUARE, top / SQUARE, wide, high) > MOST_COVERED * wide * high;
+  });
 }
 
 /** Whether a close-up's words stand beside its picture: it has no height for them above. */

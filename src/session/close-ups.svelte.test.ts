@@ -2,7 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_BIKES } from '../document/demos/demo-bikes.ts';
 import { setAdjuster } from '../document/edits.ts';
+import { bikeShapes } from '../scene/bike/bike-drawing.ts';
 import { keptClear } from '../scene/construction/kept-clear.ts';
+import { SQUARE, squaresOf } from '../scene/covered.ts';
 import { labelBox, type Box } from '../scene/shapes/label-placing.ts';
 import type { LabelShape, LayerName, Shape } from '../scene/shapes/shape.ts';
 import { toScreen } from '../scene/shapes/view.ts';
@@ -277,4 +279,36 @@ describe('a close-up', () => {
     bench.preferences.change({ shadow: false });
     expect(closeUps.drawing.shapes).toEqual([]);
   });
+
+  it.each(SIZES)(
+    'lies over a quarter of itself of bike and lines at most once the view is zoomed and pushed, or is not there, at %i × %i',
+    (...size) => {
+      const bench = begun(0, size);
+      const closeUps = bench.stateOf(CloseUps);
+      turn(bench, 10, 5);
+      const { live } = bench.standing;
+      if (live === null) throw new Error('the bike does not stand');
+      const filled = bikeShapes(live.stance, live.bike, live.setup);
+      let seen = 0;
+      for (const zoom of [1.5, 1.6, 1.7]) {
+        bench.sideView.zoomMiddle(zoom);
+        for (const [right, down] of [
+          [0, 0],
+          [120, 60],
+          [-200, -100],
+        ]) {
+          bench.sideView.pan(right, down);
+          const { covered } = squaresOf({ filled, lines: [], kept: [] }, bench.sideView.view, ...size);
+          for (const { left, top, right: far, bottom } of closeUps.drawing.boxes) {
+            const [wide, high] = [Math.floor((far - left) / SQUARE), Math.floor((bottom - top) / SQUARE)];
+            seen += 1;
+            expect(covered(left / SQUARE, top / SQUARE, wide, high) / (wide * high)).toBeLessThanOrEqual(
+              0.25,
+            );
+          }
+        }
+      }
+      expect(seen).toBeGreaterThan(0);
+    },
+  );
 });

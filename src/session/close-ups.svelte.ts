@@ -1,5 +1,5 @@
 /** The close-ups on the side view: which there are, and where each stays while what it shows is being changed. */
-import { closeUpPlaces, mayStay, worth, type Surroundings } from '../scene/close-up-place.ts';
+import { closeUpPlaces, coverTooMuch, mayStay, worth, type Surroundings } from '../scene/close-up-place.ts';
 import type { CloseUp } from '../scene/close-up.ts';
 import { changeInBrackets, closeUps } from '../scene/close-ups.ts';
 import { keptClear, trailWordsBox } from '../scene/construction/kept-clear.ts';
@@ -40,14 +40,16 @@ interface Room {
 
 /** Free space between a close-up and what is kept clear, px: as much as words keep from one another. */
 const APART = 3;
+/** The view may be pushed so far before it is looked whether close-ups came to lie over the bike, px. */
+const PUSHED = 48;
 /** Words in a close-up, px: no larger than they must be, because the picture needs the room. */
 const TEXT = { small: 11, normal: 12, large: 14 };
 
 export class CloseUps {
   readonly #bench: CloseUpsOf;
-  /** Where each lies, so that it does not wander during a drag, null without room, and the scale that this holds for; plain data. */
+  /** Where each lies, so that it does not wander during a drag, null without room, and the view that this holds for; plain data. */
   #boxes: Partial<Record<ChangePlace, Box | null>> = {};
-  #placedAt = 0;
+  #placedAt: View | null = null;
   /** Whether the zones' names make room for the close-ups. */
   #namesMove = false;
 
@@ -174,12 +176,14 @@ export class CloseUps {
     };
     const there = (boxes: readonly (Box | null | undefined)[]) =>
       boxes.filter((box) => box !== null && box !== undefined);
+    const boxes = there(wanted.map(({ key }) => this.#boxes[key]));
     const stay =
-      this.#placedAt === view.scale &&
+      this.#placedAt?.scale === view.scale &&
       wanted.every(stays) &&
-      (!this.#namesMove || holdsNames(there(wanted.map(({ key }) => this.#boxes[key]))));
+      (!this.#namesMove || holdsNames(boxes)) &&
+      this.#holdsWhenPushed(view, boxes.length === wanted.length, () => coverTooMuch(boxes, about.squares()));
     if (!stay) {
-      this.#placedAt = view.scale;
+      this.#placedAt = view;
       const sought = wanted.map((each) => ({ ...each, near: toScreen(view, each.at) }));
       const worthOf = (boxes: readonly (Box | null)[]) =>
         worth(
@@ -198,6 +202,15 @@ export class CloseUps {
       this.#boxes = Object.fromEntries(wanted.map(({ key }, i) => [key, found[i]]));
     }
     return Object.fromEntries(Object.entries(this.#boxes).filter(([, box]) => box !== null));
+  }
+
+  /** Whether the places still hold once the view has been pushed: all are there, and none lies over much of the bike. */
+  #holdsWhenPushed(view: View, allThere: boolean, coverMuch: () => boolean): boolean {
+    const { xPx, yPx } = this.#placedAt ?? view;
+    if (Math.hypot(view.xPx - xPx, view.yPx - yPx) < PUSHED) return true;
+    if (!allThere || coverMuch()) return false;
+    this.#placedAt = view;
+    return true;
   }
 
   #forget(): CloseUpDrawing {
