@@ -46,8 +46,8 @@ export class Announcer {
     this.remember();
   }
 
-  /** At the opening of another bike: says its name and how it steers. It is compared with no bike, and none before it counts. */
-  opened(nowMs: number, name: string): void {
+  /** After an act that begins anew, such as opening another bike: says the act and how the bike steers, compared with none before it. */
+  began(nowMs: number, act: string): void {
     const { problem, rows } = this.#standing;
     const { style } = this.#preferences;
     const steering = rows.flatMap(({ reading, value }) =>
@@ -56,7 +56,7 @@ export class Announcer {
         : [],
     );
     const said = problem === null ? steering.join(', ') : CANNOT_STAND;
-    this.#tell(`${name} opened: ${said}`, nowMs);
+    this.#tell(`${act}: ${said}`, nowMs);
     this.remember();
   }
 

@@ -70,7 +70,7 @@ export class Workbench {
     this.session.listen({
       moved: () => this.announcer.moved(performance.now()),
       done: (act) => this.announcer.settled(performance.now(), act),
-      opened: () => this.announcer.opened(performance.now(), this.session.document.bike.name),
+      opened: () => this.announcer.began(performance.now(), `${this.session.document.bike.name} opened`),
     });
     this.cornerSequence = new CornerSequence(this.standing, this.moving, this.announcer);
   }

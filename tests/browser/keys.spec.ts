@@ -109,5 +109,5 @@ test('S21: a message names first what was done', async ({ page }) => {
   await page.keyboard.press('Control+y');
   await expect(liveRegion(page)).toHaveText(new RegExp(`^Redo ${escaped(REAR_HEIGHT)}: .+, `));
   await page.getByRole('button', { name: 'Set as baseline', exact: true }).click();
-  await expect(liveRegion(page)).toHaveText('Set as baseline');
+  await expect(liveRegion(page)).toHaveText(/^Set as baseline: Rake [\d.]+°, Trail [\d.]+.mm$/);
 });
