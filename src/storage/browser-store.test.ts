@@ -183,7 +183,7 @@ it('a save and the list read no other bike', async () => {
   }
 });
 
-it('reads thousands of sheets in parts, in time order, and no other for one that comes, is put right or goes', async () => {
+it('reads thousands of sheets in parts, in time order, also of a bike that is saved or goes whole, and no other for one that comes, is put right or goes', async () => {
   await value(store.save(write()));
   const many = 1001;
   const raw = await openDB(DATABASE);
@@ -210,6 +210,21 @@ it('reads thousands of sheets in parts, in time order, and no other for one that
   expect((await value(store.list())).bikes).toMatchObject([{ sheets: many, latestSheet: '2026-06-01' }]);
   await value(store.removeSheet('s5000'));
   expect((await value(store.list())).bikes).toMatchObject([{ sheets: many - 1, latestSheet: '2026-05-02' }]);
+  IDBIndex.prototype.getAll = function (...given) {
+    if (this.objectStore.name === 'sheets') throw new Error('read all');
+    return getAll.apply(this, given);
+  };
+  try {
+    const whole = await value(store.whole('one'));
+    expect(whole?.sheets).toHaveLength(many - 1);
+    const gone = await value(store.remove('one'));
+    expect(gone).toEqual(whole);
+    expect(await value(store.sheets('one'))).toEqual([]);
+    if (gone !== null) await value(store.putBack(gone));
+    expect(await value(store.whole('one'))).toEqual(whole);
+  } finally {
+    IDBIndex.prototype.getAll = getAll;
+  }
 });
 
 it('lists every bike of an index that is read in many parts', async () => {

@@ -15,8 +15,8 @@ const BESIDE = ['index', 'sheets', 'pictures', 'revisions', 'originals'] as cons
 
 /** A database that has not answered by then will not, ms: another tab may hold it, or the disk may be failing. */
 const LONGEST_ANSWER_MS = 5000;
-/** A shop's years of bikes and sheets take longer to bring in. */
-const LONGEST_ADDITION_MS = 300_000;
+/** A shop's years of bikes and sheets, and all that lies beside one bike, take longer to write. */
+const LONGEST_MOVE_MS = 300_000;
 /** Entries of the index that are read in one go: a letter that is typed meanwhile waits for no more than these. */
 const ENTRIES_AT_ONCE = 200;
 /** Sheets of a bike that are read in one go: all texts of thousands would take longer than an answer may. */
@@ -39,13 +39,27 @@ async function entriesIn(database: Database): Promise<Map<string, ListedBike>> {
   }
 }
 
-/** A bike with all that lies beside it, read in one go; null when there is none. */
-async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<WholeBike | null> {
+/** The sheets of a bike in time order, read in parts: a browser does not hand out all texts of thousands at once. */
+async function sheetsIn(within: Within<IDBTransactionMode>, bikeId: string): Promise<StoredSheet[]> {
+  const shelf = within.objectStore('sheets');
+  const ids = await shelf.index('bikeId').getAllKeys(bikeId);
+  const records: unknown[] = [];
+  for (let from = 0; from < ids.length; from += SHEETS_AT_ONCE)
+    records.push(
+      ...(await Promise.all(ids.slice(from, from + SHEETS_AT_ONCE).map(async (id) => shelf.get(id)))),
+    );
+  return sheetsAmong(records);
+}
+
+/** A bike with all that lies beside it but its sheets; null when there is none. */
+async function withoutSheets(
+  within: Within<IDBTransactionMode>,
+  id: string,
+): Promise<Omit<WholeBike, 'sheets'> | null> {
   const read = readRecord(await within.objectStore('bikes').get(id));
   if (!read.ok) return null;
-  const [entry, sheets, revisions, originals, pictures] = await Promise.all([
+  const [entry, revisions, originals, pictures] = await Promise.all([
     within.objectStore('index').get(id),
-    within.objectStore('sheets').index('bikeId').getAll(id),
     within.objectStore('revisions').index('id').getAll(id),
     within.objectStore('originals').index('id').getAll(id),
     within.objectStore('pictures').index('bikeId').getAll(id),
@@ -53,7 +67,6 @@ async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<
   return {
     bike: read.value,
     card: listed(read.value, readEntry(entry)).card,
-    sheets: sheetsAmong(sheets),
     revisions: shelfOf(revisions).bikes,
     originals,
     pictures,
@@ -64,8 +77,7 @@ async function wholeIn(within: Within<IDBTransactionMode>, id: string): Promise<
 async function countSheets(within: Within<'readwrite'>, bikeId: string): Promise<void> {
   const entry = listedAmong([await within.objectStore('index').get(bikeId)]).get(bikeId);
   if (entry === undefined) return;
-  const sheets = sheetsAmong(await within.objectStore('sheets').index('bikeId').getAll(bikeId));
-  await within.objectStore('index').put(withSheets(entry, sheets));
+  await within.objectStore('index').put(withSheets(entry, await sheetsIn(within, bikeId)));
 }
 
 /** The same after a sheet that was not there before, without a look at the others: a bike may have thousands. */
@@ -153,6 +165,23 @@ export function browserStore(): BikeStore {
       return null;
     });
 
+  /** Each part in a transaction of its own, so that a save does not wait for all of them. */
+  const sheetsOf = async (bikeId: string): Stored<readonly StoredSheet[]> => {
+    const ids = await using((database) => database.getAllKeysFromIndex('sheets', 'bikeId', bikeId));
+    if (!ids.ok) return ids;
+    const records: unknown[] = [];
+    for (let from = 0; from < ids.value.length; from += SHEETS_AT_ONCE) {
+      const part = ids.value.slice(from, from + SHEETS_AT_ONCE);
+      const read = await using((database) => {
+        const { store } = database.transaction('sheets');
+        return Promise.all(part.map((id) => store.get(id)));
+      });
+      if (!read.ok) return read;
+      records.push(...read.value);
+    }
+    return succeed(sheetsAmong(records));
+  };
+
   return {
     shortLived: null,
     list: () =>
@@ -192,33 +221,48 @@ export function browserStore(): BikeStore {
         return null;
       }),
     remove: (id) =>
-      writing(['bikes', ...BESIDE], async (within) => {
-        const whole = await wholeIn(within, id);
-        const sheets = within.objectStore('sheets');
-        const pictures = within.objectStore('pictures');
-        const revisions = within.objectStore('revisions');
-        const originals = within.objectStore('originals');
-        for (const key of await sheets.index('bikeId').getAllKeys(id)) await sheets.delete(key);
-        for (const key of await pictures.index('bikeId').getAllKeys(id)) await pictures.delete(key);
-        for (const key of await revisions.index('id').getAllKeys(id)) await revisions.delete(key);
-        for (const key of await originals.index('id').getAllKeys(id)) await originals.delete(key);
-        await within.objectStore('bikes').delete(id);
-        await within.objectStore('index').delete(id);
-        return whole;
-      }),
+      writing(
+        ['bikes', ...BESIDE],
+        async (within) => {
+          const beside = await withoutSheets(within, id);
+          const whole = beside && { ...beside, sheets: await sheetsIn(within, id) };
+          const sheets = within.objectStore('sheets');
+          const pictures = within.objectStore('pictures');
+          const revisions = within.objectStore('revisions');
+          const originals = within.objectStore('originals');
+          for (const key of await sheets.index('bikeId').getAllKeys(id)) await sheets.delete(key);
+          for (const key of await pictures.index('bikeId').getAllKeys(id)) await pictures.delete(key);
+          for (const key of await revisions.index('id').getAllKeys(id)) await revisions.delete(key);
+          for (const key of await originals.index('id').getAllKeys(id)) await originals.delete(key);
+          await within.objectStore('bikes').delete(id);
+          await within.objectStore('index').delete(id);
+          return whole;
+        },
+        LONGEST_MOVE_MS,
+      ),
     putBack: ({ bike, card, sheets, revisions, originals, pictures }) =>
-      writing(['bikes', ...BESIDE], async (within) => {
-        await Promise.all([
-          putAll(within, 'bikes', [bike]),
-          putAll(within, 'index', [withSheets(listed(bike, { card }), sheets)]),
-          putAll(within, 'sheets', sheets),
-          putAll(within, 'revisions', revisions),
-          putAll(within, 'originals', originals),
-          putAll(within, 'pictures', pictures),
-        ]);
-        return null;
-      }),
-    whole: (id) => using((database) => wholeIn(database.transaction(['bikes', ...BESIDE]), id)),
+      writing(
+        ['bikes', ...BESIDE],
+        async (within) => {
+          await Promise.all([
+            putAll(within, 'bikes', [bike]),
+            putAll(within, 'index', [withSheets(listed(bike, { card }), sheets)]),
+            putAll(within, 'sheets', sheets),
+            putAll(within, 'revisions', revisions),
+            putAll(within, 'originals', originals),
+            putAll(within, 'pictures', pictures),
+          ]);
+          return null;
+        },
+        LONGEST_MOVE_MS,
+      ),
+    whole: async (id) => {
+      const beside = await using((database) => withoutSheets(database.transaction(['bikes', ...BESIDE]), id));
+      if (!beside.ok) return beside;
+      if (beside.value === null) return succeed(null);
+      const sheets = await sheetsOf(id);
+      return sheets.ok ? succeed({ ...beside.value, sheets: sheets.value }) : sheets;
+    },
     add: ({ bikes, versions, sheets, lessons, pictures }) =>
       writing(
         ['bikes', 'index', 'sheets', 'revisions', 'lessons', 'pictures'],
@@ -242,24 +286,10 @@ export function browserStore(): BikeStore {
             await countSheets(within, bikeId);
           return null;
         },
-        LONGEST_ADDITION_MS,
+        LONGEST_MOVE_MS,
       ),
     sheetIds: () => using((database) => database.getAllKeys('sheets')),
-    sheets: async (bikeId) => {
-      const ids = await using((database) => database.getAllKeysFromIndex('sheets', 'bikeId', bikeId));
-      if (!ids.ok) return ids;
-      const records: unknown[] = [];
-      for (let from = 0; from < ids.value.length; from += SHEETS_AT_ONCE) {
-        const part = ids.value.slice(from, from + SHEETS_AT_ONCE);
-        const read = await using((database) => {
-          const { store } = database.transaction('sheets');
-          return Promise.all(part.map((id) => store.get(id)));
-        });
-        if (!read.ok) return read;
-        records.push(...read.value);
-      }
-      return succeed(sheetsAmong(records));
-    },
+    sheets: sheetsOf,
     saveSheet: (sheet) =>
       writing(['index', 'sheets'], async (within) => {
         const sheets = within.objectStore('sheets');

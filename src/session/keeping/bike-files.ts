@@ -31,20 +31,12 @@ import { today } from '../../words/kept/sheet-words.ts';
 
 const ENDING = '.sidestance-bikes.json';
 
-/** A bike with its sheets as the file has it; what cannot be read is left out and named in `report`. */
-function filedBike({ bike, card, sheets }: WholeBike, report: string[]): FiledBike | null {
+/** A bike without its sheets as the file has it; null where it cannot be read, which `report` then says. */
+function filedBike({ bike, card }: WholeBike, report: string[]): FiledBike | null {
   const opened = openDocument(bike.text);
-  if (!opened.ok) {
-    report.push(`${bike.name} is not in the file. ${opened.reason.sentence}`);
-    return null;
-  }
-  const filed = sheets.flatMap(({ id, day, text }) => {
-    const sheet = openSheet(text);
-    if (sheet.ok) return [{ id, sheet: sheet.value.sheet }];
-    report.push(`The sheet of ${day} of ${bike.name} is not in the file. ${sheet.reason.sentence}`);
-    return [];
-  });
-  return { id: bike.id, card, document: opened.value.document, sheets: filed };
+  if (opened.ok) return { id: bike.id, card, document: opened.value.document, sheets: [] };
+  report.push(`${bike.name} is not in the file. ${opened.reason.sentence}`);
+  return null;
 }
 
 /** A lesson as the file has it, word for word; one that is no JSON is left out and named in `report`. */
@@ -75,26 +67,39 @@ interface Part {
   readonly isLast: boolean;
 }
 
-/** A bike in pieces of at most `most` letters, each with the bike itself and some of its sheets, the first with its pictures. */
-function* piecesOf(
+/** How long sheets are opened before the page may answer a hand again, ms. */
+const LONGEST_TURN_MS = 30;
+
+/**
+ * A bike in pieces of at most `most` letters, each with the bike itself and some of its sheets, the first with its
+ * pictures. A sheet that cannot be read is left out and named in `report`.
+ */
+async function* piecesOf(
   bike: FiledBike,
-  texts: Pick<WholeBike, 'bike' | 'sheets'>,
+  stored: WholeBike,
   most: number,
-): Generator<{ readonly bike: FiledBike; readonly letters: number }> {
+  report: string[],
+): AsyncGenerator<{ readonly bike: FiledBike; readonly letters: number }, undefined> {
   const { pictures, ...withoutPictures } = bike;
-  const lengths = new Map(texts.sheets.map(({ id, text }) => [id, text.length]));
-  const ofBike = texts.bike.text.length;
-  let piece: FiledBike = { ...bike, sheets: [] };
+  const ofBike = stored.bike.text.length;
+  let piece = bike;
   let sheets: FiledSheet[] = [];
   let letters = (pictures ?? []).reduce((sum, { data }) => sum + data.length, ofBike);
-  for (const sheet of bike.sheets) {
-    const more = lengths.get(sheet.id) ?? 0;
-    if (letters + more > most && sheets.length > 0) {
+  let since = performance.now();
+  for (const { id, day, text } of stored.sheets) {
+    if (performance.now() - since > LONGEST_TURN_MS) {
+      await new Promise((done) => setTimeout(done));
+      since = performance.now();
+    }
+    if (letters + text.length > most && sheets.length > 0) {
       yield { bike: { ...piece, sheets }, letters };
       [piece, sheets, letters] = [withoutPictures, [], ofBike];
     }
-    sheets.push(sheet);
-    letters += more;
+    const sheet = openSheet(text);
+    if (sheet.ok) sheets.push({ id, sheet: sheet.value.sheet });
+    else
+      report.push(`The sheet of ${day} of ${stored.bike.name} is not in the file. ${sheet.reason.sentence}`);
+    letters += text.length;
   }
   yield { bike: { ...piece, sheets }, letters };
 }
@@ -119,7 +124,7 @@ async function* partsOf(
     if (whole.value === null || filed === null) continue;
     const pictures = await filedPictures(whole.value, LARGEST_PICTURES_TEXT, report);
     const withPictures = pictures.length === 0 ? filed : { ...filed, pictures };
-    for (const { bike, letters } of piecesOf(withPictures, whole.value, most)) {
+    for await (const { bike, letters } of piecesOf(withPictures, whole.value, most, report)) {
       if (letters > room && bikes.length > 0) {
         yield succeed({ bikes, isLast: false });
         [bikes, room] = [[], most];
