@@ -14,7 +14,7 @@ import { Workbench } from '../workbench.svelte.ts';
 
 const NOTES = { place: 'Invented hill road', changed: 'Shock 3 mm longer' };
 
-async function opened(store: BikeStore = memoryStore(null)) {
+async function opened(store: BikeStore = memoryStore(null), now = () => 2000) {
   const bench = new Workbench(newDocument(linkedBike, sprungSetup));
   const keeping = new Keeping(bench, bench.session.history.present, {
     findStore: async () => store,
@@ -25,7 +25,7 @@ async function opened(store: BikeStore = memoryStore(null)) {
     persist: async () => 'kept',
   });
   await keeping.begin();
-  const sheets = new Sheets(bench, () => 2000);
+  const sheets = new Sheets(bench, now);
   await sheets.show(keeping, keeping.bikeId);
   return { bench, keeping, sheets, store };
 }
@@ -50,6 +50,22 @@ it('a sheet keeps the bike as set with what it reads, and stores a bike that nob
   const listed = await store.list();
   if (!listed.ok) throw new Error(listed.reason.sentence);
   expect(listed.value.bikes).toMatchObject([{ id: keeping.bikeId, sheets: 1, latestSheet: '2026-05-02' }]);
+  await keeping.end();
+});
+
+it('sheets of one day stay in the order they were logged, though the clock is set back between them', async () => {
+  const clock = [9_000_000, 5_400_000];
+  const { bench, keeping, sheets, store } = await opened(undefined, () => clock[0]);
+  await log(sheets);
+  turn(bench, 3);
+  clock.shift();
+  await log(sheets);
+  const lengths = (): readonly number[] => sheets.kept.map(({ sheet }) => sheet.setup.shockLength);
+  expect(lengths()).toEqual([0, 3]);
+  await sheets.show(keeping, null);
+  await sheets.show(keeping, keeping.bikeId);
+  expect(lengths()).toEqual([0, 3]);
+  expect(await store.sheets(keeping.bikeId ?? '')).toMatchObject({ value: [{}, {}] });
   await keeping.end();
 });
 

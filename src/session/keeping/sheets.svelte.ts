@@ -185,8 +185,8 @@ export class Sheets {
     if (bikeId === null) return this.#refuse(this.#notStored());
     await this.show(keeping, bikeId);
     const { bike } = this.#bench.session.history.present;
-    const madeAt = this.#now();
-    const day = dayAt(madeAt);
+    const day = dayAt(this.#now());
+    const madeAt = this.#momentOn(day);
     for (const [place, { setup, notes }] of states.entries()) {
       const readings = this.#readings(setup);
       const u = await this.#spreads(setup);
@@ -252,11 +252,18 @@ export class Sheets {
     const [bikeId, u] = await Promise.all([this.#keeping.keepNow(), this.#spreads(setup)]);
     if (bikeId === null) return this.#refuse(this.#notStored());
     const readings = this.#readings(setup);
-    const sheet = newSheet({ day, madeAt: this.#now(), bike, setup, notes, further, readings, u });
+    const madeAt = this.#momentOn(day);
+    const sheet = newSheet({ day, madeAt, bike, setup, notes, further, readings, u });
     if (!(await this.#save({ id: newId(), sheet }, bikeId))) return false;
     this.#fill(null, bikeId);
     this.#countSheet();
     return true;
+  }
+
+  /** When a sheet of this day is made: after the others of that day, also where the clock was set back in between. */
+  #momentOn(day: string): number {
+    const last = this.kept.findLast(({ sheet }) => sheet.day === day);
+    return Math.max(this.#now(), (last?.sheet.madeAt ?? 0) + 1);
   }
 
   /** How many sheets are only in this browser, once they are so many that a copy is due; null before. */
