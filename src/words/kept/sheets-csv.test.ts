@@ -10,6 +10,7 @@ const table: SheetsTable = {
       day: '2026-05-02',
       setup: { ...plainSetup, shockLength: -2.5, rearTyre: { diameter: 640 } },
       notes: { place: '=1+1', felt: 'calm, then "nervous"' },
+      further: [],
       readings: { riderUp: { trail: 96.4321, rake: 24.1 } },
     },
   ],
@@ -40,6 +41,15 @@ function columns(text: string, separator: string): Map<string, string> {
   return new Map(cellsOf(heads, separator).map((name, i) => [name, cells[i]]));
 }
 
+it('has no head twice', () => {
+  const text = sheetsCsv(
+    { ...table, notes: [{ key: 'frontTyre', label: 'Front tyre' }] },
+    { system: 'metric', decimal: '.' },
+  );
+  const heads = cellsOf(text.split('\r\n')[0], ',');
+  expect(heads.filter((each, i) => heads.indexOf(each) !== i)).toEqual([]);
+});
+
 it('has heads with units and a row for each sheet, in metric and in inch', () => {
   const text = sheetsCsv(table, { system: 'metric', decimal: '.' });
   expect(text.startsWith('\ufeffDay,Place,What was felt,')).toBe(true);
@@ -63,6 +73,29 @@ it('gives a measured reading its ± in the column behind it, and none where noth
   expect(heads.filter((head) => head.includes('±'))).toHaveLength(1);
   expect(sheetsCsv({ ...both, plusMinus: false }, style)).not.toContain('±');
   expect(sheetsCsv(table, style)).not.toContain('±');
+});
+
+it('has a column for each line that the workshop added by itself', () => {
+  const [sheet] = table.sheets;
+  const pads = { ...sheet, further: [{ name: 'Brake pads', text: 'new' }] };
+  const both = [
+    { name: 'Oil', text: 'changed' },
+    { name: 'Brake pads', text: '3 mm' },
+  ];
+  const [heads, first, second, none] = sheetsCsv(
+    { ...table, sheets: [pads, { ...sheet, further: both }, sheet] },
+    { system: 'metric', decimal: '.' },
+  )
+    .split('\r\n')
+    .map((line) => cellsOf(line, ','));
+  const at = heads.indexOf('What was felt') + 1;
+  expect(heads.slice(at, at + 2)).toEqual(['Brake pads', 'Oil']);
+  expect([first, second, none].map((line) => line.slice(at, at + 2))).toEqual([
+    ['new', ''],
+    ['3 mm', 'changed'],
+    ['', ''],
+  ]);
+  expect(new Set([first, second, none].map(({ length }) => length))).toEqual(new Set([heads.length]));
 });
 
 it('marks what a spreadsheet would run as text, quotes what needs it, and leaves figures alone', () => {

@@ -15,6 +15,8 @@ export interface TabledSheet {
   readonly day: string;
   readonly setup: Setup;
   readonly notes: Readonly<Record<string, string>>;
+  /** Lines that the workshop added by itself. */
+  readonly further: readonly { readonly name: string; readonly text: string }[];
   readonly readings: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** Standard deviations of those readings that were fixed by measuring. */
   readonly u?: Readonly<Record<string, Readonly<Record<string, number>>>>;
@@ -51,21 +53,25 @@ export function sheetsCsv(
       : { figure: writeNumber(value, quantity, style, { extraDigits: EXTRA_DIGITS }).digits };
   const adjusters = namedAdjusters(kind);
   const read = rideStateOf(state).label.toLowerCase();
+  const ownLines = [...new Set(sheets.flatMap(({ further }) => further.map(({ name }) => name)))];
   const isSure = new Set(plusMinus ? sheets.flatMap(({ u }) => Object.keys(u?.[state] ?? {})) : []);
   const heads: Cell[] = [
     'Day',
     ...notes.map(({ label }) => label),
+    ...ownLines,
     ...adjusters.map((adjuster) =>
-      adjuster.holds === 'tyre' ? adjuster.label : head(adjuster.label, adjuster.quantity),
+      // Make and age of a tyre have its name too.
+      adjuster.holds === 'tyre' ? `${adjuster.label}, size` : head(adjuster.label, adjuster.quantity),
     ),
     ...READINGS.flatMap(({ key, label, quantity }) => [
       head(`${label} (${read})`, quantity),
       ...(isSure.has(key) ? [head(`${label} (${read}), ± 95 %`, quantity)] : []),
     ]),
   ];
-  const rows = sheets.map(({ day, setup, notes: noted, readings, u }): Cell[] => [
+  const rows = sheets.map(({ day, setup, notes: noted, further, readings, u }): Cell[] => [
     day,
     ...notes.map(({ key }) => noted[key] ?? ''),
+    ...ownLines.map((own) => further.flatMap(({ name, text }) => (name === own ? [text] : [])).join('\n')),
     ...ADJUSTERS.map((adjuster): Cell => {
       if (adjuster.holds !== 'tyre') return figure(setup[adjuster.key], adjuster.quantity);
       const tyre = setup[adjuster.key];
