@@ -15,17 +15,18 @@ const { values, positionals } = parseArgs({
     times: { type: 'string', default: '20' },
     seed: { type: 'string', default: String(Date.now() % 2 ** 31) },
     short: { type: 'boolean', default: false },
+    help: { type: 'boolean', default: false },
   },
 });
 const [times, seed] = [values.times, values.seed].map(Number);
-if (!Number.isInteger(times) || times < 1 || !Number.isInteger(seed)) {
-  console.error(
-    'npm run endure -- [--times N] [--seed N] [--short] [NAME…]: times and seed are whole numbers, and times at least 1.',
+const folder = `${root}tests/endure`;
+if (values.help || !Number.isInteger(times) || times < 1 || !Number.isInteger(seed)) {
+  console[values.help ? 'log' : 'error'](
+    `npm run endure -- [--times N] [--seed N] [--short] [NAME…]: times and seed are whole numbers, and times at least 1. A name is part of the name of a test that draws random cases, or a long trial: ${benchNames(folder, ENDURANCE).join(', ')}.`,
   );
-  process.exit(2);
+  process.exit(values.help ? 0 : 2);
 }
 
-const folder = `${root}tests/endure`;
 const files = ['src', 'tests']
   .flatMap((within) =>
     readdirSync(root + within, { recursive: true }).map((name) => join(within, String(name))),

@@ -1,40 +1,16 @@
-/** The page's store in trouble, again and again in a browser: full, refused, cleared between two visits, filled with what is no bike, used by two tabs, and holding 100,000 sheets. */
+/** The page's store in trouble, again and again in a browser: full, refused, cleared between two visits, filled with what is no bike and used by two tabs. */
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { findBrowser } from '../../src/commands/find-browser.js';
 import { serve } from '../../src/commands/serve.js';
-import { DEMO_BIKES } from '../../src/document/demos/demo-bikes.ts';
-import { openDocument } from '../../src/document/open-document.ts';
-import { saveDocument } from '../../src/document/save-document.ts';
-import { saveSheet } from '../../src/document/save-sheet.ts';
-import { newSheet } from '../../src/document/sheet.ts';
-import { bikeRows, bikesDialog, chooseBike, expectLookedFor, openBikes } from '../browser/support/bikes.ts';
+import { expectLookedFor } from '../browser/support/bikes.ts';
 import { kept } from '../browser/support/kept.ts';
 import { field, FRONT_HEIGHT, typeInto } from '../browser/support/panels.ts';
-import { openSheets, sheets } from '../browser/support/sheets.ts';
 import { benchTable, type BenchRow } from '../bench/bench-table.ts';
 import { builtPage, type BuiltPage } from '../support/built-page.ts';
+import { PATIENCE_MS, until } from '../support/until.ts';
 
-interface Length {
-  readonly rounds: number;
-  readonly sheets: number;
-}
-
-const LONG: Length = { rounds: 20, sheets: 100_000 };
-const SHORT: Length = { rounds: 1, sheets: 30 };
-
-/** How long a state may take to come about on a busy machine, ms. */
-const PATIENCE_MS = 60_000;
-/** Sheets written in one transaction. */
-const AT_ONCE = 2000;
-/** Sheets of the first bike, more than anyone logs in a life, and of each further one, some seasons. */
-const OF_FIRST = 5000;
-const OF_OTHERS = 50;
-
-/** Asks until the answer is yes. */
-async function until(what: string, look: () => Promise<boolean>): Promise<void> {
-  const end = performance.now() + PATIENCE_MS;
-  while (!(await look())) if (performance.now() > end) throw new Error(`${what} did not come about`);
-}
+/** How often each trial runs. */
+const ROUNDS = { long: 20, short: 1 };
 
 async function opened(page: Page, address: string): Promise<void> {
   await page.goto(address);
@@ -225,148 +201,21 @@ function countBikes(): Promise<number> {
   });
 }
 
-/** Runs in the page: the text of a stored bike; null without one. */
-function textOf(id: string): Promise<string | null> {
-  return new Promise((done, failed) => {
-    const asked = indexedDB.open('sidestance');
-    asked.onerror = () => failed(asked.error ?? new Error('no store'));
-    asked.onsuccess = () => {
-      const bike = asked.result.transaction('bikes').objectStore('bikes').get(id);
-      bike.onsuccess = () => {
-        asked.result.close();
-        done((bike.result as { text: string } | undefined)?.text ?? null);
-      };
-    };
-  });
-}
-
-/** Runs in the page: valid sheets, by the thousand, for bikes that it makes. */
-async function fillSheets(given: {
-  from: number;
-  to: number;
-  ofFirst: number;
-  ofOthers: number;
-  text: string;
-  sheet: string;
-  total: number;
-}): Promise<void> {
-  const database = await new Promise<IDBDatabase>((done, failed) => {
-    const asked = indexedDB.open('sidestance');
-    asked.onsuccess = () => done(asked.result);
-    asked.onerror = () => failed(asked.error ?? new Error('no store'));
-  });
-  await new Promise<void>((done, failed) => {
-    const within = database.transaction(['bikes', 'index', 'sheets'], 'readwrite');
-    for (let i = given.from; i < given.to; i++) {
-      const beyond = i - given.ofFirst;
-      const bike = beyond < 0 ? 0 : 1 + Math.floor(beyond / given.ofOthers);
-      const id = `filled-${bike}`;
-      if (i === 0 || (beyond >= 0 && beyond % given.ofOthers === 0)) {
-        const summary = {
-          id,
-          name: `Filled bike ${bike}`,
-          revision: 1,
-          writer: 'made',
-          savedAt: 100_000 - bike,
-        };
-        const many = Math.min(bike === 0 ? given.ofFirst : given.ofOthers, given.total - i);
-        const card = { owner: '', notes: '', tags: [], archived: false };
-        within.objectStore('bikes').put({ ...summary, text: given.text });
-        within.objectStore('index').put({ ...summary, card, sheets: many, latestSheet: '2026-05-02' });
-      }
-      const own = { id: `filled-sheet-${i}`, bikeId: id, day: '2026-05-02', madeAt: i, text: given.sheet };
-      within.objectStore('sheets').put(own);
-    }
-    within.oncomplete = () => done();
-    within.onerror = () => failed(within.error ?? new Error('no room'));
-  });
-  database.close();
-}
-
-/** How long page, list, sheets and season take with so many sheets in the store, ms. */
-async function manySheets(browser: Browser, address: string, many: number): Promise<BenchRow[]> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 720 } });
-  context.setDefaultTimeout(5 * PATIENCE_MS);
-  const rows: BenchRow[] = [];
-  const timed = async (what: string, work: () => Promise<unknown>): Promise<void> => {
-    const begun = performance.now();
-    await work();
-    rows.push({ what: `${many} sheets: ${what}`, figure: performance.now() - begun, unit: 'ms' });
-  };
-  try {
-    const page = await context.newPage();
-    await opened(page, address);
-    const [document] = DEMO_BIKES;
-    const { bike, setup } = document;
-    const notes = { place: 'Invented hill road', weather: 'cold', felt: 'calm' };
-    const readings = { riderUp: { trail: 96.4 } };
-    const made = newSheet({ day: '2026-05-02', madeAt: 5, bike, setup, notes, further: [], readings });
-    const texts = { text: saveDocument(document), sheet: saveSheet(made) };
-    for (let from = 0; from < many; from += AT_ONCE)
-      await page.evaluate(fillSheets, {
-        ...{ from, to: Math.min(many, from + AT_ONCE), total: many, ofFirst: OF_FIRST, ofOthers: OF_OTHERS },
-        ...texts,
-      });
-    await timed('the page opens', () => opened(page, address));
-    await timed('the list of bikes opens', async () => {
-      await openBikes(page);
-      await bikeRows(page).first().waitFor();
-    });
-    await bikesDialog(page).getByRole('button', { name: 'Close' }).click();
-    await chooseBike(page, 'Filled bike 0');
-    const ofOne = Math.min(many, OF_FIRST);
-    await timed(`the latest of a bike’s ${ofOne} are listed`, async () => {
-      await openSheets(page);
-      await sheets(page).getByRole('listitem').first().waitFor();
-    });
-    await timed(`the others of ${ofOne} are read`, () =>
-      sheets(page).getByText('Season: one figure over all sheets').waitFor(),
-    );
-    await timed('its season is drawn', async () => {
-      await sheets(page).getByText('Season: one figure over all sheets').click();
-      await sheets(page)
-        .getByRole('img', { name: /over the sheets/ })
-        .waitFor();
-    });
-    await timed('one of them opens', async () => {
-      await sheets(page).getByRole('listitem').getByRole('button').first().click();
-      await sheets(page).getByRole('button', { name: 'All sheets' }).waitFor();
-    });
-    await sheets(page).getByRole('button', { name: 'All sheets' }).click();
-    await timed('one more is logged', async () => {
-      await sheets(page).getByRole('button', { name: 'Log a session' }).click();
-      await sheets(page).getByRole('button', { name: 'Keep this sheet' }).click();
-      await sheets(page).getByRole('button', { name: 'Log a session' }).waitFor();
-    });
-    await timed('a change is stored', async () => {
-      await typeInto(page, FRONT_HEIGHT, '9');
-      // Read alone: to open every bike takes longer than the save.
-      await until('the bike in the store', async () => {
-        const found = openDocument((await page.evaluate(textOf, 'filled-0')) ?? '');
-        return found.ok && found.value.document.setup.forkTubes === 9;
-      });
-    });
-    return rows;
-  } finally {
-    await context.close();
-  }
-}
-
-async function measured(browser: Browser, address: string, length: Length): Promise<string[]> {
+async function measured(browser: Browser, address: string, rounds: number): Promise<string[]> {
   const lines: string[] = [];
   const rows: BenchRow[] = [];
   for (const [name, trial] of Object.entries(TRIALS)) {
     let held = 0;
-    for (let round = 0; round < length.rounds; round++)
+    for (let round = 0; round < rounds; round++)
       try {
         await trial(browser, address, round);
         held += 1;
       } catch (error) {
         lines.push(`FAILED  ${name}, round ${round + 1}: ${String(error).split('\n')[0]}`);
       }
-    rows.push({ what: name, figure: held, unit: '', goal: { least: length.rounds } });
+    rows.push({ what: name, figure: held, unit: '', goal: { least: rounds } });
   }
-  return [...lines, ...benchTable([...rows, ...(await manySheets(browser, address, length.sheets))])];
+  return [...lines, ...benchTable(rows)];
 }
 
 export default async function store(short: boolean, given?: BuiltPage): Promise<string[]> {
@@ -375,7 +224,11 @@ export default async function store(short: boolean, given?: BuiltPage): Promise<
   const server = await serve(built.folder, 0);
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
   try {
-    return await measured(browser, `http://127.0.0.1:${server.portTaken}/`, short ? SHORT : LONG);
+    return await measured(
+      browser,
+      `http://127.0.0.1:${server.portTaken}/`,
+      short ? ROUNDS.short : ROUNDS.long,
+    );
   } finally {
     await browser.close();
     server.close();
