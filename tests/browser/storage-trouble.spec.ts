@@ -60,7 +60,7 @@ for (const [name, { words, script }] of Object.entries(BLOCKED))
     expect(troubles).toEqual([]);
   });
 
-test('S14: with full storage the page works, says so until a save comes through, and loses nothing unasked', async ({
+test('S14: forced quota: with full storage the page works, says so until a save comes through, and loses nothing unasked', async ({
   page,
 }) => {
   await page.addInitScript(() => {

@@ -20,7 +20,7 @@ async function twoTabs(context: BrowserContext): Promise<[Page, Page]> {
 const notice = (page: Page, text: string | RegExp) =>
   page.locator('[role="status"], [role="alert"]').filter({ hasText: text });
 
-test('S13: both tabs say that the other is there, and both versions can be opened when both have changed', async ({
+test('S13: two tabs: both say that the other is there, and both versions can be opened when both have changed', async ({
   context,
 }) => {
   const [first, second] = await twoTabs(context);
