@@ -233,7 +233,7 @@ describe('each act has a way back', () => {
     expect(told()).toBe(`Deleted ${road.bike.name}.`);
     expect(keeping.bikeId).not.toBe(first);
     expect(await names(store)).toEqual([]);
-    keeping.message?.undo?.();
+    keeping.message?.actions?.[0].onclick();
     await idle();
     await idle();
     expect([keeping.bikeId, fork()]).toEqual([first, 9]);

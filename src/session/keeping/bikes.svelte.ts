@@ -388,7 +388,8 @@ export class Bikes {
 
   #done(label: string, undo: () => Promise<void>): void {
     this.#remember(label, undo);
-    this.#keeping.message = { ...doneMessage(label), undo: () => void this.undo() };
+    const actions = [{ label: 'Undo', onclick: () => void this.undo() }];
+    this.#keeping.message = { ...doneMessage(label), actions };
   }
 
   #tell(sentence: string): void {

@@ -14,16 +14,7 @@ interface Action {
   readonly onclick: () => void;
 }
 
-/** A message with the way back from what it tells of, and what comes next; neither where there is none. */
+/** A message with what can be pressed beside it: the way back from what it tells of, or what comes next. */
 export interface Told extends Message {
-  readonly undo?: () => void;
-  readonly next?: Action;
-}
-
-/** What can be pressed beside a message. */
-export function actionsOf({ undo, next }: Told): readonly Action[] {
-  return [
-    ...(undo === undefined ? [] : [{ label: 'Undo', onclick: undo }]),
-    ...(next === undefined ? [] : [next]),
-  ];
+  readonly actions?: readonly Action[];
 }
