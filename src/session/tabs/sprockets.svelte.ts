@@ -275,7 +275,8 @@ export class Sprockets {
     const fitted = { frontTeeth, rearTeeth, links, axlePosition };
     this.#tried = { frontTeeth: this.front, rearTeeth: this.rear };
     this.#session.commit((from) => fitSprockets(from, fitted), `Sprockets ${frontTeeth}/${rearTeeth}`);
-    this.selected = pairKey({ frontTeeth, rearTeeth });
+    // Words that were opened follow the pair; unasked, they would push the pairs to try next out of sight.
+    if (this.selected !== null) this.selected = pairKey({ frontTeeth, rearTeeth });
   }
 }
 

@@ -46,10 +46,10 @@ it('say what one step would do', () => {
         mm,
       ),
     ),
-  ).toBe('0.5 mm longer: seat +0.9 mm');
+  ).toBe('0.5 mm longer: seat +0.93 mm');
   const tubes = { amount: 1, quantity: 'length', word: 'tubes up', wordFirst: true } as const;
   expect(plain(stepEffectWords(tubes, { place: front, before: 640, after: 639.04 }, mm))).toBe(
-    'Tubes up 1 mm: front end −1.0 mm, straight above the axle',
+    'Tubes up 1 mm: front end −0.96 mm, straight above the axle',
   );
 });
 

@@ -78,7 +78,16 @@ function stepWords(amount: number, quantity: QuantityKey, style: NumberStyle): s
     : `${writeShort(amount, quantity, style, 'digits')}\u00a0${word}`;
 }
 
-/** "0.5 mm longer: seat +0.9 mm", "Tubes up 1 mm: front end −1.0 mm, …": what one step of an adjuster would do. */
+/** What one step does to a height, with a digit more than readings have: five steps of −0.96 mm are −4.8, and not −5.0. */
+function risePerStep({ place, before, after }: HeightEffect, style: NumberStyle): string {
+  const {
+    words: [name, where],
+  } = place;
+  const { text } = writeNumber(after - before, 'length', style, { signed: true, extraDigits: 1 });
+  return `${name} ${text}${where === '' ? '' : `, ${where}`}`;
+}
+
+/** "0.5 mm longer: seat +0.93 mm", "Tubes up 1 mm: front end −0.96 mm, …": what one step of an adjuster would do. */
 export function stepEffectWords(
   step: Pick<AdjusterStep, 'amount' | 'quantity' | 'word' | 'wordFirst'>,
   effect: Effect,
@@ -87,5 +96,5 @@ export function stepEffectWords(
   const { amount, quantity, word, wordFirst } = step;
   const size = stepWords(amount, quantity, style);
   const turned = wordFirst ? `${capital(word)} ${size}` : `${size} ${word}`;
-  return `${turned}: ${changeWords(effect, style)}`;
+  return `${turned}: ${'place' in effect ? risePerStep(effect, style) : changeWords(effect, style)}`;
 }
