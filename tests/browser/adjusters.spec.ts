@@ -62,9 +62,9 @@ test('a tyre and a chain say at the baseline what a step of them would do, as sh
   const effect = (key: string): Locator => page.locator(`[data-adjuster="${key}"] .effect`);
   await page.getByRole('button', { name: 'Open all adjusters' }).click();
   await expect(effect('frontTyre')).toHaveText(
-    /^10\smm larger: front end \+[45]\.\d\smm, straight above the axle$/,
+    /^10\smm larger: front end \+[45]\.\d\d\smm, straight above the axle$/,
   );
-  await expect(effect('rearTyre')).toHaveText(/^10\smm larger: seat \+\d\.\d\smm$/);
+  await expect(effect('rearTyre')).toHaveText(/^10\smm larger: seat \+\d\.\d\d\smm$/);
   await expect(effect('chainLinks')).toHaveCount(0);
   await chainAdjuster(page).getByText('By the chain').click();
   await expect(effect('chainLinks')).toHaveText(/^Wheelbase ([+−]\d+\.\d|0\.0)\smm$/);

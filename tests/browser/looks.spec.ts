@@ -79,7 +79,7 @@ test('Why tells the last change apart from all changes since the baseline', asyn
   await typeInto(page, FRONT_HEIGHT, '0');
   const third = await savedDocument(page);
   expect(await told()).toEqual(sentencesOf(first, third).map(({ text }) => text));
-  await why(page).getByText('Last change').click();
+  await why(page).locator('label', { hasText: 'Last change' }).click();
   await expect(why(page)).toContainText(FRONT_HEIGHT);
   expect(await told()).toEqual(sentencesOf(second, third).map(({ text }) => text));
 });

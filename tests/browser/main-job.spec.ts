@@ -73,7 +73,7 @@ test('10 mm more at the shock quicken the steering and steepen the swingarm, and
   expect((await why(page).getByRole('listitem').allInnerTexts()).map(plain)).toEqual(sentences);
   expect(sentences.every((text) => !text.includes(' from '))).toBe(true);
   await expect(why(page)).toContainText(/the steering turns quicker\. All from the shock\./);
-  await why(page).getByText('By mechanism').click();
+  await why(page).locator('label', { hasText: 'By mechanism' }).click();
   await expect(why(page)).toContainText('all from the frame’s pitch');
   const tabs = page.getByRole('group', { name: 'Below the side view' });
   await tabs.getByText('Ride', { exact: true }).click();
