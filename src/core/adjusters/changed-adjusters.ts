@@ -16,8 +16,8 @@ function isPlaced(adjuster: Adjuster, setup: Setup): boolean {
 }
 
 /**
- * Whether an adjuster is set differently in two setups. Nobody sets an axle that follows its chain: the chain, or
- * what moves it, counts as changed, and the axle does not.
+ * Whether an adjuster is set differently in two setups. Where an axle follows its chain, the
+ * chain or what moves it counts as changed, and the axle does not.
  */
 export function isAdjusterChanged(key: AdjusterKey, setup: Setup, baseline: Setup): boolean {
   const adjuster: Adjuster = adjusterOf(key);

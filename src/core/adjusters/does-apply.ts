@@ -3,7 +3,7 @@ import type { Bike } from '../parts/bike.ts';
 import type { Adjuster } from './all-adjusters.ts';
 import type { Setup } from './setup.ts';
 
-/** A bike without runs has no sprockets to change, one without links no rod; what is set may still have to be taken off. */
+/** A bike without runs has no sprockets to change, one without links no rod; a value that is still set can be cleared. */
 export function doesApply({ applies, key }: Adjuster, bike: Bike, setup: Setup): boolean {
   return applies === undefined || applies(bike, setup[key]);
 }

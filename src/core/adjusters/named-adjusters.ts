@@ -19,7 +19,7 @@ function nameAdjuster(adjuster: Adjuster, drive: DriveNoun): NamedAdjuster {
   return { ...adjuster, label: nameDrive(adjuster.label, drive), help: nameDrive(adjuster.help, drive) };
 }
 
-// Named once each: the page shows the same adjuster again at every step of a drag, and would draw a new one anew.
+// Made once for each drive: at every step of a drag the page would draw a new object again.
 const OF_CHAIN: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => nameAdjuster(adjuster, CHAIN));
 const OF_BELT: readonly NamedAdjuster[] = ADJUSTERS.map((adjuster) => nameAdjuster(adjuster, BELT));
 

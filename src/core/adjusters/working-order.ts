@@ -39,12 +39,12 @@ export function compareTurns(first: AdjusterKey, second: AdjusterKey): number {
 
 const isPart = (key: AdjusterKey): boolean => adjusterOf(key).kind === 'part';
 
-/** Below zero where the first has its turn before the second: load and riding first, then the parts as a workshop turns them. */
+/** Below zero where the first adjuster comes before the second: load and riding first, then the parts as a workshop turns them. */
 export function compareCauses(first: AdjusterKey, second: AdjusterKey): number {
   return Number(isPart(first)) - Number(isPart(second)) || compareTurns(first, second);
 }
 
-/** A setup on the way from one to another, once an adjuster has had its turn: what has its turn before it stands as in `to`, the rest still as in `from`. */
+/** A setup on the way from one to another, just after an adjuster was turned: it and all before it stand as in `to`, the rest as in `from`. */
 export function onceTurned(key: AdjusterKey, from: Setup, to: Setup): Setup {
   const later = ADJUSTERS.filter((each) => compareCauses(each.key, key) > 0).map((each) => each.key);
   return { ...to, ...Object.fromEntries(later.map((each) => [each, from[each]])) };

@@ -83,7 +83,7 @@ export function readingEffect(
   return typeof was === 'number' && typeof is === 'number' ? { reading, before: was, after: is } : null;
 }
 
-/** Readings nearer than this, by their size, are the same: what a search for a rest leaves over. */
+/** Two values of a reading nearer than this part of their size are the same: a search for a rest is no more exact. */
 const SAME = 1e-7;
 
 /** Whether a step of an adjuster moves its end or, where it moves none, changes any reading. Null where the bike stands with neither value. */

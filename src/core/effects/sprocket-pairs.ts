@@ -39,8 +39,8 @@ export interface PairsAsked {
   /** Its teeth and axle position are those compared with; each pair puts its own in their place. */
   readonly setup: Setup;
   /**
-   * The adjusters whose chain every pair gets that can, and near whose axle place another is chosen where it must be: one
-   * for all, so that what a pair finds does not depend on the pair that is on the bike. The setup's own where left out.
+   * Every pair gets the chain of these adjusters where it fits, and else the one that puts the axle nearest to where they
+   * have it: the same for all, so that a pair's figures do not depend on the pair that is on the bike. Left out: `setup`.
    */
   readonly near?: Setup;
   /** Travel used in which the readings are taken, mm; or a ride state, in which each pair finds its own. */
@@ -52,7 +52,7 @@ export interface PairsAsked {
   /** Chains in hand, links; null to take whatever chain fits. */
   readonly linksInHand: readonly number[] | null;
   readonly rule: LinkRule;
-  /** Play at the middle of the lower run, up and down together, mm, with the rear axle risen by `setAt` mm: the slack that is set. */
+  /** Slack at the middle of the lower run, up and down together, mm, with the rear axle risen by `setAt` mm, as it is set. */
   readonly slack: number;
   readonly setAt: number;
   /** Chain longer than new by wear, per cent. */

@@ -23,7 +23,7 @@ export const PATTERN_ARM = 580;
 const PATTERN_ANGLE_DEG = 9.5;
 const posture = { drawnAngleDeg: PATTERN_ANGLE_DEG, framePitchDeg: 0 };
 
-/** Made up: such links are on many motorcycles, and these are on none. */
+/** Made up: the kinds of links are common, but these measures are those of no motorcycle. */
 export const PATTERNS: {
   readonly direct: DirectLayout;
   readonly rockerOnFrame: RockerOnFrameLayout;

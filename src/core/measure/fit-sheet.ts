@@ -27,7 +27,7 @@ export interface FittedSheet {
   readonly fitted: readonly ReadRow[];
 }
 
-/** A mirrored bike that fits better by this sum of squares is the bike: chance makes it so once in a hundred. */
+/** A mirrored bike that fits better by this much in the sum of squares is taken for the bike: chance does that once in a hundred. */
 const CLEARLY_BETTER = 6.63;
 /** Sums of squares that differ by less fit alike: what is left is rounding. */
 const AS_GOOD = 1e-6;

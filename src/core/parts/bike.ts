@@ -93,7 +93,7 @@ export interface Swingarm {
   readonly tablePitchDeg: number;
   /** How far one turn of the shock's length adjuster moves it, mm; null when it has no thread. */
   readonly shockThread: number | null;
-  /** The arm with all that is bolted to it, without wheel, brake and sprocket, kg; 0 where the wheel's mass holds a share of it. */
+  /** The arm with all that is bolted to it, without wheel, brake and sprocket, kg; 0 where its share is counted with the wheel. */
   readonly mass: number;
   /** Its centre of gravity, mm: from the pivot toward the axle, and square above that line. */
   readonly centreAlong: number;

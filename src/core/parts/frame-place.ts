@@ -9,7 +9,7 @@ export interface FramePlace {
   /** Whether a bike has it only where a chain or a belt runs. */
   readonly needsRun: boolean;
   /**
-   * Where it is taken to be when a file leaves it out, and whether the reader then reads so; null when every bike has
+   * Where it is taken to be when a file leaves it out, and whether a note then says so; null when every bike has
    * it.
    */
   readonly absent: { readonly at: FramePoint; readonly said: boolean } | null;

@@ -35,7 +35,7 @@ export interface Verdict {
 
 type Stand = (state: RideStateKey) => StandingBike | NoStand;
 
-/** Readings this near to a target's edge are on it, in their metric unit: what a search for a rest leaves over. */
+/** Readings this near to a target's edge are on it, in their metric unit: a search for a rest is no more exact. */
 const EDGE = 1e-9;
 
 /**

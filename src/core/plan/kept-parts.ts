@@ -66,7 +66,7 @@ export function keptParts(turned: readonly AdjusterKey[]): MachineParts {
   };
 }
 
-/** The same springs, of which the end that nothing was turned at stays the one that was made last, and its spring law with it. */
+/** The same springs. An end at which nothing was turned stays the object made last, so that its spring law is kept too. */
 function halvesKept(make: MachineParts['springs']): MachineParts['springs'] {
   let last: { readonly bike: Bike; readonly setup: PartSetup<'springs'>; readonly part: SpringSet } | null =
     null;

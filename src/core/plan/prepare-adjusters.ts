@@ -21,7 +21,7 @@ import { usualMinutes } from './usual-minutes.ts';
 /** Decimals kept of a value, as of every adjuster's. */
 const DECIMALS = 6;
 
-/** So far a count of steps may be off by rounding. */
+/** Rounding of a count of steps. */
 const ROUNDING = 1e-9;
 
 /** More values of one adjuster than this are only counted: the search refuses them anyway. */
@@ -97,7 +97,7 @@ export function searchable(
 /** How many steps either way an adjuster is tried where nobody says how far. */
 const USUAL_REACH = 20;
 
-/** So far an adjuster is tried where nobody says how far: some steps either way, as far as the bike allows them. */
+/** How far an adjuster is tried where nobody says: some steps either way, as far as the bike allows them. */
 export function usualRange({
   start,
   least,
@@ -131,7 +131,7 @@ function prepareAdjuster(choice: Choice, bike: Bike, setup: Setup): PreparedAdju
   // A chain has no range of its own: only the slot ends it, and the search finds that out.
   if (adjuster.holds !== 'wholeNumberOrNone' && (least < own.least || most > own.most))
     return noProblem('rangeTooWide', { adjuster: key, least: own.least, most: own.most });
-  // Where it stands is one of the values to the last digit, or leaving it alone would be a turn.
+  // Where it stands is one of the values to the last digit; otherwise leaving it alone would count as a turn.
   const at = (n: number): number => (n === 0 ? own.start : Number((own.start + n * step).toFixed(DECIMALS)));
   const steps = stepsBetween(at, (least - own.start) / step, least, most);
   if (steps.length === 0) return noProblem('noStepInRange', { adjuster: key, least, most });

@@ -8,10 +8,10 @@ import { QUANTITIES } from '../units/all-quantities.ts';
 import type { PreparedTarget } from './prepared.ts';
 import { noProblem, type NoProblem, type Problem, type Target } from './problem.ts';
 
-/** A tolerance nobody gave, as a part of the change that a rider notices. */
+/** The tolerance where none is given, as a part of the change that a rider notices. */
 const USUAL_TOLERANCE = 0.5;
 
-/** The targets of a problem in the order given, or why they are none. */
+/** The targets of a problem in the order given, or why they cannot be searched for. */
 export function prepareTargets({ bike, setup, targets }: Problem): readonly PreparedTarget[] | NoProblem {
   if (targets.length === 0) return noProblem('noTargets');
   const prepared: PreparedTarget[] = [];

@@ -53,7 +53,7 @@ export function searchBeyond(
   let found: Found | null = null;
   let isAtEnd = false;
 
-  /** Goes to the next shell that there is; to the end once something was found this far out. */
+  /** Goes on to the next shell; to the end where this one gave a plan. */
   const goOn = (): void => {
     combination = 0;
     shell += 1;

@@ -8,7 +8,7 @@ import type { PlanWarning } from './raised-warnings.ts';
 export interface Share {
   readonly place: number;
   readonly of: number;
-  /** So many combinations in a row are one thread's, then the next one's. */
+  /** How many combinations in a row one thread tries; then come those of the next thread. */
   readonly inARow: number;
 }
 

@@ -9,7 +9,7 @@ import { throttleClosed } from './states/throttle-closed-state.ts';
 import { braked, rideChange, sag, throttleShut, type RideChange, type Sag } from './ride-changes.ts';
 import type { SprungMachine } from '../springs/sprung-machine.ts';
 
-/** Each part has its own reason when it has no answer: a wheel that lifts spoils no sag. */
+/** Each part has its own reason when it has no answer: where a wheel lifts, the rest still has its figures. */
 export interface RiderEffects {
   readonly sag: Sag | NoEquilibrium;
   /** From mid-corner, at its lean, to the acceleration set for the state “Accelerating”. */

@@ -61,7 +61,7 @@ export function standRide(
   return equilibrium === null ? { sprung, ...on } : { sprung, equilibrium, ...on };
 }
 
-/** The stance of standRide alone, for many machines at once of which nobody asks what the springs say. */
+/** Only the stance of standRide, for many machines at once whose springs need not be reported. */
 export function stanceInRide(made: Machine, ride: LoadCase, near?: Travel): Stance | NoStand {
   // A travel that is given needs no springs.
   if (ride.kind === 'travel') return stance(made, ride.travel);

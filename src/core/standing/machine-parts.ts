@@ -67,7 +67,7 @@ interface OnSprockets {
   } | null;
 }
 
-/** Makes one part of a bike's machine from what it reads of the setup. */
+/** Makes one part of a bike's machine from the adjusters that it follows from. */
 export type PartMaker<Read, Part> = (bike: Bike, setup: Read) => Checked<Part>;
 
 const checked =

@@ -71,7 +71,7 @@ export type NoMachine = NoLinkage | AxleMisfit;
  */
 export function machine(bike: Bike, setup: Setup, parts: MachineParts = NEW_PARTS): Machine | NoMachine {
   const { part: wheels, wrong: wrongWheels } = parts.wheels(bike, setup);
-  // A tyre that cannot be read comes before everything else, one that gives wrongly after it.
+  // A tyre size that cannot be read is refused first; an impossible tyre rate only later.
   if (!wheels.ok && isUnread(wheels)) return wheels;
   const { kind } = bike.drive;
   const onSprockets = parts.onSprockets(bike, setup);

@@ -13,7 +13,7 @@ export const circle: Quantity = {
   fromCore: asInCore,
   typed: { mm: 1, m: MM_PER_METRE, ft: MM_PER_FOOT },
   advice: 'Use m or ft here.',
-  // What a tape laid on a road tells.
+  // As fine as a tape laid on a road shows.
   indistinct: 10,
   // The change of line that a rider notices: common practice, no source.
   noticed: 300,

@@ -5,7 +5,7 @@ import type { NumberStyle } from './number-style.ts';
 /** Rounding of a difference of two figures of a bike, far below any step that is written. */
 const ROUNDING = 1e-9;
 
-/** Whether a metric change is too small to be told. */
+/** Whether a metric change is too small for a sentence to name it. */
 export function isLess(metric: number, quantity: QuantityKey): boolean {
   return isBelow(metric, QUANTITIES[quantity].leastTold);
 }

@@ -13,7 +13,7 @@ export const chainLinks = {
   quantity: 'links',
   saved: ANY_LINKS,
   default: null,
-  // A belt has no links to count; one that has a length in links can be rid of it.
+  // A belt has no links to count; where one still has a length in links, it can be cleared.
   applies: ({ drive }, held) => drive.kind === 'chain' || (hasRuns(drive.kind) && held !== null),
   reading: 'wheelbase',
   help: ({ loop, units }) =>

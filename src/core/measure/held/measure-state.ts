@@ -1,6 +1,6 @@
 /** What a measuring state is: how the bike was held while a row was measured. */
 
-/** Rows of one setting find the fork as long and the arm at the same angle. */
+/** In one setting the fork is always as long and the arm at the same angle. */
 export type SuspensionSetting = 'makers' | 'loaded' | 'rider' | 'half' | 'hanging';
 
 export interface MeasureState {

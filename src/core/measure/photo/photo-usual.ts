@@ -41,9 +41,9 @@ export function usualDepth(part: MeasurePartKey): Usual {
   return DEPTHS[part] ?? (MEASURE_PARTS[part].shape === 'mark' ? MARK : BOLT);
 }
 
-/** A flange stands so far over the bed that the inches of a tyre speak of, mm. From memory. */
+/** How far a rim's flange stands out beyond its bed, whose diameter a tyre's inches state, mm. From memory. */
 const FLANGE: Usual = { value: 14, sd: 1.5 };
-/** A rim nobody knows: 17 inches, or much else. Common practice, no source. */
+/** A rim of unknown size: 17 inches, or far from that. Common practice, no source. */
 const UNKNOWN_RIM: Usual = { value: 230, sd: 25 };
 /** Half of a rim as a part of its tyre's width, and of a tyre of no known size, mm. From memory. */
 const HALF_WIDTH = 0.38;
@@ -71,8 +71,8 @@ export function usualRimDepth(tyre: Tyre, side: RimSide): Usual {
 /** Diagonal of 35 mm film, mm: 36 by 24. */
 const FILM_DIAGONAL = 43.27;
 /**
- * A lens that the file names, and one that nobody names, which for a bike is a zoomed one; as parts of the focal length
- * (1 σ). Common practice, no source.
+ * How well the focal length is known, as a part of it (1 σ): as the file states it, and where it states none, which for a
+ * bike is mostly a zoomed lens. Common practice, no source.
  */
 const NAMED_PART = 0.02;
 const UNNAMED = { focal35: 50, part: 0.35 };

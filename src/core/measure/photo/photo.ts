@@ -72,13 +72,13 @@ export interface PhotoOutcome {
   readonly away: number;
   /** How many teeth the pins on a sprocket make, with its standard deviation; without those whose radius was taken as exact. */
   readonly teeth: readonly { readonly part: SprocketKey; readonly count: number; readonly u: number }[];
-  /** The part or ring whose clicks the other ones do not believe; null where they believe all. */
+  /** The part or ring whose clicks do not suit the others; null where all suit. */
   readonly suspected: MeasurePartKey | null;
 }
 
-/** So many points show where the middle of a ring is. */
+/** Points on a ring from which its middle is known. */
 export const LEAST_RIM_POINTS = 5;
-/** Fewer places leave the camera free. */
+/** With fewer places than this the camera is not fixed. */
 export const LEAST_PLACES = 3;
 
 /** How many different places a photo shows: parts, and rings with enough points. */

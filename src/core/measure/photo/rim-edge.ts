@@ -45,7 +45,7 @@ const LEAST_SLOPE = 1.5;
 const OUTLIER = 3.5;
 const LEAST_OFF_PX = 0.4;
 const TRIMS = 6;
-/** Lens and lacquer leave an edge no better known than this, pixels. */
+/** Lens and lacquer blur an edge: it is known no better than this, pixels. */
 const LEAST_SD_PX = 0.3;
 const LEAST_SIZE_PX = 12;
 const LEAST_ROUND = 0.6;

@@ -1,4 +1,4 @@
-/** What is told of each end of a bike at rest: travel, forces, wheel load and wheel rate. */
+/** What is known of each end of a bike at rest: travel, forces, wheel load and wheel rate. */
 import {
   frontWheelRate,
   rearForceAtWheel,

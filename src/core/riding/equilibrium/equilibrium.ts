@@ -10,7 +10,7 @@ import type { SprungMachine } from '../../springs/sprung-machine.ts';
 import type { SteadyLoads } from './steady-loads.ts';
 import type { Stance, Travel } from '../../standing/stance.ts';
 
-/** A bike at rest on its springs. N along the bike's own plane unless told otherwise; a push at a stop counts as held. */
+/** A bike at rest on its springs. N along the bike's own plane unless said otherwise; a push at a stop counts as held. */
 export interface Equilibrium {
   readonly ok: true;
   readonly stance: Stance;
@@ -27,7 +27,7 @@ export interface Equilibrium {
 
 /**
  * Where the bike sits while steady forces act: standing, on the gas, on the brakes, leaned over. Each end is in
- * balance with its springs or rests on a stop, which is a normal outcome and told. `near` is where to look first,
+ * balance with its springs or rests on a stop, which is a normal outcome and is reported. `near` is where to look first,
  * such as a neighbouring answer: quicker, and where a falling rate leaves the bike several rests, the one reached from there.
  * Equilibrium used: the whole bike about its contact patches; the front wheel along the legs; arm and rear wheel about
  * the pivot, with the drive's and the brake's slopes (squat-slope.ts, rear-brake.ts) and the unsprung masses'

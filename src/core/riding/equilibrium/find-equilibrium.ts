@@ -31,7 +31,7 @@ export interface Settled {
 
 /**
  * Travel at both ends at which every push is held, without asking whether the wheels stay on the ground.
- * For the limits at which they lift; everyone else wants `balance`.
+ * Only for the limits at which they lift; all else uses `equilibrium`.
  */
 export function settle(sprung: SprungMachine, forces: RideForces, near?: Travel): Settled | NoEquilibrium {
   const wrong = forcesWrong(forces);

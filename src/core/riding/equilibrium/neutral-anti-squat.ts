@@ -1,4 +1,4 @@
-/** The anti-squat at which the rear spring feels nothing of the throttle, shifted by what the springs do not carry. */
+/** The anti-squat at which the throttle neither loads nor unloads the rear spring, with the unsprung mass at the rear counted. */
 import { refuse } from '../../numeric/refusal.ts';
 import type { NoEquilibrium } from '../../standing/no-equilibrium.ts';
 import type { Stance } from '../../standing/stance.ts';

@@ -55,8 +55,8 @@ export function standOnTyres<T extends Loaded>(
 }
 
 /**
- * How far a tyre sinks under its load, mm. While the ground would have to pull the other wheel down, this one is given
- * more than the whole bike: that wheel lifts before, so the tyre goes no further than its sidewall here.
+ * How far a tyre sinks under its load, mm. While the search would have the ground pull the other
+ * wheel down, this one carries more than the whole bike. The other wheel lifts first, so this tyre is held to its sidewall.
  */
 function sinkOf({ rate, sidewall }: TyreGive, load: number, otherLoad: number): number {
   if (rate === null) return 0;
