@@ -23,7 +23,7 @@ export class Advice {
   readonly #preferences: Preferences;
   #late = $state.raw<typeof import('./late-advice.ts') | null>(null);
   #hasFailed = $state(false);
-  /** Of the bike that no hand holds: searching the whole travel with each step of a drag would make it stutter. */
+  /** Of the bike as committed: a search through the whole travel at each step of a drag would make the drag stutter. */
   readonly #barTight: WarningWords | null = $derived.by(
     () => this.#late?.tightChain(this.#session.history.present, this.#preferences.style) ?? null,
   );

@@ -1,4 +1,4 @@
-/** What is said aloud to those who listen: at most two messages a second while something moves, and one at its end. */
+/** What a screen reader says aloud: at most two messages a second while something moves, and one at its end. */
 import type { Absent } from '../core/readings/absent.ts';
 import { wordTold } from '../words/change/ways-told.ts';
 import { writeNumber } from '../core/units/number-style.ts';

@@ -14,7 +14,7 @@ import {
 } from '../document/history.ts';
 import { Pace } from './pace.svelte.ts';
 
-/** What hears of the bike on the page, whoever changes it. */
+/** What is called when the bike on the page changes, whoever changes it. */
 export interface BikeListener {
   /** Another document is on the page, also while a hand tries one out. */
   readonly shown?: (document: BikeDocument) => void;
@@ -57,7 +57,7 @@ export class BikeSession {
   /** What the last change is called. */
   readonly lastLabel = $derived(this.history.past.at(-1)?.label ?? null);
 
-  /** How many bikes have been opened since the page was: tells one bike's history from the next one's. */
+  /** How many bikes the page has opened so far: it tells one bike's history from the next one's. */
   opened = 0;
   readonly #listeners: BikeListener[] = [];
 
@@ -65,7 +65,7 @@ export class BikeSession {
     this.history = beginHistory(document);
   }
 
-  /** From now on the listener hears of the bike; the first it hears of is the present one. */
+  /** From now on the listener is called; with the present bike at once. */
   listen(listener: BikeListener): void {
     this.#listeners.push(listener);
     listener.shown?.(this.newest);

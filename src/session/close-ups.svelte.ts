@@ -47,7 +47,7 @@ const TEXT = { small: 11, normal: 12, large: 14 };
 
 export class CloseUps {
   readonly #bench: CloseUpsOf;
-  /** Where each lies, so that it does not wander during a drag, null without room, and the view that this holds for; plain data. */
+  /** Where each lies, kept so that it does not wander during a drag, and in which view; null without room. Plain data. */
   #boxes: Partial<Record<ChangePlace, Box | null>> = {};
   #placedAt: View | null = null;
   /** Whether the zones' names make room for the close-ups. */

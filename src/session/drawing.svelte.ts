@@ -81,21 +81,21 @@ export class Drawing {
   highlighted = $state<Construction | null>(null);
   /** Whether shock and links are drawn over all else, for a hand that moves their bolts. */
   linksOnTop = $state(false);
-  /** Where the dimension to draw comes from; set once by what measures. */
+  /** Gives the dimension to draw; set once by the class that measures. */
   measured: () => Measured | null = () => null;
-  /** What on the side view words must keep clear of; set once by what knows the handles. */
+  /** Gives what words on the side view must keep clear of; set once by the class of the handles. */
   taken: () => readonly Box[] = () => [];
-  /** Other ride states to show as quiet outlines; set by what knows them, once it is there. */
+  /** Gives the other ride states to show as quiet outlines; set once their part of the page has come. */
   ghosts = $state.raw<() => readonly GhostDrawing.Ghost[]>(() => []);
-  /** What draws those; comes with what knows them. */
+  /** Draws those; set at the same time. */
   drawGhosts = $state.raw<typeof GhostDrawing | null>(null);
-  /** What changed, larger; set by what knows it, once it is there. */
+  /** Gives the close-ups of what changed; set once their part of the page has come. */
   closeUps = $state.raw<() => CloseUpDrawing>(() => NO_CLOSE_UPS);
-  /** What is written behind a figure that changed; set by what knows it, once it is there. */
+  /** Gives the words behind a figure that changed; set once their part of the page has come. */
   changeText = $state.raw<ChangeText>(() => '');
-  /** A figure with as many digits as its ± leaves it; set by what knows the ±, once it is there. */
+  /** Writes a figure with as many digits as its ± leaves it; set once the part of the page that works out the ± has come. */
   figureText = $state.raw<FigureText>(() => null);
-  /** How surely points of a measured bike stand; set by what knows it, once it is there. */
+  /** Gives how surely points of a measured bike stand; set once the part of the page that works it out has come. */
   spreads = $state.raw<() => SpreadDrawing | null>(() => null);
   /** What lies under the drawing; null where paper does. */
   under = $state.raw<Underlay | null>(null);

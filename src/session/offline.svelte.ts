@@ -26,7 +26,7 @@ export class Offline {
     // A browser may take it back at once, as some do with storage switched off.
     if (registration === undefined) return;
     this.#watch(registration);
-    // The first worker of all takes charge of the page that brought it; every later one comes because somebody took it.
+    // The first worker takes charge of the page that installed it; a later one does only because somebody took the newer build.
     let isFirst = navigator.serviceWorker.controller === null;
     navigator.serviceWorker.addEventListener('controllerchange', () => {
       if (this.#takes) this.reload();
@@ -45,7 +45,7 @@ export class Offline {
   take(): void {
     if (this.newer === null) return;
     this.#takes = true;
-    // Taken by another tab meanwhile, it has nothing left to answer.
+    // Where another tab took it meanwhile, it answers no more.
     if (this.newer.state === 'installed') this.newer.postMessage('take');
     else this.reload();
   }

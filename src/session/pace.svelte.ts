@@ -16,7 +16,7 @@ export class Pace {
   /** What `read` gives; while a hand moves something, as it was at the last look. For a derived value only. */
   of<T>(read: () => T): T {
     if (!this.#isMoving()) return read();
-    // Heard, so that each look reads anew.
+    // Read, so that each look works this out anew.
     void this.#looks;
     return untrack(read);
   }

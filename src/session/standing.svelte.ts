@@ -193,15 +193,15 @@ export class Standing {
     return { bike, setup, stance, rested: isStood(found) ? found.stance : stance };
   });
 
-  /** Puts the ± to a reading; set by what knows it, once it is there. */
+  /** Adds the ± to a reading; set once the part of the page that works it out has come. */
   plusMinus = $state.raw<((reading: Reading, value: number | Absent) => WithPlusMinus | null) | null>(null);
 
-  /** Asks how surely a curve of the measured bike runs, by its standard deviation at places; set by what knows it, once it is there. */
+  /** Asks how surely a curve of the measured bike runs, by its standard deviation at places; set likewise. */
   bandAlong = $state.raw<BandAlong | null>(null);
 
   /**
    * Asks how sure all readings of the bike on the page are in all ride states, with its adjusters set so: standard
-   * deviations by state and key. Null while it is not a measured bike; set by what knows it, once it is there.
+   * deviations by state and key. Null while it is not a measured bike; set likewise.
    */
   spreadsByState = $state.raw<
     ((setup: Setup) => Promise<Readonly<Record<string, Readonly<Record<string, number>>>> | null>) | null

@@ -138,7 +138,7 @@ export class Bikes {
     if (pictures === null) return;
     const savedAt = this.#keeping.now();
     const bike = { id: copy, name: named.value.bike.name, revision: 1, writer: newId(), savedAt };
-    // In one go: a copy without its card or half of its pictures would be none.
+    // In one go, so that no copy lacks its card or some of its pictures.
     const put = await store.putBack({
       bike: { ...bike, text: saveDocument(named.value) },
       card: { ...row.card, archived: false },

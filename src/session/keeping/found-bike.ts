@@ -24,7 +24,7 @@ export interface FoundBike {
 /** What a bike's history was when it left the page; null for one that was not on it. */
 type Remembered = (id: string) => History | null;
 
-/** The history of a stored text: the remembered one where it still says what is stored, otherwise a new one. */
+/** The history of a stored text: the remembered one where it still ends in what is stored, otherwise a new one. */
 function historyOf(text: string, before: History | null): History | null {
   return before !== null && saveDocument(before.present) === text ? before : null;
 }

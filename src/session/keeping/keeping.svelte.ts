@@ -68,7 +68,7 @@ export class Keeping {
   /** The bike to come back to: the last one on the page that the store holds. */
   #lastBike = $state<string | null>(null);
 
-  /** `first` is the bike that the page began with: it may have been changed before keeping came. */
+  /** `first` is the bike that the page began with: it may have been changed before this class was fetched. */
   constructor(bench: Workbench, first: BikeDocument, place: KeepingPlace = browserPlace()) {
     this.#bench = bench;
     this.#first = first;
@@ -148,7 +148,7 @@ export class Keeping {
     });
   }
 
-  /** Where bikes will stay, said until the first one does: so also at an address that holds none of another's. */
+  /** Where bikes will be kept. Shown until one is, so also at a new address of the page, which has none of the bikes kept at the old one. */
   get placeWords(): string {
     const begun = this.bikeId !== null && this.#store?.shortLived === null;
     return begun && this.bikes.length === 0 ? stayWords(this.#place.address) : '';

@@ -3,10 +3,10 @@ import type { UnreadableRecord } from '../../storage/bike-store.ts';
 import { unreadableMessage, type Message } from '../../words/kept/keeping-message.ts';
 
 export class UnreadableRecords {
-  /** The records that were told of, by their keys. */
+  /** The records that were named already, by their keys. */
   #told: readonly string[] = [];
 
-  /** The message that stands, with those records added that were not told of before; null where there is nothing to tell. */
+  /** The message that stands, with those records added that were not named before; null where there are none. */
   tell(records: readonly UnreadableRecord[], standing: Message | null): Message | null {
     const fresh = records.filter(({ key }) => !this.#told.includes(key));
     if (fresh.length === 0) return standing;

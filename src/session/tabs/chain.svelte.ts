@@ -56,12 +56,12 @@ export class Chain {
   readonly #standing: Standing;
 
   readonly #drive: Drive = $derived.by(() => this.#session.document.bike.drive);
-  /** Play to be kept where the chain is tightest, mm. */
+  /** Slack to keep where the chain is tightest, mm. */
   readonly leastSlack: number = $derived(this.#drive.leastSlack);
   /** The chain as measured; without a length it counts as new. */
   readonly measuredLinks: number = $derived(this.#drive.measuredLinks);
   readonly measuredLength: number | null = $derived(this.#drive.measuredLength);
-  /** Wear at which this chain is done as its maker says, per cent; null while nobody has said. */
+  /** Wear at which its maker calls this chain worn out, per cent; null while nobody has typed it. */
   readonly makersLimit: number | null = $derived(this.#drive.wearLimit);
 
   /** The bike that the chain is laid on; null while it cannot stand, or has no chain. */
@@ -71,7 +71,7 @@ export class Chain {
   });
   /** The chain said to be on the bike, in links, which then places the axle; null where only its slack is known. */
   readonly linksOn: number | null = $derived.by(() => this.#session.document.setup.chainLinks);
-  /** Play set at the middle of the lower run with the wheel hanging, mm up and down together. */
+  /** Slack set at the middle of the lower run with the wheel hanging, mm up and down together. */
   readonly slackSet: number = $derived.by(() => this.#session.document.setup.chainSlack);
   /** What its adjuster offers, mm. */
   readonly slackRange: AdjusterRange = $derived.by(() =>
@@ -365,7 +365,7 @@ export class Chain {
     }, label);
   }
 
-  /** The wear at which its maker says that the chain is done, per cent. */
+  /** Sets the wear at which its maker calls the chain worn out, per cent. */
   setLimit(percent: number): void {
     this.#session.commit((from) => setBikeField(from, 'drive.wearLimit', percent), 'Chain’s wear limit');
   }

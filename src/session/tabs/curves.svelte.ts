@@ -20,7 +20,7 @@ import type { BikeSession } from '../bike-session.svelte.ts';
 import type { Standing } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
-/** So that kept curves leave room for ride states. */
+/** Setups kept at most: their curves leave room for those of ride states. */
 const MOST_KEPT = 4;
 /** Digits kept of a place along an axis of travel, mm. */
 const PLACE_DIGITS = 6;
@@ -114,7 +114,7 @@ export class Curves {
     return axis.kind === 'adjuster' ? axis.adjuster : null;
   });
   readonly #bike = $derived.by(() => this.#now?.bike ?? null);
-  // One by one, and as plain numbers and one word, which tell by themselves whether they have changed.
+  // One by one, as plain numbers and one word, because those are compared by value.
   readonly #from = $derived.by(() => (this.#now === null ? 0 : axisEnds(this.axis, this.#now).from));
   readonly #to = $derived.by(() => (this.#now === null ? 0 : axisEnds(this.axis, this.#now).to));
   /** The adjusters that a sweep over an adjuster leaves as they are. */
@@ -232,12 +232,12 @@ export class Curves {
     return u === null ? null : { x, u };
   });
 
-  /** Takes a reading by its key; one that there is not changes nothing. */
+  /** Takes a reading by its key; an unknown key changes nothing. */
   chooseReading(key: string): void {
     this.reading = READINGS.find((reading) => reading.key === key) ?? this.reading;
   }
 
-  /** Takes an axis by its key; one that this bike has not changes nothing. */
+  /** Takes an axis by its key; the key of one that this bike does not have changes nothing. */
   chooseAxis(key: string): void {
     this.axis = this.axes.find((axis) => axis.key === key) ?? this.axis;
   }

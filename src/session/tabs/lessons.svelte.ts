@@ -65,7 +65,7 @@ export class Lessons {
   looked = $state.raw<readonly boolean[]>([]);
   /** How far the bike has come from before to after, 0 to 1. */
   part = $state(0);
-  /** Whether the room sees nothing, so that it listens. */
+  /** Whether the screen is blank, so that the room listens. */
   blank = $state(false);
   readonly sideView = new SideView();
   readonly drawing: Drawing;

@@ -75,10 +75,10 @@ export class Planning {
   /** What the running search was asked; null while none runs. */
   searched = $state.raw<Problem | null>(null);
   answer = $state.raw<Answer | null>(null);
-  /** What the last search died of; null where it ended as it should. */
+  /** Why the last search broke off; null where it ended as it should. */
   failure = $state.raw<string | null>(null);
 
-  /** What hands hold does not count yet. */
+  /** As committed: a drag counts once it is let go. */
   readonly document: BikeDocument = $derived.by(() => this.#session.history.present);
   #first = $state.raw<readonly ListedTarget[]>([]);
 

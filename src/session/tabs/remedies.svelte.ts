@@ -17,7 +17,7 @@ import type { Workbench } from '../workbench.svelte.ts';
 /** How far the ends are raised side by side, mm. */
 export const ENDS_RISE = 5;
 
-/** How far down at first, mm. */
+/** How far the seat comes down at first, mm. */
 const FIRST_SEAT_DOWN = 20;
 
 export class Remedies {
@@ -29,7 +29,7 @@ export class Remedies {
   /** The complaint by its key. */
   said = $state(COMPLAINTS[0].key);
 
-  /** What hands hold does not count yet. */
+  /** As committed: a drag counts once it is let go. */
   readonly document: BikeDocument = $derived.by(() => this.#session.history.present);
 
   readonly state: RideStateKey = $derived.by(() => this.#standing.state);

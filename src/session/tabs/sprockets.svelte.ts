@@ -30,7 +30,7 @@ const ABOUT_REAR = 4;
 export type Against = 'baseline' | 'present';
 
 export interface SprocketFilters {
-  /** Same ratio as the pair compared with, within so many per cent; null does not ask. */
+  /** Same ratio as the pair compared with, within so many per cent; null takes any. */
   readonly sameRatio: number | null;
   /** Only pairs whose axle is in its slot, with nothing in the way. */
   readonly fits: boolean;
@@ -74,15 +74,15 @@ export class Sprockets {
   sortKey = $state<PairKey>('frontTeeth');
   falling = $state(false);
   against = $state<Against>('baseline');
-  /** The row that tells more, as "14/42". */
+  /** The row that is open, as "14/42". */
   selected = $state<string | null>(null);
   #rowsAsked = $state(ROWS_AT_ONCE);
   /** The ranges that a pair was fitted from: they stay while that pair is tried, so that no other pairs come and go. */
   #tried = $state.raw<{ readonly frontTeeth: TeethRange; readonly rearTeeth: TeethRange } | null>(null);
 
-  /** What hands hold does not count yet: a thousand pairs anew with every step of a drag would make it stutter. */
+  /** As committed: a thousand pairs worked out at every step of a drag would make the drag stutter. */
   readonly #document = $derived.by(() => this.#session.history.present);
-  /** A hand holds something, so that the table tells of the bike before. */
+  /** Whether a hand holds something: the table then still shows the bike before. */
   readonly waits: boolean = $derived.by(() => this.#session.draft !== null);
   readonly kind: DriveKind = $derived.by(() => this.#document.bike.drive.kind);
   readonly hasSprockets: boolean = $derived(hasRuns(this.kind));

@@ -9,7 +9,7 @@ import { openDocument } from '../../document/open-document.ts';
 import { saveDocument } from '../../document/save-document.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
-/** More columns than that no laptop shows. */
+/** A laptop has room for no more columns. */
 const MOST_VARIANTS = 4;
 const LETTERS = 'ABCD';
 

@@ -87,7 +87,7 @@ export class Weighing {
   readonly lengths: Readonly<Record<OwnLength, number>> | null = $derived.by(() =>
     this.on === null ? null : this.#lengthsOf(this.on),
   );
-  /** Lengths measured further from the bike's own than measuring is good for. */
+  /** Lengths that differ from the bike's own by more than a tape is likely to be off. */
   readonly unlike: readonly UnlikeLength[] = $derived.by(() => {
     if (this.on === null) return [];
     const own = ownLengths(this.on);
