@@ -3,13 +3,13 @@ import type { Point } from '../core/plane/point.ts';
 import { SQUARE, type Squares } from './covered.ts';
 import type { Box } from './shapes/label-placing.ts';
 
-/** What a place is sought among, px of the screen. */
+/** What is on the side view while a place is looked for, px of the screen. */
 export interface Surroundings {
   readonly widthPx: number;
   readonly heightPx: number;
   /** What no close-up may lie over. */
   readonly clear: readonly Box[];
-  /** What bike and lines draw over, and what is kept clear; asked for only where a place is sought. */
+  /** What bike and lines draw over, and what is kept clear; worked out only while a place is looked for. */
   readonly squares: () => Squares;
   /** Whether a close-up without a free place may lie over a part of the bike, as where the bike fills the window. */
   readonly mayCover: boolean;
@@ -132,7 +132,7 @@ export function isLow({ top, bottom }: Box, brief: LeastSize): boolean {
   return bottom - top < brief.heightPx;
 }
 
-/** What those that found a place are worth together: as many as can be, and of as many rather the first wanted. */
+/** How good a choice of places is: more close-ups with a place are better, and of equally many those wanted first. */
 export function worth<T>(placed: Iterable<T>, wanted: readonly T[]): number {
   let sum = 0;
   for (const each of placed) sum += 1 + (wanted.length - wanted.indexOf(each)) / (2 * wanted.length ** 2);

@@ -19,7 +19,7 @@ const HOLDS = Math.sqrt(-2 * Math.log(0.05));
 const SCALES = [50, 20, 10, 5, 2, 1] as const;
 /** The middle one of them is drawn no longer than this from its point, mm of the bike. */
 const LONGEST = 45;
-/** A point surer than this is exact, mm. */
+/** A point known better than this counts as exact, mm. */
 const EXACT = 0.005;
 /** Of a quarter of a circle as a cubic curve: 4/3·(√2 − 1). */
 const ROUND = (4 / 3) * (Math.SQRT2 - 1);

@@ -12,7 +12,7 @@ import { instantCentreShown } from './construction/construction-drawing.ts';
 import { squatConstruction } from './construction/squat-construction.ts';
 import type { Role } from './shapes/shape.ts';
 
-/** Instant centres far apart are shown no larger, or a little smaller, without the bike over them. */
+/** Instant centres far apart are shown at the side view's scale, or a little smaller, without the bike over them. */
 const LEAST_OF_CENTRES = 0.6;
 /** The two instant centres lie so far apart, as a part of the picture's width and height, at the first of these scales that holds them, in times of the side view's. */
 const CENTRES_APART = 0.45;

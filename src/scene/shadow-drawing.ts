@@ -79,7 +79,7 @@ export function shadowShapes(baseline: Stance, bike: Bike, live: Stance, align: 
   return shiftShapes([...outlines, squatLine], alignedAt(baseline, align), alignedAt(live, align));
 }
 
-/** What is closed has an area of colour as well, so that the baseline is a second drawing; of a wheel the tyre, whose spokes let it through. */
+/** Closed outlines are filled too, so that the baseline looks like a second drawing; of a wheel only the tyre, since one sees through its spokes. */
 function inColour(shape: PathShape): PathShape {
   if (!shape.steps.some(({ op }) => op === 'close')) return shape;
   const inner = shape.steps.flatMap((step): PathStep[] => {

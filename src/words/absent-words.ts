@@ -22,7 +22,7 @@ const WORDS: Readonly<Record<AbsentReason, string>> = {
   nothingTouches: 'no measured part touches at any lean',
 };
 
-/** What stands in the place of the number: no full stop, no capital. */
+/** What stands instead of the number, without a capital and a full stop. */
 export function absentWords({ reason }: Absent): string {
   return WORDS[reason];
 }

@@ -48,7 +48,7 @@ export function trailPlaces(standing: Stance): TrailPlaces {
   return {
     axisGround,
     patch: { x: pose.wheelbase, y: 0 },
-    // An axis that stands upright crosses the upright nowhere; the triangle is then a line.
+    // An axis that stands upright never crosses the upright; the triangle is then a line.
     top: { x: pose.wheelbase, y: Math.abs(rake) > LEAST_RAKE ? trail / Math.tan(rake) : 0 },
     normalFoot: { x: pose.wheelbase + normal * Math.cos(rake), y: normal * Math.sin(rake) },
     head: onGround(standing.pose, machine.front.head),

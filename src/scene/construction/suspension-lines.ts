@@ -10,7 +10,7 @@ import type { Shape } from '../shapes/shape.ts';
 
 /** Pieces in which the rear axle's way is drawn. */
 const PIECES = 16;
-/** Length of an arrow for each newton of load, mm: a tonne of thrust would be as long as the bike. */
+/** Length of an arrow for each newton of load, mm: the weight of a tonne would be as long as the bike. */
 const MM_PER_NEWTON = 0.12;
 /** Half of the line that stands for the clamp's underside, mm. */
 const CLAMP_HALF = 70;

@@ -9,8 +9,8 @@ const NOTHING = 0.05;
 
 /**
  * Where the squat line runs, in words for those who do not see the areas; empty without a load-transfer line. With the
- * throttle closed the line that counts is that of engine braking. On the gas and off it the millimetres of the balance
- * have the last word.
+ * throttle closed the line that counts is that of engine braking. Where the balance gives millimetres for the rear,
+ * on the gas or off it, these decide.
  */
 export function zoneSentence(standing: StandingBike, band: number): string {
   const zone = zoneOf(standing, band);

@@ -1,7 +1,7 @@
-/** Cutting straight lines and areas off at the edges of an area without dents. */
+/** Cutting straight lines and areas off at the edges of a convex area. */
 import type { Point } from '../../core/plane/point.ts';
 
-/** An area without dents, its corners counter-clockwise. */
+/** A convex area, its corners counter-clockwise. */
 export type Area = readonly Point[];
 
 /** How far a place lies inside an edge: above zero to its left. */

@@ -1,4 +1,4 @@
-/** An adjuster's value told the workshop's second way, as "1.5 turns" or "1 link of chain". */
+/** An adjuster's value as the workshop also counts it, such as "1.5 turns" or "1 link of chain". */
 import type { Aside } from '../../core/adjusters/definition/adjuster.ts';
 import type { NumberStyle } from '../../core/units/number-style.ts';
 

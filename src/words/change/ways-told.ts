@@ -1,4 +1,4 @@
-/** The words beside a change of a figure, which a change too small to be told does without. */
+/** The words beside a change of a figure; a change too small to be named has none. */
 import { waysBySize, type ChangeWords, type Ways } from '../../core/readings/change-words.ts';
 import { QUANTITIES, type QuantityKey } from '../../core/units/all-quantities.ts';
 import { isLess } from '../../core/units/least-told.ts';

@@ -1,4 +1,4 @@
-/** Tells a person why a pair of sprockets cannot be ridden as it is, shortly for a table and whole for who asks. */
+/** Tells a person why a pair of sprockets cannot be ridden as it is, in a few words for a table, and in full. */
 import type { DriveNoun } from '../../core/parts/drive-noun.ts';
 import type { NoRunSlack } from '../../core/standing/axle-in-slot.ts';
 import { axleMisfitWords } from '../trouble/axle-misfit-words.ts';

@@ -18,7 +18,7 @@ const LEAST_MOMENT = 0.05;
 
 /**
  * One sentence such as "Same ratio, less anti-squat (−2.4 points): on the gas the chain pulls the rear down harder." The cause
- * is named only where its direction is that of the change; otherwise the chain is named as working against it. What nobody
+ * is named only where its direction is that of the change; otherwise the chain is named as working against it. A change that nobody
  * notices has its figure and no direction. Without an anti-squat on either side it names the ratio alone.
  */
 export function pairWords(
@@ -57,7 +57,7 @@ function ratioWords(percent: number, style: NumberStyle): string {
 
 /**
  * "The chain of 110 links stays, so the axle moves 6.1 mm back in its slot." Or which other chain it takes and what the
- * axle does with it; empty where there is no chain to tell of.
+ * axle does with it; empty where there is no chain.
  */
 export function pairAxleWords(
   from: SprocketPair,

@@ -59,7 +59,7 @@ const OF_BELT: readonly SprocketColumn[] = COLUMNS.map((column) => ({
   quantity: column.key === 'links' ? 'teeth' : column.quantity,
 }));
 
-/** The columns in the words of a bike's drive: of a belt its length is counted in its teeth. */
+/** The columns in the words of a bike's drive: a belt's length is counted in its teeth. */
 export function sprocketColumns(kind: DriveKind): readonly SprocketColumn[] {
   return kind === 'belt' ? OF_BELT : SPROCKET_COLUMNS;
 }

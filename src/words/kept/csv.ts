@@ -9,7 +9,7 @@ export function csvSeparator({ decimal }: NumberStyle): ',' | ';' {
   return decimal === ',' ? ';' : ',';
 }
 
-/** What a spreadsheet would take as the start of a formula, also behind what nobody sees and in wide letters. */
+/** What a spreadsheet would take as the start of a formula, also behind invisible signs and in wide letters. */
 const FORMULA = /^(?:[\s\p{Cf}]*[=+\-@\uff1d\uff0b\uff0d\uff20]|[\t\r\n])/u;
 /** What parts columns in one country or another: no text may fall apart into cells where a file travels. */
 const PARTS = /[",;\t\r\n]/;

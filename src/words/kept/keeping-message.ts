@@ -53,7 +53,7 @@ export function openedMessage(name: string, repairs: readonly Repaired[], origin
   };
 }
 
-/** Changes told one by one; nobody reads thousands. */
+/** How many changes are named one by one; nobody reads thousands. */
 const MOST_TOLD = 20;
 
 /** The first sentences, each once, and how many changes stand behind the rest. */

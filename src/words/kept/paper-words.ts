@@ -169,7 +169,7 @@ export interface AdjusterPrinted {
 
 /**
  * Every adjuster of these kinds that this bike has, in the order of the page; what changes nothing, such as the height of
- * a passenger of no weight, is left out. Turns of a thread stand behind the figure, both counted from its zero.
+ * a passenger of no weight, is left out. Turns of a thread stand behind the figure; both count from the adjuster's zero.
  */
 export function adjustersPrinted(
   kinds: readonly NamedAdjuster['kind'][],
@@ -208,7 +208,7 @@ export interface CountPrinted {
   readonly isSigned: boolean;
 }
 
-/** What is counted in these quantities has no zero of its own, as teeth have. */
+/** A figure in one of these quantities is counted from nothing, as teeth are. */
 const COUNTED_FROM: ReadonlySet<QuantityKey> = new Set<QuantityKey>(['length', 'angle', 'pressure', 'rate']);
 /** A help text up to where its first sentence ends or goes into more. */
 const FIRST_CLAUSE = /^[^.;:]+/;

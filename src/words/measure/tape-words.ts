@@ -101,7 +101,7 @@ export interface SuspectedRow {
   readonly suspected: Suspicion;
 }
 
-/** The rows whose figure the others do not believe, the likeliest slip first. */
+/** The rows whose figure does not suit the others, the likeliest slip first. */
 export function inOrderOfSuspicion(rows: readonly JudgedRow[]): readonly SuspectedRow[] {
   return rows
     .flatMap(({ place, row, outcome: { suspected } }) =>
@@ -263,7 +263,7 @@ export function noMeasureSentence(no: NoMeasure, drive: DriveNoun, style: Number
   return REFUSALS[no.reason](no, drive, style);
 }
 
-/** Where a reading lies among bikes drawn by lot. */
+/** Where a reading lies among the bikes that were drawn at random. */
 export function drawnWords(
   { least, most }: DrawnRange,
   count: number,

@@ -1,4 +1,4 @@
-/** Says how well a travel table is known, and when entering the links serves better. */
+/** Says how well a travel table is known, and when it is better to enter the links. */
 import type { RowOff } from '../../core/linkage/measured-curve.ts';
 import type { Band, TableBand } from '../../core/springs/table-band.ts';
 import { writeNumber, type NumberStyle } from '../../core/units/number-style.ts';

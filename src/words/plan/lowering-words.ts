@@ -24,7 +24,7 @@ export function loweringName({ key }: Lowering): string {
   return NAMES[key];
 }
 
-/** What comes before any spanner. Common practice, no source. */
+/** What to try before any spanner. Common practice, no source. */
 export const BEFORE_LOWERING = `First try what costs no geometry: a thinner or narrower seat, and boots with thicker soles (${PRACTICE}).`;
 
 export const TWO_HEIGHTS =

@@ -57,7 +57,7 @@ export function stopsWords(
   return `Of ${inThousands(tried)} ${those}, ${listAll(causes)}.${why}`;
 }
 
-/** What a person does when the search died of a mistake in the program, whose own words are `message`. */
+/** What to do when the search broke off by a mistake in the program, which calls it `message`. */
 export function failureWords(message: string): string {
   const why = message === '' ? '' : ` It says: ${message}`;
   return `The search stopped because of a mistake in this program. Targets and adjusters are as you set them: find setups again, or leave one adjuster as it is. If it stops again, save the bike to a file and report it.${why}`;

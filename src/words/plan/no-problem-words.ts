@@ -16,7 +16,7 @@ interface Named {
   /** The target's reading by its key. */
   readonly reading: string;
   readonly adjuster: string;
-  /** The adjuster's range, as far as it is told. */
+  /** The adjuster's range, as far as it is known. */
   readonly least: string;
   readonly most: string;
   readonly found: string;

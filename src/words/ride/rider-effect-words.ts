@@ -90,7 +90,7 @@ export function riderEffectsTold(
   ];
 }
 
-/** The anti-squat at which the gas asks nothing of the rear spring, in the posture shown. */
+/** The anti-squat at which the gas neither loads nor unloads the rear spring, in the posture shown. */
 export function neutralTold(on: Stance, style: NumberStyle): Told {
   return tell(driveNoun(on.machine.driveKind), style)(NEUTRAL, neutralAntiSquat(on), ({ neutral, shift }) => {
     const unsprung = writeShort(on.machine.rearUnsprung, 'mass', style);

@@ -165,10 +165,10 @@ export function warningWords({ bike, setup, stance, rested }: Warned, style: Num
   ]);
 }
 
-/** Wear of parts, than which all else is graver. */
+/** Wear of parts: every other warning is graver. */
 const WEAR: readonly WarningWords['key'][] = ['chainOnGuide', 'chainOnGuideHanging', 'lowerRunOnGuide'];
 
-/** The same warnings, those of mere wear last. */
+/** The same warnings, those of wear last. */
 export function gravestFirst(warnings: readonly WarningWords[]): WarningWords[] {
   const isWear = ({ key }: WarningWords): boolean => WEAR.includes(key);
   return [...warnings.filter((each) => !isWear(each)), ...warnings.filter(isWear)];

@@ -1,4 +1,4 @@
-/** A change told from cause to effect in whole sentences, for a person who reads them out to a customer. */
+/** A change in whole sentences from cause to effect, for a person who reads them out to a customer. */
 import { driveNoun } from '../../core/parts/drive-noun.ts';
 import { changeWord, wordBySize, type ChangeWords } from '../../core/readings/change-words.ts';
 import type { Split, Why } from '../../core/effects/why.ts';
@@ -60,7 +60,7 @@ export function causesTold(explained: Why, style: NumberStyle): readonly string[
   );
 }
 
-/** "The fork uses 2.1 mm less of its travel, with stiffer springing.": what springs and loads did; nothing of mere geometry. */
+/** "The fork uses 2.1 mm less of its travel, with stiffer springing.": what springs and loads did, without the geometry. */
 function springsTold({ front, rear }: Why, style: NumberStyle): string {
   return [
     { name: 'fork', change: front },

@@ -31,7 +31,7 @@ export function triedWords(trial: Trial, tried: Tried, kind: DriveKind, style: N
   return turns === '' ? state : `${turns}, ${state.toLowerCase()}`;
 }
 
-/** Where the figure went, such as "Rake: 24.27° before, 23.88° after. Quicker steering." With `staysAlike` the change is too small for a rider and is no direction. */
+/** Where the figure went, such as "Rake: 24.27° before, 23.88° after. Quicker steering." With `staysAlike` the change is too small for a rider, so no direction is named. */
 export function figureWords(
   figure: TrialFigure,
   tried: Tried,

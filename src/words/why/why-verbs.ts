@@ -6,15 +6,15 @@ import { noticedOf } from '../change/ways-told.ts';
 
 export interface Verbs {
   readonly quantity: QuantityKey;
-  /** What is the same to a rider comes into the headline once. */
+  /** Of several clauses about one topic the headline has one. */
   readonly topic: string;
-  /** A lay clause for the headline. */
+  /** A clause for the headline, in lay words. */
   readonly clause: ChangeWords;
   /** What that is, at the end of a sentence with figures. */
   readonly short: ChangeWords;
 }
 
-/** The same words behind what they are said of. */
+/** The same words with their subject in front. */
 function saidOf(subject: string, { more, less, felt, belowZero }: ChangeWords): ChangeWords {
   const both = (ways: Ways): Ways => ({ more: `${subject} ${ways.more}`, less: `${subject} ${ways.less}` });
   return {
