@@ -43,7 +43,7 @@ function commandOf(
   if (command && key === 'o') return () => document.querySelector<HTMLElement>('[data-bike-file]')?.click();
   if (command && key === 'p') return () => bench.stateOf(Printing).begin();
   const takesBack = command && (key === 'z' || key === 'y');
-  // What is being typed has its own way back; a figure that was taken goes back with the bike.
+  // What is still being typed has the browser's own undo; a figure that was taken is undone with the bike.
   if (takesText(target) && !(takesBack && hasSettled(target))) return null;
   if (takesBack) return key === 'y' || shift ? () => bench.redo() : () => bench.undo();
   // In an opened menu letters choose an entry.

@@ -10,7 +10,7 @@ export function typingKey(event: KeyboardEvent, settle: () => void, giveUp: (() 
   event.stopPropagation();
 }
 
-/** Takes what was typed when the focus leaves. A field taken off the page loses it too; what was half typed in it is not meant. */
+/** Takes what was typed when the focus leaves. A field that is taken off the page loses the focus too; what was half typed there is dropped. */
 export function afterLeaving(input: HTMLInputElement, settle: () => void): void {
   queueMicrotask(() => {
     if (input.isConnected) settle();
