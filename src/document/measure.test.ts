@@ -58,7 +58,7 @@ describe('rows kept with a bike', () => {
     expect(turned.value.setup.forkTubes).toBe(12);
   });
 
-  it('leave no trace in the file of a bike that nobody measured', () => {
+  it('are left out of the file of a bike that nobody measured', () => {
     expect(saveDocument(start())).not.toContain('measure"');
     const taken = setMeasure(withRows([row]), null);
     expect(taken).toEqual({ ok: true, value: start() });

@@ -14,7 +14,7 @@ export interface SideViewContext {
   readonly hitRadiusPx: (pointer: PointerKind) => number;
   /** The handle that was chosen, which a drag takes before others on its spot; null when none is. */
   readonly armed: string | null;
-  /** The next tap puts the armed handle in its place. */
+  /** The next tap puts the chosen handle in its place. */
   readonly placing: boolean;
   /** The handles can be tapped and not dragged: a drag on one pans as on an empty place. */
   readonly tapOnly: boolean;
@@ -129,7 +129,7 @@ function move(gesture: SideViewGesture, input: PointerInput, context: SideViewCo
   }
 }
 
-/** The handle a drag takes: the armed one, which the user has chosen, or the nearest. */
+/** The handle a drag takes: the one that the user has chosen, or the nearest. */
 function draggedOf(handles: readonly string[], armed: string | null): string | null {
   return armed !== null && handles.includes(armed) ? armed : (handles.at(0) ?? null);
 }

@@ -101,7 +101,7 @@ async function countOneLess(within: Within<'readwrite'>, { bikeId, day }: Stored
   await within.objectStore('index').put({ ...entry, sheets });
 }
 
-/** Settles what pages were left with before it was saved. It is rare, so what does it is fetched only then. */
+/** Saves the changes that pages had not saved when they were left. That is rare, so its code is fetched only then. */
 async function settled(database: Database): Promise<Database> {
   if (isAnyLeft())
     try {
@@ -115,7 +115,7 @@ async function settled(database: Database): Promise<Database> {
 
 /**
  * A store in the browser's database. Nothing is opened before the first use, and a connection that the browser ends
- * is opened anew; so a fault is never for ever.
+ * is opened anew; so no fault lasts.
  */
 export function browserStore(): BikeStore {
   let connection: Promise<Database> | null = null;

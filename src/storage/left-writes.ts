@@ -1,4 +1,4 @@
-/** What pages were left with before it was saved: it waits in the one storage of a browser that takes a text at once, until the store is opened next. */
+/** Changes that a page had not saved when it was left: they wait in the one storage of a browser that takes a text at once, until the store is opened next. */
 import type { BikeWrite } from './bike-store.ts';
 
 const PREFIX = 'sidestance-left';

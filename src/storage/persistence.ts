@@ -14,7 +14,7 @@ export async function askToPersist(
   try {
     return (await storage.persisted()) || (await storage.persist()) ? 'kept' : 'mayGo';
   } catch {
-    // A browser that forbids storage also forbids the question.
+    // A browser that forbids storage also refuses this call.
     return 'unasked';
   }
 }

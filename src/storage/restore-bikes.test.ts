@@ -76,7 +76,7 @@ describe('a file of several bikes', () => {
     ]);
   });
 
-  it('holds lessons as they are, opens without the entries that are none, and is the same as before without any', () => {
+  it('holds lessons as they are, opens without the entries that hold no lesson, and is the same as before without any', () => {
     const lessons: FiledLessonJson[] = [
       { id: 'l1', madeAt: 3, lesson: { format: 'x', title: 'Ours' } },
       { id: 'l2', madeAt: 4, lesson: {} },

@@ -1,4 +1,4 @@
-/** Settles what pages were left with before it was saved. */
+/** Saves the changes that pages had not saved when they were left. */
 import type { BikeWrite } from './bike-store.ts';
 import { PREFERENCES_KEY, type Database } from './browser-shelves.ts';
 import { forgetLeft, leftKeys } from './left-writes.ts';
@@ -9,7 +9,7 @@ import type { StoredPreferences } from './stored-preferences.ts';
 
 type LastBike = Pick<StoredPreferences, 'lastBike'>;
 
-/** Saves what a page was left with. What somebody else saved later stays the bike, and this goes beside it. */
+/** Saves such a change of one page. What somebody else saved later stays the bike, and this goes beside it. */
 async function settleIn(within: Within<'readwrite'>, write: BikeWrite): Promise<void> {
   const there = readRecord(await within.objectStore('bikes').get(write.id));
   if (!there.ok) await saveIn(within, write);

@@ -29,7 +29,7 @@ export async function writeWhole<T>(
   }
 }
 
-/** Puts records on a shelf. One that is refused at once fails only here, so that no other write is left without an ear. */
+/** Puts records on a shelf. One that is refused at once fails only here, so that every other write still reports how it ended. */
 export async function putAll<Name extends StoreNames<Shelves>>(
   within: Within<'readwrite'>,
   name: Name,

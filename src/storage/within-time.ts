@@ -1,4 +1,4 @@
-/** Waiting for an answer, but not for ever. */
+/** Waiting for an answer, up to a given time. */
 import { fail, succeed, type Result } from '../core/numeric/result.ts';
 
 /** The answer, or `late` when it has not come within the time; an answer that fails in time fails here too. */

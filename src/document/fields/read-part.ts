@@ -131,7 +131,7 @@ function absentValue({ absent }: Leaf<unknown>): unknown {
   return absent.kind === 'essential' ? undefined : absent.value;
 }
 
-/** Values told one by one where a whole group was missing. */
+/** Values named one by one where a whole group was missing. */
 const MOST_VALUES_TOLD = 6;
 
 /** What stands in for a group that was missing, such as "300 mm forward of the pivot, 200 mm above the pivot". */
