@@ -69,7 +69,7 @@ describe('the warnings printed', () => {
     expect(found?.words).toMatch(/Check|slide/);
   });
 
-  it('are none of a bike that can be', () => {
+  it('are empty for a plain bike', () => {
     expect(printed(PLAIN).warnings).toEqual([]);
   });
 });

@@ -40,7 +40,7 @@ function advice(page: Page) {
   return page.getByRole('application', { name: 'Side view of the bike' }).locator('.advice');
 }
 
-test('the pivot inside a sprocket: told among the adjusters, under the side view and in the Chain tab, where a tap fits one that clears it', async ({
+test('the pivot inside a sprocket: said among the adjusters, under the side view and in the Chain tab, where a tap fits one that clears it', async ({
   page,
 }) => {
   await openPage(page);
@@ -66,7 +66,7 @@ test('the pivot inside a sprocket: told among the adjusters, under the side view
   await expectNoUndo(page);
 });
 
-test('a chain too short to close: told over the side view with those that fit, the teeth stay as typed, and a tap puts one on', async ({
+test('a chain too short to close: said over the side view with those that fit, the teeth stay as typed, and a tap puts one on', async ({
   page,
 }) => {
   await openPage(page);
@@ -92,7 +92,7 @@ test('a chain too short to close: told over the side view with those that fit, t
   expect((await savedDocument(page)).setup).toEqual(setup);
 });
 
-test('an axle out of its slot: refused where it is typed, and told with its place where the chain would put it there', async ({
+test('an axle out of its slot: refused where it is typed, and shown with its place where the chain would put it there', async ({
   page,
 }) => {
   await openPage(page);

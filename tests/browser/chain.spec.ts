@@ -171,7 +171,7 @@ test('the lower run is drawn as it hangs with its dimension, in either unit syst
   await expectNoUndo(page);
 });
 
-test('wear is told against the maker’s limit, refused where it is absurd, and moves the axle of the chain', async ({
+test('wear is shown against the maker’s limit, refused where it is absurd, and moves the axle of the chain', async ({
   page,
 }) => {
   await openPage(page);
@@ -251,7 +251,7 @@ test('a chain so worn that it puts the axle out of its slot says so, and can be 
   await expect(chain(page)).toContainText('Counted as new.');
 });
 
-test('a chain on the pivot’s guide is marked on the side view and told, and a bigger sprocket lifts it off', async ({
+test('a chain on the pivot’s guide is marked on the side view and in words, and a bigger sprocket lifts it off', async ({
   page,
 }) => {
   await openPage(page);

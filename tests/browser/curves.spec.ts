@@ -86,7 +86,7 @@ test('over travel the bike is read travel set by hand, with the travel of the cu
   expect(await readingText(page, 'Anti-squat')).toContain((antiSquat.read(on) as number).toFixed(1));
 });
 
-test('zones through travel are one click away and told in words', async ({ page }) => {
+test('zones through travel are one click away and said in words', async ({ page }) => {
   await openPage(page, 'Topped out');
   await openCurves(page, 'Trail', 'Fork travel');
   await curves(page).getByRole('button', { name: 'Zones through travel' }).click();
@@ -97,7 +97,7 @@ test('zones through travel are one click away and told in words', async ({ page 
   await expect(words).toBeVisible();
 });
 
-test('a target band is drawn and told, and refuses ends the wrong way round', async ({ page }) => {
+test('a target band is drawn and said in words, and refuses ends the wrong way round', async ({ page }) => {
   await openPage(page, 'Topped out');
   await openCurves(page, 'Trail', REAR_TEETH);
   await curves(page).getByRole('checkbox', { name: 'Target band' }).check();

@@ -121,7 +121,7 @@ test('an undo that takes the links away lets go of the bolt that was to be place
   expect(await savedText(page)).toBe(text);
 });
 
-test('a shock that the links cannot hold is told on the side view, and the last bike is kept', async ({
+test('a shock that the links cannot hold is named on the side view, and the last bike is kept', async ({
   page,
 }) => {
   await openLinks(page);
@@ -134,7 +134,7 @@ test('a shock that the links cannot hold is told on the side view, and the last 
   expect(await readingText(page, 'Rake')).toBe(rake);
 });
 
-test('bolts that no rod can join are told where they are typed and on the side view, and undo brings the links back', async ({
+test('bolts that no rod can join are named where they are typed and on the side view, and undo brings the links back', async ({
   page,
 }) => {
   await openLinks(page);

@@ -131,7 +131,7 @@ test('keys alone show a state from the table', async ({ page }) => {
   await expect(rideStates(page).getByRole('radio', { name: 'Mid-corner' })).toBeChecked();
 });
 
-test('sag is told in mm and per cent against what is common for the use, and the use is kept', async ({
+test('sag is shown in mm and per cent against what is common for the use, and the use is kept', async ({
   page,
 }) => {
   await openPage(page);
@@ -154,7 +154,9 @@ test('sag is told in mm and per cent against what is common for the use, and the
     .toBe(true);
 });
 
-test('gas and brakes are told in mm, limits in g, and the neutral point with its shift', async ({ page }) => {
+test('gas and brakes are shown in mm, limits in g, and the neutral point with its shift', async ({
+  page,
+}) => {
   await openPage(page);
   await openRide(page, 'Gas, brakes');
   const region = ride(page);
@@ -271,7 +273,7 @@ test('a state that cannot be says why, keeps the picture and leads to its adjust
   for (const each of IMPOSSIBLE) await test.step(each.adjuster, () => asked(each));
 });
 
-test('preload beyond its spring, and a mass behind the rear axle, are told with what to change and the picture stays', async ({
+test('preload beyond its spring, and a mass behind the rear axle, are named with what to change, and the picture stays', async ({
   page,
 }) => {
   await openPage(page);

@@ -6,7 +6,7 @@ import { expectNoUndo, typeInto, undo } from './support/panels.ts';
 import { openSprings, sags, springs, wish } from './support/springs.ts';
 import { chooseMode, openPage } from './support/side-view.ts';
 
-test('the spring that is told gives just the sag that was wished, in one undo for each end', async ({
+test('the spring that is named gives just the sag that was wished, in one undo for each end', async ({
   page,
 }) => {
   await openPage(page);
@@ -31,7 +31,7 @@ test('the spring that is told gives just the sag that was wished, in one undo fo
   await expectNoUndo(page);
 });
 
-test('of the rates at hand the best is told, kept after a reload, and gives the sag it says', async ({
+test('of the rates at hand the best is named, kept after a reload, and gives the sag it says', async ({
   page,
 }) => {
   await openPage(page);

@@ -157,7 +157,7 @@ test('filters keep what meets them, and the one that takes the last pair away ca
   expect(await pairsShown(page)).toEqual(same);
 });
 
-test('a chain in hand that is too short is told in the row and in words, and nothing is lost', async ({
+test('a chain in hand that is too short is named in the row and in words, and nothing is lost', async ({
   page,
 }) => {
   await openPage(page, 'Topped out');

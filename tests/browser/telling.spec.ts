@@ -44,7 +44,7 @@ for (const { mode, id, by } of [
   { mode: 'Adjusters', id: 'grip-shockLength', by: { x: 0, y: -0.5 } },
   { mode: 'Edit', id: 'point-frontAxle', by: { x: 0.7, y: 0.2 } },
 ] as const)
-  test(`S10: a drag of three seconds is told at most twice a second and once at its end, ${id}`, async ({
+  test(`S10: a drag of three seconds is read aloud at most twice a second and once at its end, ${id}`, async ({
     page,
   }) => {
     await page.clock.install();
@@ -91,14 +91,14 @@ test('S10: the message at the end says what changed most, its value now and a wo
   await expect(liveRegion(page)).toContainText(text.endsWith(told.more) ? told.less : told.more);
 });
 
-test('S10: a key that moves a point is told at once', async ({ page }) => {
+test('S10: a key that moves a point is read aloud at once', async ({ page }) => {
   await openPage(page);
   await chooseMode(page, 'Edit');
   await handle(page, 'point-frontAxle').press('Shift+ArrowUp');
   await expect(liveRegion(page)).toHaveText(/, \p{L}+/u);
 });
 
-test('S10: a bike that cannot stand is told', async ({ page }) => {
+test('S10: a bike that cannot stand is read aloud', async ({ page }) => {
   await openPage(page);
   await chooseMode(page, 'Edit');
   await page.getByText('Fork', { exact: true }).click();

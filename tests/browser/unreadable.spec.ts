@@ -71,7 +71,7 @@ const ODD_BIKES: readonly Record<string, unknown>[] = [
   { id: 'dated', name: 5, revision: 'x', writer: {}, savedAt: 'yesterday', text: '{}' },
 ];
 
-test('records that are no bikes are told of once and stay, and every change is saved', async ({ page }) => {
+test('records that are no bikes are named once and stay, and every change is saved', async ({ page }) => {
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(error.message));
   await openPage(page);

@@ -152,7 +152,7 @@ test('figures that cannot be are refused with what to check, and stay to be corr
   await expectNoUndo(page);
 });
 
-test('a measured wheelbase that the bike does not have is told, and its own can be taken again', async ({
+test('a measured wheelbase that the bike does not have is named, and its own can be taken again', async ({
   page,
 }) => {
   await openWeighIn(page);

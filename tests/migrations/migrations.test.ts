@@ -126,7 +126,7 @@ describe('frozen documents', () => {
     expect(loadCase('midCorner', setup)).toMatchObject({ forces: { acceleration: -0.25 } });
   });
 
-  it.each(['gas', 'brake'])('a saved %s below zero counts as none, and the person is told', (name) => {
+  it.each(['gas', 'brake'])('a saved %s below zero counts as none, and a note says so', (name) => {
     const file = objectOf('v2/road.json');
     const setup = { ...(file.setup as JsonObject), [name]: -0.12 };
     const { document, repairs } = opened(JSON.stringify({ ...file, setup }));

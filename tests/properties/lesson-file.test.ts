@@ -146,7 +146,7 @@ describe('a lesson in a file', () => {
     expect(repairs.map(({ path }) => path)).toEqual(['extra', 'goal', 'minutes', 'notes', 'shows', 'asSet']);
   });
 
-  it('with any figures a file may hold gives a figure or a reason, never a number that is none', () => {
+  it('with any figures a file may hold gives a figure or a reason, never NaN', () => {
     const amount = fc.oneof(
       fc.double({ min: -10_000, max: 10_000, noNaN: true }),
       fc.constantFrom(0, -0, 1e-300),

@@ -132,7 +132,7 @@ it('a step unsure by 0.2 mm adds what it does, and exact teeth add nothing', () 
   expect(unsure.readings.finalDriveRatio.u).toBe(0);
 });
 
-it('what hangs on springs or on a centre of gravity that nobody measured is not fixed', () => {
+it('what depends on springs or on a centre of gravity that nobody measured is not fixed', () => {
   const found = change(() => 0, 0);
   if (!found.ok) throw new Error(found.reason);
   expect(found.readings.rake.fixed).toBe(true);

@@ -43,7 +43,7 @@ it('clears the guide, and one step longer does not', () => {
   expect(found).toBeGreaterThan(0);
 });
 
-it('is none where the shortest shock does not do, nor with a chain that no shock lifts off', () => {
+it('is none where the shortest shock is not short enough, nor with a chain that no shock lifts off', () => {
   const [{ bike, setup }] = demoBikes;
   const low = { ...bike, frame: { ...bike.frame, guideRadius: 70 } };
   expect(longestClearShock(low, setup)).toBeNull();

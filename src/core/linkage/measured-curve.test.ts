@@ -108,7 +108,7 @@ describe('the curve of a measured table', () => {
   });
 });
 
-it('has no curve for rows that fall by more than their ±, nor for figures that are none', () => {
+it('has no curve for rows that fall by more than their ±, nor for figures that are no numbers', () => {
   const falls = rows(5, within(0.5, 0.25)).map((row, i) => (i === 3 ? { ...row, shockStroke: 10 } : row));
   expect(measuredCurve(falls)).toBeNull();
   const tie = rows(5, within(0.5, 0.25)).map((row, i, all) =>

@@ -183,7 +183,7 @@ describe('a file of several bikes', () => {
     }
   });
 
-  it('with a hundred thousand sheets that are none brings its bike and names the first of them', async () => {
+  it('with a hundred thousand unreadable sheets brings its bike and names the first of them', async () => {
     const store = memoryStore(null);
     const { keeping } = await begun(store);
     const card = { owner: '', notes: '', tags: [], archived: false };

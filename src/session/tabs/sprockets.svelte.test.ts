@@ -99,7 +99,7 @@ describe('the pairs', () => {
 
 describe('fitting a pair', () => {
   for (const { key: state } of RIDE_STATES)
-    it(`gives the readings that its row told, ${state}, and is one undo`, () => {
+    it(`gives the readings that its row showed, ${state}, and is one undo`, () => {
       for (const document of filled(DEMO_BIKES)) {
         const { session, standing, sprockets } = started(document);
         standing.choose(state);

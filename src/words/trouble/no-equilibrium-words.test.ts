@@ -94,7 +94,7 @@ it('tells a bike without a pose as that', () => {
   expect(spaced(noEquilibriumWords(beyond, CHAIN, metric))).toContain('Fork travel used is 150.0 mm');
 });
 
-it('carries no number that is none', () => {
+it('never carries NaN', () => {
   expect(refuse('frontLifts', { found: NaN, end: 'front' })).toEqual({
     ok: false,
     reason: 'inputNotANumber',

@@ -30,7 +30,7 @@ function told(
   return { explained, text: paragraphs.join('\n').replace(/\s/gu, ' '), paragraphs };
 }
 
-describe('a change told to be read out', () => {
+describe('a change in words to be read out', () => {
   it('says why a longer shock quickens the steering, from the frame to the lever of the trail', () => {
     const { text, explained } = told({ shockLength: 10 });
     expect(text).toMatch(

@@ -113,7 +113,7 @@ describe('on the brakes', () => {
     expect(front.springForce).toBeCloseTo(along, 6);
   });
 
-  it('are shared as told, and the rear brake holds the rear down', () => {
+  it('are shared as set, and the rear brake holds the rear down', () => {
     const { loads, stance, rear } = rest({ acceleration: -0.3, frontBrakeShare: 0.6 });
     expect(loads.frontBrake).toBeCloseTo(0.6 * 0.3 * stance.mass * STANDARD_GRAVITY, 9);
     expect(loads.rearBrake).toBeCloseTo(0.4 * 0.3 * stance.mass * STANDARD_GRAVITY, 9);
