@@ -105,6 +105,8 @@ test('by keys alone a row is added, typed, left out and taken back, and focus ne
     .focus();
   await page.keyboard.press('Enter');
   await expect(figure).toBeFocused();
+  await expect(figure).toBeInViewport({ ratio: 0.9 });
+  await expect(rowLine(page, 2)).toBeInViewport({ ratio: 0.9 });
   for (const [row, typed] of ['1416', '300', '312'].entries()) {
     await page.keyboard.type(typed);
     await page.keyboard.press('Enter');
