@@ -17,7 +17,7 @@ if (target === null) throw new Error('The page has no element "app" to stand in.
 const bench = new Workbench(FIRST_DEMO);
 bench.session.pace.gapMs = FIGURES_GAP_MS;
 const late = new LateKeeping(async () => {
-  // Nothing is kept while nothing can be told of it: the one is fetched with the other.
+  // Keeping is fetched together with its messages: nothing is kept while the page cannot say so.
   const [{ Keeping }] = await Promise.all([
     import('../session/keeping/keeping.svelte.ts'),
     lateNotices.load(KEPT),

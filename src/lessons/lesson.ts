@@ -15,7 +15,7 @@ export interface UnreadPrepare {
   readonly no: UnknownName;
 }
 
-/** One step. Its figure is asked for before it shows. */
+/** One step. A person predicts its figure before it shows. */
 export interface LessonStep extends Trial {
   /** What is done at the bike, as an act without a figure. */
   readonly act: string;

@@ -18,7 +18,7 @@ export function typedFigure(words: string, quantity: QuantityKey, { system }: Nu
   return { figure, unit: unit === '' ? beside : unit };
 }
 
-/** The metric number of a typed figure; null where it is none. */
+/** The metric number of a typed figure; null where it is no number. */
 export function figureValue({ figure, unit }: Figure, quantity: QuantityKey): number | null {
   const read = parseQuantity(`${figure} ${unit}`, quantity, 'metric');
   return read.ok ? read.value : null;

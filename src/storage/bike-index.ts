@@ -88,7 +88,7 @@ const summaryFields = v.object({
   savedAt: v.pipe(v.number(), v.finite()),
 });
 
-/** The entries among the records of the index, by the bike's id. A record that is none is left out. */
+/** The entries among the records of the index, by the bike's id. A record that holds no entry is left out. */
 export function listedAmong(records: readonly unknown[]): Map<string, ListedBike> {
   const entries = new Map<string, ListedBike>();
   for (const record of records) {

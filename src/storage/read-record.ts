@@ -33,7 +33,7 @@ export function readRecord(record: unknown): Result<StoredBike, UnreadableRecord
 
 const knownFields = v.object({ known: v.fallback(v.nullable(count), null) });
 
-/** The write that a page left behind; null where the record is none. */
+/** The write that a page left behind; null where the record holds none. */
 export function readWrite(record: unknown): BikeWrite | null {
   const read = readRecord(record);
   const rest = v.safeParse(knownFields, record);

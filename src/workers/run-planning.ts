@@ -11,7 +11,7 @@ const SLICE = 500;
 const REPORT_EVERY_MS = 120;
 
 export interface RunningSearch {
-  /** Ends the search; what was found until then is told. */
+  /** Ends the search; what was found until then is reported. */
   stop(): void;
   /** Takes in what another thread found of its share. */
   join(part: SearchPart): void;
@@ -24,7 +24,7 @@ type Next = 'slice' | 'wait' | 'end' | 'asked';
 
 /**
  * Searches, tells how far it is, and tells what it found, at the end or once it is stopped. The first of several threads
- * waits for the parts of the others before that; each of those tells its part. An error ends the search and is told.
+ * waits for the parts of the others before that; each of those hands over its part. An error ends the search and is reported.
  */
 export function runPlanning(
   problem: Problem,

@@ -8,7 +8,7 @@ import { runPlanning } from './run-planning.ts';
 
 /** A search that was started. */
 export interface StartedSearch {
-  /** Ends the search; what was found until then is told. */
+  /** Ends the search; what was found until then is reported. */
   stop(): void;
 }
 

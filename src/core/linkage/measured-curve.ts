@@ -32,7 +32,7 @@ const withinOf = ({ wheelTravelPlusMinus = 0, shockStrokePlusMinus = 0 }: Travel
 const RECTANGULAR = 1 / Math.sqrt(3);
 /** Even pieces of the curve: the posterior is far smoother than these. */
 const PIECES = 32;
-/** An exact row is met to this, mm; without it two exact rows close together could not be told from one. */
+/** An exact row is met to this, mm; without it two exact rows close together would look like one. */
 const EXACT = 1e-4;
 /** The ratio's slope at a row weighs the wheel's ±, so the fit is done again with the slopes it has found. */
 const ROUNDS = 3;

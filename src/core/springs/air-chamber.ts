@@ -10,7 +10,7 @@ const OUTSIDE = 0.101325;
 const LEAST_EXPONENT = 1;
 const MOST_EXPONENT = 2;
 
-/** So small a part of the volume at full extension is none left: a pump could not tell it from oil. */
+/** So small a part of the volume at full extension counts as none left: a pump could not tell it from oil. */
 const NONE_LEFT = 1e-6;
 
 /**

@@ -34,7 +34,7 @@ export interface SpringLaw {
 const LEAST_EXPONENT = 1;
 const MOST_EXPONENT = 10;
 
-/** A stroke or travel shorter than this is none, mm. */
+/** A stroke or travel shorter than this counts as none, mm. */
 export const LEAST_STROKE = 0.1;
 
 /** Beyond this no number belongs to a motorcycle's springs, in mm and N/mm, and far beyond it forces overflow. */
@@ -140,7 +140,7 @@ function stopWrong({ topOut, bump }: Coil, stroke: number, end: 'front' | 'rear'
   return null;
 }
 
-/** NaN where some number in a part, or in the parts it holds, is none; else the first that is too large; else `before`. */
+/** NaN where a part, or a part in it, holds one; else the first that is too large; else `before`. */
 function wrongIn(part: object | null, before: number | null): number | null {
   let wrong = before;
   for (const key in part) {

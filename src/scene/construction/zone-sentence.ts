@@ -4,7 +4,7 @@ import { squatOnGas } from '../../core/riding/squat-on-gas.ts';
 import type { StandingBike } from '../../core/riding/stand-bike.ts';
 import { zoneOf, type Zone } from './zones.ts';
 
-/** A change of the rear below this is none, mm. */
+/** A change of the rear below this counts as none, mm. */
 const NOTHING = 0.05;
 
 /**

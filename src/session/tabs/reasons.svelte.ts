@@ -6,7 +6,7 @@ import type { Standing, Stood } from '../standing.svelte.ts';
 import type { Workbench } from '../workbench.svelte.ts';
 
 export type Since = 'baseline' | 'last';
-/** What a change is put down to: the adjusters turned, or the mechanism behind; or told from cause to effect, to be read out. */
+/** What a change is put down to: the adjusters turned, or the mechanism behind; or whole sentences from cause to effect, to be read out. */
 export type By = 'adjuster' | 'mechanism' | 'readOut';
 
 /** A change with its causes: by adjuster, and by the mechanism behind. */

@@ -3,7 +3,7 @@
 /** A longer address would leave a link no room for its bike, characters. */
 export const LONGEST_ADDRESS = 200;
 
-/** The address of a web page without what stands behind its ? and #; null where it is none. */
+/** The address of a web page without what stands behind its ? and #; null where it is no such address. */
 export function readAddress(typed: string): string | null {
   const trimmed = typed.trim();
   try {

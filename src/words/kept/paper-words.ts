@@ -105,7 +105,7 @@ export function plusMinusLine(
   return errors.length === 0 ? null : `These figures are sure to: ${errors.join(', ')}.`;
 }
 
-/** The change of a reading as it is written, signed and with its word where it is large enough to be told; "same" for equal figures, empty where one is missing. */
+/** The change of a reading as it is written, signed and with its word where it is large enough for one; "same" for equal figures, empty where one is missing. */
 export function writeReadingChange(
   reading: Reading,
   before: StandingBike | null,
@@ -239,7 +239,7 @@ export function sagPrinted(sag: Sag | null, style: NumberStyle): SagPrinted[] {
   return [row('free', 'front'), row('free', 'rear'), row('rider', 'front'), row('rider', 'rear')];
 }
 
-/** What differs between two setups: parts that were turned, which is work, and load and riding, which is none. */
+/** What differs between two setups: parts that were turned, which is work, and load and riding, which is no work. */
 export interface Differences {
   readonly work: readonly SettingDifference[];
   readonly loads: readonly SettingDifference[];
