@@ -2,6 +2,7 @@
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
+import { FIRST_DEMO } from './src/document/demos/first-demo.ts';
 import { licencesBuild } from './src/commands/licences.js';
 import { offlineBuild } from './src/commands/offline-build.js';
 
@@ -24,6 +25,27 @@ const withoutServerPages: Plugin = {
         code: code.replace(flag, 'export const hydrating = false').replace(setting, '$1}'),
         map: null,
       };
+    },
+  },
+};
+
+/**
+ * Opens the first demonstration bike when the page is built, through the reader of every saved bike, so that the page
+ * has not to read it and the migrations are not needed before the first sight. Bike and setup are their own baseline.
+ */
+const openedFirstDemo: Plugin = {
+  name: 'opened-first-demo',
+  apply: 'build',
+  load: {
+    filter: { id: /src\/document\/demos\/first-demo\.ts$/ },
+    handler() {
+      const { bike, setup, baseline, ...rest } = FIRST_DEMO;
+      if (baseline.bike !== bike || baseline.setup !== setup || 'name' in baseline)
+        throw new Error(
+          'The first demonstration bike has a baseline of its own, which this build would leave out',
+        );
+      return `const bike = ${JSON.stringify(bike)}, setup = ${JSON.stringify(setup)};
+        export const FIRST_DEMO = { ...${JSON.stringify(rest)}, bike, setup, baseline: { bike, setup } };`;
     },
   },
 };
@@ -56,6 +78,7 @@ export default defineConfig({
   plugins: [
     svelte({ configFile: '../../svelte.config.js' }),
     withoutServerPages,
+    openedFirstDemo,
     licencesBuild(new URL('./', import.meta.url)),
     offlineBuild(new URL('src/app/offline-worker.ts', import.meta.url), new URL('static/', import.meta.url)),
   ],

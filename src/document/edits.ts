@@ -8,10 +8,8 @@ import { fail, succeed, type Result } from '../core/numeric/result.ts';
 import { BIKE_PART } from './fields/bike-fields.ts';
 import type { BikeDocument, BikeWithSetup } from './document.ts';
 import type { Part } from './fields/field.ts';
-import { measureOf, type KeptMeasure } from './measure.ts';
 import { isJsonObject, type Json, type JsonObject } from './json/json.ts';
 import { readPart } from './fields/read-part.ts';
-import type { Repair } from './fields/repair.ts';
 import { SETUP_PART } from './fields/setup-fields.ts';
 
 /** A value that no file may hold: not finite, of the wrong kind, or beyond all machines. */
@@ -114,20 +112,6 @@ export function setNamedBaseline(
 /** Puts bike and setup as they were kept on the page; the baseline stays. */
 export function takeAsSet(document: BikeDocument, { bike, setup }: BikeWithSetup): BikeDocument {
   return { ...document, bike, setup };
-}
-
-/** What the bike was measured by, as a file would give it back; null takes it away. */
-export function setMeasure(document: BikeDocument, measure: KeptMeasure | null): Edited {
-  if (measure === null) {
-    const { format, schema, bike, setup, baseline } = document;
-    return succeed({ format, schema, bike, setup, baseline });
-  }
-  const repairs: Repair[] = [];
-  const read = measureOf(measure as unknown as Json, measure.setup, repairs);
-  const [wrong] = repairs;
-  if (read === null || wrong !== undefined)
-    return fail({ path: wrong?.path ?? 'measure', sentence: wrong?.sentence ?? 'There is nothing to keep.' });
-  return succeed({ ...document, measure: read });
 }
 
 /** Makes the present bike and setup the baseline. */

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import plain from '../../fixtures/bikes/plain.json';
 import type { BikeDocument } from './document.ts';
-import { setAdjuster, setMeasure } from './edits.ts';
+import { setAdjuster } from './edits.ts';
+import { setMeasure } from './set-measure.ts';
 import { beginHistory, commit, undo } from './history.ts';
 import { openDocument } from './open-document.ts';
 import { openJson } from './open-json.ts';

@@ -19,3 +19,7 @@ it.each([
   expect(DEMO_BIKES[i].bike.invented).toBe(true);
   expect(DEMO_BIKES[i].baseline).toEqual({ bike: DEMO_BIKES[i].bike, setup: DEMO_BIKES[i].setup });
 });
+
+it('the first one is the same after a way through JSON, as the build of the page takes it', () => {
+  expect(JSON.parse(JSON.stringify(DEMO_BIKES[0]))).toStrictEqual(DEMO_BIKES[0]);
+});
