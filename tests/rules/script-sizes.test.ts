@@ -11,7 +11,7 @@ import { scriptSizes } from '../support/script-sizes.ts';
  * every ± is the largest: it carries the core a second time, because a thread shares no script with the page. A file
  * that only one late part needs compresses for itself; what three or more need lies in one file, which is 23 less.
  */
-const CEILINGS = { firstSight: 140.9, all: 591.4, shared: 64.1, panel: 19 };
+const CEILINGS = { firstSight: 140.9, all: 591.4, shared: 65.7, panel: 19 };
 /** What paints where no thread can, and makes pictures to save: one library, and no panel. */
 const NO_PANELS = ['konva-canvas.ts', 'save-picture.ts'];
 
