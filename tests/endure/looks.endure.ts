@@ -121,7 +121,7 @@ async function lookAround(page: Page, at: string, tabs: number, found: Found): P
     const name = (await label.innerText()).trim();
     await page.getByRole('region', { name, exact: true }).waitFor();
     await look(page, `${at}, ${name}`, found);
-    const parts = page.locator('.below .panel header fieldset').first().locator('label');
+    const parts = page.locator('.below .panel header fieldset:visible').first().locator('label');
     for (let part = 1; part < (await parts.count()); part++) {
       await parts.nth(part).click();
       await look(page, `${at}, ${name}, part ${part + 1}`, found);
