@@ -89,6 +89,17 @@ export function correctNote(sheet: Sheet, key: string, label: string, text: stri
   };
 }
 
+/** A line of the workshop's own put right, by its place among them from 0; a line that is not there changes nothing. */
+export function correctFurther(sheet: Sheet, place: number, text: string, at: number): Sheet {
+  const line = sheet.further.at(place);
+  if (line === undefined || line.text === text) return sheet;
+  return {
+    ...sheet,
+    further: sheet.further.with(place, { ...line, text }),
+    corrections: [...sheet.corrections, { at, what: line.name, from: line.text, to: text }],
+  };
+}
+
 /** The day put right. */
 export function correctDay(sheet: Sheet, day: string, at: number): Sheet {
   if (sheet.day === day) return sheet;

@@ -168,6 +168,21 @@ it('a correction keeps both values, also after the page is opened again', async 
   await keeping.end();
 });
 
+it('a line of the workshop’s own is put right as a note is, and one that is not there changes nothing', async () => {
+  const { keeping, sheets } = await opened();
+  sheets.begin('2026-05-02', NOTES);
+  sheets.fill({ further: [{ name: 'Steering damper', text: '8 clicks' }] });
+  expect(await sheets.log()).toBe(true);
+  const [{ id }] = sheets.kept;
+  expect(await sheets.correctFurther(id, 0, '9 clicks')).toBe(true);
+  expect(await sheets.correctFurther(id, 1, '3 clicks')).toBe(true);
+  expect(sheets.kept[0].sheet).toMatchObject({
+    further: [{ name: 'Steering damper', text: '9 clicks' }],
+    corrections: [{ at: 2000, what: 'Steering damper', from: '8 clicks', to: '9 clicks' }],
+  });
+  await keeping.end();
+});
+
 it('a deleted sheet can be brought back as it was', async () => {
   const { keeping, sheets } = await opened();
   await log(sheets);

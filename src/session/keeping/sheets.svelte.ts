@@ -8,6 +8,7 @@ import { saveSheet } from '../../document/save-sheet.ts';
 import { NOTES, type Notes } from '../../document/sheet-notes.ts';
 import {
   correctDay,
+  correctFurther,
   correctNote,
   MOST_DRAFTS,
   newSheet,
@@ -283,6 +284,14 @@ export class Sheets {
     if (found === undefined || this.#bikeId === null) return false;
     const label = NOTES.find((note) => note.key === key)?.label ?? key;
     const sheet = correctNote(found.sheet, key, label, text, this.#now());
+    return sheet === found.sheet || (await this.#save({ id, sheet }, this.#bikeId));
+  }
+
+  /** Puts a line of the workshop's own right, by its place among them; the sheet keeps both. True when it is stored. */
+  async correctFurther(id: string, place: number, text: string): Promise<boolean> {
+    const found = this.#sheet(id);
+    if (found === undefined || this.#bikeId === null) return false;
+    const sheet = correctFurther(found.sheet, place, text, this.#now());
     return sheet === found.sheet || (await this.#save({ id, sheet }, this.#bikeId));
   }
 
