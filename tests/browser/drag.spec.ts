@@ -316,11 +316,10 @@ test('S5: a drag into danger or beyond what can be says so, and the side view st
     x: bolt.x + BEYOND_LINKS_MM.x * scale,
     y: bolt.y + BEYOND_LINKS_MM.y * scale,
   });
-  const advice = sideView(page).getByText('The shock grows longer as the wheel rises.');
-  await expect(advice).toBeVisible();
+  await expect(foot).toContainText('With the point there the shock would grow longer as the wheel rises.');
   expect(await sideView(page).boundingBox()).toEqual(box);
   await page.mouse.move(bolt.x, bolt.y, { steps: 4 });
-  await expect(advice).toBeHidden();
+  await expect(foot).toBeHidden();
   await page.mouse.up();
   await expectNoUndo(page);
   const axle = await middleOf(page, 'point-frontAxle');

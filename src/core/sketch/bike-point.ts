@@ -1,5 +1,6 @@
 /** What a point of the bike is: something a person can point at, with where it stands and how a hand moves it. */
 import type { Setup } from '../adjusters/setup.ts';
+import type { NoLinkage } from '../linkage/no-linkage.ts';
 import type { Result } from '../numeric/result.ts';
 import type { Bike } from '../parts/bike.ts';
 import type { Point } from '../plane/point.ts';
@@ -13,10 +14,24 @@ export interface Sketched {
 /**
  * `onOtherPoint`: two points that make a line would fall together. `axleNotBehindPivot`: the arm would not trail, or
  * would have to hang steeper than upright. `linksCannotFollow`: the rear links cannot close with the point there.
+ * `shockTurnsBack`: they close, but somewhere on the way the shock would grow longer as the wheel rises.
  * `noSuchPoint`: the bike's links have no such bolt.
  */
 export type MoveReason =
-  'notANumber' | 'onOtherPoint' | 'axleNotBehindPivot' | 'linksCannotFollow' | 'noSuchPoint';
+  | 'notANumber'
+  | 'onOtherPoint'
+  | 'axleNotBehindPivot'
+  | 'linksCannotFollow'
+  | 'shockTurnsBack'
+  | 'noSuchPoint';
+
+/** Why a point cannot go where the rear links would have to be like this. */
+export function moveReasonOf({ reason, because }: NoLinkage): MoveReason {
+  const closes = because !== 'rodAndRockerInLine' && because !== 'armUpright';
+  return reason === 'shockPulled' || (reason === 'armBeyondLinks' && closes)
+    ? 'shockTurnsBack'
+    : 'linksCannotFollow';
+}
 
 /** A bike with its setup as it stands, and where on the ground frame, mm, a point of it is to go. */
 export interface Move extends Sketched {

@@ -5,7 +5,7 @@ import { linkPoints } from '../linkage/link-points.ts';
 import { moveBolt } from '../linkage/move-bolt.ts';
 import { adjustersIn } from '../linkage/rear-layout-of.ts';
 import { fail, succeed } from '../numeric/result.ts';
-import type { BikePoint } from './bike-point.ts';
+import { moveReasonOf, type BikePoint } from './bike-point.ts';
 
 /** A bolt that moves alone: wheel and other bolts stay where the stance has them. */
 export function bolt(key: LinkPointKey, label: string, help: string): BikePoint {
@@ -27,7 +27,7 @@ export function bolt(key: LinkPointKey, label: string, help: string): BikePoint 
       const hanging = Math.asin(machine.rear.toppedOutSine) - machine.rear.framePitch;
       const posture = { angle: arm.angle, hanging };
       const links = moveBolt(swingarm.links, key, inFrame(pose, target), posture, adjustersIn(setup));
-      if ('ok' in links) return fail('linksCannotFollow');
+      if ('ok' in links) return fail(moveReasonOf(links));
       return succeed({ bike: { ...bike, swingarm: { ...swingarm, links } }, setup });
     },
     placedBy: null,

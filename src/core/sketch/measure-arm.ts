@@ -7,7 +7,7 @@ import { eachFramePlace } from '../parts/frame-places.ts';
 import type { Point } from '../plane/point.ts';
 import type { Stance } from '../standing/stance.ts';
 import { degrees } from '../units/convert.ts';
-import type { MoveReason, Sketched } from './bike-point.ts';
+import { moveReasonOf, type MoveReason, type Sketched } from './bike-point.ts';
 import { LEAST_APART } from './least-apart.ts';
 
 /** Both ends of the arm, frame coordinates of the stance. */
@@ -50,7 +50,7 @@ export function measureArm(
     const newHanging = Math.asin(newHangingSine) - rear.framePitch;
     const line = { angle: stance.arm.angle, newAngle, pivot, newHanging };
     const links = moveArm(swingarm.links, line, adjustersIn(setup));
-    if ('ok' in links) return fail('linksCannotFollow');
+    if ('ok' in links) return fail(moveReasonOf(links));
     return succeed({ ...moved, bike: { ...moved.bike, swingarm: { ...swingarm, length, links } } });
   }
   if (rear.kind !== 'table') return fail('noSuchPoint');

@@ -158,6 +158,11 @@ describe('moving any point of a bike with real links, its adjusters turned, by u
     expect(refusalOf(plainBike, 'rockerPivot', { x: 0, y: 0 })).toBe('noSuchPoint');
     const rod = placed(on, bike, 'rodOnRocker');
     expect(refusalOf(bike, 'rockerPivot', rod)).toBe('linksCannotFollow');
+    // 90 mm away there are places where nothing closes, and others where the shock would be pulled.
+    const round = Array.from({ length: 24 }, (_, i) => (i * Math.PI) / 12);
+    const places = round.map((way) => ({ x: rod.x + 90 * Math.cos(way), y: rod.y + 90 * Math.sin(way) }));
+    const refusals = new Set(places.map((to) => refusalOf(bike, 'rodOnRocker', to)));
+    expect([...refusals].sort()).toEqual(['linksCannotFollow', 'moved', 'shockTurnsBack']);
   });
 });
 

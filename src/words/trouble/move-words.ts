@@ -10,5 +10,6 @@ export const MOVE_WORDS: Readonly<Record<MoveReason, string>> = {
   axleNotBehindPivot: 'The rear axle has to stay behind the swingarm pivot.',
   onOtherPoint: 'Two points that make a line would fall together there.',
   linksCannotFollow: 'The rear links could not close with the point there.',
+  shockTurnsBack: 'With the point there the shock would grow longer as the wheel rises.',
   noSuchPoint: 'This bike has no such point: its rear links are of another layout.',
 };
