@@ -15,10 +15,12 @@ export class Offline {
   /** Puts the page down on the device, where the browser can: from https or from this machine. */
   async begin(): Promise<void> {
     if (!('serviceWorker' in navigator)) return;
+    // Held on to, because a page that is left while this waits no longer has it.
+    const { serviceWorker } = navigator;
     let registration: ServiceWorkerRegistration | undefined;
     try {
-      await navigator.serviceWorker.register(WORKER);
-      registration = await navigator.serviceWorker.getRegistration();
+      await serviceWorker.register(WORKER);
+      registration = await serviceWorker.getRegistration();
     } catch {
       // Forbidden, full, or cut off: the page goes on as before, and the next visit tries again.
       return;
@@ -27,8 +29,8 @@ export class Offline {
     if (registration === undefined) return;
     this.#watch(registration);
     // The first worker takes charge of the page that installed it; a later one does only because somebody took the newer build.
-    let isFirst = navigator.serviceWorker.controller === null;
-    navigator.serviceWorker.addEventListener('controllerchange', () => {
+    let isFirst = serviceWorker.controller === null;
+    serviceWorker.addEventListener('controllerchange', () => {
       if (this.#takes) this.reload();
       else if (!isFirst) this.replaced = true;
       isFirst = false;
