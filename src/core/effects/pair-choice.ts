@@ -1,7 +1,7 @@
 /** Choosing among sprocket pairs: filters, order, and the difference of one pair from another. */
 import type { SprocketPair } from './sprocket-pairs.ts';
 
-/** What a pair must meet; null asks for nothing. */
+/** What a pair must meet; null where anything will do. */
 export interface PairFilter {
   /** Final drive ratio within so many per cent of a wanted one. */
   readonly ratio: { readonly wanted: number; readonly tolerancePercent: number } | null;

@@ -13,7 +13,7 @@ import { listAll } from '../list-all.ts';
 import { pairDifference } from '../../core/effects/pair-choice.ts';
 import type { SprocketPair } from '../../core/effects/sprocket-pairs.ts';
 
-/** Torques about the pivot below this are left out, N·m for every 1000 N of thrust. */
+/** The least torque about the pivot that is worth a word, N·m for every 1000 N of thrust. */
 const LEAST_MOMENT = 0.05;
 
 /**
